@@ -1,0 +1,1 @@
+namespace RigScenarios.Charts; internal static class Placeholder;

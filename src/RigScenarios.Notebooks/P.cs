@@ -1,0 +1,1 @@
+namespace RigScenarios.Notebooks; internal static class Placeholder;
