@@ -1,0 +1,62 @@
+using UnitsNet;
+
+namespace RigScenarios.Cells;
+
+/// <summary>
+/// What the discharge model assumes of a cell chemistry where a battery's data sheet says nothing. Each value carries its source.
+/// </summary>
+public sealed record CellChemistry
+{
+    /// <summary>Short name as it stands in files: "nmc", "lfp".</summary>
+    public required string Name { get; init; }
+
+    /// <summary>What it is, in words.</summary>
+    public required string Description { get; init; }
+
+    /// <summary>Nominal voltage of one group: the label's voltage over this is the number of groups.</summary>
+    public required Sourced<ElectricPotential> NominalVoltage { get; init; }
+
+    /// <summary>Voltage of one group at which a pack's protection ends the discharge.</summary>
+    public required Sourced<ElectricPotential> CutoffVoltage { get; init; }
+
+    /// <summary>Open-circuit voltage of one group.</summary>
+    public required Sourced<OpenCircuitVoltage> OpenCircuitVoltage { get; init; }
+
+    /// <summary>Usable part of the capacity over cell temperature.</summary>
+    public required Sourced<UsableCapacity> UsableCapacity { get; init; }
+
+    /// <summary>
+    /// Sustained resistance of one group times its capacity at 25 °C, in Ω·Ah: R0 + R1 + R2 = this / Q. It is the resistance under a
+    /// steady load of an hour or more, not that of a ten-second pulse.
+    /// </summary>
+    public required Sourced<double> SustainedResistanceOhmAmpereHours { get; init; }
+
+    /// <summary>How the sustained resistance divides, and how fast its slower parts build up.</summary>
+    public required Sourced<ResistanceSplit> ResistanceSplit { get; init; }
+
+    /// <summary>Activation energy of the sustained resistance.</summary>
+    public required Sourced<MolarEnergy> ActivationEnergy { get; init; }
+
+    /// <summary>Least resistance factor in the warm.</summary>
+    public required Sourced<double> ResistanceFloor { get; init; }
+
+    /// <summary>Specific heat of a pack.</summary>
+    public required Sourced<SpecificEntropy> SpecificHeat { get; init; }
+
+    /// <summary>Energy of a pack over its mass, for a battery whose mass is not known.</summary>
+    public required Sourced<SpecificEnergy> SpecificEnergy { get; init; }
+
+    /// <summary>Pack temperature at which the protection ends the discharge.</summary>
+    public required Sourced<Temperature> MaximumTemperature { get; init; }
+
+    /// <summary>Largest current over the capacity in Ah, 1/h (the C-rate), at which the protection ends the discharge.</summary>
+    public required Sourced<double> MaximumRatePerHour { get; init; }
+}
+
+/// <summary>Shares of the sustained resistance, which add up to 1, and the time constants of the two slower ones.</summary>
+/// <param name="Share0">Part that acts at once.</param>
+/// <param name="Share1">Part that builds up with the first time constant.</param>
+/// <param name="Share2">Part that builds up with the second time constant.</param>
+/// <param name="TimeConstant1">First time constant.</param>
+/// <param name="TimeConstant2">Second time constant.</param>
+public sealed record ResistanceSplit(double Share0, double Share1, double Share2, Duration TimeConstant1, Duration TimeConstant2);
