@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using RigScenarios.Cells;
 
 namespace RigScenarios.Power;
@@ -115,12 +116,15 @@ internal sealed class DischargeStep(PackParameters pack, double ambient)
         return converged;
     }
 
+    /// <summary>State of charge at θ of the step.</summary>
+    public double ChargeAt(double theta) => start.Charge + (Length * Collocation.Integral(chargeCoefficients, theta));
+
     /// <summary>The state at θ of the step, 0…1 (a little beyond is allowed).</summary>
     public PackState StateAt(double theta)
     {
         Span<double> response = stackalloc double[Count];
         var time = theta * Length;
-        var charge = start.Charge + (Length * Collocation.Integral(chargeCoefficients, theta));
+        var charge = ChargeAt(theta);
         var x1 = time / pack.TimeConstant1;
         var decay1 = Math.Exp(-x1);
         Collocation.Response(x1, theta, decay1, response);
@@ -256,4 +260,5 @@ internal sealed class DischargeStep(PackParameters pack, double ambient)
 /// <param name="Delivered">J.</param>
 /// <param name="Chemical">J.</param>
 /// <param name="HeatToAmbient">J.</param>
+[StructLayout(LayoutKind.Auto)]
 internal readonly record struct StepIntegrals(double Charge, double Delivered, double Chemical, double HeatToAmbient);

@@ -1,0 +1,249 @@
+using UnitsNet;
+
+namespace RigScenarios.Power;
+
+/// <summary>
+/// Runs one discharge: takes steps of controlled error, begins anew at each step of the demand, at each point of the open-circuit table
+/// and at each edge of a temperature band, and stops where the first end condition is met.
+/// </summary>
+internal sealed class DischargeRun
+{
+    // A step of this length, s, is accepted whatever its error: what is left undone in it moves no result. It is reached only
+    // right before a power limit, where the current turns with an infinite slope.
+    private const double ShortestStep = 1e-4;
+
+    // How far a temperature, K, passes the edge of its band before the next band holds; keeps a pack that rests on an edge from flickering.
+    private const double BandOverlap = 1e-9;
+
+    private readonly PackParameters pack;
+    private readonly DischargeOptions options;
+    private readonly DemandCursor cursor;
+    private readonly DischargeStep step;
+    private readonly EndConditions conditions;
+    private readonly SeriesRecorder recorder;
+    private readonly double[] firstLengths;
+    private readonly double limit;
+    private readonly double startKelvin;
+
+    private PackState state;
+    private double time;
+    private double nextLength;
+    private int piece;
+    private int band;
+    private double charge;
+    private double delivered;
+    private double chemical;
+    private double heatToAmbient;
+
+    public DischargeRun(Pack pack, Temperature ambient, DischargeStart start, Demand demand, DischargeOptions options)
+    {
+        this.pack = new PackParameters(pack);
+        this.options = options;
+        var ambientKelvin = ambient.Kelvins;
+        startKelvin = start.Temperature?.Kelvins ?? ambientKelvin;
+        state = new PackState(start.StateOfCharge.DecimalFractions, start.Voltage1.Volts, start.Voltage2.Volts, startKelvin);
+        cursor = new DemandCursor(demand, start.DemandOffset.Seconds);
+        firstLengths = new double[cursor.Count];
+        time = cursor.Start;
+        limit = cursor.Start + (options.TimeLimit ?? DischargeOptions.LongestRun).Seconds;
+        step = new DischargeStep(this.pack, ambientKelvin);
+        conditions = new EndConditions(this.pack, options.WatchedVoltage?.Volts ?? double.NegativeInfinity);
+        recorder = new SeriesRecorder(options.SeriesPoints);
+        piece = PieceBelow(state.Charge);
+        band = BandOf(startKelvin);
+    }
+
+    /// <summary>Runs to the end.</summary>
+    public DischargeResult Run(CancellationToken cancellation)
+    {
+        ChooseBandByDirection();
+        var afterStep = true;
+        while (true)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            Begin();
+            if (afterStep)
+            {
+                if (conditions.RightAfterStep(step.Points[0], state) is { } atOnce)
+                    return End(atOnce, atStep: true, step.Points[0]);
+                recorder.Add(time - cursor.Start, step.Points[0], state, atStep: true);
+                nextLength = firstLengths[cursor.Index] > 0 ? firstLengths[cursor.Index] : 0.3 * Math.Min(pack.TimeConstant1, pack.TimeConstant2);
+            }
+
+            var target = Math.Min(cursor.Boundary, limit);
+            TakeStep(target - time);
+            if (afterStep)
+                firstLengths[cursor.Index] = step.Length;
+            var toTarget = step.Length == target - time;
+
+            var theta = LeavesSmoothRange(out var nextPiece, out var nextBand);
+            var endState = theta == 1 ? step.States[^1] : step.StateAt(theta);
+            var endPoint = step.Points[^1];
+            if (theta < 1)
+                step.Solve(endState, ref endPoint);
+
+            var cause = conditions.FirstWithin(step, theta, endPoint, endState, out var eventTheta);
+            if (cause is not null)
+            {
+                theta = eventTheta;
+                endState = step.StateAt(theta);
+                step.Solve(endState, ref endPoint);
+            }
+
+            var stepEnds = cause is null && theta == 1 && toTarget;
+            Record(theta, endPoint, endState, stepEnds);
+            Accumulate(theta);
+            state = endState;
+            time = stepEnds ? target : time + (theta * step.Length);
+            if (cause is { } found)
+                return End(found, atStep: false, endPoint);
+
+            (piece, band) = (nextPiece, nextBand);
+            afterStep = false;
+            if (!stepEnds)
+                continue;
+            if (time == limit)
+                return End(EndCause.TimeLimit, atStep: false, endPoint);
+            afterStep = cursor.Advance();
+        }
+    }
+
+    private void Begin()
+    {
+        step.Piece = pack.OpenCircuit.Pieces[piece];
+        step.Band = pack.Bands[band];
+        step.Draw = cursor.Draw;
+        step.Begin(state);
+    }
+
+    private void TakeStep(double remaining)
+    {
+        var length = nextLength;
+
+        // The next point of the open-circuit table; a little beyond, so that the step reaches it.
+        var rate = -step.Points[0].ChargeRate;
+        if (rate > 0)
+            length = Math.Min(length, (1.05 * Math.Max(0, state.Charge - step.Piece.Start) / rate) + 1e-6);
+        if (length > 0.9 * remaining)
+            length = remaining;
+        else if (length > 0.5 * remaining)
+            length = 0.5 * remaining;
+
+        while (true)
+        {
+            var converged = step.TrySolve(length, options.RelativeTolerance, out var error);
+            var ratio = error / options.RelativeTolerance;
+            if (ratio <= 1 || length <= ShortestStep)
+            {
+                // A step that was cut short for another reason says little of how long the next may be.
+                nextLength = Math.Max(length * Growth(ratio, 4), ShortestStep);
+                return;
+            }
+
+            length = Math.Max(length * (converged ? Math.Max(Growth(ratio, 0.8), 0.1) : 0.25), Math.Min(ShortestStep, remaining));
+        }
+    }
+
+    private static double Growth(double ratio, double most) =>
+        Math.Min(most, 0.9 * Math.Pow(Math.Max(ratio, 1e-12), -1.0 / Collocation.Count));
+
+    // Where the step leaves its open-circuit piece or its temperature band; 1 if it doesn't.
+    private double LeavesSmoothRange(out int nextPiece, out int nextBand)
+    {
+        var theta = 1.0;
+        (nextPiece, nextBand) = (piece, band);
+        var knot = step.Piece.Start;
+        if (piece > 0 && step.States[^1].Charge <= knot)
+        {
+            theta = RootBracket.Root(at => step.ChargeAt(at) - knot, 0, 1, 1e-14);
+            nextPiece = piece - 1;
+        }
+
+        var current = step.Band;
+        for (var i = 1; i < Collocation.Count; i++)
+        {
+            var kelvin = step.States[i].Kelvin;
+            if (kelvin >= current.From - BandOverlap && kelvin <= current.To + BandOverlap)
+                continue;
+            var (edge, neighbour) = kelvin < current.From ? (current.From - BandOverlap, band - 1) : (current.To + BandOverlap, band + 1);
+            var crossing = RootBracket.Root(at => step.StateAt(at).Kelvin - edge, Collocation.Nodes[i - 1], Collocation.Nodes[i], 1e-14);
+            if (crossing < theta)
+            {
+                theta = crossing;
+                (nextPiece, nextBand) = (piece, neighbour);
+            }
+
+            break;
+        }
+
+        return theta;
+    }
+
+    private void Record(double theta, in CircuitPoint endPoint, in PackState endState, bool atStep)
+    {
+        if (!recorder.Enabled)
+            return;
+        var from = time - cursor.Start;
+        for (var i = 1; i < Collocation.Count && Collocation.Nodes[i] < theta; i++)
+            recorder.Add(from + (Collocation.Nodes[i] * step.Length), step.Points[i], step.States[i], atStep: false);
+        recorder.Add(from + (theta * step.Length), endPoint, endState, atStep);
+    }
+
+    private void Accumulate(double theta)
+    {
+        var integrals = step.Integrate(theta);
+        charge += integrals.Charge;
+        delivered += integrals.Delivered;
+        chemical += integrals.Chemical;
+        heatToAmbient += integrals.HeatToAmbient;
+    }
+
+    private int PieceBelow(double z)
+    {
+        // On a point of the table the lower piece holds: the charge falls.
+        var index = pack.OpenCircuit.IndexOf(z);
+        return index > 0 && z <= pack.OpenCircuit.Pieces[index].Start ? index - 1 : index;
+    }
+
+    private int BandOf(double kelvin) => Math.Max(0, Array.FindLastIndex(pack.Bands, one => kelvin >= one.From));
+
+    // A start on the edge of two bands: the one towards which the temperature moves.
+    private void ChooseBandByDirection()
+    {
+        Begin();
+        if (band > 0 && state.Kelvin == pack.Bands[band].From && step.HeatingRate < 0)
+            band--;
+    }
+
+    private DischargeResult End(EndCause cause, bool atStep, in CircuitPoint point)
+    {
+        var none = cause == EndCause.PowerLimit && atStep;
+        if (atStep && !none)
+            recorder.Add(time - cursor.Start, point, state, atStep: true);
+
+        // At a power limit in mid-segment both solutions meet, at b/(2a).
+        var stored = pack.HeatCapacity * (state.Kelvin - startKelvin);
+        return new DischargeResult(
+            Duration.FromSeconds(time - cursor.Start),
+            cause,
+            atStep,
+            cursor.Finished,
+            new DischargeStart
+            {
+                StateOfCharge = Ratio.FromDecimalFractions(Math.Clamp(state.Charge, 0, 1)),
+                Temperature = Temperature.FromKelvins(state.Kelvin),
+                Voltage1 = ElectricPotential.FromVolts(state.Voltage1),
+                Voltage2 = ElectricPotential.FromVolts(state.Voltage2),
+                DemandOffset = Duration.FromSeconds(cursor.OffsetOf(time)),
+            },
+            none ? null : ElectricPotential.FromVolts(point.Voltage),
+            none ? null : ElectricCurrent.FromAmperes(point.Current),
+            recorder.Points(),
+            new EnergyAccount(
+                Energy.FromJoules(chemical),
+                Energy.FromJoules(delivered),
+                Energy.FromJoules(stored + heatToAmbient),
+                Energy.FromJoules(heatToAmbient),
+                ElectricCharge.FromCoulombs(charge)));
+    }
+}
