@@ -1,0 +1,76 @@
+using RigScenarios.Parts;
+
+namespace RigScenarios.Builds;
+
+/// <summary>A build with its names replaced by the parts behind them: all that its electrical side needs.</summary>
+/// <param name="Build">The build.</param>
+/// <param name="Battery">The part that is its battery.</param>
+/// <param name="Plate">The part that is its plate; null if it has none.</param>
+/// <param name="Regulators">Its regulators, each standing after the one that feeds it.</param>
+/// <param name="Devices">Its devices.</param>
+public sealed record PoweredBuild(
+    Build Build, Part Battery, Part? Plate, OrderedMap<PoweredRegulator> Regulators, OrderedMap<PoweredDevice> Devices)
+{
+    /// <summary>Looks up the parts of a build.</summary>
+    /// <param name="build">The build.</param>
+    /// <param name="partOf">The part behind a name in the kit; null for an unknown name.</param>
+    /// <exception cref="ArgumentException">A name has no part, a part is not of the kind needed, or regulators feed each other in a circle.</exception>
+    public static PoweredBuild From(Build build, Func<string, Part?> partOf)
+    {
+        ArgumentNullException.ThrowIfNull(build);
+        ArgumentNullException.ThrowIfNull(partOf);
+        Part Need(string name) => partOf(name) ?? throw new ArgumentException($"There is nothing named \"{name}\" in the kit.", nameof(build));
+        var battery = Need(build.Battery.Item);
+        if (battery.Battery is null)
+            throw new ArgumentException($"\"{build.Battery.Item}\" is not a battery.", nameof(build));
+        var regulators = new List<KeyValuePair<string, PoweredRegulator>>();
+        var waiting = build.Regulators.ToList();
+        while (waiting.Count > 0)
+        {
+            var next = waiting.FindIndex(item => waiting.TrueForAll(other => other.Key != (item.Value.FedBy ?? build.StandardFeed)));
+            if (next < 0)
+                throw new ArgumentException($"The regulators {string.Join(", ", waiting.Select(item => item.Key))} feed each other in a circle.", nameof(build));
+            var (name, use) = waiting[next];
+            waiting.RemoveAt(next);
+            var part = Need(name);
+            regulators.Add(new(name, new PoweredRegulator(
+                part.Name, use.FedBy ?? build.StandardFeed, part.Regulator ?? throw new ArgumentException($"\"{name}\" is not a regulator.", nameof(build)))));
+        }
+        var devices = build.Devices.Select(item =>
+        {
+            var part = Need(item.Key);
+            return KeyValuePair.Create(item.Key, new PoweredDevice(
+                part.Name, item.Value.FedBy ?? build.StandardFeed, (part.Power ?? new PowerDraw()).With(item.Value.Power), part.Voltage, item.Value.Essential, item.Value.Count));
+        });
+        return new PoweredBuild(build, battery, build.Plate is { } plate ? Need(plate) : null, new(regulators), new(devices));
+    }
+}
+
+/// <summary>A regulator of a build, with its data.</summary>
+/// <param name="Name">Its name for people.</param>
+/// <param name="FedBy">What feeds it.</param>
+/// <param name="Data">Its data.</param>
+public sealed record PoweredRegulator(string Name, string FedBy, RegulatorData Data);
+
+/// <summary>A device of a build, with its data.</summary>
+/// <param name="Name">Its name for people.</param>
+/// <param name="FedBy">What feeds it.</param>
+/// <param name="Draw">What one of them draws in each state.</param>
+/// <param name="Voltage">The voltage that it accepts; null if not known.</param>
+/// <param name="Essential">Whether the build is of no use without it.</param>
+/// <param name="Count">How many of them there are.</param>
+public sealed record PoweredDevice(string Name, string FedBy, PowerDraw Draw, VoltageWindow? Voltage, bool Essential, int Count)
+{
+    /// <summary>What all of them together draw in a state.</summary>
+    /// <exception cref="InvalidOperationException">The draw in that state is not known.</exception>
+    public UnitsNet.Power DrawIn(PowerState state)
+    {
+        UnitsNet.Power? one = state switch
+        {
+            PowerState.Off => Draw.Off ?? UnitsNet.Power.Zero,
+            PowerState.Standby => Draw.Standby,
+            _ => Draw.Record,
+        };
+        return Count * (one ?? throw new InvalidOperationException($"What {Name} draws in the state {state} is not known."));
+    }
+}

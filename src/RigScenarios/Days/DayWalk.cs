@@ -1,0 +1,158 @@
+using RigScenarios.Builds;
+using RigScenarios.Power;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace RigScenarios.Days;
+
+/// <summary>One walk through a day: the state that <see cref="DayRun"/> carries from block to block.</summary>
+internal sealed class DayWalk(
+    PoweredBuild powered, ShootingDay day, Temperature ambient, PackAssumptions pack, DayRunOptions options, CancellationToken cancellation)
+{
+    private readonly Distribution distribution = new(powered);
+    private readonly Distribution.Stopped stopped = new();
+    private readonly List<DischargePoint> series = [];
+    private readonly Dictionary<string, (double Seconds, string Cause)> stops = new(StringComparer.Ordinal);
+    private readonly LargestLoads loads = new(powered);
+    private DischargeStart state = new()
+    {
+        StateOfCharge = powered.Build.Battery.Charge ?? Ratio.FromPercent(100),
+        Temperature = powered.Build.Battery.StartTemperature ?? ambient,
+    };
+
+    private double seconds;
+    private double deliveredJoules;
+    private string? endCause;
+    private EndCause? packCause;
+    private string endBlock = "";
+    private string? firstEssentialBlock;
+
+    public DayResult Result()
+    {
+        var planned = day.Length;
+        DischargeStart? atDayEnd = null;
+        double? joulesAtDayEnd = null;
+        var days = 0;
+        var coldest = state.Temperature!.Value.Kelvins;
+        for (; days < options.MostDays && endCause is null; days++)
+        {
+            Repeat(keep: days == 0);
+            if (days == 0)
+            {
+                atDayEnd = state;
+                joulesAtDayEnd = deliveredJoules;
+            }
+        }
+        if (series.Count > 0)
+            coldest = series.Min(point => point.Temperature.Kelvins);
+        else
+            coldest = Math.Min(coldest, atDayEnd!.Temperature!.Value.Kelvins);
+        var givenUp = endCause is null;
+        endCause ??= $"still running after {options.MostDays} such days";
+        var essential = powered.Devices.Where(item => item.Value.Essential && stops.ContainsKey(item.Key)).Select(item => stops[item.Key].Seconds).ToList();
+        return new DayResult
+        {
+            Planned = planned,
+            Runtime = Duration.FromSeconds(essential.Count > 0 ? Math.Min(seconds, essential.Min()) : seconds),
+            RuntimeIsLowerBound = givenUp && essential.Count == 0,
+            EndCause = endCause,
+            PackEndCause = packCause,
+            EndBlock = firstEssentialBlock ?? endBlock,
+            Devices = [.. powered.Devices.Select(item => stops.TryGetValue(item.Key, out var stop)
+                ? new DeviceStop(item.Key, item.Value.Name, item.Value.Essential, Duration.FromSeconds(stop.Seconds), stop.Cause)
+                : new DeviceStop(item.Key, item.Value.Name, item.Value.Essential, Duration.FromSeconds(seconds), endCause))],
+            Blocks = Blocks(),
+            Series = series,
+            ChargeLeft = atDayEnd!.StateOfCharge,
+            Delivered = Energy.FromJoules(joulesAtDayEnd!.Value),
+            Margins = loads.Margins(pack.Pack),
+            Assumed = pack.Assumed,
+            ColdestBattery = Temperature.FromKelvins(coldest).ToUnit(TemperatureUnit.DegreeCelsius),
+            ExpectedError = ExpectedError.At(Temperature.FromKelvins(coldest)),
+        };
+    }
+
+    private void Repeat(bool keep)
+    {
+        foreach (var (name, block) in day.Blocks)
+        {
+            endBlock = name;
+            var left = block.Length.Seconds;
+            while (left > 0)
+            {
+                cancellation.ThrowIfCancellationRequested();
+                left -= Stretch(block, left, keep);
+                if (endCause is not null)
+                    return;
+            }
+        }
+    }
+
+    /// <summary>Runs until the block is over, something drops out or the pack ends; gives the seconds run.</summary>
+    private double Stretch(DayBlock block, double left, bool keep)
+    {
+        var watts = distribution.Watts(block.StateOf, stopped);
+        var watched = distribution.WatchedVolts(watts, stopped);
+        var demand = new Demand([new DemandSegment(Duration.FromSeconds(left), UnitsNet.Power.FromWatts(watts[0]), ElectricCurrent.Zero, ElectricConductance.Zero)]);
+        var points = keep && options.SeriesPoints > 0 ? Math.Max(12, (int)(options.SeriesPoints * left / day.Length.Seconds)) : 0;
+        var run = Discharge.Run(pack.Pack, ambient, state with { DemandOffset = Duration.Zero }, demand, new DischargeOptions
+        {
+            TimeLimit = Duration.FromSeconds(left),
+            WatchedVoltage = watched is { } volts ? ElectricPotential.FromVolts(volts) : null,
+            SeriesPoints = points,
+        }, cancellation);
+        var ran = run.Cause == EndCause.TimeLimit ? left : run.EndTime.Seconds;
+        if (points > 0)
+        {
+            foreach (var point in run.Series)
+                series.Add(point with { Time = Duration.FromSeconds(seconds + point.Time.Seconds) });
+        }
+        loads.See(distribution, watts, run);
+        seconds += ran;
+        deliveredJoules += run.Energies.Delivered.Joules;
+        state = run.FinalState;
+        switch (run.Cause)
+        {
+            case EndCause.TimeLimit:
+                return left;
+            case EndCause.WatchedVoltage:
+                Drop(distribution.ShortestOf(run.EndVoltage!.Value.Volts, watts, stopped));
+                break;
+            default:
+                packCause = run.Cause;
+                endCause = run.Cause.InWords();
+                break;
+        }
+        return ran;
+    }
+
+    private void Drop(int element)
+    {
+        stopped.Add(element);
+        var cause = distribution.NameOf(element);
+        foreach (var device in powered.Devices.Keys.Where(device => !stops.ContainsKey(device) && distribution.IsDead(distribution.NumberOf(device), stopped)))
+        {
+            stops[device] = (seconds, $"drop-out of {cause}");
+            if (powered.Devices[device].Essential)
+                firstEssentialBlock ??= endBlock;
+        }
+        var essential = powered.Devices.Where(item => item.Value.Essential).ToList();
+        if (essential.Count > 0 && essential.TrueForAll(item => stops.ContainsKey(item.Key)))
+            endCause = $"drop-out of {cause}";
+    }
+
+    private List<BlockSpan> Blocks()
+    {
+        var nothing = new Distribution.Stopped();
+        var spans = new List<BlockSpan>(day.Blocks.Count);
+        var start = 0.0;
+        foreach (var (name, block) in day.Blocks)
+        {
+            var end = start + block.Length.Seconds;
+            spans.Add(new BlockSpan(name, block.Title ?? name, Duration.FromSeconds(start), Duration.FromSeconds(end),
+                UnitsNet.Power.FromWatts(distribution.Watts(block.StateOf, nothing)[0])));
+            start = end;
+        }
+        return spans;
+    }
+}

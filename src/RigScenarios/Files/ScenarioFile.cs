@@ -1,0 +1,61 @@
+using RigScenarios.Scenarios;
+using RigScenarios.Scenarios.Forms;
+
+namespace RigScenarios.Files;
+
+/// <summary>Scenario files: reading with every problem at once, writing, and their schema.</summary>
+public static class ScenarioFile
+{
+    /// <summary>The JSON Schema (2020-12) of scenario files.</summary>
+    public static string JsonSchema => FileFormat.Schema(FileFormat.Scenario, ScenarioFormat.Form, "RigScenarios scenario file");
+
+    /// <summary>Reads a scenario with its parts files.</summary>
+    /// <param name="path">The file.</param>
+    /// <exception cref="ScenarioProblemsException">It can't be used; carries the problems of all files.</exception>
+    public static Scenario Read(string path)
+    {
+        var (scenario, problems) = TryRead(path);
+        return scenario ?? throw new ScenarioProblemsException(problems);
+    }
+
+    /// <summary>Reads a scenario with its parts files; null if it can't be used. Warnings come with a usable one.</summary>
+    /// <param name="path">The file.</param>
+    public static (Scenario? Scenario, IReadOnlyList<Diagnostic> Problems) TryRead(string path)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        var log = new ReadLog(path);
+        var partsProblems = new List<Diagnostic>();
+        FileFormat.TryRead(path, FileFormat.Scenario, ScenarioFormat.Form, log, out var scenario);
+        if (scenario is not null)
+        {
+            var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
+            scenario = scenario with { Library = PartsFile.ReadAll(scenario.PartsFrom, folder, log, partsProblems) };
+            PartCheck.Run(scenario.Parts, "parts", log);
+            ScenarioCheck.Run(scenario, log);
+        }
+        IReadOnlyList<Diagnostic> problems = [.. log.Problems, .. partsProblems];
+        return (problems.Any(problem => problem.Severity == Severity.Error) ? null : scenario, problems);
+    }
+
+    /// <summary>The scenario as the text of a file. Parts of the library are not written; the files they came from are named.</summary>
+    public static string Text(Scenario scenario) => FileFormat.Text(FileFormat.Scenario, ScenarioFormat.Form, scenario);
+
+    /// <summary>Writes a scenario file.</summary>
+    /// <exception cref="IOException">The file can't be written.</exception>
+    public static void Write(Scenario scenario, string path) => TextFile.Write(path, Text(scenario));
+
+    /// <summary>Whether a file says that it is a parts file, so that a command can take both kinds.</summary>
+    public static bool IsPartsFile(string path)
+    {
+        var log = new ReadLog(path);
+        return TextFile.Read(path, log) is { } text && text.Contains($"rigscenarios: {FileFormat.Parts}", StringComparison.Ordinal);
+    }
+
+    /// <summary>The problems of a parts file; none if it is right.</summary>
+    public static IReadOnlyList<Diagnostic> CheckParts(string path)
+    {
+        var log = new ReadLog(path);
+        PartsFile.Read(path, log);
+        return log.Problems;
+    }
+}

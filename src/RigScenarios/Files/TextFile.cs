@@ -1,0 +1,91 @@
+using System.Text;
+using RigScenarios.Scenarios.Forms;
+
+namespace RigScenarios.Files;
+
+/// <summary>Reads and writes whole text files with care: bounded, strictly UTF-8, never half written.</summary>
+public static class TextFile
+{
+    /// <summary>The largest file that is read. A scenario of a long shoot has some tens of kilobytes.</summary>
+    internal const int LargestBytes = 2 * 1024 * 1024;
+
+    private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+
+    /// <summary>
+    /// Writes a file so that a reader sees either the old one or the whole new one: to a temporary name beside it, then moved.
+    /// </summary>
+    /// <exception cref="IOException">The file can't be written.</exception>
+    public static void Write(string path, string text)
+    {
+        var full = Path.GetFullPath(path);
+        Directory.CreateDirectory(Path.GetDirectoryName(full)!);
+        var temporary = full + "." + Path.GetRandomFileName() + ".part";
+        try
+        {
+            File.WriteAllText(temporary, text, Strict);
+            File.Move(temporary, full, overwrite: true);
+        }
+        finally
+        {
+            File.Delete(temporary);
+        }
+    }
+
+    /// <summary>The file's text; null if it can't be had. Every problem goes to the log.</summary>
+    internal static string? Read(string path, ReadLog log)
+    {
+        try
+        {
+            if (Directory.Exists(path))
+            {
+                log.Error(Position.None, "", "This is a folder; the name of a file is needed.");
+                return null;
+            }
+            using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
+            var bytes = new byte[LargestBytes + 1];
+            var length = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+            if (length > LargestBytes)
+            {
+                log.Error(Position.None, "", $"The file is larger than {LargestBytes / 1024 / 1024} MB, the most that is read.");
+                return null;
+            }
+            return Decode(bytes.AsSpan(0, length), log);
+        }
+        catch (Exception exception) when (exception is FileNotFoundException or DirectoryNotFoundException)
+        {
+            var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
+            var nearest = Directory.Exists(folder)
+                ? Scenarios.NearestName.To(Path.GetFileName(path), Directory.EnumerateFiles(folder).Take(1000).Select(name => Path.GetFileName(name)))
+                : null;
+            log.Error(Position.None, "", "There is no such file.", null, nearest);
+            return null;
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            log.Error(Position.None, "", $"The file can't be read: {exception.Message}");
+            return null;
+        }
+    }
+
+    private static string? Decode(ReadOnlySpan<byte> bytes, ReadLog log)
+    {
+        if (bytes.StartsWith((ReadOnlySpan<byte>)[0xEF, 0xBB, 0xBF]))
+            bytes = bytes[3..];
+        var wrong = bytes.StartsWith((ReadOnlySpan<byte>)[0xFF, 0xFE]) || bytes.StartsWith((ReadOnlySpan<byte>)[0xFE, 0xFF]) ? 0 : bytes.IndexOf((byte)0);
+        if (wrong < 0)
+        {
+            try
+            {
+                return Strict.GetString(bytes);
+            }
+            catch (DecoderFallbackException exception)
+            {
+                wrong = exception.Index;
+            }
+        }
+        var before = bytes[..Math.Max(wrong, 0)];
+        var at = new Position(before.Count((byte)'\n') + 1, wrong - before.LastIndexOf((byte)'\n'));
+        log.Error(at, "", "The file is not text in UTF-8.", "UTF-8; in the editor choose \"save with encoding UTF-8\"");
+        return null;
+    }
+}

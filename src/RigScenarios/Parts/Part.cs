@@ -1,0 +1,172 @@
+using UnitsNet;
+using ElectricPower = UnitsNet.Power;
+
+namespace RigScenarios.Parts;
+
+/// <summary>What a part is, in the words of the trade.</summary>
+public enum PartKind
+{
+    /// <summary>A camera body.</summary>
+    Body,
+
+    /// <summary>A lens.</summary>
+    Lens,
+
+    /// <summary>An adapter between lens and body.</summary>
+    LensAdapter,
+
+    /// <summary>A battery.</summary>
+    Battery,
+
+    /// <summary>A battery plate.</summary>
+    Plate,
+
+    /// <summary>A monitor or monitor-recorder.</summary>
+    Monitor,
+
+    /// <summary>A wireless video transmitter.</summary>
+    Transmitter,
+
+    /// <summary>A lens-drive motor.</summary>
+    Motor,
+
+    /// <summary>A controller or receiver of lens-drive motors.</summary>
+    MotorController,
+
+    /// <summary>A follow focus turned by hand.</summary>
+    FollowFocus,
+
+    /// <summary>A cage around the body.</summary>
+    Cage,
+
+    /// <summary>Rods.</summary>
+    Rods,
+
+    /// <summary>An arm that holds an accessory.</summary>
+    Arm,
+
+    /// <summary>A regulator, also one in a dummy battery.</summary>
+    Regulator,
+
+    /// <summary>A handle.</summary>
+    Handle,
+
+    /// <summary>A tripod head.</summary>
+    Head,
+
+    /// <summary>A tripod.</summary>
+    Tripod,
+
+    /// <summary>A shoulder pad.</summary>
+    ShoulderPad,
+
+    /// <summary>A charger.</summary>
+    Charger,
+
+    /// <summary>A cable.</summary>
+    Cable,
+
+    /// <summary>A support, such as a lens support or base plate.</summary>
+    Support,
+}
+
+/// <summary>What can be bought or rented: one entry of a parts file.</summary>
+public sealed record Part
+{
+    /// <summary>What it is.</summary>
+    public PartKind Kind { get; init; }
+
+    /// <summary>Its name for people.</summary>
+    public string Name { get; init; } = "";
+
+    /// <summary>A remark.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Mass.</summary>
+    public Mass? Mass { get; init; }
+
+    /// <summary>Outer size.</summary>
+    public BoxSize? Size { get; init; }
+
+    /// <summary>Focal length, for people; lenses only.</summary>
+    public string? FocalLength { get; init; }
+
+    /// <summary>Price to buy.</summary>
+    public Money? Buy { get; init; }
+
+    /// <summary>Price to rent for a day.</summary>
+    public Money? RentPerDay { get; init; }
+
+    /// <summary>What it draws in each state; null if it draws nothing.</summary>
+    public PowerDraw? Power { get; init; }
+
+    /// <summary>The voltage it accepts at its own inlet.</summary>
+    public VoltageWindow? Voltage { get; init; }
+
+    /// <summary>The greatest current it takes.</summary>
+    public ElectricCurrent? MaximumCurrent { get; init; }
+
+    /// <summary>The mass it is rated to carry, for heads, tripods, arms, rods.</summary>
+    public Mass? RatedLoad { get; init; }
+
+    /// <summary>What its label says; batteries only.</summary>
+    public Battery? Battery { get; init; }
+
+    /// <summary>Plates only.</summary>
+    public PlateData? Plate { get; init; }
+
+    /// <summary>Regulators only.</summary>
+    public RegulatorData? Regulator { get; init; }
+
+    /// <summary>Chargers only.</summary>
+    public ChargerData? Charger { get; init; }
+}
+
+/// <summary>What a device draws at its own inlet in each of its states, as constant power.</summary>
+/// <param name="Off">Switched off; 0 W unless a device draws something then.</param>
+/// <param name="Standby">Switched on, not recording; null if not known.</param>
+/// <param name="Record">Recording, or doing its work; null if not known.</param>
+public sealed record PowerDraw(ElectricPower? Off = null, ElectricPower? Standby = null, ElectricPower? Record = null)
+{
+    /// <summary>This draw with the values of another where that one has any.</summary>
+    public PowerDraw With(PowerDraw? other) =>
+        other is null ? this : new PowerDraw(other.Off ?? Off, other.Standby ?? Standby, other.Record ?? Record);
+}
+
+/// <summary>The voltages at which a device works.</summary>
+/// <param name="Minimum">Below it the device stops.</param>
+/// <param name="Maximum">Above it the device may be destroyed.</param>
+public sealed record VoltageWindow(ElectricPotential? Minimum = null, ElectricPotential? Maximum = null);
+
+/// <summary>A battery plate.</summary>
+/// <param name="OwnDraw">What it draws itself.</param>
+/// <param name="SwitchOffVoltage">Below it the plate switches everything off.</param>
+/// <param name="MaximumCurrent">The greatest current through it.</param>
+public sealed record PlateData(ElectricPower? OwnDraw = null, ElectricPotential? SwitchOffVoltage = null, ElectricCurrent? MaximumCurrent = null);
+
+/// <summary>A regulator: takes a range of voltages and gives one.</summary>
+public sealed record RegulatorData
+{
+    /// <summary>Below it the regulator stops.</summary>
+    public ElectricPotential InputMinimum { get; init; }
+
+    /// <summary>Above it the regulator may be destroyed.</summary>
+    public ElectricPotential InputMaximum { get; init; }
+
+    /// <summary>What it gives.</summary>
+    public ElectricPotential OutputVoltage { get; init; }
+
+    /// <summary>Power out over power in, without its own draw; above 0, up to 100 %.</summary>
+    public Ratio Efficiency { get; init; }
+
+    /// <summary>What it draws itself, also with nothing behind it.</summary>
+    public ElectricPower? OwnDraw { get; init; }
+
+    /// <summary>The greatest current that it gives.</summary>
+    public ElectricCurrent? MaximumCurrent { get; init; }
+}
+
+/// <summary>A charger.</summary>
+/// <param name="Bays">How many batteries it charges.</param>
+/// <param name="Current">Charging current of each bay.</param>
+public sealed record ChargerData(int Bays = 1, ElectricCurrent? Current = null);

@@ -1,0 +1,33 @@
+using RigScenarios.Parts;
+using RigScenarios.Scenarios.Forms;
+
+namespace RigScenarios.Scenarios;
+
+/// <summary>What must hold inside a part beyond the range of each field.</summary>
+internal static class PartCheck
+{
+    /// <summary>Checks parts; every problem goes to the log.</summary>
+    public static void Run(OrderedMap<Part> parts, string path, ReadLog log)
+    {
+        foreach (var (id, part) in parts)
+        {
+            var at = $"{path}.{id}";
+            Needs(part, PartKind.Battery, part.Battery is not null, "battery", at, log);
+            Needs(part, PartKind.Plate, part.Plate is not null, "plate", at, log);
+            Needs(part, PartKind.Regulator, part.Regulator is not null, "regulator", at, log);
+            Needs(part, PartKind.Charger, part.Charger is not null, "charger", at, log);
+            if (part.Voltage is { Minimum: { } low, Maximum: { } high } && low.Volts >= high.Volts)
+                log.Error($"{at}.voltage", $"The minimum ({low.Volts:G6} V) is not below the maximum ({high.Volts:G6} V).");
+            if (part.Regulator is { } regulator && regulator.InputMinimum.Volts >= regulator.InputMaximum.Volts)
+                log.Error($"{at}.regulator", $"The least input ({regulator.InputMinimum.Volts:G6} V) is not below the greatest ({regulator.InputMaximum.Volts:G6} V).");
+        }
+    }
+
+    private static void Needs(Part part, PartKind kind, bool has, string section, string at, ReadLog log)
+    {
+        if (part.Kind == kind && !has)
+            log.Error($"{at}.{section}", $"A {ChoiceForm<PartKind>.Word(kind)} needs the group \"{section}\".");
+        if (part.Kind != kind && has)
+            log.Error($"{at}.{section}", $"The group \"{section}\" belongs to parts of the kind {ChoiceForm<PartKind>.Word(kind)}; this is a {ChoiceForm<PartKind>.Word(part.Kind)}.");
+    }
+}

@@ -1,0 +1,87 @@
+using RigScenarios.Parts;
+using RigScenarios.Scenarios.Forms;
+using UnitsNet;
+using ElectricPower = UnitsNet.Power;
+
+namespace RigScenarios.Scenarios;
+
+/// <summary>How a part stands in a file.</summary>
+internal static class PartFormat
+{
+    /// <summary>Ranges that any part of a camera rig keeps to; wide enough for the odd one, narrow enough to catch a slip of units.</summary>
+    public static readonly QuantityForm<ElectricPower> Watts = new(ElectricPower.FromWatts(0), ElectricPower.FromWatts(2000), "15 W");
+
+    public static readonly QuantityForm<ElectricPotential> Volts = new(ElectricPotential.FromVolts(0.5), ElectricPotential.FromVolts(60), "14.4 V");
+
+    public static readonly QuantityForm<ElectricCurrent> Amperes = new(ElectricCurrent.FromAmperes(0.001), ElectricCurrent.FromAmperes(200), "10 A");
+
+    public static readonly QuantityForm<Mass> Masses = new(Mass.FromGrams(0.1), Mass.FromGrams(100_000), "655 g");
+
+    public static readonly QuantityForm<Length> Lengths = new(Length.FromMillimeters(0.1), Length.FromMillimeters(3000), "128 mm");
+
+    public static readonly QuantityForm<Ratio> Shares = new(Ratio.FromPercent(1), Ratio.FromPercent(100), "92 %");
+
+    public static readonly TextForm Title = new(200);
+
+    public static readonly TextForm Remark = new(4000);
+
+    public static readonly Form<PowerDraw> Draw = new RecordForm<PowerDraw>(
+        () => new PowerDraw(), "What the device draws at its own inlet in each state.",
+        Fields<PowerDraw>.Optional("off", Watts, draw => draw.Off, (draw, value) => draw with { Off = value }, "Draw when switched off; 0 W if left out."),
+        Fields<PowerDraw>.Optional("standby", Watts, draw => draw.Standby, (draw, value) => draw with { Standby = value }, "Draw when on, not recording."),
+        Fields<PowerDraw>.Optional("record", Watts, draw => draw.Record, (draw, value) => draw with { Record = value }, "Draw when recording or working."));
+
+    private static readonly Form<BoxSize> Size = new RecordForm<BoxSize>(
+        () => new BoxSize(Length.Zero, Length.Zero, Length.Zero), "Outer size in the rig's directions.",
+        Fields<BoxSize>.Required("length", Lengths, size => size.Length, (size, value) => size with { Length = value }, "Front to back, along the lens."),
+        Fields<BoxSize>.Required("width", Lengths, size => size.Width, (size, value) => size with { Width = value }, "Left to right."),
+        Fields<BoxSize>.Required("height", Lengths, size => size.Height, (size, value) => size with { Height = value }, "Bottom to top."));
+
+    private static readonly Form<VoltageWindow> Voltage = new RecordForm<VoltageWindow>(
+        () => new VoltageWindow(), "The voltage that the device accepts at its own inlet.",
+        Fields<VoltageWindow>.Optional("minimum", Volts, window => window.Minimum, (window, value) => window with { Minimum = value }, "Below it the device stops."),
+        Fields<VoltageWindow>.Optional("maximum", Volts, window => window.Maximum, (window, value) => window with { Maximum = value }, "Above it the device may be destroyed."));
+
+    private static readonly Form<PlateData> Plate = new RecordForm<PlateData>(
+        () => new PlateData(), "A battery plate.",
+        Fields<PlateData>.Optional("own-draw", Watts, plate => plate.OwnDraw, (plate, value) => plate with { OwnDraw = value }, "What the plate draws itself."),
+        Fields<PlateData>.Optional("switch-off-voltage", Volts, plate => plate.SwitchOffVoltage, (plate, value) => plate with { SwitchOffVoltage = value }, "Below it the plate switches everything off."),
+        Fields<PlateData>.Optional("maximum-current", Amperes, plate => plate.MaximumCurrent, (plate, value) => plate with { MaximumCurrent = value }, "The greatest current through the plate."));
+
+    private static readonly Form<RegulatorData> Regulator = new RecordForm<RegulatorData>(
+        () => new RegulatorData(), "A regulator, also one in a dummy battery.",
+        Fields<RegulatorData>.Required("input-minimum", Volts, data => data.InputMinimum, (data, value) => data with { InputMinimum = value }, "Below it the regulator stops."),
+        Fields<RegulatorData>.Required("input-maximum", Volts, data => data.InputMaximum, (data, value) => data with { InputMaximum = value }, "Above it the regulator may be destroyed."),
+        Fields<RegulatorData>.Required("output-voltage", Volts, data => data.OutputVoltage, (data, value) => data with { OutputVoltage = value }, "What it gives."),
+        Fields<RegulatorData>.Required("efficiency", Shares, data => data.Efficiency, (data, value) => data with { Efficiency = value }, "Power out over power in."),
+        Fields<RegulatorData>.Optional("own-draw", Watts, data => data.OwnDraw, (data, value) => data with { OwnDraw = value }, "What it draws itself, also with nothing behind it."),
+        Fields<RegulatorData>.Optional("maximum-current", Amperes, data => data.MaximumCurrent, (data, value) => data with { MaximumCurrent = value }, "The greatest current that it gives."));
+
+    private static readonly Form<ChargerData> Charger = new RecordForm<ChargerData>(
+        () => new ChargerData(), "A charger.",
+        Fields<ChargerData>.WithDefault("bays", new CountForm(1, 16), 1, data => data.Bays, (data, value) => data with { Bays = value }, "How many batteries it charges."),
+        Fields<ChargerData>.Optional("current", Amperes, data => data.Current, (data, value) => data with { Current = value }, "Charging current of each bay."));
+
+    /// <summary>A part.</summary>
+    public static readonly RecordForm<Part> Form = new(
+        () => new Part(), "A part that can be bought or rented.",
+        Fields<Part>.Required("kind", new ChoiceForm<PartKind>(), part => part.Kind, (part, value) => part with { Kind = value }, "What the part is."),
+        Fields<Part>.Required("name", Title, part => part.Name, (part, value) => part with { Name = value }, "Its name for people."),
+        Fields<Part>.OptionalGroup("note", Remark, part => part.Note, (part, value) => part with { Note = value }, "A remark."),
+        Fields<Part>.Optional("mass", Masses, part => part.Mass, (part, value) => part with { Mass = value }, "Mass."),
+        Fields<Part>.OptionalGroup("size", Size, part => part.Size, (part, value) => part with { Size = value }, "Outer size."),
+        Fields<Part>.OptionalGroup("focal-length", Title, part => part.FocalLength, (part, value) => part with { FocalLength = value }, "Focal length of a lens, for people."),
+        Fields<Part>.Optional("buy", new MoneyForm(), part => part.Buy, (part, value) => part with { Buy = value }, "Price to buy."),
+        Fields<Part>.Optional("rent-per-day", new MoneyForm(), part => part.RentPerDay, (part, value) => part with { RentPerDay = value }, "Price to rent for a day."),
+        Fields<Part>.OptionalGroup("power", Draw, part => part.Power, (part, value) => part with { Power = value }, "What it draws in each state."),
+        Fields<Part>.OptionalGroup("voltage", Voltage, part => part.Voltage, (part, value) => part with { Voltage = value }, "The voltage that it accepts."),
+        Fields<Part>.Optional("maximum-current", Amperes, part => part.MaximumCurrent, (part, value) => part with { MaximumCurrent = value }, "The greatest current that it takes."),
+        Fields<Part>.Optional("rated-load", Masses, part => part.RatedLoad, (part, value) => part with { RatedLoad = value }, "The mass that it is rated to carry."),
+        Fields<Part>.OptionalGroup("battery", BatteryFormat.Form, part => part.Battery, (part, value) => part with { Battery = value }, "What a battery's label and data sheet say."),
+        Fields<Part>.OptionalGroup("plate", Plate, part => part.Plate, (part, value) => part with { Plate = value }, "A battery plate."),
+        Fields<Part>.OptionalGroup("regulator", Regulator, part => part.Regulator, (part, value) => part with { Regulator = value }, "A regulator."),
+        Fields<Part>.OptionalGroup("charger", Charger, part => part.Charger, (part, value) => part with { Charger = value }, "A charger."));
+
+    /// <summary>Parts by their ids.</summary>
+    public static readonly MapForm<Part> Parts = new(Form, "part");
+}

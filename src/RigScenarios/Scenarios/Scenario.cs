@@ -1,0 +1,60 @@
+using RigScenarios.Builds;
+using RigScenarios.Days;
+using RigScenarios.Parts;
+using UnitsNet;
+
+namespace RigScenarios.Scenarios;
+
+/// <summary>Everything one question is about: the kit, the builds made of it, the days, the conditions.</summary>
+public sealed record Scenario
+{
+    /// <summary>Its name for people.</summary>
+    public string Title { get; init; } = "";
+
+    /// <summary>A remark; demo scenarios say here that they are invented.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Parts files, or folders of them, beside the scenario file.</summary>
+    public IReadOnlyList<string> PartsFrom { get; init; } = [];
+
+    /// <summary>Parts that the scenario file itself describes. They go before those of the parts files.</summary>
+    public OrderedMap<Part> Parts { get; init; } = OrderedMap<Part>.Empty;
+
+    /// <summary>The parts of the parts files. Not written with the scenario.</summary>
+    public OrderedMap<Part> Library { get; init; } = OrderedMap<Part>.Empty;
+
+    /// <summary>What holds for all days.</summary>
+    public Conditions Conditions { get; init; } = new();
+
+    /// <summary>What is owned or rented, by names of its own.</summary>
+    public OrderedMap<KitItem> Kit { get; init; } = OrderedMap<KitItem>.Empty;
+
+    /// <summary>The builds.</summary>
+    public OrderedMap<Build> Builds { get; init; } = OrderedMap<Build>.Empty;
+
+    /// <summary>The days.</summary>
+    public OrderedMap<ShootingDay> Days { get; init; } = OrderedMap<ShootingDay>.Empty;
+
+    /// <summary>The part of that id: the scenario's own if it has one, else the library's; null if there is none.</summary>
+    public Part? FindPart(string id) => Parts.TryGetValue(id, out var own) ? own : Library.TryGetValue(id, out var shared) ? shared : null;
+
+    /// <summary>The part behind a name in the kit; null if there is none.</summary>
+    public Part? PartOf(string kitName) => Kit.TryGetValue(kitName, out var item) ? FindPart(item.Part) : null;
+
+    /// <summary>The ids of all parts.</summary>
+    public IEnumerable<string> PartIds => Parts.Keys.Concat(Library.Keys).Distinct();
+
+    /// <summary>The air temperature on a day.</summary>
+    /// <exception cref="InvalidOperationException">Neither the day nor the scenario gives one.</exception>
+    public Temperature AmbientOn(ShootingDay day) => day.Ambient ?? Conditions.Ambient
+        ?? throw new InvalidOperationException("Neither the day nor the scenario gives an ambient temperature.");
+}
+
+/// <summary>What holds for all days of a scenario.</summary>
+/// <param name="Ambient">Temperature of the air around the rig, for days that give none.</param>
+public sealed record Conditions(Temperature? Ambient = null);
+
+/// <summary>One thing of the kit.</summary>
+/// <param name="Part">The id of the part that it is.</param>
+/// <param name="Count">How many there are.</param>
+public sealed record KitItem(string Part = "", int Count = 1);

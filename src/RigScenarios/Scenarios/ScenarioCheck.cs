@@ -1,0 +1,113 @@
+using RigScenarios.Builds;
+using RigScenarios.Days;
+using RigScenarios.Parts;
+using RigScenarios.Scenarios.Forms;
+
+namespace RigScenarios.Scenarios;
+
+/// <summary>What must hold between the fields of a scenario: names that refer to something, draws that are known, voltages that fit.</summary>
+internal static class ScenarioCheck
+{
+    /// <summary>Checks a scenario; every problem goes to the log.</summary>
+    public static void Run(Scenario scenario, ReadLog log)
+    {
+        if (scenario.Builds.Count == 0)
+            log.Error("builds", "There is no build.");
+        if (scenario.Days.Count == 0)
+            log.Error("days", "There is no day.");
+        foreach (var (name, item) in scenario.Kit)
+        {
+            if (item.Part.Length > 0 && scenario.FindPart(item.Part) is null)
+                log.Error($"kit.{name}.part", $"There is no part \"{item.Part}\" in this file or its parts files.", null, NearestName.To(item.Part, scenario.PartIds));
+        }
+        foreach (var (name, build) in scenario.Builds)
+            CheckBuild(scenario, build, $"builds.{name}", log);
+        foreach (var (name, day) in scenario.Days)
+            CheckDay(scenario, day, $"days.{name}", log);
+    }
+
+    private static void CheckBuild(Scenario scenario, Build build, string at, ReadLog log)
+    {
+        KitName(scenario, build.Battery.Item, $"{at}.battery.item", part => part.Battery is not null, "a battery", log);
+        if (build.Plate is { } plate)
+            KitName(scenario, plate, $"{at}.plate", part => part.Plate is not null, "a battery plate", log);
+        foreach (var name in build.Regulators.Keys)
+            KitName(scenario, name, $"{at}.regulators.{name}", part => part.Regulator is not null, "a regulator", log);
+        foreach (var (name, device) in build.Devices)
+        {
+            var path = $"{at}.devices.{name}";
+            KitName(scenario, name, path, part => part.Power is not null || device.Power is not null, "a device with a known draw (a group \"power\")", log);
+            if (scenario.Kit.TryGetValue(name, out var item) && device.Count > item.Count)
+                log.Error($"{path}.count", $"The build has {device.Count} of \"{name}\", the kit only {item.Count}.");
+        }
+        for (var index = 0; index < build.Carries.Count; index++)
+            KitName(scenario, build.Carries[index], $"{at}.carries.{index + 1}", _ => true, "", log);
+        if (build.Devices.Count > 0 && !build.Devices.Values.Any(device => device.Essential))
+            log.Warning($"{at}.devices", "No device is marked \"essential: yes\", so only the battery's own end stops the day.");
+        CheckFeeds(build, at, log);
+        VoltageCheck.Run(scenario, build, at, log);
+    }
+
+    private static void KitName(Scenario scenario, string name, string path, Func<Part, bool> fits, string what, ReadLog log)
+    {
+        if (name.Length == 0)
+            return;
+        if (!scenario.Kit.ContainsKey(name))
+            log.Error(path, $"There is nothing named \"{name}\" in the kit.", scenario.Kit.Count == 0 ? null : string.Join(", ", scenario.Kit.Keys.Take(30)), NearestName.To(name, scenario.Kit.Keys));
+        else if (scenario.PartOf(name) is { } part && !fits(part))
+            log.Error(path, $"\"{name}\" ({part.Name}) is not {what}.");
+    }
+
+    private static void CheckFeeds(Build build, string at, ReadLog log)
+    {
+        List<string> feeds = [Build.BatteryFeed, .. build.Regulators.Keys];
+        if (build.Plate is { } plate)
+            feeds.Insert(1, plate);
+        foreach (var (path, feed) in build.Regulators.Select(item => ($"{at}.regulators.{item.Key}.fed-by", item.Value.FedBy))
+            .Concat(build.Devices.Select(item => ($"{at}.devices.{item.Key}.fed-by", item.Value.FedBy))))
+        {
+            if (feed is not null && !feeds.Contains(feed))
+                log.Error(path, $"\"{feed}\" feeds nothing in this build.", string.Join(", ", feeds), NearestName.To(feed, feeds));
+        }
+        foreach (var name in build.Regulators.Keys)
+        {
+            var chain = new List<string> { name };
+            while (build.Regulators.TryGetValue(chain[^1], out var regulator) && regulator.FedBy is { } feed && build.Regulators.ContainsKey(feed))
+            {
+                chain.Add(feed);
+                if (feed == name)
+                {
+                    log.Error($"{at}.regulators.{name}.fed-by", $"The regulators feed each other in a circle: {string.Join(" <- ", chain)}. Nothing feeds them from the battery.");
+                    break;
+                }
+                if (chain.Count > build.Regulators.Count)
+                    break;
+            }
+        }
+    }
+
+    private static void CheckDay(Scenario scenario, ShootingDay day, string at, ReadLog log)
+    {
+        if (day.Ambient is null && scenario.Conditions.Ambient is null)
+            log.Error($"{at}.ambient", "No air temperature is given, neither here nor in \"conditions\".", "such as \"ambient: -8 °C\"");
+        if (day.Blocks.Count == 0)
+            log.Error($"{at}.blocks", "The day has no block.");
+        var devices = scenario.Builds.Values.SelectMany(build => build.Devices.Keys).Distinct().ToList();
+        foreach (var (name, block) in day.Blocks)
+        {
+            var path = $"{at}.blocks.{name}";
+            foreach (var device in block.States.Keys.Where(device => !devices.Contains(device)))
+                log.Error($"{path}.states.{device}", $"No build has a device \"{device}\".", devices.Count == 0 ? null : string.Join(", ", devices), NearestName.To(device, devices));
+            foreach (var (buildName, build) in scenario.Builds)
+            {
+                foreach (var (device, use) in build.Devices)
+                {
+                    var draw = (scenario.PartOf(device)?.Power ?? new PowerDraw()).With(use.Power);
+                    var state = block.StateOf(device);
+                    if (scenario.PartOf(device) is { } part && ((state == PowerState.Standby && draw.Standby is null) || (state == PowerState.Record && draw.Record is null)))
+                        log.Error($"{path}.states.{device}", $"What {part.Name} draws in the state {ChoiceForm<PowerState>.Word(state)} is not known.", $"a draw in its parts file, or \"power: {{{ChoiceForm<PowerState>.Word(state)}: 8 W}}\" at builds.{buildName}.devices.{device}");
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,56 @@
+using RigScenarios.Builds;
+using RigScenarios.Power;
+using RigScenarios.Scenarios.Forms;
+
+namespace RigScenarios.Scenarios;
+
+/// <summary>
+/// Finds what would get a wrong voltage before anything is plugged in: a full battery straight into a device made for
+/// less, a regulator that gives too much or too little.
+/// </summary>
+internal static class VoltageCheck
+{
+    /// <summary>Checks one build; every problem goes to the log.</summary>
+    public static void Run(Scenario scenario, Build build, string at, ReadLog log)
+    {
+        if (scenario.PartOf(build.Battery.Item) is not { Battery: { } battery } batteryPart)
+            return;
+        double full;
+        try
+        {
+            var pack = PackModel.From(battery, batteryPart.Mass, batteryPart.Size, null).Pack;
+            full = pack.SeriesGroups * pack.OpenCircuitVoltage.At(UnitsNet.Ratio.FromPercent(100)).Volts;
+        }
+        catch (ArgumentException exception)
+        {
+            log.Error($"{at}.battery.item", $"The battery \"{build.Battery.Item}\" does not add up: {exception.Message}");
+            return;
+        }
+        foreach (var (name, use) in build.Regulators)
+        {
+            if (scenario.PartOf(name) is { Regulator: { } regulator } part)
+                Check($"{at}.regulators.{name}", part.Name, Inlet(use.FedBy), regulator.InputMinimum.Volts, regulator.InputMaximum.Volts);
+        }
+        foreach (var (name, use) in build.Devices)
+        {
+            if (scenario.PartOf(name) is { Voltage: { } window } part)
+                Check($"{at}.devices.{name}", part.Name, Inlet(use.FedBy), window.Minimum?.Volts, window.Maximum?.Volts);
+        }
+
+        (double Volts, string From) Inlet(string? fedBy)
+        {
+            var feed = fedBy ?? build.StandardFeed;
+            return build.Regulators.ContainsKey(feed) && scenario.PartOf(feed)?.Regulator is { } regulator
+                ? (regulator.OutputVoltage.Volts, $"the regulator \"{feed}\"")
+                : (full, $"the full battery \"{build.Battery.Item}\"");
+        }
+
+        void Check(string path, string name, (double Volts, string From) inlet, double? minimum, double? maximum)
+        {
+            if (inlet.Volts > maximum + 1e-9)
+                log.Error(path, $"WRONG VOLTAGE: {name} takes {maximum:0.##} V at most, but {inlet.From} puts {inlet.Volts:0.##} V on it. It can be destroyed, or catch fire. Feed it through a regulator made for it.");
+            else if (inlet.Volts < minimum - 1e-9)
+                log.Error(path, $"{name} needs at least {minimum:0.##} V, but {inlet.From} gives {inlet.Volts:0.##} V.");
+        }
+    }
+}

@@ -1,0 +1,80 @@
+using System.Runtime.ExceptionServices;
+using RigScenarios.Days;
+using RigScenarios.Scenarios;
+
+namespace RigScenarios.Sweeps;
+
+/// <summary>Runs a scenario once for every combination of values on one or two axes.</summary>
+public static class GridSweep
+{
+    /// <summary>More combinations than this are refused.</summary>
+    public const int MostRuns = 40_000;
+
+    /// <summary>Runs the sweep. The same axes give the same table, however many processors work on it.</summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="build">The build to run.</param>
+    /// <param name="day">The day to run it through.</param>
+    /// <param name="axes">One or two axes.</param>
+    /// <param name="progress">Told the share done, 0 to 1, about a hundred times.</param>
+    /// <param name="cancellation">Stops the sweep.</param>
+    /// <exception cref="ArgumentException">No axis, more than two, or too many combinations.</exception>
+    /// <exception cref="ScenarioProblemsException">A value on an axis is not accepted; carries every refused value. Nothing was run.</exception>
+    /// <exception cref="OperationCanceledException">The sweep was stopped.</exception>
+    public static SweepTable Run(
+        Scenario scenario, string build, string day, IReadOnlyList<SweepAxis> axes, IProgress<double>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        ArgumentNullException.ThrowIfNull(axes);
+        if (axes.Count is < 1 or > 2)
+            throw new ArgumentException($"A sweep takes one axis or two, not {axes.Count}.", nameof(axes));
+        if (axes.Aggregate(1L, (runs, axis) => runs * axis.Values.Count) is var count && count > MostRuns)
+            throw new ArgumentException($"The sweep has {count} combinations; accepted: up to {MostRuns}. Take fewer steps.", nameof(axes));
+        RefuseWrongValues(scenario, axes);
+        var combinations = axes.Count == 1
+            ? axes[0].Values.Select(value => new[] { value }).ToArray()
+            : [.. axes[0].Values.SelectMany(first => axes[1].Values.Select(second => new[] { first, second }))];
+        var rows = new SweepRow[combinations.Length];
+        var done = 0;
+        var told = Math.Max(1, combinations.Length / 100);
+        try
+        {
+            Parallel.For(0, combinations.Length, new ParallelOptions { CancellationToken = cancellation }, index =>
+            {
+                var values = combinations[index];
+                var changed = ScenarioPath.SetAll(scenario, axes.Select((axis, number) => (axis.Path, values[number])));
+                rows[index] = new SweepRow(values, ScenarioRun.Run(changed, build, day, DayRunOptions.EndOnly, cancellation));
+                if (Interlocked.Increment(ref done) is var now && (now % told == 0 || now == combinations.Length))
+                    progress?.Report((double)now / combinations.Length);
+            });
+        }
+        catch (AggregateException exception) when (exception.InnerExceptions.FirstOrDefault(inner => inner is ScenarioProblemsException) is { } problem)
+        {
+            // The first refused combination says what a user needs; the stack of the worker is kept.
+            ExceptionDispatchInfo.Throw(problem);
+        }
+        return new SweepTable(axes, build, day, rows);
+    }
+
+    private static void RefuseWrongValues(Scenario scenario, IReadOnlyList<SweepAxis> axes)
+    {
+        var problems = new List<Diagnostic>();
+        foreach (var axis in axes)
+        {
+            foreach (var value in axis.Values)
+            {
+                try
+                {
+                    ScenarioPath.Set(scenario, axis.Path, value);
+                }
+                catch (ScenarioProblemsException exception)
+                {
+                    problems.AddRange(exception.Problems);
+                    if (problems.Count > 5)
+                        throw new ScenarioProblemsException(problems);
+                }
+            }
+        }
+        if (problems.Count > 0)
+            throw new ScenarioProblemsException(problems);
+    }
+}

@@ -1,0 +1,93 @@
+using System.Globalization;
+using RigScenarios.Scenarios;
+using RigScenarios.Scenarios.Forms;
+using UnitsNet;
+
+namespace RigScenarios.Sweeps;
+
+/// <summary>A field of a scenario and the values that it takes in a sweep.</summary>
+/// <param name="Path">The field, by the path that it has in the scenario file.</param>
+/// <param name="Values">The values, as texts that the file would accept.</param>
+public sealed record SweepAxis(string Path, IReadOnlyList<string> Values)
+{
+    /// <summary>More steps than this on one axis are refused.</summary>
+    public const int MostSteps = 2000;
+
+    private const int StandardSteps = 9;
+
+    /// <summary>Evenly spaced values from one quantity to another, both included.</summary>
+    /// <param name="path">The field.</param>
+    /// <param name="from">The first value.</param>
+    /// <param name="to">The last value, in the unit of the first.</param>
+    /// <param name="steps">How many values; 2 to <see cref="MostSteps"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Too few or too many steps.</exception>
+    public static SweepAxis Between(string path, IQuantity from, IQuantity to, int steps = StandardSteps)
+    {
+        ArgumentNullException.ThrowIfNull(from);
+        ArgumentNullException.ThrowIfNull(to);
+        if (steps is < 2 or > MostSteps)
+            throw new ArgumentOutOfRangeException(nameof(steps), $"steps is {steps}; accepted: 2 to {MostSteps}.");
+        var (low, high) = ((double)from.Value, (double)to.As(from.Unit));
+        return new SweepAxis(path, [.. Enumerable.Range(0, steps).Select(step =>
+            QuantityText.Write(Quantity.From(Tidy(low, high, step, steps), from.Unit)))]);
+    }
+
+    /// <summary>
+    /// Reads the short form of the command line: <c>PATH=FROM..TO</c> or <c>PATH=FROM..TO:STEPS</c>, such as
+    /// <c>days.day-one.ambient=-10 °C..10 °C:5</c>. The scenario says what quantity the field is.
+    /// </summary>
+    /// <param name="scenario">The scenario that has the field.</param>
+    /// <param name="text">The text.</param>
+    /// <exception cref="ScenarioProblemsException">The text is not of that form, or the field doesn't exist.</exception>
+    public static SweepAxis Parse(Scenario scenario, string text)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        ArgumentNullException.ThrowIfNull(text);
+        const string accepted = "PATH=FROM..TO or PATH=FROM..TO:STEPS, such as \"days.day-one.ambient=-10 °C..10 °C:5\"";
+        var equals = text.IndexOf('=', StringComparison.Ordinal);
+        var dots = text.IndexOf("..", Math.Max(equals, 0), StringComparison.Ordinal);
+        if (equals <= 0 || dots < 0)
+            throw Problem(text, "This is not an axis of a sweep.", accepted);
+        var path = text[..equals].Trim();
+        var from = text[(equals + 1)..dots].Trim();
+        var to = text[(dots + 2)..].Trim();
+        var steps = StandardSteps;
+        if (to.LastIndexOf(':') is var colon and >= 0)
+        {
+            if (!int.TryParse(to[(colon + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out steps) || steps is < 2 or > MostSteps)
+                throw Problem(path, $"Found \"{to[(colon + 1)..]}\" for the number of steps.", $"2 to {MostSteps}");
+            to = to[..colon].Trim();
+        }
+        if (double.TryParse(from, NumberStyles.Float, CultureInfo.InvariantCulture, out var low) && double.TryParse(to, NumberStyles.Float, CultureInfo.InvariantCulture, out var high))
+            return Numbers(scenario, path, low, high, steps);
+        // A field shows its quantity by its own value, or by what it accepts.
+        var known = ScenarioPath.Find(scenario, path);
+        foreach (var quantity in Quantity.Infos.Select(info => info.Zero).Where(zero => known is null || QuantityText.TryRead(known, zero, "1 x", out _, out _)))
+        {
+            if (QuantityText.TryRead(from, quantity, "1 x", out var first, out _) && QuantityText.TryRead(to, quantity, "1 x", out var last, out _))
+                return Between(path, first, last, steps);
+        }
+        // Setting the field to the text says best what is wrong with it.
+        ScenarioPath.Set(scenario, path, from);
+        ScenarioPath.Set(scenario, path, to);
+        throw Problem(path, $"\"{from}\" and \"{to}\" are not two values of the same quantity.", accepted);
+    }
+
+    private static SweepAxis Numbers(Scenario scenario, string path, double low, double high, int steps)
+    {
+        var whole = ScenarioPath.Find(scenario, path) is { } known && int.TryParse(known, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out _)
+            && double.IsInteger(low) && double.IsInteger(high);
+        var values = Enumerable.Range(0, steps).Select(step => Tidy(low, high, step, steps));
+        return new SweepAxis(path, [.. values.Select(value => (whole ? Math.Round(value) : value).ToString("R", CultureInfo.InvariantCulture)).Distinct()]);
+    }
+
+    /// <summary>Twelve digits are more than any field means, and keep 0.1 + 0.2 from showing as 0.30000000000000004.</summary>
+    private static double Tidy(double low, double high, int step, int steps)
+    {
+        var value = low + ((high - low) * step / (steps - 1));
+        return double.Parse(value.ToString("G12", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+    }
+
+    private static ScenarioProblemsException Problem(string path, string problem, string accepted) =>
+        new([new Diagnostic(Severity.Error, "", Position.None, path, problem, accepted)]);
+}
