@@ -1,12 +1,14 @@
 using BenchmarkDotNet.Running;
 using RigScenarios.Benchmarks;
 using RigScenarios.Benchmarks.Cases;
+using RigScenarios.Benchmarks.MeasuredCells;
 
 try
 {
     return args switch
     {
         ["discharge", .. var rest] => DischargeCommand.Run(rest),
+        ["measured-cells", .. var rest] => MeasuredCellsCommand.Run(rest),
         [] or ["help" or "--help" or "-h"] => Help(),
         _ => Benchmarks(args),
     };
@@ -22,6 +24,8 @@ static int Help()
     Console.WriteLine($"""
         {DischargeCommand.Usage}
             run the discharges of a case file, write how each ended
+        {MeasuredCellsCommand.Usage}
+            predict the measured discharges of the reference folder beside the project, write the errors
         --filter PATTERN
             measure speed (BenchmarkDotNet), for instance --filter *Discharge*
         """);
