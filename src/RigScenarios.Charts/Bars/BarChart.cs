@@ -85,7 +85,7 @@ public sealed record BarChart
             ("marker", new
             {
                 color = Bars.Select(bar => bar.IsEmphasised ? emphasised : plain).ToArray(),
-                pattern = new { shape = Bars.Select(bar => bar.IsEmphasised ? "/" : "").ToArray(), fgcolor = "#ffffff", fgopacity = 0.6, size = 7 },
+                pattern = new { shape = Bars.Select(bar => bar.IsEmphasised ? "/" : "").ToArray(), fgcolor = "#ffffff", fillmode = "overlay", solidity = 0.18, size = 8 },
             }),
             ("text", Bars.Select(bar => PlotlyText.Escape($"{bar.Name}: {NoteOf(bar)}")).ToArray()),
             ("textposition", "none"),

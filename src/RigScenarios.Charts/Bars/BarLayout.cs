@@ -46,7 +46,7 @@ internal sealed record BarLayout(IReadOnlyDictionary<string, object?> Members, i
             ["yaxis"] = new
             {
                 range = new[] { chart.Bars.Count - 0.5, -0.5 }, tickmode = "array", tickvals = Enumerable.Range(0, chart.Bars.Count).ToArray(),
-                ticktext = names, showgrid = false, zeroline = false, fixedrange = true, ticks = "",
+                ticktext = names, showgrid = false, zeroline = false, fixedrange = true, ticks = "outside", ticklen = 6, tickcolor = "#ffffff",
             },
             ["margin"] = new { l = left, r = 16, t = top, b = Bottom },
             ["height"] = height,
@@ -79,7 +79,7 @@ internal sealed record BarLayout(IReadOnlyDictionary<string, object?> Members, i
 
     private static object Text(string text, string xRef, double x, string yRef, double y, double xShift, double yShift, string yAnchor, int size, string colour) => new
     {
-        text, showarrow = false, xref = xRef, yref = yRef, x, y, xanchor = "left", yanchor = yAnchor, xshift = xShift, yshift = yShift,
+        text, showarrow = false, xref = xRef, yref = yRef, x, y, xanchor = "left", yanchor = yAnchor, bgcolor = "rgba(255,255,255,0.8)", borderpad = 1, xshift = xShift, yshift = yShift,
         font = new { size, color = colour },
     };
 }

@@ -70,11 +70,15 @@ public sealed record HeatMapChart
             Cautions = Cautions,
             AlternativeText = AlternativeText ?? HeatMapText.Describe(this),
             Specification = new PlotlySpecification(traces).With(wide.Members)
-                .WithNarrow(narrow.Members, [new Dictionary<string, object?> { ["texttemplate"] = CellText(narrow) }]).ToJson(),
+                .WithNarrow(narrow.Members, NarrowTraces(traces.Count, narrow)).ToJson(),
             Data = HeatMapText.Table(this),
             Height = wide.Height,
         };
     }
+
+    // The cells' numbers are the last trace.
+    private static List<Dictionary<string, object?>> NarrowTraces(int count, HeatMapLayout narrow) =>
+        [.. Enumerable.Range(0, count).Select(i => i < count - 1 ? [] : new Dictionary<string, object?> { ["visible"] = narrow.CellsHaveText })];
 
     private List<Trace> HeatMapTraces(HeatMapLayout layout)
     {
@@ -88,23 +92,41 @@ public sealed record HeatMapChart
             PlotlySpecification.Trace("heatmap",
             [
                 ("x", x), ("y", y), ("z", z), ("zmin", range.From), ("zmax", range.To), ("colorscale", "Cividis"), ("xgap", 1), ("ygap", 1),
-                ("text", Cells.Select(row => row.Select(v => double.IsFinite(v) ? Rounding.Text(v, 3) : "").ToArray()).ToArray()),
-                ("texttemplate", CellText(layout)), ("textfont", new { size = ChartStyle.FontSize - 1 }), ("hoverongaps", false),
+                ("hoverongaps", false),
                 ("hovertemplate", $"{PlotlyText.Escape(X.Label)}: %{{x}}<br>{PlotlyText.Escape(Y.Label)}: %{{y}}<br>%{{z}}{unit}<extra></extra>"),
-                ("colorbar", HeatMapLayout.ColourBar(Value)),
+                ("colorbar", HeatMapLayout.ColourBar),
             ]),
         };
         if (Threshold is { } threshold && HeatMapText.Crosses(this))
         {
             // White below black: the line shows on the dark and on the bright end of the scale.
-            traces.Add(Contour(x, y, z, threshold, "#ffffff", 6, isNamed: false));
-            traces.Add(Contour(x, y, z, threshold, "#000000", 2.5, isNamed: true));
+            traces.Add(Contour(x, y, z, threshold, "#ffffff", 5, isNamed: false));
+            traces.Add(Contour(x, y, z, threshold, "#000000", 2, isNamed: true));
         }
 
+        traces.Add(CellTexts(range, layout));
         return traces;
     }
 
-    private static string CellText(HeatMapLayout layout) => layout.CellsHaveText ? "%{text}" : "";
+    // A trace of its own, so that the numbers stand over the threshold's line and not under it.
+    private Trace CellTexts(AxisRange range, HeatMapLayout layout)
+    {
+        var texts = HeatMapText.CellTexts(this);
+        var cells = Rows.SelectMany((y, row) => Columns.Select((x, column) => (X: x, Y: y, Value: Cells[row][column], Text: texts[row][column])))
+            .Where(cell => double.IsFinite(cell.Value)).ToList();
+        return PlotlySpecification.Trace("scatter",
+        [
+            ("mode", "text"), ("showlegend", false), ("hoverinfo", "skip"), ("visible", layout.CellsHaveText),
+            ("x", cells.Select(cell => Rounding.ForChart(cell.X)).ToArray()), ("y", cells.Select(cell => Rounding.ForChart(cell.Y)).ToArray()),
+            ("text", cells.Select(cell => cell.Text).ToArray()),
+            ("textfont", new
+            {
+                size = ChartStyle.FontSize - 1,
+                // The scale's lightness rises evenly: from a little below its middle on, black text has more contrast than white.
+                color = cells.Select(cell => range.Fraction(cell.Value) < 0.45 ? "#ffffff" : "#000000").ToArray(),
+            }),
+        ]);
+    }
 
     private static Trace Contour(double[] x, double[] y, double?[][] z, Threshold threshold, string colour, double width, bool isNamed) =>
         PlotlySpecification.Trace("contour",

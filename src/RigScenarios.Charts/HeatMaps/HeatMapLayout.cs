@@ -9,7 +9,7 @@ internal sealed record HeatMapLayout(IReadOnlyDictionary<string, object?> Member
     private const double LeftMargin = 56;
     private const double RightMargin = 16;
     private const double PlotHeight = 320;
-    private const double Top = 92;
+    private const double Top = 98;
     private const double Bottom = 50;
     private const double LegendRow = 28;
 
@@ -29,26 +29,25 @@ internal sealed record HeatMapLayout(IReadOnlyDictionary<string, object?> Member
             ["height"] = height,
             ["showlegend"] = hasLegend,
             ["legend"] = new { orientation = "h", x = 0, xanchor = "left", y = -(Bottom + 2) / PlotHeight, yanchor = "top" },
-            ["annotations"] = new[]
-            {
-                new
-                {
-                    text = $"<b>{PlotlyText.Escape(chart.Y.Label)}</b>", showarrow = false, xref = "paper", yref = "paper", x = 0, y = 1,
-                    xanchor = "left", yanchor = "bottom", xshift = -LeftMargin + 4, yshift = 3,
-                },
-            },
+            ["annotations"] = new[] { AxisTitle(chart.Y, yShift: 9), AxisTitle(chart.Value, yShift: Top - 22) },
         };
-        var longest = chart.Cells.SelectMany(row => row).Where(double.IsFinite).Select(v => Rounding.Text(v, 3)).DefaultIfEmpty("").MaxBy(t => t.Length)!;
+        var longest = HeatMapText.CellTexts(chart).SelectMany(row => row).MaxBy(text => text.Length) ?? "";
         var fits = ChartStyle.TextWidth(longest, ChartStyle.FontSize - 1) + 6 < plotWidth / chart.Columns.Count
             && ChartStyle.TextHeight < PlotHeight / chart.Rows.Count;
         return new HeatMapLayout(members, height, fits);
     }
 
     /// <summary>The scale of the colours, along the top, where it takes no width from the map.</summary>
-    public static object ColourBar(Axis value) => new
+    public static object ColourBar { get; } = new
     {
-        orientation = "h", x = 0, xanchor = "left", y = 1, yanchor = "bottom", ypad = 26, xpad = 0, len = 1, thickness = 12, outlinewidth = 0,
-        title = new { text = PlotlyText.Escape(value.Label), side = "top" }, ticks = "outside", ticklen = 3,
+        orientation = "h", x = 0, xanchor = "left", y = 1, yanchor = "top", yref = "container", ypad = 22, xpad = 0, len = 1, thickness = 12, outlinewidth = 0,
+        ticks = "outside", ticklen = 3,
+    };
+
+    private static object AxisTitle(Axis axis, double yShift) => new
+    {
+        text = $"<b>{PlotlyText.Escape(axis.Label)}</b>", showarrow = false, xref = "paper", yref = "paper", x = 0, y = 1,
+        xanchor = "left", yanchor = "bottom", xshift = -LeftMargin + 4, yshift = yShift,
     };
 
     private static Dictionary<string, object?> AxisMembers(Axis axis, IReadOnlyList<double> values, double pixels, bool isHorizontal)

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace RigScenarios.Charts.HeatMaps;
 
 /// <summary>A heat map in words and as a table.</summary>
@@ -35,6 +37,22 @@ internal static class HeatMapText
         var titles = chart.Columns.Select(column => $"{Rounding.Text(column)} {chart.X.Unit}".TrimEnd());
         return (ChartTable.Of([chart.Y.Label, .. titles]) with { Caption = $"{chart.Value.Label}; columns: {chart.X.Label}" })
             .WithRows(chart.Rows.Select((row, i) => (object?[])[row, .. chart.Cells[i].Cast<object>()]));
+    }
+
+    /// <summary>The texts in the cells, row by row: all with the same decimals, three digits for the largest; blank cells empty.</summary>
+    public static IReadOnlyList<IReadOnlyList<string>> CellTexts(HeatMapChart chart)
+    {
+        var largest = Finite(chart).Select(Math.Abs).DefaultIfEmpty(1).Max();
+        var decimals = largest == 0 ? 0 : Math.Clamp(2 - (int)Math.Floor(Math.Log10(largest)), 0, 6);
+        return [.. chart.Cells.Select(row => row.Select(value => CellText(value, decimals)).ToList())];
+    }
+
+    private static string CellText(double value, int decimals)
+    {
+        if (!double.IsFinite(value))
+            return "";
+        var text = Math.Abs(value).ToString("F" + decimals, CultureInfo.InvariantCulture);
+        return value < 0 ? Rounding.Minus + text : text;
     }
 
     private static List<double> Finite(HeatMapChart chart) => [.. chart.Cells.SelectMany(row => row).Where(double.IsFinite)];

@@ -8,8 +8,8 @@ internal sealed class LineChartLayout
 {
     private const double LeftMargin = 56;
     private const double WidestRightMargin = 210;
-    private const double PanelGap = 36;
-    private const double TitleRow = 24;
+    private const double PanelGap = 40;
+    private const double TitleRow = 30;
     private const double AxisBottom = 50;
 
     private readonly LineChart chart;
@@ -130,7 +130,7 @@ internal sealed class LineChartLayout
         annotations.Add(new
         {
             text = $"<b>{PlotlyText.Escape(panel.Y.Label)}</b>", showarrow = false, xref = "paper", yref = "paper", xanchor = "left", yanchor = "bottom",
-            x = 0, y = upper, xshift = -LeftMargin + 4, yshift = index == 0 ? top - TitleRow + 1 : 3,
+            x = 0, y = upper, xshift = -LeftMargin + 4, yshift = index == 0 ? top - TitleRow + 9 : 9,
         });
         AddLabels(index, panel, area, right);
     }

@@ -62,6 +62,8 @@ internal static class LineChartTraces
         ("line", new { color = style.Colour, dash = style.Dash, width = 2.5, shape = line.Kind == LineKind.Steps ? "hv" : "linear" }),
         ("marker", new { color = style.Colour, symbol = style.Symbol, size = 8 }),
         ("text", ClockTexts(chart, line.X)),
+        // Whole marks at the plot's edge, unless the author's own range cuts the line off there.
+        ("cliponaxis", line.Kind is LineKind.Curve or LineKind.Steps || (chart.X.From ?? chart.X.To ?? panel.Y.From ?? panel.Y.To) is not null),
         ("hovertemplate", Hover(chart, panel) + $"<extra>{PlotlyText.Escape(line.Name)}</extra>"),
     ];
 

@@ -29,7 +29,7 @@ internal static class AxisLayout
             ["nticks"] = Math.Max(3, (int)(pixels / (isHorizontal ? 64 : 40))),
         };
         if (isHorizontal)
-            members["title"] = new { text = PlotlyText.Escape(axis.Label), standoff = 10 };
+            members["title"] = new { text = PlotlyText.Escape(axis.Label), standoff = 10, font = new { size = ChartStyle.FontSize } };
         if (range.IsLogarithmic)
             members["type"] = "log";
         if (axis.Scale == AxisScale.Clock)

@@ -50,6 +50,8 @@ public static class ChartStyle
     private const double CharacterWidth = 0.6;
 
     /// <summary>About how wide a text is in a chart, in pixels, rather too wide than too narrow.</summary>
+    /// <param name="text">As <see cref="PlotlyText"/> gives it, with its lines joined for plotly.js.</param>
+    /// <param name="size">Size of the font in pixels.</param>
     internal static double TextWidth(string text, double size = FontSize) =>
-        text.Split("<br>").Max(line => line.Length) * size * CharacterWidth;
+        text.Split("<br>").Max(line => PlotlyText.Length(line)) * size * CharacterWidth;
 }

@@ -6,6 +6,9 @@ internal static class PlotlyText
     /// <summary>The text with its angle brackets and ampersands made harmless.</summary>
     public static string Escape(string text) => text.Replace("&", "&amp;").Replace("<", "&lt;").Replace(">", "&gt;");
 
+    /// <summary>How many characters of an escaped text are seen.</summary>
+    public static int Length(string escaped) => escaped.Replace("&lt;", "<").Replace("&gt;", ">").Replace("&amp;", "&").Length;
+
     /// <summary>The text in lines of at most so many characters, broken between words and joined for plotly.js; escaped.</summary>
     public static string Wrap(string text, int characters)
     {
