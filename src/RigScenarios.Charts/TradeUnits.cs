@@ -47,7 +47,8 @@ public static class TradeUnits
 
     private static Enum? TradeUnit(IQuantity quantity) => quantity switch
     {
-        Power => PowerUnit.Watt,
+        // Spelled out: RigScenarios.Power is a namespace of the library.
+        UnitsNet.Power => PowerUnit.Watt,
         Energy => EnergyUnit.WattHour,
         ElectricPotential => ElectricPotentialUnit.Volt,
         ElectricCurrent => ElectricCurrentUnit.Ampere,

@@ -6,7 +6,7 @@ namespace RigScenarios.Charts.Bars;
 /// <param name="Name">What it stands for, at its left.</param>
 /// <param name="To">Where it ends, in the unit of the chart's axis.</param>
 /// <param name="From">Where it begins; zero for a plain bar, a low value for a span.</param>
-public sealed record Bar(string Name, double To, double From = 0)
+public sealed record ChartBar(string Name, double To, double From = 0)
 {
     /// <summary>Words at the bar's end; null writes its value.</summary>
     public string? Note { get; init; }
@@ -34,13 +34,13 @@ public sealed record BarChart
     public string? AlternativeText { get; init; }
 
     /// <summary>The axis of the values.</summary>
-    public required Axis Value { get; init; }
+    public required ChartAxis Value { get; init; }
 
     /// <summary>The bars from top to bottom, at least one, each with a name of its own.</summary>
-    public required IReadOnlyList<Bar> Bars { get; init; }
+    public required IReadOnlyList<ChartBar> Bars { get; init; }
 
     /// <summary>Limits across all bars, named above the plot.</summary>
-    public IReadOnlyList<Limit> Limits { get; init; } = [];
+    public IReadOnlyList<BarLimit> Limits { get; init; } = [];
 
     /// <summary>The finished figure.</summary>
     /// <exception cref="InvalidOperationException">There is no bar, two bars have the same name, or a bar has no number.</exception>
@@ -68,7 +68,7 @@ public sealed record BarChart
     }
 
     /// <summary>The words at a bar's end.</summary>
-    internal string NoteOf(Bar bar) => bar.Note ?? (bar.From == 0
+    internal string NoteOf(ChartBar bar) => bar.Note ?? (bar.From == 0
         ? $"{Rounding.Text(bar.To, 3)} {Value.Unit}".TrimEnd()
         : $"{Rounding.Text(bar.From, 3)} to {Rounding.Text(bar.To, 3)} {Value.Unit}".TrimEnd());
 
@@ -105,4 +105,4 @@ public sealed record BarChart
 /// <summary>A value that bars are held against.</summary>
 /// <param name="Name">What it is ("rated load 5 kg").</param>
 /// <param name="Value">In the unit of the chart's axis.</param>
-public sealed record Limit(string Name, double Value);
+public sealed record BarLimit(string Name, double Value);

@@ -7,7 +7,7 @@ namespace RigScenarios.Charts.HeatMaps;
 /// <summary>A value that a heat map's cells are held against; where the map passes it, a line is drawn.</summary>
 /// <param name="Name">What it is ("the whole day: 10 h").</param>
 /// <param name="Value">In the unit of the cells.</param>
-public sealed record Threshold(string Name, double Value);
+public sealed record HeatMapThreshold(string Name, double Value);
 
 /// <summary>One value over two others, as coloured cells with their numbers in them where they fit.</summary>
 public sealed record HeatMapChart
@@ -28,13 +28,13 @@ public sealed record HeatMapChart
     public string? AlternativeText { get; init; }
 
     /// <summary>The horizontal axis.</summary>
-    public required Axis X { get; init; }
+    public required ChartAxis X { get; init; }
 
     /// <summary>The vertical axis.</summary>
-    public required Axis Y { get; init; }
+    public required ChartAxis Y { get; init; }
 
     /// <summary>What the cells show; its range, where given, is the range of the colours.</summary>
-    public required Axis Value { get; init; }
+    public required ChartAxis Value { get; init; }
 
     /// <summary>Horizontal values, rising, in the unit of the axis; at least two.</summary>
     public required IReadOnlyList<double> Columns { get; init; }
@@ -49,7 +49,7 @@ public sealed record HeatMapChart
     public string? BlankMeans { get; init; }
 
     /// <summary>The value at which a line is drawn through the map, or null.</summary>
-    public Threshold? Threshold { get; init; }
+    public HeatMapThreshold? Threshold { get; init; }
 
     /// <summary>The finished figure.</summary>
     /// <exception cref="InvalidOperationException">The cells do not match the columns and rows, or there are fewer than two of either.</exception>
@@ -128,7 +128,7 @@ public sealed record HeatMapChart
         ]);
     }
 
-    private static Trace Contour(double[] x, double[] y, double?[][] z, Threshold threshold, string colour, double width, bool isNamed) =>
+    private static Trace Contour(double[] x, double[] y, double?[][] z, HeatMapThreshold threshold, string colour, double width, bool isNamed) =>
         PlotlySpecification.Trace("contour",
         [
             ("x", x), ("y", y), ("z", z), ("autocontour", false), ("showscale", false), ("hoverinfo", "skip"),

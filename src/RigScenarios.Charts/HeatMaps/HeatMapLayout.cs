@@ -44,13 +44,13 @@ internal sealed record HeatMapLayout(IReadOnlyDictionary<string, object?> Member
         ticks = "outside", ticklen = 3,
     };
 
-    private static object AxisTitle(Axis axis, double yShift) => new
+    private static object AxisTitle(ChartAxis axis, double yShift) => new
     {
         text = $"<b>{PlotlyText.Escape(axis.Label)}</b>", showarrow = false, xref = "paper", yref = "paper", x = 0, y = 1,
         xanchor = "left", yanchor = "bottom", xshift = -LeftMargin + 4, yshift = yShift,
     };
 
-    private static Dictionary<string, object?> AxisMembers(Axis axis, IReadOnlyList<double> values, double pixels, bool isHorizontal)
+    private static Dictionary<string, object?> AxisMembers(ChartAxis axis, IReadOnlyList<double> values, double pixels, bool isHorizontal)
     {
         // The outermost cells reach half a step beyond their values.
         var (first, last) = ((values[1] - values[0]) / 2, (values[^1] - values[^2]) / 2);

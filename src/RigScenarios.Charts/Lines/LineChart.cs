@@ -24,13 +24,13 @@ public sealed record LineChart
     public string? AlternativeText { get; init; }
 
     /// <summary>The horizontal axis of all panels.</summary>
-    public required Axis X { get; init; }
+    public required ChartAxis X { get; init; }
 
     /// <summary>The panels from top to bottom, at least one.</summary>
     public required IReadOnlyList<ChartPanel> Panels { get; init; }
 
     /// <summary>Stretches of the horizontal axis with a name, from left to right.</summary>
-    public IReadOnlyList<TimeBlock> Blocks { get; init; } = [];
+    public IReadOnlyList<ChartBlock> Blocks { get; init; } = [];
 
     /// <summary>The finished figure.</summary>
     /// <exception cref="InvalidOperationException">There is no panel, a panel has no line, or a band differs in length from its line.</exception>

@@ -41,7 +41,7 @@ internal sealed class LineChartLayout
     }
 
     /// <summary>The words at a line's end: its name and, on a line of their own, why it ends there.</summary>
-    public static string EndText(LineChart chart, Line line, string separator)
+    public static string EndText(LineChart chart, ChartLine line, string separator)
     {
         var isOnlyOne = chart.Panels.Sum(panel => panel.Lines.Count) == 1;
         var name = PlotlyText.Escape(line.Name);
@@ -91,9 +91,9 @@ internal sealed class LineChartLayout
     }
 
     // A single line needs no name: the title says what it is. Why it ends is said all the same.
-    private bool IsNamedAtEnd(Line line) => line.EndCause is not null || chart.Panels.Sum(panel => panel.Lines.Count) > 1;
+    private bool IsNamedAtEnd(ChartLine line) => line.EndCause is not null || chart.Panels.Sum(panel => panel.Lines.Count) > 1;
 
-    private static bool EndsAtEdge(Line line, AxisRange xRange) => xRange.Fraction(line.X[^1]) > 0.97;
+    private static bool EndsAtEdge(ChartLine line, AxisRange xRange) => xRange.Fraction(line.X[^1]) > 0.97;
 
     private int AddBlocks(AxisRange xRange, double plotWidth)
     {
@@ -213,9 +213,9 @@ internal sealed class LineChartLayout
         return Math.Ceiling(entries.Count / (double)columns) * 20 + 12;
     }
 
-    private static (double X, double Y) EndPixel(Line line, PlotArea area) => area.Pixel(line.X[^1], line.Y[^1]);
+    private static (double X, double Y) EndPixel(ChartLine line, PlotArea area) => area.Pixel(line.X[^1], line.Y[^1]);
 
-    private static List<(double X, double Y)> Pixels(Line line, PlotArea area)
+    private static List<(double X, double Y)> Pixels(ChartLine line, PlotArea area)
     {
         var points = new List<(double X, double Y)>();
         for (var i = 0; i < line.X.Count; i++)

@@ -44,9 +44,9 @@ internal static class LineChartText
         ? Enumerable.Range(0, count)
         : Enumerable.Range(0, MostRowsALine).Select(i => (int)Math.Round(i * (count - 1) / (MostRowsALine - 1.0)));
 
-    private static object Number(Axis axis, double value) => axis.Scale == AxisScale.Clock ? AxisLayout.ClockText(value) : value;
+    private static object Number(ChartAxis axis, double value) => axis.Scale == AxisScale.Clock ? AxisLayout.ClockText(value) : value;
 
-    private static string Value(Axis axis, double value) => axis.Scale == AxisScale.Clock
+    private static string Value(ChartAxis axis, double value) => axis.Scale == AxisScale.Clock
         ? AxisLayout.ClockText(value)
         : $"{Rounding.Text(value)} {axis.Unit}".TrimEnd();
 }

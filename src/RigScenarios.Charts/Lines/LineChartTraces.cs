@@ -53,7 +53,7 @@ internal static class LineChartTraces
         }
     }
 
-    private static (string, object?)[] Curve(LineChart chart, ChartPanel panel, Line line, SeriesStyle style) =>
+    private static (string, object?)[] Curve(LineChart chart, ChartPanel panel, ChartLine line, SeriesStyle style) =>
     [
         ("name", LineChartLayout.EndText(chart, line, ": ")),
         ("mode", line.Kind switch { LineKind.Points => "markers", LineKind.CurveWithPoints => "lines+markers", _ => "lines" }),
@@ -67,7 +67,7 @@ internal static class LineChartTraces
         ("hovertemplate", Hover(chart, panel) + $"<extra>{PlotlyText.Escape(line.Name)}</extra>"),
     ];
 
-    private static (string, object?)[] BandEdge(Line line, IReadOnlyList<double> values, string? fill) =>
+    private static (string, object?)[] BandEdge(ChartLine line, IReadOnlyList<double> values, string? fill) =>
     [
         ("mode", "lines"),
         ("x", Numbers(line.X)),
@@ -92,7 +92,7 @@ internal static class LineChartTraces
         ];
     }
 
-    private static (string, object?)[] EndMark(LineChart chart, ChartPanel panel, Line line) =>
+    private static (string, object?)[] EndMark(LineChart chart, ChartPanel panel, ChartLine line) =>
     [
         ("mode", "markers"),
         ("x", Numbers([line.X[^1]])),
@@ -109,7 +109,7 @@ internal static class LineChartTraces
     private static string[]? ClockTexts(LineChart chart, IEnumerable<double> hours) =>
         chart.X.Scale == AxisScale.Clock ? [.. hours.Select(AxisLayout.ClockText)] : null;
 
-    private static string Unit(Axis axis) => axis.Unit.Length == 0 ? "" : " " + PlotlyText.Escape(axis.Unit);
+    private static string Unit(ChartAxis axis) => axis.Unit.Length == 0 ? "" : " " + PlotlyText.Escape(axis.Unit);
 
     private static double?[] Numbers(IEnumerable<double> values) =>
         [.. values.Select(value => double.IsFinite(value) ? Rounding.ForChart(value) : (double?)null)];

@@ -13,7 +13,7 @@ internal static class AxisLayout
     /// <param name="range">From where to where.</param>
     /// <param name="pixels">Its length, which decides how many numbers fit.</param>
     /// <param name="isHorizontal">Horizontal axes carry their title; vertical ones have it above the panel, where it needs no tilted head.</param>
-    public static Dictionary<string, object?> Members(Axis axis, AxisRange range, double pixels, bool isHorizontal)
+    public static Dictionary<string, object?> Members(ChartAxis axis, AxisRange range, double pixels, bool isHorizontal)
     {
         var members = new Dictionary<string, object?>
         {

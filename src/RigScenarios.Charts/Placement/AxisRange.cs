@@ -9,7 +9,7 @@ internal sealed record AxisRange(double From, double To, bool IsLogarithmic)
     /// <param name="axis">What the author fixed goes before what the data say.</param>
     /// <param name="values">All values to be shown; those that are no finite number are passed over.</param>
     /// <param name="pad">Whether to go on to the next round number at both ends.</param>
-    public static AxisRange For(Axis axis, IEnumerable<double> values, bool pad)
+    public static AxisRange For(ChartAxis axis, IEnumerable<double> values, bool pad)
     {
         var logarithmic = axis.Scale == AxisScale.Logarithmic;
         var finite = values.Where(v => double.IsFinite(v) && (!logarithmic || v > 0)).Select(v => logarithmic ? Math.Log10(v) : v).ToList();

@@ -18,7 +18,7 @@ public enum AxisScale
 /// <summary>An axis: what it shows, in which unit, from where to where.</summary>
 /// <param name="Title">What is shown, in plain words ("battery voltage").</param>
 /// <param name="Unit">The unit as the trade writes it ("V"), or empty for a plain number or a clock time.</param>
-public sealed record Axis(string Title, string Unit = "")
+public sealed record ChartAxis(string Title, string Unit = "")
 {
     /// <summary>Lowest value shown, in the axis's unit; null takes it from the data.</summary>
     public double? From { get; init; }
@@ -41,14 +41,14 @@ public sealed record Axis(string Title, string Unit = "")
     /// <summary>An axis that takes quantities and shows them in one unit.</summary>
     /// <param name="title">What is shown, in plain words.</param>
     /// <param name="unit">A unit of UnitsNet, such as <c>ElectricPotentialUnit.Volt</c>.</param>
-    public static Axis Of(string title, Enum unit)
+    public static ChartAxis Of(string title, Enum unit)
     {
         ArgumentNullException.ThrowIfNull(unit);
-        return new Axis(title, TradeUnits.Abbreviation(unit)) { QuantityUnit = unit };
+        return new ChartAxis(title, TradeUnits.Abbreviation(unit)) { QuantityUnit = unit };
     }
 
     /// <summary>An axis of clock times; its values are hours since midnight of the first day.</summary>
-    public static Axis ClockTime(string title = "clock time") => new(title) { Scale = AxisScale.Clock };
+    public static ChartAxis ClockTime(string title = "clock time") => new(title) { Scale = AxisScale.Clock };
 
     /// <summary>The value of a quantity in this axis's unit.</summary>
     /// <exception cref="InvalidOperationException">The axis was not made with <see cref="Of"/>.</exception>
@@ -56,7 +56,7 @@ public sealed record Axis(string Title, string Unit = "")
     {
         ArgumentNullException.ThrowIfNull(quantity);
         return QuantityUnit is null
-            ? throw new InvalidOperationException($"The axis \"{Title}\" has no unit to convert to; make it with Axis.Of(title, unit).")
+            ? throw new InvalidOperationException($"The axis \"{Title}\" has no unit to convert to; make it with ChartAxis.Of(title, unit).")
             : (double)quantity.As(QuantityUnit);
     }
 }

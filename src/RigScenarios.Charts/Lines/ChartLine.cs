@@ -19,14 +19,14 @@ public enum LineKind
 }
 
 /// <summary>One line of a chart. Its values are plain numbers in the units of the chart's axes.</summary>
-public sealed record Line
+public sealed record ChartLine
 {
     /// <summary>A line from values in the axes' units.</summary>
     /// <param name="name">What the line is, as it stands at its end or in the legend.</param>
     /// <param name="x">Horizontal values; not-a-number breaks the line.</param>
     /// <param name="y">Vertical values, one for each horizontal one; not-a-number breaks the line.</param>
     /// <exception cref="ArgumentException">The two lists differ in length, or are empty.</exception>
-    public Line(string name, IReadOnlyList<double> x, IReadOnlyList<double> y)
+    public ChartLine(string name, IReadOnlyList<double> x, IReadOnlyList<double> y)
     {
         ArgumentNullException.ThrowIfNull(x);
         ArgumentNullException.ThrowIfNull(y);
@@ -64,15 +64,15 @@ public sealed record Line
     /// </summary>
     public int? Look { get; init; }
 
-    /// <summary>A line from quantities, converted to the units of two axes made with <see cref="Axis.Of"/>.</summary>
-    public static Line Of<TX, TY>(string name, Axis x, Axis y, IEnumerable<(TX X, TY Y)> points)
+    /// <summary>A line from quantities, converted to the units of two axes made with <see cref="ChartAxis.Of"/>.</summary>
+    public static ChartLine Of<TX, TY>(string name, ChartAxis x, ChartAxis y, IEnumerable<(TX X, TY Y)> points)
         where TX : IQuantity
         where TY : IQuantity
     {
         ArgumentNullException.ThrowIfNull(x);
         ArgumentNullException.ThrowIfNull(y);
         var list = points.ToList();
-        return new Line(name, [.. list.Select(p => x.Value(p.X))], [.. list.Select(p => y.Value(p.Y))]);
+        return new ChartLine(name, [.. list.Select(p => x.Value(p.X))], [.. list.Select(p => y.Value(p.Y))]);
     }
 }
 
@@ -85,12 +85,12 @@ public sealed record LimitLine(string Name, double Value);
 /// <param name="Name">Name as it stands above the plot.</param>
 /// <param name="From">Begin, in the unit of the horizontal axis.</param>
 /// <param name="To">End, in the unit of the horizontal axis.</param>
-public sealed record TimeBlock(string Name, double From, double To);
+public sealed record ChartBlock(string Name, double From, double To);
 
 /// <summary>One of the plots that stand above each other in a line chart, with a vertical axis of its own.</summary>
 /// <param name="Y">The vertical axis; its title stands above the panel.</param>
 /// <param name="Lines">The lines, at least one.</param>
-public sealed record ChartPanel(Axis Y, IReadOnlyList<Line> Lines)
+public sealed record ChartPanel(ChartAxis Y, IReadOnlyList<ChartLine> Lines)
 {
     /// <summary>Limits that the lines are held against.</summary>
     public IReadOnlyList<LimitLine> Limits { get; init; } = [];
