@@ -16,6 +16,7 @@ public static class PartHtml
         FigurePart figure => Figure(figure.Figure),
         PrintedPart printed => $"<pre class=\"rs-printed\">{HtmlText.Escape(printed.Text)}</pre>\n",
         HtmlPart html => html.Html,
+        ScriptPart => ChartScript.Html,
         _ => throw new ArgumentException($"No page can show a {part?.GetType().Name}.", nameof(part)),
     };
 
