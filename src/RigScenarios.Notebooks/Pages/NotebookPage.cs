@@ -51,9 +51,9 @@ public static class NotebookPage
         {
             var parameter = value.Parameter;
             html.Append($"<tr{(value.IsGiven ? " class=\"rs-changed\"" : "")}><td>{HtmlText.Escape(Capital(parameter.Label))}</td>");
-            html.Append($"<td class=\"rs-number\">{HtmlText.Escape(Shown(value.Value, parameter))}</td>");
+            html.Append($"<td class=\"rs-number\">{HtmlText.Prose(Shown(value.Value, parameter))}</td>");
             if (hasGiven)
-                html.Append($"<td>{(value.IsGiven ? $"instead of {HtmlText.Escape(Shown(parameter.Default, parameter))}" : "")}</td>");
+                html.Append($"<td>{(value.IsGiven ? $"instead of {HtmlText.Prose(Shown(parameter.Default, parameter))}" : "")}</td>");
             html.Append("</tr>");
         }
 
