@@ -46,7 +46,7 @@ public sealed record ChartPage
         html.Append($"<title>{HtmlText.Escape(Title)}</title>\n<style>\n{ChartScript.PageStyle}</style>\n{ChartScript.Html}</head>\n<body>\n<main>\n");
         if (ShowsTitle)
             html.Append($"<h1>{HtmlText.Escape(Title)}</h1>\n");
-        foreach (var part in Parts)
+        foreach (var part in Parts.Where(part => part is not ScriptPart))
             html.Append(PartHtml.Of(part));
         html.Append("</main>\n");
         if (Footer.Length > 0)
@@ -56,19 +56,5 @@ public sealed record ChartPage
 
     /// <summary>Writes the page: first under a temporary name, then moved, so that no half-written page is ever found.</summary>
     /// <exception cref="IOException">The folder cannot be written to.</exception>
-    public async Task WriteAsync(string path, CancellationToken cancellation = default)
-    {
-        var target = Path.GetFullPath(path);
-        Directory.CreateDirectory(Path.GetDirectoryName(target)!);
-        var temporary = $"{target}.{Environment.ProcessId}.tmp";
-        try
-        {
-            await File.WriteAllTextAsync(temporary, ToHtml(), cancellation);
-            File.Move(temporary, target, overwrite: true);
-        }
-        finally
-        {
-            File.Delete(temporary);
-        }
-    }
+    public Task WriteAsync(string path, CancellationToken cancellation = default) => WholeFile.WriteAsync(path, ToHtml(), cancellation);
 }

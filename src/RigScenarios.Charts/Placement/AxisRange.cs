@@ -5,6 +5,8 @@ internal sealed record AxisRange(double From, double To, bool IsLogarithmic)
 {
     private static readonly double[] NiceFactors = [1, 2, 5, 10];
 
+    private const double Air = 0.12;
+
     /// <summary>The range for these values: with some air where <paramref name="pad"/> is set, and never of zero length.</summary>
     /// <param name="axis">What the author fixed goes before what the data say.</param>
     /// <param name="values">All values to be shown; those that are no finite number are passed over.</param>
@@ -21,7 +23,10 @@ internal sealed record AxisRange(double From, double To, bool IsLogarithmic)
         if (pad && !logarithmic)
         {
             var step = NiceStep((high - low) / 6);
-            (low, high) = (Math.Floor(low / step + 1e-9) * step, Math.Ceiling(high / step - 1e-9) * step);
+            // A value that lies on a round number gets air too, so that its line and label stand off the plot's edge; but an
+            // axis of values from zero up does not go below zero.
+            var floor = Math.Floor(low / step - Air) * step;
+            (low, high) = (low >= 0 ? Math.Max(0, floor) : floor, high == 0 ? 0 : Math.Ceiling(high / step + Air) * step);
         }
 
         var from = axis.From is { } f ? (logarithmic ? Math.Log10(f) : f) : low;
