@@ -24,10 +24,10 @@ public sealed record DayResult
     /// <summary>Whether the build runs to the end of the planned day.</summary>
     public bool ReachesEnd => Margin.Seconds >= -1e-6;
 
-    /// <summary>Why the run ended, in words: "voltage cut-off", "empty", "drop-out of camera", …</summary>
+    /// <summary>Why <see cref="Runtime"/> ended, in words: "voltage cut-off", "empty", "drop-out of camera", …</summary>
     public required string EndCause { get; init; }
 
-    /// <summary>The pack's own end cause; null if a drop-out ended the run.</summary>
+    /// <summary>The pack's own end cause; null if a drop-out ended the runtime.</summary>
     public required EndCause? PackEndCause { get; init; }
 
     /// <summary>The short name of the block in which the runtime ended.</summary>

@@ -26,6 +26,8 @@ internal sealed class DayWalk(
     private EndCause? packCause;
     private string endBlock = "";
     private string? firstEssentialBlock;
+    private string? firstEssentialCause;
+    private double coldest = double.PositiveInfinity;
 
     public DayResult Result()
     {
@@ -33,7 +35,7 @@ internal sealed class DayWalk(
         DischargeStart? atDayEnd = null;
         double? joulesAtDayEnd = null;
         var days = 0;
-        var coldest = state.Temperature!.Value.Kelvins;
+        coldest = state.Temperature!.Value.Kelvins;
         for (; days < options.MostDays && endCause is null; days++)
         {
             Repeat(keep: days == 0);
@@ -43,10 +45,6 @@ internal sealed class DayWalk(
                 joulesAtDayEnd = deliveredJoules;
             }
         }
-        if (series.Count > 0)
-            coldest = series.Min(point => point.Temperature.Kelvins);
-        else
-            coldest = Math.Min(coldest, atDayEnd!.Temperature!.Value.Kelvins);
         var givenUp = endCause is null;
         endCause ??= $"still running after {options.MostDays} such days";
         var essential = powered.Devices.Where(item => item.Value.Essential && stops.ContainsKey(item.Key)).Select(item => stops[item.Key].Seconds).ToList();
@@ -55,8 +53,8 @@ internal sealed class DayWalk(
             Planned = planned,
             Runtime = Duration.FromSeconds(essential.Count > 0 ? Math.Min(seconds, essential.Min()) : seconds),
             RuntimeIsLowerBound = givenUp && essential.Count == 0,
-            EndCause = endCause,
-            PackEndCause = packCause,
+            EndCause = firstEssentialCause ?? endCause,
+            PackEndCause = firstEssentialCause is null ? packCause : null,
             EndBlock = firstEssentialBlock ?? endBlock,
             Devices = [.. powered.Devices.Select(item => stops.TryGetValue(item.Key, out var stop)
                 ? new DeviceStop(item.Key, item.Value.Name, item.Value.Essential, Duration.FromSeconds(stop.Seconds), stop.Cause)
@@ -111,6 +109,9 @@ internal sealed class DayWalk(
         seconds += ran;
         deliveredJoules += run.Energies.Delivered.Joules;
         state = run.FinalState;
+        // At the ends of stretches, so that a run that keeps no series gives the same figure.
+        if (keep)
+            coldest = Math.Min(coldest, run.EndTemperature.Kelvins);
         switch (run.Cause)
         {
             case EndCause.TimeLimit:
@@ -134,7 +135,10 @@ internal sealed class DayWalk(
         {
             stops[device] = (seconds, $"drop-out of {cause}");
             if (powered.Devices[device].Essential)
+            {
                 firstEssentialBlock ??= endBlock;
+                firstEssentialCause ??= $"drop-out of {cause}";
+            }
         }
         var essential = powered.Devices.Where(item => item.Value.Essential).ToList();
         if (essential.Count > 0 && essential.TrueForAll(item => stops.ContainsKey(item.Key)))

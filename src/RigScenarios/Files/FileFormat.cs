@@ -30,6 +30,12 @@ internal static class FileFormat
             return false;
         var first = root.Entries.FirstOrDefault(entry => entry.Key == Key);
         var named = first?.Value is TextNode { Text: var found } && found == format;
+        if (!named && first?.Value is TextNode { Text: Scenario or Parts })
+        {
+            // The other kind of file: each of its fields would only be one more complaint.
+            log.Error(first.Value.At, Key, $"Found {first.Value.Describe()}: this is the other kind of file.", $"\"{Key}: {format}\" here");
+            return false;
+        }
         if (!named)
             log.Error(first?.Value.At ?? new Position(1, 1), Key, first is null
                 ? "The line that says what kind of file this is is missing."
@@ -37,6 +43,10 @@ internal static class FileFormat
         var rest = root with { Entries = [.. root.Entries.Where(entry => entry.Key != Key)] };
         return form.TryRead(rest, "", log, out value) & named & !log.HasErrors;
     }
+
+    /// <summary>Whether a line of the text, outside of any group, says that it is a parts file.</summary>
+    public static bool NamesParts(string text) =>
+        text.Split('\n').Any(line => line.StartsWith(Key, StringComparison.Ordinal) && line[Key.Length..].TrimStart(' ', ':').StartsWith(Parts, StringComparison.Ordinal));
 
     /// <summary>The text of a file of a format.</summary>
     public static string Text<T>(string format, Form<T> form, T value)

@@ -35,10 +35,16 @@ public static class PartsFile
     {
         var parts = new Dictionary<string, (Part Part, string File)>(StringComparer.Ordinal);
         var order = new List<KeyValuePair<string, Part>>();
+        var files = 0;
         for (var index = 0; index < names.Count; index++)
         {
             foreach (var file in Files(names[index], folder, $"parts-from.{index + 1}", scenarioLog))
             {
+                if (++files > MostFiles)
+                {
+                    scenarioLog.Error("parts-from", $"More than {MostFiles} parts files are named.");
+                    return new OrderedMap<Part>(order);
+                }
                 var log = new ReadLog(file);
                 foreach (var (id, part) in Read(file, log))
                 {

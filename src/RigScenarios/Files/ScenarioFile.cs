@@ -28,7 +28,7 @@ public static class ScenarioFile
         FileFormat.TryRead(path, FileFormat.Scenario, ScenarioFormat.Form, log, out var scenario);
         if (scenario is not null)
         {
-            var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
+            var folder = Path.GetDirectoryName(path) ?? "";
             scenario = scenario with { Library = PartsFile.ReadAll(scenario.PartsFrom, folder, log, partsProblems) };
             PartCheck.Run(scenario.Parts, "parts", log);
             ScenarioCheck.Run(scenario, log);
@@ -48,7 +48,7 @@ public static class ScenarioFile
     public static bool IsPartsFile(string path)
     {
         var log = new ReadLog(path);
-        return TextFile.Read(path, log) is { } text && text.Contains($"rigscenarios: {FileFormat.Parts}", StringComparison.Ordinal);
+        return TextFile.Read(path, log) is { } text && FileFormat.NamesParts(text);
     }
 
     /// <summary>The problems of a parts file; none if it is right.</summary>

@@ -42,7 +42,9 @@ public static class TextFile
                 return null;
             }
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
-            var bytes = new byte[LargestBytes + 1];
+            // As much as the file says it has; a pipe or device says nothing.
+            var size = stream.CanSeek && stream.Length > 0 ? Math.Min(stream.Length, LargestBytes) : LargestBytes;
+            var bytes = new byte[size + 1];
             var length = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
             if (length > LargestBytes)
             {

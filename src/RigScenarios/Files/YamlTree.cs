@@ -11,7 +11,8 @@ namespace RigScenarios.Files;
 internal static class YamlTree
 {
     private const int DeepestNesting = 24;
-    private const int MostNodes = 100_000;
+    private const int MostNodes = 30_000;
+    private const int LongestName = 200;
 
     /// <summary>Reads the text; null if no tree came of it. Every problem goes to the log.</summary>
     public static MapNode? Read(string text, ReadLog log)
@@ -60,7 +61,7 @@ internal static class YamlTree
                 throw new Refused(new Position(1, 1), "The file is empty.");
             Next();
             var at = Place(parser.Current!.Start);
-            var root = Node(0);
+            var root = Node(0, "");
             Next();
             if (parser.Current is not StreamEnd)
                 throw new Refused(Place(parser.Current!.Start), "A second document begins here (a line with ---); one file holds one.");
@@ -76,7 +77,7 @@ internal static class YamlTree
         }
 
         /// <summary>Reads the node that begins with the current event, and moves past its last event.</summary>
-        private FormNode Node(int depth)
+        private FormNode Node(int depth, string path)
         {
             var start = parser.Current!;
             var at = Place(start.Start);
@@ -96,25 +97,25 @@ internal static class YamlTree
                 case AnchorAlias:
                     throw new Refused(at, "A reference (*name) stands here. References are not accepted: write the value out.");
                 case SequenceStart:
-                    return List(at, depth);
+                    return List(at, depth, path);
                 case MappingStart:
-                    return Map(at, depth);
+                    return Map(at, depth, path);
                 default:
                     throw new Refused(at, "Something unexpected stands here.");
             }
         }
 
-        private ListNode List(Position at, int depth)
+        private ListNode List(Position at, int depth, string path)
         {
             var items = new List<FormNode>();
             Next();
             while (parser.Current is not SequenceEnd)
-                items.Add(Node(depth + 1));
+                items.Add(Node(depth + 1, $"{path}.{items.Count + 1}"));
             Next();
             return new ListNode(items, at);
         }
 
-        private MapNode Map(Position at, int depth)
+        private MapNode Map(Position at, int depth, string path)
         {
             var entries = new List<MapEntry>();
             var lines = new Dictionary<string, int>(StringComparer.Ordinal);
@@ -122,13 +123,17 @@ internal static class YamlTree
             while (parser.Current is not MappingEnd)
             {
                 var keyAt = Place(parser.Current!.Start);
-                if (Node(depth + 1) is not TextNode key)
+                if (Node(depth + 1, path) is not TextNode key)
                     throw new Refused(keyAt, "A name belongs here, not a group or list.");
-                var value = Node(depth + 1);
+                // Paths of fields are made of names: a long one would be copied into each path below it.
+                if (key.Text.Length > LongestName)
+                    throw new Refused(keyAt, $"A name of {key.Text.Length} characters stands here; at most {LongestName} are read.");
+                var valuePath = path.Length == 0 ? key.Text : $"{path}.{key.Text}";
+                var value = Node(depth + 1, valuePath);
                 if (lines.TryAdd(key.Text, keyAt.Line))
                     entries.Add(new MapEntry(key.Text, keyAt, value));
                 else
-                    log.Error(keyAt, key.Text, $"The name \"{key.Text}\" stands twice in the same group; first on line {lines[key.Text]}.");
+                    log.Error(keyAt, valuePath, $"The name \"{key.Text}\" stands twice in the same group; first on line {lines[key.Text]}.");
             }
             Next();
             return new MapNode(entries, at);

@@ -8,6 +8,8 @@ public static class NearestName
     /// <summary>The longest word that is compared: longer ones are no typing slips, and comparing costs length times length.</summary>
     private const int LongestWord = 64;
 
+    private const int MostCandidates = 1000;
+
     /// <summary>
     /// The candidate with the fewest changed letters, if no more than three letters (and no more than half the word) differ;
     /// otherwise null. Upper and lower case count as equal.
@@ -21,7 +23,8 @@ public static class NearestName
             return null;
         var limit = Math.Min(3, Math.Max(1, word.Length / 2));
         var (name, distance) = candidates
-            .Where(candidate => candidate.Length <= LongestWord)
+            .Take(MostCandidates)
+            .Where(candidate => candidate.Length <= LongestWord && Math.Abs(candidate.Length - word.Length) <= limit)
             .Select(candidate => (candidate, distance: Levenshtein.GetDistance(word.ToUpperInvariant(), candidate.ToUpperInvariant())))
             .OrderBy(pair => pair.distance).ThenBy(pair => pair.candidate, StringComparer.Ordinal)
             .FirstOrDefault((candidate: "", distance: int.MaxValue));

@@ -18,12 +18,14 @@ internal static class ScenarioCheck
         foreach (var (name, item) in scenario.Kit)
         {
             if (item.Part.Length > 0 && scenario.FindPart(item.Part) is null)
-                log.Error($"kit.{name}.part", $"There is no part \"{item.Part}\" in this file or its parts files.", null, NearestName.To(item.Part, scenario.PartIds));
+                log.Error($"kit.{name}.part", $"There is no part \"{item.Part}\" in this file or its parts files.", null, log.Nearest(item.Part, scenario.PartIds));
         }
         foreach (var (name, build) in scenario.Builds)
             CheckBuild(scenario, build, $"builds.{name}", log);
+        var devices = scenario.Builds.Values.SelectMany(build => build.Devices.Keys).ToHashSet();
+        var unknown = UnknownDraws(scenario);
         foreach (var (name, day) in scenario.Days)
-            CheckDay(scenario, day, $"days.{name}", log);
+            CheckDay(scenario, day, $"days.{name}", devices, unknown, log);
     }
 
     private static void CheckBuild(Scenario scenario, Build build, string at, ReadLog log)
@@ -31,6 +33,13 @@ internal static class ScenarioCheck
         KitName(scenario, build.Battery.Item, $"{at}.battery.item", part => part.Battery is not null, "a battery", log);
         if (build.Plate is { } plate)
             KitName(scenario, plate, $"{at}.plate", part => part.Plate is not null, "a battery plate", log);
+        foreach (var (name, group) in build.Regulators.Keys.Select(name => (name, "regulators")).Concat(build.Devices.Keys.Select(name => (name, "devices"))))
+        {
+            if (name == Build.BatteryFeed)
+                log.Error($"{at}.{group}.{name}", $"\"{name}\" means the build's battery itself in \"fed-by\", so nothing else of a build can have that name.", "another name in the kit");
+            else if (group == "devices" && build.Regulators.ContainsKey(name))
+                log.Error($"{at}.{group}.{name}", $"\"{name}\" stands among the regulators of this build too.", "one place for each thing");
+        }
         foreach (var name in build.Regulators.Keys)
             KitName(scenario, name, $"{at}.regulators.{name}", part => part.Regulator is not null, "a regulator", log);
         foreach (var (name, device) in build.Devices)
@@ -53,7 +62,7 @@ internal static class ScenarioCheck
         if (name.Length == 0)
             return;
         if (!scenario.Kit.ContainsKey(name))
-            log.Error(path, $"There is nothing named \"{name}\" in the kit.", scenario.Kit.Count == 0 ? null : string.Join(", ", scenario.Kit.Keys.Take(30)), NearestName.To(name, scenario.Kit.Keys));
+            log.Error(path, $"There is nothing named \"{name}\" in the kit.", scenario.Kit.Count == 0 ? null : string.Join(", ", scenario.Kit.Keys.Take(30)), log.Nearest(name, scenario.Kit.Keys));
         else if (scenario.PartOf(name) is { } part && !fits(part))
             log.Error(path, $"\"{name}\" ({part.Name}) is not {what}.");
     }
@@ -67,7 +76,7 @@ internal static class ScenarioCheck
             .Concat(build.Devices.Select(item => ($"{at}.devices.{item.Key}.fed-by", item.Value.FedBy))))
         {
             if (feed is not null && !feeds.Contains(feed))
-                log.Error(path, $"\"{feed}\" feeds nothing in this build.", string.Join(", ", feeds), NearestName.To(feed, feeds));
+                log.Error(path, $"\"{feed}\" feeds nothing in this build.", string.Join(", ", feeds.Take(30)), log.Nearest(feed, feeds));
         }
         foreach (var name in build.Regulators.Keys)
         {
@@ -86,27 +95,35 @@ internal static class ScenarioCheck
         }
     }
 
-    private static void CheckDay(Scenario scenario, ShootingDay day, string at, ReadLog log)
+    /// <summary>The devices with a draw that is not known, so that each block looks only at them.</summary>
+    private static List<(string Build, string Device, Part Part, PowerDraw Draw)> UnknownDraws(Scenario scenario) =>
+    [
+        .. from build in scenario.Builds
+           from device in build.Value.Devices
+           let part = scenario.PartOf(device.Key)
+           where part is not null
+           let draw = (part.Power ?? new PowerDraw()).With(device.Value.Power)
+           where draw.Standby is null || draw.Record is null
+           select (build.Key, device.Key, part, draw),
+    ];
+
+    private static void CheckDay(
+        Scenario scenario, ShootingDay day, string at, HashSet<string> devices, List<(string Build, string Device, Part Part, PowerDraw Draw)> unknown, ReadLog log)
     {
         if (day.Ambient is null && scenario.Conditions.Ambient is null)
             log.Error($"{at}.ambient", "No air temperature is given, neither here nor in \"conditions\".", "such as \"ambient: -8 °C\"");
         if (day.Blocks.Count == 0)
             log.Error($"{at}.blocks", "The day has no block.");
-        var devices = scenario.Builds.Values.SelectMany(build => build.Devices.Keys).Distinct().ToList();
         foreach (var (name, block) in day.Blocks)
         {
             var path = $"{at}.blocks.{name}";
             foreach (var device in block.States.Keys.Where(device => !devices.Contains(device)))
-                log.Error($"{path}.states.{device}", $"No build has a device \"{device}\".", devices.Count == 0 ? null : string.Join(", ", devices), NearestName.To(device, devices));
-            foreach (var (buildName, build) in scenario.Builds)
+                log.Error($"{path}.states.{device}", $"No build has a device \"{device}\".", devices.Count == 0 ? null : string.Join(", ", devices.Take(30)), log.Nearest(device, devices));
+            foreach (var (buildName, device, part, draw) in unknown)
             {
-                foreach (var (device, use) in build.Devices)
-                {
-                    var draw = (scenario.PartOf(device)?.Power ?? new PowerDraw()).With(use.Power);
-                    var state = block.StateOf(device);
-                    if (scenario.PartOf(device) is { } part && ((state == PowerState.Standby && draw.Standby is null) || (state == PowerState.Record && draw.Record is null)))
-                        log.Error($"{path}.states.{device}", $"What {part.Name} draws in the state {ChoiceForm<PowerState>.Word(state)} is not known.", $"a draw in its parts file, or \"power: {{{ChoiceForm<PowerState>.Word(state)}: 8 W}}\" at builds.{buildName}.devices.{device}");
-                }
+                var state = block.StateOf(device);
+                if ((state == PowerState.Standby && draw.Standby is null) || (state == PowerState.Record && draw.Record is null))
+                    log.Error($"{path}.states.{device}", $"What {part.Name} draws in the state {ChoiceForm<PowerState>.Word(state)} is not known.", $"a draw in its parts file, or \"power: {{{ChoiceForm<PowerState>.Word(state)}: 8 W}}\" at builds.{buildName}.devices.{device}");
             }
         }
     }

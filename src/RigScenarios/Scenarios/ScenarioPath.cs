@@ -53,7 +53,7 @@ public static class ScenarioPath
             scenario = scenario with { Parts = scenario.Parts.With(steps[1], shared) };
         else if (steps.Length > 2 && steps[0] == PartsStep && !scenario.Parts.ContainsKey(steps[1]))
         {
-            log.Error(path, $"There is no part \"{steps[1]}\".", null, NearestName.To(steps[1], scenario.PartIds));
+            log.Error(path, $"There is no part \"{steps[1]}\".", null, log.Nearest(steps[1], scenario.PartIds));
             return scenario;
         }
         return ScenarioFormat.Form.TrySet(scenario, steps, new TextNode(text, Position.None), path, log, out var changed) ? changed : scenario;

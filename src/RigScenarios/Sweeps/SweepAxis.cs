@@ -67,6 +67,11 @@ public sealed record SweepAxis(string Path, IReadOnlyList<string> Values)
             if (QuantityText.TryRead(from, quantity, "1 x", out var first, out _) && QuantityText.TryRead(to, quantity, "1 x", out var last, out _))
                 return Between(path, first, last, steps);
         }
+        if (SameUnit(from, to) is { } unit)
+        {
+            var (first, last) = (double.Parse(from[..^unit.Length], CultureInfo.InvariantCulture), double.Parse(to[..^unit.Length], CultureInfo.InvariantCulture));
+            return new SweepAxis(path, [.. Enumerable.Range(0, steps).Select(step => Tidy(first, last, step, steps).ToString("R", CultureInfo.InvariantCulture) + " " + unit.Trim())]);
+        }
         // Setting the field to the text says best what is wrong with it.
         ScenarioPath.Set(scenario, path, from);
         ScenarioPath.Set(scenario, path, to);
@@ -75,10 +80,36 @@ public sealed record SweepAxis(string Path, IReadOnlyList<string> Values)
 
     private static SweepAxis Numbers(Scenario scenario, string path, double low, double high, int steps)
     {
-        var whole = ScenarioPath.Find(scenario, path) is { } known && int.TryParse(known, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out _)
-            && double.IsInteger(low) && double.IsInteger(high);
-        var values = Enumerable.Range(0, steps).Select(step => Tidy(low, high, step, steps));
+        var values = Enumerable.Range(0, steps).Select(step => Tidy(low, high, step, steps)).ToList();
+        // A count takes no half: where the field refuses a value with a fraction but takes the whole one beside it, whole ones are meant.
+        var whole = values.Find(value => !double.IsInteger(value)) is var part and not 0
+            && !Takes(scenario, path, part) && Takes(scenario, path, Math.Round(part));
         return new SweepAxis(path, [.. values.Select(value => (whole ? Math.Round(value) : value).ToString("R", CultureInfo.InvariantCulture)).Distinct()]);
+    }
+
+    private static bool Takes(Scenario scenario, string path, double value)
+    {
+        try
+        {
+            ScenarioPath.Set(scenario, path, value.ToString("R", CultureInfo.InvariantCulture));
+            return true;
+        }
+        catch (ScenarioProblemsException)
+        {
+            return false;
+        }
+    }
+
+    /// <summary>The unit of two texts that end in the same one; null if they don't. For units that the units library doesn't know.</summary>
+    private static string? SameUnit(string from, string to)
+    {
+        static string Unit(string text) => text[(text.LastIndexOfAny([.. "0123456789."]) + 1)..];
+        var unit = Unit(from);
+        return unit.Length > 0 && unit.Trim() == Unit(to).Trim() && unit.Length == Unit(to).Length
+            && double.TryParse(from[..^unit.Length], NumberStyles.Float, CultureInfo.InvariantCulture, out _)
+            && double.TryParse(to[..^unit.Length], NumberStyles.Float, CultureInfo.InvariantCulture, out _)
+            ? unit
+            : null;
     }
 
     /// <summary>Twelve digits are more than any field means, and keep 0.1 + 0.2 from showing as 0.30000000000000004.</summary>

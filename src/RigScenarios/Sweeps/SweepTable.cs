@@ -18,7 +18,7 @@ public sealed record SweepTable(IReadOnlyList<SweepAxis> Axes, string Build, str
     public IReadOnlyList<string> Notices =>
     [
         .. Axes.Where((axis, index) => axis.Values.Count > 1 && Rows.GroupBy(row => string.Join('\n', row.Values.Where((_, other) => other != index)))
-                .All(group => group.Select(row => row.Result.Runtime.Seconds).Distinct().Count() == 1))
+                .All(group => group.Select(row => (row.Result.Runtime.Seconds, row.Result.ChargeLeft.DecimalFractions, row.Result.Delivered.Joules)).Distinct().Count() == 1))
             .Select(axis => $"Nothing changes along {axis.Path}: another field may override it, or this build and day don't use it."),
     ];
 

@@ -59,7 +59,7 @@ internal sealed class Field<TOwner, TValue>(
     internal override JsonObject Schema()
     {
         var schema = form.Schema();
-        schema["description"] = About;
+        schema["description"] = form is IAcceptedText accepting ? $"{About} Accepted: {accepting.Accepted}." : About;
         return schema;
     }
 

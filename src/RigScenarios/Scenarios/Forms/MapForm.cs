@@ -62,7 +62,7 @@ public sealed partial class MapForm<T>(Form<T> form, string oneOf) : Form<Ordere
         if (steps.IsEmpty || !owner.TryGetValue(steps[0], out var item))
         {
             log.Error(path, steps.IsEmpty ? $"This names no {oneOf}." : $"There is no {oneOf} \"{steps[0]}\".",
-                owner.Count == 0 ? null : string.Join(", ", owner.Keys.Take(30)), steps.IsEmpty ? null : NearestName.To(steps[0], owner.Keys));
+                owner.Count == 0 ? null : string.Join(", ", owner.Keys.Take(30)), steps.IsEmpty ? null : log.Nearest(steps[0], owner.Keys));
             return false;
         }
         if (!form.TrySet(item, steps[1..], node, path, log, out var newItem))

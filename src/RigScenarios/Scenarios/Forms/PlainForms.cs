@@ -18,7 +18,7 @@ public abstract class PlainForm<T> : Form<T>, IAcceptedText
         if (node is TextNode text && TryParse(text.Text, out value))
             return true;
         value = default;
-        log.Error(node.At, path, $"Found {node.Describe()}.", Accepted, node is TextNode { Text: var word } ? NearestName.To(word, Words) : null);
+        log.Error(node.At, path, $"Found {node.Describe()}.", Accepted, node is TextNode { Text: var word } ? log.Nearest(word, Words) : null);
         return false;
     }
 

@@ -47,7 +47,8 @@ public static partial class QuantityText
         }
         var number = double.Parse(match.Groups["number"].Value, NumberStyles.Float, CultureInfo.InvariantCulture);
         var unitText = match.Groups["unit"].Value.Trim();
-        if (!double.IsFinite(number))
+        // Some quantities of the units library are decimal numbers, which end at 8e28.
+        if (!(Math.Abs(number) < 1e15))
         {
             problem = $"Found \"{text}\", which is too large for a number.";
             return false;
@@ -75,6 +76,9 @@ public static partial class QuantityText
     {
         ArgumentNullException.ThrowIfNull(value);
         var number = (double)value.Value;
+        // The units library writes minutes as "m", which a reader takes for metres.
+        if (value.Unit is UnitsNet.Units.DurationUnit.Minute)
+            return $"{number.ToString("R", CultureInfo.InvariantCulture)} min";
         return $"{number.ToString("R", CultureInfo.InvariantCulture)} {UnitAbbreviationsCache.Default.GetDefaultAbbreviation(value.Unit.GetType(), Convert.ToInt32(value.Unit, CultureInfo.InvariantCulture), CultureInfo.InvariantCulture)}";
     }
 

@@ -24,6 +24,10 @@ public sealed class ReadLog(string file)
     /// <summary>Whether a problem that stops the work was found.</summary>
     public bool HasErrors => untold > 0 || problems.Exists(problem => problem.Severity == Severity.Error);
 
+    /// <summary>The nearest valid name for a message; null also where the log is full, so that a file of slips costs no more than its first ones.</summary>
+    public string? Nearest(string word, IEnumerable<string> candidates) =>
+        problems.Count < MostProblems ? NearestName.To(word, candidates) : null;
+
     /// <summary>Remembers where a field stands.</summary>
     public void Place(string path, Position at) => places[path] = at;
 

@@ -100,5 +100,5 @@ public sealed class RecordForm<T>(Func<T> blank, string about, params Field<T>[]
     private string Keys() => string.Join(", ", fields.Select(field => field.Key));
 
     private void UnknownKey(string key, Position at, string path, ReadLog log) =>
-        log.Error(at, path, $"There is no field \"{key}\" here.", Keys(), NearestName.To(key, fields.Select(field => field.Key)));
+        log.Error(at, path, $"There is no field \"{key}\" here.", Keys(), log.Nearest(key, fields.Select(field => field.Key)));
 }
