@@ -1,5 +1,6 @@
 using System.CommandLine;
 using RigScenarios.Notebooks;
+using RigScenarios.Notebooks.Pages;
 
 namespace RigScenarios.Cli.Commands;
 
