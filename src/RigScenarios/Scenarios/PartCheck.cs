@@ -12,6 +12,8 @@ internal static class PartCheck
         foreach (var (id, part) in parts)
         {
             var at = $"{path}.{id}";
+            if (log.HasErrorIn($"{at}.kind"))
+                continue;
             Needs(part, PartKind.Battery, part.Battery is not null, "battery", at, log);
             Needs(part, PartKind.Plate, part.Plate is not null, "plate", at, log);
             Needs(part, PartKind.Regulator, part.Regulator is not null, "regulator", at, log);

@@ -76,9 +76,10 @@ internal static class ScenarioCheck
             .Concat(build.Devices.Select(item => ($"{at}.devices.{item.Key}.fed-by", item.Value.FedBy))))
         {
             if (feed is not null && !feeds.Contains(feed))
-                log.Error(path, $"\"{feed}\" feeds nothing in this build.", string.Join(", ", feeds.Take(30)), log.Nearest(feed, feeds));
+                log.Error(path, $"Nothing named \"{feed}\" gives power in this build.", string.Join(", ", feeds.Take(30)), log.Nearest(feed, feeds));
         }
-        foreach (var name in build.Regulators.Keys)
+        var told = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var name in build.Regulators.Keys.Where(name => !told.Contains(name)))
         {
             var chain = new List<string> { name };
             while (build.Regulators.TryGetValue(chain[^1], out var regulator) && regulator.FedBy is { } feed && build.Regulators.ContainsKey(feed))
@@ -86,6 +87,7 @@ internal static class ScenarioCheck
                 chain.Add(feed);
                 if (feed == name)
                 {
+                    told.UnionWith(chain);
                     log.Error($"{at}.regulators.{name}.fed-by", $"The regulators feed each other in a circle: {string.Join(" <- ", chain)}. Nothing feeds them from the battery.");
                     break;
                 }

@@ -11,7 +11,7 @@ internal static class ScenarioFormat
 {
     private static readonly QuantityForm<Temperature> Air = new(Temperature.FromDegreesCelsius(-50), Temperature.FromDegreesCelsius(60), "-8 °C");
 
-    private static readonly DurationForm BlockLength = new(Duration.FromMinutes(0.1), Duration.FromMinutes(48 * 60), "45 min");
+    private static readonly DurationForm BlockLength = new(Duration.FromMinutes(0.1), Duration.FromHours(48), "45 min");
 
     private static readonly TextForm KitName = new(60);
 

@@ -15,6 +15,9 @@ internal static class VoltageCheck
     {
         if (scenario.PartOf(build.Battery.Item) is not { Battery: { } battery } batteryPart)
             return;
+        // A label without its two figures was told of where it stands.
+        if (battery.Energy.Joules <= 0 || battery.Voltage.Volts <= 0)
+            return;
         double full;
         try
         {
@@ -23,7 +26,7 @@ internal static class VoltageCheck
         }
         catch (ArgumentException exception)
         {
-            log.Error($"{at}.battery.item", $"The battery \"{build.Battery.Item}\" does not add up: {exception.Message}");
+            log.Error($"{at}.battery.item", $"The battery \"{build.Battery.Item}\" does not add up: {exception.Message.Split(" (Parameter")[0]}");
             return;
         }
         foreach (var (name, use) in build.Regulators)

@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
 using UnitsNet;
 
 namespace RigScenarios.Scenarios.Forms;
@@ -65,7 +66,7 @@ public class QuantityForm<T>(T low, T high, string example) : Form<T>, IAccepted
 /// <param name="low">The least accepted value.</param>
 /// <param name="high">The greatest accepted value.</param>
 /// <param name="example">An example as it stands in a file.</param>
-public sealed class DurationForm(Duration low, Duration high, string example) : QuantityForm<Duration>(low, high, example)
+public sealed partial class DurationForm(Duration low, Duration high, string example) : QuantityForm<Duration>(low, high, example)
 {
     /// <inheritdoc/>
     protected override bool TryParse(string text, [NotNullWhen(true)] out IQuantity? value, [NotNullWhen(false)] out string? problem)
@@ -73,13 +74,20 @@ public sealed class DurationForm(Duration low, Duration high, string example) : 
         ArgumentNullException.ThrowIfNull(text);
         if (QuantityText.TryRead(text, Duration.Zero, Example, out value, out problem))
             return true;
-        var split = text.IndexOf('h', StringComparison.Ordinal) + 1;
-        if (split <= 0 || split >= text.Length
-            || !QuantityText.TryRead(text[..split], Duration.Zero, Example, out var hours, out _)
-            || !QuantityText.TryRead(text[split..], Duration.Zero, Example, out var minutes, out _))
+        if (text.Length > 80 || TwoParts().Match(text) is not { Success: true } parts
+            || !QuantityText.TryRead(parts.Groups["first"].Value, Duration.Zero, Example, out var hours, out _))
             return false;
+        if (!QuantityText.TryRead(parts.Groups["second"].Value, Duration.Zero, Example, out var minutes, out _))
+        {
+            if (double.TryParse(parts.Groups["second"].Value, System.Globalization.CultureInfo.InvariantCulture, out _))
+                problem = $"Found \"{text}\": the last number has no unit. Probably \"{text.Trim()} min\" was meant.";
+            return false;
+        }
         value = Duration.FromMinutes((double)hours.As(UnitsNet.Units.DurationUnit.Minute) + (double)minutes.As(UnitsNet.Units.DurationUnit.Minute));
         problem = null;
         return true;
     }
+
+    [GeneratedRegex(@"^(?<first>\s*[\d.]+\s*[a-z]+)\s*(?<second>[\d.].*)$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex TwoParts();
 }

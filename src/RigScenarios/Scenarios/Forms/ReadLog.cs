@@ -28,6 +28,11 @@ public sealed class ReadLog(string file)
     public string? Nearest(string word, IEnumerable<string> candidates) =>
         problems.Count < MostProblems ? NearestName.To(word, candidates) : null;
 
+    /// <summary>Whether an error was noted for a field or inside it, so that what only follows from it is not told too.</summary>
+    public bool HasErrorIn(string path) =>
+        problems.Exists(problem => problem.Severity == Severity.Error && problem.Path.StartsWith(path, StringComparison.Ordinal)
+            && (problem.Path.Length == path.Length || problem.Path[path.Length] == '.'));
+
     /// <summary>Remembers where a field stands.</summary>
     public void Place(string path, Position at) => places[path] = at;
 
