@@ -22,7 +22,6 @@ internal static class DemoPage
             .With(DayChart.Of(result, "The day on this battery", answer.Day.Starts))
             .WithHeading("A larger battery, or fewer devices?")
             .With(RuntimeOverCapacity.Of(LoadMixes(scenario, answer, cancellation), "Runtime by battery size, for three load mixes"))
-            .WithProse("The battery's mass and size stay as they are in this what-if; only its energy changes.")
             .WithHeading("What does the cold cost?")
             .With(OverAmbient.Of(OverCold(scenario, answer, cancellation), "Runtime and energy by air temperature"));
         return page.With(SweepHeatMap.Of(ColdAndAge(scenario, answer, cancellation), "Runtime by cold and battery age",

@@ -47,7 +47,7 @@ public static class DayWords
             return "Nothing ended the run; it was given up after many such days.";
         var block = result.Blocks.FirstOrDefault(span => span.Block == result.EndBlock)?.Title ?? result.EndBlock;
         var when = !result.ReachesEnd
-            ? $"{(day.Starts is { } starts ? $"At {starts.Add(result.Runtime.ToTimeSpan()):HH:mm}" : $"After {Length(result.Runtime)}")}, in \"{block}\", "
+            ? $"{(day.Starts is { } starts ? $"At {starts.Add(TimeSpan.FromMinutes(Math.Round(result.Runtime.Minutes))):HH:mm}" : $"After {Length(result.Runtime)}")}, in \"{block}\", "
             : "After that ";
         return when + Cause(result) + ".";
     }
