@@ -24,6 +24,11 @@ internal static class YamlTree
         }
         catch (YamlException exception)
         {
+            if (TabAtLineStart(text) is { } tab)
+            {
+                log.Error(tab, "", "A tab stands at the start of this line. Only spaces are read there: in the editor choose \"indent with spaces\".");
+                return null;
+            }
             log.Error(Place(exception.Start), "", "From here the text can't be read as YAML: " + Reason(exception)
                 + " Often a colon without a space after it, a tab, or a quote that isn't closed.");
             return null;
@@ -36,6 +41,19 @@ internal static class YamlTree
     }
 
     private static Position Place(Mark mark) => new((int)mark.Line, (int)mark.Column);
+
+    private static Position? TabAtLineStart(string text)
+    {
+        var line = 0;
+        foreach (var content in text.AsSpan().EnumerateLines())
+        {
+            line++;
+            var indent = content[..^content.TrimStart(" \t").Length];
+            if (indent.Length < content.Length && indent.IndexOf('\t') is var tab and >= 0)
+                return new Position(line, tab + 1);
+        }
+        return null;
+    }
 
     private static string Reason(YamlException exception)
     {
@@ -72,8 +90,16 @@ internal static class YamlTree
 
         private void Next()
         {
-            if (!parser.MoveNext())
-                throw new Refused(new Position(1, 1), "The file ends too early.");
+            try
+            {
+                if (!parser.MoveNext())
+                    throw new Refused(new Position(1, 1), "The file ends too early.");
+            }
+            catch (Exception exception) when (exception is ArgumentException or FormatException or OverflowException or InvalidOperationException)
+            {
+                // The parser lets these through for a number behind \U or in a directive that is none.
+                throw new Refused(parser.Current is { } last ? Place(last.End) : new Position(1, 1), "After this place something stands that can't be read, such as a \\U with a number that is no character.");
+            }
         }
 
         /// <summary>Reads the node that begins with the current event, and moves past its last event.</summary>

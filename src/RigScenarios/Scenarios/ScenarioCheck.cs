@@ -11,9 +11,9 @@ internal static class ScenarioCheck
     /// <summary>Checks a scenario; every problem goes to the log.</summary>
     public static void Run(Scenario scenario, ReadLog log)
     {
-        if (scenario.Builds.Count == 0)
+        if (scenario.Builds.Count == 0 && !log.HasErrorIn("builds"))
             log.Error("builds", "There is no build.");
-        if (scenario.Days.Count == 0)
+        if (scenario.Days.Count == 0 && !log.HasErrorIn("days"))
             log.Error("days", "There is no day.");
         foreach (var (name, item) in scenario.Kit)
         {
@@ -114,7 +114,7 @@ internal static class ScenarioCheck
     {
         if (day.Ambient is null && scenario.Conditions.Ambient is null)
             log.Error($"{at}.ambient", "No air temperature is given, neither here nor in \"conditions\".", "such as \"ambient: -8 °C\"");
-        if (day.Blocks.Count == 0)
+        if (day.Blocks.Count == 0 && !log.HasErrorIn($"{at}.blocks"))
             log.Error($"{at}.blocks", "The day has no block.");
         foreach (var (name, block) in day.Blocks)
         {

@@ -44,7 +44,7 @@ internal sealed class Field<TOwner, TValue>(
     : Field<TOwner>(key, required, about)
 {
     /// <inheritdoc/>
-    public override string Accepted => form is IAcceptedText accepting ? accepting.Accepted : About;
+    public override string Accepted => form is IAcceptedText accepting ? accepting.Accepted : About.TrimEnd('.');
 
     internal override bool TryRead(ref TOwner owner, FormNode node, string path, ReadLog log)
     {
