@@ -11,7 +11,7 @@ internal static class AnswerText
     public static IAnsiConsole Console()
     {
         var console = AnsiConsole.Create(new AnsiConsoleSettings());
-        if (System.Console.IsOutputRedirected)
+        if (!console.Profile.Out.IsTerminal)
             console.Profile.Width = 100;
         return console;
     }
