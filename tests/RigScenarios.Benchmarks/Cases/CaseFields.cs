@@ -11,7 +11,7 @@ internal sealed class CaseFields(string where, List<string> problems)
             return otherwise ?? Problem(path, $"missing; accepted: {accepted}");
         if (value.ValueKind != JsonValueKind.Number || !value.TryGetDouble(out var number))
             return Problem(path, $"found {value.GetRawText()}; accepted: a number, {accepted}");
-        return accepts(number) ? number : Problem(path, $"found {value.GetRawText()}; accepted: {accepted}");
+        return double.IsFinite(number) && accepts(number) ? number : Problem(path, $"found {value.GetRawText()}; accepted: {accepted}");
     }
 
     public double Positive(JsonElement parent, string path) => Number(parent, path, value => value > 0, "above 0");

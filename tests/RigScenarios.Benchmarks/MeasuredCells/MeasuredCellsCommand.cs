@@ -84,19 +84,23 @@ internal static class MeasuredCellsCommand
         text.AppendJoin("; ", rows.OrderByDescending(row => Math.Abs(row.ChargeError)).Take(4).Select(row =>
             $"{row.Measured.Rate} at {row.Measured.ChamberCelsius:F0} °C, {100 * row.ChargeError:+0.0;-0.0} %"));
         text.Append(".\n\n");
-        return text.Append("""
-            Claimed, and held by a check: the runtime at a steady load of C/20 to 1C within 2 % at 25 °C, 3 % down to -10 °C and 20 % at -20 °C.
+        var warm = rows.Where(row => row.Measured is { ChamberCelsius: 25, Rate: not "2C" }).Select(row => 100 * row.EnergyError).ToList();
+        double At(double celsius, string rate) => 100 * rows.First(row => row.Measured.ChamberCelsius == celsius && row.Measured.Rate == rate).ChargeError;
+        text.Append(CultureInfo.InvariantCulture, $"""
+            Claimed, and held by a check: the runtime at a steady current of C/20 to 1C within 2 % at 25 °C, 3 % down to -10 °C and 20 % at -20 °C.
             Not claimed (–):
 
-            - 2C at any temperature: a steady ohmic resistance is too kind to the cell in the cold, where it is far off. A camera pack
-              seldom sees more than 1C.
-            - 40 °C: this cell gave 3 % less at 40 °C than at 25 °C, which the model doesn't know of; it predicts 4 to 5 % too much.
+            - 2C at any temperature: a steady ohmic resistance is too kind to the cell in the cold, where the prediction is far too long. A camera
+              pack seldom sees more than 1C.
+            - 40 °C: this cell gave 3 % less at 40 °C than at 25 °C, which the model doesn't know of; it predicts {At(40, "C/20"):F0} to {At(40, "2C"):F0} % too much.
             - C/20 at -10 °C: a discharge of a day gives more than the cold table, fitted at C/2, says. In the cold the
-              prediction for very light loads is pessimistic, by 7 % at -10 °C and 17 % at -20 °C.
+              prediction for very light loads is too short, by {-At(-10, "C/20"):F0} % at -10 °C and {-At(-20, "C/20"):F0} % at -20 °C.
 
-            The energy is a little high at 25 °C (0.7 to 2.3 % up to 1C), because the open-circuit voltage is that of another cell.
+            The energy is a little high at 25 °C ({warm.Min():F1} to {warm.Max():F1} % up to 1C), because the open-circuit voltage is that of another
+            cell; for a constant power, which is what a camera draws, the error of the runtime is that of the energy.
 
-            """).ToString();
+            """);
+        return text.ToString();
     }
 
     private static double Largest(IEnumerable<double> errors) => 100 * errors.MaxBy(Math.Abs);

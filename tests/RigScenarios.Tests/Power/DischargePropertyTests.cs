@@ -11,6 +11,9 @@ public class DischargePropertyTests
 {
     private const int Runs = 150;
 
+    // Some of the cases are badly conditioned: a flat voltage that only just misses the cut-off for a while.
+    private static readonly DischargeOptions Exact = new() { RelativeTolerance = 1e-9 };
+
     private static readonly Gen<Battery> Batteries = Gen.Select(
         Gen.Double[20, 300], Gen.OneOf(Gen.Const("nmc"), Gen.Const("lfp")), Gen.Int[1, 8],
         (wattHours, chemistry, groups) => new Battery
@@ -67,15 +70,17 @@ public class DischargePropertyTests
             (one, part) =>
             {
                 var demand = Blocks(one.Pack, one.Rates);
-                var whole = one.Pack.Run(one.Celsius, demand);
+                var whole = one.Pack.Run(one.Celsius, demand, options: Exact);
                 if (whole.EndTime.Seconds == 0)
                     return;
-                var first = one.Pack.Run(one.Celsius, demand, options: new DischargeOptions { TimeLimit = part * whole.EndTime });
-                var second = one.Pack.Run(one.Celsius, demand, first.FinalState);
+                var first = one.Pack.Run(one.Celsius, demand, options: Exact with { TimeLimit = part * whole.EndTime });
+                var second = one.Pack.Run(one.Celsius, demand, first.FinalState, Exact);
                 Assert.Equal(EndCause.TimeLimit, first.Cause);
                 Assert.Equal(whole.Cause, second.Cause);
                 Assert.Equal(whole.EndTime.Seconds, (first.EndTime + second.EndTime).Seconds, 1e-6 * whole.EndTime.Seconds);
-                Assert.Equal(whole.SegmentsFinished, first.SegmentsFinished + second.SegmentsFinished);
+
+                // A segment that ends with the time limit counts in neither part.
+                Assert.InRange(whole.SegmentsFinished - first.SegmentsFinished - second.SegmentsFinished, 0, 1);
                 Assert.Equal(whole.EndTemperature.Kelvins, second.EndTemperature.Kelvins, 1e-4);
             },
             iter: Runs);
@@ -93,8 +98,8 @@ public class DischargePropertyTests
                     var half = segment with { Length = segment.Length / 2 };
                     return new[] { half, half };
                 }));
-                var expected = one.Pack.Run(one.Celsius, demand);
-                var result = one.Pack.Run(one.Celsius, halves);
+                var expected = one.Pack.Run(one.Celsius, demand, options: Exact);
+                var result = one.Pack.Run(one.Celsius, halves, options: Exact);
                 Assert.Equal(expected.Cause, result.Cause);
                 Assert.Equal(expected.EndTime.Seconds, result.EndTime.Seconds, 1e-6 * expected.EndTime.Seconds);
             },
