@@ -14,8 +14,8 @@ public static class DayCautions
     /// papers have it.
     /// </summary>
     public const string MakersTemperatures =
-        "Charge and use a lithium battery only within the temperatures that its maker gives: they go before this chart, also where it shows a runtime. "
-        + "Never charge a battery that is still cold from work.";
+        "Charge and use a lithium battery only within the temperatures that its maker gives: they go before any runtime shown here. "
+        + "Let a battery that is cold from work warm up before it is charged.";
 
     /// <summary>The cautions of one result.</summary>
     public static IReadOnlyList<string> Of(DayResult result) => Of([result ?? throw new ArgumentNullException(nameof(result))]);
@@ -25,15 +25,25 @@ public static class DayCautions
     public static IReadOnlyList<string> Of(IReadOnlyCollection<DayResult> results)
     {
         ArgumentNullException.ThrowIfNull(results);
-        var errors = results.Select(result => result.ExpectedError).OrderBy(error => error.Share.Percent).ToList();
-        var (least, most) = (errors[0], errors[^1]);
-        var size = most.Share.Percent - least.Share.Percent < 0.5 ? $"±{DayInWords.Percent(most.Share)}" : $"±{DayInWords.Percent(least.Share)} to ±{DayInWords.Percent(most.Share)}";
-        var cautions = new List<string> { $"Predicted, not measured: expect the runtime within {size}, {most.Why}." };
+        var cautions = new List<string> { Prediction(results) };
         var assumed = results.Max(result => result.Assumed.Count);
         if (assumed > 0)
             cautions.Add($"{assumed} values that the files do not give were assumed, mostly the inside of the battery.");
         if (results.Any(result => result.ColdestBattery <= Cold))
             cautions.Add(MakersTemperatures);
         return cautions;
+    }
+
+    /// <summary>How far off the runtimes may be and what that rests on: the least that goes with any answer.</summary>
+    /// <param name="results">At least one.</param>
+    public static string Prediction(params IReadOnlyCollection<DayResult> results)
+    {
+        ArgumentNullException.ThrowIfNull(results);
+        var errors = results.Select(result => result.ExpectedError).OrderBy(error => error.Share.Percent).ToList();
+        var (least, most) = (errors[0], errors[^1]);
+        var size = most.Share.Percent - least.Share.Percent < 0.5
+            ? $"within ±{DayInWords.Percent(most.Share)}"
+            : $"within ±{DayInWords.Percent(least.Share)} where it is mild, ±{DayInWords.Percent(most.Share)} at the coldest";
+        return $"Predicted, not measured: expect the runtime {size}, {most.Why}.".Replace(" -", $" {Rounding.Minus}", StringComparison.Ordinal);
     }
 }

@@ -23,25 +23,25 @@ public static class DayChart
         {
             Slug = "day",
             Title = title,
-            Caption = $"{DayInWords.Of(result, starts)} Shaded: the blocks of the day, numbered: {BlockKey(result)}.",
+            Caption = $"{DayInWords.Of(result, starts)} The numbers along the top are the blocks of the day: {BlockKey(result)}.",
             Cautions = DayCautions.Of(result),
             AlternativeText = $"Line chart of battery voltage (V), charge left (%) and power drawn (W) over the day. {DayInWords.Of(result, starts)} "
                 + $"The voltage goes from {TradeUnits.Text(result.Series[0].Voltage)} to {TradeUnits.Text(result.Series[^1].Voltage)}, the charge from "
                 + $"{DayInWords.Percent(result.Series[0].StateOfCharge)} to {DayInWords.Percent(result.Series[^1].StateOfCharge)}.",
             X = starts is null ? new ChartAxis("time from the start of the day", "h") : ChartAxis.ClockTime(),
-            Panels = [Voltage(result, hours), Charge(result, hours), Power(result, hours)],
+            Panels = [Voltage(result, hours, starts), Charge(result, hours), Power(result, hours)],
             Blocks = [.. result.Blocks.Select((block, i) => new ChartBlock(Number(i), first + block.Start.Hours, first + block.End.Hours))],
         };
         return chart.ToFigure();
     }
 
-    private static ChartPanel Voltage(DayResult result, List<double> hours)
+    private static ChartPanel Voltage(DayResult result, List<double> hours, TimeOnly? starts)
     {
         var axis = ChartAxis.Of("battery voltage", ElectricPotentialUnit.Volt);
         var last = result.Series[^1].Voltage;
         // At this end the last voltage is the pack's cut-off itself, given or assumed; no other result tells it.
         var isCutOff = !result.ReachesEnd && result.PackEndCause == RigScenarios.Power.EndCause.VoltageCutoff;
-        return new ChartPanel(axis, [new ChartLine("voltage", hours, [.. result.Series.Select(point => axis.Value(point.Voltage))]) { EndCause = EndWords(result) }])
+        return new ChartPanel(axis, [new ChartLine("battery", hours, [.. result.Series.Select(point => axis.Value(point.Voltage))]) { EndCause = EndWords(result, starts) }])
         {
             Limits = isCutOff ? [new LimitLine($"cut-off {TradeUnits.Text(last)}", axis.Value(last))] : [],
         };
@@ -62,11 +62,12 @@ public static class DayChart
         return new ChartPanel(axis, [new ChartLine("power", hours, [.. result.Series.Select(point => axis.Value(point.Power))])]);
     }
 
-    private static string EndWords(DayResult result) => result.ReachesEnd ? "end of the day" : result.EndCause;
+    private static string EndWords(DayResult result, TimeOnly? starts) =>
+        result.ReachesEnd ? "end of the day" : $"{result.EndCause} {DayInWords.Moment(result.Runtime, starts)}";
 
     // Names of a dozen blocks do not fit side by side above the plot; their numbers do, and the caption has the names.
     private static string BlockKey(DayResult result) =>
-        string.Join(", ", result.Blocks.Select((block, i) => $"{Number(i)} {block.Title}"));
+        string.Join(", ", result.Blocks.Select((block, i) => $"({Number(i)})\u00a0{block.Title}"));
 
     private static string Number(int index) => Rounding.Text(index + 1, 6);
 }

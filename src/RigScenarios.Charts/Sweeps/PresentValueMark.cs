@@ -35,6 +35,5 @@ internal static class PresentValueMark
         },
         ["showlegend"] = false,
         ["hoverinfo"] = "skip",
-        ["cliponaxis"] = false,
     };
 }
