@@ -11,7 +11,7 @@ internal static class OutsideProgram
 
     public static async Task<(int Code, string Output)> RunAsync(string program, string folder, IEnumerable<string> arguments, CancellationToken cancellation)
     {
-        var start = new ProcessStartInfo(program, arguments) { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo(program, arguments) { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
         start.Environment["DOTNET_INTERACTIVE_CLI_TELEMETRY_OPTOUT"] = "1";
         using var process = Process.Start(start)!;
         var output = process.StandardOutput.ReadToEndAsync(cancellation);
