@@ -29,19 +29,19 @@ public static class DayChart
                 + $"The voltage goes from {TradeUnits.Text(result.Series[0].Voltage)} to {TradeUnits.Text(result.Series[^1].Voltage)}, the charge from "
                 + $"{DayInWords.Percent(result.Series[0].StateOfCharge)} to {DayInWords.Percent(result.Series[^1].StateOfCharge)}.",
             X = starts is null ? new ChartAxis("time from the start of the day", "h") : ChartAxis.ClockTime(),
-            Panels = [Voltage(result, hours, starts), Charge(result, hours), Power(result, hours)],
+            Panels = [Voltage(result, hours), Charge(result, hours), Power(result, hours, starts)],
             Blocks = [.. result.Blocks.Select((block, i) => new ChartBlock(Number(i), first + block.Start.Hours, first + block.End.Hours))],
         };
         return chart.ToFigure();
     }
 
-    private static ChartPanel Voltage(DayResult result, List<double> hours, TimeOnly? starts)
+    private static ChartPanel Voltage(DayResult result, List<double> hours)
     {
         var axis = ChartAxis.Of("battery voltage", ElectricPotentialUnit.Volt);
         var last = result.Series[^1].Voltage;
         // At this end the last voltage is the pack's cut-off itself, given or assumed; no other result tells it.
         var isCutOff = !result.ReachesEnd && result.PackEndCause == RigScenarios.Power.EndCause.VoltageCutoff;
-        return new ChartPanel(axis, [new ChartLine("battery", hours, [.. result.Series.Select(point => axis.Value(point.Voltage))]) { EndCause = EndWords(result, starts) }])
+        return new ChartPanel(axis, [new ChartLine("battery", hours, [.. result.Series.Select(point => axis.Value(point.Voltage))]) { EndCause = result.ReachesEnd ? "end of the day" : result.EndCause }])
         {
             Limits = isCutOff ? [new LimitLine($"cut-off {TradeUnits.Text(last)}", axis.Value(last))] : [],
         };
@@ -56,14 +56,14 @@ public static class DayChart
         }]);
     }
 
-    private static ChartPanel Power(DayResult result, List<double> hours)
+    private static ChartPanel Power(DayResult result, List<double> hours, TimeOnly? starts)
     {
         var axis = ChartAxis.Of("power drawn from the battery", PowerUnit.Watt) with { FromZero = true };
-        return new ChartPanel(axis, [new ChartLine("power", hours, [.. result.Series.Select(point => axis.Value(point.Power))])]);
+        return new ChartPanel(axis, [new ChartLine("power", hours, [.. result.Series.Select(point => axis.Value(point.Power))])
+        {
+            EndCause = result.ReachesEnd ? null : $"stops {DayInWords.Moment(result.Runtime, starts)}",
+        }]);
     }
-
-    private static string EndWords(DayResult result, TimeOnly? starts) =>
-        result.ReachesEnd ? "end of the day" : $"{result.EndCause} {DayInWords.Moment(result.Runtime, starts)}";
 
     // Names of a dozen blocks do not fit side by side above the plot; their numbers do, and the caption has the names.
     private static string BlockKey(DayResult result) =>
