@@ -1,1 +1,38 @@
-return 0;
+using System.CommandLine;
+using RigScenarios.Cli;
+using RigScenarios.Cli.Commands;
+
+return await CommandLine.RunAsync(args);
+
+namespace RigScenarios.Cli
+{
+    /// <summary>The commands of <c>rigscenarios</c>, and what happens when one goes wrong.</summary>
+    public static class CommandLine
+    {
+        /// <summary>Runs a command line.</summary>
+        /// <param name="args">The words after the program's name.</param>
+        /// <returns>0 done; 1 something failed that the input isn't to blame for; 2 the input can't be used; 130 stopped by the user.</returns>
+        public static async Task<int> RunAsync(string[] args)
+        {
+            ArgumentNullException.ThrowIfNull(args);
+            Console.OutputEncoding = System.Text.Encoding.UTF8;
+            var root = new RootCommand("Will this camera rig run all day? Runs builds through shooting days and says how long, why it stops, and what would help.")
+            {
+                CheckCommand.Create(),
+                RunCommand.Create(),
+                SweepCommand.Create(),
+                NotebookCommand.Create(),
+            };
+            root.SetAction((_, cancellation) => Guard.RunAsync(() => DemoCommand.RunAsync(cancellation)));
+            var parsed = root.Parse(args);
+            if (parsed.Errors.Count > 0)
+            {
+                foreach (var error in parsed.Errors)
+                    await Console.Error.WriteLineAsync($"error: {error.Message}");
+                await Console.Error.WriteLineAsync("See: rigscenarios --help");
+                return ExitCodes.BadInput;
+            }
+            return await parsed.InvokeAsync();
+        }
+    }
+}

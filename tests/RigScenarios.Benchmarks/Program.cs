@@ -1,1 +1,45 @@
-return 0;
+using BenchmarkDotNet.Running;
+using RigScenarios.Benchmarks;
+using RigScenarios.Benchmarks.Cases;
+using RigScenarios.Benchmarks.MeasuredCells;
+
+try
+{
+    return args switch
+    {
+        ["discharge", .. var rest] => DischargeCommand.Run(rest),
+        ["measured-cells", .. var rest] => MeasuredCellsCommand.Run(rest),
+        [] or ["help" or "--help" or "-h"] => Help(),
+        _ => Benchmarks(args),
+    };
+}
+catch (Exception error) when (error is CaseFileException or IOException or UnauthorizedAccessException)
+{
+    Console.Error.WriteLine(error.Message);
+    return 2;
+}
+
+static int Help()
+{
+    Console.WriteLine($"""
+        {DischargeCommand.Usage}
+            run the discharges of a case file, write how each ended
+        {MeasuredCellsCommand.Usage}
+            predict the measured discharges of the reference folder beside the project, write the errors
+        --filter PATTERN
+            measure speed (BenchmarkDotNet), for instance --filter *Discharge*
+        """);
+    return 0;
+}
+
+static int Benchmarks(string[] args)
+{
+    if (!args[0].StartsWith('-'))
+    {
+        Console.Error.WriteLine($"'{args[0]}' is no command of this program; run it without arguments to see them.");
+        return 2;
+    }
+
+    BenchmarkSwitcher.FromAssembly(typeof(DischargeCommand).Assembly).Run(args);
+    return 0;
+}

@@ -1,7 +1,6 @@
 using RigScenarios.Days;
 using RigScenarios.Files;
 using RigScenarios.Scenarios;
-using Xunit;
 
 namespace RigScenarios.Tests;
 

@@ -31,7 +31,7 @@ public static class Chen2020
         "J. Electrochem. Soc. 167, 080534, doi:10.1149/1945-7111/ab9050; functions read in a public implementation, window solved for 2.5 V and 4.2 V",
         Standing.SecondHand);
 
-    /// <summary>The curve as a table: steps of 0.5 % up to 10 % of charge, where it is steep, then of 2.5 %.</summary>
+    /// <summary>The curve as a table: steps of 0.5 % up to 20 % of charge, where it is steep, then of 2.5 %.</summary>
     public static OpenCircuitVoltage OpenCircuitVoltage { get; } = Tabulate();
 
     /// <summary>Potential of the negative electrode (graphite-SiOx) over its lithiation x, V.</summary>
@@ -71,7 +71,7 @@ public static class Chen2020
     {
         var empty = LithiationAt(EmptyVolts);
         var full = LithiationAt(FullVolts);
-        var charges = Enumerable.Range(0, 20).Select(i => i / 200.0).Concat(Enumerable.Range(4, 37).Select(i => i / 40.0));
+        var charges = Enumerable.Range(0, 40).Select(i => i / 200.0).Concat(Enumerable.Range(8, 33).Select(i => i / 40.0));
         return new OpenCircuitVoltage(charges.Select(z => new OpenCircuitPoint(
             Ratio.FromDecimalFractions(z), ElectricPotential.FromVolts(Cell(empty + (z * (full - empty)))))));
     }

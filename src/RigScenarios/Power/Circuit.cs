@@ -28,7 +28,7 @@ internal struct CircuitPoint
     /// <summary>I, A.</summary>
     public double Current;
 
-    /// <summary>b - 2·sqrt(a·P·R), V: below 0 the demand cannot be delivered. Infinite without constant power.</summary>
+    /// <summary>b² - 4·a·P·R, V² (negative for a negative b): below 0 the demand cannot be delivered. Infinite without constant power.</summary>
     public double PowerMargin;
 
     /// <summary>I·rho, the driver of both resistor-capacitor pairs, A (aR is in the resistances).</summary>
@@ -50,7 +50,7 @@ internal struct CircuitPoint
 /// </summary>
 internal static class Circuit
 {
-    /// <summary>Solves the terminals. Beyond the power limit the voltage stays at that of the limit, sqrt(P·R/a), so that it goes on without a jump.</summary>
+    /// <summary>Solves the terminals. Beyond the power limit the voltage stays at that of the limit, sqrt(P·R/a), so that a trial step can pass it.</summary>
     public static void Solve(
         PackParameters pack, in MonotoneCubic.Piece piece, in TemperatureBand band, in TerminalDraw draw, in PackState state, ref CircuitPoint point)
     {
@@ -69,9 +69,10 @@ internal static class Circuit
         if (draw.Power > 0)
         {
             var product = a * draw.Power * internalResistance;
-            point.PowerMargin = b - (2 * Math.Sqrt(product));
+            // Below zero exactly where b < 2·sqrt(a·P·R), also for a negative b, and without a jump there.
+            point.PowerMargin = (b * Math.Abs(b)) - (4 * product);
             voltage = point.PowerMargin > 0
-                ? (b + Math.Sqrt((b * b) - (4 * product))) / (2 * a)
+                ? (b + Math.Sqrt(point.PowerMargin)) / (2 * a)
                 : Math.Max(Math.Sqrt(product) / a, 1e-9);
             current = draw.Current + (draw.Conductance * voltage) + (draw.Power / voltage);
         }

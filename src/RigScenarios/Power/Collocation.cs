@@ -25,21 +25,44 @@ internal static class Collocation
     public static readonly double[] Weights = [.. Enumerable.Range(0, Count).Select(
         j => Enumerable.Range(0, Count).Sum(m => Monomials[(m * Count) + j] / (m + 1)))];
 
+    /// <summary>Weights of the integral from 0 to θ.</summary>
+    public static void WeightsUpTo(double theta, Span<double> weights)
+    {
+        if (theta == 1)
+        {
+            Weights.CopyTo(weights);
+            return;
+        }
+
+        for (var j = 0; j < Count; j++)
+        {
+            var sum = 0.0;
+            for (var m = Count - 1; m >= 0; m--)
+                sum = (sum * theta) + (Monomials[(m * Count) + j] / (m + 1));
+            weights[j] = sum * theta;
+        }
+    }
+
     /// <summary>Points between the nodes at which a step is held against its polynomial.</summary>
     public static readonly double[] CheckPoints = [Nodes[1] / 2, (Nodes[Count / 2] + Nodes[(Count / 2) - 1]) / 2];
+
+    private static readonly double[] Reciprocals = [.. Enumerable.Range(0, Count + 11).Select(k => k == 0 ? 0 : 1.0 / k)];
+
+    /// <summary>Sum of the products of as many values as there are nodes.</summary>
+    public static double Dot(ReadOnlySpan<double> left, ReadOnlySpan<double> right)
+    {
+        // Written out: this is where most of the time of a discharge goes.
+        if (left.Length < 6 || right.Length < 6)
+            throw new ArgumentException($"Six values are needed; found {left.Length} and {right.Length}.", nameof(left));
+        return ((left[0] * right[0]) + (left[1] * right[1])) + ((left[2] * right[2]) + (left[3] * right[3])) + ((left[4] * right[4]) + (left[5] * right[5]));
+    }
 
     /// <summary>Coefficients of 1, θ, θ², … of the polynomial through the values.</summary>
     public static void Coefficients(ReadOnlySpan<double> values, Span<double> coefficients)
     {
         ReadOnlySpan<double> table = Monomials;
         for (var m = 0; m < Count; m++)
-        {
-            var row = table.Slice(m * Count, Count);
-            var sum = 0.0;
-            for (var j = 0; j < Count; j++)
-                sum += row[j] * values[j];
-            coefficients[m] = sum;
-        }
+            coefficients[m] = Dot(table.Slice(m * Count, Count), values);
     }
 
     /// <summary>The polynomial with the coefficients at θ.</summary>
@@ -56,7 +79,7 @@ internal static class Collocation
     {
         var value = 0.0;
         for (var m = Count - 1; m >= 0; m--)
-            value = (value * theta) + (coefficients[m] / (m + 1));
+            value = (value * theta) + (coefficients[m] * Reciprocals[m + 1]);
         return value * theta;
     }
 
@@ -79,10 +102,11 @@ internal static class Collocation
         }
     }
 
-    // χ_m = (1 - m·χ_(m-1))/x upwards loses digits for small x; downwards, χ_(m-1) = (1 - x·χ_m)/m, it doesn't.
+    // χ_m = (1 - m·χ_(m-1))/x upwards loses the digits of 120/x^5, so it is for x that aren't small; downwards,
+    // χ_(m-1) = (1 - x·χ_m)/m, nothing is lost, but the last one must be summed up.
     private static void Chi(double x, double decay, Span<double> chi)
     {
-        if (x > 2)
+        if (x > 0.5)
         {
             var inverse = 1 / x;
             chi[0] = (1 - decay) * inverse;
@@ -93,13 +117,13 @@ internal static class Collocation
 
         // χ_M = 1/(M+1)·(1 - x/(M+2)·(1 - x/(M+3)·(…))).
         const int top = Count - 1;
-        var terms = x < 0.1 ? 7 : 16;
+        ReadOnlySpan<double> reciprocals = Reciprocals;
         var series = 1.0;
-        for (var k = terms; k >= 1; k--)
-            series = 1 - (x / (top + 1 + k) * series);
-        chi[top] = series / (top + 1);
+        for (var k = x < 0.05 ? 6 : 10; k >= 1; k--)
+            series = 1 - (x * reciprocals[top + 1 + k] * series);
+        chi[top] = series * reciprocals[top + 1];
         for (var m = top; m >= 1; m--)
-            chi[m - 1] = (1 - (x * chi[m])) / m;
+            chi[m - 1] = (1 - (x * chi[m])) * reciprocals[m];
     }
 
     private static double[] LobattoNodes()

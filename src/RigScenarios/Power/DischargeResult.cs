@@ -34,7 +34,7 @@ public sealed record EnergyAccount(Energy Chemical, Energy Delivered, Energy Hea
 /// <param name="EndTime">From the start of the run to its end.</param>
 /// <param name="Cause">What ended it.</param>
 /// <param name="AtStep">True where the cause held right after a step of the demand, or at the start.</param>
-/// <param name="SegmentsFinished">Demand segments that were finished before the end, in this run; one that was begun inside counts when it ends.</param>
+/// <param name="SegmentsFinished">Demand segments that were finished before the end, in this run; one that was begun inside counts when it ends, one that ends with the time limit doesn't.</param>
 /// <param name="FinalState">The state at the end, from which another run can go on.</param>
 /// <param name="EndVoltage">Terminal voltage at the end; null for a power limit right after a step, where none exists.</param>
 /// <param name="EndCurrent">Terminal current at the end; null for a power limit right after a step.</param>

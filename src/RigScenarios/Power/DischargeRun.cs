@@ -58,10 +58,11 @@ internal sealed class DischargeRun
     {
         ChooseBandByDirection();
         var afterStep = true;
+        var theta = 0.0;
         while (true)
         {
             cancellation.ThrowIfCancellationRequested();
-            Begin();
+            Begin(afterStep, theta);
             if (afterStep)
             {
                 if (conditions.RightAfterStep(step.Points[0], state) is { } atOnce)
@@ -76,7 +77,7 @@ internal sealed class DischargeRun
                 firstLengths[cursor.Index] = step.Length;
             var toTarget = step.Length == target - time;
 
-            var theta = LeavesSmoothRange(out var nextPiece, out var nextBand);
+            theta = LeavesSmoothRange(out var nextPiece, out var nextBand);
             var endState = theta == 1 ? step.States[^1] : step.StateAt(theta);
             var endPoint = step.Points[^1];
             if (theta < 1)
@@ -108,12 +109,15 @@ internal sealed class DischargeRun
         }
     }
 
-    private void Begin()
+    private void Begin(bool afresh, double lastTheta)
     {
         step.Piece = pack.OpenCircuit.Pieces[piece];
         step.Band = pack.Bands[band];
         step.Draw = cursor.Draw;
-        step.Begin(state);
+        if (afresh)
+            step.Begin(state);
+        else
+            step.Continue(state, lastTheta);
     }
 
     private void TakeStep(double remaining)
@@ -210,7 +214,7 @@ internal sealed class DischargeRun
     // A start on the edge of two bands: the one towards which the temperature moves.
     private void ChooseBandByDirection()
     {
-        Begin();
+        Begin(afresh: true, 0);
         if (band > 0 && state.Kelvin == pack.Bands[band].From && step.HeatingRate < 0)
             band--;
     }
@@ -221,7 +225,6 @@ internal sealed class DischargeRun
         if (atStep && !none)
             recorder.Add(time - cursor.Start, point, state, atStep: true);
 
-        // At a power limit in mid-segment both solutions meet, at b/(2a).
         var stored = pack.HeatCapacity * (state.Kelvin - startKelvin);
         return new DischargeResult(
             Duration.FromSeconds(time - cursor.Start),

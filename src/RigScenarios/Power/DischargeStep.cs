@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using RigScenarios.Cells;
 
 namespace RigScenarios.Power;
@@ -32,18 +31,35 @@ internal sealed class DischargeStep(PackParameters pack, double ambient)
     private readonly double[] heatCoefficients = new double[Count];
 
     private readonly double[] voltage = new double[Count];
-    private readonly double[] work = new double[Count];
 
     private PackState start;
+    private MonotoneCubic.Piece piece;
+    private TemperatureBand band;
+    private TerminalDraw draw;
+    private Trend pairTrend;
+    private Trend chargeTrend;
+    private Trend heatTrend;
 
     /// <summary>The open-circuit piece that holds in this step.</summary>
-    public MonotoneCubic.Piece Piece { get; set; }
+    public MonotoneCubic.Piece Piece
+    {
+        get => piece;
+        set => piece = value;
+    }
 
     /// <summary>The temperature band that holds in this step.</summary>
-    public TemperatureBand Band { get; set; }
+    public TemperatureBand Band
+    {
+        get => band;
+        set => band = value;
+    }
 
     /// <summary>The draw at the terminals in this step.</summary>
-    public TerminalDraw Draw { get; set; }
+    public TerminalDraw Draw
+    {
+        get => draw;
+        set => draw = value;
+    }
 
     /// <summary>Length of the step, s.</summary>
     public double Length { get; private set; }
@@ -60,8 +76,23 @@ internal sealed class DischargeStep(PackParameters pack, double ambient)
     /// <summary>The circuit at the check points.</summary>
     public CircuitPoint[] CheckCircuits { get; } = new CircuitPoint[Collocation.CheckPoints.Length];
 
-    /// <summary>Sets the state at the start of the step and solves the circuit there.</summary>
+    /// <summary>Sets the state at the start of a step that goes on from the last one, which ended at <paramref name="theta"/> of its length.</summary>
+    public void Continue(in PackState state, double theta)
+    {
+        pairTrend = Trend.Of(pairCoefficients, theta, Length);
+        chargeTrend = Trend.Of(chargeCoefficients, theta, Length);
+        heatTrend = Trend.Of(heatCoefficients, theta, Length);
+        Set(state);
+    }
+
+    /// <summary>Sets the state at the start of a step that has nothing to do with the last one, and solves the circuit there.</summary>
     public void Begin(in PackState state)
+    {
+        pairTrend = chargeTrend = heatTrend = default;
+        Set(state);
+    }
+
+    private void Set(in PackState state)
     {
         start = state;
         States[0] = state;
@@ -71,10 +102,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambient)
     /// <summary>Solves the circuit in a state, with the piece, the band and the draw of this step.</summary>
     public void Solve(in PackState state, ref CircuitPoint point)
     {
-        var piece = Piece;
-        var band = Band;
-        var draw = Draw;
-        Circuit.Solve(pack, piece, band, draw, state, ref point);
+        Circuit.Solve(pack, in piece, in band, in draw, in state, ref point);
     }
 
     /// <summary>dT/dt at the start of the step, K/s.</summary>
@@ -86,11 +114,13 @@ internal sealed class DischargeStep(PackParameters pack, double ambient)
     /// </summary>
     public bool TrySolve(double length, double tolerance, out double error)
     {
+        Guess(length);
         Length = length;
         Prepare();
-        for (var j = 0; j < Count; j++)
-            Store(j, Points[0]);
 
+        // Scales of the drivers; a driver that is zero throughout stays so.
+        var pairScale = 1 / (Math.Abs(Points[0].PairDriver) + 1e-300);
+        var heatScale = 0.1 / (Math.Abs(Points[0].Heat) + 1e-300);
         var converged = false;
         for (var iteration = 0; iteration < LargestIterations && !converged; iteration++)
         {
@@ -100,10 +130,10 @@ internal sealed class DischargeStep(PackParameters pack, double ambient)
             {
                 States[i] = StateAtNode(i);
                 Solve(States[i], ref Points[i]);
-                var scale = Math.Abs(Points[i].PairDriver) + 1e-300;
-                change = Math.Max(change, Math.Abs(Points[i].PairDriver - pairDriver[i]) / scale);
-                change = Math.Max(change, 0.1 * Math.Abs(Points[i].Heat - heat[i]) / (Math.Abs(Points[i].Heat) + 1e-300));
-                Store(i, Points[i]);
+                ref readonly var point = ref Points[i];
+                change = Math.Max(change, Math.Abs(point.PairDriver - pairDriver[i]) * pairScale);
+                change = Math.Max(change, Math.Abs(point.Heat - heat[i]) * heatScale);
+                Store(i, point);
             }
 
             converged = change < 0.02 * tolerance;
@@ -128,36 +158,48 @@ internal sealed class DischargeStep(PackParameters pack, double ambient)
         var x1 = time / pack.TimeConstant1;
         var decay1 = Math.Exp(-x1);
         Collocation.Response(x1, theta, decay1, response);
-        var voltage1 = (decay1 * start.Voltage1) + (Length * pack.Resistance1 / pack.TimeConstant1 * Dot(pairCoefficients, response));
+        var voltage1 = (decay1 * start.Voltage1) + (Length * pack.Resistance1 / pack.TimeConstant1 * Collocation.Dot(pairCoefficients, response));
         var x2 = time / pack.TimeConstant2;
         var decay2 = Math.Exp(-x2);
         Collocation.Response(x2, theta, decay2, response);
-        var voltage2 = (decay2 * start.Voltage2) + (Length * pack.Resistance2 / pack.TimeConstant2 * Dot(pairCoefficients, response));
+        var voltage2 = (decay2 * start.Voltage2) + (Length * pack.Resistance2 / pack.TimeConstant2 * Collocation.Dot(pairCoefficients, response));
         var x3 = time / thermalTime;
         var decay3 = Math.Exp(-x3);
         Collocation.Response(x3, theta, decay3, response);
-        var kelvin = ambient + (decay3 * (start.Kelvin - ambient)) + (Length / pack.HeatCapacity * Dot(heatCoefficients, response));
+        var kelvin = ambient + (decay3 * (start.Kelvin - ambient)) + (Length / pack.HeatCapacity * Collocation.Dot(heatCoefficients, response));
         return new PackState(charge, voltage1, voltage2, kelvin);
     }
 
     /// <summary>Charge (A·s), delivered and chemical energy and heat to the air (J), from the start of the step to θ.</summary>
-    public StepIntegrals Integrate(double theta) => new(
-        Integrate(theta, static (in CircuitPoint point, in PackState _) => point.Current),
-        Integrate(theta, static (in CircuitPoint point, in PackState _) => point.Current * point.Voltage),
-        Integrate(theta, static (in CircuitPoint point, in PackState _) => point.ChemicalPower),
-        pack.HeatConductance * (Integrate(theta, static (in CircuitPoint _, in PackState state) => state.Kelvin) - (ambient * theta * Length)));
+    public StepIntegrals Integrate(double theta)
+    {
+        Span<double> weights = stackalloc double[Count];
+        Collocation.WeightsUpTo(theta, weights);
+        double charge = 0, delivered = 0, chemical = 0, warmth = 0;
+        for (var j = 0; j < Count; j++)
+        {
+            ref readonly var point = ref Points[j];
+            var weight = weights[j] * Length;
+            charge += weight * point.Current;
+            delivered += weight * point.Current * point.Voltage;
+            chemical += weight * point.ChemicalPower;
+            warmth += weight * (States[j].Kelvin - ambient);
+        }
 
-    private delegate double Integrand(in CircuitPoint point, in PackState state);
+        return new StepIntegrals(charge, delivered, chemical, pack.HeatConductance * warmth);
+    }
 
-    private double Integrate(double theta, Integrand integrand)
+    // First values of the drivers for the iteration: the course of the step before, where this one goes on from it; else they are constant.
+    private void Guess(double length)
     {
         for (var j = 0; j < Count; j++)
-            work[j] = integrand(Points[j], States[j]);
-        if (theta == 1)
-            return Length * Dot(work, Collocation.Weights);
-        Span<double> coefficients = stackalloc double[Count];
-        Collocation.Coefficients(work, coefficients);
-        return Length * Collocation.Integral(coefficients, theta);
+        {
+            Store(j, Points[0]);
+            var time = Collocation.Nodes[j] * length;
+            pairDriver[j] += pairTrend.After(time);
+            chargeRate[j] += chargeTrend.After(time);
+            heat[j] += heatTrend.After(time);
+        }
     }
 
     private void Prepare()
@@ -182,10 +224,10 @@ internal sealed class DischargeStep(PackParameters pack, double ambient)
     private PackState StateAtNode(int i)
     {
         var row = i * Count;
-        var pairs1 = Dot(pairCoefficients, responses1.AsSpan(row, Count));
-        var pairs2 = Dot(pairCoefficients, responses2.AsSpan(row, Count));
-        var warmth = Dot(heatCoefficients, responsesHeat.AsSpan(row, Count));
-        var charge = Dot(chargeCoefficients, responsesCharge.AsSpan(row, Count));
+        var pairs1 = Collocation.Dot(pairCoefficients, responses1.AsSpan(row, Count));
+        var pairs2 = Collocation.Dot(pairCoefficients, responses2.AsSpan(row, Count));
+        var warmth = Collocation.Dot(heatCoefficients, responsesHeat.AsSpan(row, Count));
+        var charge = Collocation.Dot(chargeCoefficients, responsesCharge.AsSpan(row, Count));
         return new PackState(
             start.Charge + (Length * charge),
             (decays[i] * start.Voltage1) + (Length * pack.Resistance1 / pack.TimeConstant1 * pairs1),
@@ -238,13 +280,6 @@ internal sealed class DischargeStep(PackParameters pack, double ambient)
         return error;
     }
 
-    private static double Dot(ReadOnlySpan<double> left, ReadOnlySpan<double> right)
-    {
-        var sum = 0.0;
-        for (var m = 0; m < Count; m++)
-            sum += left[m] * right[m];
-        return sum;
-    }
 
     private static double[] ChargeResponses()
     {
@@ -254,11 +289,3 @@ internal sealed class DischargeStep(PackParameters pack, double ambient)
         return table;
     }
 }
-
-/// <summary>Integrals over a part of a step.</summary>
-/// <param name="Charge">A·s.</param>
-/// <param name="Delivered">J.</param>
-/// <param name="Chemical">J.</param>
-/// <param name="HeatToAmbient">J.</param>
-[StructLayout(LayoutKind.Auto)]
-internal readonly record struct StepIntegrals(double Charge, double Delivered, double Chemical, double HeatToAmbient);

@@ -32,7 +32,7 @@ internal sealed class PackParameters
     }
 
     /// <summary>S.</summary>
-    public int Groups { get; }
+    public double Groups { get; }
 
     /// <summary>3600·Q·aQ: charge in A·s for all of the state of charge, at kappa = 1.</summary>
     public double ChargePerUnit { get; }

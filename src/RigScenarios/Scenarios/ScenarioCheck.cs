@@ -119,7 +119,8 @@ internal static class ScenarioCheck
         foreach (var (name, block) in day.Blocks)
         {
             var path = $"{at}.blocks.{name}";
-            foreach (var device in block.States.Keys.Where(device => !devices.Contains(device)))
+            // A device that lies in the kit but is on no build keeps its states: leaving it off is a what-if, not a mistake.
+            foreach (var device in block.States.Keys.Where(device => !devices.Contains(device) && scenario.PartOf(device)?.Power is null))
                 log.Error($"{path}.states.{device}", $"No build has a device \"{device}\".", devices.Count == 0 ? null : string.Join(", ", devices.Take(30)), log.Nearest(device, devices));
             foreach (var (buildName, device, part, draw) in unknown)
             {

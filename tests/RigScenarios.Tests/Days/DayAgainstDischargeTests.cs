@@ -4,7 +4,6 @@ using RigScenarios.Files;
 using RigScenarios.Power;
 using RigScenarios.Scenarios;
 using UnitsNet;
-using Xunit;
 
 namespace RigScenarios.Tests.Days;
 

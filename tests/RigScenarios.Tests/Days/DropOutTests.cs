@@ -1,5 +1,4 @@
 using RigScenarios.Days;
-using Xunit;
 
 namespace RigScenarios.Tests.Days;
 

@@ -2,7 +2,6 @@ using System.Diagnostics;
 using System.Text;
 using RigScenarios.Files;
 using RigScenarios.Scenarios;
-using Xunit;
 
 namespace RigScenarios.Tests.Files;
 

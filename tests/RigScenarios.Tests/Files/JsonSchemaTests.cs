@@ -5,7 +5,6 @@ using System.Text.RegularExpressions;
 using Json.Schema;
 using RigScenarios.Files;
 using RigScenarios.Scenarios;
-using Xunit;
 using YamlDotNet.Core;
 using YamlDotNet.RepresentationModel;
 

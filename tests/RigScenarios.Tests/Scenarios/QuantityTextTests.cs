@@ -1,6 +1,5 @@
 using RigScenarios.Scenarios.Forms;
 using UnitsNet;
-using Xunit;
 using ElectricPower = UnitsNet.Power;
 
 namespace RigScenarios.Tests.Scenarios;

@@ -1,7 +1,6 @@
 using RigScenarios.Files;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
-using Xunit;
 
 namespace RigScenarios.Tests.Scenarios;
 

@@ -2,7 +2,6 @@ using RigScenarios.Files;
 using RigScenarios.Scenarios.Forms;
 using RigScenarios.Scenarios;
 using Snapshooter.Xunit3;
-using Xunit;
 
 namespace RigScenarios.Tests.Scenarios;
 

@@ -72,13 +72,17 @@ public sealed partial class DurationForm(Duration low, Duration high, string exa
     protected override bool TryParse(string text, [NotNullWhen(true)] out IQuantity? value, [NotNullWhen(false)] out string? problem)
     {
         ArgumentNullException.ThrowIfNull(text);
-        if (QuantityText.TryRead(text, Duration.Zero, Example, out value, out problem))
-            return true;
-        if (text.Length > 80 || TwoParts().Match(text) is not { Success: true } parts
-            || !QuantityText.TryRead(parts.Groups["first"].Value, Duration.Zero, Example, out var hours, out _))
-            return false;
-        if (!QuantityText.TryRead(parts.Groups["second"].Value, Duration.Zero, Example, out var minutes, out _))
+        // Two parts are looked for first: as one quantity "h 30 min" would be a unit for the units library to search all its tables for.
+        if (text.Length > 80 || TwoParts().Match(text) is not { Success: true } parts)
+            return QuantityText.TryRead(text, Duration.Zero, Example, out value, out problem);
+        if (!QuantityText.TryRead(parts.Groups["first"].Value, Duration.Zero, Example, out var hours, out problem))
         {
+            value = null;
+            return false;
+        }
+        if (!QuantityText.TryRead(parts.Groups["second"].Value, Duration.Zero, Example, out var minutes, out problem))
+        {
+            value = null;
             if (double.TryParse(parts.Groups["second"].Value, System.Globalization.CultureInfo.InvariantCulture, out _))
                 problem = $"Found \"{text}\": the last number has no unit. Probably \"{text.Trim()} min\" was meant.";
             return false;

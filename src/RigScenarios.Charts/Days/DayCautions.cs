@@ -1,0 +1,49 @@
+using RigScenarios.Days;
+using UnitsNet;
+
+namespace RigScenarios.Charts.Days;
+
+/// <summary>What a reader of a predicted day must know beside the numbers: how far off they may be, and whose limits go first.</summary>
+public static class DayCautions
+{
+    // Water freezes here, and makers' lower limits for charging are commonly set here (common practice, no source).
+    private static readonly Temperature Cold = Temperature.FromDegreesCelsius(0);
+
+    /// <summary>
+    /// For all charts over temperature. No limit is given in numbers: it differs from maker to maker, and the battery's own
+    /// papers have it.
+    /// </summary>
+    public const string MakersTemperatures =
+        "Charge and use a lithium battery only within the temperatures that its maker gives: they go before any runtime shown here. "
+        + "Let a battery that is cold from work warm up before it is charged.";
+
+    /// <summary>The cautions of one result.</summary>
+    public static IReadOnlyList<string> Of(DayResult result) => Of([result ?? throw new ArgumentNullException(nameof(result))]);
+
+    /// <summary>The cautions of several results that are shown together.</summary>
+    /// <param name="results">At least one.</param>
+    public static IReadOnlyList<string> Of(IReadOnlyCollection<DayResult> results)
+    {
+        ArgumentNullException.ThrowIfNull(results);
+        var cautions = new List<string> { Prediction(results) };
+        var assumed = results.Max(result => result.Assumed.Count);
+        if (assumed > 0)
+            cautions.Add($"{assumed} values that the files do not give were assumed, mostly the inside of the battery.");
+        if (results.Any(result => result.ColdestBattery <= Cold))
+            cautions.Add(MakersTemperatures);
+        return cautions;
+    }
+
+    /// <summary>How far off the runtimes may be and what that rests on: the least that goes with any answer.</summary>
+    /// <param name="results">At least one.</param>
+    public static string Prediction(params IReadOnlyCollection<DayResult> results)
+    {
+        ArgumentNullException.ThrowIfNull(results);
+        var errors = results.Select(result => result.ExpectedError).OrderBy(error => error.Share.Percent).ToList();
+        var (least, most) = (errors[0], errors[^1]);
+        var size = most.Share.Percent - least.Share.Percent < 0.5
+            ? $"within ±{DayInWords.Percent(most.Share)}"
+            : $"within ±{DayInWords.Percent(least.Share)} where it is mild, ±{DayInWords.Percent(most.Share)} at the coldest";
+        return $"Predicted, not measured: expect the runtime {size}, {most.Why}.".Replace(" -", $" {Rounding.Minus}", StringComparison.Ordinal);
+    }
+}

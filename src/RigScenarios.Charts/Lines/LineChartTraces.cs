@@ -1,0 +1,116 @@
+using Plotly.NET;
+using RigScenarios.Charts.Placement;
+using RigScenarios.Charts.Style;
+
+namespace RigScenarios.Charts.Lines;
+
+/// <summary>The lines, bands, limits and end marks of a line chart as plotly.js's traces.</summary>
+internal static class LineChartTraces
+{
+    public static IEnumerable<Trace> Make(LineChart chart, LineChartLayout layout)
+    {
+        foreach (var part in Parts(chart))
+        {
+            yield return PlotlySpecification.Trace("scatter",
+            [
+                .. part.Members,
+                ("xaxis", "x"), ("yaxis", LineChartLayout.AxisName("y", part.Panel)),
+                ("showlegend", part.LegendName is not null && layout.IsInLegend(part.Panel, part.LegendName)),
+            ]);
+        }
+    }
+
+    /// <summary>For each trace, in order, whether it is in the legend of another layout.</summary>
+    public static IReadOnlyList<IReadOnlyDictionary<string, object?>> LegendChanges(LineChart chart, LineChartLayout layout) =>
+    [
+        .. Parts(chart).Select(part => new Dictionary<string, object?>
+        {
+            ["showlegend"] = part.LegendName is not null && layout.IsInLegend(part.Panel, part.LegendName),
+        }),
+    ];
+
+    private static IEnumerable<(int Panel, string? LegendName, (string, object?)[] Members)> Parts(LineChart chart)
+    {
+        for (var i = 0; i < chart.Panels.Count; i++)
+        {
+            var panel = chart.Panels[i];
+            foreach (var limit in panel.Limits)
+                yield return (i, limit.Name, Limit(chart, limit));
+            for (var number = 0; number < panel.Lines.Count; number++)
+            {
+                var line = panel.Lines[number];
+                var style = SeriesStyle.Number(line.Look ?? number);
+                if (line is { Lower: { } lower, Upper: { } upper })
+                {
+                    yield return (i, null, BandEdge(line, lower, null));
+                    yield return (i, null, BandEdge(line, upper, style.Fill(0.18)));
+                }
+
+                yield return (i, line.Name, Curve(chart, panel, line, style));
+                if (line.EndCause is not null)
+                    yield return (i, null, EndMark(chart, panel, line));
+            }
+        }
+    }
+
+    private static (string, object?)[] Curve(LineChart chart, ChartPanel panel, ChartLine line, SeriesStyle style) =>
+    [
+        ("name", LineChartLayout.EndText(chart, line, ": ")),
+        ("mode", line.Kind switch { LineKind.Points => "markers", LineKind.CurveWithPoints => "lines+markers", _ => "lines" }),
+        ("x", Numbers(line.X)),
+        ("y", Numbers(line.Y)),
+        ("line", new { color = style.Colour, dash = style.Dash, width = 2.5, shape = line.Kind == LineKind.Steps ? "hv" : "linear" }),
+        ("marker", new { color = style.Colour, symbol = style.Symbol, size = 8 }),
+        ("text", ClockTexts(chart, line.X)),
+        // Whole marks at the plot's edge, unless the author's own range cuts the line off there.
+        ("cliponaxis", line.Kind is LineKind.Curve or LineKind.Steps || (chart.X.From ?? chart.X.To ?? panel.Y.From ?? panel.Y.To) is not null),
+        ("hovertemplate", Hover(chart, panel) + $"<extra>{PlotlyText.Escape(line.Name)}</extra>"),
+    ];
+
+    private static (string, object?)[] BandEdge(ChartLine line, IReadOnlyList<double> values, string? fill) =>
+    [
+        ("mode", "lines"),
+        ("x", Numbers(line.X)),
+        ("y", Numbers(values)),
+        ("line", new { width = 0, shape = line.Kind == LineKind.Steps ? "hv" : "linear" }),
+        ("fill", fill is null ? null : "tonexty"),
+        ("fillcolor", fill),
+        ("hoverinfo", "skip"),
+    ];
+
+    private static (string, object?)[] Limit(LineChart chart, LimitLine limit)
+    {
+        var xs = chart.Panels.SelectMany(p => p.Lines).SelectMany(l => l.X).Concat(chart.Blocks.SelectMany(b => new[] { b.From, b.To })).ToList();
+        return
+        [
+            ("name", PlotlyText.Escape(limit.Name)),
+            ("mode", "lines"),
+            ("x", Numbers([chart.X.From ?? xs.Min(), chart.X.To ?? xs.Max()])),
+            ("y", Numbers([limit.Value, limit.Value])),
+            ("line", new { color = ChartStyle.LimitInk, dash = "4px,3px", width = 1.3 }),
+            ("hoverinfo", "skip"),
+        ];
+    }
+
+    private static (string, object?)[] EndMark(LineChart chart, ChartPanel panel, ChartLine line) =>
+    [
+        ("mode", "markers"),
+        ("x", Numbers([line.X[^1]])),
+        ("y", Numbers([line.Y[^1]])),
+        ("marker", new { color = ChartStyle.Ink, symbol = "x-thin", size = 10, line = new { color = ChartStyle.Ink, width = 2.5 } }),
+        ("cliponaxis", false),
+        ("text", ClockTexts(chart, [line.X[^1]])),
+        ("hovertemplate", Hover(chart, panel) + $"<extra>{PlotlyText.Escape(line.Name)}: {PlotlyText.Escape(line.EndCause ?? "")}</extra>"),
+    ];
+
+    private static string Hover(LineChart chart, ChartPanel panel) =>
+        $"{(chart.X.Scale == AxisScale.Clock ? "%{text}" : "%{x}")}{Unit(chart.X)}<br>%{{y}}{Unit(panel.Y)}";
+
+    private static string[]? ClockTexts(LineChart chart, IEnumerable<double> hours) =>
+        chart.X.Scale == AxisScale.Clock ? [.. hours.Select(AxisLayout.ClockText)] : null;
+
+    private static string Unit(ChartAxis axis) => axis.Unit.Length == 0 ? "" : " " + PlotlyText.Escape(axis.Unit);
+
+    private static double?[] Numbers(IEnumerable<double> values) =>
+        [.. values.Select(value => double.IsFinite(value) ? Rounding.ForChart(value) : (double?)null)];
+}

@@ -1,1 +1,0 @@
-namespace RigScenarios.Charts; internal static class Placeholder;

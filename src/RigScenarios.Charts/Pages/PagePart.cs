@@ -1,0 +1,37 @@
+namespace RigScenarios.Charts.Pages;
+
+/// <summary>A part of a page. All texts are plain text; the page escapes them.</summary>
+public abstract record PagePart
+{
+    private protected PagePart()
+    {
+    }
+}
+
+/// <summary>A heading within the page.</summary>
+/// <param name="Text">The heading.</param>
+/// <param name="Level">2 for a chapter, 3 for a section in it.</param>
+public sealed record HeadingPart(string Text, int Level = 2) : PagePart;
+
+/// <summary>A paragraph of prose.</summary>
+public sealed record ProsePart(string Text) : PagePart;
+
+/// <summary>An answer: the sentence that the reader came for, set apart, with the cautions that go with it.</summary>
+/// <param name="Text">The answer, one sentence or two.</param>
+/// <param name="Cautions">What it rests on and where it ends, each a sentence of its own.</param>
+public sealed record AnswerPart(string Text, IReadOnlyList<string> Cautions) : PagePart;
+
+/// <summary>A table.</summary>
+public sealed record TablePart(ChartTable Table) : PagePart;
+
+/// <summary>A figure.</summary>
+public sealed record FigurePart(Figure Figure) : PagePart;
+
+/// <summary>Text as a program printed it, in fixed width.</summary>
+public sealed record PrintedPart(string Text) : PagePart;
+
+/// <summary>HTML made by this product's own code from escaped text. It goes into the page as it is.</summary>
+internal sealed record HtmlPart(string Html) : PagePart;
+
+/// <summary>The scripts that figures need, where a notebook asks for them; a page of our own has them in its head already.</summary>
+internal sealed record ScriptPart : PagePart;

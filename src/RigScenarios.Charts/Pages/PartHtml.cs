@@ -1,0 +1,68 @@
+using System.Globalization;
+using System.Text;
+
+namespace RigScenarios.Charts.Pages;
+
+/// <summary>Figures, tables and answers as pieces of HTML, for a page or for a notebook's output.</summary>
+public static class PartHtml
+{
+    /// <summary>A part as HTML. A figure needs <see cref="ChartScript"/> once on the page before it.</summary>
+    public static string Of(PagePart part) => part switch
+    {
+        HeadingPart heading => string.Create(CultureInfo.InvariantCulture, $"<h{Math.Clamp(heading.Level, 2, 4)}>{HtmlText.Prose(heading.Text)}</h{Math.Clamp(heading.Level, 2, 4)}>\n"),
+        ProsePart prose => $"<p>{HtmlText.Prose(prose.Text)}</p>\n",
+        AnswerPart answer => Answer(answer),
+        TablePart table => Table(table.Table),
+        FigurePart figure => Figure(figure.Figure),
+        PrintedPart printed => $"<pre class=\"rs-printed\">{HtmlText.Escape(printed.Text)}</pre>\n",
+        HtmlPart html => html.Html,
+        ScriptPart => ChartScript.Html,
+        _ => throw new ArgumentException($"No page can show a {part?.GetType().Name}.", nameof(part)),
+    };
+
+    private static string Answer(AnswerPart answer) =>
+        $"<div class=\"rs-answer\"><p>{HtmlText.Prose(answer.Text)}</p>{Cautions(answer.Cautions)}</div>\n";
+
+    private static string Table(ChartTable table)
+    {
+        var html = new StringBuilder("<div class=\"rs-table\"><table>");
+        if (table.Caption.Length > 0)
+            html.Append($"<caption>{HtmlText.Prose(table.Caption)}</caption>");
+        html.Append("<thead><tr>");
+        foreach (var column in table.Columns)
+            html.Append($"<th{Side(column)} scope=\"col\">{HtmlText.Escape(column.Title)}</th>");
+        html.Append("</tr></thead><tbody>");
+        foreach (var row in table.Rows)
+        {
+            html.Append("<tr>");
+            for (var i = 0; i < row.Count; i++)
+                html.Append($"<td{Side(table.Columns[i])}>{HtmlText.Prose(row[i])}</td>");
+            html.Append("</tr>");
+        }
+
+        return html.Append("</tbody></table></div>\n").ToString();
+    }
+
+    private static string Figure(Figure figure)
+    {
+        var slug = HtmlText.Escape(figure.Slug);
+        var html = new StringBuilder($"<figure class=\"rs-figure\"><div class=\"rs-figure-title\">{HtmlText.Prose(figure.Title)}</div>");
+        html.Append(CultureInfo.InvariantCulture, $"<div class=\"rs-chart\" data-figure=\"{slug}\" role=\"img\" aria-label=\"{HtmlText.Escape(figure.AlternativeText)}\" style=\"min-height:{figure.Height}px\"></div>");
+        if (figure.Caption.Length > 0 || figure.Cautions.Count > 0)
+        {
+            html.Append("<figcaption>");
+            if (figure.Caption.Length > 0)
+                html.Append($"<p>{HtmlText.Prose(figure.Caption)}</p>");
+            html.Append($"{Cautions(figure.Cautions)}</figcaption>");
+        }
+
+        html.Append($"<details class=\"rs-numbers\"><summary>The numbers</summary>{Table(figure.Data)}</details>");
+        return html.Append($"<script>rigFigure(\"{slug}\", {figure.Specification});</script></figure>\n").ToString();
+    }
+
+    private static string Cautions(IReadOnlyList<string> cautions) => cautions.Count == 0
+        ? ""
+        : $"<ul class=\"rs-cautions\">{string.Concat(cautions.Select(caution => $"<li>{HtmlText.Prose(caution)}</li>"))}</ul>";
+
+    private static string Side(TableColumn column) => column.IsNumber ? " class=\"rs-number\"" : "";
+}

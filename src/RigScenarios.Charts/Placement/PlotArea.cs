@@ -1,0 +1,51 @@
+namespace RigScenarios.Charts.Placement;
+
+/// <summary>A rectangle in pixels, y downwards, origin in the plot's upper left corner.</summary>
+internal sealed record Box(double Left, double Top, double Right, double Bottom)
+{
+    public bool Overlaps(Box other) => Left < other.Right && other.Left < Right && Top < other.Bottom && other.Top < Bottom;
+
+    public bool Contains(Box other) => other.Left >= Left && other.Right <= Right && other.Top >= Top && other.Bottom <= Bottom;
+
+    /// <summary>Whether the straight line between two points touches the rectangle (clipping after Liang and Barsky, 1984).</summary>
+    public bool IsCrossed((double X, double Y) a, (double X, double Y) b)
+    {
+        var (from, to) = (0.0, 1.0);
+        var (dx, dy) = (b.X - a.X, b.Y - a.Y);
+        foreach (var (p, q) in new[] { (-dx, a.X - Left), (dx, Right - a.X), (-dy, a.Y - Top), (dy, Bottom - a.Y) })
+        {
+            if (p == 0)
+            {
+                if (q < 0)
+                    return false;
+                continue;
+            }
+
+            var t = q / p;
+            if (p < 0)
+                from = Math.Max(from, t);
+            else
+                to = Math.Min(to, t);
+            if (from > to)
+                return false;
+        }
+
+        return true;
+    }
+}
+
+/// <summary>Where a value lies in a plot, in pixels; needed to see beforehand whether texts would overlap.</summary>
+/// <param name="Width">Width of the plot between its axes, in pixels.</param>
+/// <param name="Height">Height of the plot, in pixels.</param>
+/// <param name="X">Range of the horizontal axis.</param>
+/// <param name="Y">Range of the vertical axis.</param>
+internal sealed record PlotArea(double Width, double Height, AxisRange X, AxisRange Y)
+{
+    public (double X, double Y) Pixel(double x, double y) => (X.Fraction(x) * Width, (1 - Y.Fraction(y)) * Height);
+
+    /// <summary>The x value, in the numbers of the layout, of a pixel.</summary>
+    public double XAt(double pixel) => X.AtFraction(pixel / Width);
+
+    /// <summary>The y value, in the numbers of the layout, of a pixel.</summary>
+    public double YAt(double pixel) => Y.AtFraction(1 - pixel / Height);
+}

@@ -1,0 +1,70 @@
+using System.CommandLine;
+using RigScenarios.Files;
+using RigScenarios.Parts;
+using RigScenarios.Scenarios;
+using RigScenarios.Scenarios.Forms;
+
+namespace RigScenarios.Cli.Commands;
+
+/// <summary>The words that all commands on a scenario share: the file, the build, the day, the changes.</summary>
+internal sealed class ScenarioOptions
+{
+    private readonly Argument<string> file = new("SCENARIO") { Description = "The scenario file." };
+    private readonly Option<string?> build = new("--build") { Description = "Only this build, by its short name.", HelpName = "NAME" };
+    private readonly Option<string?> day = new("--day") { Description = "Only this day, by its short name.", HelpName = "NAME" };
+    private readonly Option<string[]> set = new("--set")
+    {
+        Description = "Change a field for this run, by its path in the file; may be given several times. Example: --set \"builds.tripod.battery.capacity-left=80 %\"",
+        HelpName = "PATH=VALUE",
+        DefaultValueFactory = _ => [],
+    };
+
+    public void AddTo(Command command)
+    {
+        command.Add(file);
+        command.Add(build);
+        command.Add(day);
+        command.Add(set);
+    }
+
+    /// <summary>The scenario with its changes; warnings go to standard error.</summary>
+    public Scenario Read(ParseResult parsed)
+    {
+        var (scenario, problems) = ScenarioFile.TryRead(parsed.GetRequiredValue(file));
+        if (scenario is null)
+            throw new ScenarioProblemsException(problems);
+        foreach (var warning in problems)
+            Console.Error.WriteLine(warning);
+        return ScenarioPath.SetAll(scenario, Changes(parsed.GetRequiredValue(set)));
+    }
+
+    /// <summary>Pairs of build and day to run: all, or those that were named.</summary>
+    public IReadOnlyList<(string Build, string Day)> Pairs(ParseResult parsed, Scenario scenario)
+    {
+        var builds = Named(scenario.Builds, parsed.GetValue(build), "build");
+        var days = Named(scenario.Days, parsed.GetValue(day), "day");
+        return [.. builds.SelectMany(name => days.Select(other => (name, other)))];
+    }
+
+    /// <summary>Splits <c>PATH=VALUE</c> texts.</summary>
+    internal static IReadOnlyList<(string Path, string Text)> Changes(IEnumerable<string> texts)
+    {
+        var changes = new List<(string, string)>();
+        var problems = new List<Diagnostic>();
+        foreach (var text in texts)
+        {
+            var equals = text.IndexOf('=', StringComparison.Ordinal);
+            if (equals > 0)
+                changes.Add((text[..equals].Trim(), text[(equals + 1)..].Trim()));
+            else
+                problems.Add(new Diagnostic(Severity.Error, "", Position.None, "--set", $"Found \"{text}\".", "PATH=VALUE, such as \"days.day-one.ambient=-10 °C\""));
+        }
+        return problems.Count > 0 ? throw new ScenarioProblemsException(problems) : changes;
+    }
+
+    private static IEnumerable<string> Named<T>(OrderedMap<T> things, string? name, string what)
+        where T : notnull =>
+        name is null ? things.Keys
+        : things.ContainsKey(name) ? [name]
+        : throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", Position.None, $"--{what}", $"The scenario has no {what} \"{name}\".", string.Join(", ", things.Keys), NearestName.To(name, things.Keys))]);
+}

@@ -1,0 +1,116 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+
+namespace RigScenarios.Notebooks;
+
+/// <summary>What a cell of a notebook is.</summary>
+public enum CellKind
+{
+    /// <summary>Text for people, in Markdown.</summary>
+    Prose,
+
+    /// <summary>C# that is run.</summary>
+    Code,
+
+    /// <summary>Anything else; neither shown nor run.</summary>
+    Other,
+}
+
+/// <summary>A cell of a notebook.</summary>
+/// <param name="Number">Its place from 1, counting all cells, as a reader would count them.</param>
+/// <param name="Kind">What it is.</param>
+/// <param name="Text">Its text, lines ended by a line feed.</param>
+/// <param name="Tags">Its tags, such as <c>parameters</c>.</param>
+public sealed record NotebookCell(int Number, CellKind Kind, string Text, IReadOnlyList<string> Tags);
+
+/// <summary>A notebook as it was read from an <c>.ipynb</c> file (nbformat 4). Nothing has been run.</summary>
+public sealed partial record Notebook
+{
+    private Notebook(string path, IReadOnlyList<NotebookCell> cells)
+    {
+        FilePath = path;
+        Cells = cells;
+        Title = FindTitle();
+        Parameters = Notebooks.Parameters.NotebookParameters.Read(this);
+    }
+
+    /// <summary>The file, with its full path.</summary>
+    public string FilePath { get; }
+
+    /// <summary>The file's name without folder: what messages call the notebook.</summary>
+    public string FileName => Path.GetFileName(FilePath);
+
+    /// <summary>All cells in their order.</summary>
+    public IReadOnlyList<NotebookCell> Cells { get; }
+
+    /// <summary>The first heading of the prose, or the file's name without its ending where there is none.</summary>
+    public string Title { get; }
+
+    /// <summary>The parameters that the notebook declares, in their order.</summary>
+    public Parameters.NotebookParameters Parameters { get; }
+
+    /// <summary>Reads a notebook.</summary>
+    /// <param name="path">An <c>.ipynb</c> file.</param>
+    /// <exception cref="NotebookInputException">There is no such file, or it is no notebook; the message says what and where.</exception>
+    public static Notebook Load(string path)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        var full = Path.GetFullPath(path);
+        if (!File.Exists(full))
+            throw new NotebookInputException([$"There is no notebook \"{path}\".{Nearest(full)}"]);
+        try
+        {
+            var root = JsonNode.Parse(File.ReadAllText(full));
+            if (root?["cells"] is not JsonArray cells || root["nbformat"]?.GetValue<int>() is not 4)
+                throw new NotebookInputException([$"{path}: this is no notebook: it needs \"nbformat\": 4 and a list \"cells\"."]);
+            return new Notebook(full, [.. cells.Select((cell, i) => ReadCell(cell!, i + 1))]);
+        }
+        catch (JsonException e)
+        {
+            throw new NotebookInputException([$"{path}, line {e.LineNumber + 1}: the file is not readable as a notebook (its JSON is broken there)."]);
+        }
+        catch (Exception e) when (e is InvalidOperationException or FormatException or NullReferenceException)
+        {
+            throw new NotebookInputException([$"{path}: a cell of this notebook is not as the format wants it: {e.Message}"]);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new NotebookInputException([$"{path}: the file cannot be read: {e.Message}"]);
+        }
+    }
+
+    private static NotebookCell ReadCell(JsonNode cell, int number)
+    {
+        var kind = cell["cell_type"]?.GetValue<string>() switch
+        {
+            "markdown" => CellKind.Prose,
+            "code" => CellKind.Code,
+            _ => CellKind.Other,
+        };
+        var text = cell["source"] switch
+        {
+            JsonArray lines => string.Concat(lines.Select(line => line!.GetValue<string>())),
+            { } whole => whole.GetValue<string>(),
+            null => "",
+        };
+        var tags = cell["metadata"]?["tags"] is JsonArray list ? list.Select(tag => tag!.GetValue<string>()).ToList() : [];
+        return new NotebookCell(number, kind, text.ReplaceLineEndings("\n"), tags);
+    }
+
+    private string FindTitle() =>
+        Cells.Where(cell => cell.Kind == CellKind.Prose).Select(cell => Heading().Match(cell.Text)).FirstOrDefault(match => match.Success)
+            ?.Groups["text"].Value.Trim() ?? Path.GetFileNameWithoutExtension(FilePath);
+
+    private static string Nearest(string path)
+    {
+        var folder = Path.GetDirectoryName(path)!;
+        if (!Directory.Exists(folder))
+            return "";
+        var names = Directory.EnumerateFiles(folder, "*.ipynb").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal).ToList();
+        return names.Count == 0 ? "" : $" In that folder: {string.Join(", ", names)}.";
+    }
+
+    [GeneratedRegex(@"^#\s+(?<text>.+)$", RegexOptions.Multiline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Heading();
+}

@@ -1,0 +1,69 @@
+using RigScenarios.Charts;
+using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks.Engine;
+
+namespace RigScenarios.Notebooks;
+
+/// <summary>
+/// What a notebook's cells call. After <see cref="Start"/> in the first cell, the later cells write <c>Answer("…")</c>,
+/// <c>Show(figure)</c>, <c>Table(…)</c> without this class's name, and the namespaces of the library are imported.
+/// Works the same in Jupyter and in the headless runner.
+/// </summary>
+public static class NotebookSession
+{
+    /// <summary>The first call of every notebook, in its first cell.</summary>
+    /// <exception cref="InvalidOperationException">Called elsewhere than in a cell of a notebook.</exception>
+    public static void Start() => CellDisplay.Start();
+
+    /// <summary>Shows a chart.</summary>
+    public static void Show(Figure figure)
+    {
+        ArgumentNullException.ThrowIfNull(figure);
+        CellDisplay.Show(new FigurePart(figure));
+    }
+
+    /// <summary>Shows a table.</summary>
+    public static void Show(ChartTable table)
+    {
+        ArgumentNullException.ThrowIfNull(table);
+        CellDisplay.Show(new TablePart(table));
+    }
+
+    /// <summary>Shows any part of a page.</summary>
+    public static void Show(PagePart part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        CellDisplay.Show(part);
+    }
+
+    /// <summary>Shows an answer: the sentence that the reader came for, with the cautions that go with it.</summary>
+    /// <param name="text">One plain sentence or two.</param>
+    /// <param name="cautions">What it rests on and where it ends, each a sentence of its own.</param>
+    public static void Answer(string text, params IEnumerable<string> cautions) => Show(new AnswerPart(text, [.. cautions]));
+
+    /// <summary>Shows a small table. Quantities are written in trade units, numbers with four digits.</summary>
+    /// <param name="titles">Titles of the columns, units in brackets.</param>
+    /// <param name="rows">Rows with one cell a column.</param>
+    /// <param name="caption">The line above the table, or empty.</param>
+    /// <exception cref="ArgumentException">A row has more or fewer cells than there are titles.</exception>
+    public static void Table(IEnumerable<string> titles, IEnumerable<object?[]> rows, string caption = "") =>
+        Show(ChartTable.Of(titles).WithRows(rows) with { Caption = caption });
+
+    /// <summary>Tells how far a long cell has come; the last call replaces the one before.</summary>
+    /// <param name="fraction">From 0 to 1.</param>
+    /// <param name="text">What is being done.</param>
+    public static void Progress(double fraction, string text) => CellDisplay.Progress(fraction, text);
+
+    /// <summary>Cancelled when the reader stops the run; hand it to everything that takes long.</summary>
+    public static CancellationToken Cancellation => CellDisplay.Cancellation;
+
+    /// <summary>
+    /// Says how results of a type are shown when a cell ends with one, here and in Jupyter. Call it after <see cref="Start"/>.
+    /// </summary>
+    /// <param name="parts">The parts of a page that show the result.</param>
+    public static void Register<T>(Func<T, IEnumerable<PagePart>> parts)
+    {
+        ArgumentNullException.ThrowIfNull(parts);
+        CellDisplay.Register(parts);
+    }
+}

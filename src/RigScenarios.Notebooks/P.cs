@@ -1,1 +1,0 @@
-namespace RigScenarios.Notebooks; internal static class Placeholder;

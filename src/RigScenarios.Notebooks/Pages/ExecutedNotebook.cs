@@ -1,0 +1,67 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks.Engine;
+
+namespace RigScenarios.Notebooks.Pages;
+
+/// <summary>A run as a notebook file with its outputs in it, for those who go on in a notebook program. The original stays as it is.</summary>
+public static class ExecutedNotebook
+{
+    private static readonly JsonSerializerOptions Readable = new()
+    {
+        WriteIndented = true,
+        IndentSize = 1,
+        // The file is no web page: "°C" may stay what it is.
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
+    /// <summary>The notebook with outputs, as JSON.</summary>
+    public static string Of(NotebookRun run)
+    {
+        ArgumentNullException.ThrowIfNull(run);
+        var root = JsonNode.Parse(File.ReadAllText(run.Notebook.FilePath))!;
+        var cells = root["cells"]!.AsArray();
+        for (var i = 0; i < run.Cells.Count; i++)
+        {
+            var cell = cells[run.Cells[i].Cell.Number - 1]!;
+            cell["execution_count"] = i + 1;
+            cell["outputs"] = new JsonArray([.. run.Cells[i].Outputs.Select(Output)]);
+        }
+
+        var given = run.Parameters.Where(value => value.IsGiven).ToList();
+        if (run.Notebook.Parameters.Cell is { } number && given.Count > 0)
+            cells.Insert(number, Injected(given.Select(value => $"{value.Parameter.Name} = {value.Parameter.Literal(value.Value)};")));
+        return root.ToJsonString(Readable) + "\n";
+    }
+
+    /// <summary>Writes the notebook: first under a temporary name, then moved.</summary>
+    /// <exception cref="IOException">The folder cannot be written to.</exception>
+    public static Task WriteAsync(NotebookRun run, string path, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(run);
+        return WholeFile.WriteAsync(path, Of(run), cancellation);
+    }
+
+    private static JsonObject Output(PagePart part)
+    {
+        if (part is PrintedPart printed)
+            return new JsonObject { ["output_type"] = "stream", ["name"] = "stdout", ["text"] = printed.Text };
+        var data = new JsonObject { ["text/html"] = PartHtml.Of(part) };
+        if (PartText.Of(part) is { Length: > 0 } text)
+            data["text/plain"] = text;
+        return new JsonObject { ["output_type"] = "display_data", ["data"] = data, ["metadata"] = new JsonObject() };
+    }
+
+    // The open convention of parameterised notebooks: the values given stand in a cell of their own after the parameters.
+    private static JsonObject Injected(IEnumerable<string> assignments) => new()
+    {
+        ["cell_type"] = "code",
+        ["execution_count"] = null,
+        ["id"] = "injected-parameters",
+        ["metadata"] = new JsonObject { ["tags"] = new JsonArray("injected-parameters") },
+        ["outputs"] = new JsonArray(),
+        ["source"] = string.Join('\n', assignments),
+    };
+}

@@ -1,0 +1,71 @@
+using System.Text;
+using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks.Parameters;
+
+namespace RigScenarios.Notebooks.Pages;
+
+/// <summary>A run of a notebook as one self-contained page: prose, what it was made with, answers and charts; the code folded away.</summary>
+public static class NotebookPage
+{
+    /// <summary>The page of a run. Of a run that failed, the page of what there is, and why it stopped.</summary>
+    public static ChartPage Of(NotebookRun run)
+    {
+        ArgumentNullException.ThrowIfNull(run);
+        var folder = Path.GetDirectoryName(run.Notebook.FilePath)!;
+        var lastCell = run.Failure?.Cell ?? int.MaxValue;
+        var parts = new List<PagePart>();
+        foreach (var cell in run.Notebook.Cells.Where(cell => cell.Number <= lastCell))
+        {
+            if (cell.Kind == CellKind.Prose)
+                parts.Add(new HtmlPart(MarkdownProse.ToHtml(cell.Text, folder)));
+            if (cell.Kind == CellKind.Code)
+                parts.AddRange(CodeParts(cell, run));
+        }
+
+        if (run.Failure is { } failure)
+            parts.AddRange([new HeadingPart("This notebook stopped here"), new PrintedPart(failure.ToString())]);
+        return new ChartPage
+        {
+            Title = run.Notebook.Title,
+            ShowsTitle = !run.Notebook.Cells.Any(cell => cell.Kind == CellKind.Prose && cell.Text.Split('\n').Any(line => line.StartsWith("# ", StringComparison.Ordinal))),
+            Parts = parts,
+            Footer = $"Made from the notebook {run.Notebook.FileName}. The page is complete in itself and works with no network.",
+        };
+    }
+
+    private static IEnumerable<PagePart> CodeParts(NotebookCell cell, NotebookRun run)
+    {
+        if (cell.Number == run.Notebook.Parameters.Cell && run.Parameters.Count > 0)
+            yield return new HtmlPart(ParameterTable(run.Parameters));
+        foreach (var output in run.Cells.FirstOrDefault(r => r.Cell.Number == cell.Number)?.Outputs ?? [])
+            yield return output;
+        if (!cell.Text.Contains("NotebookSession.Start()", StringComparison.Ordinal))
+            yield return new HtmlPart($"<details class=\"rs-code\"><summary>Code (cell {cell.Number})</summary><pre><code>{HtmlText.Escape(cell.Text.TrimEnd())}</code></pre></details>\n");
+    }
+
+    private static string ParameterTable(IReadOnlyList<ParameterValue> values)
+    {
+        var hasGiven = values.Any(value => value.IsGiven);
+        var html = new StringBuilder("<div class=\"rs-table rs-parameters\"><table><caption>This page was made with</caption><tbody>");
+        foreach (var value in values)
+        {
+            var parameter = value.Parameter;
+            html.Append($"<tr{(value.IsGiven ? " class=\"rs-changed\"" : "")}><td>{HtmlText.Escape(Capital(parameter.Label))}</td>");
+            html.Append($"<td class=\"rs-number\">{HtmlText.Prose(Shown(value.Value, parameter))}</td>");
+            if (hasGiven)
+                html.Append($"<td>{(value.IsGiven ? $"instead of {HtmlText.Prose(Shown(parameter.Default, parameter))}" : "")}</td>");
+            html.Append("</tr>");
+        }
+
+        return html.Append("</tbody></table></div>\n").ToString();
+    }
+
+    private static string Shown(string value, NotebookParameter parameter) => parameter.Kind switch
+    {
+        ParameterKind.YesNo => value == "true" ? "yes" : "no",
+        ParameterKind.Text => value,
+        _ => $"{value.Replace('-', '−')} {parameter.Unit}".TrimEnd(),
+    };
+
+    private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+}

@@ -1,0 +1,114 @@
+using System.Globalization;
+
+namespace RigScenarios.Notebooks.Parameters;
+
+/// <summary>What values a parameter takes.</summary>
+public enum ParameterKind
+{
+    /// <summary>A number.</summary>
+    Number,
+
+    /// <summary>A whole number.</summary>
+    WholeNumber,
+
+    /// <summary>A text, or one of a few words.</summary>
+    Text,
+
+    /// <summary>Yes or no, <c>true</c> or <c>false</c>.</summary>
+    YesNo,
+}
+
+/// <summary>A parameter of a notebook: what the cell tagged <c>parameters</c> declares, and what its comment says of it.</summary>
+public sealed record NotebookParameter
+{
+    /// <summary>The variable's name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>What values it takes.</summary>
+    public required ParameterKind Kind { get; init; }
+
+    /// <summary>The value in the notebook, as a person would write it ("-8", "98 Wh", "true").</summary>
+    public required string Default { get; init; }
+
+    /// <summary>What it is, in plain words; the name where the notebook does not say.</summary>
+    public required string Label { get; init; }
+
+    /// <summary>The unit of a number, or empty.</summary>
+    public string Unit { get; init; } = "";
+
+    /// <summary>The lowest number taken, or null.</summary>
+    public double? Minimum { get; init; }
+
+    /// <summary>The highest number taken, or null.</summary>
+    public double? Maximum { get; init; }
+
+    /// <summary>The only texts taken, or empty where any text is.</summary>
+    public IReadOnlyList<string> Choices { get; init; } = [];
+
+    /// <summary>Suffix that marks a C# literal of the declared type ("m" for decimal), or empty.</summary>
+    internal string LiteralSuffix { get; init; } = "";
+
+    /// <summary>What is accepted, for messages and help: "°C, −30 to 45".</summary>
+    public string Accepted
+    {
+        get
+        {
+            var range = (Minimum, Maximum) is ({ } low, { } high) ? Invariant($"{low} to {high}") : "";
+            var what = Kind switch
+            {
+                ParameterKind.YesNo => "true or false",
+                ParameterKind.Text when Choices.Count > 0 => "one of " + string.Join(" | ", Choices),
+                ParameterKind.Text => "any text",
+                ParameterKind.WholeNumber => "a whole number",
+                _ => "a number",
+            };
+            return string.Join(", ", new[] { what + (Unit.Length > 0 ? $" in {Unit}" : ""), range }.Where(part => part.Length > 0));
+        }
+    }
+
+    /// <summary>Reads a value that a person gave: gives it in its plain form, or says what is wrong with it.</summary>
+    internal (string? Value, string? Problem) Read(string given)
+    {
+        var text = given.Trim();
+        // "-20 °C" for a parameter in °C says the same as "-20".
+        if (Unit.Length > 0 && text.EndsWith(Unit, StringComparison.OrdinalIgnoreCase))
+            text = text[..^Unit.Length].TrimEnd();
+        switch (Kind)
+        {
+            case ParameterKind.YesNo:
+                return text.ToUpperInvariant() switch
+                {
+                    "TRUE" or "YES" => ("true", null),
+                    "FALSE" or "NO" => ("false", null),
+                    _ => Refuse($"\"{given}\" is neither true nor false"),
+                };
+            case ParameterKind.Text:
+                var choice = Choices.FirstOrDefault(c => c.Equals(given.Trim(), StringComparison.OrdinalIgnoreCase));
+                return Choices.Count == 0 || choice is not null ? (choice ?? given, null) : Refuse($"\"{given}\" is not one of the choices");
+            default:
+                return ReadNumber(given, text.Replace('−', '-'));
+        }
+    }
+
+    /// <summary>A value, read before, as C# writes it.</summary>
+    internal string Literal(string value) => Kind == ParameterKind.Text
+        ? Microsoft.CodeAnalysis.CSharp.SymbolDisplay.FormatLiteral(value, quote: true)
+        : value + LiteralSuffix;
+
+    private (string? Value, string? Problem) ReadNumber(string given, string text)
+    {
+        if (!double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) || !double.IsFinite(number))
+            return Refuse($"\"{given}\" is not a number{(Unit.Length > 0 ? " in " + Unit : "")}");
+        if (Kind == ParameterKind.WholeNumber && (number != Math.Floor(number) || Math.Abs(number) > int.MaxValue))
+            return Refuse($"\"{given}\" is not a whole number");
+        if (number < Minimum || number > Maximum)
+            return Refuse(Invariant($"{number} lies outside {Minimum} to {Maximum}{(Unit.Length > 0 ? " " + Unit : "")}"));
+        return (number.ToString("R", CultureInfo.InvariantCulture), null);
+    }
+
+    private (string?, string?) Refuse(string why) => (null, $"{Name}: {why}. Expected ({Label}): {Accepted}; for example {Name}={Example}.");
+
+    private string Example => Default.Contains(' ') ? $"\"{Default}\"" : Default;
+
+    private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
+}

@@ -1,0 +1,50 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace RigScenarios.Notebooks.Parameters;
+
+/// <summary>
+/// The comment behind a parameter: <c>// what it is, unit, low to high</c> for a number, <c>// what it is, one of a | b | c</c>
+/// for a text. Unit and range may be missing.
+/// </summary>
+internal sealed partial record ParameterComment(string Label, string Unit, double? Minimum, double? Maximum, IReadOnlyList<string> Choices)
+{
+    public static ParameterComment Read(string comment, ParameterKind kind)
+    {
+        var parts = comment.Split(", ", StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).ToList();
+        var (minimum, maximum, choices) = ((double?)null, (double?)null, Array.Empty<string>());
+        if (parts.Count > 1 && Range().Match(parts[^1]) is { Success: true } range)
+        {
+            (minimum, maximum) = (Number(range.Groups["low"].Value), Number(range.Groups["high"].Value));
+            parts.RemoveAt(parts.Count - 1);
+        }
+        else if (parts.FindIndex(part => part.StartsWith("one of ", StringComparison.Ordinal)) is > 0 and var index)
+        {
+            choices = string.Join(", ", parts.Skip(index))["one of ".Length..].Split('|', StringSplitOptions.TrimEntries);
+            parts.RemoveRange(index, parts.Count - index);
+        }
+
+        var unit = "";
+        if (kind is ParameterKind.Number or ParameterKind.WholeNumber && parts.Count > 1)
+        {
+            unit = parts[^1];
+            parts.RemoveAt(parts.Count - 1);
+        }
+
+        return new ParameterComment(string.Join(", ", parts), unit, minimum, maximum, choices);
+    }
+
+    public NotebookParameter Apply(NotebookParameter parameter) => parameter with
+    {
+        Label = Label.Length > 0 ? Label : parameter.Name,
+        Unit = Unit,
+        Minimum = Minimum,
+        Maximum = Maximum,
+        Choices = Choices,
+    };
+
+    private static double Number(string text) => double.Parse(text.Replace('−', '-'), CultureInfo.InvariantCulture);
+
+    [GeneratedRegex(@"^(?<low>[-−]?\d+(\.\d+)?)\s+to\s+(?<high>[-−]?\d+(\.\d+)?)$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Range();
+}

@@ -1,0 +1,27 @@
+using System.Runtime.InteropServices;
+
+namespace RigScenarios.Power;
+
+/// <summary>How a driver goes on after a step: its slope and half its curvature in time. A first guess only, no result rests on it.</summary>
+/// <param name="Slope">Per second.</param>
+/// <param name="Bend">Per second squared.</param>
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct Trend(double Slope, double Bend)
+{
+    /// <summary>The change after the time, s.</summary>
+    public double After(double seconds) => seconds * (Slope + (seconds * Bend));
+
+    /// <summary>The trend of a polynomial in θ at a place of a step of the length in s.</summary>
+    public static Trend Of(ReadOnlySpan<double> coefficients, double theta, double length)
+    {
+        double slope = 0, bend = 0;
+        for (var m = Collocation.Count - 1; m >= 1; m--)
+        {
+            slope = (slope * theta) + (m * coefficients[m]);
+            if (m >= 2)
+                bend = (bend * theta) + (m * (m - 1) / 2.0 * coefficients[m]);
+        }
+
+        return new Trend(slope / length, bend / (length * length));
+    }
+}

@@ -1,0 +1,164 @@
+using System.Text.Json;
+using RigScenarios.Cells;
+using RigScenarios.Parts;
+using RigScenarios.Power;
+using UnitsNet;
+
+namespace RigScenarios.Benchmarks.Cases;
+
+/// <summary>Reads files of discharge cases (JSON; fields and units in docs/discharge.md, "Case files").</summary>
+internal static class DischargeCaseReader
+{
+    public static DischargeCaseFile Read(string path)
+    {
+        using var document = Parse(path);
+        var root = document.RootElement;
+        var problems = new List<string>();
+        var file = new CaseFields(path, problems);
+        var limit = file.Number(root, "timeLimitS", value => value > 0, "above 0", otherwise: 172_800);
+        var cases = new List<DischargeCase>();
+        if (!CaseFields.Find(root, "cases", out var list) || list.ValueKind != JsonValueKind.Array)
+        {
+            file.Problem("cases", "missing; accepted: a list of cases");
+        }
+        else
+        {
+            var ids = new HashSet<string>();
+            foreach (var (index, element) in list.EnumerateArray().Index())
+            {
+                var id = CaseFields.Find(element, "id", out var name) && name.ValueKind == JsonValueKind.String ? name.GetString()! : "";
+                var fields = new CaseFields($"{path}, case {(id.Length > 0 ? id : $"number {index + 1}")}", problems);
+                if (id.Length == 0)
+                    fields.Problem("id", "missing; accepted: a name");
+                else if (!ids.Add(id))
+                    fields.Problem("id", "used twice; accepted: a name for each case");
+                if (ReadCase(id, element, fields, problems) is { } one)
+                    cases.Add(one);
+            }
+        }
+
+        if (problems.Count > 0)
+            throw new CaseFileException(string.Join(Environment.NewLine, problems));
+        return new DischargeCaseFile(Duration.FromSeconds(limit), cases);
+    }
+
+    private static JsonDocument Parse(string path)
+    {
+        try
+        {
+            return JsonDocument.Parse(File.ReadAllBytes(path));
+        }
+        catch (JsonException error)
+        {
+            throw new CaseFileException($"{path}, line {error.LineNumber + 1}: not valid JSON ({error.Message}).", error);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            throw new CaseFileException($"{path}: {(File.Exists(path) ? error.Message : "there is no such file.")}", error);
+        }
+    }
+
+    private static DischargeCase? ReadCase(string id, JsonElement element, CaseFields fields, List<string> problems)
+    {
+        var before = problems.Count;
+        var ambient = fields.Positive(element, "ambientK");
+        var charge = fields.Number(element, "initialSoc", value => value is >= 0 and <= 1, "from 0 to 1");
+        var startKelvin = fields.Number(element, "initialTemperatureK", value => value > 0, "above 0", otherwise: ambient);
+        var segments = ReadDemand(element, fields);
+        var pack = ReadPack(element, fields, problems);
+        if (problems.Count > before || pack is null)
+            return null;
+        return new DischargeCase(
+            id,
+            pack,
+            Temperature.FromKelvins(ambient),
+            new DischargeStart { StateOfCharge = Ratio.FromDecimalFractions(charge), Temperature = Temperature.FromKelvins(startKelvin) },
+            new Demand(segments.Select(one => new DemandSegment(
+                Duration.FromSeconds(one.Seconds),
+                UnitsNet.Power.FromWatts(one.Watts),
+                ElectricCurrent.FromAmperes(one.Amperes),
+                ElectricConductance.FromSiemens(one.Siemens)))));
+    }
+
+    private static List<(double Seconds, double Watts, double Amperes, double Siemens)> ReadDemand(JsonElement element, CaseFields fields)
+    {
+        var segments = new List<(double, double, double, double)>();
+        foreach (var segment in fields.Objects(element, "demand"))
+        {
+            segments.Add((
+                fields.Positive(segment, "duration_s"),
+                fields.NotNegative(segment, "P_W", otherwise: 0),
+                fields.NotNegative(segment, "Ic_A", otherwise: 0),
+                fields.NotNegative(segment, "g_S", otherwise: 0)));
+        }
+
+        return segments;
+    }
+
+    private static Pack? ReadPack(JsonElement element, CaseFields fields, List<string> problems)
+    {
+        var before = problems.Count;
+        var groups = fields.Number(element, "pack.seriesGroups", value => value >= 1 && value == Math.Floor(value), "a whole number of 1 or more");
+        var capacity = fields.Positive(element, "pack.capacityAh");
+        var r0 = fields.NotNegative(element, "pack.r0Ohm");
+        var r1 = fields.NotNegative(element, "pack.r1Ohm");
+        var r2 = fields.NotNegative(element, "pack.r2Ohm");
+        var tau1 = fields.Positive(element, "pack.tau1S");
+        var tau2 = fields.Positive(element, "pack.tau2S");
+        var lead = fields.NotNegative(element, "pack.leadResistanceOhm");
+        var activation = fields.NotNegative(element, "pack.activationEnergyJPerMol");
+        var heatCapacity = fields.Positive(element, "pack.heatCapacityJPerK");
+        var conductance = fields.NotNegative(element, "pack.heatConductanceWPerK");
+        var left = fields.Number(element, "pack.capacityFactor", value => value is > 0 and <= 1, "above 0, up to 1");
+        var growth = fields.Number(element, "pack.resistanceFactor", value => value >= 1, "1 or more");
+        var cutoff = fields.Positive(element, "pack.cutoffVoltageV");
+        var current = fields.Positive(element, "pack.maxCurrentA");
+        var kelvin = fields.Positive(element, "pack.maxTemperatureK");
+        var floor = fields.Number(element, "pack.resistanceFloor", value => value is >= 0 and <= 1, "from 0 to 1", otherwise: 0);
+        var openCircuit = Table(fields, "pack.ocvTable", () => OpenCircuitVoltage.FromTable(
+            fields.Numbers(element, "pack.ocvTable.soc"), fields.Numbers(element, "pack.ocvTable.voltageV")), problems);
+        var usable = CaseFields.Find(element, "pack.usableFraction", out _)
+            ? Table(fields, "pack.usableFraction", () => UsableCapacity.FromTable(
+                fields.Numbers(element, "pack.usableFraction.temperatureK"), fields.Numbers(element, "pack.usableFraction.fraction")), problems)
+            : UsableCapacity.Full;
+        if (problems.Count > before || openCircuit is null || usable is null)
+            return null;
+        return new Pack
+        {
+            SeriesGroups = (int)groups,
+            Capacity = ElectricCharge.FromAmpereHours(capacity),
+            OpenCircuitVoltage = openCircuit,
+            Resistance0 = ElectricResistance.FromOhms(r0),
+            Resistance1 = ElectricResistance.FromOhms(r1),
+            Resistance2 = ElectricResistance.FromOhms(r2),
+            TimeConstant1 = Duration.FromSeconds(tau1),
+            TimeConstant2 = Duration.FromSeconds(tau2),
+            LeadResistance = ElectricResistance.FromOhms(lead),
+            ActivationEnergy = MolarEnergy.FromJoulesPerMole(activation),
+            HeatCapacity = Entropy.FromJoulesPerKelvin(heatCapacity),
+            HeatConductance = ThermalConductance.FromWattsPerKelvin(conductance),
+            CutoffVoltage = ElectricPotential.FromVolts(cutoff),
+            MaximumCurrent = ElectricCurrent.FromAmperes(current),
+            MaximumTemperature = Temperature.FromKelvins(kelvin),
+            Age = new Age(Ratio.FromDecimalFractions(left), growth),
+            UsableCapacity = usable,
+            ResistanceFloor = floor,
+        };
+    }
+
+    private static T? Table<T>(CaseFields fields, string path, Func<T> read, List<string> problems) where T : class
+    {
+        var before = problems.Count;
+        try
+        {
+            return read();
+        }
+        catch (ArgumentException error)
+        {
+            // A missing list has been told already.
+            if (problems.Count == before)
+                fields.Problem(path, error.Message.Split(" (Parameter")[0].TrimEnd('.'));
+            return null;
+        }
+    }
+}

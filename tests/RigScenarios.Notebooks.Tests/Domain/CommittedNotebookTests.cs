@@ -1,0 +1,92 @@
+using System.Text.Json.Nodes;
+using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks.Pages;
+using Xunit;
+
+namespace RigScenarios.Notebooks.Tests.Domain;
+
+public sealed class CommittedNotebookTests
+{
+    public static TheoryData<string> Files => [.. Directory.GetFiles(DemoData.NotebookPath(""), "*.ipynb").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal)];
+
+    // Each with a change that turns its answer, and words that the changed answer must have.
+    public static TheoryData<string, string, string, string> Changes => new()
+    {
+        { "01-one-build-one-day.ipynb", "day", "day-three", "reaches the planned end at" },
+        { "02-battery-size-and-load-mix.ipynb", "myBattery", "190", "What reaches its end: camera only, with monitor, full rig." },
+        { "03-the-cold.ipynb", "airTemperature", "4", "At 4 °C the build runs" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public async Task It_runs_and_its_page_has_every_answer_with_its_caution(string file)
+    {
+        var run = await NotebookRunner.RunAsync(Notebook.Load(DemoData.NotebookPath(file)), cancellation: TestContext.Current.CancellationToken);
+        Assert.True(run.Succeeded, run.Failure?.ToString());
+        Assert.NotEmpty(run.Answers);
+        Assert.Contains(run.Cells, cell => cell.Outputs.OfType<FigurePart>().Any());
+        var page = Words(run);
+        foreach (var answer in run.Answers)
+        {
+            Assert.Contains(HtmlText.Escape(answer.Text), page, StringComparison.Ordinal);
+            Assert.Contains("Predicted, not measured", answer.Cautions[0], StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Changes))]
+    public async Task A_changed_parameter_turns_the_answer(string file, string name, string value, string expected)
+    {
+        var notebook = Notebook.Load(DemoData.NotebookPath(file));
+        var before = await NotebookRunner.RunAsync(notebook, cancellation: TestContext.Current.CancellationToken);
+        var after = await NotebookRunner.RunAsync(notebook, new Dictionary<string, string> { [name] = value }, cancellation: TestContext.Current.CancellationToken);
+        Assert.True(after.Succeeded, after.Failure?.ToString());
+        Assert.DoesNotContain(expected, before.Answers[0].Text, StringComparison.Ordinal);
+        Assert.Contains(expected, after.Answers[0].Text, StringComparison.Ordinal);
+        Assert.Contains(HtmlText.Escape(after.Answers[0].Text), Words(after), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public async Task The_ends_of_every_parameters_range_run_too(string file)
+    {
+        var notebook = Notebook.Load(DemoData.NotebookPath(file));
+        foreach (var end in new Func<Notebooks.Parameters.NotebookParameter, double?>[] { p => p.Minimum, p => p.Maximum })
+        {
+            var values = notebook.Parameters.All.Where(p => end(p) is not null).ToDictionary(p => p.Name, p => FormattableString.Invariant($"{end(p)}"));
+            var run = await NotebookRunner.RunAsync(notebook, values, cancellation: TestContext.Current.CancellationToken);
+            Assert.True(run.Succeeded, $"{string.Join(", ", values)}: {run.Failure}");
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void It_is_committed_without_outputs_and_every_parameter_says_what_it_is(string file)
+    {
+        var path = DemoData.NotebookPath(file);
+        var json = JsonNode.Parse(File.ReadAllText(path))!;
+        var cells = json["cells"]!.AsArray().Select(cell => cell!).ToList();
+        Assert.Equal((4, 5), (json["nbformat"]!.GetValue<int>(), json["nbformat_minor"]!.GetValue<int>()));
+        Assert.Equal(".net-csharp", json["metadata"]!["kernelspec"]!["name"]!.GetValue<string>());
+        Assert.Equal(cells.Count, cells.Select(cell => cell["id"]!.GetValue<string>()).Distinct().Count());
+        Assert.All(cells.Where(cell => cell["cell_type"]!.GetValue<string>() == "code"), cell =>
+        {
+            Assert.Null(cell["execution_count"]);
+            Assert.Empty(cell["outputs"]!.AsArray());
+        });
+        Assert.NotEmpty(Notebook.Load(path).Parameters.All);
+        Assert.All(Notebook.Load(path).Parameters.All, parameter =>
+        {
+            Assert.NotEqual(parameter.Name, parameter.Label);
+            Assert.True(parameter.Choices.Count > 0 || parameter is { Minimum: not null, Maximum: not null, Unit.Length: > 0 }, parameter.Name);
+        });
+    }
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void It_never_says_that_something_is_safe(string file) =>
+        Assert.DoesNotMatch(@"(?i)\bsafe(ly|ty)?\b", File.ReadAllText(DemoData.NotebookPath(file)));
+
+    // The page keeps a number and its unit on one line; here that is no matter.
+    private static string Words(NotebookRun run) => NotebookPage.Of(run).ToHtml().Replace('\u00a0', ' ').Replace("&nbsp;", " ", StringComparison.Ordinal);
+}
