@@ -1,6 +1,5 @@
 using RigScenarios.Files;
 using RigScenarios.Scenarios;
-using Xunit;
 
 namespace RigScenarios.Tests.House;
 

@@ -1,7 +1,6 @@
 using System.Reflection;
 using System.Runtime.CompilerServices;
 using RigScenarios.Scenarios;
-using Xunit;
 
 namespace RigScenarios.Tests.House;
 

@@ -3,7 +3,6 @@ using RigScenarios.Files;
 using RigScenarios.Scenarios;
 using RigScenarios.Sweeps;
 using UnitsNet;
-using Xunit;
 
 namespace RigScenarios.Tests.Sweeps;
 

@@ -2,7 +2,6 @@ using RigScenarios.Files;
 using RigScenarios.Scenarios;
 using RigScenarios.Sweeps;
 using UnitsNet;
-using Xunit;
 
 namespace RigScenarios.Tests.Sweeps;
 
