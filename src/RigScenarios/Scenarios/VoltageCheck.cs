@@ -45,7 +45,8 @@ internal static class VoltageCheck
             var feed = fedBy ?? build.StandardFeed;
             return build.Regulators.ContainsKey(feed) && scenario.PartOf(feed)?.Regulator is { } regulator
                 ? (regulator.OutputVoltage.Volts, $"the regulator \"{feed}\"")
-                : (full, $"the full battery \"{build.Battery.Item}\"");
+                // A feed that doesn't exist is told of elsewhere; no voltage can be said of it.
+                : (feed == Build.BatteryFeed || feed == build.Plate ? full : double.NaN, $"the full battery \"{build.Battery.Item}\"");
         }
 
         void Check(string path, string name, (double Volts, string From) inlet, double? minimum, double? maximum)

@@ -54,7 +54,7 @@ public sealed record SweepAxis(string Path, IReadOnlyList<string> Values)
         var steps = StandardSteps;
         if (to.LastIndexOf(':') is var colon and >= 0)
         {
-            if (!int.TryParse(to[(colon + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out steps) || steps is < 2 or > MostSteps)
+            if (!int.TryParse(to[(colon + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out steps) || steps is < 2 or > MostSteps)
                 throw Problem(path, $"Found \"{to[(colon + 1)..]}\" for the number of steps.", $"2 to {MostSteps}");
             to = to[..colon].Trim();
         }
@@ -67,14 +67,14 @@ public sealed record SweepAxis(string Path, IReadOnlyList<string> Values)
             if (QuantityText.TryRead(from, quantity, "1 x", out var first, out _) && QuantityText.TryRead(to, quantity, "1 x", out var last, out _))
                 return Between(path, first, last, steps);
         }
+        // Setting the field to the text says best what is wrong with it.
+        ScenarioPath.Set(scenario, path, from);
+        ScenarioPath.Set(scenario, path, to);
         if (SameUnit(from, to) is { } unit)
         {
             var (first, last) = (double.Parse(from[..^unit.Length], CultureInfo.InvariantCulture), double.Parse(to[..^unit.Length], CultureInfo.InvariantCulture));
             return new SweepAxis(path, [.. Enumerable.Range(0, steps).Select(step => Tidy(first, last, step, steps).ToString("R", CultureInfo.InvariantCulture) + " " + unit.Trim())]);
         }
-        // Setting the field to the text says best what is wrong with it.
-        ScenarioPath.Set(scenario, path, from);
-        ScenarioPath.Set(scenario, path, to);
         throw Problem(path, $"\"{from}\" and \"{to}\" are not two values of the same quantity.", accepted);
     }
 

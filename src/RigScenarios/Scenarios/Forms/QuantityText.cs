@@ -59,7 +59,7 @@ public static partial class QuantityText
             problem = $"Found \"{text}\", a number without a unit. Probably \"{plain} {exampleUnit}\" was meant.";
             return false;
         }
-        value = CommonUnits.Find(quantity.GetType(), unitText, number);
+        value = UsualUnits.Find(quantity.GetType(), unitText, number);
         if (value is not null)
             return true;
         if (!TryUnit(unitText, quantity, out var unit))

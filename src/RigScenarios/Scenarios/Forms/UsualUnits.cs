@@ -6,7 +6,7 @@ namespace RigScenarios.Scenarios.Forms;
 /// The units that nearly every file uses, looked up without the units library's own parser: that one first builds the
 /// abbreviations of all its quantities, which alone takes half of a cold start. Everything else still goes through it.
 /// </summary>
-internal static class CommonUnits
+internal static class UsualUnits
 {
     private static readonly Dictionary<(Type, string), Func<double, IQuantity>> Units = new()
     {

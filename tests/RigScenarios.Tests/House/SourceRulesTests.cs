@@ -1,0 +1,110 @@
+using System.Text.RegularExpressions;
+
+namespace RigScenarios.Tests.House;
+
+/// <summary>Rules of the house over the text of the source files.</summary>
+public sealed partial class SourceRulesTests
+{
+    /// <summary>In the core library each folder uses only those before it.</summary>
+    private static readonly string[] FolderOrder =
+        ["Parts", "Cells", "Builds", "Power", "Days", "Balance", "Loads", "Travel", "Fits", "Scenarios", "Files", "Sweeps", "Costs"];
+
+    private static readonly string[] SourceFiles = [.. Directory.GetFiles(Path.Combine(Repository.Root, "src"), "*.cs", SearchOption.AllDirectories)];
+
+    [Fact]
+    public void Each_folder_of_the_library_uses_only_those_above_it()
+    {
+        var core = Path.Combine(Repository.Root, "src", "RigScenarios") + Path.DirectorySeparatorChar;
+        var wrong = new List<string>();
+        var files = SourceFiles.Where(file => file.StartsWith(core, StringComparison.Ordinal)).ToList();
+        Assert.True(files.Count > 50);
+        foreach (var file in files)
+        {
+            var folder = Path.GetRelativePath(core, file).Split(Path.DirectorySeparatorChar)[0];
+            var rank = Array.IndexOf(FolderOrder, folder);
+            if (rank < 0)
+            {
+                wrong.Add($"{file}: the folder {folder} is not in the order.");
+                continue;
+            }
+            var text = Comments().Replace(File.ReadAllText(file), "");
+            if (!text.Contains($"namespace RigScenarios.{folder}", StringComparison.Ordinal))
+                wrong.Add($"{file}: the namespace is not that of its folder.");
+            // Both "RigScenarios.Sweeps" and, from inside the root namespace, "Sweeps.Something".
+            wrong.AddRange(References().Matches(text).Select(match => match.Groups["folder"].Value)
+                .Where(used => Array.IndexOf(FolderOrder, used) > rank).Distinct().Select(used => $"{file} uses {used}, which stands below {folder}."));
+        }
+        Assert.True(wrong.Count == 0, string.Join('\n', wrong));
+    }
+
+    [Fact]
+    public void No_source_file_has_more_than_350_lines()
+    {
+        var long_ = SourceFiles.Where(file => File.ReadLines(file).Count() > 350);
+        Assert.Empty(long_);
+    }
+
+    [Fact]
+    public void No_file_or_type_is_named_for_nothing()
+    {
+        var named = SourceFiles.Select(file => Path.GetRelativePath(Path.Combine(Repository.Root, "src"), file)).Where(file => Empty().IsMatch(file)).ToList();
+        named.AddRange(SourceFiles.SelectMany(file => TypeNames().Matches(File.ReadAllText(file)).Select(match => match.Groups["name"].Value)).Where(name => Empty().IsMatch(name)));
+        Assert.Empty(named);
+    }
+
+    [Fact]
+    public void No_message_and_no_data_file_calls_anything_safe()
+    {
+        var wrong = SourceFiles.SelectMany(file => Strings().Matches(Comments().Replace(File.ReadAllText(file), "")).Where(match => Promise().IsMatch(match.Value)).Select(match => $"{file}: {match.Value}")).ToList();
+        wrong.AddRange(DataFiles().Where(file => Promise().IsMatch(File.ReadAllText(file))));
+        Assert.Empty(wrong);
+    }
+
+    [Fact]
+    public void No_path_of_a_machine_stands_in_source_or_data()
+    {
+        var wrong = SourceFiles.Concat(DataFiles()).Where(file => MachinePath().IsMatch(File.ReadAllText(file)));
+        Assert.Empty(wrong);
+    }
+
+    [Fact]
+    public void The_core_library_knows_no_console_and_no_charts()
+    {
+        var project = File.ReadAllText(Path.Combine(Repository.Root, "src", "RigScenarios", "RigScenarios.csproj"));
+        Assert.DoesNotContain("Spectre", project, StringComparison.Ordinal);
+        Assert.DoesNotContain("Plotly", project, StringComparison.Ordinal);
+        Assert.DoesNotContain("ProjectReference", project, StringComparison.Ordinal);
+        Assert.DoesNotContain(SourceFiles.Where(file => file.Contains($"src{Path.DirectorySeparatorChar}RigScenarios{Path.DirectorySeparatorChar}", StringComparison.Ordinal)),
+            file => File.ReadAllText(file).Contains("Console.", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("it is safe to lift", true)]
+    [InlineData("a Safe load", true)]
+    [InlineData("unsafe code", false)]
+    [InlineData("thread-safety", false)]
+    public void The_search_for_promises_finds_what_it_should(string text, bool found) => Assert.Equal(found, Promise().IsMatch(text));
+
+    private static string[] DataFiles() => Directory.GetFiles(Repository.Data(), "*", SearchOption.AllDirectories);
+
+    [GeneratedRegex(@"^\s*//.*$", RegexOptions.Multiline | RegexOptions.CultureInvariant, 5000)]
+    private static partial Regex Comments();
+
+    [GeneratedRegex(@"\bRigScenarios\.(?<folder>[A-Z]\w+)|(?<![\w.""])(?<folder>Parts|Cells|Builds|Power|Days|Balance|Loads|Travel|Fits|Scenarios|Files|Sweeps|Costs)\.(?=[A-Z]\w+[.(<]|Forms)(?!From|Zero|Count|Select|Where|Any|Keys|Values|Try|Concat|With|Run|All|Contains|First|Sum|OrderBy)", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
+    private static partial Regex References();
+
+    [GeneratedRegex(@"\b(class|record|struct|interface|enum)\s+(struct\s+|class\s+)?(?<name>[A-Z]\w*)", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
+    private static partial Regex TypeNames();
+
+    [GeneratedRegex("Helper|Util|Manager|Common(?!Practice)", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Empty();
+
+    [GeneratedRegex(@"""([^""\\\n]|\\.)*""", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
+    private static partial Regex Strings();
+
+    [GeneratedRegex(@"(?<![\w-])safe(ly)?(?![\w-])", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
+    private static partial Regex Promise();
+
+    [GeneratedRegex(@"(?<![\w.])/(work|tmp|home|root|Users)/|[A-Z]:\\\\Users", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
+    private static partial Regex MachinePath();
+}
