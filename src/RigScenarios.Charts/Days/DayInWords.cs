@@ -13,27 +13,13 @@ public static class DayInWords
     public static string Of(DayResult result, TimeOnly? starts = null)
     {
         ArgumentNullException.ThrowIfNull(result);
-        var planned = Moment(result.Planned, starts);
-        if (!result.ReachesEnd)
-        {
-            return $"The battery does not last the day: it stops {Moment(result.Runtime, starts)}, {TradeUnits.Text(-result.Margin)} "
-                + $"before the planned end {planned}, in \"{EndBlockTitle(result)}\". Cause: {result.EndCause}.";
-        }
-
-        var reserve = result.RuntimeIsLowerBound
-            ? $"The run was given up after {TradeUnits.Text(result.Runtime)} with the battery still going."
-            : $"Begun again, the same day would go on for another {TradeUnits.Text(result.Margin)}, until: {result.EndCause}.";
-        return $"The battery reaches the planned end {planned} with {Percent(result.ChargeLeft)} of its charge left. {reserve}";
+        return $"{DayWords.Answer(result)} {DayWords.Ending(result, starts)}";
     }
 
     /// <summary>A moment of the day: "at 14:31" where the day has a beginning, otherwise "after 8 h 31 min".</summary>
     public static string Moment(Duration fromStart, TimeOnly? starts) => starts is { } clock
         ? $"at {AxisLayout.ClockText(clock.ToTimeSpan().TotalHours + fromStart.Hours)}"
         : $"after {TradeUnits.Text(fromStart)}";
-
-    /// <summary>The name for people of the block in which the run ends.</summary>
-    internal static string EndBlockTitle(DayResult result) =>
-        result.Blocks.FirstOrDefault(block => block.Block == result.EndBlock)?.Title ?? result.EndBlock;
 
     /// <summary>A share in whole percent.</summary>
     internal static string Percent(Ratio share) => $"{Rounding.Text(Math.Round(share.Percent), 3)} %";

@@ -22,7 +22,7 @@ internal static class AnswerJson
             day = answer.DayName,
             ambient_C = Round(answer.Ambient.DegreesCelsius),
             answer = DayWords.Answer(result),
-            ending = DayWords.Ending(result, answer.Day),
+            ending = DayWords.Ending(result, answer.Day.Starts),
             runtime_h = Round(result.Runtime.Hours),
             runtime_is_lower_bound = result.RuntimeIsLowerBound,
             planned_h = Round(result.Planned.Hours),

@@ -52,7 +52,7 @@ internal static class AnswerText
         var result = answer.Result;
         console.MarkupLine($"[bold]{Markup.Escape(answer.BuildTitle)}[/], {Markup.Escape(answer.DayTitle)}, {answer.Ambient.DegreesCelsius:0.#} °C");
         console.MarkupLine($"[bold]{Markup.Escape(DayWords.Answer(result))}[/]");
-        console.WriteLine(DayWords.Ending(result, answer.Day));
+        console.WriteLine(DayWords.Ending(result, answer.Day.Starts));
         if (!result.ReachesEnd)
             console.WriteLine($"The rest of the day needs about {DayWords.StillNeeded(result).WattHours:0} Wh more at the battery's terminals: a second battery of that size, in the same cold, would carry it.");
         console.WriteLine();

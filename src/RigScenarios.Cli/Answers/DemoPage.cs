@@ -18,7 +18,7 @@ internal static class DemoPage
         var page = new ChartPage { Title = scenario.Title, Footer = "Made by RigScenarios from invented demo data. Predictions, not measurements: the makers' limits go first." }
             .WithProse(scenario.Note ?? "")
             .WithHeading($"{answer.BuildTitle}: {answer.DayTitle}, {answer.Ambient.DegreesCelsius:0.#} °C")
-            .WithAnswer($"{DayWords.Answer(result)} {DayWords.Ending(result, answer.Day)}", answer.Cautions)
+            .WithAnswer($"{DayWords.Answer(result)} {DayWords.Ending(result, answer.Day.Starts)}", answer.Cautions)
             .With(DayChart.Of(result, "The day on this battery", answer.Day.Starts))
             .WithHeading("A larger battery, or fewer devices?")
             .With(RuntimeOverCapacity.Of(LoadMixes(scenario, answer, cancellation), "Runtime by battery size, for three load mixes"))

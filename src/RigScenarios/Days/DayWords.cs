@@ -38,16 +38,15 @@ public static class DayWords
 
     /// <summary>Why and when it ends, in one sentence.</summary>
     /// <param name="result">The result.</param>
-    /// <param name="day">The day, for its clock.</param>
-    public static string Ending(DayResult result, ShootingDay day)
+    /// <param name="starts">When the first block begins; null tells the time from the start of the day.</param>
+    public static string Ending(DayResult result, TimeOnly? starts)
     {
         ArgumentNullException.ThrowIfNull(result);
-        ArgumentNullException.ThrowIfNull(day);
         if (result.RuntimeIsLowerBound)
             return "Nothing ended the run; it was given up after many such days.";
         var block = result.Blocks.FirstOrDefault(span => span.Block == result.EndBlock)?.Title ?? result.EndBlock;
         var when = !result.ReachesEnd
-            ? $"{(day.Starts is { } starts ? $"At {starts.Add(TimeSpan.FromMinutes(Math.Round(result.Runtime.Minutes))):HH:mm}" : $"After {Length(result.Runtime)}")}, in \"{block}\", "
+            ? $"{(starts is { } clock ? $"At {clock.Add(TimeSpan.FromMinutes(Math.Round(result.Runtime.Minutes))):HH:mm}" : $"After {Length(result.Runtime)}")}, in \"{block}\", "
             : "After that ";
         return when + Cause(result) + ".";
     }

@@ -12,7 +12,7 @@ public sealed class CommittedNotebookTests
     // Each with a change that turns its answer, and words that the changed answer must have.
     public static TheoryData<string, string, string, string> Changes => new()
     {
-        { "01-one-build-one-day.ipynb", "day", "day-three", "reaches the planned end at" },
+        { "01-one-build-one-day.ipynb", "day", "day-three", "It runs through the planned" },
         { "02-battery-size-and-load-mix.ipynb", "myBattery", "190", "What reaches its end: camera only, with monitor, full rig." },
         { "03-the-cold.ipynb", "airTemperature", "4", "At 4 °C the build runs" },
     };
