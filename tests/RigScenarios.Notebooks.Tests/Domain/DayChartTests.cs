@@ -42,9 +42,9 @@ public sealed class DayChartTests
         var figure = DayChart.Of(result, "A day", Starts);
         foreach (var text in new[] { figure.Caption, figure.AlternativeText })
         {
-            Assert.Contains(result.EndCause, text, StringComparison.Ordinal);
-            Assert.Contains("Waiting for the boats", text, StringComparison.Ordinal);
-            Assert.Contains("before the planned end at 17:00", text, StringComparison.Ordinal);
+            Assert.Contains("voltage falls to its cut-off", text, StringComparison.Ordinal);
+            Assert.Contains("At 15:01, in \"Waiting for the boats\"", text, StringComparison.Ordinal);
+            Assert.Contains("1 h 59 min short", text, StringComparison.Ordinal);
         }
 
         Assert.Contains(result.EndCause, FigureParts.Words(figure), StringComparison.Ordinal);
@@ -59,7 +59,7 @@ public sealed class DayChartTests
         var figure = DayChart.Of(result, "A day", TimeOnly.Parse("05:30", null));
         Assert.DoesNotContain("cut-off 11.2 V", FigureParts.Words(figure), StringComparison.Ordinal);
         Assert.Contains("end of the day", FigureParts.Words(figure), StringComparison.Ordinal);
-        Assert.Contains("of its charge left", figure.Caption, StringComparison.Ordinal);
+        Assert.Contains("of the charge left", figure.Caption, StringComparison.Ordinal);
     }
 
     [Fact]
