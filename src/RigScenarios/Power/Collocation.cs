@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using MathNet.Numerics.LinearAlgebra;
 
 namespace RigScenarios.Power;
@@ -21,57 +22,51 @@ internal static class Collocation
     /// <summary>Row m, column j: the part of the value at node j in the coefficient of θ^m.</summary>
     public static readonly double[] Monomials = MonomialMatrix();
 
-    /// <summary>Weights of the integral over the whole step.</summary>
-    public static readonly double[] Weights = [.. Enumerable.Range(0, Count).Select(
-        j => Enumerable.Range(0, Count).Sum(m => Monomials[(m * Count) + j] / (m + 1)))];
+    /// <summary>
+    /// The eight places of a step that are looked at together, one in each lane of a vector: the nodes, then two points between nodes at which the
+    /// step is held against its polynomials.
+    /// </summary>
+    public static readonly Vector512<double> Places = Vector512.Create(
+        Nodes[0], Nodes[1], Nodes[2], Nodes[3], Nodes[4], Nodes[5], Nodes[1] / 2, (Nodes[2] + Nodes[3]) / 2);
 
-    /// <summary>Weights of the integral from 0 to θ.</summary>
-    public static void WeightsUpTo(double theta, Span<double> weights)
+    /// <summary>The lanes of <see cref="Places"/> in the order of their places.</summary>
+    public static readonly int[] LanesInOrder = [.. Enumerable.Range(0, 8).OrderBy(lane => Places[lane])];
+
+    /// <summary>Weights with which the values at the nodes give the polynomial at all eight places.</summary>
+    public static readonly Vector512<double>[] Interpolation = [.. Enumerable.Range(0, Count).Select(j => Lanes(
+        theta => Enumerable.Range(0, Count).Sum(m => Monomials[(m * Count) + j] * Math.Pow(theta, m))))];
+
+    private static readonly double[] Reciprocals = [.. Enumerable.Range(0, Count + 11).Select(k => k == 0 ? 0 : 1.0 / k)];
+
+    /// <summary>Weights with which the values at the nodes give the integral from 0 to θ (lanes 0…5; the others are 0).</summary>
+    public static Vector512<double> IntegralWeights(double theta)
     {
-        if (theta == 1)
-        {
-            Weights.CopyTo(weights);
-            return;
-        }
-
+        Span<double> weights = stackalloc double[Vector512<double>.Count];
+        weights.Clear();
         for (var j = 0; j < Count; j++)
         {
             var sum = 0.0;
             for (var m = Count - 1; m >= 0; m--)
-                sum = (sum * theta) + (Monomials[(m * Count) + j] / (m + 1));
+                sum = (sum * theta) + (Monomials[(m * Count) + j] * Reciprocals[m + 1]);
             weights[j] = sum * theta;
         }
+
+        return Vector512.Create<double>(weights);
     }
 
-    /// <summary>Points between the nodes at which a step is held against its polynomial.</summary>
-    public static readonly double[] CheckPoints = [Nodes[1] / 2, (Nodes[Count / 2] + Nodes[(Count / 2) - 1]) / 2];
-
-    private static readonly double[] Reciprocals = [.. Enumerable.Range(0, Count + 11).Select(k => k == 0 ? 0 : 1.0 / k)];
-
-    /// <summary>Sum of the products of as many values as there are nodes.</summary>
-    public static double Dot(ReadOnlySpan<double> left, ReadOnlySpan<double> right)
-    {
-        // Written out: this is where most of the time of a discharge goes.
-        if (left.Length < 6 || right.Length < 6)
-            throw new ArgumentException($"Six values are needed; found {left.Length} and {right.Length}.", nameof(left));
-        return ((left[0] * right[0]) + (left[1] * right[1])) + ((left[2] * right[2]) + (left[3] * right[3])) + ((left[4] * right[4]) + (left[5] * right[5]));
-    }
-
-    /// <summary>Coefficients of 1, θ, θ², … of the polynomial through the values.</summary>
-    public static void Coefficients(ReadOnlySpan<double> values, Span<double> coefficients)
+    /// <summary>Coefficients of 1, θ, θ², … of the polynomial through the values at the nodes (lanes 0…5).</summary>
+    public static void Coefficients(Vector512<double> values, Span<double> coefficients)
     {
         ReadOnlySpan<double> table = Monomials;
+        Span<double> at = stackalloc double[Vector512<double>.Count];
+        values.CopyTo(at);
         for (var m = 0; m < Count; m++)
-            coefficients[m] = Dot(table.Slice(m * Count, Count), values);
-    }
-
-    /// <summary>The polynomial with the coefficients at θ.</summary>
-    public static double Value(ReadOnlySpan<double> coefficients, double theta)
-    {
-        var value = coefficients[Count - 1];
-        for (var m = Count - 2; m >= 0; m--)
-            value = (value * theta) + coefficients[m];
-        return value;
+        {
+            var sum = 0.0;
+            for (var j = 0; j < Count; j++)
+                sum += table[(m * Count) + j] * at[j];
+            coefficients[m] = sum;
+        }
     }
 
     /// <summary>Integral of the polynomial with the coefficients from 0 to θ.</summary>
@@ -83,48 +78,88 @@ internal static class Collocation
         return value * theta;
     }
 
-    /// <summary>
-    /// Response of a branch y' = -y/tau + θ^m over the time θ·h, for m = 0, 1, …, divided by h: θ^(m+1)·χ_m(θ·h/tau), with
-    /// χ_m(x) = ∫ u^m exp(-x(1-u)) du over [0, 1].
-    /// </summary>
-    /// <param name="x">θ·h/tau; 0 for a branch that only integrates.</param>
-    /// <param name="theta">Position in the step.</param>
-    /// <param name="decay">exp(-x).</param>
-    /// <param name="response">The responses.</param>
-    public static void Response(double x, double theta, double decay, Span<double> response)
+    /// <summary>The largest of the lanes.</summary>
+    public static double Largest(Vector512<double> values)
     {
-        Chi(x, decay, response);
-        var power = theta;
+        var four = Vector256.Max(values.GetLower(), values.GetUpper());
+        var two = Vector128.Max(four.GetLower(), four.GetUpper());
+        return Math.Max(two[0], two[1]);
+    }
+
+    /// <summary>The smallest of the lanes.</summary>
+    public static double Least(Vector512<double> values) => -Largest(-values);
+
+    /// <summary>Sum of the weights times the values at the nodes (lanes 0…5).</summary>
+    public static Vector512<double> Weighted(ReadOnlySpan<Vector512<double>> weights, Vector512<double> values)
+    {
+        Span<double> at = stackalloc double[Vector512<double>.Count];
+        values.CopyTo(at);
+        var sum = weights[0] * at[0];
+        for (var j = 1; j < Count; j++)
+            sum = Vector512.FusedMultiplyAdd(weights[j], Vector512.Create(at[j]), sum);
+        return sum;
+    }
+
+    /// <summary>
+    /// Weights with which a driver's values at the nodes give the response of a branch y' = -y/tau + driver at places of the step, divided by
+    /// the step's length; and the decay of the branch until there.
+    /// </summary>
+    /// <remarks>
+    /// To the driver θ^m the branch answers with θ^(m+1)·χ_m(θ·h/tau), χ_m(x) = ∫ u^m exp(-x(1-u)) du over [0, 1].
+    /// </remarks>
+    /// <param name="places">Places in the step, θ.</param>
+    /// <param name="ratio">h/tau; 0 for a branch that only integrates.</param>
+    /// <param name="weights">One for each node.</param>
+    /// <param name="decay">exp(-θ·h/tau).</param>
+    public static void Branch(Vector512<double> places, double ratio, Span<Vector512<double>> weights, out Vector512<double> decay)
+    {
+        Span<Vector512<double>> chi = stackalloc Vector512<double>[Count];
+        decay = Chi(places * ratio, chi);
+        weights[..Count].Clear();
+        ReadOnlySpan<double> table = Monomials;
+        var power = places;
         for (var m = 0; m < Count; m++)
         {
-            response[m] *= power;
-            power *= theta;
+            var response = chi[m] * power;
+            for (var j = 0; j < Count; j++)
+                weights[j] = Vector512.FusedMultiplyAdd(response, Vector512.Create(table[(m * Count) + j]), weights[j]);
+            power *= places;
         }
     }
 
     // χ_m = (1 - m·χ_(m-1))/x upwards loses the digits of 120/x^5, so it is for x that aren't small; downwards,
-    // χ_(m-1) = (1 - x·χ_m)/m, nothing is lost, but the last one must be summed up.
-    private static void Chi(double x, double decay, Span<double> chi)
+    // χ_(m-1) = (1 - x·χ_m)/m, nothing is lost, but the last one must be summed up: χ_M = 1/(M+1)·(1 - x/(M+2)·(1 - x/(M+3)·(…))).
+    private static Vector512<double> Chi(Vector512<double> x, Span<Vector512<double>> chi)
     {
-        if (x > 0.5)
-        {
-            var inverse = 1 / x;
-            chi[0] = (1 - decay) * inverse;
-            for (var m = 1; m < Count; m++)
-                chi[m] = (1 - (m * chi[m - 1])) * inverse;
-            return;
-        }
-
-        // χ_M = 1/(M+1)·(1 - x/(M+2)·(1 - x/(M+3)·(…))).
-        const int top = Count - 1;
+        const int top = Count - 1, terms = 10;
+        const double small = 0.5;
         ReadOnlySpan<double> reciprocals = Reciprocals;
-        var series = 1.0;
-        for (var k = x < 0.05 ? 6 : 10; k >= 1; k--)
-            series = 1 - (x * reciprocals[top + 1 + k] * series);
+        var one = Vector512<double>.One;
+        var series = one;
+        for (var k = terms; k >= 1; k--)
+            series = one - (x * reciprocals[top + 1 + k] * series);
         chi[top] = series * reciprocals[top + 1];
         for (var m = top; m >= 1; m--)
-            chi[m - 1] = (1 - (x * chi[m])) * reciprocals[m];
+            chi[m - 1] = (one - (x * chi[m])) * reciprocals[m];
+        var decay = Vector512.Exp(-x);
+        var large = Vector512.GreaterThan(x, Vector512.Create(small));
+        if (large == Vector512<double>.Zero)
+            return decay;
+
+        var inverse = one / x;
+        var upwards = (one - decay) * inverse;
+        chi[0] = Vector512.ConditionalSelect(large, upwards, chi[0]);
+        for (var m = 1; m < Count; m++)
+        {
+            upwards = (one - (upwards * m)) * inverse;
+            chi[m] = Vector512.ConditionalSelect(large, upwards, chi[m]);
+        }
+
+        return decay;
     }
+
+    private static Vector512<double> Lanes(Func<double, double> value) =>
+        Vector512.Create([.. Enumerable.Range(0, Vector512<double>.Count).Select(lane => value(Places[lane]))]);
 
     private static double[] LobattoNodes()
     {

@@ -15,6 +15,8 @@ internal sealed class DischargeRun
     // How far a temperature, K, passes the edge of its band before the next band holds; keeps a pack that rests on an edge from flickering.
     private const double BandOverlap = 1e-9;
 
+    private const int LastNode = Collocation.Count - 1;
+
     private readonly PackParameters pack;
     private readonly DischargeOptions options;
     private readonly DemandCursor cursor;
@@ -65,9 +67,9 @@ internal sealed class DischargeRun
             Begin(afterStep, theta);
             if (afterStep)
             {
-                if (conditions.RightAfterStep(step.Points[0], state) is { } atOnce)
-                    return End(atOnce, atStep: true, step.Points[0]);
-                recorder.Add(time - cursor.Start, step.Points[0], state, atStep: true);
+                if (conditions.RightAfterStep(step.First, state) is { } atOnce)
+                    return End(atOnce, atStep: true, step.First[0]);
+                recorder.Add(time - cursor.Start, step.First[0], state, atStep: true);
                 nextLength = firstLengths[cursor.Index] > 0 ? firstLengths[cursor.Index] : 0.3 * Math.Min(pack.TimeConstant1, pack.TimeConstant2);
             }
 
@@ -78,42 +80,38 @@ internal sealed class DischargeRun
             var toTarget = step.Length == target - time;
 
             theta = LeavesSmoothRange(out var nextPiece, out var nextBand);
-            var endState = theta == 1 ? step.States[^1] : step.StateAt(theta);
-            var endPoint = step.Points[^1];
-            if (theta < 1)
-                step.Solve(endState, ref endPoint);
+            var endState = theta == 1 ? step.States[LastNode] : step.StateAt(theta);
+            step.Solve(endState, out var endPoint);
 
             var cause = conditions.FirstWithin(step, theta, endPoint, endState, out var eventTheta);
             if (cause is not null)
             {
                 theta = eventTheta;
                 endState = step.StateAt(theta);
-                step.Solve(endState, ref endPoint);
+                step.Solve(endState, out endPoint);
             }
 
             var stepEnds = cause is null && theta == 1 && toTarget;
-            Record(theta, endPoint, endState, stepEnds);
+            Record(theta, endPoint[0], endState, stepEnds);
             Accumulate(theta);
             state = endState;
             time = stepEnds ? target : time + (theta * step.Length);
             if (cause is { } found)
-                return End(found, atStep: false, endPoint);
+                return End(found, atStep: false, endPoint[0]);
 
             (piece, band) = (nextPiece, nextBand);
             afterStep = false;
             if (!stepEnds)
                 continue;
             if (time == limit)
-                return End(EndCause.TimeLimit, atStep: false, endPoint);
+                return End(EndCause.TimeLimit, atStep: false, endPoint[0]);
             afterStep = cursor.Advance();
         }
     }
 
     private void Begin(bool afresh, double lastTheta)
     {
-        step.Piece = pack.OpenCircuit.Pieces[piece];
-        step.Band = pack.Bands[band];
-        step.Draw = cursor.Draw;
+        step.Hold(pack.OpenCircuit.Pieces[piece], pack.Bands[band], cursor.Draw);
         if (afresh)
             step.Begin(state);
         else
@@ -125,7 +123,7 @@ internal sealed class DischargeRun
         var length = nextLength;
 
         // The next point of the open-circuit table; a little beyond, so that the step reaches it.
-        var rate = -step.Points[0].ChargeRate;
+        var rate = -step.First.ChargeRate[0];
         if (rate > 0)
             length = Math.Min(length, (1.05 * Math.Max(0, state.Charge - step.Piece.Start) / rate) + 1e-6);
         if (length > 0.9 * remaining)
@@ -157,7 +155,7 @@ internal sealed class DischargeRun
         var theta = 1.0;
         (nextPiece, nextBand) = (piece, band);
         var knot = step.Piece.Start;
-        if (piece > 0 && step.States[^1].Charge <= knot)
+        if (piece > 0 && step.States.Charge[LastNode] <= knot)
         {
             theta = RootBracket.Root(at => step.ChargeAt(at) - knot, 0, 1, 1e-14);
             nextPiece = piece - 1;
@@ -166,7 +164,7 @@ internal sealed class DischargeRun
         var current = step.Band;
         for (var i = 1; i < Collocation.Count; i++)
         {
-            var kelvin = step.States[i].Kelvin;
+            var kelvin = step.States.Kelvin[i];
             if (kelvin >= current.From - BandOverlap && kelvin <= current.To + BandOverlap)
                 continue;
             var (edge, neighbour) = kelvin < current.From ? (current.From - BandOverlap, band - 1) : (current.To + BandOverlap, band + 1);
@@ -189,7 +187,7 @@ internal sealed class DischargeRun
             return;
         var from = time - cursor.Start;
         for (var i = 1; i < Collocation.Count && Collocation.Nodes[i] < theta; i++)
-            recorder.Add(from + (Collocation.Nodes[i] * step.Length), step.Points[i], step.States[i], atStep: false);
+            recorder.Add(from + (Collocation.Nodes[i] * step.Length), step.Circuits[i], step.States[i], atStep: false);
         recorder.Add(from + (theta * step.Length), endPoint, endState, atStep);
     }
 

@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace RigScenarios.Power;
 
 /// <summary>
@@ -9,19 +11,11 @@ internal sealed class EndConditions
     private static readonly EndCause[] Order =
         [EndCause.PowerLimit, EndCause.WatchedVoltage, EndCause.VoltageCutoff, EndCause.Empty, EndCause.OverCurrent, EndCause.OverTemperature];
 
-    // Nodes and check points of a step, merged in their order; a check point is stored as the complement of its index.
-    private static readonly (double Theta, int Index)[] Samples =
-    [
-        .. Collocation.Nodes.Select((theta, i) => (Theta: theta, Index: i))
-            .Concat(Collocation.CheckPoints.Select((theta, k) => (Theta: theta, Index: ~k)))
-            .OrderBy(sample => sample.Theta),
-    ];
-
     private readonly double cutoffVoltage;
     private readonly double watchedVoltage;
     private readonly double maximumCurrent;
     private readonly double maximumTemperature;
-    private readonly double[] gaps = new double[Samples.Length + 1];
+    private readonly double[] gaps = new double[Vector512<double>.Count + 1];
 
     /// <param name="pack">The pack with its limits.</param>
     /// <param name="watchedVoltage">V; negative infinity if none is watched.</param>
@@ -34,14 +28,15 @@ internal sealed class EndConditions
     }
 
     /// <summary>The first condition that holds right after a step of the demand, in their order; null if none does.</summary>
-    public EndCause? RightAfterStep(in CircuitPoint point, in PackState state)
+    public EndCause? RightAfterStep(in CircuitLanes point, in PackState state)
     {
         // The power limit alone holds strictly: at the limit itself there is still a voltage.
-        if (point.PowerMargin < 0)
+        if (point.PowerMargin[0] < 0)
             return EndCause.PowerLimit;
+        var lanes = StateLanes.Same(state);
         foreach (var cause in Order.AsSpan(1))
         {
-            if (Gap(cause, point, state) <= 0)
+            if (Gap(cause, point, lanes)[0] <= 0)
                 return cause;
         }
 
@@ -49,7 +44,7 @@ internal sealed class EndConditions
     }
 
     /// <summary>The condition that closes first within [0, <paramref name="end"/>] of the step, and where; null if none does.</summary>
-    public EndCause? FirstWithin(DischargeStep step, double end, in CircuitPoint endPoint, in PackState endState, out double theta)
+    public EndCause? FirstWithin(DischargeStep step, double end, in CircuitLanes endPoint, in PackState endState, out double theta)
     {
         EndCause? first = null;
         theta = end;
@@ -69,29 +64,30 @@ internal sealed class EndConditions
         return first;
     }
 
-    private double Gap(EndCause cause, in CircuitPoint point, in PackState state) => cause switch
+    private Vector512<double> Gap(EndCause cause, in CircuitLanes point, in StateLanes state) => cause switch
     {
         EndCause.PowerLimit => point.PowerMargin,
-        EndCause.WatchedVoltage => point.Voltage - watchedVoltage,
-        EndCause.VoltageCutoff => point.Voltage - cutoffVoltage,
+        EndCause.WatchedVoltage => point.Voltage - Vector512.Create(watchedVoltage),
+        EndCause.VoltageCutoff => point.Voltage - Vector512.Create(cutoffVoltage),
         EndCause.Empty => state.Charge,
-        EndCause.OverCurrent => maximumCurrent - point.Current,
-        _ => maximumTemperature - state.Kelvin,
+        EndCause.OverCurrent => Vector512.Create(maximumCurrent) - point.Current,
+        _ => Vector512.Create(maximumTemperature) - state.Kelvin,
     };
 
-    private bool Closes(EndCause cause, DischargeStep step, double end, in CircuitPoint endPoint, in PackState endState, out double theta)
+    private bool Closes(EndCause cause, DischargeStep step, double end, in CircuitLanes endPoint, in PackState endState, out double theta)
     {
         theta = end;
-        var count = 0;
-        while (Samples[count].Theta < end)
-        {
-            var index = Samples[count].Index;
-            gaps[count++] = index >= 0
-                ? Gap(cause, step.Points[index], step.States[index])
-                : Gap(cause, step.CheckCircuits[~index], step.CheckStates[~index]);
-        }
+        var inStep = Gap(cause, step.Circuits, step.States);
 
-        gaps[count] = Gap(cause, endPoint, endState);
+        // Mostly the gap is wide against its change over the step.
+        var least = Collocation.Least(inStep);
+        if (end == 1 && least > Collocation.Largest(inStep) - least)
+            return false;
+
+        var count = 0;
+        while (Position(count) < end)
+            gaps[count] = inStep[Collocation.LanesInOrder[count++]];
+        gaps[count] = Gap(cause, endPoint, StateLanes.Same(endState))[0];
         for (var i = 0; i <= count; i++)
         {
             if (gaps[i] <= 0)
@@ -100,23 +96,23 @@ internal sealed class EndConditions
                 return true;
             }
 
-            // Between the samples the gap may close and open again: looked at where it is least and small against its change nearby.
+            // Between the places the gap may close and open again: looked at where it is least and small against its change nearby.
             var left = i > 0 ? gaps[i - 1] : double.NegativeInfinity;
             var right = i < count ? gaps[i + 1] : double.NegativeInfinity;
             if (right <= 0 || gaps[i] > Math.Max(left, right) - gaps[i] || (i > 0 && left < gaps[i]) || (i < count && right < gaps[i]))
                 continue;
             var low = i > 0 ? Position(i - 1) : 0;
             var high = i < count ? (i + 1 == count ? end : Position(i + 1)) : end;
-            var least = RootBracket.Minimum(at => GapAt(cause, step, at), low, high, 1e-9);
-            if (GapAt(cause, step, least) > 0)
+            var lowest = RootBracket.Minimum(at => GapAt(cause, step, at), low, high, 1e-9);
+            if (GapAt(cause, step, lowest) > 0)
                 continue;
-            theta = Root(cause, step, low, least);
+            theta = Root(cause, step, low, lowest);
             return true;
         }
 
         return false;
 
-        static double Position(int i) => Samples[i].Theta;
+        static double Position(int i) => Collocation.Places[Collocation.LanesInOrder[i]];
     }
 
     private double Root(EndCause cause, DischargeStep step, double low, double high) =>
@@ -125,8 +121,7 @@ internal sealed class EndConditions
     private double GapAt(EndCause cause, DischargeStep step, double theta)
     {
         var state = step.StateAt(theta);
-        CircuitPoint point = default;
-        step.Solve(state, ref point);
-        return Gap(cause, point, state);
+        step.Solve(state, out var point);
+        return Gap(cause, point, StateLanes.Same(state))[0];
     }
 }

@@ -16,9 +16,6 @@ namespace RigScenarios.Power;
 [StructLayout(LayoutKind.Auto)]
 internal readonly record struct TemperatureBand(double From, double To, double Usable, double UsableSlope, double Origin, double Floor)
 {
-    /// <summary>kappa at the temperature in K, on the band's line also outside of it.</summary>
-    public double UsableAt(double kelvin) => Usable + (UsableSlope * (kelvin - Origin));
-
     /// <summary>The bands of a pack, from cold to warm.</summary>
     /// <param name="usable">kappa.</param>
     /// <param name="floor">rhoMin; 0 for none.</param>

@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace RigScenarios.Power;
 
@@ -8,8 +9,8 @@ namespace RigScenarios.Power;
 [StructLayout(LayoutKind.Auto)]
 internal readonly record struct Trend(double Slope, double Bend)
 {
-    /// <summary>The change after the time, s.</summary>
-    public double After(double seconds) => seconds * (Slope + (seconds * Bend));
+    /// <summary>The change after the times, s.</summary>
+    public Vector512<double> After(Vector512<double> seconds) => seconds * ((seconds * Bend) + Vector512.Create(Slope));
 
     /// <summary>The trend of a polynomial in θ at a place of a step of the length in s.</summary>
     public static Trend Of(ReadOnlySpan<double> coefficients, double theta, double length)
