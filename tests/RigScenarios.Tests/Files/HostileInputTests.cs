@@ -145,10 +145,10 @@ public sealed class HostileInputTests(ITestOutputHelper output)
     {
         var text = new StringBuilder(SmallScenario.Text());
         text.Append("\n  more:\n    blocks:\n");
-        for (var block = 0; block < 4000; block++)
+        for (var block = 0; block < 2500; block++)
             text.Append("      b").Append(block).Append(": {length: 1 min}\n");
         text.Append("unknown: 1\n");
-        return text.ToString().Replace("\nbuilds:\n", "\nbuilds:\n" + string.Concat(Enumerable.Range(0, 1000).Select(n => $"  b{n}: {{stance: hand, battery: {{item: flat}}, devices: {{light: {{}}, camera: {{}}, plate: {{power: {{record: 1 W}}}}}}}}\n")), StringComparison.Ordinal);
+        return text.ToString().Replace("\nbuilds:\n", "\nbuilds:\n" + string.Concat(Enumerable.Range(0, 400).Select(n => $"  b{n}: {{stance: hand, battery: {{item: flat}}, devices: {{light: {{}}, camera: {{}}, plate: {{power: {{record: 1 W}}}}}}}}\n")), StringComparison.Ordinal);
     }
 
     private IReadOnlyList<Diagnostic> IsRefused(string what, string path)
