@@ -77,11 +77,12 @@ public static class TradeUnits
         var sign = time.Seconds < 0 ? Rounding.Minus : "";
         if (double.IsInfinity(seconds))
             return $"{sign}without end";
-        if (seconds < 600)
+        if (seconds < 59.5)
+            return $"{sign}{Rounding.Text(seconds, 3)} s";
+        if (seconds < 599.5)
         {
-            return seconds < 60
-                ? $"{sign}{Rounding.Text(seconds, 3)} s"
-                : $"{sign}{(int)seconds / 60} min {(int)seconds % 60:00} s";
+            var whole = (int)Math.Round(seconds);
+            return $"{sign}{whole / 60} min {whole % 60:00} s";
         }
 
         var minutes = (long)Math.Round(seconds / 60);

@@ -64,13 +64,13 @@ public sealed partial record Notebook
             var root = JsonNode.Parse(File.ReadAllText(full));
             if (root?["cells"] is not JsonArray cells || root["nbformat"]?.GetValue<int>() is not 4)
                 throw new NotebookInputException([$"{path}: this is no notebook: it needs \"nbformat\": 4 and a list \"cells\"."]);
-            return new Notebook(full, [.. cells.Select((cell, i) => ReadCell(cell!, i + 1))]);
+            return new Notebook(full, [.. cells.Select((cell, i) => ReadCell(cell ?? throw new FormatException("an empty one"), i + 1))]);
         }
         catch (JsonException e)
         {
             throw new NotebookInputException([$"{path}, line {e.LineNumber + 1}: the file is not readable as a notebook (its JSON is broken there)."]);
         }
-        catch (Exception e) when (e is InvalidOperationException or FormatException or NullReferenceException)
+        catch (Exception e) when (e is InvalidOperationException or FormatException)
         {
             throw new NotebookInputException([$"{path}: a cell of this notebook is not as the format wants it: {e.Message}"]);
         }
@@ -90,11 +90,11 @@ public sealed partial record Notebook
         };
         var text = cell["source"] switch
         {
-            JsonArray lines => string.Concat(lines.Select(line => line!.GetValue<string>())),
+            JsonArray lines => string.Concat(lines.Select(line => line?.GetValue<string>())),
             { } whole => whole.GetValue<string>(),
             null => "",
         };
-        var tags = cell["metadata"]?["tags"] is JsonArray list ? list.Select(tag => tag!.GetValue<string>()).ToList() : [];
+        var tags = cell["metadata"]?["tags"] is JsonArray list ? list.Select(tag => tag?.GetValue<string>() ?? "").ToList() : [];
         return new NotebookCell(number, kind, text.ReplaceLineEndings("\n"), tags);
     }
 

@@ -1,0 +1,69 @@
+using System.Text.RegularExpressions;
+using RigScenarios.Notebooks.Pages;
+using RigScenarios.Notebooks.Tests.Places;
+
+namespace RigScenarios.Notebooks.Tests;
+
+/// <summary>The page as a browser draws it, where Chromium is installed: charts are there, and no text lies over another.</summary>
+[Collection(OneNotebookAtATime.Name)]
+public sealed partial class ChromiumTests(TrialRun trial)
+{
+    // Writes into the page how many charts were drawn and which texts of a chart overlap by more than two pixels both ways.
+    private const string Measure = """
+        <pre id="measured"></pre><script>
+        window.addEventListener("load", function () { setTimeout(function () {
+          var told = [];
+          document.querySelectorAll(".rs-chart").forEach(function (chart) {
+            var texts = Array.prototype.filter.call(chart.querySelectorAll("text"), function (t) {
+              return t.textContent.trim() !== "" && t.getBoundingClientRect().width > 0;
+            });
+            texts.forEach(function (a, i) { texts.slice(i + 1).forEach(function (b) {
+              var p = a.getBoundingClientRect(), q = b.getBoundingClientRect();
+              if (Math.min(p.right, q.right) - Math.max(p.left, q.left) > 2 && Math.min(p.bottom, q.bottom) - Math.max(p.top, q.top) > 2)
+                told.push(a.textContent + " / " + b.textContent);
+            }); });
+            var whole = chart.getBoundingClientRect();
+            texts.forEach(function (a) {
+              var p = a.getBoundingClientRect();
+              if (p.left < whole.left - 2 || p.right > whole.right + 2) told.push(a.textContent + " / leaves the chart");
+            });
+          });
+          document.getElementById("measured").textContent =
+            "charts " + document.querySelectorAll(".rs-chart .main-svg .cartesianlayer").length + "; overlaps [" + told.join("; ") + "]";
+        }, 300); });
+        </script></body>
+        """;
+
+    [Theory]
+    [InlineData(1200)]
+    [InlineData(500)]
+    public async Task Charts_are_drawn_and_no_text_lies_over_another(int width)
+    {
+        var chromium = OtherProgram.Find("chromium", "chromium-browser");
+        Assert.SkipWhen(chromium is null, "Chromium is not installed");
+        var folder = Directory.CreateTempSubdirectory("chromium-").FullName;
+        try
+        {
+            var file = Path.Combine(folder, "page.html");
+            var html = NotebookPage.Of(trial.Run).ToHtml().Replace("</body>", Measure, StringComparison.Ordinal);
+            await File.WriteAllTextAsync(file, html, TestContext.Current.CancellationToken);
+            var (_, dom, errors) = await OtherProgram.RunAsync(
+                chromium,
+                [
+                    "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+                    "--disable-component-update", "--disable-sync", $"--user-data-dir={Path.Combine(folder, "profile")}",
+                    $"--window-size={width},2400", "--virtual-time-budget=10000", "--dump-dom", new Uri(file).AbsoluteUri,
+                ],
+                folder,
+                TestContext.Current.CancellationToken);
+            Assert.True(Measured().Match(dom) is { Success: true } found && found.Value == "charts 2; overlaps []", Measured().Match(dom).Value + errors);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [GeneratedRegex("charts [0-9]+; overlaps \\[.*?\\](?=</pre>)", RegexOptions.Singleline, 10_000)]
+    private static partial Regex Measured();
+}

@@ -1,0 +1,54 @@
+using System.Text.Json.Nodes;
+using RigScenarios.Notebooks.Tests.Places;
+
+namespace RigScenarios.Notebooks.Tests;
+
+/// <summary>The same notebooks in Jupyter with its C# kernel, where both are installed.</summary>
+[Collection(OneNotebookAtATime.Name)]
+public sealed class JupyterTests
+{
+    private static readonly string KernelFolder = Path.Combine(Checkout.Root, "artifacts", "jupyter");
+
+    public static TheoryData<string> All => [.. Checkout.Notebooks.Select(path => Path.GetRelativePath(Checkout.Root, path))];
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public async Task It_runs_in_Jupyter_unchanged(string name)
+    {
+        var path = Path.Combine(Checkout.Root, name);
+        var cancellation = TestContext.Current.CancellationToken;
+        Assert.SkipWhen(OtherProgram.Find("jupyter-nbconvert") is null, "Jupyter (nbconvert) is not installed");
+        Assert.SkipUnless(await HasKernelAsync(cancellation), "dotnet-interactive is not installed (dotnet tool restore)");
+
+        var output = Directory.CreateTempSubdirectory("jupyter-").FullName;
+        try
+        {
+            var (exitCode, _, errors) = await OtherProgram.RunAsync(
+                OtherProgram.Find("jupyter-nbconvert")!,
+                ["--to", "notebook", "--execute", path, "--output-dir", output],
+                Path.GetDirectoryName(path)!,
+                cancellation,
+                ("JUPYTER_PATH", KernelFolder),
+                ("DOTNET_INTERACTIVE_CLI_TELEMETRY_OPTOUT", "1"));
+            Assert.True(exitCode == 0, errors);
+            var executed = await File.ReadAllTextAsync(Path.Combine(output, Path.GetFileName(path)), cancellation);
+            Assert.Contains("rs-answer", executed, StringComparison.Ordinal);
+            Assert.DoesNotContain(JsonNode.Parse(executed)!["cells"]!.AsArray().SelectMany(cell => cell!["outputs"]?.AsArray() ?? []),
+                o => o!["output_type"]!.GetValue<string>() == "error");
+        }
+        finally
+        {
+            Directory.Delete(output, recursive: true);
+        }
+    }
+
+    // Writes the kernel's description into the checkout's own folder: nothing of the user's settings is touched.
+    private static async Task<bool> HasKernelAsync(CancellationToken cancellation)
+    {
+        Directory.CreateDirectory(Path.Combine(KernelFolder, "kernels"));
+        var (exitCode, _, _) = await OtherProgram.RunAsync(
+            "dotnet", ["dotnet-interactive", "jupyter", "install", "--path", Path.Combine(KernelFolder, "kernels")], Checkout.Root, cancellation,
+            ("DOTNET_INTERACTIVE_CLI_TELEMETRY_OPTOUT", "1"));
+        return exitCode == 0;
+    }
+}
