@@ -157,7 +157,7 @@ internal sealed class DischargeRun
         var knot = step.Piece.Start;
         if (piece > 0 && step.States.Charge[LastNode] <= knot)
         {
-            theta = RootBracket.Root(at => step.ChargeAt(at) - knot, 0, 1, 1e-14);
+            theta = PlaceOfCharge(knot);
             nextPiece = piece - 1;
         }
 
@@ -168,7 +168,7 @@ internal sealed class DischargeRun
             if (kelvin >= current.From - BandOverlap && kelvin <= current.To + BandOverlap)
                 continue;
             var (edge, neighbour) = kelvin < current.From ? (current.From - BandOverlap, band - 1) : (current.To + BandOverlap, band + 1);
-            var crossing = RootBracket.Root(at => step.StateAt(at).Kelvin - edge, Collocation.Nodes[i - 1], Collocation.Nodes[i], 1e-14);
+            var crossing = PlaceOfTemperature(edge, Collocation.Nodes[i - 1], Collocation.Nodes[i]);
             if (crossing < theta)
             {
                 theta = crossing;
@@ -180,6 +180,11 @@ internal sealed class DischargeRun
 
         return theta;
     }
+
+    private double PlaceOfCharge(double knot) => RootBracket.Root(at => step.ChargeAt(at) - knot, 0, 1, 1e-14);
+
+    private double PlaceOfTemperature(double edge, double low, double high) =>
+        RootBracket.Root(at => step.StateAt(at).Kelvin - edge, low, high, 1e-14);
 
     private void Record(double theta, in CircuitPoint endPoint, in PackState endState, bool atStep)
     {

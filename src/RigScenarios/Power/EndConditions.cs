@@ -103,7 +103,7 @@ internal sealed class EndConditions
                 continue;
             var low = i > 0 ? Position(i - 1) : 0;
             var high = i < count ? (i + 1 == count ? end : Position(i + 1)) : end;
-            var lowest = RootBracket.Minimum(at => GapAt(cause, step, at), low, high, 1e-9);
+            var lowest = Lowest(cause, step, low, high);
             if (GapAt(cause, step, lowest) > 0)
                 continue;
             theta = Root(cause, step, low, lowest);
@@ -114,6 +114,10 @@ internal sealed class EndConditions
 
         static double Position(int i) => Collocation.Places[Collocation.LanesInOrder[i]];
     }
+
+    // Methods of their own, so that the functions are made only where they are needed.
+    private double Lowest(EndCause cause, DischargeStep step, double low, double high) =>
+        RootBracket.Minimum(at => GapAt(cause, step, at), low, high, 1e-9);
 
     private double Root(EndCause cause, DischargeStep step, double low, double high) =>
         RootBracket.Root(at => GapAt(cause, step, at), low, high, 1e-14);
