@@ -40,6 +40,6 @@ public sealed class TradeUnitTests
         var axis = ChartAxis.Of("time since start", DurationUnit.Hour);
         Assert.Equal("time since start (h)", axis.Label);
         Assert.Equal(1.5, axis.Value(Duration.FromMinutes(90)));
-        Assert.Throws<InvalidOperationException>(() => new ChartAxis("load", "W").Value(Power.FromWatts(3)));
+        Assert.Throws<InvalidOperationException>(() => new ChartAxis("load", "W").Value(UnitsNet.Power.FromWatts(3)));
     }
 }

@@ -1,7 +1,6 @@
 using System.Text.Json.Nodes;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Notebooks.Pages;
-using Xunit;
 
 namespace RigScenarios.Notebooks.Tests.Domain;
 

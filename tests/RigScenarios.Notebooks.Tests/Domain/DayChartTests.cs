@@ -1,7 +1,6 @@
 using RigScenarios.Charts.Days;
 using RigScenarios.Days;
 using RigScenarios.Scenarios;
-using Xunit;
 
 namespace RigScenarios.Notebooks.Tests.Domain;
 

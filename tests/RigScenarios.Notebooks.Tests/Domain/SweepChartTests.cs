@@ -1,7 +1,6 @@
 using RigScenarios.Charts.Days;
 using RigScenarios.Charts.Sweeps;
 using RigScenarios.Sweeps;
-using Xunit;
 
 namespace RigScenarios.Notebooks.Tests.Domain;
 
