@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using MathNet.Numerics.LinearAlgebra;
 
@@ -9,7 +10,8 @@ namespace RigScenarios.Power;
 /// </summary>
 /// <remarks>
 /// Nodes: the roots of P'(n-1) and the ends, M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions (1964), 25.4.32.
-/// Immutable tables, computed once.
+/// Immutable tables, computed once. The methods with loops are compiled in full at once: they run some ten thousand times in the first
+/// tenth of a second, before the runtime would take its second look at them, and make up most of a cold start otherwise.
 /// </remarks>
 internal static class Collocation
 {
@@ -39,6 +41,7 @@ internal static class Collocation
     private static readonly double[] Reciprocals = [.. Enumerable.Range(0, Count + 11).Select(k => k == 0 ? 0 : 1.0 / k)];
 
     /// <summary>Weights with which the values at the nodes give the integral from 0 to θ (lanes 0…5; the others are 0).</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static Vector512<double> IntegralWeights(double theta)
     {
         Span<double> weights = stackalloc double[Vector512<double>.Count];
@@ -55,6 +58,7 @@ internal static class Collocation
     }
 
     /// <summary>Coefficients of 1, θ, θ², … of the polynomial through the values at the nodes (lanes 0…5).</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Coefficients(Vector512<double> values, Span<double> coefficients)
     {
         ReadOnlySpan<double> table = Monomials;
@@ -70,6 +74,7 @@ internal static class Collocation
     }
 
     /// <summary>Integral of the polynomial with the coefficients from 0 to θ.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static double Integral(ReadOnlySpan<double> coefficients, double theta)
     {
         var value = 0.0;
@@ -90,6 +95,7 @@ internal static class Collocation
     public static double Least(Vector512<double> values) => -Largest(-values);
 
     /// <summary>Sum of the weights times the values at the nodes (lanes 0…5).</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static Vector512<double> Weighted(ReadOnlySpan<Vector512<double>> weights, Vector512<double> values)
     {
         Span<double> at = stackalloc double[Vector512<double>.Count];
@@ -111,6 +117,7 @@ internal static class Collocation
     /// <param name="ratio">h/tau; 0 for a branch that only integrates.</param>
     /// <param name="weights">One for each node.</param>
     /// <param name="decay">exp(-θ·h/tau).</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Branch(Vector512<double> places, double ratio, Span<Vector512<double>> weights, out Vector512<double> decay)
     {
         Span<Vector512<double>> chi = stackalloc Vector512<double>[Count];
@@ -129,6 +136,7 @@ internal static class Collocation
 
     // χ_m = (1 - m·χ_(m-1))/x upwards loses the digits of 120/x^5, so it is for x that aren't small; downwards,
     // χ_(m-1) = (1 - x·χ_m)/m, nothing is lost, but the last one must be summed up: χ_M = 1/(M+1)·(1 - x/(M+2)·(1 - x/(M+3)·(…))).
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static Vector512<double> Chi(Vector512<double> x, Span<Vector512<double>> chi)
     {
         const int top = Count - 1, terms = 10;
