@@ -17,17 +17,23 @@ internal static class DemoCommand
         var console = AnswerText.Console();
         AnswerText.Write(console, scenario, answers);
         await console.Status().StartAsync("Drawing the charts", _ => DemoPage.Of(scenario, answers[0], cancellation).WriteAsync(PageName, cancellation));
-        var local = Path.GetRelativePath(Environment.CurrentDirectory, file);
         console.WriteLine();
         console.MarkupLine($"[bold]Charts[/]: {Markup.Escape(PageName)} in this folder; open it in a browser, it needs no network.");
         console.MarkupLine("[bold]Try next[/] (rigscenarios stands for: dotnet run -c Release --project src/RigScenarios.Cli --)");
-        console.WriteLine("  Copy the demo file, change what is yours, and let it be checked:");
-        console.WriteLine($"    {local}");
-        console.WriteLine("    rigscenarios check my-rig.yaml");
-        console.WriteLine("  What if the battery were warm, or newer?");
-        console.WriteLine("    rigscenarios run data/scenarios/winter-harbour.yaml --set \"builds.tripod.battery.capacity-left=100 %\"");
-        console.WriteLine("  A notebook that tells it as a story:");
-        console.WriteLine("    rigscenarios notebook notebooks/01-one-build-one-day.ipynb --out page.html");
+        // Straight to the console: a command that is broken over two lines can't be copied.
+        var (data, notebooks) = (Shown("data"), Shown("notebooks"));
+        Console.Out.WriteLine($"""
+              Copy the demo file, change what is yours, and let it be checked (in a folder beside data/parts, or say in it where the parts are):
+                {Path.Combine(data, "scenarios", "winter-harbour.yaml")}
+                rigscenarios check my-rig.yaml
+              What if the battery were new?
+                rigscenarios run {Path.Combine(data, "scenarios", "winter-harbour.yaml")} --set "builds.tripod.battery.capacity-left=100 %"
+              A notebook that tells it as a story:
+                rigscenarios notebook {Path.Combine(notebooks, "01-one-build-one-day.ipynb")} --out page.html
+            """);
         return ExitCodes.Done;
     }
+
+    /// <summary>A folder that came with the program: as seen from here if the checkout is here, else where it was installed.</summary>
+    private static string Shown(string folder) => Directory.Exists(folder) ? folder : Path.Combine(AppContext.BaseDirectory, folder);
 }
