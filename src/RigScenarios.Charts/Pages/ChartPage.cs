@@ -1,4 +1,5 @@
 using System.Text;
+using RigScenarios.Files;
 
 namespace RigScenarios.Charts.Pages;
 
@@ -56,5 +57,5 @@ public sealed record ChartPage
 
     /// <summary>Writes the page: first under a temporary name, then moved, so that no half-written page is ever found.</summary>
     /// <exception cref="IOException">The folder cannot be written to.</exception>
-    public Task WriteAsync(string path, CancellationToken cancellation = default) => WholeFile.WriteAsync(path, ToHtml(), cancellation);
+    public Task WriteAsync(string path, CancellationToken cancellation = default) => Task.Run(() => TextFile.Write(path, ToHtml()), cancellation);
 }

@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using RigScenarios.Charts.Pages;
+using RigScenarios.Files;
 using RigScenarios.Notebooks.Engine;
 
 namespace RigScenarios.Notebooks.Pages;
@@ -41,7 +42,7 @@ public static class ExecutedNotebook
     public static Task WriteAsync(NotebookRun run, string path, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(run);
-        return WholeFile.WriteAsync(path, Of(run), cancellation);
+        return Task.Run(() => TextFile.Write(path, Of(run)), cancellation);
     }
 
     private static JsonObject Output(PagePart part)

@@ -19,13 +19,13 @@ internal sealed class Distribution
     public Distribution(PoweredBuild build)
     {
         this.build = build;
-        Add(Build.BatteryFeed, "the battery", -1, ElementKind.Source, 0);
-        if (build.Plate is { Plate: { } plate } platePart)
-            Add(build.Build.Plate!, platePart.Name, 0, ElementKind.Switch, plate.SwitchOffVoltage?.Volts ?? 0);
+        Add(Build.BatteryFeed, -1, ElementKind.Source, 0);
+        if (build.Plate is { Plate: { } plate })
+            Add(build.Build.Plate!, 0, ElementKind.Switch, plate.SwitchOffVoltage?.Volts ?? 0);
         foreach (var (name, regulator) in build.Regulators)
-            Add(name, regulator.Name, numbers[regulator.FedBy], ElementKind.Regulator, regulator.Data.InputMinimum.Volts);
+            Add(name, numbers[regulator.FedBy], ElementKind.Regulator, regulator.Data.InputMinimum.Volts);
         foreach (var (name, device) in build.Devices)
-            Add(name, device.Name, numbers[device.FedBy], ElementKind.Device, device.Voltage?.Minimum?.Volts ?? 0);
+            Add(name, numbers[device.FedBy], ElementKind.Device, device.Voltage?.Minimum?.Volts ?? 0);
     }
 
     /// <summary>What kind of element stands in the network.</summary>
@@ -47,12 +47,7 @@ internal sealed class Distribution
         public bool Contains(int element) => own.Contains(element);
     }
 
-    /// <summary>How many elements there are; numbers below are from 0.</summary>
-    public int Count => elements.Count;
-
     public string NameOf(int element) => elements[element].Name;
-
-    public string TitleOf(int element) => elements[element].Title;
 
     public int NumberOf(string name) => numbers[name];
 
@@ -65,18 +60,6 @@ internal sealed class Distribution
                 return true;
         }
         return false;
-    }
-
-    /// <summary>The element that took another one down: itself or the highest stopped one above it.</summary>
-    public int CauseOf(int element, Stopped stopped)
-    {
-        var cause = element;
-        for (; element >= 0; element = elements[element].Parent)
-        {
-            if (stopped.Contains(element))
-                cause = element;
-        }
-        return cause;
     }
 
     /// <summary>Power in W at the inlet of every element; element 0 is the pack.</summary>
@@ -147,11 +130,11 @@ internal sealed class Distribution
         return true;
     }
 
-    private void Add(string name, string title, int parent, ElementKind kind, double threshold)
+    private void Add(string name, int parent, ElementKind kind, double threshold)
     {
         numbers[name] = elements.Count;
-        elements.Add(new Element(name, title, parent, kind, threshold));
+        elements.Add(new Element(name, parent, kind, threshold));
     }
 
-    private sealed record Element(string Name, string Title, int Parent, ElementKind Kind, double Threshold);
+    private sealed record Element(string Name, int Parent, ElementKind Kind, double Threshold);
 }
