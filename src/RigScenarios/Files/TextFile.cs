@@ -31,6 +31,15 @@ public static class TextFile
         }
     }
 
+    /// <summary>A file's whole text; null, with every problem, if it can't be had.</summary>
+    /// <param name="path">The file, of at most 2 MB, in UTF-8.</param>
+    public static (string? Text, IReadOnlyList<Scenarios.Diagnostic> Problems) TryRead(string path)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        var log = new ReadLog(path);
+        return (Read(path, log), log.Problems);
+    }
+
     /// <summary>The file's text; null if it can't be had. Every problem goes to the log.</summary>
     internal static string? Read(string path, ReadLog log)
     {
