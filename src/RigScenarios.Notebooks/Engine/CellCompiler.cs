@@ -47,12 +47,14 @@ internal sealed partial class CellCompiler
         using var program = new MemoryStream();
         using var symbols = new MemoryStream();
         var emitted = compilation.Emit(program, symbols, options: new EmitOptions(debugInformationFormat: DebugInformationFormat.PortablePdb), cancellationToken: cancellation);
-        if (!emitted.Success)
-            return new CompiledCell(cell, Error(emitted.Diagnostics), null, null, CellUses.Nothing);
+        var errors = emitted.Diagnostics.Where(diagnostic => diagnostic.Severity == DiagnosticSeverity.Error).ToList();
+        if (errors.Count > 0)
+            return new CompiledCell(cell, Error(errors), null, null, CellUses.Nothing);
         var uses = CellReferences.Find(compilation.GetSemanticModel(tree), cellOfAssembly, cancellation);
         previous = compilation;
         cellOfAssembly[name] = cell.Number;
-        if (compilation.GetEntryPoint(cancellation) is not { } entry)
+        // A cell of using directives alone holds nothing to run: the compiler emits nothing, and that is no error.
+        if (!emitted.Success || compilation.GetEntryPoint(cancellation) is not { } entry)
             return new CompiledCell(cell, null, null, null, uses);
         program.Position = symbols.Position = 0;
         var type = assemblies.LoadFromStream(program, symbols).GetType(entry.ContainingType.MetadataName, throwOnError: true)!;
@@ -62,7 +64,7 @@ internal sealed partial class CellCompiler
 
     private static CellError Error(IEnumerable<Diagnostic> diagnostics) => CellError.OfCompiler(
     [
-        .. diagnostics.Where(d => d.Severity == DiagnosticSeverity.Error)
+        .. diagnostics
             .Select(d => (Line: d.Location.GetMappedLineSpan().StartLinePosition.Line + 1, Text: $"{d.GetMessage()} ({d.Id})"))
             .Distinct(),
     ]);
