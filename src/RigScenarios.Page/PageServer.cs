@@ -111,16 +111,16 @@ public sealed class PageServer : IAsyncDisposable
         builder.Services.AddRoutingCore();
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(3));
         var web = builder.Build();
-        var server = new PageServer(web, new NotebookShelf(options.NotebookFolder), new RunWatch(options.Limits), OwnAddresses.Of(port, options.Listen), AccessToken.New());
-        server.Map(options);
+        var files = new RigFiles(options);
+        var server = new PageServer(web, new NotebookShelf(options.NotebookFolder, files.Folders), new RunWatch(options.Limits), OwnAddresses.Of(port, options.Listen), AccessToken.New());
+        server.Map(options, files);
         return server;
     }
 
-    private void Map(PageOptions options)
+    private void Map(PageOptions options, RigFiles files)
     {
         var gate = new RequestGate(addresses, token);
         var door = new LastDoor(options.Report);
-        var files = new RigFiles(options);
         application.Use((context, next) =>
         {
             PageHeaders.AddTo(context);

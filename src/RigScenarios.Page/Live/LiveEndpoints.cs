@@ -46,7 +46,6 @@ internal sealed class LiveEndpoints(NotebookShelf shelf, RunWatch watch, PageOpt
     {
         var notebook = Found((string)context.GetRouteValue("notebook")!);
         var values = context.Request.Query.ToDictionary(field => field.Key, field => field.Value.ToString(), StringComparer.Ordinal);
-        notebook.Parameters.Resolve(values);
         using var reading = shelf.Open(notebook.Name);
         var live = await reading.Live.WaitAsync(context.RequestAborted);
         using var watched = await watch.StartAsync(context.RequestAborted);

@@ -59,7 +59,7 @@ internal static class NotebookJson
             json.WriteString("kind", "code");
             json.WriteString("code", cell.Text);
             json.WriteBoolean("isParameters", cell.Number == notebook.Parameters.Cell);
-            json.WriteBoolean("isStart", cell.Text.Contains("NotebookSession.Start()", StringComparison.Ordinal));
+            json.WriteBoolean("isStart", cell.IsStart);
         }
         json.WriteEndObject();
     }

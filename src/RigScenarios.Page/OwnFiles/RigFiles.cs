@@ -1,6 +1,7 @@
 using System.Text;
 using Microsoft.AspNetCore.Http;
 using RigScenarios.Files;
+using RigScenarios.Notebooks.Live;
 using RigScenarios.Page.Answers;
 using RigScenarios.Scenarios;
 
@@ -23,6 +24,9 @@ internal sealed class RigFiles(PageOptions options)
 
     /// <summary>The folder of own files.</summary>
     public string OwnFolder => options.RigFolder;
+
+    /// <summary>The folders whose files a notebook may be asked about.</summary>
+    public IReadOnlyList<ScenarioFolder> Folders { get; } = [new(Own, options.RigFolder), new(Samples, Path.Combine(options.DataFolder, "scenarios"))];
 
     /// <summary>The folder of own files as a person would write it.</summary>
     public string ShownFolder

@@ -1,4 +1,5 @@
 using RigScenarios.Notebooks;
+using RigScenarios.Notebooks.Live;
 
 namespace RigScenarios.Page.Shelf;
 
@@ -6,7 +7,7 @@ namespace RigScenarios.Page.Shelf;
 /// The notebooks of one folder in reading order. Each is compiled once, when first opened, and shared by all readers; again
 /// only after its file has changed.
 /// </summary>
-internal sealed class NotebookShelf(string folder) : IDisposable
+internal sealed class NotebookShelf(string folder, IReadOnlyList<ScenarioFolder> scenarios) : IDisposable
 {
     private const string Ending = ".ipynb";
 
@@ -31,7 +32,7 @@ internal sealed class NotebookShelf(string folder) : IDisposable
             if (!open.TryGetValue(name, out var notebook) || notebook.Changed != changed || notebook.HasFailed)
             {
                 notebook?.Close();
-                notebook = new OpenNotebook(FileOf(name), changed);
+                notebook = new OpenNotebook(FileOf(name), changed, scenarios);
                 open[name] = notebook;
             }
             return notebook.Read();

@@ -4,11 +4,11 @@ using RigScenarios.Notebooks.Live;
 namespace RigScenarios.Page.Shelf;
 
 /// <summary>A notebook that is being compiled or is compiled, and how many read it. Let go when it is closed and the last reader has left.</summary>
-internal sealed class OpenNotebook(string file, DateTime changed)
+internal sealed class OpenNotebook(string file, DateTime changed, IReadOnlyList<ScenarioFolder> folders)
 {
     private readonly Lock gate = new();
     // Started by the first reader; their leaving doesn't stop it, because the next one needs it too.
-    private readonly Lazy<Task<LiveNotebook>> compiling = new(() => Task.Run(() => LiveNotebook.CompileAsync(Notebook.Load(file), CancellationToken.None)));
+    private readonly Lazy<Task<LiveNotebook>> compiling = new(() => Task.Run(() => LiveNotebook.CompileAsync(Notebook.Load(file), folders)));
     private int readers;
     private bool closed;
 

@@ -1,7 +1,6 @@
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
-using RigScenarios.Notebooks.Live;
 using RigScenarios.Page.Address;
 using RigScenarios.Page.Answers;
 using RigScenarios.Page.OwnFiles;
