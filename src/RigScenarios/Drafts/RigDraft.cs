@@ -55,6 +55,17 @@ public sealed record RigDraft
         return this with { Starts = day.Starts, Ambient = day.Ambient, DayTitle = day.Title, Blocks = day.Blocks };
     }
 
+    /// <summary>The draft with one more thing. It is named by its role (<c>monitor</c>, <c>monitor-2</c>), anything else on the rig by its part.</summary>
+    public RigDraft With(DraftThing thing)
+    {
+        ArgumentNullException.ThrowIfNull(thing);
+        var word = thing is { Role: RigRole.Other, Part: { } part } ? part : Scenarios.Forms.ChoiceForm<RigRole>.Word(thing.Role);
+        var name = word;
+        for (var number = 2; Things.ContainsKey(name) || (name == Build.BatteryFeed && thing.Role != RigRole.Battery); number++)
+            name = $"{word}-{number}";
+        return this with { Things = Things.With(name, thing) };
+    }
+
     /// <summary>The draft that a form shows of one build and one day of a scenario.</summary>
     /// <param name="scenario">A scenario that was read or checked.</param>
     /// <param name="build">The build's short name.</param>

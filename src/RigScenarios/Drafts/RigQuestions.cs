@@ -78,6 +78,15 @@ public static class RigQuestions
         new("mass", "Mass", "Put it on a kitchen scale. A usual one is taken if left open.", "310 g", Enum.GetValues<RigRole>(), []),
     ];
 
+    /// <summary>What must still be said of a thing that is not listed before it can be counted; paths are <c>own.power</c> and the like.</summary>
+    public static IReadOnlyList<Scenarios.Diagnostic> StillNeeded(RigRole role, OwnFigures own)
+    {
+        ArgumentNullException.ThrowIfNull(own);
+        var log = new Scenarios.Forms.ReadLog("");
+        OwnPart.Check(role, own, "own", log);
+        return log.Problems;
+    }
+
     /// <summary>The question that asks for things of a role.</summary>
     public static RigQuestion For(RigRole role) => Things[role switch
     {
