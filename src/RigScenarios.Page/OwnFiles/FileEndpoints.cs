@@ -4,12 +4,13 @@ using Microsoft.AspNetCore.Routing;
 using RigScenarios.Days;
 using RigScenarios.Files;
 using RigScenarios.Page.Answers;
+using RigScenarios.Page.Live;
 using RigScenarios.Scenarios;
 
 namespace RigScenarios.Page.OwnFiles;
 
 /// <summary>Reading, checking and saving scenario files as text.</summary>
-internal sealed class FileEndpoints(RigFiles files, PageLimits limits)
+internal sealed class FileEndpoints(RigFiles files, RunWatch watch, PageLimits limits)
 {
     /// <summary>How many pairs of build and day are answered beside a text that is being written.</summary>
     private const int MostAnswers = 12;
@@ -50,7 +51,8 @@ internal sealed class FileEndpoints(RigFiles files, PageLimits limits)
         var json = await RequestJson.ReadAsync(context, limits.LargestFileBytes);
         var (text, file) = (RequestJson.NeededText(json, "text"), RequestJson.Text(json, "file"));
         var (scenario, problems) = files.Check(text, file);
-        await PageJson.WriteAsync(context, new { problems, answers = scenario is null ? [] : Answers(scenario, context.RequestAborted) });
+        var answers = scenario is null ? [] : await watch.RunAsync(cancellation => Task.FromResult(Answers(scenario, cancellation)), context.RequestAborted);
+        await PageJson.WriteAsync(context, new { problems, answers });
     }
 
     private async Task HelpAsync(HttpContext context)
