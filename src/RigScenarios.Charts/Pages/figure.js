@@ -53,12 +53,12 @@
       drawn.forEach(function (element) { if (element.clientWidth > 0) draw(element); });
     },
     // The picture for a file: on white, whatever the light of the page.
-    picture: function (element, options) {
-      var figure = copy(element.rigFigure);
-      figure.layout.width = options.width;
-      figure.layout.height = figure.layout.height || options.height;
-      return window.Plotly.toImage({ data: figure.data, layout: figure.layout, config: figure.config },
-        { format: options.format, width: options.width, height: figure.layout.height, scale: options.scale || 1 });
+    picture: function (figure, options) {
+      var plain = copy(figure);
+      plain.layout.width = options.width;
+      plain.layout.height = plain.layout.height || options.height;
+      return window.Plotly.toImage({ data: plain.data, layout: plain.layout, config: plain.config },
+        { format: options.format, width: options.width, height: plain.layout.height, scale: options.scale || 1 });
     }
   };
 
