@@ -71,7 +71,7 @@ export function makeArticle(root, notebook, strip, decorate) {
       const hasLater = [...cells].some(([other, cell]) => other >= number && cell.lanes[name].shown.childElementCount > 0);
       place.failed.replaceChildren(
         el("strong", {}, "This could not be computed. "), text, line ? ` (The code behind it, line ${line}.)` : "",
-        hasLater ? el("span", {}, " What is shown from here on is from before.") : null);
+        hasLater ? " What is shown from here on is from before." : "");
       place.failed.hidden = false;
       return true;
     },
@@ -86,6 +86,13 @@ export function makeArticle(root, notebook, strip, decorate) {
       for (const cell of cells.values()) {
         cell.lanes.pinned.box.hidden = !isPinned;
         if (!isPinned) cell.lanes.pinned.shown.replaceChildren();
+      }
+    },
+    /** Heads the two versions with what sets them apart. */
+    nameLanes(pinnedWords, nowWords) {
+      for (const cell of cells.values()) {
+        cell.lanes.pinned.name.textContent = pinnedWords ? `Pinned: ${pinnedWords}` : "Pinned";
+        cell.lanes.now.name.textContent = nowWords ? `Now: ${nowWords}` : "Now";
       }
     },
     /** Gives the pinned lane what is shown now, until the server has run it: no gap for the eye. */
@@ -106,8 +113,9 @@ function makeCell(cell) {
     const shown = el("div", { class: "shown" });
     const bar = el("div", { class: "cell-progress", hidden: true }, el("progress", { max: "1", value: "0", "aria-label": "How far this part has come" }), el("span"));
     const failed = el("p", { class: "problem", role: "alert", hidden: true });
-    const box = el("div", { class: `lane lane-${name}`, role: "group", "aria-label": title, hidden: name === "pinned" }, el("p", { class: "lane-name", "aria-hidden": "true" }, title), failed, bar, shown);
-    lanes[name] = { box, shown, bar, failed };
+    const heading = el("p", { class: "lane-name", id: `${name}-${cell.number}` }, title);
+    const box = el("div", { class: `lane lane-${name}`, role: "group", "aria-labelledby": heading.id, hidden: name === "pinned" }, heading, failed, bar, shown);
+    lanes[name] = { box, shown, bar, failed, name: heading };
   }
   const element = el("section", { class: "cell", "data-cell": cell.number },
     el("div", { class: "lanes" }, lanes.pinned.box, lanes.now.box),

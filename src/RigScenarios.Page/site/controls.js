@@ -35,7 +35,9 @@ export function makeControl(parameter, onChange) {
   control.say = words => {
     problem.textContent = words;
     problem.hidden = !words;
-    control.fields.forEach(field => words ? field.setAttribute("aria-invalid", "true") : field.removeAttribute("aria-invalid"));
+    // The field is marked; the slider beside it cannot be wrong.
+    if (words) control.fields[0]?.setAttribute("aria-invalid", "true");
+    else control.fields[0]?.removeAttribute("aria-invalid");
   };
   return control;
 }

@@ -201,7 +201,8 @@ function adopt(which, lane, parameters) {
 /** Brings strip and address to what is wanted now. */
 function describe() {
   strip.describe(now);
-  strip.showPinned(pinned, now);
+  const apart = strip.showPinned(pinned, now);
+  article.nameLanes(apart.pinned, apart.now);
   writeAddress({ now, pinned }, defaults);
 }
 
@@ -261,8 +262,7 @@ async function link() {
 }
 
 function save() {
-  const values = Object.fromEntries(Object.entries(now));
-  askWhatToSave(notebook, values, article.shown("now"));
+  askWhatToSave(notebook, now, article.shown("now"), pinned !== null);
 }
 
 // Words come only after a moment: a run that is done at once needs none.

@@ -17,7 +17,7 @@ export function addTools(container) {
 }
 
 /** All that can be saved, in one place. `shown`: the elements of the article's parts. */
-export function askWhatToSave(notebook, values, shown) {
+export function askWhatToSave(notebook, values, shown, hasPinned) {
   const rows = [el("li", {}, el("span", { class: "what" }, "This page as one file, with its charts; works with no network"),
     el("a", { class: "button", href: `/api/page/${encodeURIComponent(notebook.name)}?${new URLSearchParams(values)}`, download: "" }, "HTML page"))];
   for (const element of shown) {
@@ -25,7 +25,7 @@ export function askWhatToSave(notebook, values, shown) {
     if (actions.length > 0)
       rows.push(el("li", {}, el("span", { class: "what" }, nameOf(element)), actions.map(action => el("button", { type: "button", onclick: action.run }, action.label))));
   }
-  return ask({ title: "Save", content: el("ul", { class: "save-list" }, rows), actions: [], cancel: "Close" });
+  return ask({ title: "Save", text: hasPinned ? "Of the version shown as \"Now\". Charts of the pinned one are saved by the words below them." : "", content: el("ul", { class: "save-list" }, rows), actions: [], cancel: "Close" });
 }
 
 function nameOf(shown) {

@@ -4,12 +4,13 @@ import { inWords, labelOf, makeControl } from "./controls.js";
 
 /** `on`: change(name, at, isSettled), stop(), pin(), unpin(), swap(), link(), save(), reset(). */
 export function makeStrip(parameters, on) {
+  const isPhone = matchMedia("(max-width: 699px)").matches;
   const controls = new Map(parameters.map(parameter => [parameter.name, makeControl(parameter, on.change)]));
-  let choices = new Map(parameters.map(parameter => [parameter.name, parameter.choices]));
+  const choices = new Map(parameters.map(parameter => [parameter.name, parameter.choices]));
 
   const foldValues = el("span", { class: "values" });
   const foldWord = el("span", { class: "word" }, "Change");
-  const fold = el("button", { type: "button", class: "strip-fold", "aria-expanded": "false", "aria-controls": "strip-body", onclick: () => setFolded(!strip.classList.contains("folded")) }, foldValues, foldWord);
+  const fold = el("button", { type: "button", class: "strip-fold", "aria-expanded": String(!isPhone), "aria-controls": "strip-controls", onclick: () => setFolded(!strip.classList.contains("folded")) }, foldValues, foldWord);
   const state = el("span", { class: "state" });
   const bar = el("progress", { max: "1", value: "0", "aria-label": "How far the run has come", hidden: true });
   const stop = el("button", { type: "button", hidden: true, onclick: on.stop }, "Stop");
@@ -18,12 +19,13 @@ export function makeStrip(parameters, on) {
   const pinnedWords = el("span");
   const pinned = el("div", { class: "pinned-words", hidden: true }, pinnedWords,
     el("button", { type: "button", onclick: on.swap }, "Swap"), el("button", { type: "button", onclick: on.unpin }, "Unpin"));
+  const tuck = el("button", { type: "button", class: "quiet tuck", "aria-expanded": "true", "aria-controls": "strip-controls", hidden: parameters.length === 0, onclick: () => setFolded(true) }, "Fold away");
   const printed = el("dl", { class: "printed-values" });
-  const group = el("div", { class: "controls", role: "group", "aria-label": "What can be changed", hidden: parameters.length === 0 }, [...controls.values()].map(control => control.element));
-  const strip = el("section", { class: "strip folded", id: "controls", "aria-label": "Controls", tabindex: "-1" },
+  const group = el("div", { class: "controls", id: "strip-controls", role: "group", "aria-label": "What can be changed", hidden: parameters.length === 0 }, [...controls.values()].map(control => control.element));
+  const strip = el("section", { class: isPhone ? "strip folded" : "strip", id: "controls", "aria-label": "Controls", tabindex: "-1" },
     fold, group, pinned,
-    el("div", { class: "strip-foot", id: "strip-body" },
-      el("div", { class: "run" }, state, bar, stop), reset, parameters.length > 0 ? pin : null,
+    el("div", { class: "strip-foot" },
+      el("div", { class: "run" }, state, bar, stop), tuck, reset, parameters.length > 0 ? pin : null,
       el("button", { type: "button", onclick: on.link }, "Copy link"), el("button", { type: "button", onclick: on.save }, "Save…")),
     printed);
 
@@ -31,6 +33,7 @@ export function makeStrip(parameters, on) {
     strip.classList.toggle("folded", isFolded);
     fold.setAttribute("aria-expanded", String(!isFolded));
     foldWord.textContent = isFolded ? "Change" : "Fold away";
+    (isFolded ? fold : group.querySelector("input, select"))?.focus({ preventScroll: true });
   }
 
   const words = (parameter, value) => inWords(parameter, value, choices.get(parameter.name));
@@ -47,24 +50,25 @@ export function makeStrip(parameters, on) {
     },
     /** What the controls say in one line, for the folded strip; and as a list for paper. */
     describe(values) {
-      foldValues.textContent = parameters.map(parameter => words(parameter, values[parameter.name])).join(" · ");
-      printed.replaceChildren(...parameters.flatMap(parameter => [el("dt", {}, labelOf(parameter)), el("dd", {}, words(parameter, values[parameter.name]))]));
-      let isChanged = false;
-      for (const parameter of parameters) {
-        const differs = values[parameter.name] !== parameter.default;
-        controls.get(parameter.name).element.classList.toggle("changed", differs);
-        isChanged ||= differs;
-      }
-      reset.hidden = !isChanged;
+      const isChanged = parameter => values[parameter.name] !== parameter.default;
+      // What the reader changed comes first: on a phone there is room for little.
+      const inOrder = [...parameters.filter(isChanged), ...parameters.filter(parameter => !isChanged(parameter))];
+      foldValues.textContent = inOrder.map(parameter => words(parameter, values[parameter.name])).join(" · ");
+      for (const parameter of parameters) controls.get(parameter.name).element.classList.toggle("changed", isChanged(parameter));
+      reset.hidden = !parameters.some(isChanged);
     },
-    /** Names how the pinned version differs from the present one; null where nothing is pinned. */
+    /** Names how the pinned version (null: none) differs from the present one. Gives the differing values of each, in words. */
     showPinned(pinnedValues, nowValues) {
       pinned.hidden = !pinnedValues;
       pin.hidden = !!pinnedValues;
-      if (!pinnedValues) return;
-      const differences = parameters.filter(parameter => pinnedValues[parameter.name] !== nowValues[parameter.name])
-        .map(parameter => `${labelOf(parameter)}: pinned ${words(parameter, pinnedValues[parameter.name])}, now ${words(parameter, nowValues[parameter.name])}`);
-      pinnedWords.textContent = differences.length > 0 ? differences.join(" · ") : "Pinned and now are the same so far. Change something above.";
+      const differing = pinnedValues ? parameters.filter(parameter => pinnedValues[parameter.name] !== nowValues[parameter.name]) : [];
+      const of = (values, parameter) => words(parameter, values[parameter.name]);
+      pinnedWords.textContent = differing.map(parameter => `${labelOf(parameter)}: pinned ${of(pinnedValues, parameter)}, now ${of(nowValues, parameter)}`).join(" · ")
+        || "Pinned and now are the same so far. Change something above.";
+      printed.replaceChildren(...parameters.flatMap(parameter => [
+        el("dt", {}, labelOf(parameter)),
+        el("dd", {}, differing.includes(parameter) ? `${of(nowValues, parameter)} (pinned: ${of(pinnedValues, parameter)})` : of(nowValues, parameter))]));
+      return { pinned: differing.map(parameter => of(pinnedValues, parameter)).join(" · "), now: differing.map(parameter => of(nowValues, parameter)).join(" · ") };
     },
     /** Shows words of the run; `fraction` null for no bar; a run that goes on can be stopped. */
     tellRun(text, fraction = null, canStop = false) {
