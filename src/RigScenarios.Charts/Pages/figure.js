@@ -13,9 +13,10 @@
       Object.assign(figure.layout, narrow.layout);
       narrow.traces.forEach(function (change, i) { Object.assign(figure.data[i], change); });
     }
-    if (element.rigPrintWidth) figure.layout.width = element.rigPrintWidth;
+    // Said each time: plotly.js keeps the width of the drawing before.
+    if (element.rigPrintWidth || element.rigWidth) figure.layout.width = element.rigPrintWidth || element.rigWidth;
     // Paper is white at night too.
-    else if (document.documentElement.getAttribute("data-theme") === "night") darken(figure);
+    if (!element.rigPrintWidth && document.documentElement.getAttribute("data-theme") === "night") darken(figure);
     return figure;
   }
 
