@@ -12,7 +12,7 @@ const message = document.getElementById("message");
 const told = document.getElementById("told");
 
 let notebook = null, strip = null, article = null, defaults = {};
-let now = {}, pinned = null, problems = [];
+let now = {}, pinned = null, problems = [], isBroken = false;
 // Which cells followed which parameter, as the runs have shown: these are marked when it changes again.
 const followers = new Map();
 const shownValues = { now: null, pinned: null };
@@ -21,6 +21,7 @@ const send = connect(name, { message: receive, open: () => {}, broken });
 const lanes = { now: new Lane("now", send), pinned: new Lane("pinned", send) };
 
 function broken(words) {
+  isBroken = true;
   lanes.now.forget();
   lanes.pinned.forget();
   article?.settled("now");
@@ -94,20 +95,21 @@ const RECEIVERS = {
   },
   stopped(json, lane) {
     if (!lane.ended(json.run, false)) return;
-    article.settled(lane.name);
+    article.settled(lane.name, true);
     shownValues[lane.name] = null;
     strip.tellRun(WHY[json.why] ?? "");
   },
 };
 
 const WHY = {
-  asked: "Stopped. What is shown may be from before.",
+  asked: "Stopped. What is shown pale is from before.",
   time: "Stopped: it took longer than a run may. Try a smaller range.",
   memory: "Stopped: it needed more memory than a run may. Try a smaller range.",
 };
 
 function begin(json) {
   const isSame = notebook && JSON.stringify(notebook) === JSON.stringify(json);
+  isBroken = false;
   say("");
   if (!isSame) {
     const before = article ? now : {};
@@ -145,7 +147,7 @@ function run(laneName, values, at, isSettled) {
   const before = shownValues[laneName];
   const changed = before ? Object.keys(values).filter(key => values[key] !== before[key]) : [];
   const isLearnt = before && changed.every(key => followers.has(key));
-  article.renewing(laneName, isLearnt ? new Set(changed.flatMap(key => [...followers.get(key)])) : null);
+  if (!isBroken) article.renewing(laneName, isLearnt ? new Set(changed.flatMap(key => [...followers.get(key)])) : null);
   lanes[laneName].want(values, at, isSettled);
 }
 

@@ -7,7 +7,7 @@ export function el(name, attributes = {}, ...children) {
   for (const [key, value] of Object.entries(attributes)) {
     if (key.startsWith("on")) element.addEventListener(key.slice(2), value);
     else if (value === true) element.setAttribute(key, "");
-    else if (value !== false && value !== null && value !== undefined && value !== "") element.setAttribute(key, value);
+    else if (value !== false && value !== null && value !== undefined) element.setAttribute(key, value);
   }
   element.append(...children.flat(Infinity).filter(child => child !== null && child !== undefined && child !== false));
   return element;
@@ -132,7 +132,7 @@ const reachable = new ResizeObserver(entries => {
   for (const { target } of entries) {
     if (target.scrollWidth > target.clientWidth + 1 || target.scrollHeight > target.clientHeight + 1) {
       target.tabIndex = 0;
-      target.setAttribute("role", "region");
+      target.setAttribute("role", "group");
       target.setAttribute("aria-label", target.querySelector("caption")?.textContent || "Table");
     } else {
       target.removeAttribute("tabindex");
