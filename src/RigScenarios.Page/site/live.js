@@ -30,7 +30,10 @@ function broken(words) {
   say(words, true);
 }
 
+// Before there is an article the words stand in its place, later in the strip, which is always in reach.
 function say(words, isProblem = false) {
+  strip?.tellTrouble(words);
+  if (strip) words = "";
   message.textContent = words;
   message.hidden = !words;
   message.classList.toggle("problem", isProblem);

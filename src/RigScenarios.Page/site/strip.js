@@ -12,6 +12,7 @@ export function makeStrip(parameters, on) {
   const foldWord = el("span", { class: "word" }, "Change");
   const fold = el("button", { type: "button", class: "strip-fold", "aria-expanded": String(!isPhone), "aria-controls": "strip-controls", onclick: () => setFolded(!strip.classList.contains("folded")) }, foldValues, foldWord);
   const state = el("span", { class: "state" });
+  const trouble = el("p", { class: "problem", role: "status", hidden: true });
   const bar = el("progress", { max: "1", value: "0", "aria-label": "How far the run has come", hidden: true });
   const stop = el("button", { type: "button", hidden: true, onclick: on.stop }, "Stop");
   const pin = el("button", { type: "button", onclick: on.pin }, "Pin this version");
@@ -23,7 +24,7 @@ export function makeStrip(parameters, on) {
   const printed = el("dl", { class: "printed-values" });
   const group = el("div", { class: "controls", id: "strip-controls", role: "group", "aria-label": "What can be changed", hidden: parameters.length === 0 }, [...controls.values()].map(control => control.element));
   const strip = el("section", { class: isPhone ? "strip folded" : "strip", id: "controls", "aria-label": "Controls", tabindex: "-1" },
-    fold, group, pinned,
+    trouble, fold, group, pinned,
     el("div", { class: "strip-foot" },
       el("div", { class: "run" }, state, bar, stop), tuck, reset, parameters.length > 0 ? pin : null,
       el("button", { type: "button", onclick: on.link }, "Copy link"), el("button", { type: "button", onclick: on.save }, "Save…")),
@@ -76,6 +77,11 @@ export function makeStrip(parameters, on) {
       bar.hidden = fraction === null;
       if (fraction !== null) bar.value = fraction;
       stop.hidden = !canStop;
+    },
+    /** Words about the page as a whole, where the reader sees them wherever the page is scrolled to. */
+    tellTrouble(text) {
+      trouble.textContent = text;
+      trouble.hidden = !text;
     },
     say(problems) {
       const rest = [];
