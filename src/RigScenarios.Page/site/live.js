@@ -143,6 +143,7 @@ function known(values) {
 function runBoth(at) {
   run("now", now, at, true);
   if (pinned) run("pinned", pinned, at, true);
+  tellWorking();
   describe();
 }
 
