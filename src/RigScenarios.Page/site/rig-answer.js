@@ -1,0 +1,82 @@
+// The answer, which builds up while the form is filled in. Asked for a moment after each change; only the newest question
+// counts, and what is shown stays until its answer is there.
+import { api } from "./api.js";
+import { drawFigures, el, showParts } from "./parts.js";
+import { inWords, say } from "./tell.js";
+
+const wait = 150, again = 3000;
+
+export class Answer extends EventTarget {
+  #timer = 0;
+  #running = null;
+
+  constructor(draft, knowledge) {
+    super();
+    Object.assign(this, { draft, knowledge });
+    const byId = (id) => document.getElementById(id);
+    Object.assign(this, {
+      element: byId("answer"), missing: byId("answer-missing"), spoken: byId("answer-spoken"), away: byId("answer-away"), parts: byId("answer-parts"),
+      figures: byId("answer-figures"), assumed: byId("answer-assumed"), assumedList: byId("assumed-list"), file: byId("answer-file"), text: byId("file-text"), strip: byId("answer-strip"),
+    });
+    draft.addEventListener("changed", () => this.#soon(wait));
+  }
+
+  #soon(milliseconds) {
+    clearTimeout(this.#timer);
+    this.#timer = setTimeout(() => this.#ask(), milliseconds);
+  }
+
+  async #ask() {
+    this.#running?.abort();
+    const mine = this.#running = new AbortController();
+    const slow = setTimeout(() => this.element.setAttribute("aria-busy", "true"), 400);
+    try {
+      const { file, build, day } = this.draft.place;
+      const answer = await api("POST", "/api/rig/answer", { draft: this.draft.value, file, build, day }, mine.signal);
+      if (mine !== this.#running) return;
+      this.away.hidden = true;
+      await this.#show(answer);
+      this.dispatchEvent(new CustomEvent("answered", { detail: answer }));
+    } catch (error) {
+      if (error.name === "AbortError" || mine !== this.#running) return;
+      if (!error.problems) throw error;
+      this.away.hidden = false;
+      say(this.away, error.problems.map(inWords).join(" "));
+      if (error.status === 0 || error.status === 401 || error.status === 403 || error.status >= 500) this.#soon(again);
+      else this.dispatchEvent(new CustomEvent("refused", { detail: error.problems }));
+    } finally {
+      clearTimeout(slow);
+      if (mine === this.#running) this.element.removeAttribute("aria-busy");
+    }
+  }
+
+  async #show(answer) {
+    const errors = answer.problems.filter((problem) => problem.severity !== "warning").length;
+    this.#showMissing(answer.missing);
+    const spoken = answer.answer?.text ?? "";
+    const toDo = errors > 0 ? `${errors === 1 ? "One thing" : `${errors} things`} to put right in the form.` : answer.missing.length > 0 ? `Still to say: ${answer.missing.map((key) => this.#label(key)).join(", ")}.` : "";
+    say(this.spoken, [toDo, spoken].filter(Boolean).join(" "));
+    say(this.strip, spoken || toDo || "The answer appears here.");
+    this.element.classList.toggle("answer-old", errors > 0);
+    const sentence = answer.answer && !answer.parts.some((part) => part.type === "answer") ? [{ type: "answer", ...answer.answer }] : [];
+    const parts = [...sentence, ...answer.parts];
+    if (parts.length > 0 || (errors === 0 && answer.missing.length > 0)) showParts(this.parts, parts);
+    await drawFigures(this.parts);
+    this.figures.replaceChildren(...[["Mass", answer.mass], ["Price", answer.price]].filter(([, value]) => value)
+      .map(([name, value]) => el("div", {}, el("dt", {}, name), el("dd", {}, value))));
+    this.assumed.hidden = answer.assumed.length === 0;
+    this.assumedList.replaceChildren(...answer.assumed.map((assumed) => el("li", {}, el("span", { class: "assumed-name" }, assumed.name), ": ", el("strong", {}, assumed.value),
+      assumed.source ? el("span", { class: "assumed-source" }, ` (${assumed.source})`) : null)));
+    this.file.hidden = !answer.text;
+    say(this.text, answer.text ?? "");
+  }
+
+  #label(key) { return (this.knowledge.questions.find((question) => question.key === key)?.label ?? key).toLowerCase(); }
+
+  // What is missing is a list of places to go to, not a list of faults.
+  #showMissing(missing) {
+    this.missing.hidden = missing.length === 0;
+    const links = missing.map((key) => el("li", {}, el("a", { href: document.getElementById(`question-${key}`) ? `#question-${key}` : `#${key}` }, this.#label(key))));
+    this.missing.lastElementChild.replaceChildren(...links);
+  }
+}
