@@ -42,7 +42,10 @@ export class PartsChoice {
 
   #open(text) {
     const words = text.toLowerCase().split(/\s+/).filter(Boolean);
-    this.#shown = this.options.filter((option) => option.always || words.every((word) => option.search.includes(word)));
+    const fits = this.options.filter((option) => !option.always && words.every((word) => option.search.includes(word)));
+    // The words as they were written come first: "body b" is in many descriptions, but in few names.
+    const isNamed = (option) => words.length > 0 && option.title.toLowerCase().includes(words.join(" "));
+    this.#shown = [...fits.filter(isNamed), ...fits.filter((option) => !isNamed(option)), ...this.options.filter((option) => option.always)];
     this.list.replaceChildren(...this.#shown.map((option, at) => el("li",
       { role: "option", id: `${this.list.id}-${at}`, "data-at": at, "aria-selected": String(option.value === this.#chosen), class: option.always ? "choice-own" : null },
       el("span", { class: "choice-title" }, option.title, el("span", { class: "visually-hidden" }, ", ")),

@@ -3,6 +3,7 @@ import { el } from "./parts.js";
 import { say } from "./tell.js";
 import { BlockEditor } from "./rig-block.js";
 import { asClock, clockOf, freeName, lengthText, minutesOf } from "./rig-words.js";
+import { renamed } from "./rig-draft.js";
 import { stateOfAll } from "./rig-states.js";
 import { Timeline } from "./timeline.js";
 
@@ -15,6 +16,7 @@ export class Day {
     Object.assign(this, { draft, knowledge });
     const byId = (id) => document.getElementById(id);
     this.typical = byId("typical-days");
+    this.title = byId("day-title");
     this.starts = byId("day-starts");
     this.sum = byId("day-sum");
     this.back = byId("day-back");
@@ -28,6 +30,7 @@ export class Day {
     });
     this.typical.append(...knowledge.days.map((day) => el("button", { type: "button", class: "typical", onclick: () => this.#take(day) },
       el("span", { class: "typical-title" }, day.title), el("span", { class: "typical-sentence" }, day.sentence))));
+    this.title.addEventListener("input", () => draft.set("day-title", this.title.value.trim()));
     this.starts.addEventListener("input", () => draft.set("starts", asClock(this.starts.value)));
     this.starts.addEventListener("change", () => { this.starts.value = asClock(this.starts.value); });
     this.back.addEventListener("click", () => {
@@ -53,6 +56,7 @@ export class Day {
       name, title: blocks[name].title || name, minutes: minutesOf(blocks[name].length) ?? 0,
       state: stateOfAll(this.draft.value, blocks[name]), wrong: this.#wrong.has(name),
     })), starts, this.#selected);
+    if (document.activeElement !== this.title) this.title.value = this.draft.value["day-title"] ?? "";
     if (document.activeElement !== this.starts) this.starts.value = starts ?? "";
     const total = names.reduce((sum, name) => sum + (minutesOf(blocks[name].length) ?? 0), 0);
     say(this.sum, names.length === 0 ? "No blocks yet: take one of the days above." : `${names.length === 1 ? "1 block" : `${names.length} blocks`}, ${lengthText(total)} in all${starts ? `, until ${clockOf(starts, total)}` : ""}.`);
@@ -61,11 +65,12 @@ export class Day {
   }
 
   #take(day) {
-    const { blocks, starts, ambient } = this.draft.value;
-    if (Object.keys(blocks).length > 0) this.#before = structuredClone({ blocks, starts, ambient });
+    const { blocks, starts, ambient, "day-title": title } = this.draft.value;
+    if (Object.keys(blocks).length > 0) this.#before = structuredClone({ blocks, starts, ambient, "day-title": title });
     this.#selected = null;
     this.draft.change((value) => {
-      value.blocks = structuredClone(day.blocks);
+      value.blocks = withCamera(day.blocks, cameraOf(value));
+      value["day-title"] = day.title;
       if (day.starts) value.starts = day.starts;
       if (day.ambient) value.ambient = day.ambient;
     });
@@ -95,3 +100,12 @@ export class Day {
   }
 }
 
+
+// Typical days name no device but the camera, and call it "camera".
+function withCamera(blocks, camera) {
+  const copy = structuredClone(blocks);
+  for (const block of Object.values(copy)) if (block.states && camera !== "camera") block.states = renamed(block.states, "camera", camera);
+  return copy;
+}
+
+function cameraOf(rig) { return Object.keys(rig.things).find((name) => rig.things[name].role === "camera") ?? "camera"; }

@@ -13,8 +13,8 @@ export class OwnFigures {
 
   constructor(figures, question, changed) {
     this.element = el("div", { class: "own", hidden: true });
-    const kinds = question.kinds ?? [];
-    for (const figure of figures.filter((candidate) => !candidate.kinds?.length || candidate.kinds.some((kind) => kinds.includes(kind)))) {
+    const about = [question.key, ...question.kinds];
+    for (const figure of figures.filter((candidate) => !candidate.kinds?.length || candidate.kinds.some((kind) => about.includes(kind)))) {
       const help = freshId("own-help");
       const input = el("input", { type: "text", autocomplete: "off", id: freshId("own"), placeholder: figure.example ? `such as ${figure.example}` : null, "aria-describedby": figure.help ? help : null });
       const told = () => changed(figure.key, withUnit(input.value, units[figure.key]));

@@ -15,7 +15,7 @@ export class Things {
     this.knowledge = knowledge;
     const places = [...form.querySelectorAll("[data-questions]")];
     const rest = places.find((place) => place.dataset.questions === "*");
-    for (const question of knowledge.questions) {
+    for (const question of knowledge.questions.filter((asked) => asked.kinds?.length > 0)) {
       const place = places.find((candidate) => candidate.dataset.questions.split(" ").includes(question.key)) ?? rest;
       this.#questions.push(new Question(draft, knowledge, question, place));
     }
