@@ -1,6 +1,7 @@
 // Saving the text. What stands in the file meanwhile is never overwritten unasked, and what one wrote is never lost: until it
-// is saved it is kept in this window's own memory.
+// is saved it is kept by the browser.
 import { api, inPath } from "./api.js";
+import { forget, keep, kept } from "./kept.js";
 import { inWords, say } from "./tell.js";
 
 export class Save {
@@ -21,23 +22,21 @@ export class Save {
 
   get isUnsaved() { return this.text.value !== this.saved; }
 
-  static keyOf(id) { return `file:${id}`; }
-
-  // {text, version} that an earlier visit in this window left unsaved; null if none.
-  static kept(id) {
-    try { return JSON.parse(sessionStorage.getItem(Save.keyOf(id)) ?? "null"); } catch { return null; }
-  }
+  // {value: {text, version}, isHere} that an earlier visit left unsaved; null if none.
+  static kept(id) { return kept(`file:${id}`); }
 
   #keep() {
-    try {
-      if (this.isUnsaved) sessionStorage.setItem(Save.keyOf(this.file.id), JSON.stringify({ text: this.text.value, version: this.file.version }));
-      else sessionStorage.removeItem(Save.keyOf(this.file.id));
-      this.isKept = true;
-    } catch { this.isKept = false; }
+    if (this.isUnsaved) this.isKept = keep(`file:${this.file.id}`, { text: this.text.value, version: this.file.version });
+    else this.#forget();
     say(this.state, this.isUnsaved ? "Not saved yet." : "");
   }
 
-  restored() { this.#keep(); }
+  // What was kept stands in the text again; it was made from that version of the file.
+  restore({ text, version }) {
+    this.text.value = text;
+    this.file.version = version;
+    this.#keep();
+  }
 
   askName() {
     this.copies = true;
@@ -79,5 +78,5 @@ export class Save {
     }
   }
 
-  #forget() { try { sessionStorage.removeItem(Save.keyOf(this.file.id)); } catch { /* nothing was kept */ } }
+  #forget() { forget(`file:${this.file.id}`); }
 }

@@ -1,14 +1,16 @@
-// The answer, which builds up while the form is filled in. Asked for a moment after each change; only the newest question
-// counts, and what is shown stays until its answer is there.
+// The answer, which builds up while the form is filled in. Asked for after each change; what is shown stays until the new
+// answer is there.
 import { api } from "./api.js";
 import { drawFigures, el, showParts } from "./parts.js";
 import { inWords, say } from "./tell.js";
 
-const wait = 150, again = 3000;
+const typing = 150, moving = 10, again = 3000, patience = 1500;
+const elsewhere = { blocks: "the day", ambient: "how cold it is" };
 
 export class Answer extends EventTarget {
   #timer = 0;
   #running = null;
+  #isOverdue = false;
 
   constructor(draft, knowledge) {
     super();
@@ -18,7 +20,7 @@ export class Answer extends EventTarget {
       element: byId("answer"), missing: byId("answer-missing"), spoken: byId("answer-spoken"), away: byId("answer-away"), parts: byId("answer-parts"),
       figures: byId("answer-figures"), assumed: byId("answer-assumed"), assumedList: byId("assumed-list"), file: byId("answer-file"), text: byId("file-text"), strip: byId("answer-strip"),
     });
-    draft.addEventListener("changed", () => this.#soon(wait));
+    draft.addEventListener("changed", ({ detail }) => this.#soon(detail.isQuick ? moving : typing));
   }
 
   #soon(milliseconds) {
@@ -26,28 +28,39 @@ export class Answer extends EventTarget {
     this.#timer = setTimeout(() => this.#ask(), milliseconds);
   }
 
+  // One question at a time, and of those that wait only the newest: so the picture follows a slider that never rests.
   async #ask() {
-    this.#running?.abort();
-    const mine = this.#running = new AbortController();
+    if (this.#running) {
+      this.#isOverdue = true;
+      if (performance.now() - this.#running.since > patience) this.#running.abort();
+      return;
+    }
+
+    this.#running = Object.assign(new AbortController(), { since: performance.now() });
     const slow = setTimeout(() => this.element.setAttribute("aria-busy", "true"), 400);
     try {
       const { file, build, day } = this.draft.place;
-      const answer = await api("POST", "/api/rig/answer", { draft: this.draft.value, file, build, day }, mine.signal);
-      if (mine !== this.#running) return;
+      const answer = await api("POST", "/api/rig/answer", { draft: this.draft.value, file, build, day }, this.#running.signal);
       this.away.hidden = true;
       await this.#show(answer);
       this.dispatchEvent(new CustomEvent("answered", { detail: answer }));
     } catch (error) {
-      if (error.name === "AbortError" || mine !== this.#running) return;
-      if (!error.problems) throw error;
-      this.away.hidden = false;
-      say(this.away, error.problems.map(inWords).join(" "));
-      if (error.status === 0 || error.status === 401 || error.status === 403 || error.status >= 500) this.#soon(again);
-      else this.dispatchEvent(new CustomEvent("refused", { detail: error.problems }));
+      if (error.name !== "AbortError") this.#tellRefusal(error);
     } finally {
       clearTimeout(slow);
-      if (mine === this.#running) this.element.removeAttribute("aria-busy");
+      this.element.removeAttribute("aria-busy");
+      this.#running = null;
+      if (this.#isOverdue) { this.#isOverdue = false; this.#soon(0); }
     }
+  }
+
+  #tellRefusal(error) {
+    if (!error.problems) throw error;
+    const isFormsFault = error.status >= 400 && error.status < 500 && error.status !== 401 && error.status !== 403;
+    this.away.hidden = false;
+    say(this.away, `${error.problems.map(inWords).join(" ")}${isFormsFault ? "" : " What you entered is kept in this window."}`);
+    if (isFormsFault) this.dispatchEvent(new CustomEvent("refused", { detail: error.problems }));
+    else this.#soon(again);
   }
 
   async #show(answer) {
@@ -71,7 +84,7 @@ export class Answer extends EventTarget {
     say(this.text, answer.text ?? "");
   }
 
-  #label(key) { return (this.knowledge.questions.find((question) => question.key === key)?.label ?? key).toLowerCase(); }
+  #label(key) { return (this.knowledge.questions.find((question) => question.key === key)?.label ?? elsewhere[key] ?? key).toLowerCase(); }
 
   // What is missing is a list of places to go to, not a list of faults.
   #showMissing(missing) {

@@ -79,7 +79,7 @@ export class BlockEditor {
     else this.#change((block, rig) => setAll(rig, block, state));
   }
 
-  #set(key, text) { this.#change((block) => { if (text === "") delete block[key]; else block[key] = text; }); }
+  #set(key, text) { this.#change((block) => { if (text === "") delete block[key]; else block[key] = text; }, false); }
 
-  #change(edit) { this.draft.change((rig) => edit(rig.blocks[this.#name], rig)); }
+  #change(edit, isQuick = true) { this.draft.change((rig) => edit(rig.blocks[this.#name], rig), isQuick); }
 }

@@ -17,7 +17,7 @@ export function connectDials(draft) {
       text.value = withUnit(slider.value, unit);
       draft.set(key, text.value);
     });
-    text.addEventListener("input", () => draft.set(key, withUnit(text.value, unit)));
+    text.addEventListener("input", () => draft.set(key, withUnit(text.value, unit), false));
     text.addEventListener("change", () => { text.value = withUnit(text.value, unit); });
     draft.addEventListener("changed", () => {
       const value = draft.value[key] ?? "";

@@ -30,8 +30,8 @@ export class Day {
     });
     this.typical.append(...knowledge.days.map((day) => el("button", { type: "button", class: "typical", onclick: () => this.#take(day) },
       el("span", { class: "typical-title" }, day.title), el("span", { class: "typical-sentence" }, day.sentence))));
-    this.title.addEventListener("input", () => draft.set("day-title", this.title.value.trim()));
-    this.starts.addEventListener("input", () => draft.set("starts", asClock(this.starts.value)));
+    this.title.addEventListener("input", () => draft.set("day-title", this.title.value.trim(), false));
+    this.starts.addEventListener("input", () => draft.set("starts", asClock(this.starts.value), false));
     this.starts.addEventListener("change", () => { this.starts.value = asClock(this.starts.value); });
     this.back.addEventListener("click", () => {
       const before = this.#before;

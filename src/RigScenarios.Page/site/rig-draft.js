@@ -1,21 +1,17 @@
-// The rig as it stands in the form: one value that every section reads and changes. Kept in this window's own memory with
-// every change, so that neither a reload nor a stop of the server loses it.
-
-const memory = "rig:";
+// The rig as it stands in the form: one value that every section reads and changes, kept by the browser with every change.
+import { forget, keep, kept } from "./kept.js";
 
 export class Draft extends EventTarget {
   value = { things: {}, blocks: {} };
   place = { file: null, build: null, day: null, version: null };
   unsaved = false;
 
-  static keyOf({ file, build, day }) { return `${memory}${file ?? "new"}|${build ?? ""}|${day ?? ""}`; }
+  static #keyOf({ file, build, day }) { return `rig:${file ?? "new"}|${build ?? ""}|${day ?? ""}`; }
 
-  // What an earlier visit of this place in this window left behind; null if nothing is unsaved there.
+  // What an earlier visit of this place left unsaved: {value, place, isHere}; null if nothing.
   static kept(place) {
-    try {
-      const kept = JSON.parse(sessionStorage.getItem(Draft.keyOf(place)) ?? "null");
-      return kept?.value?.things && kept.value.blocks ? kept : null;
-    } catch { return null; }
+    const found = kept(Draft.#keyOf(place));
+    return found?.value.value?.things && found.value.value.blocks ? { ...found.value, isHere: found.isHere } : null;
   }
 
   // Another rig altogether: everything is shown anew.
@@ -23,22 +19,23 @@ export class Draft extends EventTarget {
     this.value = { ...value, things: { ...value.things }, blocks: { ...value.blocks } };
     this.place = { file: null, build: null, day: null, version: null, ...place };
     this.unsaved = unsaved;
+    if (unsaved) this.#keep();
     this.dispatchEvent(new Event("opened"));
-    this.dispatchEvent(new Event("changed"));
+    this.#tell(true);
   }
 
-  // A change of the rig. `from` is the section that made it and already shows it.
-  change(edit, from = null) {
+  // A change of the rig. Quick: with a slider, a choice or the pointer, so that what is there now is meant; not while a word is typed.
+  change(edit, isQuick = true) {
     const next = structuredClone(this.value);
     edit(next);
     this.value = next;
     this.unsaved = true;
     this.#keep();
-    this.dispatchEvent(new CustomEvent("changed", { detail: { from } }));
+    this.#tell(isQuick);
   }
 
-  set(key, text, from = null) {
-    this.change((value) => { if (text === "" || text === null) delete value[key]; else value[key] = text; }, from);
+  set(key, text, isQuick = true) {
+    this.change((value) => { if (text === "" || text === null) delete value[key]; else value[key] = text; }, isQuick);
   }
 
   saved(place) {
@@ -48,11 +45,11 @@ export class Draft extends EventTarget {
     this.dispatchEvent(new Event("saved"));
   }
 
-  forget() { try { sessionStorage.removeItem(Draft.keyOf(this.place)); } catch { /* nothing was kept */ } }
+  forget() { forget(Draft.#keyOf(this.place)); }
 
-  #keep() {
-    try { sessionStorage.setItem(Draft.keyOf(this.place), JSON.stringify({ value: this.value, place: this.place })); } catch { /* a full or closed memory: the form still works */ }
-  }
+  #keep() { keep(Draft.#keyOf(this.place), { value: this.value, place: this.place }); }
+
+  #tell(isQuick) { this.dispatchEvent(new CustomEvent("changed", { detail: { isQuick } })); }
 }
 
 // An object with one of its names changed, in the same order: what is written to the file keeps its order.

@@ -24,8 +24,11 @@ export class ProblemNotes {
       if (!field) { homeless.push(problem); return []; }
       const note = el("p", { class: "problem", id: freshId("problem") }, inWords(problem));
       (field.closest(".field") ?? field.parentElement).append(note);
-      if (problem.severity !== "warning") field.setAttribute("aria-invalid", "true");
-      this.#describe(field, (ids) => [...ids, note.id]);
+      // Only fields can be said to be wrong; a group has its note within it.
+      if (field.matches("input, select, textarea")) {
+        if (problem.severity !== "warning") field.setAttribute("aria-invalid", "true");
+        this.#describe(field, (ids) => [...ids, note.id]);
+      }
       return [{ note, field }];
     });
     this.rest.hidden = homeless.length === 0;

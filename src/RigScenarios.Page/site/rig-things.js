@@ -75,7 +75,7 @@ class Question {
       const thing = value.things[name];
       thing.own = { ...thing.own };
       if (text === "") delete thing.own[key]; else thing.own[key] = text;
-    }));
+    }, false));
     const choice = new PartsChoice({
       label: this.question.label, describedBy: this.question.help ? this.help : null, options: this.options,
       hint: this.question.required ? "Choose, or type to search" : "None",
@@ -98,7 +98,7 @@ class Question {
       choice.value = thing ? thing.part ?? own : "";
       figures.textContent = part ? [part.mass, part.draw, part.draw === part.detail ? "" : part.detail, part.price].filter(Boolean).join(" · ") : "";
       figures.hidden = figures.textContent === "";
-      countField.hidden = !thing || !this.question.many;
+      countField.hidden = !thing || !this.question.many || this.question.key === "regulator";
       count.value = thing?.count ?? 1;
       count.dataset.path = `things.${name}.count`;
       figuresOfOwn.show(name, thing?.part ? null : thing?.own ?? null);

@@ -23,10 +23,12 @@ export class Wiring {
     const id = `feeds-${thing}`;
     const title = el("label", { for: id, class: "wire-title" });
     const select = el("select", { id, "data-path": `things.${thing}.fed-by`, "aria-describedby": `${id}-why` });
+    // What the server adds by itself, such as a regulator that is needed, can't be fed otherwise before it is chosen above.
+    const fixed = el("span", { hidden: true });
     const why = el("p", { class: "help", id: `${id}-why` });
     const essential = el("input", { type: "checkbox", "data-path": `things.${thing}.essential` });
     const essentialField = el("label", { class: "wire-essential" }, essential, el("span", {}, "the day is over when this stops"));
-    const element = el("div", { class: "field wire" }, title, el("div", { class: "wire-from" }, el("span", { class: "wire-is" }, "is fed by"), select), essentialField, why);
+    const element = el("div", { class: "field wire" }, title, el("div", { class: "wire-from" }, el("span", { class: "wire-is" }, "is fed by"), select, fixed), essentialField, why);
     select.addEventListener("change", () => this.draft.change((value) => {
       if (!value.things[thing]) return;
       if (select.value === "") delete value.things[thing]["fed-by"]; else value.things[thing]["fed-by"] = select.value;
@@ -49,7 +51,9 @@ export class Wiring {
       why.textContent = wired.why;
       const known = this.draft.value.things[thing];
       essentialField.hidden = !known || known.role === "regulator";
-      select.disabled = !known;
+      select.hidden = !known;
+      fixed.hidden = !!known;
+      fixed.textContent = wired.fedByTitle || wired.fedBy;
       essential.checked = ["yes", "true", true].includes(known?.essential);
     };
     return { element, show };

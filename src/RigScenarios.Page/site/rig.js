@@ -52,6 +52,7 @@ function connect(knowledge, form) {
     problems.show(detail.problems);
   });
   answer.addEventListener("refused", ({ detail }) => { day.showProblems(detail); problems.show(detail); });
+  draft.addEventListener("saved", () => { byId("kept").hidden = true; byId("left").hidden = true; showPlace(); });
   byId("start-fresh").addEventListener("click", () => {
     draft.forget();
     location.assign(draft.place.file ? location.href : "/rig");
@@ -62,7 +63,7 @@ function connect(knowledge, form) {
 function connectBasics() {
   const title = byId("rig-title");
   title.dataset.path = "title";
-  title.addEventListener("input", () => draft.set("title", title.value.trim()));
+  title.addEventListener("input", () => draft.set("title", title.value.trim(), false));
   byId("stance").addEventListener("change", (event) => draft.set("stance", event.target.value));
   draft.addEventListener("changed", () => {
     if (document.activeElement !== title) title.value = draft.value.title ?? "";
@@ -73,10 +74,8 @@ function connectBasics() {
 async function openPlace(knowledge) {
   const asked = new URLSearchParams(location.search);
   const place = { file: asked.get("file"), build: asked.get("build"), day: asked.get("day") };
-  const kept = Draft.kept(place);
   if (!place.file) {
-    draft.open(kept?.value ?? knowledge.draft, place, kept !== null);
-    byId("kept").hidden = kept === null;
+    openDraft(knowledge.draft, place);
     return;
   }
 
@@ -84,25 +83,39 @@ async function openPlace(knowledge) {
   const opened = await api("GET", `/api/rig/draft?${query}`);
   const exact = { file: place.file, build: opened.build, day: opened.day };
   history.replaceState(null, "", `/rig?${new URLSearchParams(exact)}${location.hash}`);
-  const keptThere = Draft.kept(exact);
-  draft.open(keptThere?.value ?? opened.draft, { ...exact, version: keptThere?.place.version ?? opened.version }, keptThere !== null);
-  byId("kept").hidden = keptThere === null;
-  showPlace(opened, exact);
+  openDraft(opened.draft, { ...exact, version: opened.version });
+  showChoices(opened, exact);
+  showPlace();
 }
 
-// Which file this is, and which of its builds and days.
-function showPlace(opened, place) {
-  const isSample = !place.file.startsWith("own/");
-  document.title = `${draft.value.title || place.file} — your own rig`;
+// The rig as it is, or as this window left it; what another window left is only offered.
+function openDraft(value, place) {
+  const kept = Draft.kept(place);
+  const openKept = () => draft.open(kept.value, { ...place, version: kept.place.version ?? place.version ?? null }, true);
+  if (kept?.isHere) openKept(); else draft.open(value, place);
+  byId("kept").hidden = !kept?.isHere;
+  byId("left").hidden = !kept || kept.isHere;
+  byId("bring-back").onclick = () => { openKept(); byId("left").hidden = true; byId("kept").hidden = false; byId("start-fresh").focus(); };
+  byId("leave-it").onclick = () => { draft.forget(); byId("left").hidden = true; };
+}
+
+// Which file this is.
+function showPlace() {
+  const { file } = draft.place, name = file.split("/").pop(), isSample = !file.startsWith("own/");
+  document.title = `${draft.value.title || name} — your own rig`;
   byId("page-title").textContent = isSample ? "Start from a sample" : "Your own rig";
   byId("page-lead").textContent = isSample
-    ? `This is a copy of the sample ${place.file.split("/").pop()}. Change what you like and save it under a name of your own; the sample stays as it is.`
-    : `This is your file ${place.file.split("/").pop()}. What the form doesn't show, and every remark in the file, stays as it is when you save.`;
+    ? `This is a copy of the sample ${name}. Change what you like and save it under a name of your own; the sample stays as it is.`
+    : `This is your file ${name}. What the form doesn't show, and every remark in the file, stays as it is when you save.`;
+}
+
+// Which of its builds and days.
+function showChoices(opened, place) {
   byId("place").hidden = false;
   for (const [key, choices] of [["build", opened.builds], ["day", opened.days]]) {
     const select = byId(`place-${key}`);
     select.replaceChildren(...choices.map((choice) => el("option", { value: choice.name }, choice.title || choice.name)));
     select.value = place[key];
-    select.addEventListener("change", () => location.assign(`/rig?${new URLSearchParams({ ...place, ...draft.place.file && { file: draft.place.file }, build: byId("place-build").value, day: byId("place-day").value })}`));
+    select.addEventListener("change", () => location.assign(`/rig?${new URLSearchParams({ file: draft.place.file, build: byId("place-build").value, day: byId("place-day").value })}`));
   }
 }

@@ -23,6 +23,7 @@ export class Timeline {
   // blocks: [{name, title, minutes, state, wrong}]
   show(blocks, starts, selected) {
     Object.assign(this, { starts, selected });
+    this.element.hidden = blocks.length === 0;
     this.#blocks = blocks;
     const total = Math.max(30, blocks.reduce((sum, block) => sum + Math.max(1, block.minutes), 0));
     if (!this.#drag) this.span = total * (1 + spare);
