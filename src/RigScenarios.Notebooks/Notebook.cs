@@ -22,16 +22,22 @@ public enum CellKind
 /// <param name="Kind">What it is.</param>
 /// <param name="Text">Its text, lines ended by a line feed.</param>
 /// <param name="Tags">Its tags, such as <c>parameters</c>.</param>
-public sealed record NotebookCell(int Number, CellKind Kind, string Text, IReadOnlyList<string> Tags);
+public sealed record NotebookCell(int Number, CellKind Kind, string Text, IReadOnlyList<string> Tags)
+{
+    /// <summary>Whether it is the first cell of every notebook, which only prepares the session.</summary>
+    public bool IsStart => Kind == CellKind.Code && Text.Contains("NotebookSession.Start()", StringComparison.Ordinal);
+}
 
 /// <summary>A notebook as it was read from an <c>.ipynb</c> file (nbformat 4). Nothing has been run.</summary>
 public sealed partial record Notebook
 {
-    private Notebook(string path, IReadOnlyList<NotebookCell> cells)
+    private Notebook(string path, IReadOnlyList<NotebookCell> cells, JsonNode? shelf)
     {
         FilePath = path;
         Cells = cells;
         Title = FindTitle();
+        Sentence = shelf?["sentence"]?.GetValue<string>() ?? "";
+        PictureFile = shelf?["picture"]?.GetValue<string>() is { } picture ? FindPicture(picture) : null;
         Parameters = Notebooks.Parameters.NotebookParameters.Read(this);
     }
 
@@ -40,6 +46,15 @@ public sealed partial record Notebook
 
     /// <summary>The file's name without folder: what messages call the notebook.</summary>
     public string FileName => Path.GetFileName(FilePath);
+
+    /// <summary>The file's name without folder and ending: what the notebook is called in addresses.</summary>
+    public string Name => Path.GetFileNameWithoutExtension(FilePath);
+
+    /// <summary>One sentence that says on a shelf what the notebook answers; empty where its file has none.</summary>
+    public string Sentence { get; }
+
+    /// <summary>The picture (.svg or .png) that stands for it on a shelf, with its full path; null where there is none.</summary>
+    public string? PictureFile { get; }
 
     /// <summary>All cells in their order.</summary>
     public IReadOnlyList<NotebookCell> Cells { get; }
@@ -64,7 +79,8 @@ public sealed partial record Notebook
             var root = JsonNode.Parse(File.ReadAllText(full));
             if (root?["cells"] is not JsonArray cells || root["nbformat"]?.GetValue<int>() is not 4)
                 throw new NotebookInputException([$"{path}: this is no notebook: it needs \"nbformat\": 4 and a list \"cells\"."]);
-            return new Notebook(full, [.. cells.Select((cell, i) => ReadCell(cell ?? throw new FormatException("an empty one"), i + 1))]);
+            return new Notebook(
+                full, [.. cells.Select((cell, i) => ReadCell(cell ?? throw new FormatException("an empty one"), i + 1))], root["metadata"]?["rigscenarios"]);
         }
         catch (JsonException e)
         {
@@ -96,6 +112,14 @@ public sealed partial record Notebook
         };
         var tags = cell["metadata"]?["tags"] is JsonArray list ? list.Select(tag => tag?.GetValue<string>() ?? "").ToList() : [];
         return new NotebookCell(number, kind, text.ReplaceLineEndings("\n"), tags);
+    }
+
+    // Only a picture below the notebook's own folder: a notebook from elsewhere must not show other files of the machine.
+    private string? FindPicture(string name)
+    {
+        var folder = Path.GetDirectoryName(FilePath)! + Path.DirectorySeparatorChar;
+        var full = Path.GetFullPath(name, folder);
+        return full.StartsWith(folder, StringComparison.Ordinal) && Path.GetExtension(full) is ".svg" or ".png" && new FileInfo(full) is { Exists: true, LinkTarget: null } ? full : null;
     }
 
     private string FindTitle() =>

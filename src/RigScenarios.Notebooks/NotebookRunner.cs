@@ -1,6 +1,7 @@
 using System.Diagnostics;
-using System.Text.RegularExpressions;
+using RigScenarios.Charts.Pages;
 using RigScenarios.Notebooks.Engine;
+using RigScenarios.Notebooks.Live;
 using RigScenarios.Notebooks.Parameters;
 
 namespace RigScenarios.Notebooks;
@@ -13,7 +14,7 @@ namespace RigScenarios.Notebooks;
 /// While a notebook runs, the process's current folder is the notebook's, as in a notebook program, and its console is
 /// captured; both are given back. Hence notebooks of one process run one at a time: a second call waits for the first.
 /// </remarks>
-public static partial class NotebookRunner
+public static class NotebookRunner
 {
     // Process-wide like what it guards: console and current folder.
     private static readonly SemaphoreSlim OneAtATime = new(1, 1);
@@ -35,68 +36,51 @@ public static partial class NotebookRunner
         ArgumentNullException.ThrowIfNull(notebook);
         var parameters = notebook.Parameters.Resolve(values);
         await OneAtATime.WaitAsync(cancellation);
-        var (output, error, folder) = (Console.Out, Console.Error, Environment.CurrentDirectory);
+        var folder = Environment.CurrentDirectory;
         try
         {
             Environment.CurrentDirectory = Path.GetDirectoryName(notebook.FilePath)!;
-            using var engine = new CellEngine();
-            return await RunCellsAsync(engine, notebook, parameters, progress, cancellation);
+            return await RunCellsAsync(notebook, parameters, progress, cancellation);
         }
         finally
         {
             Environment.CurrentDirectory = folder;
-            Console.SetOut(output);
-            Console.SetError(error);
             OneAtATime.Release();
         }
     }
 
     private static async Task<NotebookRun> RunCellsAsync(
-        CellEngine engine,
-        Notebook notebook,
-        IReadOnlyList<ParameterValue> parameters,
-        IProgress<NotebookProgress>? progress,
-        CancellationToken cancellation)
+        Notebook notebook, IReadOnlyList<ParameterValue> parameters, IProgress<NotebookProgress>? progress, CancellationToken cancellation)
     {
         var watch = Stopwatch.StartNew();
-        var runs = new List<CellRun>();
-        var count = notebook.Cells.Count(cell => cell.Kind == CellKind.Code);
-        var heading = notebook.Title;
-        foreach (var cell in notebook.Cells)
-        {
-            if (cell.Kind == CellKind.Prose)
-                heading = LastHeading(cell.Text) ?? heading;
-            if (cell.Kind != CellKind.Code)
-                continue;
-            var number = runs.Count + 1;
-            void Report(string text) => progress?.Report(new NotebookProgress(notebook.FileName, number, count, text));
-            Report(heading);
-            var result = await engine.RunAsync(cell.Number, WithoutLoadedReferences(cell.Text), Report, cancellation);
-            if (result.Error is null && cell.Number == notebook.Parameters.Cell && Assignments(parameters) is { Length: > 0 } assignments)
-                result = result with { Error = (await engine.RunAsync(cell.Number, assignments, Report, cancellation)).Error };
-            runs.Add(new CellRun(cell, result.Outputs));
-            if (result.Error is { } error)
-                return new NotebookRun(notebook, parameters, runs, new NotebookFailure(notebook.FileName, cell.Number, error.Line, error.Message), watch.Elapsed);
-        }
-
-        return new NotebookRun(notebook, parameters, runs, null, watch.Elapsed);
+        using var live = await LiveNotebook.CompileAsync(notebook, cancellation: cancellation);
+        var lane = new CellLane(live.Cells, notebook.Parameters.Cell);
+        var typed = parameters.ToDictionary(value => value.Parameter.Name, value => value.Typed, StringComparer.Ordinal);
+        var (_, failed) = await lane.RunAsync(typed, new Reporting(notebook, progress), cancellation);
+        return new NotebookRun(
+            notebook, parameters, lane.Shown, failed is { } f ? new NotebookFailure(notebook.FileName, f.Cell, f.Error.Line, f.Error.Message) : null, watch.Elapsed);
     }
 
-    // Assignments and not new declarations: the type that the notebook declares stays.
-    private static string Assignments(IReadOnlyList<ParameterValue> parameters) => string.Join(
-        ' ', parameters.Where(p => p.IsGiven).Select(p => $"{p.Parameter.Name} = {p.Parameter.Literal(p.Value)};"));
+    private sealed class Reporting(Notebook notebook, IProgress<NotebookProgress>? progress) : ILaneReader
+    {
+        private readonly List<NotebookCell> codeCells = [.. notebook.Cells.Where(cell => cell.Kind == CellKind.Code)];
 
-    // A notebook names the library's file for a notebook program. Here the library is loaded already, and where it is installed
-    // as a tool that file is not there at all. The line stays as a comment, so that line numbers hold.
-    private static string WithoutLoadedReferences(string code) => FileReference().Replace(
-        code, match => File.Exists(Path.Combine(SessionImports.Folder, FileNameOf(match.Groups["path"].Value))) ? "// " + match.Value : match.Value);
+        public void Begins(NotebookCell cell) => Report(cell, Heading(cell));
 
-    // Written on one system, read on another: both kinds of separators count.
-    private static string FileNameOf(string path) => path[(path.LastIndexOfAny(['/', '\\']) + 1)..];
+        public void Progress(NotebookCell cell, double fraction, string text) => Report(cell, new ProgressNote(fraction, text).ToString());
+
+        public void Showed(NotebookCell cell, IReadOnlyList<PagePart> parts)
+        {
+            // All is told at the end.
+        }
+
+        private void Report(NotebookCell cell, string text) =>
+            progress?.Report(new NotebookProgress(notebook.FileName, codeCells.IndexOf(cell) + 1, codeCells.Count, text));
+
+        private string Heading(NotebookCell cell) => notebook.Cells.Take(cell.Number).Where(before => before.Kind == CellKind.Prose)
+            .Select(before => LastHeading(before.Text)).LastOrDefault(heading => heading is not null) ?? notebook.Title;
+    }
 
     private static string? LastHeading(string markdown) =>
         markdown.Split('\n').LastOrDefault(line => line.StartsWith('#'))?.TrimStart('#').Trim();
-
-    [GeneratedRegex(@"^[ \t]*#r[ \t]+""(?<path>[^"":]+\.dll)""", RegexOptions.Multiline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
-    private static partial Regex FileReference();
 }

@@ -1,6 +1,8 @@
 using RigScenarios.Charts;
 using RigScenarios.Charts.Pages;
+using RigScenarios.Files;
 using RigScenarios.Notebooks.Engine;
+using RigScenarios.Scenarios;
 
 namespace RigScenarios.Notebooks;
 
@@ -34,6 +36,26 @@ public static class NotebookSession
     {
         ArgumentNullException.ThrowIfNull(part);
         CellDisplay.Show(part);
+    }
+
+    /// <summary>Shows any value as a cell that ends with it would: a build, a day's result, a sweep, a quantity.</summary>
+    public static void Show(object value)
+    {
+        ArgumentNullException.ThrowIfNull(value);
+        CellDisplay.ShowValue(value);
+    }
+
+    /// <summary>
+    /// Offers the scenario that the notebook asked about, with its changes, to be kept as a file. A page shows a place to save
+    /// it; elsewhere nothing is seen.
+    /// </summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="name">A name for the file, such as "winter-harbour-colder".</param>
+    public static void OfferToSave(Scenario scenario, string name)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        CellDisplay.Show(new ScenarioPart(name, ScenarioFile.Text(scenario)));
     }
 
     /// <summary>Shows an answer: the sentence that the reader came for, with the cautions that go with it.</summary>

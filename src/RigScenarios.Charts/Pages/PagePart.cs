@@ -30,6 +30,11 @@ public sealed record FigurePart(Figure Figure) : PagePart;
 /// <summary>Text as a program printed it, in fixed width.</summary>
 public sealed record PrintedPart(string Text) : PagePart;
 
+/// <summary>A scenario that the reader may keep as a file. A living page offers that; elsewhere nothing is seen.</summary>
+/// <param name="Name">A name for the file, without its ending.</param>
+/// <param name="Text">The file's text.</param>
+public sealed record ScenarioPart(string Name, string Text) : PagePart;
+
 /// <summary>HTML made by this product's own code from escaped text. It goes into the page as it is.</summary>
 internal sealed record HtmlPart(string Html) : PagePart;
 

@@ -8,20 +8,24 @@
   // What the figure is at this width and in this light, as plotly.js takes it; a copy, for plotly.js writes into what it gets.
   function present(element) {
     var figure = copy(element.rigFigure), narrow = figure.narrow;
-    element.rigIsNarrow = element.clientWidth > 0 && element.clientWidth < narrow.below;
-    if (element.rigIsNarrow) {
+    element.rigWidth = element.clientWidth;
+    if (element.rigWidth > 0 && element.rigWidth < narrow.below) {
       Object.assign(figure.layout, narrow.layout);
       narrow.traces.forEach(function (change, i) { Object.assign(figure.data[i], change); });
     }
-    if (element.rigPrintWidth) figure.layout.width = element.rigPrintWidth;
+    // Said each time: plotly.js keeps the width of the drawing before.
+    if (element.rigPrintWidth || element.rigWidth) figure.layout.width = element.rigPrintWidth || element.rigWidth;
     // Paper is white at night too.
-    else if (document.documentElement.getAttribute("data-theme") === "night") darken(figure);
+    if (!element.rigPrintWidth && document.documentElement.getAttribute("data-theme") === "night") darken(figure);
     return figure;
   }
 
   function draw(element) {
     var figure = present(element);
-    if (figure.layout.height) element.style.minHeight = figure.layout.height + "px";
+    if (figure.layout.height) {
+      element.style.minHeight = figure.layout.height + "px";
+      element.style.setProperty("--rs-chart-height", figure.layout.height + "px");
+    }
     return window.Plotly.react(element, figure.data, figure.layout, figure.config);
   }
 
@@ -32,7 +36,7 @@
       drawn.push(element);
       if (window.ResizeObserver) {
         new ResizeObserver(function () {
-          if (element.clientWidth > 0 && !element.rigPrintWidth && element.rigIsNarrow !== (element.clientWidth < element.rigFigure.narrow.below)) draw(element);
+          if (element.clientWidth > 0 && !element.rigPrintWidth && element.clientWidth !== element.rigWidth) draw(element);
         }).observe(element);
       }
     }
@@ -53,12 +57,12 @@
       drawn.forEach(function (element) { if (element.clientWidth > 0) draw(element); });
     },
     // The picture for a file: on white, whatever the light of the page.
-    picture: function (element, options) {
-      var figure = copy(element.rigFigure);
-      figure.layout.width = options.width;
-      figure.layout.height = figure.layout.height || options.height;
-      return window.Plotly.toImage({ data: figure.data, layout: figure.layout, config: figure.config },
-        { format: options.format, width: options.width, height: figure.layout.height, scale: options.scale || 1 });
+    picture: function (figure, options) {
+      var plain = copy(figure);
+      plain.layout.width = options.width;
+      plain.layout.height = plain.layout.height || options.height;
+      return window.Plotly.toImage({ data: plain.data, layout: plain.layout, config: plain.config },
+        { format: options.format, width: options.width, height: plain.layout.height, scale: options.scale || 1 });
     }
   };
 
@@ -97,8 +101,9 @@
     var hasMap = figure.data.some(function (trace) { return trace.type === "heatmap"; });
     figure.data.forEach(function (trace) {
       if (trace.type === "heatmap") trace.colorscale = NIGHT_SCALE;
-      // Words on a map's cells: each cell is dark now, so every grey is the light one.
-      recolour(trace, hasMap ? function (text) { return nightColour(text === "#ffffff" ? "#000000" : text); } : nightColour);
+      recolour(trace, nightColour);
+      // Every cell of a map is dark now: so all words on cells are light.
+      if (hasMap && trace.textfont) trace.textfont.color = nightColour("#000000");
     });
     recolour(figure.layout, nightColour);
   }

@@ -1,5 +1,4 @@
 using System.Reflection;
-using System.Text;
 using RigScenarios.Charts;
 
 namespace RigScenarios.Notebooks.Engine;
@@ -21,22 +20,19 @@ internal static class SessionImports
         ? folder
         : AppContext.BaseDirectory;
 
-    /// <summary>Using directives for every public namespace of the library and for the functions of the session.</summary>
-    public static string Usings
-    {
-        get
-        {
-            var namespaces = new[] { typeof(Figure).Assembly, Assembly.Load("RigScenarios") }
-                .SelectMany(assembly => assembly.GetExportedTypes())
-                .Select(type => type.Namespace)
-                .OfType<string>()
-                .Where(name => name.StartsWith("RigScenarios", StringComparison.Ordinal))
-                .Distinct()
-                .Order(StringComparer.Ordinal);
-            var usings = new StringBuilder("using UnitsNet;\nusing UnitsNet.Units;\nusing static RigScenarios.Notebooks.NotebookSession;\n");
-            foreach (var name in namespaces)
-                usings.Append($"using {name};\n");
-            return usings.ToString();
-        }
-    }
+    /// <summary>Every public namespace of the library, and the class whose functions cells call by their names alone.</summary>
+    public static IReadOnlyList<string> Namespaces =>
+    [
+        "UnitsNet", "UnitsNet.Units", typeof(NotebookSession).FullName!,
+        .. new[] { typeof(Figure).Assembly, Assembly.Load("RigScenarios") }
+            .SelectMany(assembly => assembly.GetExportedTypes())
+            .Select(type => type.Namespace)
+            .OfType<string>()
+            .Where(name => name.StartsWith("RigScenarios", StringComparison.Ordinal))
+            .Distinct()
+            .Order(StringComparer.Ordinal),
+    ];
+
+    /// <summary>The same as using directives, for a notebook program.</summary>
+    public static string Usings => string.Concat(Namespaces.Select(name => $"using {(name == typeof(NotebookSession).FullName ? "static " : "")}{name};\n"));
 }

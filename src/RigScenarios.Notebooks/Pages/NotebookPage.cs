@@ -39,7 +39,7 @@ public static class NotebookPage
             yield return new HtmlPart(ParameterTable(run.Parameters));
         foreach (var output in run.Cells.FirstOrDefault(r => r.Cell.Number == cell.Number)?.Outputs ?? [])
             yield return output;
-        if (!cell.Text.Contains("NotebookSession.Start()", StringComparison.Ordinal))
+        if (!cell.IsStart)
             yield return new HtmlPart($"<details class=\"rs-code\"><summary>Code (cell {cell.Number})</summary><pre><code>{HtmlText.Escape(cell.Text.TrimEnd())}</code></pre></details>\n");
     }
 

@@ -16,6 +16,21 @@ public enum ParameterKind
 
     /// <summary>Yes or no, <c>true</c> or <c>false</c>.</summary>
     YesNo,
+
+    /// <summary>A date, as 2026-02-14.</summary>
+    Date,
+
+    /// <summary>A scenario file.</summary>
+    ScenarioFile,
+
+    /// <summary>A build of a scenario.</summary>
+    Build,
+
+    /// <summary>A day of a scenario.</summary>
+    Day,
+
+    /// <summary>A part that a scenario can use, of one kind.</summary>
+    Part,
 }
 
 /// <summary>A parameter of a notebook: what the cell tagged <c>parameters</c> declares, and what its comment says of it.</summary>
@@ -45,6 +60,12 @@ public sealed record NotebookParameter
     /// <summary>The only texts taken, or empty where any text is.</summary>
     public IReadOnlyList<string> Choices { get; init; } = [];
 
+    /// <summary>For a build, a day or a part: the parameter that names the scenario file; otherwise empty.</summary>
+    public string Of { get; init; } = "";
+
+    /// <summary>For a part: its kind, as in parts files ("battery"); otherwise empty.</summary>
+    public string PartKind { get; init; } = "";
+
     /// <summary>Suffix that marks a C# literal of the declared type ("m" for decimal), or empty.</summary>
     internal string LiteralSuffix { get; init; } = "";
 
@@ -59,6 +80,11 @@ public sealed record NotebookParameter
                 ParameterKind.YesNo => "true or false",
                 ParameterKind.Text when Choices.Count > 0 => "one of " + string.Join(" | ", Choices),
                 ParameterKind.Text => "any text",
+                ParameterKind.Date => "a date as year-month-day",
+                ParameterKind.ScenarioFile => "a scenario file",
+                ParameterKind.Build => "a build of the scenario",
+                ParameterKind.Day => "a day of the scenario",
+                ParameterKind.Part => $"a {PartKind} that the scenario's files describe, by its id",
                 ParameterKind.WholeNumber => "a whole number",
                 _ => "a number",
             };
@@ -85,15 +111,36 @@ public sealed record NotebookParameter
             case ParameterKind.Text:
                 var choice = Choices.FirstOrDefault(c => c.Equals(given.Trim(), StringComparison.OrdinalIgnoreCase));
                 return Choices.Count == 0 || choice is not null ? (choice ?? given, null) : Refuse($"\"{given}\" is not one of the choices");
+            case ParameterKind.Date:
+                return DateOnly.TryParseExact(text, "yyyy-M-d", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+                    ? (date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), null)
+                    : Refuse($"\"{given}\" is no date");
+            case ParameterKind.ScenarioFile or ParameterKind.Build or ParameterKind.Day or ParameterKind.Part:
+                // Whether there is such a one is known only with the scenario at hand.
+                return (text, null);
             default:
                 return ReadNumber(given, text.Replace('−', '-'));
         }
     }
 
     /// <summary>A value, read before, as C# writes it.</summary>
-    internal string Literal(string value) => Kind == ParameterKind.Text
-        ? Microsoft.CodeAnalysis.CSharp.SymbolDisplay.FormatLiteral(value, quote: true)
-        : value + LiteralSuffix;
+    internal string Literal(string value) => Kind switch
+    {
+        ParameterKind.Date => $"new DateOnly({value.Replace("-0", "-", StringComparison.Ordinal).Replace("-", ", ", StringComparison.Ordinal)})",
+        ParameterKind.Text or ParameterKind.ScenarioFile or ParameterKind.Build or ParameterKind.Day or ParameterKind.Part =>
+            Microsoft.CodeAnalysis.CSharp.SymbolDisplay.FormatLiteral(value, quote: true),
+        _ => value + LiteralSuffix,
+    };
+
+    /// <summary>A value, read before, as an object of the runtime: what the notebook's variable is set to.</summary>
+    internal object Typed(string value) => Kind switch
+    {
+        ParameterKind.Number => double.Parse(value, CultureInfo.InvariantCulture),
+        ParameterKind.WholeNumber => long.Parse(value, CultureInfo.InvariantCulture),
+        ParameterKind.YesNo => value == "true",
+        ParameterKind.Date => DateOnly.ParseExact(value, "yyyy-MM-dd", CultureInfo.InvariantCulture),
+        _ => value,
+    };
 
     private (string? Value, string? Problem) ReadNumber(string given, string text)
     {
@@ -106,7 +153,8 @@ public sealed record NotebookParameter
         return (number.ToString("R", CultureInfo.InvariantCulture), null);
     }
 
-    private (string?, string?) Refuse(string why) => (null, $"{Name}: {why}. Expected ({Label}): {Accepted}; for example {Name}={Example}.");
+    /// <summary>Why a value is not taken, with what is accepted instead.</summary>
+    internal (string? Value, string? Problem) Refuse(string why) => (null, $"{Name}: {why}. Expected ({Label}): {Accepted}; for example {Name}={Example}.");
 
     private string Example => Default.Contains(' ') ? $"\"{Default}\"" : Default;
 

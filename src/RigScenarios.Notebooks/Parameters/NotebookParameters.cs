@@ -11,8 +11,11 @@ public sealed class NotebookParameters
     // The open convention of parameterised notebooks: one cell with this tag.
     internal const string Tag = "parameters";
 
-    private NotebookParameters(int? cell, IReadOnlyList<NotebookParameter> all)
+    private readonly string folder;
+
+    private NotebookParameters(string folder, int? cell, IReadOnlyList<NotebookParameter> all)
     {
+        this.folder = folder;
         Cell = cell;
         All = all;
     }
@@ -26,12 +29,13 @@ public sealed class NotebookParameters
     /// <summary>Reads the parameters from the cell tagged <c>parameters</c>. Its code is not run.</summary>
     internal static NotebookParameters Read(Notebook notebook)
     {
+        var place = Path.GetDirectoryName(notebook.FilePath)!;
         var cell = notebook.Cells.FirstOrDefault(c => c.Kind == CellKind.Code && c.Tags.Contains(Tag));
         if (cell is null)
-            return new NotebookParameters(null, []);
+            return new NotebookParameters(place, null, []);
         var root = CSharpSyntaxTree.ParseText(cell.Text, new CSharpParseOptions(kind: SourceCodeKind.Script)).GetCompilationUnitRoot();
         var declarations = root.Members.OfType<FieldDeclarationSyntax>().Where(field => field.Declaration.Variables.Count == 1);
-        return new NotebookParameters(cell.Number, [.. declarations.Select(ReadDeclaration).OfType<NotebookParameter>()]);
+        return new NotebookParameters(place, cell.Number, [.. declarations.Select(ReadDeclaration).OfType<NotebookParameter>()]);
     }
 
     /// <summary>
@@ -39,7 +43,10 @@ public sealed class NotebookParameters
     /// </summary>
     /// <param name="given">Values by name, as a person wrote them; a number may carry its unit.</param>
     /// <exception cref="NotebookInputException">A name is unknown, or a value is of the wrong kind or out of range.</exception>
-    public IReadOnlyList<ParameterValue> Resolve(IReadOnlyDictionary<string, string>? given = null)
+    public IReadOnlyList<ParameterValue> Resolve(IReadOnlyDictionary<string, string>? given = null) =>
+        Resolve(given, new ParameterScope([], new ScenarioChoices(), FallsBack: false));
+
+    internal IReadOnlyList<ParameterValue> Resolve(IReadOnlyDictionary<string, string>? given, ParameterScope scope)
     {
         var problems = new List<string>();
         var read = new Dictionary<string, string>();
@@ -58,9 +65,9 @@ public sealed class NotebookParameters
                 problems.Add(problem);
         }
 
-        return problems.Count > 0
-            ? throw new NotebookInputException(problems)
-            : [.. All.Select(p => new ParameterValue(p, read.GetValueOrDefault(p.Name, p.Default), read.ContainsKey(p.Name)))];
+        var values = All.Select(p => new ParameterValue(p, read.GetValueOrDefault(p.Name, p.Default), read.ContainsKey(p.Name))).ToList();
+        problems.AddRange(scope.Settle(values, folder));
+        return problems.Count > 0 ? throw new NotebookInputException(problems) : values;
     }
 
     private string Unknown(string name)
@@ -85,7 +92,7 @@ public sealed class NotebookParameters
             Name = variable.Identifier.Text,
             Kind = kind,
             Label = variable.Identifier.Text,
-            Default = value is LiteralExpressionSyntax { Token.Value: string text } ? text : Plain(value, type),
+            Default = value is LiteralExpressionSyntax { Token.Value: string text } ? text : DateOf(value) ?? Plain(value, type),
             LiteralSuffix = type switch { "decimal" => "m", "float" => "f", _ => "" },
         });
     }
@@ -93,8 +100,16 @@ public sealed class NotebookParameters
     private static string Plain(ExpressionSyntax value, string type) =>
         type is "decimal" or "float" or "var" ? value.ToString().TrimEnd('m', 'M', 'f', 'F', 'd', 'D') : value.ToString();
 
+    // new(2026, 2, 14) or new DateOnly(2026, 2, 14)
+    private static string? DateOf(ExpressionSyntax value) =>
+        value is BaseObjectCreationExpressionSyntax { ArgumentList.Arguments: { Count: 3 } arguments }
+        && arguments.Select(argument => argument.Expression).OfType<LiteralExpressionSyntax>().Select(literal => literal.Token.Value).OfType<int>().ToList() is [var year, var month, var day]
+            ? FormattableString.Invariant($"{year:0000}-{month:00}-{day:00}")
+            : null;
+
     private static ParameterKind? Kind(TypeSyntax type, ExpressionSyntax value) => type.ToString() switch
     {
+        "DateOnly" when DateOf(value) is not null => ParameterKind.Date,
         "double" or "float" or "decimal" => ParameterKind.Number,
         "int" or "long" => ParameterKind.WholeNumber,
         "string" => ParameterKind.Text,
@@ -118,4 +133,7 @@ public sealed class NotebookParameters
 /// <param name="Parameter">The parameter.</param>
 /// <param name="Value">Its value in plain form ("-20", "true", "98 Wh").</param>
 /// <param name="IsGiven">Whether it was given for the run; otherwise it is the notebook's own.</param>
-public sealed record ParameterValue(NotebookParameter Parameter, string Value, bool IsGiven);
+public sealed record ParameterValue(NotebookParameter Parameter, string Value, bool IsGiven)
+{
+    internal object Typed => Parameter.Typed(Value);
+}

@@ -5,10 +5,17 @@ namespace RigScenarios.Notebooks.Parameters;
 
 /// <summary>
 /// The comment behind a parameter: <c>// what it is, unit, low to high</c> for a number, <c>// what it is, one of a | b | c</c>
-/// for a text. Unit and range may be missing.
+/// for a text, <c>// what it is, a scenario file</c>, <c>// what it is, a build of scenario</c> (or a day, or a kind of part) for
+/// a text that names one. Unit and range may be missing.
 /// </summary>
 internal sealed partial record ParameterComment(string Label, string Unit, double? Minimum, double? Maximum, IReadOnlyList<string> Choices)
 {
+    private ParameterKind? NamedKind { get; init; }
+
+    private string Of { get; init; } = "";
+
+    private string PartKind { get; init; } = "";
+
     public static ParameterComment Read(string comment, ParameterKind kind)
     {
         var parts = comment.Split(", ", StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).ToList();
@@ -22,6 +29,21 @@ internal sealed partial record ParameterComment(string Label, string Unit, doubl
         {
             choices = string.Join(", ", parts.Skip(index))["one of ".Length..].Split('|', StringSplitOptions.TrimEntries);
             parts.RemoveRange(index, parts.Count - index);
+        }
+        else if (kind == ParameterKind.Text && parts.Count > 1 && Named().Match(parts[^1]) is { Success: true } named)
+        {
+            var what = named.Groups["what"].Value;
+            ParameterKind? namedKind = what switch
+            {
+                "" => ParameterKind.ScenarioFile,
+                "build" => ParameterKind.Build,
+                "day" => ParameterKind.Day,
+                _ => ParameterKind.Part,
+            };
+            return new ParameterComment(string.Join(", ", parts.SkipLast(1)), "", null, null, [])
+            {
+                NamedKind = namedKind, Of = named.Groups["of"].Value, PartKind = namedKind == ParameterKind.Part ? what : "",
+            };
         }
 
         var unit = "";
@@ -37,6 +59,9 @@ internal sealed partial record ParameterComment(string Label, string Unit, doubl
     public NotebookParameter Apply(NotebookParameter parameter) => parameter with
     {
         Label = Label.Length > 0 ? Label : parameter.Name,
+        Kind = NamedKind ?? parameter.Kind,
+        Of = Of,
+        PartKind = PartKind,
         Unit = Unit,
         Minimum = Minimum,
         Maximum = Maximum,
@@ -44,6 +69,9 @@ internal sealed partial record ParameterComment(string Label, string Unit, doubl
     };
 
     private static double Number(string text) => double.Parse(text.Replace('−', '-'), CultureInfo.InvariantCulture);
+
+    [GeneratedRegex(@"^an? (scenario file|(?<what>[a-z-]+) of (?<of>\w+))$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Named();
 
     [GeneratedRegex(@"^(?<low>[-−]?\d+(\.\d+)?)\s+to\s+(?<high>[-−]?\d+(\.\d+)?)$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Range();

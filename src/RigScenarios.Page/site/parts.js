@@ -51,7 +51,7 @@ export function showParts(container, parts) {
 /** Draws the figures within `root` that were changed since they were drawn, those on the screen first. */
 export async function drawFigures(root, onlyVisible = false) {
   for (const chart of root.querySelectorAll(".rs-chart")) {
-    if (!chart.rsWaiting || (onlyVisible && !isOnScreen(chart))) continue;
+    if (!chart.rsWaiting || chart.clientWidth === 0 || (onlyVisible && !isOnScreen(chart))) continue;
     const specification = chart.rsWaiting;
     chart.rsWaiting = null;
     await window.rigFigures.draw(chart, specification);

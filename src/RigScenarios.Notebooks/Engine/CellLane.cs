@@ -1,0 +1,137 @@
+using RigScenarios.Charts.Pages;
+
+namespace RigScenarios.Notebooks.Engine;
+
+/// <summary>What happens while a lane runs; called in order, from the thread that runs the cells.</summary>
+internal interface ILaneReader
+{
+    void Begins(NotebookCell cell);
+
+    void Progress(NotebookCell cell, double fraction, string text);
+
+    void Showed(NotebookCell cell, IReadOnlyList<PagePart> parts);
+}
+
+/// <summary>
+/// One reader's run of a compiled notebook: the variables of its cells and what they showed. A change of parameters reruns only
+/// the cells that rest on it.
+/// </summary>
+internal sealed class CellLane(IReadOnlyList<CompiledCell> cells, int? parametersCell)
+{
+    // One slot for each cell's variables; the first is the compiler's own.
+    private readonly object?[] slots = new object?[cells.Count + 2];
+    private readonly ShownValues shown = new();
+    private readonly Dictionary<int, IReadOnlyList<PagePart>> outputs = [];
+    private readonly HashSet<int> stale = [.. cells.Select(cell => cell.Cell.Number)];
+    private readonly Dictionary<string, object> values = new(StringComparer.Ordinal);
+
+    /// <summary>What the cells that ran showed last, in order.</summary>
+    public IReadOnlyList<CellRun> Shown => [.. cells.Where(cell => outputs.ContainsKey(cell.Cell.Number)).Select(cell => new CellRun(cell.Cell, outputs[cell.Cell.Number]))];
+
+    /// <summary>Runs what is not up to date with the given values.</summary>
+    /// <param name="given">Values of parameters; those that aren't named keep what the notebook says.</param>
+    /// <param name="reader">Told what happens.</param>
+    /// <param name="cancellation">Stops between cells, and within one that watches it. What was not run is run next time.</param>
+    /// <returns>The cells that were run, and the one that failed with its error.</returns>
+    /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
+    public async Task<(IReadOnlyList<int> Rerun, (int Cell, CellError Error)? Failure)> RunAsync(
+        IReadOnlyDictionary<string, object> given, ILaneReader reader, CancellationToken cancellation)
+    {
+        MarkStale(given);
+        var rerun = new List<int>();
+        foreach (var cell in cells.Where(cell => stale.Contains(cell.Cell.Number)))
+        {
+            cancellation.ThrowIfCancellationRequested();
+            reader.Begins(cell.Cell);
+            rerun.Add(cell.Cell.Number);
+            var context = new CellContext(shown, (fraction, text) => reader.Progress(cell.Cell, fraction, text), cancellation);
+            var error = cell.Error ?? await Task.Run(() => RunCellAsync(cell, context), CancellationToken.None);
+            cancellation.ThrowIfCancellationRequested();
+            outputs[cell.Cell.Number] = context.Parts;
+            reader.Showed(cell.Cell, context.Parts);
+            if (error is not null)
+                return (rerun, (cell.Cell.Number, error));
+            if (cell.Cell.Number == parametersCell)
+                Assign(cell);
+            stale.Remove(cell.Cell.Number);
+        }
+
+        return (rerun, null);
+    }
+
+    private async Task<CellError?> RunCellAsync(CompiledCell cell, CellContext context)
+    {
+        context.Enter();
+        try
+        {
+            if (cell.Run is not null && await cell.Run(slots) is { } value)
+            {
+                foreach (var part in shown.Parts(value))
+                    context.Show(part);
+            }
+
+            return null;
+        }
+#pragma warning disable CA1031 // Whatever a cell throws is its own failure, told to the reader of the notebook.
+        catch (Exception exception)
+#pragma warning restore CA1031
+        {
+            return CellError.OfException(exception);
+        }
+    }
+
+    private void MarkStale(IReadOnlyDictionary<string, object> given)
+    {
+        var declared = cells.FirstOrDefault(cell => cell.Cell.Number == parametersCell);
+        var changed = given.Where(value => !values.TryGetValue(value.Key, out var before) || !before.Equals(value.Value)).Select(value => value.Key).ToList();
+        foreach (var name in changed)
+            values[name] = given[name];
+        if (declared is null || stale.Contains(declared.Cell.Number))
+            return;
+        // A cell that changes a parameter leaves no way back to the value before it but to begin anew.
+        if (cells.Any(cell => cell.Uses.Writes.Any(write => write.Cell == parametersCell)))
+        {
+            if (changed.Count > 0)
+                stale.UnionWith(cells.Select(cell => cell.Cell.Number));
+            return;
+        }
+
+        Assign(declared);
+        foreach (var cell in cells.Where(cell => changed.Any(name => cell.Uses.Reads.Contains((declared.Cell.Number, name)))))
+            stale.Add(cell.Cell.Number);
+        Spread();
+    }
+
+    // What rests on a stale cell is stale. A cell that changes an earlier cell's variable can only be repeated together with it.
+    private void Spread()
+    {
+        for (var before = -1; before != stale.Count;)
+        {
+            before = stale.Count;
+            foreach (var cell in cells)
+            {
+                if (stale.Contains(cell.Cell.Number))
+                    stale.UnionWith(cell.Uses.Writes.Select(write => write.Cell));
+                else if (cell.Uses.Cells.Overlaps(stale.Where(number => number != parametersCell)) || ReadsWhatAnotherChanged(cell))
+                    stale.Add(cell.Cell.Number);
+            }
+        }
+    }
+
+    private bool ReadsWhatAnotherChanged(CompiledCell reader) => cells.Any(other =>
+        other.Cell.Number < reader.Cell.Number && stale.Contains(other.Cell.Number) && other.Uses.Writes.Overlaps(reader.Uses.Reads));
+
+    // Values go straight into the cell's variables, typed: no text of theirs ever becomes code.
+    private void Assign(CompiledCell declared)
+    {
+        if (declared.Variables is null || slots.FirstOrDefault(slot => slot?.GetType() == declared.Variables) is not { } variables)
+            return;
+        foreach (var (name, value) in values)
+        {
+            if (declared.Variable(name) is { } field)
+                field.SetValue(variables, value is IConvertible && field.FieldType != value.GetType()
+                    ? Convert.ChangeType(value, field.FieldType, System.Globalization.CultureInfo.InvariantCulture)
+                    : value);
+        }
+    }
+}

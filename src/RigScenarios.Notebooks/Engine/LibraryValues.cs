@@ -1,0 +1,40 @@
+using RigScenarios.Builds;
+using RigScenarios.Charts;
+using RigScenarios.Charts.Builds;
+using RigScenarios.Charts.Days;
+using RigScenarios.Charts.Pages;
+using RigScenarios.Charts.Sweeps;
+using RigScenarios.Days;
+using RigScenarios.Scenarios;
+using RigScenarios.Sweeps;
+
+namespace RigScenarios.Notebooks.Engine;
+
+/// <summary>How the library's own results are shown: a build, a day's result, a sweep or a chart as a picture, a scenario as a table.</summary>
+internal static class LibraryValues
+{
+    /// <summary>The types that have a picture or a table of their own, for programs that want to know beforehand.</summary>
+    public static IReadOnlyList<Type> Types { get; } =
+        [typeof(Figure), typeof(ChartTable), typeof(PagePart), typeof(DayResult), typeof(SweepTable), typeof(PoweredBuild), typeof(Build), typeof(Scenario)];
+
+    /// <summary>The parts that show a value; null for a value that is none of the library's results.</summary>
+    public static IEnumerable<PagePart>? Parts(object value) => value switch
+    {
+        Figure figure => [new FigurePart(figure)],
+        ChartTable table => [new TablePart(table)],
+        PagePart part => [part],
+        DayResult result => Day(result),
+        SweepTable table => [new FigurePart(SweepChart.Of(table))],
+        PoweredBuild build => [new FigurePart(BuildChart.Of(build))],
+        Build build => [new TablePart(BuildTable.Of(build))],
+        Scenario scenario => [new HeadingPart(scenario.Title, 3), new TablePart(BuildTable.Of(scenario))],
+        _ => null,
+    };
+
+    private static IEnumerable<PagePart> Day(DayResult result)
+    {
+        yield return new AnswerPart(DayInWords.Of(result), DayCautions.Of(result));
+        if (result.Series.Count > 0)
+            yield return new FigurePart(DayChart.Of(result, "The day on the battery"));
+    }
+}

@@ -1,0 +1,67 @@
+using RigScenarios.Files;
+using RigScenarios.Notebooks.Live;
+using RigScenarios.Parts;
+using RigScenarios.Scenarios;
+using RigScenarios.Scenarios.Forms;
+
+namespace RigScenarios.Notebooks.Parameters;
+
+/// <summary>Scenario files as choices: which there are, and which builds, days and parts each has. A file is read again when it changed.</summary>
+internal sealed class ScenarioChoices
+{
+    private readonly Dictionary<string, (DateTime Written, Scenario? Scenario, string? Problem)> read = new(StringComparer.Ordinal);
+
+    /// <summary>A scenario by its file, seen from the notebook's folder; or why it can't be used.</summary>
+    public (Scenario? Scenario, string? Problem) Read(string path, string folder)
+    {
+        var full = Path.GetFullPath(path, folder);
+        var written = File.Exists(full) ? File.GetLastWriteTimeUtc(full) : default;
+        if (!read.TryGetValue(full, out var known) || known.Written != written)
+        {
+            var (scenario, problems) = ScenarioFile.TryRead(full);
+            var errors = problems.Where(problem => problem.Severity == Severity.Error).ToList();
+            known = read[full] = (written, scenario, scenario is not null ? null
+                : $"{Path.GetFileName(full)} can't be used yet: {errors[0] with { File = Path.GetFileName(full) }}{(errors.Count > 1 ? $" ({errors.Count - 1} more)" : "")}");
+        }
+
+        return (known.Scenario, known.Problem);
+    }
+
+    /// <summary>What may be chosen for a parameter; empty where it is no choice.</summary>
+    public IReadOnlyList<ParameterChoice> Choices(
+        NotebookParameter parameter, IReadOnlyList<ParameterValue> values, IReadOnlyList<ScenarioFolder> folders, string folder)
+    {
+        switch (parameter.Kind)
+        {
+            case ParameterKind.Text:
+                return [.. parameter.Choices.Select(choice => new ParameterChoice(choice, choice, ""))];
+            case ParameterKind.ScenarioFile:
+                return [.. folders.SelectMany(given => given.Files())];
+            case ParameterKind.Build or ParameterKind.Day or ParameterKind.Part:
+                var owner = values.FirstOrDefault(value => value.Parameter.Name == parameter.Of && value.Parameter.Kind == ParameterKind.ScenarioFile);
+                return owner is not null && Read(owner.Value, folder).Scenario is { } scenario ? Of(scenario, parameter) : [];
+            default:
+                return [];
+        }
+    }
+
+    private static IReadOnlyList<ParameterChoice> Of(Scenario scenario, NotebookParameter parameter) => parameter.Kind switch
+    {
+        ParameterKind.Build => [.. scenario.Builds.Select(build => new ParameterChoice(build.Key, build.Value.Title ?? build.Key, ""))],
+        ParameterKind.Day => [.. scenario.Days.Select(day => new ParameterChoice(day.Key, day.Value.Title ?? day.Key, ""))],
+        _ =>
+        [
+            .. scenario.PartIds.Select(id => (id, part: scenario.FindPart(id)!))
+                .Where(item => ChoiceForm<PartKind>.Word(item.part.Kind) == parameter.PartKind)
+                .Select(item => new ParameterChoice(item.id, item.part.Name, Detail(item.part))),
+        ],
+    };
+
+    private static string Detail(Part part) => string.Join(", ", new[]
+    {
+        part.Battery is { } battery ? QuantityText.Write(battery.Energy) : null,
+        part.Mass is { } mass ? QuantityText.Write(mass) : null,
+        part.Power?.Record is { } power ? QuantityText.Write(power) : null,
+        part.Buy?.ToString(),
+    }.Where(text => text is not null));
+}
