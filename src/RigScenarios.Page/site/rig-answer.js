@@ -20,6 +20,8 @@ export class Answer extends EventTarget {
       element: byId("answer"), missing: byId("answer-missing"), spoken: byId("answer-spoken"), away: byId("answer-away"), parts: byId("answer-parts"),
       figures: byId("answer-figures"), assumed: byId("answer-assumed"), assumedList: byId("assumed-list"), file: byId("answer-file"), text: byId("file-text"), strip: byId("answer-strip"),
     });
+    // On a phone the sentence stands at the foot of the window until the answer itself is in view.
+    new IntersectionObserver(([seen]) => { this.strip.hidden = seen.isIntersecting; }).observe(this.parts);
     draft.addEventListener("changed", ({ detail }) => this.#soon(detail.isQuick ? moving : typing));
   }
 
