@@ -58,9 +58,18 @@ export class Help {
   }
 
   #insert(help, field) {
-    const { text } = this, { value, selectionStart } = text;
+    const { text } = this, { value } = text;
+    let { selectionStart } = text;
     const start = value.lastIndexOf("\n", selectionStart - 1) + 1, end = (value.indexOf("\n", selectionStart) + value.length + 1) % (value.length + 1);
-    const before = value.slice(start, selectionStart), line = value.slice(start, end);
+    const line = value.slice(start, end);
+    const closing = /\}\s*(#.*)?$/.exec(line);
+    // Beside a group that stands in one line, its fields go into it.
+    if (closing && keyOf(line) === help.path.split(".").at(-1)) {
+      const inside = start + closing.index;
+      if (selectionStart > inside || !value.slice(start, selectionStart).includes("{")) { selectionStart = inside; text.setSelectionRange(inside, inside); }
+    }
+
+    const before = value.slice(start, selectionStart);
     const opened = before.lastIndexOf("{");
     if (opened > before.lastIndexOf("}")) {
       // Within a group in one line: at the cursor, with the commas that it needs.
@@ -85,7 +94,9 @@ export class Help {
 // On an empty line the cursor's own depth; else that of the group: two further in than a line that opens one, else the line's.
 function indentFor(value, start, line, path) {
   if (line.trim() === "") return line.length > 0 ? line : "  ".repeat(path ? path.split(".").length : 0);
-  const spaces = /^ */.exec(line)[0], key = /^\s*(?:- )?["']?([^"':#]+)["']?\s*:/.exec(line)?.[1].trim();
-  const opensGroup = /:\s*(#.*)?$/.test(line) && (!path || path.split(".").at(-1) === key);
+  const spaces = /^ */.exec(line)[0];
+  const opensGroup = /:\s*(#.*)?$/.test(line) && path.split(".").at(-1) === keyOf(line);
   return opensGroup ? `${spaces}  ` : spaces;
 }
+
+function keyOf(line) { return /^\s*(?:- )?["']?([^"':#]+)["']?\s*:/.exec(line)?.[1].trim() ?? ""; }

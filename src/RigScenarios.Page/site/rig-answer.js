@@ -17,7 +17,7 @@ export class Answer extends EventTarget {
     Object.assign(this, { draft, knowledge });
     const byId = (id) => document.getElementById(id);
     Object.assign(this, {
-      element: byId("answer"), missing: byId("answer-missing"), spoken: byId("answer-spoken"), away: byId("answer-away"), parts: byId("answer-parts"),
+      element: byId("answer"), missing: byId("answer-missing"), spoken: byId("answer-spoken"), stale: byId("answer-stale"), away: byId("answer-away"), parts: byId("answer-parts"),
       figures: byId("answer-figures"), assumed: byId("answer-assumed"), assumedList: byId("assumed-list"), file: byId("answer-file"), text: byId("file-text"), strip: byId("answer-strip"),
     });
     // On a phone the sentence stands at the foot of the window until the answer itself is in view.
@@ -72,10 +72,13 @@ export class Answer extends EventTarget {
     const toDo = errors > 0 ? `${errors === 1 ? "One thing" : `${errors} things`} to put right in the form.` : answer.missing.length > 0 ? `Still to say: ${answer.missing.map((key) => this.#label(key)).join(", ")}.` : "";
     say(this.spoken, [toDo, spoken].filter(Boolean).join(" "));
     say(this.strip, spoken || toDo || "The answer appears here.");
-    this.element.classList.toggle("answer-old", errors > 0);
     const sentence = answer.answer && !answer.parts.some((part) => part.type === "answer") ? [{ type: "answer", ...answer.answer }] : [];
     const parts = [...sentence, ...answer.parts];
-    if (parts.length > 0 || (errors === 0 && answer.missing.length > 0)) showParts(this.parts, parts);
+    // What was shown stays while something is to be put right, and says that it is from before.
+    const isStale = errors > 0 && !parts.some((part) => part.type === "figure") && this.parts.querySelector("figure") !== null;
+    this.element.classList.toggle("answer-old", isStale);
+    this.stale.hidden = !isStale;
+    if (!isStale) showParts(this.parts, parts);
     await drawFigures(this.parts);
     this.figures.replaceChildren(...[["Mass", answer.mass], ["Price", answer.price]].filter(([, value]) => value)
       .map(([name, value]) => el("div", {}, el("dt", {}, name), el("dd", {}, value))));

@@ -41,7 +41,7 @@ export class Wiring {
       title.textContent = wired.title;
       const choices = [...wired.choices.map((choice) => ({ value: choice.value, title: wired.proposed && choice.value === wired.fedBy ? `${choice.title} (proposed)` : choice.title })),
         ...(wired.proposed ? [] : [{ value: "", title: "Propose it for me" }])];
-      if (!choices.some((choice) => choice.value === wired.fedBy)) choices.unshift({ value: wired.fedBy, title: wired.fedByTitle || wired.fedBy || "not known yet" });
+      if (!choices.some((choice) => choice.value === wired.fedBy)) choices.unshift({ value: wired.fedBy, title: wired.fedByTitle || wired.fedBy || "nothing that fits" });
       const wanted = JSON.stringify(choices);
       if (select.dataset.shown !== wanted) {
         select.replaceChildren(...choices.map((choice) => Object.assign(el("option", {}, choice.title), { value: choice.value })));
@@ -53,7 +53,7 @@ export class Wiring {
       essentialField.hidden = !known || known.role === "regulator";
       select.hidden = !known;
       fixed.hidden = !!known;
-      fixed.textContent = wired.fedByTitle || wired.fedBy;
+      fixed.textContent = wired.fedByTitle || wired.fedBy || "nothing that fits";
       essential.checked = ["yes", "true", true].includes(known?.essential);
     };
     return { element, show };
