@@ -63,7 +63,7 @@ export class Save {
     say(this.command, saved.command);
     const notebook = new URLSearchParams({ scenario: saved.id, build: saved.build, day: saved.day });
     this.links.replaceChildren(
-      el("li", {}, el("a", { href: `/n/01-one-build-one-day#${notebook.toString().replaceAll("%2F", "/")}` }, "Open it in notebook 01: will one battery last the day?")),
+      el("li", {}, el("a", { href: `/n/01-one-build-one-day#${notebook}` }, "Open it in notebook 01: will one battery last the day?")),
       el("li", {}, el("a", { href: `/file/${inPath(saved.id)}` }, "Edit it as text")));
   }
 }
