@@ -84,6 +84,7 @@ export class Answer extends EventTarget {
       .map(([name, value]) => el("div", {}, el("dt", {}, name), el("dd", {}, value))));
     this.assumed.hidden = answer.assumed.length === 0;
     this.assumedList.replaceChildren(...answer.assumed.map((assumed) => el("li", {}, el("span", { class: "assumed-name" }, assumed.name), ": ", el("strong", {}, assumed.value),
+      assumed.why ? `. ${assumed.why}` : null,
       assumed.source ? el("span", { class: "assumed-source" }, ` (${assumed.source})`) : null)));
     this.file.hidden = !answer.text;
     say(this.text, answer.text ?? "");

@@ -21,7 +21,7 @@ export class OwnFigures {
       input.addEventListener("input", told);
       input.addEventListener("change", () => { input.value = withUnit(input.value, units[figure.key]); });
       this.#inputs.set(figure.key, input);
-      this.element.append(el("div", { class: "field own-field" }, el("label", { for: input.id }, figure.label), input,
+      this.element.append(el("div", { class: "field own-field" }, el("label", { for: input.id }, figure.label, figure.needed?.includes(question.key) ? el("span", { class: "optional" }, " (needed)") : null), input,
         figure.help ? el("p", { class: "help", id: help }, figure.help) : null));
     }
   }

@@ -51,7 +51,7 @@ export class Save {
       if (!error.problems) throw error;
       say(this.told, error.problems.map(inWords).join(" "));
       this.conflict.hidden = error.status !== 409;
-      if (error.status === 400) this.name.setAttribute("aria-invalid", "true");
+      if (error.problems.some((problem) => problem.path === "name")) this.name.setAttribute("aria-invalid", "true");
     }
   }
 
