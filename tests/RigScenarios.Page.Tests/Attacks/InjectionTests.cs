@@ -43,7 +43,7 @@ public sealed class InjectionTests
     [InlineData("amount", "1e999")]
     [InlineData("amount", "NaN")]
     [InlineData("amount", "11")]
-    [InlineData("amount", "5\0")]
+    [InlineData("amount", "5\u0001")]
     [InlineData("amount", "")]
     [InlineData("side", "left\"); //")]
     [InlineData("side", "<script>")]

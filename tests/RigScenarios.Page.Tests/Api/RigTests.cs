@@ -1,0 +1,174 @@
+using System.Net;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using RigScenarios.Days;
+using RigScenarios.Files;
+using RigScenarios.Page.Tests.Servers;
+using RigScenarios.Scenarios;
+
+namespace RigScenarios.Page.Tests.Api;
+
+/// <summary>One's own rig: from the first question to a file that the command line takes with the same answer.</summary>
+public sealed class RigTests
+{
+    [Fact]
+    public async Task The_form_gets_its_questions_parts_days_and_a_first_draft()
+    {
+        await using var server = await TrialServer.StartAsync();
+        var knowledge = await (await server.GetAsync("/api/rig/questions")).JsonAsync();
+        Assert.Equal(["camera", "battery"], knowledge.GetProperty("questions").EnumerateArray().Take(2).Select(question => question.Text("key")));
+        var part = knowledge.GetProperty("parts").EnumerateArray().First(part => part.Text("id") == "compact-body-b");
+        Assert.Equal(("body", "820 g"), (part.Text("kind"), part.Text("mass")));
+        Assert.Contains("21 W", part.Text("draw"), StringComparison.Ordinal);
+        Assert.Equal(3, knowledge.GetProperty("days").GetArrayLength());
+        Assert.NotEmpty(knowledge.GetProperty("days")[0].GetProperty("blocks").EnumerateObject());
+        Assert.Equal("100 %", knowledge.GetProperty("draft").Text("charge"));
+    }
+
+    [Fact]
+    public async Task The_answer_builds_up_and_says_what_is_still_missing()
+    {
+        await using var server = await TrialServer.StartAsync();
+        var draft = await BlankAsync(server);
+        var nothing = await AnswerAsync(server, draft);
+        Assert.Equal(["camera", "battery"], nothing.GetProperty("missing").EnumerateArray().Select(key => key.GetString()!));
+        Assert.Empty(nothing.GetProperty("parts").EnumerateArray());
+        draft["things"] = Things();
+        var whole = await AnswerAsync(server, draft);
+        Assert.Empty(whole.GetProperty("missing").EnumerateArray());
+        Assert.Empty(whole.GetProperty("problems").EnumerateArray());
+        Assert.Contains("It runs", whole.GetProperty("answer").Text("text"), StringComparison.Ordinal);
+        Assert.NotEmpty(whole.GetProperty("answer").GetProperty("cautions").EnumerateArray());
+        Assert.Equal("figure", Assert.Single(whole.GetProperty("parts").EnumerateArray()).Text("type"));
+        Assert.Contains(whole.GetProperty("wiring").EnumerateArray(), line => line.GetProperty("proposed").GetBoolean());
+        Assert.Contains(whole.GetProperty("assumed").EnumerateArray(), assumed => assumed.Text("name").Length > 0 && assumed.Text("value").Length > 0 && assumed.Text("source").Length > 0);
+        Assert.EndsWith("g", whole.Text("mass").Split(" (")[0], StringComparison.Ordinal);
+        Assert.Contains("EUR", whole.Text("price"), StringComparison.Ordinal);
+        Assert.StartsWith("rigscenarios: scenario 1", whole.Text("text"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_is_wrong_is_told_at_its_field_beside_what_can_be_said()
+    {
+        await using var server = await TrialServer.StartAsync();
+        var draft = await BlankAsync(server);
+        draft["things"] = Things();
+        draft["things"]!["monitor"]!["own"]!["mass"] = "heavy";
+        var answer = await AnswerAsync(server, draft);
+        var problem = Assert.Single(answer.GetProperty("problems").EnumerateArray());
+        Assert.Equal("things.monitor.own.mass", problem.Text("path"));
+        Assert.Contains("g", problem.Text("accepted"), StringComparison.Ordinal);
+        Assert.Equal(JsonValueKind.Null, answer.GetProperty("text").ValueKind);
+        using var saved = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { draft, name = "mine.yaml" });
+        Assert.Equal(HttpStatusCode.BadRequest, saved.StatusCode);
+        Assert.Empty(Directory.EnumerateFileSystemEntries(server.Rigs));
+    }
+
+    [Fact]
+    public async Task A_saved_rig_is_an_ordinary_file_with_the_same_answer()
+    {
+        await using var server = await TrialServer.StartAsync();
+        var draft = await BlankAsync(server);
+        draft["things"] = Things();
+        var shown = await AnswerAsync(server, draft);
+        var saved = await (await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { draft, name = "my rig.yaml" })).JsonAsync();
+        Assert.Equal("own/my rig.yaml", saved.Text("id"));
+        Assert.Equal("rigscenarios run \"my rig.yaml\"", saved.Text("command"));
+        var scenario = ScenarioFile.Read(Path.Combine(server.Rigs, "my rig.yaml"));
+        var result = ScenarioRun.Run(scenario, saved.Text("build"), saved.Text("day"), cancellation: TestContext.Current.CancellationToken);
+        Assert.StartsWith(DayWords.Answer(result), shown.GetProperty("answer").Text("text"), StringComparison.Ordinal);
+        Assert.Equal(shown.Text("text"), File.ReadAllText(Path.Combine(server.Rigs, "my rig.yaml")));
+        using var again = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { draft, name = "my rig.yaml" });
+        Assert.Equal(HttpStatusCode.Conflict, again.StatusCode);
+    }
+
+    [Fact]
+    public async Task A_file_opens_in_the_form_and_keeps_its_comments_and_what_the_form_does_not_show()
+    {
+        await using var server = await TrialServer.StartAsync();
+        var file = Path.Combine(server.Rigs, "mine.yaml");
+        var before = Checkout.Sample("teaching-kit.yaml").Replace("[../parts]", $"[\"{Checkout.Data.Replace('\\', '/')}/parts\"]", StringComparison.Ordinal)
+            .Replace("title: Teaching kit", "title: Teaching kit  # ours since spring", StringComparison.Ordinal);
+        File.WriteAllText(file, before);
+        var opened = await (await server.GetAsync("/api/rig/draft?file=own/mine.yaml&build=full-rig")).JsonAsync();
+        Assert.Equal("full-rig", opened.Text("build"));
+        var draft = JsonNode.Parse(opened.GetProperty("draft").GetRawText())!;
+        draft["charge"] = "90 %";
+        using var answer = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { draft, name = "mine.yaml", file = "own/mine.yaml", build = "full-rig", day = opened.Text("day"), version = opened.Text("version") });
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.Contains("--build full-rig", (await answer.JsonAsync()).Text("command"), StringComparison.Ordinal);
+        var after = File.ReadAllText(file);
+        Assert.Contains("# ours since spring", after, StringComparison.Ordinal);
+        var changed = before.Split('\n').Except(after.Split('\n')).ToList();
+        Assert.Contains("charge: 100 %", Assert.Single(changed), StringComparison.Ordinal);
+        Assert.Equal(90, ScenarioFile.Read(file).Builds["full-rig"].Battery.Charge!.Value.Percent, 1e-9);
+        Assert.Equal(100, ScenarioFile.Read(file).Builds["camera-only"].Battery.Charge!.Value.Percent, 1e-9);
+    }
+
+    [Fact]
+    public async Task A_form_does_not_write_over_a_file_that_changed_meanwhile()
+    {
+        await using var server = await TrialServer.StartAsync();
+        var draft = await BlankAsync(server);
+        draft["things"] = Things();
+        (await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { draft, name = "mine.yaml" })).Dispose();
+        var opened = await (await server.GetAsync("/api/rig/draft?file=own/mine.yaml")).JsonAsync();
+        File.AppendAllText(Path.Combine(server.Rigs, "mine.yaml"), "# changed elsewhere\n");
+        var body = new { draft, name = "mine.yaml", file = "own/mine.yaml", build = opened.Text("build"), day = opened.Text("day"), version = opened.Text("version") };
+        using var answer = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", body);
+        Assert.Equal(HttpStatusCode.Conflict, answer.StatusCode);
+        Assert.EndsWith("# changed elsewhere\n", File.ReadAllText(Path.Combine(server.Rigs, "mine.yaml")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_sample_becomes_an_own_file_that_finds_the_same_parts()
+    {
+        await using var server = await TrialServer.StartAsync();
+        var opened = await (await server.GetAsync("/api/rig/draft?file=samples/winter-harbour.yaml")).JsonAsync();
+        using var answer = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { draft = opened.GetProperty("draft"), name = "harbour.yaml", file = "samples/winter-harbour.yaml", build = opened.Text("build"), day = opened.Text("day") });
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        var mine = ScenarioFile.Read(Path.Combine(server.Rigs, "harbour.yaml"));
+        var sample = ScenarioFile.Read(Path.Combine(Checkout.Data, "scenarios", "winter-harbour.yaml"));
+        Assert.Equal(sample.Builds, mine.Builds);
+        Assert.Equal(sample.Library.Keys, mine.Library.Keys);
+        Assert.Contains("# ", File.ReadAllText(Path.Combine(server.Rigs, "harbour.yaml")), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("build=none", "build")]
+    [InlineData("day=none", "day")]
+    public async Task A_build_or_day_that_is_not_there_is_told_with_those_that_are(string query, string what)
+    {
+        await using var server = await TrialServer.StartAsync();
+        using var answer = await server.GetAsync($"/api/rig/draft?file=samples/teaching-kit.yaml&{query}");
+        Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
+        var problem = (await answer.JsonAsync()).GetProperty("problems")[0];
+        Assert.Equal(what, problem.Text("path"));
+        Assert.NotEmpty(problem.Text("accepted"));
+    }
+
+    [Fact]
+    public async Task A_file_with_errors_opens_as_text_only()
+    {
+        await using var server = await TrialServer.StartAsync();
+        File.WriteAllText(Path.Combine(server.Rigs, "mine.yaml"), "rigscenarios: scenario 1\ntitle: [\n");
+        using var answer = await server.GetAsync("/api/rig/draft?file=own/mine.yaml");
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Contains("Open it as text", (await answer.JsonAsync()).Problems(), StringComparison.Ordinal);
+    }
+
+    private static async Task<JsonObject> BlankAsync(TrialServer server) =>
+        (JsonObject)JsonNode.Parse((await (await server.GetAsync("/api/rig/questions")).JsonAsync()).GetProperty("draft").GetRawText())!;
+
+    private static async Task<JsonElement> AnswerAsync(TrialServer server, JsonObject draft) =>
+        await (await server.SendJsonAsync(HttpMethod.Post, "/api/rig/answer", new { draft, file = (string?)null, build = (string?)null, day = (string?)null })).JsonAsync();
+
+    private static JsonNode Things() => JsonNode.Parse("""
+        {
+          "camera": {"role": "camera", "part": "compact-body-b", "essential": "yes"},
+          "battery": {"role": "battery", "part": "brick-190wh"},
+          "plate": {"role": "plate", "part": "plate-guarded"},
+          "monitor": {"role": "monitor", "own": {"name": "My monitor", "voltage": "14.4 V", "current": "0.8 A", "mass": "310 g"}}
+        }
+        """)!;
+}
