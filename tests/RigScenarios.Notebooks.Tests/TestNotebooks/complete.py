@@ -7,10 +7,12 @@ from jupyter_client.manager import start_new_kernel
 start, words = sys.argv[1], sys.argv[2:]
 manager, client = start_new_kernel(kernel_name=".net-csharp", startup_timeout=60)
 try:
-    client.execute_interactive(start, timeout=60, output_hook=lambda message: None)
+    # What the first cell imports is there once a second one has run.
+    for cell in (start, "1"):
+        client.execute_interactive(cell, timeout=120, output_hook=lambda message: None)
     for word in words:
         client.complete(word, len(word))
-        print("offered " + json.dumps(client.get_shell_msg(timeout=60)["content"].get("matches", [])))
+        print("offered " + json.dumps(client.get_shell_msg(timeout=120)["content"].get("matches", [])))
 finally:
     client.stop_channels()
     manager.shutdown_kernel(now=True)
