@@ -9,13 +9,14 @@ namespace RigScenarios.Charts.Pages;
 /// </summary>
 public static class ChartScript
 {
+    private static readonly Lazy<string> PlotlyText = new(() =>
+        Read(typeof(GenericChart).Assembly, name => name.Contains("plotly", StringComparison.Ordinal) && name.EndsWith(".min.js", StringComparison.Ordinal)));
+
+    private static readonly Lazy<string> Own = new(() => Read(typeof(ChartScript).Assembly, name => name.EndsWith("figure.js", StringComparison.Ordinal)));
+
+    // Some notebook pages define a module loader: without the wrapper plotly.js would register there and not on the page.
     private static readonly Lazy<string> Text = new(() =>
-    {
-        var plotly = Read(typeof(GenericChart).Assembly, name => name.Contains("plotly", StringComparison.Ordinal) && name.EndsWith(".min.js", StringComparison.Ordinal));
-        var own = Read(typeof(ChartScript).Assembly, name => name.EndsWith("figure.js", StringComparison.Ordinal));
-        // Some notebook pages define a module loader: without the wrapper plotly.js would register there and not on the page.
-        return $"(function(define, module, exports) {{\n{plotly}\n}}).call(window);\n{own}".Replace("</script", "<\\/script", StringComparison.OrdinalIgnoreCase);
-    });
+        $"(function(define, module, exports) {{\n{PlotlyText.Value}\n}}).call(window);\n{Own.Value}".Replace("</script", "<\\/script", StringComparison.OrdinalIgnoreCase));
 
     private static readonly Lazy<string> Styles = new(() => Read(typeof(ChartScript).Assembly, name => name.EndsWith("figure.css", StringComparison.Ordinal)));
 
@@ -23,6 +24,15 @@ public static class ChartScript
 
     /// <summary>The script and style elements that must stand once on a page, before the first figure.</summary>
     public static string Html => $"<style>\n{Styles.Value}</style>\n<script>\n{Text.Value}\n</script>\n";
+
+    /// <summary>plotly.js, as a file of its own.</summary>
+    public static string Plotly => PlotlyText.Value;
+
+    /// <summary>The script that draws figures, as a file of its own; needs <see cref="Plotly"/> before it.</summary>
+    public static string FigureScript => Own.Value;
+
+    /// <summary>The styles of figures, tables and answers, as a file of its own.</summary>
+    public static string FigureStyle => Styles.Value;
 
     /// <summary>The styles of a page of our own, beyond those of figures, tables and answers.</summary>
     internal static string PageStyle => PageStyles.Value;

@@ -13,7 +13,11 @@ internal static class FileFormat
 
     public const string Parts = "parts 1";
 
-    private const string Key = "rigscenarios";
+    /// <summary>The key of that line.</summary>
+    public const string Key = "rigscenarios";
+
+    /// <summary>What that line is for.</summary>
+    public const string KeyAbout = "Says what kind of file this is.";
 
     /// <summary>A parts file, without its first line.</summary>
     public static readonly RecordForm<PartsContent> PartsForm = new(
@@ -26,7 +30,15 @@ internal static class FileFormat
         where T : class
     {
         value = null;
-        if (TextFile.Read(path, log) is not { } text || YamlTree.Read(text, log) is not { } root)
+        return TextFile.Read(path, log) is { } text && TryReadText(text, format, form, log, out value);
+    }
+
+    /// <summary>Reads the text of a file of a format. False if it can't be used.</summary>
+    public static bool TryReadText<T>(string text, string format, Form<T> form, ReadLog log, [MaybeNullWhen(false)] out T value)
+        where T : class
+    {
+        value = null;
+        if (YamlTree.Read(text, log) is not { } root)
             return false;
         var first = root.Entries.FirstOrDefault(entry => entry.Key == Key);
         var named = first?.Value is TextNode { Text: var found } && found == format;
@@ -62,7 +74,7 @@ internal static class FileFormat
     {
         var schema = form.Schema();
         var properties = (JsonObject)schema["properties"]!;
-        properties[Key] = new JsonObject { ["const"] = format, ["description"] = "Says what kind of file this is." };
+        properties[Key] = new JsonObject { ["const"] = format, ["description"] = KeyAbout };
         if (schema["required"] is JsonArray required)
             required.Add((JsonNode)Key);
         else

@@ -1,3 +1,4 @@
+using RigScenarios.Files.Editing;
 using RigScenarios.Scenarios;
 using RigScenarios.Scenarios.Forms;
 
@@ -24,8 +25,42 @@ public static class ScenarioFile
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         var log = new ReadLog(path);
-        var partsProblems = new List<Diagnostic>();
         FileFormat.TryRead(path, FileFormat.Scenario, ScenarioFormat.Form, log, out var scenario);
+        return Checked(scenario, path, log);
+    }
+
+    /// <summary>Reads a scenario from text that may not be saved yet, with its parts files; null if it can't be used.</summary>
+    /// <param name="text">The text of a scenario file, at most 2 MB.</param>
+    /// <param name="path">The file that the text is meant for: it stands in messages, and parts files are looked for from its folder. It need not exist.</param>
+    public static (Scenario? Scenario, IReadOnlyList<Diagnostic> Problems) TryReadText(string text, string path)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        var log = new ReadLog(path);
+        Scenario? scenario = null;
+        if (TextFile.Take(text, log) is { } taken)
+            FileFormat.TryReadText(taken, FileFormat.Scenario, ScenarioFormat.Form, log, out scenario);
+        return Checked(scenario, path, log);
+    }
+
+    /// <summary>
+    /// The parts files and folders that a scenario's text names, without looking for them: to know what reading it would reach.
+    /// None if the text can't be read.
+    /// </summary>
+    /// <param name="text">The text of a scenario file.</param>
+    public static IReadOnlyList<string> PartsFrom(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var log = new ReadLog("");
+        Scenario? scenario = null;
+        if (TextFile.Take(text, log) is { } taken)
+            FileFormat.TryReadText(taken, FileFormat.Scenario, ScenarioFormat.Form, log, out scenario);
+        return scenario?.PartsFrom ?? [];
+    }
+
+    private static (Scenario? Scenario, IReadOnlyList<Diagnostic> Problems) Checked(Scenario? scenario, string path, ReadLog log)
+    {
+        var partsProblems = new List<Diagnostic>();
         if (scenario is not null)
         {
             var folder = Path.GetDirectoryName(path) ?? "";
@@ -39,6 +74,19 @@ public static class ScenarioFile
 
     /// <summary>The scenario as the text of a file. Parts of the library are not written; the files they came from are named.</summary>
     public static string Text(Scenario scenario) => FileFormat.Text(FileFormat.Scenario, ScenarioFormat.Form, scenario);
+
+    /// <summary>
+    /// The text of a scenario file with only what differs between two scenarios changed in it: comments, blank lines, order, quotes
+    /// and the spelling of every field that is the same in both stay as they are. No comment is ever lost: those of a block that
+    /// is taken out stay where it stood.
+    /// </summary>
+    /// <param name="text">The file's text.</param>
+    /// <param name="before">The scenario that the text says.</param>
+    /// <param name="after">The scenario that the new text is to say. Its library is not written; the files it came from are named.</param>
+    /// <returns>Text that reads back to <paramref name="after"/> exactly.</returns>
+    /// <exception cref="ArgumentException">The text doesn't say <paramref name="before"/>.</exception>
+    /// <exception cref="ScenarioProblemsException">The text can't be read, <paramref name="after"/> can't be written, or a change can't be made without losing a comment.</exception>
+    public static string Edited(string text, Scenario before, Scenario after) => ScenarioEdit.Apply(text, before, after);
 
     /// <summary>Writes a scenario file.</summary>
     /// <exception cref="IOException">The file can't be written.</exception>

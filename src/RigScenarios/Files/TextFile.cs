@@ -9,6 +9,9 @@ public static class TextFile
     /// <summary>The largest file that is read. A scenario of a long shoot has some tens of kilobytes.</summary>
     internal const int LargestBytes = 2 * 1024 * 1024;
 
+    /// <summary>What some editors put before the first character of a file.</summary>
+    internal const char ByteOrderMark = '\uFEFF';
+
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>
@@ -29,6 +32,15 @@ public static class TextFile
         {
             File.Delete(temporary);
         }
+    }
+
+    /// <summary>A file's whole text; null, with every problem, if it can't be had.</summary>
+    /// <param name="path">The file, of at most 2 MB, in UTF-8.</param>
+    public static (string? Text, IReadOnlyList<Scenarios.Diagnostic> Problems) TryRead(string path)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        var log = new ReadLog(path);
+        return (Read(path, log), log.Problems);
     }
 
     /// <summary>The file's text; null if it can't be had. Every problem goes to the log.</summary>
@@ -67,6 +79,23 @@ public static class TextFile
             log.Error(Position.None, "", $"The file can't be read: {exception.Message}");
             return null;
         }
+    }
+
+    /// <summary>Text that came from elsewhere, held to the bounds of a file; null if it is beyond them. Every problem goes to the log.</summary>
+    internal static string? Take(string text, ReadLog log)
+    {
+        if (text.Length > LargestBytes || Encoding.UTF8.GetByteCount(text) > LargestBytes)
+        {
+            log.Error(Position.None, "", $"The text is larger than {LargestBytes / 1024 / 1024} MB, the most that is read.");
+            return null;
+        }
+        if (text.IndexOf('\0', StringComparison.Ordinal) is var wrong and >= 0)
+        {
+            var before = text.AsSpan(0, wrong);
+            log.Error(new Position(before.Count('\n') + 1, wrong - before.LastIndexOf('\n')), "", "A character that no text has stands here (of the code 0).", "plain text");
+            return null;
+        }
+        return text.StartsWith(ByteOrderMark) ? text[1..] : text;
     }
 
     private static string? Decode(ReadOnlySpan<byte> bytes, ReadLog log)

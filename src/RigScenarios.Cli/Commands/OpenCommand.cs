@@ -1,0 +1,97 @@
+using System.CommandLine;
+using System.Runtime.CompilerServices;
+using RigScenarios.Notebooks;
+using RigScenarios.Page;
+
+namespace RigScenarios.Cli.Commands;
+
+/// <summary><c>open [NOTEBOOK]</c>: shows the notebooks as pages that answer, and the form for one's own rig.</summary>
+internal static class OpenCommand
+{
+    public static Command Create()
+    {
+        var notebook = new Argument<string?>("NOTEBOOK") { Description = "Open this notebook (.ipynb) and the others of its folder; otherwise those that came with the program.", Arity = ArgumentArity.ZeroOrOne };
+        var folder = new Option<string>("--folder") { Description = "The folder of your own rig files. Without it: the folder you are in.", HelpName = "DIR", DefaultValueFactory = _ => "." };
+        var port = new Option<int>("--port") { Description = "The port; the next free one where it is taken. 0: any free one.", HelpName = "N", DefaultValueFactory = _ => PageOptions.UsualPort };
+        port.Validators.Add(result =>
+        {
+            if (result.Tokens.Count > 0 && (!int.TryParse(result.Tokens[0].Value, out var number) || number is < 0 or > 65535))
+                result.AddError($"--port: found \"{result.Tokens[0].Value}\"; accepted: a whole number from 0 to 65535, such as {PageOptions.UsualPort}.");
+        });
+        var listen = new Option<bool>("--listen") { Description = "Let other machines on this network open the pages too, such as a phone on the same desk." };
+        var noBrowser = new Option<bool>("--no-browser") { Description = "Print the address only; open no browser." };
+        var command = new Command("open", "Show the notebooks as pages that answer while you drag, and make your own rig in a form.") { notebook, folder, port, listen, noBrowser };
+        command.SetAction((parsed, cancellation) => Guard.RunAsync(() => RunAsync(
+            parsed.GetValue(notebook), parsed.GetRequiredValue(folder), parsed.GetRequiredValue(port), parsed.GetValue(listen), !parsed.GetValue(noBrowser), cancellation)));
+        return command;
+    }
+
+    // Not inlined: the server's types are loaded only when this command runs, so that the others start as fast as without it.
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static async Task<int> RunAsync(string? notebook, string folder, int port, bool listen, bool browser, CancellationToken cancellation)
+    {
+        if (notebook is not null && await ProblemsOfAsync(notebook))
+            return ExitCodes.BadInput;
+        var rigs = Path.GetFullPath(folder);
+        var options = new PageOptions
+        {
+            NotebookFolder = notebook is null ? Found("notebooks") : Path.GetDirectoryName(Path.GetFullPath(notebook))!,
+            DataFolder = Found("data"),
+            RigFolder = rigs,
+            CommandFolder = Environment.CurrentDirectory,
+            Port = port,
+            Listen = listen,
+            Report = Console.Error.WriteLine,
+        };
+        await using var server = await PageServer.StartAsync(options, cancellation);
+        var path = notebook is null ? "" : $"n/{Uri.EscapeDataString(Path.GetFileNameWithoutExtension(notebook))}";
+        var address = At(server.Address, path);
+        await Console.Out.WriteLineAsync($"""
+            The pages are open at
+              {address}
+            Only this address works: it carries a key that is new at every start.
+            Your own rigs are read from and saved to {rigs}
+            To stop: Ctrl-C in this window. What you saved stays.
+            """);
+        if (listen)
+            await Console.Out.WriteLineAsync(NetworkNotice(server, path));
+        if (browser && !SystemBrowser.TryOpen(address))
+            await Console.Out.WriteLineAsync("No browser was found to open: copy the address into one.");
+        await server.RunAsync(cancellation);
+        await Console.Out.WriteLineAsync("Stopped.");
+        return ExitCodes.Done;
+    }
+
+    private static string NetworkNotice(PageServer server, string path) =>
+        $"""
+
+        Other machines on this network may open the pages at
+        {string.Join(Environment.NewLine, server.NetworkAddresses.Select(address => "  " + At(address, path)))}
+        Caution: whoever on this network gets one of these addresses can read and change the rig files in that folder, and what
+        is sent isn't encrypted. Use this only on a network whose users you trust, and stop it when you are done.
+        """;
+
+    private static Uri At(Uri address, string path) => new(address, path + address.Query);
+
+    private static async Task<bool> ProblemsOfAsync(string notebook)
+    {
+        try
+        {
+            Notebook.Load(notebook);
+            return false;
+        }
+        catch (NotebookInputException exception)
+        {
+            foreach (var problem in exception.Problems)
+                await Console.Error.WriteLineAsync($"error: {problem}");
+            return true;
+        }
+    }
+
+    /// <summary>A folder that came with the program: that of the checkout if this is one, else where it was installed.</summary>
+    private static string Found(string folder)
+    {
+        var isCheckout = Directory.Exists(Path.Combine("data", "parts")) && Directory.Exists("notebooks");
+        return Path.GetFullPath(isCheckout ? folder : Path.Combine(AppContext.BaseDirectory, folder));
+    }
+}

@@ -1,0 +1,16 @@
+namespace RigScenarios.Page.Answers;
+
+/// <summary>A request that isn't done, and why, in words for the person at the page.</summary>
+internal sealed class Refusal(int status, IReadOnlyList<Problem> problems) : Exception(problems[0].Text)
+{
+    public Refusal(int status, string text)
+        : this(status, [new Problem(text)])
+    {
+    }
+
+    /// <summary>The HTTP status.</summary>
+    public int Status { get; } = status;
+
+    /// <summary>The problems, at least one.</summary>
+    public IReadOnlyList<Problem> Problems { get; } = problems;
+}

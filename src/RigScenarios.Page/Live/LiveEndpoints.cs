@@ -1,0 +1,78 @@
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks;
+using RigScenarios.Notebooks.Live;
+using RigScenarios.Notebooks.Pages;
+using RigScenarios.Page.Answers;
+using RigScenarios.Page.Shelf;
+
+namespace RigScenarios.Page.Live;
+
+/// <summary>Notebooks that answer while someone reads them, and the page of one as a file to keep.</summary>
+internal sealed class LiveEndpoints(NotebookShelf shelf, RunWatch watch, PageOptions options, CancellationToken ended)
+{
+    private int readers;
+
+    public void Map(IEndpointRouteBuilder routes)
+    {
+        routes.MapGet("/api/live/{notebook}", LiveAsync);
+        routes.MapGet("/api/page/{notebook}", PageAsync);
+    }
+
+    private async Task LiveAsync(HttpContext context)
+    {
+        if (!context.WebSockets.IsWebSocketRequest)
+            throw new Refusal(StatusCodes.Status400BadRequest, "This address is for living pages (a WebSocket).");
+        var name = (string)context.GetRouteValue("notebook")!;
+        var notebook = Found(name);
+        try
+        {
+            if (Interlocked.Increment(ref readers) > options.Limits.Readers)
+                throw new Refusal(StatusCodes.Status503ServiceUnavailable, $"{options.Limits.Readers} pages are open already. Close one of them and load this one again.");
+            using var reading = shelf.Open(name);
+            using var socket = await context.WebSockets.AcceptWebSocketAsync();
+            var connection = new LiveConnection(socket, options.Limits.LargestMessageBytes);
+            await new LiveReading(connection, watch, options.Limits, options.Report).RunAsync(notebook, reading.Live, ended);
+        }
+        finally
+        {
+            Interlocked.Decrement(ref readers);
+        }
+    }
+
+    private async Task PageAsync(HttpContext context)
+    {
+        var notebook = Found((string)context.GetRouteValue("notebook")!);
+        var values = context.Request.Query.ToDictionary(field => field.Key, field => field.Value.ToString(), StringComparer.Ordinal);
+        using var reading = shelf.Open(notebook.Name);
+        var live = await reading.Live.WaitAsync(context.RequestAborted);
+        var lane = live.Open();
+        await watch.RunAsync(cancellation => lane.RunAsync(values, new Nobody(), cancellation), context.RequestAborted);
+        context.Response.ContentType = "text/html; charset=utf-8";
+        context.Response.Headers.ContentDisposition = $"attachment; filename=\"{FileName(notebook.Name)}.html\"";
+        await context.Response.WriteAsync(NotebookPage.Of(lane.ToRun()).ToHtml(), context.RequestAborted);
+    }
+
+    private Notebook Found(string name) =>
+        shelf.Find(name) ?? throw new Refusal(StatusCodes.Status404NotFound, "There is no such notebook on the shelf.");
+
+    private static string FileName(string name) => string.Concat(name.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
+
+    /// <summary>Nobody watches while a page is made to be kept.</summary>
+    private sealed class Nobody : ILiveReader
+    {
+        public void Parameters(IReadOnlyList<LiveParameter> parameters)
+        {
+        }
+
+        public void Cell(int cell, IReadOnlyList<PagePart> parts)
+        {
+        }
+
+        public void Progress(int cell, double fraction, string text)
+        {
+        }
+    }
+}

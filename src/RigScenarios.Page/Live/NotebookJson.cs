@@ -1,0 +1,88 @@
+using System.Text.Json;
+using RigScenarios.Notebooks;
+using RigScenarios.Notebooks.Live;
+using RigScenarios.Notebooks.Pages;
+using RigScenarios.Notebooks.Parameters;
+using RigScenarios.Page.Answers;
+
+namespace RigScenarios.Page.Live;
+
+/// <summary>A notebook as JSON before anything has been run: its prose, its code, its parameters.</summary>
+internal static class NotebookJson
+{
+    public static void Write(Utf8JsonWriter json, Notebook notebook)
+    {
+        json.WriteString("kind", "notebook");
+        json.WriteString("name", notebook.Name);
+        json.WriteString("title", notebook.Title);
+        json.WriteStartArray("cells");
+        foreach (var cell in notebook.Cells.Where(cell => cell.Kind is CellKind.Prose or CellKind.Code))
+            WriteCell(json, cell, notebook);
+        json.WriteEndArray();
+        json.WriteStartArray("parameters");
+        foreach (var parameter in notebook.Parameters.All)
+            WriteParameter(json, parameter);
+        json.WriteEndArray();
+    }
+
+    public static void WriteChoices(Utf8JsonWriter json, IReadOnlyList<ParameterChoice> choices)
+    {
+        json.WriteStartArray("choices");
+        foreach (var choice in choices)
+        {
+            json.WriteStartObject();
+            json.WriteString("value", choice.Value);
+            json.WriteString("title", choice.Title);
+            json.WriteString("detail", choice.Detail);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
+    }
+
+    public static void WriteProblems(Utf8JsonWriter json, IReadOnlyList<Problem> problems)
+    {
+        json.WritePropertyName("problems");
+        JsonSerializer.Serialize(json, problems, PageJson.Options);
+    }
+
+    private static void WriteCell(Utf8JsonWriter json, NotebookCell cell, Notebook notebook)
+    {
+        json.WriteStartObject();
+        json.WriteNumber("number", cell.Number);
+        if (cell.Kind == CellKind.Prose)
+        {
+            json.WriteString("kind", "prose");
+            json.WriteString("html", MarkdownProse.ToHtml(cell.Text, Path.GetDirectoryName(notebook.FilePath)!));
+        }
+        else
+        {
+            json.WriteString("kind", "code");
+            json.WriteString("code", cell.Text);
+            json.WriteBoolean("isParameters", cell.Number == notebook.Parameters.Cell);
+            json.WriteBoolean("isStart", cell.IsStart);
+        }
+        json.WriteEndObject();
+    }
+
+    private static void WriteParameter(Utf8JsonWriter json, NotebookParameter parameter)
+    {
+        json.WriteStartObject();
+        json.WriteString("name", parameter.Name);
+        json.WriteString("label", parameter.Label);
+        json.WriteString("kind", parameter is { Kind: ParameterKind.Text, Choices.Count: > 0 } ? "choice" : JsonNamingPolicy.KebabCaseLower.ConvertName(parameter.Kind.ToString()));
+        json.WriteString("unit", parameter.Unit);
+        WriteNumber(json, "minimum", parameter.Minimum);
+        WriteNumber(json, "maximum", parameter.Maximum);
+        json.WriteString("default", parameter.Default);
+        WriteChoices(json, [.. parameter.Choices.Select(choice => new ParameterChoice(choice, choice, ""))]);
+        json.WriteEndObject();
+    }
+
+    private static void WriteNumber(Utf8JsonWriter json, string name, double? value)
+    {
+        if (value is { } number)
+            json.WriteNumber(name, number);
+        else
+            json.WriteNull(name);
+    }
+}

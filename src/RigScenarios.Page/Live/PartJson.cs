@@ -1,0 +1,103 @@
+using System.Text.Json;
+using RigScenarios.Charts;
+using RigScenarios.Charts.Pages;
+
+namespace RigScenarios.Page.Live;
+
+/// <summary>Parts of a page as JSON, for a page that draws them itself. All texts stay plain text; only "html" is HTML, made here from escaped text.</summary>
+internal static class PartJson
+{
+    public static void Write(Utf8JsonWriter json, PagePart part)
+    {
+        json.WriteStartObject();
+        switch (part)
+        {
+            case AnswerPart answer:
+                json.WriteString("type", "answer");
+                json.WriteString("text", answer.Text);
+                WriteTexts(json, "cautions", answer.Cautions);
+                break;
+            case FigurePart figure:
+                json.WriteString("type", "figure");
+                WriteFigure(json, figure.Figure);
+                break;
+            case TablePart table:
+                json.WriteString("type", "table");
+                WriteTable(json, table.Table);
+                break;
+            case PrintedPart printed:
+                json.WriteString("type", "printed");
+                json.WriteString("text", printed.Text);
+                break;
+            case ProsePart prose:
+                json.WriteString("type", "prose");
+                json.WriteString("text", prose.Text);
+                break;
+            case HeadingPart heading:
+                json.WriteString("type", "heading");
+                json.WriteString("text", heading.Text);
+                json.WriteNumber("level", heading.Level);
+                break;
+            case ScenarioPart scenario:
+                json.WriteString("type", "scenario");
+                json.WriteString("name", scenario.Name);
+                json.WriteString("text", scenario.Text);
+                break;
+            default:
+                json.WriteString("type", "html");
+                json.WriteString("html", PartHtml.Of(part));
+                break;
+        }
+        json.WriteEndObject();
+    }
+
+    /// <summary>Whether a living page shows the part: scripts it has itself.</summary>
+    public static bool IsShown(PagePart part) => part is not ScriptPart;
+
+    private static void WriteFigure(Utf8JsonWriter json, Figure figure)
+    {
+        json.WriteString("slug", figure.Slug);
+        json.WriteString("title", figure.Title);
+        json.WriteString("caption", figure.Caption);
+        WriteTexts(json, "cautions", figure.Cautions);
+        json.WriteString("alternative", figure.AlternativeText);
+        json.WriteNumber("height", figure.Height);
+        json.WritePropertyName("specification");
+        // Checked, although it was made by the charts: one broken figure must not break the whole message.
+        json.WriteRawValue(figure.Specification);
+        WriteTable(json, figure.Data);
+    }
+
+    private static void WriteTable(Utf8JsonWriter json, ChartTable table)
+    {
+        json.WriteStartObject("table");
+        json.WriteString("caption", table.Caption);
+        json.WriteStartArray("columns");
+        foreach (var column in table.Columns)
+        {
+            json.WriteStartObject();
+            json.WriteString("title", column.Title);
+            json.WriteBoolean("isNumber", column.IsNumber);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
+        json.WriteStartArray("rows");
+        foreach (var row in table.Rows)
+        {
+            json.WriteStartArray();
+            foreach (var cell in row)
+                json.WriteStringValue(cell);
+            json.WriteEndArray();
+        }
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void WriteTexts(Utf8JsonWriter json, string name, IReadOnlyList<string> texts)
+    {
+        json.WriteStartArray(name);
+        foreach (var text in texts)
+            json.WriteStringValue(text);
+        json.WriteEndArray();
+    }
+}

@@ -1,0 +1,38 @@
+namespace RigScenarios.Page;
+
+/// <summary>How much one reader may ask of the server, so that no page and no slip of the hand can take the machine.</summary>
+public sealed record PageLimits
+{
+    /// <summary>The largest request that carries the text of a file, in bytes.</summary>
+    public int LargestFileBytes { get; init; } = 2 * 1024 * 1024;
+
+    /// <summary>The largest other request, in bytes.</summary>
+    public int LargestJsonBytes { get; init; } = 256 * 1024;
+
+    /// <summary>The largest message of a living page, in bytes.</summary>
+    public int LargestMessageBytes { get; init; } = 64 * 1024;
+
+    /// <summary>How many living pages may be open at once.</summary>
+    public int Readers { get; init; } = 8;
+
+    /// <summary>How many runs go on at once; others wait.</summary>
+    public int Runs { get; init; } = 4;
+
+    /// <summary>How long one run may take.</summary>
+    public TimeSpan RunTime { get; init; } = TimeSpan.FromSeconds(120);
+
+    /// <summary>How long a stopped run is waited for before the page goes on without it.</summary>
+    public TimeSpan Grace { get; init; } = TimeSpan.FromSeconds(2);
+
+    /// <summary>The memory of the whole program above which runs are stopped, in bytes.</summary>
+    public long MemoryBytes { get; init; } = 1536L * 1024 * 1024;
+
+    /// <summary>The least time between two progress messages of one run.</summary>
+    public TimeSpan BetweenProgress { get; init; } = TimeSpan.FromMilliseconds(100);
+
+    /// <summary>Tells the memory in use, in bytes. Tests put their own here.</summary>
+    internal Func<long> MemoryInUse { get; init; } = () => Environment.WorkingSet;
+
+    /// <summary>How often memory is looked at.</summary>
+    internal TimeSpan BetweenMemoryLooks { get; init; } = TimeSpan.FromMilliseconds(500);
+}

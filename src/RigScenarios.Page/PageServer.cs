@@ -1,0 +1,161 @@
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Connections;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Server.Kestrel.Core;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
+using RigScenarios.Page.Address;
+using RigScenarios.Page.Answers;
+using RigScenarios.Page.Live;
+using RigScenarios.Page.OwnFiles;
+using RigScenarios.Page.Rigs;
+using RigScenarios.Page.Shelf;
+using RigScenarios.Page.Site;
+
+namespace RigScenarios.Page;
+
+/// <summary>
+/// The notebooks as living pages, for one person on their own machine. Whoever has the address with its token may read the
+/// notebooks and read and write scenario files in one folder; nothing that a request carries is ever run as code.
+/// </summary>
+/// <remarks>
+/// While it runs, the process's current folder is the notebooks', because their cells name files relative to it.
+/// </remarks>
+public sealed class PageServer : IAsyncDisposable
+{
+    private readonly WebApplication application;
+    private readonly NotebookShelf shelf;
+    private readonly RunWatch watch;
+    private readonly OwnAddresses addresses;
+    private readonly AccessToken token;
+
+    private PageServer(WebApplication application, NotebookShelf shelf, RunWatch watch, OwnAddresses addresses, AccessToken token) =>
+        (this.application, this.shelf, this.watch, this.addresses, this.token) = (application, shelf, watch, addresses, token);
+
+    /// <summary>The address to open, with its token.</summary>
+    public Uri Address => AddressAt("127.0.0.1");
+
+    /// <summary>The addresses for other machines on this network, with the token; none unless they were asked for.</summary>
+    public IReadOnlyList<Uri> NetworkAddresses => [.. addresses.Network.Select(AddressAt)];
+
+    /// <summary>The port.</summary>
+    public int Port => addresses.Port;
+
+    /// <summary>Starts a server.</summary>
+    /// <param name="options">What it shows, where own files go, and who may reach it.</param>
+    /// <param name="cancellation">Gives up the start.</param>
+    /// <exception cref="DirectoryNotFoundException">One of the folders isn't there.</exception>
+    /// <exception cref="IOException">No port can be had.</exception>
+    public static async Task<PageServer> StartAsync(PageOptions options, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        options = options with
+        {
+            NotebookFolder = Existing(options.NotebookFolder),
+            DataFolder = Existing(options.DataFolder),
+            RigFolder = Existing(options.RigFolder),
+        };
+        Environment.CurrentDirectory = options.NotebookFolder;
+        foreach (var port in FreePort.From(options.Port))
+        {
+            var server = Build(options, port);
+            try
+            {
+                await server.application.StartAsync(cancellation);
+                return server;
+            }
+            catch (IOException exception) when (exception.InnerException is AddressInUseException)
+            {
+                // Someone took the port in between: the next one.
+                await server.DisposeAsync();
+            }
+        }
+        throw new IOException("No free port was found on this machine. Close another server, or name a port with --port.");
+    }
+
+    /// <summary>Ends when the server has been stopped.</summary>
+    /// <param name="cancellation">Stops the server.</param>
+    public async Task RunAsync(CancellationToken cancellation)
+    {
+        try
+        {
+            await Task.Delay(Timeout.Infinite, cancellation);
+        }
+        catch (OperationCanceledException)
+        {
+            await StopAsync();
+        }
+    }
+
+    /// <summary>Stops runs, closes the pages' connections, and gives the port back.</summary>
+    public async Task StopAsync()
+    {
+        watch.StopAll();
+        await application.StopAsync();
+    }
+
+    /// <inheritdoc/>
+    public async ValueTask DisposeAsync()
+    {
+        await StopAsync();
+        await application.DisposeAsync();
+        await watch.DisposeAsync();
+        shelf.Dispose();
+    }
+
+    private static PageServer Build(PageOptions options, int port)
+    {
+        // Empty: no settings file, no environment variable and no developer's error page takes part.
+        var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions { EnvironmentName = Environments.Production, ContentRootPath = AppContext.BaseDirectory });
+        builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel => Listen(kestrel, options, port));
+        builder.Services.AddRoutingCore();
+        builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(3));
+        var web = builder.Build();
+        var files = new RigFiles(options);
+        var server = new PageServer(web, new NotebookShelf(options.NotebookFolder, files.Folders), new RunWatch(options.Limits), OwnAddresses.Of(port, options.Listen), AccessToken.New());
+        server.Map(options, files);
+        return server;
+    }
+
+    private void Map(PageOptions options, RigFiles files)
+    {
+        var gate = new RequestGate(addresses, token);
+        var door = new LastDoor(options.Report);
+        application.Use((context, next) =>
+        {
+            PageHeaders.AddTo(context);
+            return door.RunAsync(context, passed => gate.Lets(passed) ? next(passed) : Task.CompletedTask);
+        });
+        application.UseWebSockets(new WebSocketOptions { KeepAliveInterval = TimeSpan.FromSeconds(20), KeepAliveTimeout = TimeSpan.FromSeconds(20) });
+        application.UseRouting();
+        new SiteFiles().Map(application);
+        new ShelfEndpoints(shelf, files).Map(application);
+        new FileEndpoints(files, watch, options.Limits).Map(application);
+        new RigEndpoints(files, watch, options).Map(application);
+        new LiveEndpoints(shelf, watch, options, application.Lifetime.ApplicationStopping).Map(application);
+    }
+
+    private static void Listen(KestrelServerOptions kestrel, PageOptions options, int port)
+    {
+        kestrel.AddServerHeader = false;
+        kestrel.Limits.MaxRequestBodySize = options.Limits.LargestFileBytes;
+        kestrel.Limits.MaxRequestLineSize = 8 * 1024;
+        kestrel.Limits.MaxRequestHeadersTotalSize = 16 * 1024;
+        kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(15);
+        kestrel.Limits.MaxConcurrentConnections = 200;
+        kestrel.Limits.MaxConcurrentUpgradedConnections = options.Limits.Readers * 2;
+        kestrel.ConfigureEndpointDefaults(endpoint => endpoint.Protocols = HttpProtocols.Http1);
+        if (options.Listen)
+            kestrel.ListenAnyIP(port);
+        else
+            kestrel.ListenLocalhost(port);
+    }
+
+    private Uri AddressAt(string host) => new($"http://{host}:{Port}/?token={token.Text}");
+
+    private static string Existing(string folder)
+    {
+        var full = Path.GetFullPath(folder);
+        return Directory.Exists(full) ? full : throw new DirectoryNotFoundException($"There is no folder \"{folder}\".");
+    }
+}

@@ -1,0 +1,40 @@
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+using RigScenarios.Page.Address;
+using RigScenarios.Page.Answers;
+using RigScenarios.Page.OwnFiles;
+using RigScenarios.Page.Site;
+
+namespace RigScenarios.Page.Shelf;
+
+/// <summary>What stands on the shelf: the notebooks in reading order, and the scenario files.</summary>
+internal sealed class ShelfEndpoints(NotebookShelf shelf, RigFiles files)
+{
+    private const long LargestPicture = 2 * 1024 * 1024;
+
+    public void Map(IEndpointRouteBuilder routes)
+    {
+        routes.MapGet("/api/shelf", ShelfAsync);
+        routes.MapGet("/picture/{notebook}", PictureAsync);
+    }
+
+    private Task ShelfAsync(HttpContext context) => PageJson.WriteAsync(context, new
+    {
+        notebooks = shelf.All().Select(notebook => new { name = notebook.Name, title = notebook.Title, sentence = notebook.Sentence, hasPicture = notebook.PictureFile is not null }),
+        files = files.All(context.RequestAborted).Select(file => new { id = file.Id, folder = file.Folder, name = file.Name, title = file.Title, problems = file.Errors }),
+        folder = files.ShownFolder,
+    });
+
+    private async Task PictureAsync(HttpContext context)
+    {
+        var file = shelf.Find((string)context.GetRouteValue("notebook")!)?.PictureFile;
+        if (file is null || SiteFile.TypeOf(file.ToLowerInvariant()) is not ("image/svg+xml" or "image/png") || new FileInfo(file) is not { Exists: true, LinkTarget: null, Length: <= LargestPicture })
+        {
+            context.Response.StatusCode = StatusCodes.Status404NotFound;
+            return;
+        }
+        PageHeaders.ForPicture(context);
+        await new SiteFile(await File.ReadAllBytesAsync(file, context.RequestAborted), SiteFile.TypeOf(file.ToLowerInvariant())!).WriteAsync(context);
+    }
+}

@@ -1,0 +1,56 @@
+using System.Text;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+using RigScenarios.Charts.Pages;
+
+namespace RigScenarios.Page.Site;
+
+/// <summary>
+/// The pages and what they load. All of it lies inside the program: a name is looked up in a list, and no path is made of it.
+/// </summary>
+internal sealed class SiteFiles
+{
+    private const string Prefix = "site/";
+
+    private readonly Dictionary<string, Lazy<SiteFile>> files = new(StringComparer.Ordinal);
+
+    public SiteFiles()
+    {
+        var assembly = typeof(SiteFiles).Assembly;
+        foreach (var resource in assembly.GetManifestResourceNames().Where(name => name.StartsWith(Prefix, StringComparison.Ordinal)))
+        {
+            if (SiteFile.TypeOf(resource) is not { } type)
+                continue;
+            Add(resource[Prefix.Length..], type, () =>
+            {
+                using var stream = assembly.GetManifestResourceStream(resource)!;
+                using var content = new MemoryStream();
+                stream.CopyTo(content);
+                return content.ToArray();
+            });
+        }
+        Add("plotly.js", "text/javascript; charset=utf-8", () => Encoding.UTF8.GetBytes(ChartScript.Plotly));
+        Add("figure.js", "text/javascript; charset=utf-8", () => Encoding.UTF8.GetBytes(ChartScript.FigureScript));
+        Add("figure.css", "text/css; charset=utf-8", () => Encoding.UTF8.GetBytes(ChartScript.FigureStyle));
+    }
+
+    public void Map(IEndpointRouteBuilder routes)
+    {
+        routes.MapGet("/assets/{**file}", context => WriteAsync(context, (string?)context.GetRouteValue("file") ?? ""));
+        routes.MapGet("/", context => WriteAsync(context, "shelf.html"));
+        routes.MapGet("/n/{name}", context => WriteAsync(context, "notebook.html"));
+        routes.MapGet("/rig", context => WriteAsync(context, "rig.html"));
+        routes.MapGet("/file/{folder}/{name}", context => WriteAsync(context, "file.html"));
+    }
+
+    private void Add(string name, string type, Func<byte[]> read) => files[name] = new Lazy<SiteFile>(() => new SiteFile(read(), type));
+
+    private async Task WriteAsync(HttpContext context, string name)
+    {
+        if (files.TryGetValue(name, out var file))
+            await file.Value.WriteAsync(context);
+        else
+            context.Response.StatusCode = StatusCodes.Status404NotFound;
+    }
+}

@@ -1,0 +1,48 @@
+// The line to the server: opened again by itself when it broke, with words for the reader meanwhile.
+import { api } from "./api.js";
+
+const PAUSES = [300, 600, 1200, 2500, 5000];
+
+/**
+ * Opens the notebook's line. `on.message(json)` gets what comes; `on.open()` and `on.broken(words)` tell how it stands.
+ * Gives `send(json)`, which is true when it went out; what doesn't is lost, for after an opening the page runs anew anyway.
+ */
+export function connect(notebook, on) {
+  const address = `${location.protocol === "https:" ? "wss" : "ws"}://${location.host}/api/live/${encodeURIComponent(notebook)}`;
+  let socket = null, tries = 0, timer = 0, isLeaving = false;
+
+  function open() {
+    socket = new WebSocket(address);
+    let wasOpen = false;
+    socket.addEventListener("open", () => { wasOpen = true; tries = 0; on.open(); });
+    socket.addEventListener("message", event => on.message(JSON.parse(event.data)));
+    socket.addEventListener("close", async () => {
+      if (isLeaving) return;
+      on.broken(await why(wasOpen));
+      timer = setTimeout(open, PAUSES[Math.min(tries++, PAUSES.length - 1)]);
+    });
+  }
+
+  // A browser does not say why a line was refused; an ordinary request to the same server does.
+  async function why(wasOpen) {
+    try {
+      const shelf = await api("GET", "/api/shelf");
+      if (!shelf.notebooks.some(other => other.name === notebook)) return "There is no notebook of this name on the shelf.";
+      return wasOpen ? "The line to the program broke. Trying again…" : "The program has no line free for this page. Is the notebook open in many windows? Trying again…";
+    } catch (error) {
+      return error.status === 0
+        ? "The program behind this page has gone. What you see stays. Start it again (rigscenarios open); this page then goes on by itself, or open the new address that it prints."
+        : error.message;
+    }
+  }
+
+  addEventListener("pagehide", () => { isLeaving = true; clearTimeout(timer); socket?.close(); });
+  // Back from the browser's memory of pages: the line was closed above.
+  addEventListener("pageshow", event => { if (event.persisted) { isLeaving = false; open(); } });
+  open();
+  return json => {
+    if (socket?.readyState !== WebSocket.OPEN) return false;
+    socket.send(JSON.stringify(json));
+    return true;
+  };
+}

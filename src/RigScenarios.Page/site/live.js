@@ -1,0 +1,346 @@
+// A notebook that listens: every change of a control goes to the server, and what comes back goes into the article.
+import { addressOf, readAddress, writeAddress } from "./address.js";
+import { makeArticle } from "./article.js";
+import { connect } from "./connection.js";
+import { ask } from "./dialog.js";
+import { Lane } from "./lane.js";
+import { addTools, askWhatToSave } from "./save.js";
+import { makeStrip } from "./strip.js";
+
+const name = decodeURIComponent(location.pathname.split("/").pop());
+const message = document.getElementById("message");
+const told = document.getElementById("told");
+
+let notebook = null, strip = null, article = null, defaults = {};
+let now = {}, pinned = null, problems = [], isBroken = false;
+// Which cells followed which parameter, as the runs have shown: these are marked when it changes again.
+const followers = new Map();
+const shownValues = { now: null, pinned: null };
+
+const send = connect(name, { message: receive, open: () => {}, broken });
+const lanes = { now: new Lane("now", send), pinned: new Lane("pinned", send) };
+
+function broken(words) {
+  isBroken = true;
+  lanes.now.forget();
+  lanes.pinned.forget();
+  article?.settled("now");
+  article?.settled("pinned");
+  strip?.tellRun("");
+  say(words, true);
+}
+
+// Before there is an article the words stand in its place, later in the strip, which is always in reach.
+function say(words, isProblem = false) {
+  strip?.tellTrouble(words);
+  if (strip) words = "";
+  message.textContent = words;
+  message.hidden = !words;
+  message.classList.toggle("problem", isProblem);
+}
+
+function receive(json) {
+  if (json.kind === "notebook") return begin(json);
+  if (!article || (json.lane === "pinned" && !pinned)) return undefined;
+  return RECEIVERS[json.kind]?.(json, lanes[json.lane]);
+}
+
+const RECEIVERS = {
+  parameters(json, lane) {
+    if (lane.name === "now") {
+      for (const parameter of json.parameters) strip.useChoices(parameter.name, parameter.choices);
+      // Values that the server settled on (a build that the chosen file does not have), unless the reader has moved on.
+      if (lane.running?.run === json.run && !lane.isWaiting) adopt("now", lane, json.parameters);
+    } else if (lane.running?.run === json.run) {
+      adopt("pinned", lane, json.parameters);
+    }
+  },
+  // A cell of a run that was overtaken counts too: the server goes on from it.
+  cell(json, lane) {
+    performance.mark("rs-cell");
+    article.show(json.cell, lane.name, json.parts);
+    draw();
+  },
+  progress(json, lane) {
+    if (lane.running?.run !== json.run) return;
+    article.progress(json.cell, lane.name, json.fraction, json.text);
+    if (json.text) strip.tellRun(json.text, json.fraction, true);
+  },
+  async done(json, lane) {
+    const run = lane.ended(json.run, true);
+    article.mended(lane.name);
+    if (!run) return;
+    learn(lane.name, run.values, json.rerun);
+    article.settled(lane.name);
+    if (!lane.running) tellDone(json.milliseconds);
+    await draw();
+    tellUpdated(run, lane, json);
+    if (lane.name === "now") tellAnswers();
+  },
+  failed(json, lane) {
+    if (!lane.ended(json.run, false)) return;
+    article.settled(lane.name);
+    const isPlaced = article.failed(json.cell, lane.name, json.text, json.line);
+    strip.tellRun(isPlaced ? "One part could not be computed; it says why." : json.text);
+    shownValues[lane.name] = null;
+  },
+  problems(json, lane) {
+    if (!lane.ended(json.run, false)) return;
+    article.settled(lane.name);
+    if (lane.name === "now") {
+      problems = json.problems;
+      const rest = strip.say(problems);
+      strip.tellRun("Not run: see the words at the control.");
+      if (rest.length > 0) say(rest.join(" "), true);
+    } else {
+      say(`The pinned version cannot be run: ${json.problems.map(problem => problem.text).join(" ")}`, true);
+    }
+  },
+  stopped(json, lane) {
+    if (!lane.ended(json.run, false)) return;
+    article.settled(lane.name, true);
+    shownValues[lane.name] = null;
+    strip.tellRun(WHY[json.why] ?? "");
+  },
+};
+
+const WHY = {
+  asked: "Stopped. What is shown pale is from before.",
+  time: "Stopped: it took longer than a run may. Try a smaller range.",
+  memory: "Stopped: it needed more memory than a run may. Try a smaller range.",
+};
+
+function begin(json) {
+  const isSame = notebook && JSON.stringify(notebook) === JSON.stringify(json);
+  isBroken = false;
+  say("");
+  if (!isSame) {
+    const before = article ? now : {};
+    notebook = json;
+    document.title = `${json.title}: RigScenarios`;
+    defaults = Object.fromEntries(json.parameters.map(parameter => [parameter.name, parameter.default]));
+    followers.clear();
+    strip = makeStrip(json.parameters, {
+      change, stop: () => Object.values(lanes).forEach(lane => lane.stop()),
+      pin, unpin, swap, link, save, reset: () => take({ now: { ...defaults }, pinned }),
+    });
+    article = makeArticle(document.getElementById("article"), json, strip.element, addTools);
+    const state = readAddress();
+    now = known({ ...defaults, ...before, ...state.now });
+    pinned = state.pinned ? known({ ...defaults, ...state.pinned }) : null;
+    strip.show(now);
+  }
+  shownValues.now = shownValues.pinned = null;
+  article.setPinned(pinned !== null);
+  runBoth(performance.now());
+}
+
+// A link made when the notebook had other parameters still opens: what it does not know is left out.
+function known(values) {
+  return Object.fromEntries(Object.entries(values).filter(([key]) => key in defaults));
+}
+
+function runBoth(at) {
+  run("now", now, at, true);
+  if (pinned) run("pinned", pinned, at, true);
+  tellWorking();
+  describe();
+}
+
+function run(laneName, values, at, isSettled) {
+  const before = shownValues[laneName];
+  const changed = before ? Object.keys(values).filter(key => values[key] !== before[key]) : [];
+  const isLearnt = before && changed.every(key => followers.has(key));
+  if (!isBroken) article.renewing(laneName, isLearnt ? new Set(changed.flatMap(key => [...followers.get(key)])) : null);
+  lanes[laneName].want(values, at, isSettled);
+}
+
+function learn(laneName, values, rerun) {
+  const before = shownValues[laneName];
+  if (before) {
+    const changed = Object.keys(values).filter(key => values[key] !== before[key]);
+    if (changed.length === 1) followers.set(changed[0], new Set(rerun));
+  }
+  shownValues[laneName] = values;
+}
+
+let afterMove = 0, working = 0;
+
+function change(parameter, at, isSettled) {
+  const values = strip.values();
+  if (problems.length > 0) {
+    problems = [];
+    strip.say([]);
+    say("");
+  }
+  const empty = notebook.parameters.find(p => p.name === parameter && /number|date/.test(p.kind) && values[parameter] === "");
+  if (empty) {
+    if (isSettled) problems = [{ path: parameter, text: empty.kind === "date" ? "A date is missing." : "A number is missing." }];
+    strip.say(problems);
+    return;
+  }
+  // Letting go of a slider tells the same value once more.
+  if (isSettled && values[parameter] === now[parameter] && (lanes.now.running?.values[parameter] === values[parameter] || shownValues.now?.[parameter] === values[parameter]) && !lanes.now.isWaiting) return;
+  now = values;
+  run("now", now, at, isSettled);
+  tellWorking();
+  clearTimeout(afterMove);
+  afterMove = setTimeout(describe, isSettled ? 0 : 150);
+}
+
+function adopt(which, lane, parameters) {
+  const settled = { ...(which === "now" ? now : pinned) };
+  for (const parameter of parameters) settled[parameter.name] = parameter.value;
+  lane.running.values = settled;
+  const isSame = JSON.stringify(settled) === JSON.stringify(which === "now" ? now : pinned);
+  if (which === "now") {
+    // "5.0" typed is the server's "5": the field of a reader who is still typing stays as it is.
+    const focused = document.activeElement?.id?.replace(/^control-/, "");
+    now = settled;
+    if (!isSame) strip.show(Object.fromEntries(Object.entries(settled).filter(([key]) => key !== focused || !/^(number|text)$/.test(document.activeElement.type))));
+  } else {
+    pinned = settled;
+  }
+  if (!isSame) describe();
+}
+
+/** Brings strip and address to what is wanted now. */
+function describe() {
+  strip.describe(now);
+  const apart = strip.showPinned(pinned, now);
+  article.nameLanes(apart.pinned, apart.now);
+  writeAddress({ now, pinned }, defaults);
+}
+
+/** Goes to another state as a whole: the notebook's own, or one from an address. */
+function take(state) {
+  now = known({ ...defaults, ...state.now });
+  const hadPinned = pinned;
+  pinned = state.pinned ? known({ ...defaults, ...state.pinned }) : null;
+  problems = [];
+  strip.say([]);
+  strip.show(now);
+  if (!!hadPinned !== !!pinned) article.setPinned(pinned !== null);
+  if (!pinned) forgetPinned();
+  runBoth(performance.now());
+}
+
+function pin() {
+  pinned = { ...now };
+  article.setPinned(true);
+  article.copyToPinned();
+  draw();
+  run("pinned", pinned, performance.now(), true);
+  describe();
+  told.textContent = "Pinned. What you change now is shown beside it.";
+}
+
+function unpin() {
+  pinned = null;
+  forgetPinned();
+  article.setPinned(false);
+  describe();
+  told.textContent = "Unpinned.";
+}
+
+function forgetPinned() {
+  lanes.pinned.stop();
+  lanes.pinned.forget();
+  shownValues.pinned = null;
+}
+
+function swap() {
+  [now, pinned] = [pinned, now];
+  strip.show(now);
+  runBoth(performance.now());
+  told.textContent = "Swapped.";
+}
+
+async function link() {
+  describe();
+  const address = location.origin + addressOf({ now, pinned }, defaults);
+  try {
+    await navigator.clipboard.writeText(address);
+    strip.tellRun("The link is copied. It opens on this machine while the program runs.");
+  } catch {
+    await ask({ title: "The link to this state", text: "Copy it from here.", fields: [{ name: "link", label: "Link", value: address }], actions: [], cancel: "Close" });
+  }
+}
+
+function save() {
+  askWhatToSave(notebook, now, article.shown("now"), pinned !== null);
+}
+
+// Words come only after a moment: a run that is done at once needs none.
+function tellWorking() {
+  clearTimeout(working);
+  working = setTimeout(() => { if (lanes.now.running) strip.tellRun("Working…", null, true); }, 400);
+}
+
+function tellDone(milliseconds) {
+  clearTimeout(working);
+  const isBusy = Object.values(lanes).some(lane => lane.running);
+  if (!isBusy) strip.tellRun(milliseconds >= 1000 ? `Done in ${(milliseconds / 1000).toFixed(1)} s.` : "");
+}
+
+let speaking = 0;
+
+// A screen reader hears the answers once the reader has come to rest, and not at every step of a slider.
+function tellAnswers() {
+  clearTimeout(speaking);
+  speaking = setTimeout(() => { told.textContent = article.answers("now").map(part => part.text).join(" "); }, 900);
+}
+
+let drawing = null;
+
+// Charts on the screen are drawn at once, the others when the browser has a moment.
+function draw() {
+  drawing = (drawing ?? Promise.resolve()).then(() => article.draw(true)).then(() => { later(); });
+  return drawing;
+}
+
+let isLater = false;
+
+function later() {
+  if (isLater || !article.hasWaiting()) return;
+  isLater = true;
+  setTimeout(async () => {
+    isLater = false;
+    if (lanes.now.running || lanes.pinned.running) return;
+    await article.draw(false);
+  }, 60);
+}
+
+addEventListener("scroll", () => { if (article?.hasWaiting()) article.draw(true); }, { passive: true });
+
+/**
+ * For whoever measures: the event "rs-updated" when the charts on the screen show a run. `drawn`: milliseconds from the
+ * reader's doing until they were drawn; `milliseconds`: until the browser had put that frame together.
+ */
+function tellUpdated(run, lane, json) {
+  const drawn = performance.now() - run.at;
+  performance.measure("rs-run", { start: run.at, end: performance.now() });
+  const tell = () => {
+    const milliseconds = performance.now() - run.at;
+    Object.assign(document.documentElement.dataset, { rsRun: run.run, rsMilliseconds: milliseconds.toFixed(1) });
+    dispatchEvent(new CustomEvent("rs-updated", { detail: { run: run.run, lane: lane.name, milliseconds, drawn, server: json.milliseconds, rerun: json.rerun } }));
+  };
+  if (document.hidden) return tell();
+  return requestAnimationFrame(() => { const channel = new MessageChannel(); channel.port1.onmessage = tell; channel.port2.postMessage(null); });
+}
+
+// Another address of this page, typed or pasted or from the history.
+addEventListener("hashchange", () => {
+  const state = readAddress();
+  if (article) take(state);
+});
+
+// The part behind "#" is the page's state, so links within the page move the reader without touching it.
+document.addEventListener("click", event => {
+  const target = event.target.closest?.('a[href^="#"]');
+  const place = target && document.getElementById(decodeURIComponent(target.getAttribute("href").slice(1)));
+  if (!target) return;
+  event.preventDefault();
+  place?.scrollIntoView();
+  place?.focus({ preventScroll: true });
+});

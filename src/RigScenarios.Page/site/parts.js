@@ -1,0 +1,143 @@
+// What a notebook or an answer shows, as elements of the page. Text from the server goes in as text, never as markup; the
+// one exception are parts of type "html", which the server made from escaped text.
+
+/** An element: attributes, `on…` listeners and children (texts, elements, lists of them, null for nothing). */
+export function el(name, attributes = {}, ...children) {
+  const element = document.createElement(name);
+  for (const [key, value] of Object.entries(attributes)) {
+    if (key.startsWith("on")) element.addEventListener(key.slice(2), value);
+    else if (value === true) element.setAttribute(key, "");
+    else if (value !== false && value !== null && value !== undefined) element.setAttribute(key, value);
+  }
+  element.append(...children.flat(Infinity).filter(child => child !== null && child !== undefined && child !== false));
+  return element;
+}
+
+// A number stays on one line with its unit, and "1 h 24 min" is never broken: as on the pages that the command line writes.
+const BEFORE_UNIT = /(?<=\d) (?=(?:h|min|s|V|A|W|Wh|Ah|mAh|mΩ|Ω|kg|g|mm|m|N|N·m|MPa|K|°C|%)(?![\p{L}\d]))|(?<=\d[ \u00a0](?:h|min)) (?=\d+ (?:min|s)(?![\p{L}\d]))/gu;
+
+/** The text with its numbers kept beside their units. */
+export function prose(text) {
+  return String(text ?? "").replace(BEFORE_UNIT, "\u00a0");
+}
+
+/** One part, as an element. A figure is drawn as soon as it stands in the page: see `drawFigures`. */
+export function makePart(part) {
+  const make = MAKERS[part.type];
+  const element = make ? make(part) : el("p", {}, prose(part.text ?? ""));
+  element.rsPart = part;
+  return element;
+}
+
+/**
+ * Shows `parts` in `container` in the place of what it showed. What is of the same kind as before is changed in place, so
+ * that neither a chart nor an opened table flickers.
+ */
+export function showParts(container, parts) {
+  const before = [...container.children];
+  const now = parts.map((part, i) => {
+    const old = before[i];
+    if (!old || !isSameKind(old.rsPart, part)) return makePart(part);
+    if (JSON.stringify(old.rsPart) === JSON.stringify(part)) return old;
+    const update = UPDATERS[part.type];
+    if (!update) return makePart(part);
+    update(old, part);
+    old.rsPart = part;
+    return old;
+  });
+  if (now.length !== before.length || now.some((element, i) => element !== before[i])) container.replaceChildren(...now);
+}
+
+/** Draws the figures within `root` that were changed since they were drawn, those on the screen first. */
+export async function drawFigures(root, onlyVisible = false) {
+  for (const chart of root.querySelectorAll(".rs-chart")) {
+    if (!chart.rsWaiting || chart.clientWidth === 0 || (onlyVisible && !isOnScreen(chart))) continue;
+    const specification = chart.rsWaiting;
+    chart.rsWaiting = null;
+    await window.rigFigures.draw(chart, specification);
+  }
+}
+
+/** A table. */
+export function makeTable(table) {
+  const side = column => column.isNumber ? { class: "rs-number" } : {};
+  const element = el("div", { class: "rs-table" }, el("table", {},
+    table.caption ? el("caption", {}, prose(table.caption)) : null,
+    el("thead", {}, el("tr", {}, table.columns.map(column => el("th", { scope: "col", ...side(column) }, column.title)))),
+    el("tbody", {}, table.rows.map(row => el("tr", {}, row.map((cell, i) => el("td", side(table.columns[i]), prose(cell))))))));
+  reachable.observe(element);
+  return element;
+}
+
+/** Cautions as a list, or nothing. */
+export function makeCautions(cautions) {
+  return cautions?.length ? el("ul", { class: "rs-cautions" }, cautions.map(caution => el("li", {}, prose(caution)))) : null;
+}
+
+const MAKERS = {
+  answer: part => el("div", { class: "rs-answer" }, el("p", {}, prose(part.text)), makeCautions(part.cautions)),
+  table: part => el("div", { class: "part-table" }, makeTable(part.table)),
+  printed: part => el("pre", { class: "rs-printed" }, part.text),
+  prose: part => el("p", {}, prose(part.text)),
+  heading: part => el(`h${Math.min(4, Math.max(2, part.level ?? 2))}`, {}, prose(part.text)),
+  scenario: part => el("p", { class: "part-scenario" }, `A scenario to keep: ${part.name}`),
+  html: part => { const box = el("div"); box.innerHTML = part.html; return box; },
+  figure: part => {
+    const figure = el("figure", { class: "rs-figure", "data-slug": part.slug });
+    const chart = el("div", { class: "rs-chart", role: "img", style: `min-height:${Number(part.height) || 420}px` });
+    figure.append(
+      el("div", { class: "rs-figure-title" }), chart, el("figcaption"),
+      el("details", { class: "rs-numbers" }, el("summary", {}, "The numbers"), el("div")));
+    figure.querySelector("details").addEventListener("toggle", () => fillNumbers(figure));
+    fillFigure(figure, part);
+    return figure;
+  },
+};
+
+const UPDATERS = {
+  answer: (element, part) => element.replaceChildren(...MAKERS.answer(part).children),
+  table: (element, part) => element.replaceChildren(makeTable(part.table)),
+  printed: (element, part) => { element.textContent = part.text; },
+  prose: (element, part) => { element.textContent = prose(part.text); },
+  figure: fillFigure,
+};
+
+function fillFigure(figure, part) {
+  const [title, chart, caption] = figure.children;
+  title.textContent = prose(part.title);
+  chart.setAttribute("aria-label", part.alternative);
+  chart.rsWaiting = part.specification;
+  caption.replaceChildren(...[part.caption ? el("p", {}, prose(part.caption)) : null, makeCautions(part.cautions)].filter(Boolean));
+  figure.rsTable = part.table;
+  fillNumbers(figure);
+}
+
+// A table of hundreds of rows is made only for a reader who opened it.
+function fillNumbers(figure) {
+  const details = figure.querySelector("details");
+  if (details.open && figure.rsTable) details.lastElementChild.replaceChildren(makeTable(figure.rsTable));
+}
+
+function isSameKind(a, b) {
+  return a && a.type === b.type && (a.type !== "figure" || a.slug === b.slug);
+}
+
+function isOnScreen(element) {
+  const place = element.getBoundingClientRect();
+  return place.bottom > 0 && place.top < innerHeight && place.width > 0;
+}
+
+// A box that scrolls must be reachable by keyboard; one that does not would only be a stop in the way.
+const reachable = new ResizeObserver(entries => {
+  for (const { target } of entries) {
+    if (target.scrollWidth > target.clientWidth + 1 || target.scrollHeight > target.clientHeight + 1) {
+      target.tabIndex = 0;
+      target.setAttribute("role", "group");
+      target.setAttribute("aria-label", target.querySelector("caption")?.textContent || "Table");
+    } else {
+      target.removeAttribute("tabindex");
+      target.removeAttribute("role");
+      target.removeAttribute("aria-label");
+    }
+  }
+});
