@@ -42,6 +42,30 @@ public sealed class JupyterTests
         }
     }
 
+    [Fact]
+    public async Task What_a_cell_may_call_is_offered_while_one_types()
+    {
+        var cancellation = TestContext.Current.CancellationToken;
+        var python = new[] { "/usr/bin/python3", OtherProgram.Find("python3") }.FirstOrDefault(File.Exists);
+        Assert.SkipWhen(python is null, "Python is not installed");
+        var (found, _, _) = await OtherProgram.RunAsync(python!, ["-c", "import jupyter_client"], Checkout.Root, cancellation);
+        Assert.SkipUnless(found == 0, "Jupyter's client for Python (jupyter_client) is not installed");
+        Assert.SkipUnless(await HasKernelAsync(cancellation), "dotnet-interactive is not installed (dotnet tool restore)");
+        var (exitCode, output, errors) = await OtherProgram.RunAsync(
+            python!,
+            [
+                Checkout.TestNotebook("complete.py"), "#r \"../artifacts/notebooks/RigScenarios.Notebooks.dll\"\nRigScenarios.Notebooks.NotebookSession.Start();",
+                "ScenarioRun.R", "Answ", "DayChart.O",
+            ],
+            Path.Combine(Checkout.Root, "notebooks"), cancellation, ("JUPYTER_PATH", KernelFolder), ("DOTNET_INTERACTIVE_CLI_TELEMETRY_OPTOUT", "1"));
+        Assert.True(exitCode == 0, errors);
+        var offered = output.Split('\n').Where(line => line.StartsWith("offered ", StringComparison.Ordinal)).ToList();
+        Assert.Equal(3, offered.Count);
+        Assert.Contains("Run", offered[0], StringComparison.Ordinal);
+        Assert.Contains("Answer", offered[1], StringComparison.Ordinal);
+        Assert.Contains("Of", offered[2], StringComparison.Ordinal);
+    }
+
     // Writes the kernel's description into the checkout's own folder: nothing of the user's settings is touched.
     private static async Task<bool> HasKernelAsync(CancellationToken cancellation)
     {

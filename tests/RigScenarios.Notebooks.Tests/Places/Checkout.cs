@@ -10,14 +10,14 @@ internal static class Checkout
     public static string TestNotebook(string name) =>
         Path.Combine(Root, "tests", "RigScenarios.Notebooks.Tests", "TestNotebooks", name);
 
-    /// <summary>The notebooks that people get, after the trial one.</summary>
+    /// <summary>The notebooks that people get, after the trial one and that of results.</summary>
     public static IReadOnlyList<string> Notebooks
     {
         get
         {
             var folder = Path.Combine(Root, "notebooks");
             var committed = Directory.Exists(folder) ? Directory.EnumerateFiles(folder, "*.ipynb") : [];
-            return [TestNotebook("trial.ipynb"), .. committed.Order(StringComparer.Ordinal)];
+            return [TestNotebook("trial.ipynb"), TestNotebook("results.ipynb"), .. committed.Order(StringComparer.Ordinal)];
         }
     }
 
