@@ -84,12 +84,14 @@ internal sealed class LooseScan(string text, int cursorLine, int cursorColumn, I
         if (at == line.Length || line[at] == '#')
             return;
         if (line.AsSpan(at).StartsWith("? "))
-            at += 2;
-        else if (line.AsSpan(at).StartsWith(": "))
         {
-            Value(line, at + 2, at, hasCursor);
+            // The long way to write a name; its colon stands at the start of the next line.
+            PopTo(at, isItem: false);
+            frames.Add(new Frame(at, line[(at + 2)..].Split(" #")[0].Trim().Trim('"', '\''), false));
             return;
         }
+        if (line.AsSpan(at).StartsWith(": "))
+            at += 2;
         if (line[at] is '{' or '[')
         {
             PopTo(at, isItem: false);
