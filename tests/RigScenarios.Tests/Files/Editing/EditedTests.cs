@@ -52,7 +52,7 @@ public sealed class EditedTests
         { "days.one.ambient", "-8 °C", "sunrise 07:10\n|sunrise 07:10\n    ambient: -8 °C\n" },
         { "builds.tripod.plate", "plate", "charge: 100 %}\n|charge: 100 %}\n    plate: plate\n" },
         { "builds.tripod.devices.camera.power.record", "15 W", "essential: yes}|essential: yes, power: {record: 15 W}}" },
-        { "conditions.ambient", "5 °C", "all rented\n|all rented\nconditions:\n  ambient: 5 °C\n" },
+        { "conditions.ambient", "5 °C", "# for people\n|# for people\nconditions: {ambient: 5 °C}\n" },
         { "note", "Two\nlines", "# for people\n|# for people\nnote: \"Two\\nlines\"\n" },
         { "kit.camera.count", "2", "{part: c}|{part: c, count: 2}" },
     };
