@@ -12,6 +12,9 @@ internal sealed class BracketLayout(KeptText file)
             throw new CannotKeepException(path);
         var stays = plan.Where(entry => entry.Index is not null).Select(entry => entry.Index!.Value).ToHashSet();
         var (lead, gaps, tail) = Gaps(group, stays);
+        var indices = plan.Where(entry => entry.Index is not null).Select(entry => entry.Index!.Value).ToList();
+        if (!indices.SequenceEqual(indices.Order()))
+            (gaps, tail) = MovedNotes(indices, gaps, tail, Pad(group));
         var text = new StringBuilder().Append(file.Text[group.Start]).Append(lead);
         var next = 0;
         for (var place = 0; place < plan.Count; place++)
@@ -24,6 +27,29 @@ internal sealed class BracketLayout(KeptText file)
             text.Append(entry.Index is not null && next < gaps.Count ? gaps[next++] : ", ");
         }
         return text.Append(plan.Count == 0 ? WithoutComma(tail) : tail).Append(file.Text[group.End - 1]).ToString();
+    }
+
+    /// <summary>Gaps for entries in another order: the comment at the end of an entry's line goes with it, the rest stays.</summary>
+    private (List<string> Between, string Tail) MovedNotes(List<int> order, List<string> gaps, string tail, string pad)
+    {
+        List<string> all = [.. gaps, tail];
+        var hasLastComma = WithoutComma(tail).Length < tail.Length;
+        var parts = all.ConvertAll(gap =>
+        {
+            var bare = WithoutComma(gap);
+            var lineEnd = Lines.ContentEnd(bare, 0);
+            return bare.AsSpan(0, lineEnd).Contains('#') ? (Note: bare[..lineEnd], Space: bare[lineEnd..]) : (Note: "", Space: bare);
+        });
+        var slots = order.Order().ToList();
+        for (var place = 0; place < order.Count; place++)
+        {
+            var note = parts[slots.IndexOf(order[place])].Note;
+            var space = parts[place].Space;
+            if (note.Length > 0 && !(space.Length > 0 && Lines.IsBreak(space[0])))
+                space = file.LineBreak + pad + space.TrimStart(' ');
+            all[place] = (place < order.Count - 1 || hasLastComma ? "," : "") + note + space;
+        }
+        return (all[..^1], all[^1]);
     }
 
     private static string New(PlannedEntry entry) =>

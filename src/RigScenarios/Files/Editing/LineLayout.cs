@@ -68,7 +68,8 @@ internal sealed class LineLayout(KeptText file)
                 continue;
             }
             // What was said about an entry that goes is not thrown away: it stays below the entry before.
-            var left = NotBlank(notes) + AsLines(file.CommentsIn(entry.Start, position), column);
+            var above = string.IsNullOrWhiteSpace(notes) ? "" : (previous < 0 ? "" : blank) + notes;
+            var left = above + AsLines(file.CommentsIn(entry.Start, position), column);
             partNext |= left.Length > 0;
             if (previous < 0)
                 orphans.Append(left);
@@ -126,8 +127,6 @@ internal sealed class LineLayout(KeptText file)
             position = Lines.Next(file.Text, position);
         return (file.Text[from..position], file.Text[position..to]);
     }
-
-    private static string NotBlank(string notes) => string.IsNullOrWhiteSpace(notes) ? "" : notes;
 
     private string AsLines(IEnumerable<string> comments, int column) =>
         string.Concat(comments.Select(comment => new string(' ', column) + comment + file.LineBreak));

@@ -6,8 +6,8 @@ namespace RigScenarios.Files.Editing;
 /// <summary>Writes whole values that are new in a file.</summary>
 internal static class NodeText
 {
-    /// <summary>A group of so few plain values stands in one line, as in files that the program writes anew.</summary>
-    private const int MostInOneLine = 4;
+    /// <summary>A group of so few plain values stands in one line: a battery with all that can be said of it in a build.</summary>
+    private const int MostInOneLine = 5;
 
     /// <summary>A value in one line.</summary>
     public static string InOneLine(FormNode node, bool inBrackets) => node switch

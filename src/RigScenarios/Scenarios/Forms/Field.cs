@@ -27,6 +27,8 @@ public abstract class Field<TOwner>(string key, bool required, string about)
     internal abstract bool TrySet(ref TOwner owner, ReadOnlySpan<string> steps, FormNode node, string path, ReadLog log);
 
     internal abstract IEnumerable<(string Path, string Text)> NumericFields(TOwner owner, string path);
+
+    internal abstract FieldOutline Outline();
 }
 
 /// <summary>A field that holds a value of a known form.</summary>
@@ -74,6 +76,8 @@ internal sealed class Field<TOwner, TValue>(
 
     internal override IEnumerable<(string Path, string Text)> NumericFields(TOwner owner, string path) =>
         has(owner) && get(owner) is { } value ? form.NumericFields(value, path) : [];
+
+    internal override FieldOutline Outline() => new(Key, About, Required, form.Outline());
 }
 
 /// <summary>Says in words what a form accepts.</summary>

@@ -40,6 +40,9 @@ public abstract class Form<T>
     /// <summary>The paths of all numeric fields that have a value in this one, each with its text: what a sweep can move.</summary>
     public virtual IEnumerable<(string Path, string Text)> NumericFields(T value, string path) => [];
 
+    /// <summary>What the form asks for, to help a writer.</summary>
+    internal virtual FormOutline Outline() => this is IAcceptedText accepting ? FormOutline.Plain with { Accepted = accepting.Accepted } : FormOutline.Plain;
+
     /// <summary>A dotted path, one step longer.</summary>
     protected static string Join(string path, string step) => path.Length == 0 ? step : $"{path}.{step}";
 }

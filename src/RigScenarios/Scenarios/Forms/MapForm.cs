@@ -75,6 +75,8 @@ public sealed partial class MapForm<T>(Form<T> form, string oneOf) : Form<Ordere
     public override IEnumerable<(string Path, string Text)> NumericFields(OrderedMap<T> value, string path) =>
         value.SelectMany(item => form.NumericFields(item.Value, Join(path, item.Key)));
 
+    internal override FormOutline Outline() => new("", [], form.Outline(), false, $"a name for each {oneOf}, followed by what belongs to it");
+
     [GeneratedRegex(NamePattern, RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Name();
 }

@@ -219,6 +219,8 @@ public sealed class ListForm<T>(Form<T> form, int most) : Form<IReadOnlyList<T>>
     /// <inheritdoc/>
     public override FormNode Write(IReadOnlyList<T> value) => new ListNode([.. value.Select(form.Write)], Position.None);
 
+    internal override FormOutline Outline() => new("", [], form.Outline(), true, Accepted);
+
     /// <inheritdoc/>
     public override JsonObject Schema() => new() { ["type"] = "array", ["maxItems"] = most, ["items"] = form.Schema() };
 }

@@ -95,6 +95,8 @@ public sealed class RecordForm<T>(Func<T> blank, string about, params Field<T>[]
     public override IEnumerable<(string Path, string Text)> NumericFields(T value, string path) =>
         fields.SelectMany(field => field.NumericFields(value, Join(path, field.Key)));
 
+    internal override FormOutline Outline() => new(about, [.. fields.Select(field => field.Outline())], null, false, $"the fields {Keys()}");
+
     private Field<T>? Find(string key) => Array.Find(fields, field => field.Key == key);
 
     private string Keys() => string.Join(", ", fields.Select(field => field.Key));

@@ -121,7 +121,7 @@ internal static class EditedFiles
                   voltage: 3.6 V
                 - {charge: 100 %, # full
                    voltage: 4.2 V}
-              usable-capacity: [temperature: 0 °C, {temperature: 25 °C, usable: 100 %}]
+              usable-capacity: [{temperature: 0 °C, usable: 75 %}, {temperature: 25 °C, usable: 100 %}]
         conditions: {}
         kit: {pack: {part: pack, count: 1}}
         builds: {b: {stance: shoulder, battery: {item: pack, resistance-growth: 1.10}, regulators: {}, devices: {}, carries: []}}

@@ -10,7 +10,7 @@ namespace RigScenarios.Tests.Files.Editing;
 internal static class RandomEdits
 {
     private static readonly string[] Titles =
-        ["Plain", "With: colon", "# hash", "a # b", "{brace, [x]}", "it's \"quoted\" \\ so", "yes", "two\nlines", "ends\n", "- dash", "snow ❄ 𝄞", "a, b", "what?", "-8 °C", " space ", "@at", "\tx", "1.3",
+        ["Plain", "With: colon", "# hash", "a # b", "{brace, [x]}", "it's \"quoted\" \\ so", "yes", "two\nlines", "ends\n", "- dash", "snow ❄ 𝄞", "a, b", "what?", "-8 °C", " space ", "@at", "1.3",
          "A remark that is longer than one line of the file would be, so that in a folded style it has to be wrapped somewhere between its words, and not only once but twice, to be sure of it."];
 
     private static readonly Func<Scenario, int, int, Scenario>[] Edits =
