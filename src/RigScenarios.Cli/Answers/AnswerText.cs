@@ -73,7 +73,7 @@ internal static class AnswerText
         console.Write(limits);
         if (result.Assumed.Count > 0)
         {
-            console.MarkupLine("[bold]Taken as given, because the files don't say[/] (replace each under \"battery\" in the parts file; --json gives the sources)");
+            console.MarkupLine("[bold]Taken as given, because the files don't say[/] (a figure written into the file replaces one; --json gives fields and sources)");
             foreach (var assumed in result.Assumed)
                 console.WriteLine($"  {assumed.Name}: {assumed.Value}");
             console.WriteLine();

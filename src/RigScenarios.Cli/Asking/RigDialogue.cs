@@ -43,13 +43,13 @@ internal sealed class RigDialogue(IAnsiConsole console, OrderedMap<Part> library
         List<string> chosen;
         if (question.Many)
         {
-            var prompt = new MultiSelectionPrompt<string> { PageSize = RowsShown, Required = false, Converter = Row, InstructionsText = "[grey](space ticks one, enter goes on; nothing ticked means none)[/]" }
+            var prompt = new MultiSelectionPrompt<string> { PageSize = RowsShown, WrapAround = true, Required = false, Converter = Row, InstructionsText = "[grey](space ticks one, enter goes on; nothing ticked means none)[/]" }
                 .Title(Markup.Escape(question.Label)).AddChoices(listed).AddChoices(NotListed);
             chosen = await prompt.ShowAsync(console, cancellation);
         }
         else
         {
-            var prompt = new SelectionPrompt<string> { PageSize = RowsShown, SearchEnabled = true, Converter = Row, SearchPlaceholderText = "[grey](type a few letters to search)[/]" }
+            var prompt = new SelectionPrompt<string> { PageSize = RowsShown, WrapAround = true, SearchEnabled = true, Converter = Row, SearchPlaceholderText = "[grey](type a few letters to search)[/]" }
                 .Title(Markup.Escape(question.Label)).AddChoices(listed).AddChoices(NotListed);
             if (!question.Required)
                 prompt.AddChoice(None);
@@ -70,7 +70,7 @@ internal sealed class RigDialogue(IAnsiConsole console, OrderedMap<Part> library
         where T : notnull
     {
         Say(question);
-        return new SelectionPrompt<T> { Converter = choice => Markup.Escape(text(choice)) }.Title(Markup.Escape(question.Label)).AddChoices(choices).ShowAsync(console, cancellation);
+        return new SelectionPrompt<T> { WrapAround = true, Converter = choice => Markup.Escape(text(choice)) }.Title(Markup.Escape(question.Label)).AddChoices(choices).ShowAsync(console, cancellation);
     }
 
     private void Say(RigQuestion question)

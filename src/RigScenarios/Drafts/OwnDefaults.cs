@@ -50,14 +50,16 @@ internal static class OwnDefaults
         return (Volts(volts * (1 - SupplyTolerance)), Volts(volts * (1 + SupplyTolerance)));
     }
 
-    /// <summary>The label voltages that would give a window, the likeliest first.</summary>
-    public static IEnumerable<ElectricPotential> LabelsOf(VoltageWindow window)
+    /// <summary>The label voltages that could have given a window, or one end of it; the likeliest first.</summary>
+    public static IEnumerable<ElectricPotential> LabelsOf(VoltageWindow window) =>
+        (window.Maximum is { } high ? LabelsOf(high.Volts, FullVoltsOfGroup, 1 + SupplyTolerance) : [])
+        .Concat(window.Minimum is { } low ? LabelsOf(low.Volts, EmptyVoltsOfGroup, 1 - SupplyTolerance) : [])
+        .Where(volts => volts is >= 0.5 and <= 60).Select(Volts).Distinct();
+
+    private static IEnumerable<double> LabelsOf(double volts, double voltsOfGroup, double tolerance)
     {
-        if (window is not { Minimum: { } low, Maximum: { } high })
-            return [];
-        var groups = Math.Round(high.Volts / FullVoltsOfGroup);
-        return ((double[])[groups * NominalVoltsOfGroup, groups * OtherNominalVoltsOfGroup, high.Volts / (1 + SupplyTolerance)])
-            .Select(Volts).Where(label => label.Volts is >= 0.5 and <= 60 && Window(label).Equals((low, high)));
+        var groups = Math.Round(volts / voltsOfGroup);
+        return [groups * NominalVoltsOfGroup, groups * OtherNominalVoltsOfGroup, volts / tolerance];
     }
 
     /// <summary>A mass that is usual for the kind of thing.</summary>

@@ -102,7 +102,6 @@ internal static class OwnPart
                 Current = regulator.MaximumCurrent,
             };
         }
-        var labels = part.Voltage is { } window && part.Assumed.Contains("voltage.maximum") ? OwnDefaults.LabelsOf(window).ToList() : [];
         own = own with
         {
             Power = part.Power?.Record,
@@ -110,8 +109,10 @@ internal static class OwnPart
             Current = part.MaximumCurrent,
             MinimumVoltage = Given(part.Voltage?.Minimum, "voltage.minimum"),
             MaximumVoltage = Given(part.Voltage?.Maximum, "voltage.maximum"),
-            Voltage = labels.Count > 0 ? labels[0] : null,
         };
+        var labels = part.Voltage is { } window ? OwnDefaults.LabelsOf(window).Where(label => GivesWindow(own with { Voltage = label }, part)).ToList() : [];
+        if (labels.Count > 0)
+            own = own with { Voltage = labels[0] };
         // Watts that came of volts and amperes are not shown as a third figure, which would stand against the two.
         return labels.Select(label => own with { Voltage = label, Power = null }).FirstOrDefault(one => Record(one) is { } record && record.Equals(part.Power?.Record)) ?? own;
     }
@@ -158,6 +159,13 @@ internal static class OwnPart
         else
             high = own.MaximumVoltage ?? default;
         return new VoltageWindow(low.Volts > 0 ? low : null, high.Volts > 0 ? high : null);
+    }
+
+    /// <summary>Whether these figures lead to a part's window, with the same ends of it assumed.</summary>
+    private static bool GivesWindow(OwnFigures own, Part part)
+    {
+        var assumed = new List<string>();
+        return Window(own, assumed) == part.Voltage && assumed.Count > 0 && assumed.SequenceEqual(part.Assumed.Where(field => field.StartsWith("voltage.", StringComparison.Ordinal)));
     }
 
     private static bool Covered(string field) => field.Split('.')[0] is "mass" or "voltage" or "maximum-current" or "plate" or "regulator"
