@@ -1,0 +1,101 @@
+// The answer, which builds up while the form is filled in. Asked for after each change; what is shown stays until the new
+// answer is there.
+import { api } from "./api.js";
+import { drawFigures, el, showParts } from "./parts.js";
+import { inWords, say } from "./tell.js";
+
+const typing = 150, moving = 10, again = 3000, patience = 1500;
+const elsewhere = { blocks: "the day", ambient: "how cold it is" };
+
+export class Answer extends EventTarget {
+  #timer = 0;
+  #running = null;
+  #isOverdue = false;
+
+  constructor(draft, knowledge) {
+    super();
+    Object.assign(this, { draft, knowledge });
+    const byId = (id) => document.getElementById(id);
+    Object.assign(this, {
+      element: byId("answer"), missing: byId("answer-missing"), spoken: byId("answer-spoken"), stale: byId("answer-stale"), away: byId("answer-away"), parts: byId("answer-parts"),
+      figures: byId("answer-figures"), assumed: byId("answer-assumed"), assumedList: byId("assumed-list"), file: byId("answer-file"), text: byId("file-text"), strip: byId("answer-strip"),
+    });
+    // On a phone the sentence stands at the foot of the window until the answer itself is in view.
+    new IntersectionObserver(([seen]) => { this.strip.hidden = seen.isIntersecting; }).observe(this.parts);
+    draft.addEventListener("changed", ({ detail }) => this.#soon(detail.isQuick ? moving : typing));
+  }
+
+  #soon(milliseconds) {
+    clearTimeout(this.#timer);
+    this.#timer = setTimeout(() => this.#ask(), milliseconds);
+  }
+
+  // One question at a time, and of those that wait only the newest: so the picture follows a slider that never rests.
+  async #ask() {
+    if (this.#running) {
+      this.#isOverdue = true;
+      if (performance.now() - this.#running.since > patience) this.#running.abort();
+      return;
+    }
+
+    this.#running = Object.assign(new AbortController(), { since: performance.now() });
+    const slow = setTimeout(() => this.element.setAttribute("aria-busy", "true"), 400);
+    try {
+      const { file, build, day } = this.draft.place;
+      const answer = await api("POST", "/api/rig/answer", { draft: this.draft.value, file, build, day }, this.#running.signal);
+      this.away.hidden = true;
+      await this.#show(answer);
+      this.dispatchEvent(new CustomEvent("answered", { detail: answer }));
+    } catch (error) {
+      if (error.name !== "AbortError") this.#tellRefusal(error);
+    } finally {
+      clearTimeout(slow);
+      this.element.removeAttribute("aria-busy");
+      this.#running = null;
+      if (this.#isOverdue) { this.#isOverdue = false; this.#soon(0); }
+    }
+  }
+
+  #tellRefusal(error) {
+    if (!error.problems) throw error;
+    const isFormsFault = error.status >= 400 && error.status < 500 && error.status !== 401 && error.status !== 403;
+    this.away.hidden = false;
+    say(this.away, `${error.problems.map(inWords).join(" ")}${isFormsFault ? "" : " What you entered is kept in this window."}`);
+    if (isFormsFault) this.dispatchEvent(new CustomEvent("refused", { detail: error.problems }));
+    else this.#soon(again);
+  }
+
+  async #show(answer) {
+    const errors = answer.problems.filter((problem) => problem.severity !== "warning").length;
+    this.#showMissing(answer.missing);
+    const spoken = answer.answer?.text ?? "";
+    const toDo = errors > 0 ? `${errors === 1 ? "One thing" : `${errors} things`} to put right in the form.` : answer.missing.length > 0 ? `Still to say: ${answer.missing.map((key) => this.#label(key)).join(", ")}.` : "";
+    say(this.spoken, [toDo, spoken].filter(Boolean).join(" "));
+    say(this.strip, spoken || toDo || "The answer appears here.");
+    const sentence = answer.answer && !answer.parts.some((part) => part.type === "answer") ? [{ type: "answer", ...answer.answer }] : [];
+    const parts = [...sentence, ...answer.parts];
+    // What was shown stays while something is to be put right, and says that it is from before.
+    const isStale = errors > 0 && !parts.some((part) => part.type === "figure") && this.parts.querySelector("figure") !== null;
+    this.element.classList.toggle("answer-old", isStale);
+    this.stale.hidden = !isStale;
+    if (!isStale) showParts(this.parts, parts);
+    await drawFigures(this.parts);
+    this.figures.replaceChildren(...[["Mass", answer.mass], ["Price", answer.price]].filter(([, value]) => value)
+      .map(([name, value]) => el("div", {}, el("dt", {}, name), el("dd", {}, value))));
+    this.assumed.hidden = answer.assumed.length === 0;
+    this.assumedList.replaceChildren(...answer.assumed.map((assumed) => el("li", {}, el("span", { class: "assumed-name" }, assumed.name), ": ", el("strong", {}, assumed.value),
+      assumed.why ? `. ${assumed.why}` : null,
+      assumed.source ? el("span", { class: "assumed-source" }, ` (${assumed.source})`) : null)));
+    this.file.hidden = !answer.text;
+    say(this.text, answer.text ?? "");
+  }
+
+  #label(key) { return (this.knowledge.questions.find((question) => question.key === key)?.label ?? elsewhere[key] ?? key).toLowerCase(); }
+
+  // What is missing is a list of places to go to, not a list of faults.
+  #showMissing(missing) {
+    this.missing.hidden = missing.length === 0;
+    const links = missing.map((key) => el("li", {}, el("a", { href: document.getElementById(`question-${key}`) ? `#question-${key}` : `#${key}` }, this.#label(key))));
+    this.missing.lastElementChild.replaceChildren(...links);
+  }
+}
