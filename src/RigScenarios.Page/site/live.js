@@ -57,7 +57,6 @@ const RECEIVERS = {
   },
   // A cell of a run that was overtaken counts too: the server goes on from it.
   cell(json, lane) {
-    performance.mark("rs-cell");
     article.show(json.cell, lane.name, json.parts);
     draw();
   },
@@ -179,6 +178,7 @@ function change(parameter, at, isSettled) {
     strip.say(problems);
     return;
   }
+  if (!isSettled && isOutside(parameter, values[parameter])) return;
   // Letting go of a slider tells the same value once more.
   if (isSettled && values[parameter] === now[parameter] && (lanes.now.running?.values[parameter] === values[parameter] || shownValues.now?.[parameter] === values[parameter]) && !lanes.now.isWaiting) return;
   now = values;
@@ -186,6 +186,12 @@ function change(parameter, at, isSettled) {
   tellWorking();
   clearTimeout(afterMove);
   afterMove = setTimeout(describe, isSettled ? 0 : 150);
+}
+
+// "1" on the way to "15" is no mistake yet; left standing it is, and the server says so.
+function isOutside(name, value) {
+  const { kind, minimum, maximum } = notebook.parameters.find(parameter => parameter.name === name);
+  return /number/.test(kind) && ((minimum !== null && Number(value) < minimum) || (maximum !== null && Number(value) > maximum));
 }
 
 function adopt(which, lane, parameters) {
@@ -319,6 +325,7 @@ addEventListener("scroll", () => { if (article?.hasWaiting()) article.draw(true)
  */
 function tellUpdated(run, lane, json) {
   const drawn = performance.now() - run.at;
+  performance.clearMeasures("rs-run");
   performance.measure("rs-run", { start: run.at, end: performance.now() });
   const tell = () => {
     const milliseconds = performance.now() - run.at;

@@ -30,6 +30,8 @@ export function makeStrip(parameters, on) {
       el("button", { type: "button", onclick: on.link }, "Copy link"), el("button", { type: "button", onclick: on.save }, "Save…")),
     printed);
 
+  new ResizeObserver(() => document.documentElement.style.setProperty("--rs-strip-height", `${strip.offsetHeight}px`)).observe(strip);
+
   function setFolded(isFolded) {
     strip.classList.toggle("folded", isFolded);
     fold.setAttribute("aria-expanded", String(!isFolded));
