@@ -1,6 +1,6 @@
 // The page "Start with your own rig": fetches what there is to choose from and connects the sections of the form.
 import { Answer } from "./rig-answer.js";
-import { api } from "./api.js";
+import { api, inPath } from "./api.js";
 import { connectDials } from "./rig-cold.js";
 import { Day } from "./rig-day.js";
 import { Draft } from "./rig-draft.js";
@@ -30,6 +30,9 @@ async function start() {
     say(byId("page-told"), error.problems.map(inWords).join(" "));
     byId("page-again").hidden = false;
     byId("page-again").onclick = () => location.reload();
+    // A file with errors has no form; in its text each one stands at its line.
+    const file = new URLSearchParams(location.search).get("file");
+    if (file && error.status === 400) Object.assign(byId("page-text"), { hidden: false, href: `/file/${inPath(file)}` });
   }
 }
 
