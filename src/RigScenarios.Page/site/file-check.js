@@ -45,6 +45,6 @@ export class Check {
     say(this.sum, problems.length === 0 ? "Nothing wrong was found." : `${counted}.`);
     this.lines.mark(problems);
     this.list.replaceChildren(...problems.map((problem) => el("li", {}, el("button", { type: "button", onclick: () => this.lines.goTo(problem.line, problem.column) },
-      problem.line > 0 ? el("span", { class: "problem-line" }, `Line ${problem.line}: `) : null, problem.severity === "warning" ? "Worth a look: " : "", inWords(problem)))));
+      problem.line > 0 ? el("span", { class: "problem-line" }, `Line ${problem.line}: `) : null, problem.path ? el("code", {}, problem.path) : null, problem.path ? " " : null, problem.severity === "warning" ? "Worth a look: " : "", inWords(problem)))));
   }
 }

@@ -27,7 +27,7 @@ async function start() {
     if (location.hash) document.getElementById(decodeURIComponent(location.hash.slice(1)))?.scrollIntoView();
   } catch (error) {
     if (!error.problems) throw error;
-    say(byId("page-told"), error.problems.map(inWords).join(" "));
+    say(byId("page-told"), error.problems.map((problem) => `${problem.path ? `${problem.path}: ` : ""}${inWords(problem)}`).join(" "));
     byId("page-again").hidden = false;
     byId("page-again").onclick = () => location.reload();
     // A file with errors has no form; in its text each one stands at its line.
