@@ -30,6 +30,7 @@ export class Check {
     try {
       const { problems, answers } = await api("POST", "/api/text/check", { text: this.text.value, file: this.idOf() }, mine.signal);
       this.show(problems);
+      document.getElementById("answers-part").hidden = answers.length === 0;
       this.answers.replaceChildren(...answers.map((answer) => el("li", {}, el("span", { class: "answer-of" }, `${answer.build}, ${answer.day}`), answer.text)));
     } catch (error) {
       if (error.name === "AbortError") return;
