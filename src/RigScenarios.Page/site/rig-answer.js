@@ -85,6 +85,7 @@ export class Answer extends EventTarget {
     this.figures.replaceChildren(...[["Mass", answer.mass], ["Price", answer.price]].filter(([, value]) => value)
       .map(([name, value]) => el("div", {}, el("dt", {}, name), el("dd", {}, value))));
     this.assumed.hidden = answer.assumed.length === 0;
+    say(this.assumed.firstElementChild, answer.assumed.length === 1 ? "One value was left open and is assumed" : `${answer.assumed.length} values were left open and are assumed`);
     this.assumedList.replaceChildren(...answer.assumed.map((assumed) => el("li", {}, el("span", { class: "assumed-name" }, assumed.name), ": ", el("strong", {}, assumed.value),
       assumed.why ? `. ${assumed.why}` : null,
       assumed.source ? el("span", { class: "assumed-source" }, ` (${assumed.source})`) : null)));
