@@ -22,6 +22,7 @@ namespace RigScenarios.Cli
                 RunCommand.Create(),
                 SweepCommand.Create(),
                 NotebookCommand.Create(),
+                NewCommand.Create(),
                 OpenCommand.Create(),
             };
             root.SetAction((_, cancellation) => Guard.RunAsync(() => DemoCommand.RunAsync(cancellation)));

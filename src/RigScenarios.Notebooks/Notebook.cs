@@ -26,6 +26,9 @@ public sealed record NotebookCell(int Number, CellKind Kind, string Text, IReadO
 {
     /// <summary>Whether it is the first cell of every notebook, which only prepares the session.</summary>
     public bool IsStart => Kind == CellKind.Code && Text.Contains("NotebookSession.Start()", StringComparison.Ordinal);
+
+    /// <summary>Whether it speaks to users of a notebook program only (tag <c>jupyter</c>): pages leave it out.</summary>
+    public bool IsForNotebookPrograms => Tags.Contains("jupyter");
 }
 
 /// <summary>A notebook as it was read from an <c>.ipynb</c> file (nbformat 4). Nothing has been run.</summary>

@@ -15,6 +15,9 @@ public sealed record PageOptions
     /// <summary>The folder where own scenario files are read and written. Nothing is written anywhere else.</summary>
     public required string RigFolder { get; init; }
 
+    /// <summary>The folder from which its reader gives commands: commands that a page shows name files as seen from there. Null: the folder of own files.</summary>
+    public string? CommandFolder { get; init; }
+
     /// <summary>The port; the next free one is taken where it is in use. 0 takes any free one.</summary>
     public int Port { get; init; } = UsualPort;
 

@@ -130,8 +130,8 @@ public sealed class PageServer : IAsyncDisposable
         application.UseRouting();
         new SiteFiles().Map(application);
         new ShelfEndpoints(shelf, files).Map(application);
-        new FileEndpoints(files, options.Limits).Map(application);
-        new RigEndpoints(files, options.Limits).Map(application);
+        new FileEndpoints(files, watch, options.Limits).Map(application);
+        new RigEndpoints(files, watch, options).Map(application);
         new LiveEndpoints(shelf, watch, options, application.Lifetime.ApplicationStopping).Map(application);
     }
 

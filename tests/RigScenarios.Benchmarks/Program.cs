@@ -9,6 +9,7 @@ try
     {
         ["discharge", .. var rest] => DischargeCommand.Run(rest),
         ["measured-cells", .. var rest] => MeasuredCellsCommand.Run(rest),
+        ["live", .. var rest] => await LiveCommand.RunAsync(rest),
         [] or ["help" or "--help" or "-h"] => Help(),
         _ => Benchmarks(args),
     };
@@ -26,6 +27,8 @@ static int Help()
             run the discharges of a case file, write how each ended
         {MeasuredCellsCommand.Usage}
             predict the measured discharges of the reference folder beside the project, write the errors
+        {LiveCommand.Usage}
+            move one parameter of a notebook to and fro, tell times and memory
         --filter PATTERN
             measure speed (BenchmarkDotNet), for instance --filter *Discharge*
         """);

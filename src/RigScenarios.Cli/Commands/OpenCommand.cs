@@ -38,6 +38,7 @@ internal static class OpenCommand
             NotebookFolder = notebook is null ? Found("notebooks") : Path.GetDirectoryName(Path.GetFullPath(notebook))!,
             DataFolder = Found("data"),
             RigFolder = rigs,
+            CommandFolder = Environment.CurrentDirectory,
             Port = port,
             Listen = listen,
             Report = Console.Error.WriteLine,

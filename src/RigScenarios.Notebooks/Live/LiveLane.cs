@@ -48,7 +48,7 @@ public sealed class LiveLane
     public NotebookRun ToRun() => new(live.Notebook, values, lane.Shown, failure, elapsed);
 
     private string Shown(ParameterValue value) => value.Parameter.Kind == ParameterKind.ScenarioFile
-        ? live.Folders.Select(folder => folder.ValueOf(value.Value)).FirstOrDefault(shown => shown is not null) ?? value.Value
+        ? live.Folders.Select(folder => folder.ValueOf(Path.GetFullPath(value.Value, Path.GetDirectoryName(live.Notebook.FilePath)!))).FirstOrDefault(shown => shown is not null) ?? value.Value
         : value.Value;
 
     private sealed class Forwarding(ILiveReader reader) : ILaneReader

@@ -14,7 +14,7 @@ public static class NotebookPage
         var folder = Path.GetDirectoryName(run.Notebook.FilePath)!;
         var lastCell = run.Failure?.Cell ?? int.MaxValue;
         var parts = new List<PagePart>();
-        foreach (var cell in run.Notebook.Cells.Where(cell => cell.Number <= lastCell))
+        foreach (var cell in run.Notebook.Cells.Where(cell => cell.Number <= lastCell && !cell.IsForNotebookPrograms))
         {
             if (cell.Kind == CellKind.Prose)
                 parts.Add(new HtmlPart(MarkdownProse.ToHtml(cell.Text, folder)));

@@ -24,4 +24,14 @@ internal sealed record Problem(
         diagnostic.Severity == Scenarios.Severity.Error ? "error" : "warning");
 
     public static IReadOnlyList<Problem> Of(IEnumerable<Diagnostic> diagnostics) => [.. diagnostics.Select(Of)];
+
+    /// <summary>The problems of a text and of the parts files it names: those of other files say which, and have no line in the text.</summary>
+    /// <param name="diagnostics">The problems.</param>
+    /// <param name="path">The file that the text is meant for.</param>
+    public static IReadOnlyList<Problem> Of(IEnumerable<Diagnostic> diagnostics, string path) =>
+    [
+        .. diagnostics.Select(diagnostic => diagnostic.File == path || diagnostic.File.Length == 0
+            ? Of(diagnostic)
+            : Of(diagnostic) with { Text = $"In {System.IO.Path.GetFileName(diagnostic.File)}{(diagnostic.At == Position.None ? "" : $", line {diagnostic.At.Line}")}: {diagnostic.Problem}", Line = null, Column = null }),
+    ];
 }

@@ -30,7 +30,17 @@ internal static class RequestJson
     public static JsonElement Parse(ReadOnlyMemory<byte> bytes)
     {
         using var document = JsonDocument.Parse(bytes, Strict);
-        return document.RootElement.ValueKind == JsonValueKind.Object ? document.RootElement.Clone() : throw new JsonException("An object is needed.");
+        if (document.RootElement.ValueKind != JsonValueKind.Object)
+            throw new JsonException("An object is needed.");
+        try
+        {
+            MustBeText(document.RootElement);
+        }
+        catch (InvalidOperationException exception)
+        {
+            throw new JsonException("A text holds half of a character.", exception);
+        }
+        return document.RootElement.Clone();
     }
 
     public static Problem Broken(JsonException exception) => new(
@@ -42,7 +52,7 @@ internal static class RequestJson
     /// <exception cref="Refusal">It is no text.</exception>
     public static string? Text(JsonElement json, string name) =>
         !json.TryGetProperty(name, out var value) || value.ValueKind == JsonValueKind.Null ? null
-        : value.ValueKind == JsonValueKind.String ? Decoded(value, name)
+        : value.ValueKind == JsonValueKind.String ? value.GetString()
         : throw new Refusal(StatusCodes.Status400BadRequest, [new Problem($"\"{name}\" must be a text.", name)]);
 
     /// <summary>A text that must be there.</summary>
@@ -60,16 +70,25 @@ internal static class RequestJson
             ? number
             : throw new Refusal(StatusCodes.Status400BadRequest, [new Problem($"\"{name}\" must be a whole number from 1.", name)]);
 
-    // JSON may hold half of a surrogate pair, which is no text; the decoder refuses it.
-    private static string Decoded(JsonElement value, string name)
+    // JSON may hold half of a surrogate pair, which is no text: found here once, so that whoever reads a text later finds one.
+    private static void MustBeText(JsonElement json)
     {
-        try
+        switch (json.ValueKind)
         {
-            return value.GetString()!;
-        }
-        catch (InvalidOperationException)
-        {
-            throw new Refusal(StatusCodes.Status400BadRequest, [new Problem($"\"{name}\" holds characters that are no text.", name)]);
+            case JsonValueKind.String:
+                _ = json.GetString();
+                break;
+            case JsonValueKind.Object:
+                foreach (var field in json.EnumerateObject())
+                {
+                    _ = field.Name;
+                    MustBeText(field.Value);
+                }
+                break;
+            case JsonValueKind.Array:
+                foreach (var item in json.EnumerateArray())
+                    MustBeText(item);
+                break;
         }
     }
 

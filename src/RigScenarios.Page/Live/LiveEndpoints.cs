@@ -48,18 +48,8 @@ internal sealed class LiveEndpoints(NotebookShelf shelf, RunWatch watch, PageOpt
         var values = context.Request.Query.ToDictionary(field => field.Key, field => field.Value.ToString(), StringComparer.Ordinal);
         using var reading = shelf.Open(notebook.Name);
         var live = await reading.Live.WaitAsync(context.RequestAborted);
-        using var watched = await watch.StartAsync(context.RequestAborted);
         var lane = live.Open();
-        try
-        {
-            await lane.RunAsync(values, new Nobody(), watched.Cancellation);
-        }
-        catch (OperationCanceledException) when (watched.Reason is StopReason.Time or StopReason.Memory)
-        {
-            throw new Refusal(StatusCodes.Status503ServiceUnavailable, watched.Reason == StopReason.Time
-                ? "The notebook took longer than a run may. Choose fewer steps or a shorter range."
-                : "The notebook needed more memory than a run may. Choose fewer steps or a shorter range.");
-        }
+        await watch.RunAsync(cancellation => lane.RunAsync(values, new Nobody(), cancellation), context.RequestAborted);
         context.Response.ContentType = "text/html; charset=utf-8";
         context.Response.Headers.ContentDisposition = $"attachment; filename=\"{FileName(notebook.Name)}.html\"";
         await context.Response.WriteAsync(NotebookPage.Of(lane.ToRun()).ToHtml(), context.RequestAborted);

@@ -1,3 +1,6 @@
+using Microsoft.AspNetCore.Http;
+using RigScenarios.Page.Answers;
+
 namespace RigScenarios.Page.Live;
 
 /// <summary>Why a run was stopped before it was done.</summary>
@@ -48,6 +51,28 @@ internal sealed class RunWatch : IAsyncDisposable
         if (limits.MemoryInUse() > limits.MemoryBytes)
             run.Stop(StopReason.Memory);
         return run;
+    }
+
+    /// <summary>Does a piece of work within the same bounds, away from any living page.</summary>
+    /// <param name="work">The work.</param>
+    /// <param name="cancellation">It is no longer wanted.</param>
+    /// <exception cref="Refusal">It passed a bound.</exception>
+    /// <exception cref="OperationCanceledException">It is no longer wanted.</exception>
+    public async Task<T> RunAsync<T>(Func<CancellationToken, Task<T>> work, CancellationToken cancellation)
+    {
+        using var run = await StartAsync(cancellation);
+        try
+        {
+            return await Task.Run(() => work(run.Cancellation), run.Cancellation);
+        }
+        catch (OperationCanceledException) when (run.Reason == StopReason.Time)
+        {
+            throw new Refusal(StatusCodes.Status503ServiceUnavailable, "This took longer than a run may. Choose fewer steps or a shorter range.");
+        }
+        catch (OperationCanceledException) when (run.Reason == StopReason.Memory)
+        {
+            throw new Refusal(StatusCodes.Status503ServiceUnavailable, "This needed more memory than a run may. Choose fewer steps or a shorter range, and close pages that you don't need.");
+        }
     }
 
     /// <summary>Stops all runs: the server ends.</summary>

@@ -4,12 +4,13 @@ using Microsoft.AspNetCore.Routing;
 using RigScenarios.Days;
 using RigScenarios.Files;
 using RigScenarios.Page.Answers;
+using RigScenarios.Page.Live;
 using RigScenarios.Scenarios;
 
 namespace RigScenarios.Page.OwnFiles;
 
 /// <summary>Reading, checking and saving scenario files as text.</summary>
-internal sealed class FileEndpoints(RigFiles files, PageLimits limits)
+internal sealed class FileEndpoints(RigFiles files, RunWatch watch, PageLimits limits)
 {
     /// <summary>How many pairs of build and day are answered beside a text that is being written.</summary>
     private const int MostAnswers = 12;
@@ -25,14 +26,14 @@ internal sealed class FileEndpoints(RigFiles files, PageLimits limits)
     private Task ReadAsync(HttpContext context)
     {
         var file = files.Read((string)context.GetRouteValue("folder")!, (string)context.GetRouteValue("name")!);
-        var (scenario, problems) = ScenarioFile.TryReadText(file.Text, file.Path);
+        var (scenario, problems) = files.Check(file.Text, file.Id);
         return PageJson.WriteAsync(context, new
         {
             id = file.Id,
             text = file.Text,
             writable = file.IsWritable,
             version = file.Version,
-            problems = Problem.Of(problems),
+            problems,
             builds = Titles.Builds(scenario),
             days = Titles.Days(scenario),
         });
@@ -42,15 +43,16 @@ internal sealed class FileEndpoints(RigFiles files, PageLimits limits)
     {
         var json = await RequestJson.ReadAsync(context, limits.LargestFileBytes);
         var saved = files.Write((string)context.GetRouteValue("name")!, RequestJson.NeededText(json, "text"), RequestJson.Text(json, "version"), RequestJson.Flag(json, "replace"));
-        await PageJson.WriteAsync(context, new { id = saved.Id, version = saved.Version, problems = Problem.Of(ScenarioFile.TryReadText(saved.Text, saved.Path).Problems) });
+        await PageJson.WriteAsync(context, new { id = saved.Id, version = saved.Version, problems = files.Check(saved.Text, saved.Id).Problems });
     }
 
     private async Task CheckAsync(HttpContext context)
     {
         var json = await RequestJson.ReadAsync(context, limits.LargestFileBytes);
         var (text, file) = (RequestJson.NeededText(json, "text"), RequestJson.Text(json, "file"));
-        var (scenario, problems) = ScenarioFile.TryReadText(text, files.PlaceOf(file));
-        await PageJson.WriteAsync(context, new { problems = Problem.Of(problems), answers = scenario is null ? [] : Answers(scenario, context.RequestAborted) });
+        var (scenario, problems) = files.Check(text, file);
+        var answers = scenario is null ? [] : await watch.RunAsync(cancellation => Task.FromResult(Answers(scenario, cancellation)), context.RequestAborted);
+        await PageJson.WriteAsync(context, new { problems, answers });
     }
 
     private async Task HelpAsync(HttpContext context)

@@ -12,9 +12,8 @@ internal sealed partial class NamedFolder(string folder)
     public const string Accepted = "letters, digits, spaces, dots, hyphens and underscores, at most 80, ending in .yaml; such as my-rig.yaml";
 
     private const int Most = 500;
-    private const int MostLinks = 40;
 
-    private readonly string realFolder = RealFolder(folder);
+    private readonly string realFolder = RealPath.Of(folder);
 
     /// <summary>The names of the files, in order.</summary>
     public IReadOnlyList<string> Names() =>
@@ -45,26 +44,13 @@ internal sealed partial class NamedFolder(string folder)
             return false;
         try
         {
-            return file.LinkTarget is null || (file.ResolveLinkTarget(returnFinalTarget: true) is FileInfo { Exists: true } end && RealFolder(end.DirectoryName!) == realFolder);
+            return file.LinkTarget is null || (file.ResolveLinkTarget(returnFinalTarget: true) is FileInfo { Exists: true } end && RealPath.Of(end.DirectoryName!) == realFolder);
         }
         catch (IOException)
         {
             // A circle of links.
             return false;
         }
-    }
-
-    private static string RealFolder(string path, int depth = 0)
-    {
-        if (depth > MostLinks)
-            throw new IOException("The folder's name leads through a circle of links.");
-        var real = Path.GetPathRoot(path)!;
-        foreach (var step in Path.GetFullPath(path)[real.Length..].Split(Path.DirectorySeparatorChar, StringSplitOptions.RemoveEmptyEntries))
-        {
-            var next = new DirectoryInfo(Path.Combine(real, step));
-            real = next.ResolveLinkTarget(returnFinalTarget: true) is { } end ? RealFolder(end.FullName, depth + 1) : next.FullName;
-        }
-        return Path.TrimEndingDirectorySeparator(real);
     }
 
     [GeneratedRegex(@"^[\p{L}\p{N}][\p{L}\p{M}\p{N} ._()-]{0,74}\.(yaml|yml)\z", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]

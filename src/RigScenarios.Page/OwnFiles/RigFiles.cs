@@ -16,6 +16,8 @@ internal sealed class RigFiles(PageOptions options)
     private readonly NamedFolder own = new(options.RigFolder);
     private readonly NamedFolder samples = new(Path.Combine(options.DataFolder, "scenarios"));
 
+    private readonly PartsReach reach = new(options.RigFolder, options.DataFolder);
+
     // Two pages that save at once would both find the file unchanged.
     private readonly Lock writing = new();
 
@@ -60,12 +62,18 @@ internal sealed class RigFiles(PageOptions options)
         return slash < 0 ? Read("", id) : Read(id[..slash], id[(slash + 1)..]);
     }
 
-    /// <summary>The path that a text is checked as, so that the parts files it names are found: that of the file, or of a new one in the own folder.</summary>
-    /// <param name="id">A file's name with the folder, or null for a new one.</param>
-    public string PlaceOf(string? id) =>
-        id?.Split('/') is [var folder, var name] && (folder switch { Own => own, Samples => samples, _ => null })?.Find(name) is { } path
-            ? path
-            : Path.Combine(options.RigFolder, "new.yaml");
+    /// <summary>Reads a text as the scenario file that it is meant for.</summary>
+    /// <param name="text">The text, which may not be saved yet.</param>
+    /// <param name="id">The file's name with the folder, or null for a new one.</param>
+    public (Scenario? Scenario, IReadOnlyList<Problem> Problems) Check(string text, string? id)
+    {
+        var known = id?.Split('/') is [var folder, var name] ? (folder switch { Own => own, Samples => samples, _ => null })?.Find(name) : null;
+        var path = known ?? Path.Combine(options.RigFolder, "new.yaml");
+        if (reach.Problems(text, path, known is null ? null : TextFile.TryRead(known).Text) is { Count: > 0 } outside)
+            return (null, outside);
+        var (scenario, problems) = ScenarioFile.TryReadText(text, path);
+        return (scenario, Problem.Of(problems, path));
+    }
 
     /// <summary>Writes an own file, unless that would take away what someone else wrote.</summary>
     /// <param name="name">The file's name.</param>
@@ -83,6 +91,8 @@ internal sealed class RigFiles(PageOptions options)
             ?? throw new Refusal(StatusCodes.Status400BadRequest, [new Problem($"\"{Short(name)}\" can't be the name of a scenario file here.", "name", NamedFolder.Accepted)]);
         lock (writing)
         {
+            if (reach.Problems(text, path, Path.Exists(path) ? TextFile.TryRead(path).Text : null) is { Count: > 0 } outside)
+                throw new Refusal(StatusCodes.Status400BadRequest, outside);
             if (!replace)
                 MustBeUnchanged(name, path, version);
             TextFile.Write(path, text);

@@ -1,10 +1,121 @@
+using System.Buffers;
+using System.Text.Json;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
+using RigScenarios.Drafts;
+using RigScenarios.Files;
+using RigScenarios.Page.Answers;
+using RigScenarios.Page.Live;
 using RigScenarios.Page.OwnFiles;
+using RigScenarios.Scenarios;
 
 namespace RigScenarios.Page.Rigs;
 
-/// <summary>The guided form of one's own rig.</summary>
-internal sealed class RigEndpoints(RigFiles files, PageLimits limits)
+/// <summary>The guided form of one's own rig: what it asks, what a draft amounts to, and how it becomes a file.</summary>
+internal sealed class RigEndpoints(RigFiles files, RunWatch watch, PageOptions options)
 {
-    public void Map(IEndpointRouteBuilder routes) => _ = (files, limits);
+    private readonly RigParts parts = new(files.PartsFolder);
+
+    public void Map(IEndpointRouteBuilder routes)
+    {
+        routes.MapGet("/api/rig/questions", context => PageJson.WriteAsync(context, RigQuestionsJson.Of(parts.Read())));
+        routes.MapGet("/api/rig/draft", DraftAsync);
+        routes.MapPost("/api/rig/answer", AnswerAsync);
+        routes.MapPost("/api/rig/save", SaveAsync);
+    }
+
+    private Task DraftAsync(HttpContext context)
+    {
+        var query = context.Request.Query;
+        var file = query["file"] is [{ Length: > 0 } only] ? only : throw new Refusal(StatusCodes.Status400BadRequest, [new Problem("One file is to be named.", "file", "such as own/my-rig.yaml")]);
+        var place = Place(file, query["build"].FirstOrDefault(), query["day"].FirstOrDefault());
+        return PageJson.WriteAsync(context, new
+        {
+            draft = RigDraftFormat.WriteJson(RigDraft.Of(place.Before!, place.Build, place.Day)),
+            builds = Titles.Builds(place.Before),
+            days = Titles.Days(place.Before),
+            build = place.Build,
+            day = place.Day,
+            version = place.File!.Version,
+        });
+    }
+
+    private async Task AnswerAsync(HttpContext context)
+    {
+        var json = await RequestJson.ReadAsync(context, options.Limits.LargestJsonBytes);
+        var (draft, problems) = Draft(json);
+        var place = Place(json);
+        var buffer = await watch.RunAsync(
+            cancellation =>
+            {
+                var answer = DraftAnswer.Of(draft, place.Before, parts.Read(), place.Build, place.Day, cancellation);
+                var text = problems.Any(problem => problem.Severity == "error") || answer.Scenario is not { } after ? null : TextFor(place, after);
+                var written = new ArrayBufferWriter<byte>(64 * 1024);
+                using (var writer = new Utf8JsonWriter(written))
+                    RigAnswerJson.Write(writer, draft, answer, problems, text);
+                return Task.FromResult(written);
+            },
+            context.RequestAborted);
+        context.Response.ContentType = "application/json; charset=utf-8";
+        await context.Response.Body.WriteAsync(buffer.WrittenMemory, context.RequestAborted);
+    }
+
+    private async Task SaveAsync(HttpContext context)
+    {
+        var json = await RequestJson.ReadAsync(context, options.Limits.LargestJsonBytes);
+        var (draft, problems) = Draft(json);
+        if (problems.Any(problem => problem.Severity == "error"))
+            throw new Refusal(StatusCodes.Status400BadRequest, problems);
+        var place = Place(json);
+        var text = TextFor(place, draft.ApplyTo(place.Before, parts.Read(), place.Build, place.Day));
+        var saved = files.Write(RequestJson.NeededText(json, "name"), text, RequestJson.Text(json, "version"), RequestJson.Flag(json, "replace"));
+        await PageJson.WriteAsync(context, new { id = saved.Id, build = place.Build, day = place.Day, version = saved.Version, command = Command(saved, place) });
+    }
+
+    private static (RigDraft Draft, IReadOnlyList<Problem> Problems) Draft(JsonElement json)
+    {
+        if (!json.TryGetProperty("draft", out var given) || given.ValueKind != JsonValueKind.Object)
+            throw new Refusal(StatusCodes.Status400BadRequest, [new Problem("The draft is missing, or is no group of fields.", "draft")]);
+        var (draft, problems) = RigDraftFormat.TryRead(given);
+        return draft is null ? throw new Refusal(StatusCodes.Status400BadRequest, Problem.Of(problems)) : (draft, Problem.Of(problems));
+    }
+
+    private RigPlace Place(JsonElement json) => Place(RequestJson.Text(json, "file"), RequestJson.Text(json, "build"), RequestJson.Text(json, "day"));
+
+    /// <summary>The build and the day of a file, the first of each where none is named; or those of a new file.</summary>
+    private RigPlace Place(string? id, string? build, string? day)
+    {
+        if (string.IsNullOrEmpty(id))
+            return new RigPlace(null, null, RigPlace.NewBuild, RigPlace.NewDay);
+        var file = files.Read(id);
+        var (scenario, problems) = files.Check(file.Text, file.Id);
+        if (scenario is null)
+            throw new Refusal(StatusCodes.Status400BadRequest, [new Problem($"The form can open {file.Name} only when it has no errors. Open it as text to put them right."), .. problems]);
+        return new RigPlace(file, scenario, Named(build, scenario.Builds.Keys, "build", RigPlace.NewBuild), Named(day, scenario.Days.Keys, "day", RigPlace.NewDay));
+    }
+
+    private static string Named(string? name, IEnumerable<string> names, string what, string ofNew) =>
+        string.IsNullOrEmpty(name) ? names.FirstOrDefault(ofNew)
+        : names.Contains(name, StringComparer.Ordinal) ? name
+        : throw new Refusal(StatusCodes.Status404NotFound, [new Problem($"The scenario has no {what} of that name.", what, string.Join(", ", names), NearestName.To(name, names))]);
+
+    /// <summary>The text of the file: an existing one keeps its comments and whatever the form doesn't show.</summary>
+    private string TextFor(RigPlace place, Scenario after)
+    {
+        if (place is not { File: { } file, Before: { } before })
+            return ScenarioFile.Text(after);
+        // A sample becomes a file in another folder: the parts that it names are the same ones, seen from there.
+        var from = Path.GetDirectoryName(file.Path)!;
+        if (from != files.OwnFolder)
+            after = after with { PartsFrom = [.. after.PartsFrom.Select(name => PathFrom.Of(files.OwnFolder, Path.GetFullPath(name, from)))] };
+        return ScenarioFile.Edited(file.Text, before, after);
+    }
+
+    private string Command(RigText saved, RigPlace place)
+    {
+        var path = PathFrom.Of(options.CommandFolder ?? files.OwnFolder, saved.Path);
+        var which = place.Before is { } before && (before.Builds.Count > 1 || before.Days.Count > 1) ? $" --build {place.Build} --day {place.Day}" : "";
+        return $"rigscenarios run {(path.Contains(' ', StringComparison.Ordinal) ? $"\"{path}\"" : path)}{which}";
+    }
 }

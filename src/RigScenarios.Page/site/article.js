@@ -54,9 +54,12 @@ export function makeArticle(root, notebook, strip, decorate) {
     renewing(name, numbers) {
       for (const [number, cell] of cells) if (!numbers || numbers.has(number)) cell.lanes[name].box.classList.add("is-renewed");
     },
-    settled(name) {
+    /** Nothing is being renewed any more. `isCutShort`: what was waiting for it stays as it was before, and is marked so. */
+    settled(name, isCutShort = false) {
       for (const cell of cells.values()) {
-        cell.lanes[name].box.classList.remove("is-renewed");
+        const { classList } = cell.lanes[name].box;
+        if (isCutShort && classList.contains("is-renewed")) classList.add("is-old");
+        classList.remove("is-renewed");
         cell.lanes[name].bar.hidden = true;
       }
     },
@@ -85,7 +88,7 @@ export function makeArticle(root, notebook, strip, decorate) {
       root.classList.toggle("has-pinned", isPinned);
       for (const cell of cells.values()) {
         cell.lanes.pinned.box.hidden = !isPinned;
-        if (!isPinned) cell.lanes.pinned.shown.replaceChildren();
+        if (!isPinned) showParts(cell.lanes.pinned.shown, []);
       }
     },
     /** Heads the two versions with what sets them apart. */

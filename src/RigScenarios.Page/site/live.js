@@ -12,7 +12,7 @@ const message = document.getElementById("message");
 const told = document.getElementById("told");
 
 let notebook = null, strip = null, article = null, defaults = {};
-let now = {}, pinned = null, problems = [];
+let now = {}, pinned = null, problems = [], isBroken = false;
 // Which cells followed which parameter, as the runs have shown: these are marked when it changes again.
 const followers = new Map();
 const shownValues = { now: null, pinned: null };
@@ -21,6 +21,7 @@ const send = connect(name, { message: receive, open: () => {}, broken });
 const lanes = { now: new Lane("now", send), pinned: new Lane("pinned", send) };
 
 function broken(words) {
+  isBroken = true;
   lanes.now.forget();
   lanes.pinned.forget();
   article?.settled("now");
@@ -29,7 +30,10 @@ function broken(words) {
   say(words, true);
 }
 
+// Before there is an article the words stand in its place, later in the strip, which is always in reach.
 function say(words, isProblem = false) {
+  strip?.tellTrouble(words);
+  if (strip) words = "";
   message.textContent = words;
   message.hidden = !words;
   message.classList.toggle("problem", isProblem);
@@ -53,7 +57,6 @@ const RECEIVERS = {
   },
   // A cell of a run that was overtaken counts too: the server goes on from it.
   cell(json, lane) {
-    performance.mark("rs-cell");
     article.show(json.cell, lane.name, json.parts);
     draw();
   },
@@ -93,21 +96,25 @@ const RECEIVERS = {
     }
   },
   stopped(json, lane) {
-    if (!lane.ended(json.run, false)) return;
-    article.settled(lane.name);
+    const run = lane.ended(json.run, false);
+    if (!run) return;
+    // Overtaken, but by nothing of this page: what the reader wants is still to be run.
+    if (json.why === "overtaken" && !lane.running && !lane.isWaiting) return lane.want(run.values, run.at);
+    article.settled(lane.name, true);
     shownValues[lane.name] = null;
     strip.tellRun(WHY[json.why] ?? "");
   },
 };
 
 const WHY = {
-  asked: "Stopped. What is shown may be from before.",
+  asked: "Stopped. What is shown pale is from before.",
   time: "Stopped: it took longer than a run may. Try a smaller range.",
   memory: "Stopped: it needed more memory than a run may. Try a smaller range.",
 };
 
 function begin(json) {
   const isSame = notebook && JSON.stringify(notebook) === JSON.stringify(json);
+  isBroken = false;
   say("");
   if (!isSame) {
     const before = article ? now : {};
@@ -138,6 +145,7 @@ function known(values) {
 function runBoth(at) {
   run("now", now, at, true);
   if (pinned) run("pinned", pinned, at, true);
+  tellWorking();
   describe();
 }
 
@@ -145,7 +153,7 @@ function run(laneName, values, at, isSettled) {
   const before = shownValues[laneName];
   const changed = before ? Object.keys(values).filter(key => values[key] !== before[key]) : [];
   const isLearnt = before && changed.every(key => followers.has(key));
-  article.renewing(laneName, isLearnt ? new Set(changed.flatMap(key => [...followers.get(key)])) : null);
+  if (!isBroken) article.renewing(laneName, isLearnt ? new Set(changed.flatMap(key => [...followers.get(key)])) : null);
   lanes[laneName].want(values, at, isSettled);
 }
 
@@ -173,6 +181,7 @@ function change(parameter, at, isSettled) {
     strip.say(problems);
     return;
   }
+  if (!isSettled && isOutside(parameter, values[parameter])) return;
   // Letting go of a slider tells the same value once more.
   if (isSettled && values[parameter] === now[parameter] && (lanes.now.running?.values[parameter] === values[parameter] || shownValues.now?.[parameter] === values[parameter]) && !lanes.now.isWaiting) return;
   now = values;
@@ -182,9 +191,20 @@ function change(parameter, at, isSettled) {
   afterMove = setTimeout(describe, isSettled ? 0 : 150);
 }
 
+// "1" on the way to "15" is no mistake yet; left standing it is, and the server says so.
+function isOutside(name, value) {
+  const { kind, minimum, maximum } = notebook.parameters.find(parameter => parameter.name === name);
+  return /number/.test(kind) && ((minimum !== null && Number(value) < minimum) || (maximum !== null && Number(value) > maximum));
+}
+
 function adopt(which, lane, parameters) {
   const settled = { ...(which === "now" ? now : pinned) };
   for (const parameter of parameters) settled[parameter.name] = parameter.value;
+  // The notebook's own values as the server writes them ("samples/a.yaml" for a path): the same values, so nothing is changed.
+  if (Object.keys(defaults).every(key => lane.running.values[key] === defaults[key])) {
+    Object.assign(defaults, settled);
+    for (const parameter of notebook.parameters) strip.setDefault(parameter.name, settled[parameter.name]);
+  }
   lane.running.values = settled;
   const isSame = JSON.stringify(settled) === JSON.stringify(which === "now" ? now : pinned);
   if (which === "now") {
@@ -313,6 +333,7 @@ addEventListener("scroll", () => { if (article?.hasWaiting()) article.draw(true)
  */
 function tellUpdated(run, lane, json) {
   const drawn = performance.now() - run.at;
+  performance.clearMeasures("rs-run");
   performance.measure("rs-run", { start: run.at, end: performance.now() });
   const tell = () => {
     const milliseconds = performance.now() - run.at;

@@ -7,7 +7,7 @@ export function el(name, attributes = {}, ...children) {
   for (const [key, value] of Object.entries(attributes)) {
     if (key.startsWith("on")) element.addEventListener(key.slice(2), value);
     else if (value === true) element.setAttribute(key, "");
-    else if (value !== false && value !== null && value !== undefined && value !== "") element.setAttribute(key, value);
+    else if (value !== false && value !== null && value !== undefined) element.setAttribute(key, value);
   }
   element.append(...children.flat(Infinity).filter(child => child !== null && child !== undefined && child !== false));
   return element;
@@ -45,6 +45,8 @@ export function showParts(container, parts) {
     old.rsPart = part;
     return old;
   });
+  for (const gone of before.filter(element => !now.includes(element)))
+    for (const chart of gone.querySelectorAll(".rs-chart")) window.rigFigures?.forget(chart);
   if (now.length !== before.length || now.some((element, i) => element !== before[i])) container.replaceChildren(...now);
 }
 
@@ -132,7 +134,7 @@ const reachable = new ResizeObserver(entries => {
   for (const { target } of entries) {
     if (target.scrollWidth > target.clientWidth + 1 || target.scrollHeight > target.clientHeight + 1) {
       target.tabIndex = 0;
-      target.setAttribute("role", "region");
+      target.setAttribute("role", "group");
       target.setAttribute("aria-label", target.querySelector("caption")?.textContent || "Table");
     } else {
       target.removeAttribute("tabindex");

@@ -6,12 +6,14 @@ import { inWords, labelOf, makeControl } from "./controls.js";
 export function makeStrip(parameters, on) {
   const isPhone = matchMedia("(max-width: 699px)").matches;
   const controls = new Map(parameters.map(parameter => [parameter.name, makeControl(parameter, on.change)]));
+  const own = new Map(parameters.map(parameter => [parameter.name, parameter.default]));
   const choices = new Map(parameters.map(parameter => [parameter.name, parameter.choices]));
 
   const foldValues = el("span", { class: "values" });
   const foldWord = el("span", { class: "word" }, "Change");
   const fold = el("button", { type: "button", class: "strip-fold", "aria-expanded": String(!isPhone), "aria-controls": "strip-controls", onclick: () => setFolded(!strip.classList.contains("folded")) }, foldValues, foldWord);
   const state = el("span", { class: "state" });
+  const trouble = el("p", { class: "problem", role: "status", hidden: true });
   const bar = el("progress", { max: "1", value: "0", "aria-label": "How far the run has come", hidden: true });
   const stop = el("button", { type: "button", hidden: true, onclick: on.stop }, "Stop");
   const pin = el("button", { type: "button", onclick: on.pin }, "Pin this version");
@@ -23,11 +25,13 @@ export function makeStrip(parameters, on) {
   const printed = el("dl", { class: "printed-values" });
   const group = el("div", { class: "controls", id: "strip-controls", role: "group", "aria-label": "What can be changed", hidden: parameters.length === 0 }, [...controls.values()].map(control => control.element));
   const strip = el("section", { class: isPhone ? "strip folded" : "strip", id: "controls", "aria-label": "Controls", tabindex: "-1" },
-    fold, group, pinned,
+    trouble, fold, group, pinned,
     el("div", { class: "strip-foot" },
       el("div", { class: "run" }, state, bar, stop), tuck, reset, parameters.length > 0 ? pin : null,
       el("button", { type: "button", onclick: on.link }, "Copy link"), el("button", { type: "button", onclick: on.save }, "Save…")),
     printed);
+
+  new ResizeObserver(() => document.documentElement.style.setProperty("--rs-strip-height", `${strip.offsetHeight}px`)).observe(strip);
 
   function setFolded(isFolded) {
     strip.classList.toggle("folded", isFolded);
@@ -44,13 +48,14 @@ export function makeStrip(parameters, on) {
     show(values) {
       for (const parameter of parameters) if (values[parameter.name] !== undefined) controls.get(parameter.name).value = values[parameter.name];
     },
+    setDefault: (name, value) => own.set(name, value),
     useChoices(name, list) {
       choices.set(name, list);
       controls.get(name)?.useChoices(list);
     },
     /** What the controls say in one line, for the folded strip; and as a list for paper. */
     describe(values) {
-      const isChanged = parameter => values[parameter.name] !== parameter.default;
+      const isChanged = parameter => values[parameter.name] !== own.get(parameter.name);
       // What the reader changed comes first: on a phone there is room for little.
       const inOrder = [...parameters.filter(isChanged), ...parameters.filter(parameter => !isChanged(parameter))];
       foldValues.textContent = inOrder.map(parameter => words(parameter, values[parameter.name])).join(" · ");
@@ -76,6 +81,11 @@ export function makeStrip(parameters, on) {
       bar.hidden = fraction === null;
       if (fraction !== null) bar.value = fraction;
       stop.hidden = !canStop;
+    },
+    /** Words about the page as a whole, where the reader sees them wherever the page is scrolled to. */
+    tellTrouble(text) {
+      trouble.textContent = text;
+      trouble.hidden = !text;
     },
     say(problems) {
       const rest = [];

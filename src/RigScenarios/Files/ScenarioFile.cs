@@ -43,6 +43,21 @@ public static class ScenarioFile
         return Checked(scenario, path, log);
     }
 
+    /// <summary>
+    /// The parts files and folders that a scenario's text names, without looking for them: to know what reading it would reach.
+    /// None if the text can't be read.
+    /// </summary>
+    /// <param name="text">The text of a scenario file.</param>
+    public static IReadOnlyList<string> PartsFrom(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var log = new ReadLog("");
+        Scenario? scenario = null;
+        if (TextFile.Take(text, log) is { } taken)
+            FileFormat.TryReadText(taken, FileFormat.Scenario, ScenarioFormat.Form, log, out scenario);
+        return scenario?.PartsFrom ?? [];
+    }
+
     private static (Scenario? Scenario, IReadOnlyList<Diagnostic> Problems) Checked(Scenario? scenario, string path, ReadLog log)
     {
         var partsProblems = new List<Diagnostic>();

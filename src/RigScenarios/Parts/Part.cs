@@ -120,6 +120,12 @@ public sealed record Part
 
     /// <summary>Chargers only.</summary>
     public ChargerData? Charger { get; init; }
+
+    /// <summary>
+    /// The fields whose figure nobody read on a label but somebody assumed, by their keys in files, such as <c>mass</c> or
+    /// <c>power.standby</c>. A result lists those that entered it.
+    /// </summary>
+    public IReadOnlyList<string> Assumed { get; init; } = [];
 }
 
 /// <summary>What a device draws at its own inlet in each of its states, as constant power.</summary>

@@ -9,6 +9,8 @@ namespace RigScenarios.Scenarios;
 /// <summary>How a battery's label and data sheet stand in a parts file. Only energy and voltage must be given.</summary>
 internal static class BatteryFormat
 {
+    public static readonly QuantityForm<Energy> LabelEnergy = new(Energy.FromWattHours(0.1), Energy.FromWattHours(5000), "150 Wh");
+
     private static readonly QuantityForm<ElectricResistance> Ohms = new(ElectricResistance.FromMilliohms(0), ElectricResistance.FromMilliohms(10_000), "8 mΩ");
 
     private static readonly DurationForm Seconds = new(Duration.FromSeconds(0.01), Duration.FromSeconds(100_000), "20 s");
@@ -28,7 +30,7 @@ internal static class BatteryFormat
     /// <summary>A battery.</summary>
     public static readonly RecordForm<Battery> Form = new(
         () => new Battery { Energy = default, Voltage = default }, "What a battery's label says; below voltage, what only a data sheet or a measurement says.",
-        Fields<Battery>.Required("energy", new QuantityForm<Energy>(Energy.FromWattHours(0.1), Energy.FromWattHours(5000), "150 Wh"), battery => battery.Energy, (battery, value) => battery with { Energy = value }, "Energy on the label."),
+        Fields<Battery>.Required("energy", LabelEnergy, battery => battery.Energy, (battery, value) => battery with { Energy = value }, "Energy on the label."),
         Fields<Battery>.Required("voltage", PartFormat.Volts, battery => battery.Voltage, (battery, value) => battery with { Voltage = value }, "Nominal voltage on the label."),
         Fields<Battery>.Optional("maximum-current", PartFormat.Amperes, battery => battery.MaximumCurrent, (battery, value) => battery with { MaximumCurrent = value }, "The greatest discharge current."),
         Fields<Battery>.OptionalGroup("chemistry", new ChemistryForm(), battery => battery.Chemistry, (battery, value) => battery with { Chemistry = value }, "Cell chemistry."),

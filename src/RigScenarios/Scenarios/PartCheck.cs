@@ -18,6 +18,11 @@ internal static class PartCheck
             Needs(part, PartKind.Plate, part.Plate is not null, "plate", at, log);
             Needs(part, PartKind.Regulator, part.Regulator is not null, "regulator", at, log);
             Needs(part, PartKind.Charger, part.Charger is not null, "charger", at, log);
+            for (var index = 0; index < part.Assumed.Count; index++)
+            {
+                if (PartAssumptions.ValueOf(part, part.Assumed[index]) is null)
+                    log.Error($"{at}.assumed.{index + 1}", $"The part has no figure \"{part.Assumed[index]}\" that could be assumed.", "a field of this part with a figure, such as \"mass\" or \"power.standby\"", log.Nearest(part.Assumed[index], PartAssumptions.Figures(part)));
+            }
             if (part.Voltage is { Minimum: { } low, Maximum: { } high } && low.Volts >= high.Volts)
                 log.Error($"{at}.voltage", $"The minimum ({low.Volts:G6} V) is not below the maximum ({high.Volts:G6} V).");
             if (part.Regulator is { } regulator && regulator.InputMinimum.Volts >= regulator.InputMaximum.Volts)

@@ -80,7 +80,8 @@ internal static class PartFormat
         Fields<Part>.OptionalGroup("battery", BatteryFormat.Form, part => part.Battery, (part, value) => part with { Battery = value }, "What a battery's label and data sheet say."),
         Fields<Part>.OptionalGroup("plate", Plate, part => part.Plate, (part, value) => part with { Plate = value }, "A battery plate."),
         Fields<Part>.OptionalGroup("regulator", Regulator, part => part.Regulator, (part, value) => part with { Regulator = value }, "A regulator."),
-        Fields<Part>.OptionalGroup("charger", Charger, part => part.Charger, (part, value) => part with { Charger = value }, "A charger."));
+        Fields<Part>.OptionalGroup("charger", Charger, part => part.Charger, (part, value) => part with { Charger = value }, "A charger."),
+        new Field<Part, IReadOnlyList<string>>("assumed", new ListForm<string>(new TextForm(60), 60), part => part.Assumed.Count > 0, part => part.Assumed, (part, value) => part with { Assumed = value }, false, "Fields of this part whose figure was assumed and not read on a label, such as [mass, power.standby]. A result lists those that entered it."));
 
     /// <summary>Parts by their ids.</summary>
     public static readonly MapForm<Part> Parts = new(Form, "part");

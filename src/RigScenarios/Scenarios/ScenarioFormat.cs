@@ -9,11 +9,11 @@ namespace RigScenarios.Scenarios;
 /// <summary>How a scenario stands in a file.</summary>
 internal static class ScenarioFormat
 {
-    private static readonly QuantityForm<Temperature> Air = new(Temperature.FromDegreesCelsius(-50), Temperature.FromDegreesCelsius(60), "-8 °C");
+    public static readonly QuantityForm<Temperature> Air = new(Temperature.FromDegreesCelsius(-50), Temperature.FromDegreesCelsius(60), "-8 °C");
 
     private static readonly DurationForm BlockLength = new(Duration.FromMinutes(0.1), Duration.FromHours(48), "45 min");
 
-    private static readonly TextForm KitName = new(60);
+    public static readonly TextForm KitName = new(60);
 
     private static readonly Form<Conditions> Conditions = new RecordForm<Conditions>(
         () => new Conditions(), "What holds for all days.",
@@ -53,7 +53,7 @@ internal static class ScenarioFormat
         Fields<Build>.Required("devices", new MapForm<DeviceInUse>(Device, "device"), build => build.Devices, (build, value) => build with { Devices = value }, "Devices that draw power, by their names in the kit."),
         new Field<Build, IReadOnlyList<string>>("carries", new ListForm<string>(KitName, 200), build => build.Carries.Count > 0, build => build.Carries, (build, value) => build with { Carries = value }, false, "Everything else on the rig, by names in the kit."));
 
-    private static readonly Form<DayBlock> Block = new RecordForm<DayBlock>(
+    public static readonly Form<DayBlock> Block = new RecordForm<DayBlock>(
         () => new DayBlock(), "A stretch of the day in which every device keeps one state.",
         Fields<DayBlock>.OptionalGroup("title", PartFormat.Title, block => block.Title, (block, value) => block with { Title = value }, "Its name for people."),
         Fields<DayBlock>.Required("length", BlockLength, block => block.Length, (block, value) => block with { Length = value }, "How long it takes."),

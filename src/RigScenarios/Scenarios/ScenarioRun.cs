@@ -19,7 +19,8 @@ public static class ScenarioRun
         var chosenBuild = Choose(scenario.Builds, build, "build", "builds");
         var chosenDay = Choose(scenario.Days, day, "day", "days");
         var powered = PoweredBuild.From(chosenBuild, scenario.PartOf);
-        return DayRun.Run(powered, chosenDay, scenario.AmbientOn(chosenDay), options, cancellation);
+        var result = DayRun.Run(powered, chosenDay, scenario.AmbientOn(chosenDay), options, cancellation);
+        return result with { Assumed = [.. PartAssumptions.In(scenario, chosenBuild, chosenDay), .. result.Assumed] };
     }
 
     private static T Choose<T>(Parts.OrderedMap<T> things, string name, string what, string path)

@@ -1,0 +1,69 @@
+using System.CommandLine;
+using RigScenarios.Cli.Answers;
+using RigScenarios.Cli.Asking;
+using RigScenarios.Drafts;
+using RigScenarios.Files;
+using Spectre.Console;
+
+namespace RigScenarios.Cli.Commands;
+
+/// <summary><c>new FILE</c>: asks about one's own rig, writes it as a scenario, and gives the answer.</summary>
+internal static class NewCommand
+{
+    private const string Ending = ".yaml";
+
+    public static Command Create()
+    {
+        var file = new Argument<string>("FILE") { Description = "The scenario file to write, such as my-rig.yaml." };
+        var parts = new Option<string[]>("--parts")
+        {
+            Description = "Parts files or folders of them to choose from; those that come with the program if left out.",
+            HelpName = "PATH",
+            DefaultValueFactory = _ => [Path.Combine(AppContext.BaseDirectory, "data", "parts")],
+        };
+        var command = new Command("new", "Ask about your own rig, write it as a scenario file, and say whether it runs all day.") { file, parts };
+        command.SetAction((parsed, cancellation) => Guard.RunAsync(() => RunAsync(Terminal(), parsed.GetRequiredValue(file), parsed.GetRequiredValue(parts), cancellation)));
+        return command;
+    }
+
+    /// <summary>Asks and writes. The file is written whole and only after the last answer.</summary>
+    internal static async Task<int> RunAsync(IAnsiConsole console, string file, IReadOnlyList<string> parts, CancellationToken cancellation)
+    {
+        if (!console.Profile.Capabilities.Interactive)
+        {
+            await Console.Error.WriteLineAsync(
+                "error: \"new\" asks questions, and there is no terminal to ask them in. Start it in a terminal window without a pipe; "
+                + "or describe the rig in the browser with: rigscenarios open; or copy a file of data/scenarios and change it.");
+            return ExitCodes.BadInput;
+        }
+        if (Path.GetExtension(file).Length == 0)
+            file += Ending;
+        if (Directory.Exists(file))
+        {
+            await Console.Error.WriteLineAsync($"error: {file} is a folder; the name of a file is needed, such as {Path.Combine(file, "my-rig.yaml")}.");
+            return ExitCodes.BadInput;
+        }
+        var library = RigLibrary.Read(parts);
+        if (File.Exists(file) && !await new ConfirmationPrompt(Markup.Escape($"{file} is there already. Replace it with a new rig?")) { DefaultValue = false }.ShowAsync(console, cancellation))
+        {
+            console.WriteLine("Nothing was written.");
+            return ExitCodes.Failed;
+        }
+        console.MarkupLine("[bold]Your own rig[/]: a few questions, about ten minutes. Ctrl-C stops and leaves nothing behind.");
+        var scenario = await new RigDialogue(console, library).AskAsync(cancellation);
+        var answers = Answer.All(scenario, [(RigDialogue.BuildName, RigDialogue.DayName)], cancellation);
+        cancellation.ThrowIfCancellationRequested();
+        ScenarioFile.Write(scenario, file);
+        console.WriteLine();
+        AnswerText.Write(console, scenario, answers);
+        console.WriteLine();
+        console.MarkupLineInterpolated($"[bold]Written[/]: {file}");
+        console.WriteLine($"Run it again: rigscenarios run {(file.Contains(' ', StringComparison.Ordinal) ? $"\"{file}\"" : file)}");
+        return ExitCodes.Done;
+    }
+
+    private static IAnsiConsole Terminal() => AnsiConsole.Create(new AnsiConsoleSettings
+    {
+        Interactive = Console.IsInputRedirected || Console.IsOutputRedirected ? InteractionSupport.No : InteractionSupport.Yes,
+    });
+}

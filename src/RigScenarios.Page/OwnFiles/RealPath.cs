@@ -1,0 +1,28 @@
+namespace RigScenarios.Page.OwnFiles;
+
+/// <summary>Where a path leads in the end, when every link on the way is followed.</summary>
+internal static class RealPath
+{
+    private const int MostLinks = 40;
+
+    /// <param name="path">A full path; what doesn't exist counts as no link.</param>
+    /// <exception cref="IOException">The links go in a circle.</exception>
+    public static string Of(string path) => Of(path, 0);
+
+    /// <summary>Whether a path is a folder or lies somewhere inside it. Both are real paths.</summary>
+    public static bool IsInside(string path, string folder) =>
+        path == folder || path.StartsWith(Path.EndsInDirectorySeparator(folder) ? folder : folder + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+
+    private static string Of(string path, int depth)
+    {
+        if (depth > MostLinks)
+            throw new IOException("The path leads through a circle of links.");
+        var real = Path.GetPathRoot(path)!;
+        foreach (var step in Path.GetFullPath(path)[real.Length..].Split(Path.DirectorySeparatorChar, StringSplitOptions.RemoveEmptyEntries))
+        {
+            var next = new FileInfo(Path.Combine(real, step));
+            real = next.LinkTarget is { } target ? Of(Path.GetFullPath(target, real), depth + 1) : next.FullName;
+        }
+        return Path.TrimEndingDirectorySeparator(real);
+    }
+}

@@ -1,0 +1,66 @@
+using System.Text.Json;
+using RigScenarios.Charts.Days;
+using RigScenarios.Charts.Pages;
+using RigScenarios.Drafts;
+using RigScenarios.Page.Answers;
+using RigScenarios.Page.Live;
+using RigScenarios.Power;
+
+namespace RigScenarios.Page.Rigs;
+
+/// <summary>The answer to a draft as JSON: what can be said so far, what is missing, what feeds what, what was assumed.</summary>
+internal static class RigAnswerJson
+{
+    /// <param name="json">Written to.</param>
+    /// <param name="draft">The draft.</param>
+    /// <param name="answer">What can be said of it.</param>
+    /// <param name="problems">What is wrong with the draft as it was written; those of the answer are added.</param>
+    /// <param name="text">The scenario file's text; null while there is none.</param>
+    public static void Write(Utf8JsonWriter json, RigDraft draft, DraftAnswer answer, IReadOnlyList<Problem> problems, string? text)
+    {
+        json.WriteStartObject();
+        WriteValue(json, "problems", problems.Concat(Problem.Of(answer.Problems)));
+        WriteValue(json, "missing", answer.Missing);
+        WriteValue(json, "answer", answer.Sentence.Length > 0 ? new { text = answer.Sentence, cautions = answer.Cautions } : null);
+        WriteValue(json, "wiring", answer.Wiring.Select(line => new
+        {
+            thing = line.Thing,
+            title = line.Title,
+            fedBy = line.FedBy,
+            fedByTitle = line.FedByTitle,
+            proposed = line.Proposed,
+            why = line.Why,
+            choices = line.Choices.Select(choice => new { value = choice.Value, title = choice.Title }),
+        }));
+        WriteValue(json, "assumed", answer.Assumed.Select(assumed => new { name = assumed.Name, value = assumed.Value, why = assumed.Why, source = Source(assumed) }));
+        json.WriteStartArray("parts");
+        if (answer.Result is { Series.Count: > 0 } result)
+            PartJson.Write(json, new FigurePart(DayChart.Of(result, "The day on this battery", draft.Starts)));
+        json.WriteEndArray();
+        json.WriteString("mass", Mass(answer.Totals));
+        json.WriteString("price", Price(answer.Totals));
+        json.WriteString("text", text);
+        json.WriteEndObject();
+    }
+
+    private static string Source(AssumedValue assumed) => assumed.Source.ToString() ?? "";
+
+    private static string Mass(RigTotals totals) =>
+        totals.Mass.Grams <= 0 ? "" : PartInWords.MassText(totals.Mass) + Without(totals.WithoutMass.Count, "of unknown mass");
+
+    private static string Price(RigTotals totals)
+    {
+        var prices = new[] { string.Join(" + ", totals.Buy.Select(money => money.ToString())), Rent(totals) }.Where(price => price.Length > 0).ToList();
+        return prices.Count == 0 ? "" : string.Join(", ", prices) + Without(totals.WithoutPrice.Count, "without a price");
+    }
+
+    private static string Rent(RigTotals totals) => totals.RentPerDay.Count == 0 ? "" : $"{string.Join(" + ", totals.RentPerDay.Select(money => money.ToString()))} a day to rent";
+
+    private static string Without(int count, string what) => count == 0 ? "" : $" ({count} {(count == 1 ? "thing" : "things")} {what} not counted)";
+
+    private static void WriteValue<T>(Utf8JsonWriter json, string name, T value)
+    {
+        json.WritePropertyName(name);
+        JsonSerializer.Serialize(json, value, PageJson.Options);
+    }
+}

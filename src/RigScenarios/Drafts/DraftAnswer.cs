@@ -1,0 +1,129 @@
+using RigScenarios.Builds;
+using RigScenarios.Days;
+using RigScenarios.Parts;
+using RigScenarios.Power;
+using RigScenarios.Scenarios;
+using RigScenarios.Scenarios.Forms;
+using UnitsNet;
+
+namespace RigScenarios.Drafts;
+
+/// <summary>What can be said of a draft so far, however incomplete it is.</summary>
+public sealed record DraftAnswer
+{
+    private static readonly Temperature RoomTemperature = Temperature.FromDegreesCelsius(20);
+
+    /// <summary>The scenario to save; null while something is missing or does not add up.</summary>
+    public Scenario? Scenario { get; init; }
+
+    /// <summary>How the day goes with what is complete so far; null while there is no battery, or nothing that draws from it.</summary>
+    public DayResult? Result { get; init; }
+
+    /// <summary>The keys of the questions that a full answer still needs.</summary>
+    public IReadOnlyList<string> Missing { get; init; } = [];
+
+    /// <summary>What does not add up, by the paths of the draft.</summary>
+    public IReadOnlyList<Diagnostic> Problems { get; init; } = [];
+
+    /// <summary>What feeds what, and why.</summary>
+    public IReadOnlyList<WiringLine> Wiring { get; init; } = [];
+
+    /// <summary>Every figure that was assumed: of the things on the rig first, then of the battery's model.</summary>
+    public IReadOnlyList<AssumedValue> Assumed { get; init; } = [];
+
+    /// <summary>The answer so far, in plain words.</summary>
+    public string Sentence { get; init; } = "";
+
+    /// <summary>What to mind.</summary>
+    public IReadOnlyList<string> Cautions { get; init; } = [];
+
+    /// <summary>Mass and price of the things so far.</summary>
+    public required RigTotals Totals { get; init; }
+
+    /// <summary>The answer to a draft.</summary>
+    /// <param name="draft">The draft.</param>
+    /// <param name="before">The scenario that it will change; null for a new one.</param>
+    /// <param name="library">The parts to choose from.</param>
+    /// <param name="build">The build's short name in the scenario.</param>
+    /// <param name="day">The day's short name in the scenario.</param>
+    /// <param name="cancellation">Stops the run.</param>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, CancellationToken cancellation) =>
+        Of(draft, before, library, build, day, run: true, cancellation);
+
+    internal static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, bool run, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(draft);
+        ArgumentNullException.ThrowIfNull(library);
+        var rig = DraftRig.Of(draft, before, library, build);
+        var wiring = ProposedWiring.Of(rig);
+        foreach (var line in wiring.Lines.Where(line => line.FedBy.Length == 0))
+            rig.Log.Error($"things.{line.Thing}.fed-by", line.Why, line.Choices.Count == 0 ? null : string.Join(", ", line.Choices.Select(choice => choice.Value)));
+        var missing = MissingIn(draft, rig).ToList();
+        var problems = rig.Log.Problems.ToList();
+        var answer = new DraftAnswer
+        {
+            Missing = missing,
+            Problems = problems,
+            Wiring = wiring.Lines,
+            Assumed = [.. rig.Things.SelectMany(thing => PartAssumptions.Of(thing.PartId, thing.Part, _ => true)).DistinctBy(value => value.Field)],
+            Totals = RigTotals.Of(rig),
+        };
+        if (rig.Battery is not { } battery || !rig.Devices.Any(device => wiring.Feeds.ContainsKey(device.Name)))
+            return answer with { Sentence = DraftWords.NothingYet(missing, problems) };
+
+        var (scenario, renamed) = DraftScenario.Of(rig, wiring, build, day);
+        var whole = scenario;
+        var (noBlocks, noAir) = (draft.Blocks.Count == 0, draft.Ambient is null && scenario.Conditions.Ambient is null);
+        if (noBlocks || noAir)
+            scenario = Stopgap(scenario, day, noBlocks, noAir);
+        var log = new ReadLog("");
+        PartCheck.Run(scenario.Parts, "parts", log);
+        ScenarioCheck.Run(scenario, log);
+        problems.AddRange(log.Problems.Select(problem => problem with { Path = DraftPath.Of(problem.Path, rig, renamed, build, day) }));
+        var complete = missing.Count == 0 && problems.TrueForAll(problem => problem.Severity == Severity.Warning);
+        answer = answer with { Problems = problems, Scenario = complete ? whole : null };
+        if (log.HasErrors)
+            return answer with { Sentence = DraftWords.WrongSoFar(log.Problems) };
+        if (!run)
+            return answer;
+
+        var result = ScenarioRun.Run(scenario, build, day, new DayRunOptions(SeriesPoints: 400), cancellation);
+        var shown = answer.Assumed.Select(value => value.Field).ToHashSet();
+        return answer with
+        {
+            Result = result,
+            Assumed = [.. answer.Assumed, .. result.Assumed.Where(value => !shown.Contains(value.Field))],
+            Sentence = DraftWords.Answer(result, scenario.Days[day], rig, noBlocks, noAir),
+            Cautions = [.. DraftWords.Cautions(rig), .. DayWords.Cautions(result, scenario.Builds[build].Battery, scenario.AmbientOn(scenario.Days[day]))],
+        };
+    }
+
+    /// <summary>A missing answer as a problem of the draft.</summary>
+    internal static Diagnostic StillMissing(string key)
+    {
+        var question = RigQuestions.All.First(question => question.Key == key);
+        return new Diagnostic(Severity.Error, "", Position.None, question.Role is null ? key : "things", $"{question.Label}: still to be answered.");
+    }
+
+    private static IEnumerable<string> MissingIn(RigDraft draft, DraftRig rig)
+    {
+        if (!rig.Things.Any(thing => thing.Thing.Role == RigRole.Camera) && rig.BuildBefore is null)
+            yield return "camera";
+        if (rig.Battery is null)
+            yield return "battery";
+        if (draft.Blocks.Count == 0)
+            yield return "blocks";
+        if (draft.Ambient is null && rig.Before?.Conditions.Ambient is null)
+            yield return "ambient";
+    }
+
+    /// <summary>The day as it is looked at until somebody describes it: recording without a stop, at room temperature.</summary>
+    private static Scenario Stopgap(Scenario scenario, string dayName, bool noBlocks, bool noAir)
+    {
+        var day = scenario.Days[dayName];
+        if (noBlocks)
+            day = day with { Blocks = OrderedMap<DayBlock>.Empty.With("record", new DayBlock { Title = "Recording without a stop", Length = Duration.FromHours(8), Others = PowerState.Record }) };
+        return scenario with { Days = scenario.Days.With(dayName, noAir ? day with { Ambient = RoomTemperature } : day) };
+    }
+}

@@ -1,0 +1,70 @@
+using RigScenarios.Builds;
+using RigScenarios.Parts;
+using RigScenarios.Scenarios;
+using RigScenarios.Scenarios.Forms;
+
+namespace RigScenarios.Drafts;
+
+/// <summary>Reads a draft out of a scenario.</summary>
+internal static class DraftReading
+{
+    public static RigDraft Of(Scenario scenario, string buildName, string dayName)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        var build = Choose(scenario.Builds, buildName, "build", "builds");
+        var day = Choose(scenario.Days, dayName, "day", "days");
+        return new RigDraft
+        {
+            Title = scenario.Title,
+            Stance = build.Stance,
+            Things = Things(scenario, build),
+            Charge = build.Battery.Charge,
+            CapacityLeft = build.Battery.CapacityLeft,
+            ResistanceGrowth = build.Battery.ResistanceGrowth,
+            StartTemperature = build.Battery.StartTemperature,
+            Ambient = day.Ambient ?? scenario.Conditions.Ambient,
+            Starts = day.Starts,
+            DayTitle = day.Title,
+            Blocks = day.Blocks,
+        };
+    }
+
+    private static OrderedMap<DraftThing> Things(Scenario scenario, Build build)
+    {
+        var things = new OrderedDictionary<string, DraftThing>(StringComparer.Ordinal);
+        void Add(string name, RigRole role, string? fedBy = null, bool essential = false, int count = 1)
+        {
+            if (!scenario.Kit.TryGetValue(name, out var item))
+                return;
+            var own = item.Part.StartsWith(OwnPart.IdStart, StringComparison.Ordinal) && scenario.Parts.TryGetValue(item.Part, out var part) ? OwnPart.FiguresOf(role, part) : null;
+            things.TryAdd(name, new DraftThing { Role = role, Part = own is null ? item.Part : null, Own = own, FedBy = fedBy, Essential = essential, Count = count });
+        }
+
+        foreach (var (name, device) in build.Devices)
+            Add(name, RoleOf(scenario.PartOf(name)?.Kind), device.FedBy ?? build.StandardFeed, device.Essential, device.Count);
+        Add(build.Battery.Item, RigRole.Battery);
+        if (build.Plate is { } plate)
+            Add(plate, RigRole.Plate);
+        foreach (var (name, regulator) in build.Regulators)
+            Add(name, RigRole.Regulator, regulator.FedBy ?? build.StandardFeed);
+        foreach (var carried in build.Carries.GroupBy(name => name))
+            Add(carried.Key, scenario.PartOf(carried.Key)?.Kind is PartKind.Lens or PartKind.LensAdapter ? RigRole.Lens : RigRole.Other, count: carried.Count());
+        return new OrderedMap<DraftThing>(things.OrderBy(thing => thing.Value.Role));
+    }
+
+    private static RigRole RoleOf(PartKind? kind) => kind switch
+    {
+        PartKind.Body => RigRole.Camera,
+        PartKind.Monitor => RigRole.Monitor,
+        PartKind.Transmitter => RigRole.Transmitter,
+        PartKind.Motor => RigRole.Motor,
+        PartKind.MotorController => RigRole.MotorController,
+        _ => RigRole.Other,
+    };
+
+    private static T Choose<T>(OrderedMap<T> things, string name, string what, string path)
+        where T : notnull =>
+        things.TryGetValue(name, out var found)
+            ? found
+            : throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", Position.None, path, $"The scenario has no {what} \"{name}\".", string.Join(", ", things.Keys), NearestName.To(name, things.Keys))]);
+}

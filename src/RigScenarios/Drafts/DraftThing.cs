@@ -1,0 +1,60 @@
+namespace RigScenarios.Drafts;
+
+/// <summary>What a thing is on the rig: the question of the form that it answers.</summary>
+public enum RigRole
+{
+    /// <summary>The camera body.</summary>
+    Camera,
+
+    /// <summary>A lens, or an adapter behind it.</summary>
+    Lens,
+
+    /// <summary>The battery.</summary>
+    Battery,
+
+    /// <summary>The battery plate.</summary>
+    Plate,
+
+    /// <summary>A monitor or monitor-recorder.</summary>
+    Monitor,
+
+    /// <summary>A wireless video transmitter.</summary>
+    Transmitter,
+
+    /// <summary>A lens-drive motor.</summary>
+    Motor,
+
+    /// <summary>A controller or receiver of lens-drive motors.</summary>
+    MotorController,
+
+    /// <summary>A regulator, also one in a dummy battery.</summary>
+    Regulator,
+
+    /// <summary>Whatever else is on the rig: cage, rods, handles, head, tripod.</summary>
+    Other,
+}
+
+/// <summary>One thing of a rig that is being drafted: a part that is listed, or one's own figures, and what feeds it.</summary>
+public sealed record DraftThing
+{
+    /// <summary>What it is on the rig.</summary>
+    public RigRole Role { get; init; }
+
+    /// <summary>The id of a listed part; null where it isn't chosen yet, or is not listed.</summary>
+    public string? Part { get; init; }
+
+    /// <summary>The figures of its label, if it is not listed. They go before <see cref="Part"/>.</summary>
+    public OwnFigures? Own { get; init; }
+
+    /// <summary>
+    /// What feeds it: <c>battery</c>, the plate, or a regulator by its name on the rig or its part's id; null where the wiring is to be proposed.
+    /// A name of something that isn't on the rig any more counts as null.
+    /// </summary>
+    public string? FedBy { get; init; }
+
+    /// <summary>Whether the rig is of no use without it.</summary>
+    public bool Essential { get; init; }
+
+    /// <summary>How many there are, 1 to 20.</summary>
+    public int Count { get; init; } = 1;
+}

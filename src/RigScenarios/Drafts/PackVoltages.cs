@@ -1,0 +1,25 @@
+using RigScenarios.Parts;
+using RigScenarios.Power;
+using UnitsNet;
+
+namespace RigScenarios.Drafts;
+
+/// <summary>The voltages that a battery puts on what hangs on it over a day.</summary>
+/// <param name="EmptyVolts">Where its protection, or the plate, switches off, in V.</param>
+/// <param name="FullVolts">Full, with nothing drawn, in V.</param>
+internal readonly record struct PackVoltages(double EmptyVolts, double FullVolts)
+{
+    /// <summary>Of a battery; null where its data don't add up, which the check of the scenario tells.</summary>
+    public static PackVoltages? Of(Part battery, Part? plate)
+    {
+        try
+        {
+            var pack = PackModel.From(battery.Battery!, battery.Mass, battery.Size, null).Pack;
+            return new PackVoltages(Math.Max(pack.CutoffVoltage.Volts, plate?.Plate?.SwitchOffVoltage?.Volts ?? 0), pack.SeriesGroups * pack.OpenCircuitVoltage.At(Ratio.FromPercent(100)).Volts);
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
+    }
+}

@@ -1,0 +1,107 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using RigScenarios.Builds;
+using RigScenarios.Days;
+using RigScenarios.Parts;
+using RigScenarios.Scenarios;
+using RigScenarios.Scenarios.Forms;
+
+namespace RigScenarios.Drafts;
+
+/// <summary>How a draft stands in a form: every value as text the way people write it, with its unit.</summary>
+public static class RigDraftFormat
+{
+    private const int DeepestNesting = 8;
+
+    private static readonly RecordForm<OwnFigures> Own = new(
+        () => new OwnFigures(), "What the label of a thing says that is not listed.",
+        new Field<OwnFigures, string>("name", PartFormat.Title, own => own.Name.Length > 0, own => own.Name, (own, value) => own with { Name = value }, false, "What to call it."),
+        Fields<OwnFigures>.Optional("power", PartFormat.Watts, own => own.Power, (own, value) => own with { Power = value }, "Draw in record."),
+        Fields<OwnFigures>.Optional("standby", PartFormat.Watts, own => own.Standby, (own, value) => own with { Standby = value }, "Draw on standby."),
+        Fields<OwnFigures>.Optional("voltage", PartFormat.Volts, own => own.Voltage, (own, value) => own with { Voltage = value }, "Voltage on the label."),
+        Fields<OwnFigures>.Optional("current", PartFormat.Amperes, own => own.Current, (own, value) => own with { Current = value }, "Current on the label."),
+        Fields<OwnFigures>.Optional("energy", BatteryFormat.LabelEnergy, own => own.Energy, (own, value) => own with { Energy = value }, "Energy on a battery's label."),
+        Fields<OwnFigures>.Optional("mass", PartFormat.Masses, own => own.Mass, (own, value) => own with { Mass = value }, "Mass."),
+        Fields<OwnFigures>.Optional("minimum-voltage", PartFormat.Volts, own => own.MinimumVoltage, (own, value) => own with { MinimumVoltage = value }, "Least voltage it works at."),
+        Fields<OwnFigures>.Optional("maximum-voltage", PartFormat.Volts, own => own.MaximumVoltage, (own, value) => own with { MaximumVoltage = value }, "Greatest voltage it takes."),
+        Fields<OwnFigures>.Optional("output-voltage", PartFormat.Volts, own => own.OutputVoltage, (own, value) => own with { OutputVoltage = value }, "What a regulator gives."));
+
+    private static readonly RecordForm<DraftThing> Thing = new(
+        () => new DraftThing(), "One thing of the rig.",
+        Fields<DraftThing>.Required("role", new ChoiceForm<RigRole>(), thing => thing.Role, (thing, value) => thing with { Role = value }, "What it is on the rig."),
+        Fields<DraftThing>.OptionalGroup("part", ScenarioFormat.KitName, thing => thing.Part, (thing, value) => thing with { Part = value }, "The id of a listed part."),
+        Fields<DraftThing>.OptionalGroup("own", Own, thing => thing.Own, (thing, value) => thing with { Own = value }, "The figures of its label, if it is not listed."),
+        Fields<DraftThing>.OptionalGroup("fed-by", ScenarioFormat.KitName, thing => thing.FedBy, (thing, value) => thing with { FedBy = value }, "What feeds it."),
+        Fields<DraftThing>.WithDefault("essential", new YesNoForm(), false, thing => thing.Essential, (thing, value) => thing with { Essential = value }, "Whether the rig is of no use without it."),
+        Fields<DraftThing>.WithDefault("count", new CountForm(1, 20), 1, thing => thing.Count, (thing, value) => thing with { Count = value }, "How many there are."));
+
+    private static readonly RecordForm<RigDraft> Draft = new(
+        () => new RigDraft(), "One's own rig while it is being described.",
+        Fields<RigDraft>.OptionalGroup("title", PartFormat.Title, draft => draft.Title, (draft, value) => draft with { Title = value }, "What to call it."),
+        new Field<RigDraft, Stance>("stance", new ChoiceForm<Stance>(), _ => true, draft => draft.Stance, (draft, value) => draft with { Stance = value }, false, "How the rig is carried."),
+        Fields<RigDraft>.Optional("charge", PartFormat.Shares, draft => draft.Charge, (draft, value) => draft with { Charge = value }, "Charge of the battery at the start."),
+        Fields<RigDraft>.Optional("capacity-left", PartFormat.Shares, draft => draft.CapacityLeft, (draft, value) => draft with { CapacityLeft = value }, "Share of the capacity that age has left."),
+        Fields<RigDraft>.Optional("resistance-growth", new NumberForm(1, 20), draft => draft.ResistanceGrowth, (draft, value) => draft with { ResistanceGrowth = value }, "Resistance as a multiple of a new battery's."),
+        Fields<RigDraft>.Optional("start-temperature", ScenarioFormat.Air, draft => draft.StartTemperature, (draft, value) => draft with { StartTemperature = value }, "The battery's own temperature at the start."),
+        Fields<RigDraft>.Optional("ambient", ScenarioFormat.Air, draft => draft.Ambient, (draft, value) => draft with { Ambient = value }, "Temperature of the air."),
+        Fields<RigDraft>.Optional("starts", new ClockForm(), draft => draft.Starts, (draft, value) => draft with { Starts = value }, "When the first block begins."),
+        Fields<RigDraft>.OptionalGroup("day-title", PartFormat.Title, draft => draft.DayTitle, (draft, value) => draft with { DayTitle = value }, "What the day is called."),
+        Fields<RigDraft>.WithDefault("things", new MapForm<DraftThing>(Thing, "thing"), OrderedMap<DraftThing>.Empty, draft => draft.Things, (draft, value) => draft with { Things = value }, "The things on the rig."),
+        Fields<RigDraft>.WithDefault("blocks", new MapForm<DayBlock>(ScenarioFormat.Block, "block"), OrderedMap<DayBlock>.Empty, draft => draft.Blocks, (draft, value) => draft with { Blocks = value }, "The blocks of the day."));
+
+    /// <summary>Reads a draft. All problems are given at once; what could be read is there beside them, so that an answer can build up.</summary>
+    /// <param name="node">The draft.</param>
+    /// <returns>The draft, null only if the node is no group of fields; and what is wrong, by the paths of the draft.</returns>
+    public static (RigDraft? Draft, IReadOnlyList<Diagnostic> Problems) TryRead(FormNode node)
+    {
+        ArgumentNullException.ThrowIfNull(node);
+        var log = new ReadLog("");
+        Draft.TryRead(node, "", log, out var draft);
+        return (node is MapNode ? draft : null, log.Problems);
+    }
+
+    /// <summary>Reads a draft from JSON. Empty text and null count as left out.</summary>
+    /// <param name="json">The draft.</param>
+    /// <returns>As <see cref="TryRead(FormNode)"/>.</returns>
+    public static (RigDraft? Draft, IReadOnlyList<Diagnostic> Problems) TryRead(JsonElement json) => TryRead(Node(json, 0) ?? new MapNode([], Position.None));
+
+    /// <summary>The draft as a tree of texts, from which <see cref="TryRead(FormNode)"/> makes the same draft.</summary>
+    public static FormNode Write(RigDraft draft)
+    {
+        ArgumentNullException.ThrowIfNull(draft);
+        return Draft.Write(draft);
+    }
+
+    /// <summary>The draft as JSON.</summary>
+    public static JsonObject WriteJson(RigDraft draft) => (JsonObject)Json(Write(draft));
+
+    /// <summary>Blocks of a day as JSON, as they stand in a draft.</summary>
+    public static JsonObject WriteJson(OrderedMap<DayBlock> blocks) =>
+        WriteJson(new RigDraft { Blocks = blocks })["blocks"]?.DeepClone() as JsonObject ?? [];
+
+    private static FormNode? Node(JsonElement json, int depth) => json.ValueKind switch
+    {
+        // Deeper than any draft: a plain text there is refused with its path, and nothing is walked without end.
+        _ when depth > DeepestNesting => new TextNode("…", Position.None),
+        JsonValueKind.Object => new MapNode(
+            [
+                .. json.EnumerateObject().GroupBy(field => field.Name, StringComparer.Ordinal)
+                    .Select(field => (field.Key, Value: Node(field.Last().Value, depth + 1)))
+                    .Where(field => field.Value is not null).Select(field => new MapEntry(field.Key, Position.None, field.Value!)),
+            ], Position.None),
+        JsonValueKind.Array => new ListNode([.. json.EnumerateArray().Select(item => Node(item, depth + 1) ?? new TextNode("", Position.None))], Position.None),
+        JsonValueKind.String => json.GetString() is { Length: > 0 } text && text.Trim().Length > 0 ? new TextNode(text.Trim(), Position.None) : null,
+        JsonValueKind.True => new TextNode("yes", Position.None),
+        JsonValueKind.False => new TextNode("no", Position.None),
+        JsonValueKind.Number => new TextNode(json.GetRawText(), Position.None),
+        _ => null,
+    };
+
+    private static JsonNode Json(FormNode node) => node switch
+    {
+        MapNode map => new JsonObject(map.Entries.Select(entry => KeyValuePair.Create(entry.Key, (JsonNode?)Json(entry.Value)))),
+        ListNode list => new JsonArray([.. list.Items.Select(Json)]),
+        TextNode text => text.Text,
+        _ => throw new ArgumentException($"{node} is no kind of node.", nameof(node)),
+    };
+}

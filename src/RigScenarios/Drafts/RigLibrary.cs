@@ -1,0 +1,22 @@
+using RigScenarios.Files;
+using RigScenarios.Parts;
+using RigScenarios.Scenarios;
+
+namespace RigScenarios.Drafts;
+
+/// <summary>The parts to choose from while a rig is described.</summary>
+public static class RigLibrary
+{
+    /// <summary>Reads parts files and folders of them.</summary>
+    /// <param name="paths">Files, or folders whose .yaml files are read.</param>
+    /// <exception cref="ScenarioProblemsException">A file can't be used, or an id stands twice; carries the problems of all files.</exception>
+    public static OrderedMap<Part> Read(params IEnumerable<string> paths)
+    {
+        ArgumentNullException.ThrowIfNull(paths);
+        var log = new Scenarios.Forms.ReadLog("");
+        var problems = new List<Diagnostic>();
+        var parts = PartsFile.ReadAll([.. paths], "", log, problems);
+        problems.AddRange(log.Problems);
+        return problems.Exists(problem => problem.Severity == Severity.Error) ? throw new ScenarioProblemsException(problems) : parts;
+    }
+}

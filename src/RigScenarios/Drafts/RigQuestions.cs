@@ -1,0 +1,99 @@
+using RigScenarios.Parts;
+
+namespace RigScenarios.Drafts;
+
+/// <summary>One question about a rig, in the words that the form and the terminal share.</summary>
+/// <param name="Key">Its key: for a thing on the rig the word of its role, else the field of the draft.</param>
+/// <param name="Label">What is asked for, in a few words.</param>
+/// <param name="Help">One line for someone who is tired.</param>
+/// <param name="PartKinds">The kinds of part to choose from; empty where no part is asked for.</param>
+/// <param name="Required">Whether there is no full answer without it.</param>
+/// <param name="Many">Whether there can be more than one.</param>
+/// <param name="Example">How an answer is written, for questions that ask for a figure.</param>
+public sealed record RigQuestion(string Key, string Label, string Help, IReadOnlyList<PartKind> PartKinds, bool Required, bool Many, string Example = "")
+{
+    /// <summary>The role of the things that it asks for; null where it asks for a figure.</summary>
+    public RigRole? Role => PartKinds.Count == 0 ? null : Enum.GetValues<RigRole>().Single(role => Scenarios.Forms.ChoiceForm<RigRole>.Word(role) == Key);
+}
+
+/// <summary>One figure of a label, for what is not listed.</summary>
+/// <param name="Key">Its key in the draft.</param>
+/// <param name="Label">What is asked for.</param>
+/// <param name="Help">Where to find it and what happens if it is left open.</param>
+/// <param name="Example">How it is written.</param>
+/// <param name="Roles">The things that have it.</param>
+/// <param name="Needed">The things for which it can't be left open (a device's watts can where volts and amperes are given).</param>
+public sealed record LabelQuestion(string Key, string Label, string Help, string Example, IReadOnlyList<RigRole> Roles, IReadOnlyList<RigRole> Needed);
+
+/// <summary>The questions that make a rig, in the order in which they are asked.</summary>
+public static class RigQuestions
+{
+    private static readonly RigRole[] Devices = [RigRole.Camera, RigRole.Monitor, RigRole.Transmitter, RigRole.Motor, RigRole.MotorController];
+
+    /// <summary>The things on the rig.</summary>
+    public static IReadOnlyList<RigQuestion> Things { get; } =
+    [
+        new("camera", "Camera body", "The body you shoot with. The rig is of no use without it, so its stop is the end of the day.", [PartKind.Body], true, false),
+        new("battery", "Battery", "The one battery that feeds the rig. A spare is not counted: the answer says what one of them does.", [PartKind.Battery], true, false),
+        new("plate", "Battery plate", "What the battery clicks onto. Leave it open if the battery feeds things by its own outlets.", [PartKind.Plate], false, false),
+        new("lens", "Lens", "For the weight; a lens draws nothing here.", [PartKind.Lens, PartKind.LensAdapter], false, true),
+        new("monitor", "Monitor", "On-board monitor, recorder or eyepiece.", [PartKind.Monitor], false, true),
+        new("transmitter", "Wireless video", "Transmitter on the rig, if there is one.", [PartKind.Transmitter], false, true),
+        new("motor", "Lens motors", "Motors for focus, iris or zoom that run from the rig's battery.", [PartKind.Motor], false, true),
+        new("motor-controller", "Motor control", "The receiver or controller of the lens motors.", [PartKind.MotorController], false, true),
+        new("regulator", "Regulator or dummy battery", "Leave it open: where something can't take the battery's voltage, a fitting one is proposed.", [PartKind.Regulator], false, true),
+        new("other", "Everything else on the rig", "Cage, rods, handles, head, tripod: for the weight.",
+            [PartKind.Cage, PartKind.Rods, PartKind.Handle, PartKind.Arm, PartKind.Support, PartKind.ShoulderPad, PartKind.FollowFocus, PartKind.Head, PartKind.Tripod, PartKind.Cable, PartKind.Charger], false, true),
+    ];
+
+    /// <summary>What is asked beside the things: how it is carried, the battery's state, the day, the cold.</summary>
+    public static IReadOnlyList<RigQuestion> Circumstances { get; } =
+    [
+        new("title", "What to call it", "A name you will know again next week.", [], false, false, "My rig"),
+        new("stance", "How it is carried", "On a tripod, on the shoulder or in the hand.", [], false, false, "tripod"),
+        new("charge", "Charge in the morning", "How full the battery is when the day begins. Full if left open.", [], false, false, "100 %"),
+        new("capacity-left", "What age has left", "A battery used for two or three years often holds less than new. Taken as new if left open, and the answer says so.", [], false, false, "90 %"),
+        new("resistance-growth", "Growth of its resistance", "How many times the resistance of a new battery, if somebody measured it. Leave it open if not.", [], false, false, "1.3"),
+        new("start-temperature", "How warm the battery starts", "Out of a warm bag it starts warmer than the air. That of the air if left open.", [], false, false, "15 °C"),
+        new("blocks", "The day", "What the rig does, hour by hour. Start from a typical day and change it.", [], true, false),
+        new("starts", "First call", "When the first block begins. Leave it open if clock times don't matter.", [], false, false, "06:30"),
+        new("ambient", "How cold", "The air around the rig at its coldest.", [], true, false, "-8 °C"),
+    ];
+
+    /// <summary>Every question, things first.</summary>
+    public static IReadOnlyList<RigQuestion> All { get; } = [.. Things, .. Circumstances];
+
+    /// <summary>What is asked of a thing that is not listed.</summary>
+    public static IReadOnlyList<LabelQuestion> Label { get; } =
+    [
+        new("name", "Name", "What you call it.", "My monitor", Enum.GetValues<RigRole>(), []),
+        new("energy", "Watt-hours", "On every battery's label, as Wh.", "98 Wh", [RigRole.Battery], [RigRole.Battery]),
+        new("power", "Watts", "What it draws when it works. No watts on the label? Give volts and amperes instead.", "9 W", [.. Devices, RigRole.Plate, RigRole.Regulator, RigRole.Other], Devices),
+        new("voltage", "Volts", "The voltage on the label. A battery without one is taken as 14.4 V.", "12 V", [.. Devices, RigRole.Battery], []),
+        new("current", "Amperes", "The current on the label. It is the most that it takes or gives.", "0.8 A", [.. Devices, RigRole.Battery, RigRole.Plate, RigRole.Regulator], []),
+        new("output-voltage", "Volts it gives", "What comes out of the regulator.", "7.6 V", [RigRole.Regulator], [RigRole.Regulator]),
+        new("standby", "Watts on standby", "Switched on, not recording. As when it works if left open, which is on the cautious side.", "5 W", Devices, []),
+        new("minimum-voltage", "Least volts", "Below it, it stops. From the data sheet; leave it open if you don't know.", "7 V", [.. Devices, RigRole.Plate, RigRole.Regulator], []),
+        new("maximum-voltage", "Most volts", "Above it, it may be destroyed. From the data sheet; leave it open if you don't know.", "17 V", [.. Devices, RigRole.Regulator], []),
+        new("mass", "Mass", "Put it on a kitchen scale. A usual one is taken if left open.", "310 g", Enum.GetValues<RigRole>(), []),
+    ];
+
+    /// <summary>What must still be said of a thing that is not listed before it can be counted; paths are <c>own.power</c> and the like.</summary>
+    public static IReadOnlyList<Scenarios.Diagnostic> StillNeeded(RigRole role, OwnFigures own)
+    {
+        ArgumentNullException.ThrowIfNull(own);
+        var log = new Scenarios.Forms.ReadLog("");
+        OwnPart.Check(role, own, "own", log);
+        return log.Problems;
+    }
+
+    /// <summary>The question that asks for things of a role.</summary>
+    public static RigQuestion For(RigRole role) => Things[role switch
+    {
+        RigRole.Camera => 0,
+        RigRole.Battery => 1,
+        RigRole.Plate => 2,
+        RigRole.Lens => 3,
+        _ => (int)role,
+    }];
+}

@@ -1,0 +1,80 @@
+using RigScenarios.Builds;
+using RigScenarios.Cells;
+using RigScenarios.Days;
+using RigScenarios.Parts;
+using RigScenarios.Power;
+using RigScenarios.Scenarios.Forms;
+
+namespace RigScenarios.Scenarios;
+
+/// <summary>What parts say of their own figures: which were assumed and not read on a label.</summary>
+internal static class PartAssumptions
+{
+    private static readonly Dictionary<string, string> Words = new(StringComparer.Ordinal)
+    {
+        ["power.off"] = "draw when off",
+        ["power.standby"] = "draw on standby",
+        ["power.record"] = "draw in record",
+        ["voltage.minimum"] = "least voltage it works at",
+        ["voltage.maximum"] = "greatest voltage it takes",
+        ["maximum-current"] = "greatest current it takes",
+        ["battery.energy"] = "energy",
+        ["battery.voltage"] = "nominal voltage",
+        ["plate.own-draw"] = "own draw",
+        ["plate.switch-off-voltage"] = "voltage at which it switches off",
+        ["regulator.input-minimum"] = "least input voltage",
+        ["regulator.input-maximum"] = "greatest input voltage",
+        ["regulator.output-voltage"] = "output voltage",
+        ["regulator.efficiency"] = "efficiency",
+        ["regulator.own-draw"] = "own draw",
+    };
+
+    /// <summary>The figures marked as assumed that a day of a build rests on.</summary>
+    public static IEnumerable<AssumedValue> In(Scenario scenario, Build build, ShootingDay day)
+    {
+        var told = new HashSet<string>(StringComparer.Ordinal);
+        var names = build.Regulators.Keys.Concat(build.Devices.Keys).Prepend(build.Battery.Item);
+        if (build.Plate is { } plate)
+            names = names.Prepend(plate);
+        foreach (var name in names)
+        {
+            if (scenario.Kit.TryGetValue(name, out var item) && scenario.FindPart(item.Part) is { Assumed.Count: > 0 } part && told.Add(item.Part))
+            {
+                foreach (var value in Of(item.Part, part, field => Enters(field, name, build, day)))
+                    yield return value;
+            }
+        }
+    }
+
+    /// <summary>The figures of a part that are marked as assumed.</summary>
+    public static IEnumerable<AssumedValue> Of(string id, Part part, Func<string, bool> wanted) =>
+        from field in part.Assumed
+        where wanted(field)
+        let value = ValueOf(part, field)
+        where value is not null
+        select new AssumedValue(
+            $"parts.{id}.{field}", $"{part.Name}, {Words.GetValueOrDefault(field, field)}", value,
+            "marked as assumed where the part is described; a figure from its label replaces it", Citation.CommonPractice("defaults for parts that are not listed (docs/own-rig.md)"));
+
+    /// <summary>The text of one figure of a part; null if it has none of that key.</summary>
+    public static string? ValueOf(Part part, string field)
+    {
+        FormNode? node = PartFormat.Form.Write(part);
+        foreach (var step in field.Split('.'))
+            node = (node as MapNode)?.Entries.FirstOrDefault(entry => entry.Key == step)?.Value;
+        return field is "kind" or "name" or "note" ? null : (node as TextNode)?.Text;
+    }
+
+    /// <summary>The keys of all figures that a part has.</summary>
+    public static IEnumerable<string> Figures(Part part) => PartFormat.Form.NumericFields(part, "").Select(field => field.Path);
+
+    /// <summary>The mass of a battery makes its heat capacity; that of everything else is not in a day's result.</summary>
+    private static bool Enters(string field, string name, Build build, ShootingDay day) => field.Split('.')[0] switch
+    {
+        "mass" or "size" or "battery" => name == build.Battery.Item,
+        "power" => day.Blocks.Values.Any(block => field == $"power.{ChoiceForm<PowerState>.Word(block.StateOf(name))}"),
+        "voltage" => field == "voltage.minimum",
+        "plate" or "regulator" => field != "regulator.input-maximum",
+        _ => false,
+    };
+}

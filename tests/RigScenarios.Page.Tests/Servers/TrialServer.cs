@@ -1,0 +1,112 @@
+using System.Net;
+using System.Net.Sockets;
+using System.Text;
+using System.Text.Json;
+
+namespace RigScenarios.Page.Tests.Servers;
+
+/// <summary>A real server on a free port, with folders of its own and the checkout's data, and a reader who opened its address.</summary>
+public sealed class TrialServer : IAsyncDisposable
+{
+    private readonly string root = Directory.CreateTempSubdirectory("rigscenarios-page-").FullName;
+    private readonly SocketsHttpHandler handler = new() { AllowAutoRedirect = false, UseCookies = false };
+    private PageServer? server;
+
+    public string Rigs => Path.Combine(root, "rigs");
+
+    public string Notebooks => Path.Combine(root, "notebooks");
+
+    /// <summary>A folder beside those that were given to the server.</summary>
+    public string Outside => Path.Combine(root, "outside");
+
+    public List<string> Reports { get; } = [];
+
+    public Uri Address => server!.Address;
+
+    public IReadOnlyList<Uri> NetworkAddresses => server!.NetworkAddresses;
+
+    public int Port => server!.Port;
+
+    public string Host => $"127.0.0.1:{Port}";
+
+    public string Origin => $"http://{Host}";
+
+    /// <summary>The cookie, as the browser sends it back.</summary>
+    public string Cookie { get; private set; } = "";
+
+    /// <summary>The header that set the cookie.</summary>
+    public string SetCookie { get; private set; } = "";
+
+    public static async Task<TrialServer> StartAsync(PageLimits? limits = null, bool listen = false)
+    {
+        var trial = new TrialServer();
+        foreach (var folder in (string[])[trial.Rigs, trial.Notebooks, trial.Outside])
+            Directory.CreateDirectory(folder);
+        TrialNotebooks.WriteTo(trial.Notebooks);
+        var options = new PageOptions
+        {
+            NotebookFolder = trial.Notebooks,
+            DataFolder = Checkout.Data,
+            RigFolder = trial.Rigs,
+            Port = 0,
+            Listen = listen,
+            Limits = limits ?? new PageLimits(),
+            Report = trial.Reports.Add,
+        };
+        trial.server = await PageServer.StartAsync(options, TestContext.Current.CancellationToken);
+        using var answer = await trial.SendAsync(new HttpRequestMessage(HttpMethod.Get, trial.Address), isReader: false);
+        trial.SetCookie = Assert.Single(answer.Headers.GetValues("Set-Cookie"));
+        trial.Cookie = trial.SetCookie.Split(';')[0];
+        return trial;
+    }
+
+    /// <summary>Sends a request as a page of this server would.</summary>
+    public async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, bool isReader = true)
+    {
+        if (isReader)
+        {
+            request.Headers.TryAddWithoutValidation("Cookie", Cookie);
+            if (request.Method != HttpMethod.Get && !request.Headers.Contains("Origin"))
+                request.Headers.TryAddWithoutValidation("Origin", Origin);
+        }
+        using var client = new HttpClient(handler, disposeHandler: false);
+        return await client.SendAsync(request, TestContext.Current.CancellationToken);
+    }
+
+    public Task<HttpResponseMessage> GetAsync(string path) => SendAsync(new HttpRequestMessage(HttpMethod.Get, At(path)));
+
+    public Task<HttpResponseMessage> SendJsonAsync(HttpMethod method, string path, object body) =>
+        SendTextAsync(method, path, JsonSerializer.Serialize(body));
+
+    public Task<HttpResponseMessage> SendTextAsync(HttpMethod method, string path, string json) =>
+        SendAsync(new HttpRequestMessage(method, At(path)) { Content = new StringContent(json, Encoding.UTF8, "application/json") });
+
+    public Uri At(string path) => new($"{Origin}{path}");
+
+    /// <summary>Sends bytes as they are, for what no client would send, and gives the whole answer as text.</summary>
+    public async Task<string> RawAsync(string request)
+    {
+        using var client = new TcpClient();
+        await client.ConnectAsync(IPAddress.Loopback, Port, TestContext.Current.CancellationToken);
+        await using var stream = client.GetStream();
+        await stream.WriteAsync(Encoding.UTF8.GetBytes(request), TestContext.Current.CancellationToken);
+        using var reader = new StreamReader(stream, Encoding.UTF8);
+        return await reader.ReadToEndAsync(TestContext.Current.CancellationToken);
+    }
+
+    /// <summary>Asks for a path exactly as written, with a reader's cookie.</summary>
+    public Task<string> RawGetAsync(string path, params string[] headers) =>
+        RawAsync($"GET {path} HTTP/1.1\r\nHost: {Host}\r\nCookie: {Cookie}\r\nConnection: close\r\n{string.Concat(headers.Select(header => header + "\r\n"))}\r\n");
+
+    public Task<LiveReader> OpenAsync(string notebook) => LiveReader.OpenAsync(this, notebook);
+
+    public async ValueTask DisposeAsync()
+    {
+        if (server is not null)
+            await server.DisposeAsync();
+        handler.Dispose();
+        // The current folder was the notebooks'; Windows deletes no folder that someone stands in.
+        Environment.CurrentDirectory = Checkout.Root;
+        Directory.Delete(root, recursive: true);
+    }
+}
