@@ -96,7 +96,10 @@ const RECEIVERS = {
     }
   },
   stopped(json, lane) {
-    if (!lane.ended(json.run, false)) return;
+    const run = lane.ended(json.run, false);
+    if (!run) return;
+    // Overtaken, but by nothing of this page: what the reader wants is still to be run.
+    if (json.why === "overtaken" && !lane.running && !lane.isWaiting) return lane.want(run.values, run.at);
     article.settled(lane.name, true);
     shownValues[lane.name] = null;
     strip.tellRun(WHY[json.why] ?? "");
@@ -197,6 +200,11 @@ function isOutside(name, value) {
 function adopt(which, lane, parameters) {
   const settled = { ...(which === "now" ? now : pinned) };
   for (const parameter of parameters) settled[parameter.name] = parameter.value;
+  // The notebook's own values as the server writes them ("samples/a.yaml" for a path): the same values, so nothing is changed.
+  if (Object.keys(defaults).every(key => lane.running.values[key] === defaults[key])) {
+    Object.assign(defaults, settled);
+    for (const parameter of notebook.parameters) strip.setDefault(parameter.name, settled[parameter.name]);
+  }
   lane.running.values = settled;
   const isSame = JSON.stringify(settled) === JSON.stringify(which === "now" ? now : pinned);
   if (which === "now") {
