@@ -75,6 +75,9 @@ public sealed partial class MapForm<T>(Form<T> form, string oneOf) : Form<Ordere
     public override IEnumerable<(string Path, string Text)> NumericFields(OrderedMap<T> value, string path) =>
         value.SelectMany(item => form.NumericFields(item.Value, Join(path, item.Key)));
 
+    /// <summary>Whether a word can be the name of a thing.</summary>
+    internal static bool IsName(string word) => Name().IsMatch(word);
+
     [GeneratedRegex(NamePattern, RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Name();
 }
