@@ -56,6 +56,11 @@ public sealed record DraftAnswer
         ArgumentNullException.ThrowIfNull(draft);
         ArgumentNullException.ThrowIfNull(library);
         var rig = DraftRig.Of(draft, before, library, build);
+        foreach (var (field, name) in (ReadOnlySpan<(string, string)>)[("build", build), ("day", day)])
+        {
+            if (!MapForm<Build>.IsName(name))
+                rig.Log.Error(field, $"\"{name}\" can't be the short name of a {field}.", "lower-case letters, digits and hyphens, at most 60, such as \"rig\"");
+        }
         var wiring = ProposedWiring.Of(rig);
         foreach (var line in wiring.Lines.Where(line => line.FedBy.Length == 0))
             rig.Log.Error($"things.{line.Thing}.fed-by", line.Why, line.Choices.Count == 0 ? null : string.Join(", ", line.Choices.Select(choice => choice.Value)));
