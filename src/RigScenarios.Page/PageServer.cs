@@ -109,7 +109,7 @@ public sealed class PageServer : IAsyncDisposable
         var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions { EnvironmentName = Environments.Production, ContentRootPath = AppContext.BaseDirectory });
         builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel => Listen(kestrel, options, port));
         builder.Services.AddRoutingCore();
-        builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(3));
+        builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(5));
         var web = builder.Build();
         var files = new RigFiles(options);
         var server = new PageServer(web, new NotebookShelf(options.NotebookFolder, files.Folders), new RunWatch(options.Limits), OwnAddresses.Of(port, options.Listen), AccessToken.New());

@@ -17,7 +17,7 @@ public sealed partial record ScenarioFolder(string Name, string Path)
         return
         [
             .. Directory.EnumerateFiles(Path)
-                .Where(file => FileName().IsMatch(System.IO.Path.GetFileName(file)))
+                .Where(file => IsFileName(System.IO.Path.GetFileName(file)) && IsInside(System.IO.Path.GetFileName(file)))
                 .Order(StringComparer.Ordinal).Take(MostFiles)
                 .Select(file => (file, head: Head(file)))
                 .Where(item => item.head.Contains("rigscenarios: scenario", StringComparison.Ordinal))
@@ -27,9 +27,12 @@ public sealed partial record ScenarioFolder(string Name, string Path)
 
     /// <summary>The full path of a file that <see cref="Files"/> would list under this value; null for any other text.</summary>
     internal string? PathOf(string value) =>
-        value.StartsWith(Name + "/", StringComparison.Ordinal) && FileName().IsMatch(value[(Name.Length + 1)..]) && IsInside(value[(Name.Length + 1)..])
+        value.StartsWith(Name + "/", StringComparison.Ordinal) && IsFileName(value[(Name.Length + 1)..]) && IsInside(value[(Name.Length + 1)..])
             ? System.IO.Path.Combine(Path, value[(Name.Length + 1)..])
             : null;
+
+    /// <summary>Whether a text is the plain name of a scenario file: a few harmless characters, no path, nothing that a system takes for a device.</summary>
+    internal static bool IsFileName(string name) => FileName().IsMatch(name) && !name.Contains("..", StringComparison.Ordinal) && !Device().IsMatch(name);
 
     /// <summary>The value that stands for a file of this folder; null for a file elsewhere.</summary>
     internal string? ValueOf(string fullPath) =>
@@ -41,8 +44,16 @@ public sealed partial record ScenarioFolder(string Name, string Path)
     private bool IsInside(string name)
     {
         var file = new FileInfo(System.IO.Path.Combine(Path, name));
-        return file.Exists && (file.LinkTarget is null
-            || ValueOf(file.ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? "") is not null);
+        try
+        {
+            return file.Exists && (file.LinkTarget is null
+                || ValueOf(file.ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? "") is not null);
+        }
+        catch (IOException)
+        {
+            // The links go in a circle.
+            return false;
+        }
     }
 
     private static string Head(string file)
@@ -64,6 +75,10 @@ public sealed partial record ScenarioFolder(string Name, string Path)
     [GeneratedRegex(@"^title:[ \t]*(?<title>[^#\r\n]+)", RegexOptions.Multiline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Title();
 
-    [GeneratedRegex(@"^[A-Za-z0-9][A-Za-z0-9 ._-]{0,99}\.ya?ml\z", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^[\p{L}\p{N}][\p{L}\p{M}\p{N} ._()-]{0,74}\.(yaml|yml)\z", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1000)]
     private static partial Regex FileName();
+
+    // Names that Windows takes for devices, whatever their ending.
+    [GeneratedRegex(@"^(con|prn|aux|nul|com[0-9]|lpt[0-9])\s*\.", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Device();
 }

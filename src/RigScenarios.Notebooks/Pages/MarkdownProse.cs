@@ -14,32 +14,34 @@ internal static class MarkdownProse
 
     /// <param name="markdown">The text of a cell.</param>
     /// <param name="folder">The notebook's folder: pictures lie relative to it and are put into the page.</param>
-    public static string ToHtml(string markdown, string folder)
+    /// <param name="addressOf">The address of another notebook's page by that notebook's path without ending; null for a file beside this page.</param>
+    public static string ToHtml(string markdown, string folder, Func<string, string>? addressOf = null)
     {
+        addressOf ??= name => name + ".html";
         var document = Markdown.Parse(markdown, Pipeline);
         foreach (var link in document.Descendants<LinkInline>().ToList())
         {
             if (link.IsImage)
-                Embed(link, folder);
+                Embed(link, folder, addressOf);
             else
-                link.Url = Target(link.Url ?? "");
+                link.Url = Target(link.Url ?? "", addressOf);
         }
 
         foreach (var link in document.Descendants<AutolinkInline>().Where(link => !link.IsEmail))
-            link.Url = Target(link.Url);
+            link.Url = Target(link.Url, addressOf);
         return $"<div class=\"rs-prose\">{document.ToHtml(Pipeline)}</div>\n";
     }
 
     // Notebooks refer to each other; pages made of them do the same.
-    private static string Target(string url)
+    private static string Target(string url, Func<string, string> addressOf)
     {
         if (Uri.TryCreate(url, UriKind.Absolute, out var absolute) && !url.StartsWith('/'))
             return PlainSchemes.Contains(absolute.Scheme) ? url : "#";
         var end = url.IndexOf('#') is >= 0 and var hash ? hash : url.Length;
-        return url[..end].EndsWith(".ipynb", StringComparison.OrdinalIgnoreCase) ? $"{url[..(end - ".ipynb".Length)]}.html{url[end..]}" : url;
+        return url[..end].EndsWith(".ipynb", StringComparison.OrdinalIgnoreCase) ? addressOf(url[..(end - ".ipynb".Length)]) + url[end..] : url;
     }
 
-    private static void Embed(LinkInline image, string folder)
+    private static void Embed(LinkInline image, string folder, Func<string, string> addressOf)
     {
         var type = Path.GetExtension(image.Url ?? "").ToUpperInvariant() switch
         {
@@ -57,7 +59,7 @@ internal static class MarkdownProse
         {
             // A picture from elsewhere would be fetched when the page opens: it becomes a plain link.
             image.IsImage = false;
-            image.Url = Target(image.Url ?? "");
+            image.Url = Target(image.Url ?? "", addressOf);
         }
     }
 }

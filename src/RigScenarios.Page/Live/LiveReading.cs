@@ -9,6 +9,8 @@ namespace RigScenarios.Page.Live;
 /// <summary>One reader at one living page, from the first message to the last.</summary>
 internal sealed class LiveReading(LiveConnection connection, RunWatch watch, PageLimits limits, Action<string>? report)
 {
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(1);
+
     /// <summary>Shows the notebook, then runs what the page asks for until it closes.</summary>
     /// <param name="notebook">The notebook, shown before it is compiled.</param>
     /// <param name="compiled">The same, compiled.</param>
@@ -16,8 +18,12 @@ internal sealed class LiveReading(LiveConnection connection, RunWatch watch, Pag
     public async Task RunAsync(Notebook notebook, Task<LiveNotebook> compiled, CancellationToken ended)
     {
         using var left = CancellationTokenSource.CreateLinkedTokenSource(ended);
+        // Cancelled last of all: a cancelled socket can't say goodbye any more.
+        using var hangUp = new CancellationTokenSource();
         connection.Send(json => NotebookJson.Write(json, notebook), ended);
-        var work = new List<Task> { connection.SendAllAsync(left.Token) };
+        var sending = connection.SendAllAsync(hangUp.Token);
+        var running = new List<Task>();
+        Task<byte[]?>? receiving = null;
         try
         {
             var lanes = new Dictionary<string, LaneRuns>(StringComparer.Ordinal);
@@ -26,16 +32,19 @@ internal sealed class LiveReading(LiveConnection connection, RunWatch watch, Pag
             {
                 var lane = new LaneRuns(connection, name, live, watch, limits, report);
                 lanes.Add(name, lane);
-                work.Add(lane.RunAllAsync(left.Token));
+                running.Add(lane.RunAllAsync(left.Token));
             }
-            while (await connection.ReceiveAsync(left.Token) is { } message)
+            while (true)
+            {
+                receiving = connection.ReceiveAsync(hangUp.Token);
+                if (await receiving.WaitAsync(left.Token) is not { } message)
+                    break;
                 Take(message, lanes, left.Token);
+            }
         }
         catch (NotebookInputException exception)
         {
             Refuse([.. exception.Problems.Select(text => new Problem(text))], left.Token);
-            connection.EndQueue();
-            await work[0];
         }
         catch (Exception exception) when (exception is WebSocketException or OperationCanceledException)
         {
@@ -44,10 +53,23 @@ internal sealed class LiveReading(LiveConnection connection, RunWatch watch, Pag
         finally
         {
             await left.CancelAsync();
+            await NoLongerThanAsync(limits.Grace + Patience, running);
             connection.EndQueue();
-            await Task.WhenAll(work).ContinueWith(_ => { }, CancellationToken.None, TaskContinuationOptions.ExecuteSynchronously, TaskScheduler.Default);
+            await NoLongerThanAsync(Patience, [sending]);
             await connection.CloseAsync(ended.IsCancellationRequested ? WebSocketCloseStatus.EndpointUnavailable : WebSocketCloseStatus.NormalClosure, "");
+            if (receiving is not null)
+                await NoLongerThanAsync(Patience, [receiving]);
+            await hangUp.CancelAsync();
         }
+    }
+
+    /// <summary>Waits for tasks to end, however they do; a reader who doesn't answer is not waited for.</summary>
+    private static async Task NoLongerThanAsync(TimeSpan time, IEnumerable<Task> tasks)
+    {
+        var all = Task.WhenAll(tasks);
+        await Task.WhenAny(all, Task.Delay(time));
+        // Looked at, so that it doesn't come back as an unobserved one.
+        _ = all.ContinueWith(ended => _ = ended.Exception, CancellationToken.None, TaskContinuationOptions.ExecuteSynchronously, TaskScheduler.Default);
     }
 
     private void Take(byte[] message, Dictionary<string, LaneRuns> lanes, CancellationToken cancellation)

@@ -52,7 +52,7 @@ internal static class NotebookJson
         if (cell.Kind == CellKind.Prose)
         {
             json.WriteString("kind", "prose");
-            json.WriteString("html", MarkdownProse.ToHtml(cell.Text, Path.GetDirectoryName(notebook.FilePath)!));
+            json.WriteString("html", MarkdownProse.ToHtml(cell.Text, Path.GetDirectoryName(notebook.FilePath)!, AddressOf));
         }
         else
         {
@@ -63,6 +63,9 @@ internal static class NotebookJson
         }
         json.WriteEndObject();
     }
+
+    // All notebooks of the shelf lie in one folder: the name alone says which.
+    private static string AddressOf(string path) => $"/n/{path[(path.LastIndexOf('/') + 1)..]}";
 
     private static void WriteParameter(Utf8JsonWriter json, NotebookParameter parameter)
     {

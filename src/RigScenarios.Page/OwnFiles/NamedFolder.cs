@@ -1,4 +1,4 @@
-using System.Text.RegularExpressions;
+using RigScenarios.Notebooks.Live;
 
 namespace RigScenarios.Page.OwnFiles;
 
@@ -6,7 +6,7 @@ namespace RigScenarios.Page.OwnFiles;
 /// The scenario files of one folder by their names. A name is a name and never a path: what isn't a plain file name of a
 /// few harmless characters doesn't exist, and a link that leads out of the folder isn't followed.
 /// </summary>
-internal sealed partial class NamedFolder(string folder)
+internal sealed class NamedFolder(string folder)
 {
     /// <summary>What a name may be, for messages.</summary>
     public const string Accepted = "letters, digits, spaces, dots, hyphens and underscores, at most 80, ending in .yaml; such as my-rig.yaml";
@@ -34,7 +34,7 @@ internal sealed partial class NamedFolder(string folder)
         return !taken || Holds(name) ? path : null;
     }
 
-    public static bool IsName(string name) => Plain().IsMatch(name) && !name.Contains("..", StringComparison.Ordinal) && !Device().IsMatch(name);
+    public static bool IsName(string name) => ScenarioFolder.IsFileName(name);
 
     // A link is followed to its end; a file counts only if that end lies in this very folder.
     private bool Holds(string name)
@@ -52,11 +52,4 @@ internal sealed partial class NamedFolder(string folder)
             return false;
         }
     }
-
-    [GeneratedRegex(@"^[\p{L}\p{N}][\p{L}\p{M}\p{N} ._()-]{0,74}\.(yaml|yml)\z", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
-    private static partial Regex Plain();
-
-    // Names that Windows takes for devices, whatever their ending.
-    [GeneratedRegex(@"^(con|prn|aux|nul|com[0-9]|lpt[0-9])\s*\.", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
-    private static partial Regex Device();
 }

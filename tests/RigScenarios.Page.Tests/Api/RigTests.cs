@@ -99,8 +99,9 @@ public sealed class RigTests
         Assert.Contains("--build full-rig", (await answer.JsonAsync()).Text("command"), StringComparison.Ordinal);
         var after = File.ReadAllText(file);
         Assert.Contains("# ours since spring", after, StringComparison.Ordinal);
-        var changed = before.Split('\n').Except(after.Split('\n')).ToList();
-        Assert.Contains("charge: 100 %", Assert.Single(changed), StringComparison.Ordinal);
+        Assert.Equal(before.Split('\n').Length, after.Split('\n').Length);
+        var changed = before.Split('\n').Zip(after.Split('\n')).Where(lines => lines.First != lines.Second).ToList();
+        Assert.Contains("charge: 90 %", Assert.Single(changed).Second, StringComparison.Ordinal);
         Assert.Equal(90, ScenarioFile.Read(file).Builds["full-rig"].Battery.Charge!.Value.Percent, 1e-9);
         Assert.Equal(100, ScenarioFile.Read(file).Builds["camera-only"].Battery.Charge!.Value.Percent, 1e-9);
     }
@@ -129,7 +130,7 @@ public sealed class RigTests
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         var mine = ScenarioFile.Read(Path.Combine(server.Rigs, "harbour.yaml"));
         var sample = ScenarioFile.Read(Path.Combine(Checkout.Data, "scenarios", "winter-harbour.yaml"));
-        Assert.Equal(sample.Builds, mine.Builds);
+        Assert.Equal(ScenarioFile.Text(sample with { PartsFrom = [] }), ScenarioFile.Text(mine with { PartsFrom = [] }));
         Assert.Equal(sample.Library.Keys, mine.Library.Keys);
         Assert.Contains("# ", File.ReadAllText(Path.Combine(server.Rigs, "harbour.yaml")), StringComparison.Ordinal);
     }

@@ -9,7 +9,7 @@ namespace RigScenarios.Page.Tests.Servers;
 public sealed class TrialServer : IAsyncDisposable
 {
     private readonly string root = Directory.CreateTempSubdirectory("rigscenarios-page-").FullName;
-    private readonly SocketsHttpHandler handler = new() { AllowAutoRedirect = false, UseCookies = false };
+    private readonly SocketsHttpHandler handler = new() { AllowAutoRedirect = false, UseCookies = false, Expect100ContinueTimeout = TimeSpan.FromSeconds(10) };
     private PageServer? server;
     private PageOptions? options;
 
@@ -81,6 +81,8 @@ public sealed class TrialServer : IAsyncDisposable
             if (request.Method != HttpMethod.Get && !request.Headers.Contains("Origin"))
                 request.Headers.TryAddWithoutValidation("Origin", Origin);
         }
+        // A large body is sent only when the server wants it: one that refuses closes the connection, and its answer would be lost.
+        request.Headers.ExpectContinue = request.Content?.Headers.ContentLength is null or > 100_000 && request.Content is not null;
         using var client = new HttpClient(handler, disposeHandler: false);
         return await client.SendAsync(request, TestContext.Current.CancellationToken);
     }
