@@ -52,8 +52,12 @@
   // For pages whose figures change: draws a figure into an element, or in the place of the one before, without a flicker.
   window.rigFigures = {
     draw: show,
+    // Before a figure leaves the page: plotly.js would go on listening for it.
+    forget: function (element) {
+      drawn = drawn.filter(function (other) { return other !== element; });
+      if (element.rigFigure) window.Plotly.purge(element);
+    },
     redraw: function () {
-      drawn = drawn.filter(function (element) { return element.isConnected; });
       drawn.forEach(function (element) { if (element.clientWidth > 0) draw(element); });
     },
     // The picture for a file: on white, whatever the light of the page.

@@ -38,7 +38,8 @@ internal sealed class RigDialogue(IAnsiConsole console, OrderedMap<Part> library
 
     private async Task<RigDraft> ThingsAsync(RigDraft draft, RigQuestion question, CancellationToken cancellation)
     {
-        var listed = library.Where(item => question.PartKinds.Contains(item.Value.Kind)).Select(item => item.Key).ToList();
+        var listed = library.Where(item => question.PartKinds.Contains(item.Value.Kind))
+            .OrderBy(item => question.PartKinds.Index().First(kind => kind.Item == item.Value.Kind).Index).Select(item => item.Key).ToList();
         Say(question);
         List<string> chosen;
         if (question.Many)

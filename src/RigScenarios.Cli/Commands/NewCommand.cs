@@ -3,6 +3,7 @@ using RigScenarios.Cli.Answers;
 using RigScenarios.Cli.Asking;
 using RigScenarios.Drafts;
 using RigScenarios.Files;
+using RigScenarios.Scenarios;
 using Spectre.Console;
 
 namespace RigScenarios.Cli.Commands;
@@ -50,7 +51,7 @@ internal static class NewCommand
             return ExitCodes.Failed;
         }
         console.MarkupLine("[bold]Your own rig[/]: a few questions, about ten minutes. Ctrl-C stops and leaves nothing behind.");
-        var scenario = await new RigDialogue(console, library).AskAsync(cancellation);
+        var scenario = await AskAsync(console, new RigDialogue(console, library), cancellation);
         var answers = Answer.All(scenario, [(RigDialogue.BuildName, RigDialogue.DayName)], cancellation);
         cancellation.ThrowIfCancellationRequested();
         ScenarioFile.Write(scenario, file);
@@ -60,6 +61,21 @@ internal static class NewCommand
         console.MarkupLineInterpolated($"[bold]Written[/]: {file}");
         console.WriteLine($"Run it again: rigscenarios run {(file.Contains(' ', StringComparison.Ordinal) ? $"\"{file}\"" : file)}");
         return ExitCodes.Done;
+    }
+
+    private static async Task<Scenario> AskAsync(IAnsiConsole console, RigDialogue dialogue, CancellationToken cancellation)
+    {
+        try
+        {
+            return await dialogue.AskAsync(cancellation);
+        }
+        catch (OperationCanceledException)
+        {
+            // A question that is stopped leaves the cursor hidden and in the middle of its line.
+            console.Cursor.Show(true);
+            console.WriteLine();
+            throw;
+        }
     }
 
     private static IAnsiConsole Terminal() => AnsiConsole.Create(new AnsiConsoleSettings

@@ -88,7 +88,7 @@ export function makeArticle(root, notebook, strip, decorate) {
       root.classList.toggle("has-pinned", isPinned);
       for (const cell of cells.values()) {
         cell.lanes.pinned.box.hidden = !isPinned;
-        if (!isPinned) cell.lanes.pinned.shown.replaceChildren();
+        if (!isPinned) showParts(cell.lanes.pinned.shown, []);
       }
     },
     /** Heads the two versions with what sets them apart. */

@@ -18,8 +18,9 @@ export function connect(notebook, on) {
     socket.addEventListener("message", event => on.message(JSON.parse(event.data)));
     socket.addEventListener("close", async () => {
       if (isLeaving) return;
-      on.broken(await why(wasOpen));
-      timer = setTimeout(open, PAUSES[Math.min(tries++, PAUSES.length - 1)]);
+      const { words, isFinal } = await why(wasOpen);
+      on.broken(words);
+      if (!isFinal) timer = setTimeout(open, PAUSES[Math.min(tries++, PAUSES.length - 1)]);
     });
   }
 
@@ -27,12 +28,14 @@ export function connect(notebook, on) {
   async function why(wasOpen) {
     try {
       const shelf = await api("GET", "/api/shelf");
-      if (!shelf.notebooks.some(other => other.name === notebook)) return "There is no notebook of this name on the shelf.";
-      return wasOpen ? "The line to the program broke. Trying again…" : "The program has no line free for this page. Is the notebook open in many windows? Trying again…";
+      if (!shelf.notebooks.some(other => other.name === notebook)) return { words: "There is no notebook of this name on the shelf.", isFinal: true };
+      return { words: wasOpen ? "The line to the program broke. Trying again…" : "The program has no line free for this page. Is the notebook open in many windows? Trying again…" };
     } catch (error) {
-      return error.status === 0
-        ? "The program behind this page has gone. What you see stays. Start it again (rigscenarios open); this page then goes on by itself, or open the new address that it prints."
-        : error.message;
+      return {
+        words: error.status === 0
+          ? "The program behind this page has gone. What you see stays. Start it again (rigscenarios open); this page then goes on by itself, or open the new address that it prints."
+          : error.message,
+      };
     }
   }
 

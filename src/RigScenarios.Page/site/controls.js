@@ -97,23 +97,22 @@ function choice(parameter, id, tell, below) {
     if (parameter.kind === "scenario-file" && /^(own|samples)\//.test(select.value))
       below.append(chosen?.detail ? " · " : "", el("a", { href: `/rig?file=${encodeURIComponent(select.value)}` }, "form"), " · ", el("a", { href: `/file/${inPath(select.value)}` }, "text"));
   };
+  // A value that is no choice (any more) stays to be seen until the server says what it takes instead.
+  const fill = value => {
+    const all = value === "" || choices.some(c => c.value === value) ? choices : [...choices, { value, title: value }];
+    if (JSON.stringify(all.map(c => [c.value, c.title || c.value])) !== JSON.stringify([...select.options].map(option => [option.value, option.text])))
+      select.replaceChildren(...all.map(c => el("option", { value: c.value }, c.title || c.value)));
+    select.value = value;
+    show();
+  };
   const control = {
     label: el("label", { for: id }, labelOf(parameter)), fields: [select], row: [select],
     get value() { return select.value; },
-    set value(text) {
-      // A value that is no choice any more stays to be seen until the server says what it takes instead.
-      if (!choices.some(c => c.value === text)) control.useChoices([...choices, { value: text, title: text, detail: "" }]);
-      select.value = text;
-      show();
-    },
+    set value(text) { fill(text); },
     useChoices(list) {
       if (JSON.stringify(list) === JSON.stringify(choices)) return;
-      const before = select.value;
       choices = list;
-      select.replaceChildren(...list.map(c => el("option", { value: c.value }, c.title || c.value)));
-      for (const [i, option] of [...select.options].entries()) option.value = list[i].value;
-      if (list.some(c => c.value === before)) select.value = before;
-      show();
+      fill(select.value);
     },
   };
   select.addEventListener("change", event => { show(); tell(event, true); });

@@ -30,6 +30,7 @@ export class Check {
     try {
       const { problems, answers } = await api("POST", "/api/text/check", { text: this.text.value, file: this.idOf() }, mine.signal);
       this.show(problems);
+      document.getElementById("answers-part").hidden = answers.length === 0;
       this.answers.replaceChildren(...answers.map((answer) => el("li", {}, el("span", { class: "answer-of" }, `${answer.build}, ${answer.day}`), answer.text)));
     } catch (error) {
       if (error.name === "AbortError") return;
@@ -45,6 +46,6 @@ export class Check {
     say(this.sum, problems.length === 0 ? "Nothing wrong was found." : `${counted}.`);
     this.lines.mark(problems);
     this.list.replaceChildren(...problems.map((problem) => el("li", {}, el("button", { type: "button", onclick: () => this.lines.goTo(problem.line, problem.column) },
-      problem.line > 0 ? el("span", { class: "problem-line" }, `Line ${problem.line}: `) : null, problem.severity === "warning" ? "Worth a look: " : "", inWords(problem)))));
+      problem.line > 0 ? el("span", { class: "problem-line" }, `Line ${problem.line}: `) : null, problem.path ? el("code", {}, problem.path) : null, problem.path ? " " : null, problem.severity === "warning" ? "Worth a look: " : "", inWords(problem)))));
   }
 }

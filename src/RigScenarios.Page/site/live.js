@@ -3,6 +3,8 @@ import { addressOf, readAddress, writeAddress } from "./address.js";
 import { makeArticle } from "./article.js";
 import { connect } from "./connection.js";
 import { ask } from "./dialog.js";
+import { makeDrawing, tellUpdated } from "./drawing.js";
+import "./inner-links.js";
 import { Lane } from "./lane.js";
 import { addTools, askWhatToSave } from "./save.js";
 import { makeStrip } from "./strip.js";
@@ -18,6 +20,7 @@ const followers = new Map();
 const shownValues = { now: null, pinned: null };
 
 const send = connect(name, { message: receive, open: () => {}, broken });
+const draw = makeDrawing(() => article, () => lanes.now.running || lanes.pinned.running);
 const lanes = { now: new Lane("now", send), pinned: new Lane("pinned", send) };
 
 function broken(words) {
@@ -57,7 +60,6 @@ const RECEIVERS = {
   },
   // A cell of a run that was overtaken counts too: the server goes on from it.
   cell(json, lane) {
-    performance.mark("rs-cell");
     article.show(json.cell, lane.name, json.parts);
     draw();
   },
@@ -74,7 +76,7 @@ const RECEIVERS = {
     article.settled(lane.name);
     if (!lane.running) tellDone(json.milliseconds);
     await draw();
-    tellUpdated(run, lane, json);
+    tellUpdated(run, lane.name, json);
     if (lane.name === "now") tellAnswers();
   },
   failed(json, lane) {
@@ -97,7 +99,10 @@ const RECEIVERS = {
     }
   },
   stopped(json, lane) {
-    if (!lane.ended(json.run, false)) return;
+    const run = lane.ended(json.run, false);
+    if (!run) return;
+    // Overtaken, but by nothing of this page: what the reader wants is still to be run.
+    if (json.why === "overtaken" && !lane.running && !lane.isWaiting) return lane.want(run.values, run.at);
     article.settled(lane.name, true);
     shownValues[lane.name] = null;
     strip.tellRun(WHY[json.why] ?? "");
@@ -179,6 +184,7 @@ function change(parameter, at, isSettled) {
     strip.say(problems);
     return;
   }
+  if (!isSettled && isOutside(parameter, values[parameter])) return;
   // Letting go of a slider tells the same value once more.
   if (isSettled && values[parameter] === now[parameter] && (lanes.now.running?.values[parameter] === values[parameter] || shownValues.now?.[parameter] === values[parameter]) && !lanes.now.isWaiting) return;
   now = values;
@@ -188,9 +194,20 @@ function change(parameter, at, isSettled) {
   afterMove = setTimeout(describe, isSettled ? 0 : 150);
 }
 
+// "1" on the way to "15" is no mistake yet; left standing it is, and the server says so.
+function isOutside(name, value) {
+  const { kind, minimum, maximum } = notebook.parameters.find(parameter => parameter.name === name);
+  return /number/.test(kind) && ((minimum !== null && Number(value) < minimum) || (maximum !== null && Number(value) > maximum));
+}
+
 function adopt(which, lane, parameters) {
   const settled = { ...(which === "now" ? now : pinned) };
   for (const parameter of parameters) settled[parameter.name] = parameter.value;
+  // The notebook's own values as the server writes them ("samples/a.yaml" for a path): the same values, so nothing is changed.
+  if (Object.keys(defaults).every(key => lane.running.values[key] === defaults[key])) {
+    Object.assign(defaults, settled);
+    for (const parameter of notebook.parameters) strip.setDefault(parameter.name, settled[parameter.name]);
+  }
   lane.running.values = settled;
   const isSame = JSON.stringify(settled) === JSON.stringify(which === "now" ? now : pinned);
   if (which === "now") {
@@ -291,56 +308,8 @@ function tellAnswers() {
   speaking = setTimeout(() => { told.textContent = article.answers("now").map(part => part.text).join(" "); }, 900);
 }
 
-let drawing = null;
-
-// Charts on the screen are drawn at once, the others when the browser has a moment.
-function draw() {
-  drawing = (drawing ?? Promise.resolve()).then(() => article.draw(true)).then(() => { later(); });
-  return drawing;
-}
-
-let isLater = false;
-
-function later() {
-  if (isLater || !article.hasWaiting()) return;
-  isLater = true;
-  setTimeout(async () => {
-    isLater = false;
-    if (lanes.now.running || lanes.pinned.running) return;
-    await article.draw(false);
-  }, 60);
-}
-
-addEventListener("scroll", () => { if (article?.hasWaiting()) article.draw(true); }, { passive: true });
-
-/**
- * For whoever measures: the event "rs-updated" when the charts on the screen show a run. `drawn`: milliseconds from the
- * reader's doing until they were drawn; `milliseconds`: until the browser had put that frame together.
- */
-function tellUpdated(run, lane, json) {
-  const drawn = performance.now() - run.at;
-  performance.measure("rs-run", { start: run.at, end: performance.now() });
-  const tell = () => {
-    const milliseconds = performance.now() - run.at;
-    Object.assign(document.documentElement.dataset, { rsRun: run.run, rsMilliseconds: milliseconds.toFixed(1) });
-    dispatchEvent(new CustomEvent("rs-updated", { detail: { run: run.run, lane: lane.name, milliseconds, drawn, server: json.milliseconds, rerun: json.rerun } }));
-  };
-  if (document.hidden) return tell();
-  return requestAnimationFrame(() => { const channel = new MessageChannel(); channel.port1.onmessage = tell; channel.port2.postMessage(null); });
-}
-
 // Another address of this page, typed or pasted or from the history.
 addEventListener("hashchange", () => {
   const state = readAddress();
   if (article) take(state);
-});
-
-// The part behind "#" is the page's state, so links within the page move the reader without touching it.
-document.addEventListener("click", event => {
-  const target = event.target.closest?.('a[href^="#"]');
-  const place = target && document.getElementById(decodeURIComponent(target.getAttribute("href").slice(1)));
-  if (!target) return;
-  event.preventDefault();
-  place?.scrollIntoView();
-  place?.focus({ preventScroll: true });
 });

@@ -45,6 +45,8 @@ export function showParts(container, parts) {
     old.rsPart = part;
     return old;
   });
+  for (const gone of before.filter(element => !now.includes(element)))
+    for (const chart of gone.querySelectorAll(".rs-chart")) window.rigFigures?.forget(chart);
   if (now.length !== before.length || now.some((element, i) => element !== before[i])) container.replaceChildren(...now);
 }
 

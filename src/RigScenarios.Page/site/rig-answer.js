@@ -44,8 +44,9 @@ export class Answer extends EventTarget {
       const { file, build, day } = this.draft.place;
       const answer = await api("POST", "/api/rig/answer", { draft: this.draft.value, file, build, day }, this.#running.signal);
       this.away.hidden = true;
-      await this.#show(answer);
+      this.#show(answer);
       this.dispatchEvent(new CustomEvent("answered", { detail: answer }));
+      await drawFigures(this.parts);
     } catch (error) {
       if (error.name !== "AbortError") this.#tellRefusal(error);
     } finally {
@@ -65,24 +66,26 @@ export class Answer extends EventTarget {
     else this.#soon(again);
   }
 
-  async #show(answer) {
+  #show(answer) {
     const errors = answer.problems.filter((problem) => problem.severity !== "warning").length;
     this.#showMissing(answer.missing);
     const spoken = answer.answer?.text ?? "";
-    const toDo = errors > 0 ? `${errors === 1 ? "One thing" : `${errors} things`} to put right in the form.` : answer.missing.length > 0 ? `Still to say: ${answer.missing.map((key) => this.#label(key)).join(", ")}.` : "";
+    const toDo = errors > 0 ? `${errors === 1 ? "One thing" : `${errors} things`} to put right in the form.` : !spoken && answer.missing.length > 0 ? `Still to say: ${answer.missing.map((key) => this.#label(key)).join(", ")}.` : "";
     say(this.spoken, [toDo, spoken].filter(Boolean).join(" "));
     say(this.strip, spoken || toDo || "The answer appears here.");
-    const sentence = answer.answer && !answer.parts.some((part) => part.type === "answer") ? [{ type: "answer", ...answer.answer }] : [];
+    // While there is no picture yet, the list of what is still to say says it all.
+    const isBegun = answer.parts.length > 0 || answer.missing.length === 0;
+    const sentence = isBegun && answer.answer && !answer.parts.some((part) => part.type === "answer") ? [{ type: "answer", ...answer.answer }] : [];
     const parts = [...sentence, ...answer.parts];
     // What was shown stays while something is to be put right, and says that it is from before.
     const isStale = errors > 0 && !parts.some((part) => part.type === "figure") && this.parts.querySelector("figure") !== null;
     this.element.classList.toggle("answer-old", isStale);
     this.stale.hidden = !isStale;
     if (!isStale) showParts(this.parts, parts);
-    await drawFigures(this.parts);
     this.figures.replaceChildren(...[["Mass", answer.mass], ["Price", answer.price]].filter(([, value]) => value)
       .map(([name, value]) => el("div", {}, el("dt", {}, name), el("dd", {}, value))));
     this.assumed.hidden = answer.assumed.length === 0;
+    say(this.assumed.firstElementChild, answer.assumed.length === 1 ? "One value was left open and is assumed" : `${answer.assumed.length} values were left open and are assumed`);
     this.assumedList.replaceChildren(...answer.assumed.map((assumed) => el("li", {}, el("span", { class: "assumed-name" }, assumed.name), ": ", el("strong", {}, assumed.value),
       assumed.why ? `. ${assumed.why}` : null,
       assumed.source ? el("span", { class: "assumed-source" }, ` (${assumed.source})`) : null)));

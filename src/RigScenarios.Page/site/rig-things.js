@@ -65,7 +65,7 @@ class Question {
 
 function asOption(part) {
   return {
-    value: part.id, title: part.name, note: part.note, figures: [part.mass, part.draw || part.detail, part.price],
+    value: part.id, title: part.name, note: part.note, figures: [part.mass, part.draw || part.detail, part.price].map((figure) => figure?.replace(", ", ",\n")),
     search: [part.name, part.note, part.kind, part.detail, part.mass, part.draw, part.price, part.id].filter(Boolean).join(" ").toLowerCase(),
   };
 }

@@ -1,6 +1,6 @@
 // The page "Start with your own rig": fetches what there is to choose from and connects the sections of the form.
 import { Answer } from "./rig-answer.js";
-import { api } from "./api.js";
+import { api, inPath } from "./api.js";
 import { connectDials } from "./rig-cold.js";
 import { Day } from "./rig-day.js";
 import { Draft } from "./rig-draft.js";
@@ -27,9 +27,12 @@ async function start() {
     if (location.hash) document.getElementById(decodeURIComponent(location.hash.slice(1)))?.scrollIntoView();
   } catch (error) {
     if (!error.problems) throw error;
-    say(byId("page-told"), error.problems.map(inWords).join(" "));
+    say(byId("page-told"), error.problems.map((problem) => `${problem.path ? `${problem.path}: ` : ""}${inWords(problem)}`).join(" "));
     byId("page-again").hidden = false;
     byId("page-again").onclick = () => location.reload();
+    // A file with errors has no form; in its text each one stands at its line.
+    const file = new URLSearchParams(location.search).get("file");
+    if (file && error.status === 400) Object.assign(byId("page-text"), { hidden: false, href: `/file/${inPath(file)}` });
   }
 }
 

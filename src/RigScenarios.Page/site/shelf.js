@@ -5,9 +5,8 @@ import { el } from "./parts.js";
 const message = document.getElementById("message");
 
 function notebookRow(notebook) {
-  const picture = el("div", { class: "picture" });
-  if (notebook.hasPicture) picture.append(el("img", { src: `/picture/${encodeURIComponent(notebook.name)}`, alt: "", loading: "lazy" }));
-  return el("li", {}, picture, el("div", {},
+  const picture = notebook.hasPicture ? el("div", { class: "picture" }, el("img", { src: `/picture/${encodeURIComponent(notebook.name)}`, alt: "", loading: "lazy" })) : null;
+  return el("li", { class: picture ? "with-picture" : "" }, picture, el("div", {},
     el("h3", {}, el("a", { href: `/n/${encodeURIComponent(notebook.name)}` }, notebook.title)), el("p", {}, notebook.sentence)));
 }
 

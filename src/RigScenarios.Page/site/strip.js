@@ -6,6 +6,7 @@ import { inWords, labelOf, makeControl } from "./controls.js";
 export function makeStrip(parameters, on) {
   const isPhone = matchMedia("(max-width: 699px)").matches;
   const controls = new Map(parameters.map(parameter => [parameter.name, makeControl(parameter, on.change)]));
+  const own = new Map(parameters.map(parameter => [parameter.name, parameter.default]));
   const choices = new Map(parameters.map(parameter => [parameter.name, parameter.choices]));
 
   const foldValues = el("span", { class: "values" });
@@ -30,6 +31,8 @@ export function makeStrip(parameters, on) {
       el("button", { type: "button", onclick: on.link }, "Copy link"), el("button", { type: "button", onclick: on.save }, "Save…")),
     printed);
 
+  new ResizeObserver(() => document.documentElement.style.setProperty("--rs-strip-height", `${strip.offsetHeight}px`)).observe(strip);
+
   function setFolded(isFolded) {
     strip.classList.toggle("folded", isFolded);
     fold.setAttribute("aria-expanded", String(!isFolded));
@@ -45,13 +48,14 @@ export function makeStrip(parameters, on) {
     show(values) {
       for (const parameter of parameters) if (values[parameter.name] !== undefined) controls.get(parameter.name).value = values[parameter.name];
     },
+    setDefault: (name, value) => own.set(name, value),
     useChoices(name, list) {
       choices.set(name, list);
       controls.get(name)?.useChoices(list);
     },
     /** What the controls say in one line, for the folded strip; and as a list for paper. */
     describe(values) {
-      const isChanged = parameter => values[parameter.name] !== parameter.default;
+      const isChanged = parameter => values[parameter.name] !== own.get(parameter.name);
       // What the reader changed comes first: on a phone there is room for little.
       const inOrder = [...parameters.filter(isChanged), ...parameters.filter(parameter => !isChanged(parameter))];
       foldValues.textContent = inOrder.map(parameter => words(parameter, values[parameter.name])).join(" · ");

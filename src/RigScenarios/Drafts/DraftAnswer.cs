@@ -56,6 +56,11 @@ public sealed record DraftAnswer
         ArgumentNullException.ThrowIfNull(draft);
         ArgumentNullException.ThrowIfNull(library);
         var rig = DraftRig.Of(draft, before, library, build);
+        foreach (var (field, name) in (ReadOnlySpan<(string, string)>)[("build", build), ("day", day)])
+        {
+            if (!MapForm<Build>.IsName(name))
+                rig.Log.Error(field, $"\"{name}\" can't be the short name of a {field}.", "lower-case letters, digits and hyphens, at most 60, such as \"rig\"");
+        }
         var wiring = ProposedWiring.Of(rig);
         foreach (var line in wiring.Lines.Where(line => line.FedBy.Length == 0))
             rig.Log.Error($"things.{line.Thing}.fed-by", line.Why, line.Choices.Count == 0 ? null : string.Join(", ", line.Choices.Select(choice => choice.Value)));
@@ -94,7 +99,7 @@ public sealed record DraftAnswer
         {
             Result = result,
             Assumed = [.. answer.Assumed, .. result.Assumed.Where(value => !shown.Contains(value.Field))],
-            Sentence = DraftWords.Answer(result, scenario.Days[day], rig, noBlocks, noAir),
+            Sentence = DraftWords.Answer(result, scenario.Days[day], LeftOut(rig, wiring), noBlocks, noAir),
             Cautions = [.. DraftWords.Cautions(rig), .. DayWords.Cautions(result, scenario.Builds[build].Battery, scenario.AmbientOn(scenario.Days[day]))],
         };
     }
@@ -108,7 +113,7 @@ public sealed record DraftAnswer
 
     private static IEnumerable<string> MissingIn(RigDraft draft, DraftRig rig)
     {
-        if (!rig.Things.Any(thing => thing.Thing.Role == RigRole.Camera) && rig.BuildBefore is null)
+        if (!rig.Things.Any(thing => thing.Thing.Role == RigRole.Camera) && (rig.BuildBefore is null || !rig.Devices.Any()))
             yield return "camera";
         if (rig.Battery is null)
             yield return "battery";
@@ -117,6 +122,15 @@ public sealed record DraftAnswer
         if (draft.Ambient is null && rig.Before?.Conditions.Ambient is null)
             yield return "ambient";
     }
+
+    /// <summary>The things, by their names for people, that are not in the answer yet.</summary>
+    private static List<string> LeftOut(DraftRig rig, ProposedWiring wiring) =>
+    [
+        .. from item in rig.Draft.Things
+           let thing = rig.Find(item.Key)
+           where thing is null || (thing.IsDevice && !wiring.Feeds.ContainsKey(item.Key))
+           select thing?.Part.Name ?? (item.Value.Own is { Name.Length: > 0 } own ? own.Name : item.Key),
+    ];
 
     /// <summary>The day as it is looked at until somebody describes it: recording without a stop, at room temperature.</summary>
     private static Scenario Stopgap(Scenario scenario, string dayName, bool noBlocks, bool noAir)

@@ -23,11 +23,9 @@ internal static class DraftWords
     }
 
     /// <summary>The answer with what it still leaves out.</summary>
-    public static string Answer(DayResult result, ShootingDay day, DraftRig rig, bool noBlocks, bool noAir)
+    public static string Answer(DayResult result, ShootingDay day, IReadOnlyList<string> leftOut, bool noBlocks, bool noAir)
     {
         var air = noAir ? " Taken at 20 °C until you say how cold it is." : "";
-        var leftOut = rig.Draft.Things.Keys.Where(name => rig.Find(name) is null || (rig.Find(name)!.IsDevice && !result.Devices.Any(device => device.Device.StartsWith(name, StringComparison.Ordinal))))
-            .Select(name => rig.Find(name)?.Part.Name ?? (rig.Draft.Things[name].Own?.Name is { Length: > 0 } own ? own : name)).ToList();
         var without = leftOut.Count > 0 ? $" Not counted yet: {string.Join(", ", leftOut)}." : "";
         if (noBlocks)
             return $"Recording without a stop it runs {(result.RuntimeIsLowerBound ? "over " : "about ")}{DayWords.Length(result.Runtime)}. Choose a day, and the answer will be for that day.{air}{without}";

@@ -57,13 +57,26 @@ public static class RigDraftFormat
         ArgumentNullException.ThrowIfNull(node);
         var log = new ReadLog("");
         Draft.TryRead(node, "", log, out var draft);
-        return (node is MapNode ? draft : null, log.Problems);
+        if (node is not MapNode || draft is null)
+            return (null, log.Problems);
+        // What has no usable name was told of; in a file it could not stand.
+        return (draft with { Things = Named(draft.Things), Blocks = Named(draft.Blocks) }, log.Problems);
     }
 
     /// <summary>Reads a draft from JSON. Empty text and null count as left out.</summary>
     /// <param name="json">The draft.</param>
     /// <returns>As <see cref="TryRead(FormNode)"/>.</returns>
-    public static (RigDraft? Draft, IReadOnlyList<Diagnostic> Problems) TryRead(JsonElement json) => TryRead(Node(json, 0) ?? new MapNode([], Position.None));
+    public static (RigDraft? Draft, IReadOnlyList<Diagnostic> Problems) TryRead(JsonElement json)
+    {
+        try
+        {
+            return TryRead(Node(json, 0) ?? new MapNode([], Position.None));
+        }
+        catch (InvalidOperationException)
+        {
+            return (null, [new Diagnostic(Severity.Error, "", Position.None, "", "The text holds half a character (a \\u escape whose other half is missing).")]);
+        }
+    }
 
     /// <summary>The draft as a tree of texts, from which <see cref="TryRead(FormNode)"/> makes the same draft.</summary>
     public static FormNode Write(RigDraft draft)
@@ -78,6 +91,10 @@ public static class RigDraftFormat
     /// <summary>Blocks of a day as JSON, as they stand in a draft.</summary>
     public static JsonObject WriteJson(OrderedMap<DayBlock> blocks) =>
         WriteJson(new RigDraft { Blocks = blocks })["blocks"]?.DeepClone() as JsonObject ?? [];
+
+    private static OrderedMap<T> Named<T>(OrderedMap<T> items)
+        where T : notnull =>
+        items.Keys.All(MapForm<T>.IsName) ? items : new OrderedMap<T>(items.Where(item => MapForm<T>.IsName(item.Key)));
 
     private static FormNode? Node(JsonElement json, int depth) => json.ValueKind switch
     {

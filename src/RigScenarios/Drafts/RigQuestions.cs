@@ -43,7 +43,7 @@ public static class RigQuestions
         new("motor-controller", "Motor control", "The receiver or controller of the lens motors.", [PartKind.MotorController], false, true),
         new("regulator", "Regulator or dummy battery", "Leave it open: where something can't take the battery's voltage, a fitting one is proposed.", [PartKind.Regulator], false, true),
         new("other", "Everything else on the rig", "Cage, rods, handles, head, tripod: for the weight.",
-            [PartKind.Cage, PartKind.Rods, PartKind.Handle, PartKind.Arm, PartKind.Support, PartKind.ShoulderPad, PartKind.FollowFocus, PartKind.Head, PartKind.Tripod, PartKind.Cable, PartKind.Charger], false, true),
+            [PartKind.Cage, PartKind.Rods, PartKind.Handle, PartKind.Arm, PartKind.Support, PartKind.ShoulderPad, PartKind.FollowFocus, PartKind.Head, PartKind.Tripod, PartKind.Cable], false, true),
     ];
 
     /// <summary>What is asked beside the things: how it is carried, the battery's state, the day, the cold.</summary>

@@ -68,12 +68,15 @@ internal static class PartAssumptions
     /// <summary>The keys of all figures that a part has.</summary>
     public static IEnumerable<string> Figures(Part part) => PartFormat.Form.NumericFields(part, "").Select(field => field.Path);
 
-    /// <summary>The mass of a battery makes its heat capacity; that of everything else is not in a day's result.</summary>
+    /// <summary>
+    /// The mass of a battery makes its heat capacity; that of everything else is not in a day's result. The least voltage of a device counts
+    /// where the battery's own voltage reaches it; a regulator holds its output.
+    /// </summary>
     private static bool Enters(string field, string name, Build build, ShootingDay day) => field.Split('.')[0] switch
     {
         "mass" or "size" or "battery" => name == build.Battery.Item,
         "power" => day.Blocks.Values.Any(block => field == $"power.{ChoiceForm<PowerState>.Word(block.StateOf(name))}"),
-        "voltage" => field == "voltage.minimum",
+        "voltage" => field == "voltage.minimum" && !(build.Devices.TryGetValue(name, out var device) && build.Regulators.ContainsKey(device.FedBy ?? build.StandardFeed)),
         "plate" or "regulator" => field != "regulator.input-maximum",
         _ => false,
     };

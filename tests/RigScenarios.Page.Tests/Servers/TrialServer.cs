@@ -11,10 +11,11 @@ public sealed class TrialServer : IAsyncDisposable
     private readonly string root = Directory.CreateTempSubdirectory("rigscenarios-page-").FullName;
     private readonly SocketsHttpHandler handler = new() { AllowAutoRedirect = false, UseCookies = false, Expect100ContinueTimeout = TimeSpan.FromSeconds(10) };
     private PageServer? server;
+    private PageOptions? options;
 
     public string Rigs => Path.Combine(root, "rigs");
 
-    public string Notebooks => Path.Combine(root, "notebooks");
+    public string Notebooks { get; private set; } = "";
 
     /// <summary>A folder beside those that were given to the server.</summary>
     public string Outside => Path.Combine(root, "outside");
@@ -37,15 +38,20 @@ public sealed class TrialServer : IAsyncDisposable
     /// <summary>The header that set the cookie.</summary>
     public string SetCookie { get; private set; } = "";
 
-    public static async Task<TrialServer> StartAsync(PageLimits? limits = null, bool listen = false)
+    /// <summary>Starts a server.</summary>
+    /// <param name="limits">Its limits.</param>
+    /// <param name="listen">Whether other machines may reach it.</param>
+    /// <param name="ownNotebooks">Whether it shows the notebooks that people get, and not those made for tests.</param>
+    public static async Task<TrialServer> StartAsync(PageLimits? limits = null, bool listen = false, bool ownNotebooks = false)
     {
         var trial = new TrialServer();
+        trial.Notebooks = Path.Combine(trial.root, "notebooks");
         foreach (var folder in (string[])[trial.Rigs, trial.Notebooks, trial.Outside])
             Directory.CreateDirectory(folder);
         TrialNotebooks.WriteTo(trial.Notebooks);
-        var options = new PageOptions
+        trial.options = new PageOptions
         {
-            NotebookFolder = trial.Notebooks,
+            NotebookFolder = ownNotebooks ? Path.Combine(Checkout.Root, "notebooks") : trial.Notebooks,
             DataFolder = Checkout.Data,
             RigFolder = trial.Rigs,
             Port = 0,
@@ -53,12 +59,18 @@ public sealed class TrialServer : IAsyncDisposable
             Limits = limits ?? new PageLimits(),
             Report = trial.Reports.Add,
         };
-        trial.server = await PageServer.StartAsync(options, TestContext.Current.CancellationToken);
+        trial.server = await PageServer.StartAsync(trial.options, TestContext.Current.CancellationToken);
         using var answer = await trial.SendAsync(new HttpRequestMessage(HttpMethod.Get, trial.Address), isReader: false);
         trial.SetCookie = Assert.Single(answer.Headers.GetValues("Set-Cookie"));
         trial.Cookie = trial.SetCookie.Split(';')[0];
         return trial;
     }
+
+    /// <summary>Ends the server, as Ctrl-C would.</summary>
+    public async Task StopAsync() => await server!.DisposeAsync();
+
+    /// <summary>Starts it anew on the same port, with a new token.</summary>
+    public async Task StartAgainAsync() => server = await PageServer.StartAsync(options! with { Port = Port }, TestContext.Current.CancellationToken);
 
     /// <summary>Sends a request as a page of this server would.</summary>
     public async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, bool isReader = true)

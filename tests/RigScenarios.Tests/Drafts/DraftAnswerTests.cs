@@ -73,7 +73,8 @@ public sealed class DraftAnswerTests
         Assert.Equal("regulator-12v", answer.Wiring.Single(line => line.Thing == "monitor").FedBy);
         Assert.Contains(answer.Assumed, value => value.Field == "parts.own-monitor.mass");
         var entered = answer.Result!.Assumed.Where(value => value.Field.StartsWith("parts.", StringComparison.Ordinal)).Select(value => value.Field);
-        Assert.Equal(["parts.own-monitor.power.standby", "parts.own-monitor.voltage.minimum"], entered);
+        // The mass is in no day's result, and a regulator holds the voltage of what hangs on it.
+        Assert.Equal(["parts.own-monitor.power.standby"], entered);
         Assert.Contains(answer.Cautions, caution => caution.Contains("My monitor", StringComparison.Ordinal) && caution.Contains("assumed", StringComparison.Ordinal));
     }
 
@@ -152,7 +153,21 @@ public sealed class DraftAnswerTests
         Assert.True(draft.Things["camera"].Essential);
     }
 
+    [Fact]
+    public void A_name_that_no_file_could_hold_never_gets_into_a_scenario()
+    {
+        using var json = System.Text.Json.JsonDocument.Parse("""{"things": {"Big Monitor": {"role": "monitor", "part": "monitor-5in"}}, "blocks": {"a b": {"length": "45 min"}}}""");
+        var (draft, problems) = RigDraftFormat.TryRead(json.RootElement);
+        Assert.Equal(2, problems.Count);
+        Assert.Empty(draft!.Things);
+        Assert.Empty(draft.Blocks);
+        var answer = Drafting.Answer(Drafting.Small, build: "My build");
+        Assert.Equal("build", Assert.Single(answer.Problems).Path);
+        Assert.Null(answer.Scenario);
+    }
+
     [Theory]
+    [InlineData("{\"title\": \"\\ud800\"}")]
     [InlineData("[]")]
     [InlineData("3")]
     [InlineData("\"rig\"")]

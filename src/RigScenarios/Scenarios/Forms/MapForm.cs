@@ -77,6 +77,9 @@ public sealed partial class MapForm<T>(Form<T> form, string oneOf) : Form<Ordere
 
     internal override FormOutline Outline() => new("", [], form.Outline(), false, $"a name for each {oneOf}, followed by what belongs to it");
 
+    /// <summary>Whether a word can be the name of a thing.</summary>
+    internal static bool IsName(string word) => Name().IsMatch(word);
+
     [GeneratedRegex(NamePattern, RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Name();
 }

@@ -1,0 +1,43 @@
+// When the charts of an article are drawn: those on the screen at once, the others when the browser has a moment.
+
+/** Gives `draw()`, which draws what has changed and is done when the screen shows it. `article()` may be null at first. */
+export function makeDrawing(article, isBusy) {
+  let queue = Promise.resolve(), isLater = false;
+
+  function later() {
+    if (isLater || !article().hasWaiting()) return;
+    isLater = true;
+    setTimeout(() => {
+      isLater = false;
+      if (!isBusy()) article().draw(false);
+    }, 60);
+  }
+
+  addEventListener("scroll", () => { if (article()?.hasWaiting()) article().draw(true); }, { passive: true });
+  return () => {
+    // One chart that cannot be drawn does not keep the next from being drawn.
+    queue = queue.catch(() => {}).then(() => article().draw(true)).then(later);
+    return queue;
+  };
+}
+
+/**
+ * For whoever measures: the event "rs-updated" when the charts on the screen show a run. `drawn`: milliseconds from the
+ * reader's doing until they were drawn; `milliseconds`: until the browser had put that frame together.
+ */
+export function tellUpdated(run, lane, done) {
+  const drawn = performance.now() - run.at;
+  performance.clearMeasures("rs-run");
+  performance.measure("rs-run", { start: run.at, end: performance.now() });
+  const tell = () => {
+    const milliseconds = performance.now() - run.at;
+    Object.assign(document.documentElement.dataset, { rsRun: run.run, rsMilliseconds: milliseconds.toFixed(1) });
+    dispatchEvent(new CustomEvent("rs-updated", { detail: { run: run.run, lane, milliseconds, drawn, server: done.milliseconds, rerun: done.rerun } }));
+  };
+  if (document.hidden) return tell();
+  return requestAnimationFrame(() => {
+    const channel = new MessageChannel();
+    channel.port1.onmessage = tell;
+    channel.port2.postMessage(null);
+  });
+}

@@ -1,0 +1,109 @@
+using Microsoft.Playwright;
+using RigScenarios.Days;
+using RigScenarios.Files;
+using RigScenarios.Scenarios;
+
+namespace RigScenarios.Page.Tests.Browser;
+
+/// <summary>From nothing to a saved rig in the form, and from a file through the form back to the file.</summary>
+[Collection(InABrowser.Name)]
+public sealed class OwnRigTests(Chromium chromium)
+{
+    [Fact]
+    public async Task A_rig_made_in_the_form_is_saved_and_answers_the_same_without_the_page()
+    {
+        await using var visit = await Visit.BeginAsync(chromium);
+        await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Start with your own rig" }).ClickAsync();
+        await visit.Page.GetByLabel("What do you call it?").FillAsync("Lake at dawn");
+        await ChooseAsync(visit.Page, "camera", "compact body b");
+        await ChooseAsync(visit.Page, "battery", "brick 98");
+        await ChooseAsync(visit.Page, "plate", "plate");
+        await ChooseAsync(visit.Page, "monitor", "not listed");
+        var own = visit.Page.Locator("#question-monitor .own");
+        await own.GetByLabel("name", new() { Exact = false }).First.FillAsync("My old monitor");
+        await own.GetByLabel("Watts", new() { Exact = false }).First.FillAsync("9");
+        await visit.Page.Locator("#typical-days button, #typical-days input").First.ClickAsync();
+        await visit.Page.Locator("#ambient").FillAsync("-6 °C");
+        await visit.Page.Locator("#answer-parts .rs-answer").WaitForAsync();
+        await Assertions.Expect(visit.Page.Locator("#wiring")).ToContainTextAsync("My old monitor");
+        await Assertions.Expect(visit.Page.Locator("#answer-assumed")).ToBeVisibleAsync();
+        await visit.Page.Locator("#save-name").FillAsync("lake.yaml");
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
+        await Assertions.Expect(visit.Page.Locator("#save-told")).ToContainTextAsync("Saved as lake.yaml");
+        await Assertions.Expect(visit.Page.Locator("#save-command")).ToContainTextAsync("rigscenarios run");
+        await visit.Page.WaitForFunctionAsync("() => document.querySelector('#answer').getAttribute('aria-busy') === null");
+
+        var scenario = ScenarioFile.Read(Path.Combine(visit.Server.Rigs, "lake.yaml"));
+        Assert.Equal("Lake at dawn", scenario.Title);
+        var result = ScenarioRun.Run(scenario, scenario.Builds.Keys.First(), scenario.Days.Keys.First(), cancellation: TestContext.Current.CancellationToken);
+        var onPage = (await visit.Page.Locator("#answer-parts .rs-answer p").First.InnerTextAsync()).Replace('\u00a0', ' ');
+        Assert.Contains(DayWords.Answer(result), onPage, StringComparison.Ordinal);
+
+        await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Open it in notebook 01", Exact = false }).ClickAsync();
+        await visit.Page.Locator(".lane-now .rs-answer").First.WaitForAsync();
+        Assert.Contains(DayWords.Answer(result), (await visit.AnswerAsync()).Replace('\u00a0', ' '), StringComparison.Ordinal);
+        visit.AssertQuiet();
+    }
+
+    [Fact]
+    public async Task A_file_goes_through_the_form_without_losing_a_comment()
+    {
+        await using var visit = await Visit.BeginAsync(chromium);
+        var text = Servers.Checkout.Sample("winter-harbour.yaml").Replace("parts-from: [../parts]", $"parts-from: [{Path.Combine(Servers.Checkout.Data, "parts")}]", StringComparison.Ordinal);
+        var path = Path.Combine(visit.Server.Rigs, "harbour.yaml");
+        await File.WriteAllTextAsync(path, text, TestContext.Current.CancellationToken);
+        await visit.GoAsync("/rig?file=own/harbour.yaml&build=tripod&day=day-one");
+        await Assertions.Expect(visit.Page.Locator("#ambient")).ToHaveValueAsync("-8 °C");
+        await visit.Page.Locator("#answer-parts .rs-answer").WaitForAsync();
+        await visit.Page.Locator("#ambient").FillAsync("-13 °C");
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
+        await Assertions.Expect(visit.Page.Locator("#save-told")).ToContainTextAsync("Saved as harbour.yaml");
+        Assert.Equal(text.Replace("ambient: -8 °C", "ambient: -13 °C", StringComparison.Ordinal), await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken));
+        visit.AssertQuiet();
+    }
+
+    [Fact]
+    public async Task What_another_program_saved_meanwhile_is_not_overwritten_unasked()
+    {
+        await using var visit = await Visit.BeginAsync(chromium);
+        var path = Path.Combine(visit.Server.Rigs, "kit.yaml");
+        var text = Servers.Checkout.Sample("teaching-kit.yaml").Replace("parts-from: [../parts]", $"parts-from: [{Path.Combine(Servers.Checkout.Data, "parts")}]", StringComparison.Ordinal);
+        await File.WriteAllTextAsync(path, text, TestContext.Current.CancellationToken);
+        await visit.GoAsync("/rig?file=own/kit.yaml");
+        await visit.Page.Locator("#answer-parts .rs-answer").WaitForAsync();
+        await File.WriteAllTextAsync(path, text + "# changed elsewhere\n", TestContext.Current.CancellationToken);
+        visit.ExpectsTrouble = true;
+        await visit.Page.Locator("#ambient").FillAsync("3 °C");
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
+        await Assertions.Expect(visit.Page.Locator("#save-conflict")).ToBeVisibleAsync();
+        Assert.EndsWith("# changed elsewhere\n", await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_file_as_text_tells_its_mistakes_at_their_line_while_one_writes()
+    {
+        await using var visit = await Visit.BeginAsync(chromium);
+        await File.WriteAllTextAsync(Path.Combine(visit.Server.Rigs, "mine.yaml"), "rigscenarios: scenario 1\ntitle: Mine\nkitt: {}\n", TestContext.Current.CancellationToken);
+        await visit.GoAsync("/file/own/mine.yaml");
+        await Assertions.Expect(visit.Page.Locator("#problems li").First).ToContainTextAsync("kitt");
+        await Assertions.Expect(visit.Page.Locator("#problems")).ToContainTextAsync("3");
+        await visit.Page.Locator("#text").FillAsync("rigscenarios: scenario 1\ntitle: Mine\nkit: {}\n");
+        await Assertions.Expect(visit.Page.Locator("#problems")).Not.ToContainTextAsync("kitt");
+        await visit.Page.Locator("#text").PressAsync("Control+s");
+        await Assertions.Expect(visit.Page.Locator("#save-state")).ToContainTextAsync("aved");
+        Assert.Contains("kit: {}", await File.ReadAllTextAsync(Path.Combine(visit.Server.Rigs, "mine.yaml"), TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        visit.AssertQuiet();
+    }
+
+    private static async Task ChooseAsync(IPage page, string question, string words)
+    {
+        var field = page.Locator($"#question-{question} [role=combobox]").First;
+        await field.ClickAsync();
+        await field.FillAsync(words == "not listed" ? "" : words);
+        var list = page.Locator($"#question-{question} [role=listbox]").First;
+        if (words == "not listed")
+            await list.GetByText("Mine is not listed").ClickAsync();
+        else
+            await list.GetByRole(AriaRole.Option).First.ClickAsync();
+    }
+}

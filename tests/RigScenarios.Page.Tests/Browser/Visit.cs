@@ -1,0 +1,95 @@
+using Microsoft.Playwright;
+using RigScenarios.Page.Tests.Servers;
+
+namespace RigScenarios.Page.Tests.Browser;
+
+/// <summary>
+/// A reader at a browser with a server of their own. Whatever the browser complains of (a script that fails, something that the
+/// content security policy refuses, a request to elsewhere) is kept and must be nothing at the end.
+/// </summary>
+public sealed class Visit : IAsyncDisposable
+{
+    private readonly List<string> complaints = [];
+    private IBrowserContext? context;
+
+    private Visit(TrialServer server) => Server = server;
+
+    public TrialServer Server { get; }
+
+    public IPage Page { get; private set; } = null!;
+
+    /// <summary>Complaints that a test expects, such as those of a server that was stopped on purpose.</summary>
+    public bool ExpectsTrouble { get; set; }
+
+    public static async Task<Visit> BeginAsync(Chromium chromium, bool ownNotebooks = true, int width = 1280, int height = 800, bool night = false, PageLimits? limits = null)
+    {
+        var browser = chromium.Browser;
+        var visit = new Visit(await TrialServer.StartAsync(limits, ownNotebooks: ownNotebooks));
+        visit.context = await browser.NewContextAsync(new()
+        {
+            ViewportSize = new() { Width = width, Height = height }, ColorScheme = night ? ColorScheme.Dark : ColorScheme.Light, AcceptDownloads = true,
+        });
+        visit.context.SetDefaultTimeout(60_000);
+        visit.Page = await visit.OpenPageAsync();
+        await visit.Page.GotoAsync(visit.Server.Address.ToString());
+        return visit;
+    }
+
+    /// <summary>One more window of the same browser.</summary>
+    public async Task<IPage> OpenPageAsync()
+    {
+        var page = await context!.NewPageAsync();
+        page.Console += (_, message) =>
+        {
+            if (message.Type is "error" or "warning")
+                Complain($"{message.Type}: {message.Text}");
+        };
+        page.PageError += (_, error) => Complain(error);
+        page.Request += (_, request) =>
+        {
+            if (!request.Url.StartsWith(Server.Origin, StringComparison.Ordinal) && !request.Url.StartsWith("data:", StringComparison.Ordinal) && !request.Url.StartsWith("blob:", StringComparison.Ordinal))
+                Complain($"asked elsewhere: {request.Url}");
+        };
+        return page;
+    }
+
+    public Task GoAsync(string path) => Page.GotoAsync(Server.At(path).ToString());
+
+    /// <summary>Goes to a notebook and waits for its first answer.</summary>
+    public async Task ReadAsync(string notebook, string fragment = "")
+    {
+        await GoAsync($"/n/{notebook}{fragment}");
+        await Page.Locator(".lane-now .rs-answer").First.WaitForAsync();
+        await SettledAsync(Page);
+    }
+
+    /// <summary>The text of the present answer.</summary>
+    public Task<string> AnswerAsync() => Page.Locator(".lane-now .rs-answer p").First.InnerTextAsync();
+
+    /// <summary>Waits until no part of the page is waiting to be renewed and all charts are drawn.</summary>
+    public static Task SettledAsync(IPage page) => page.WaitForFunctionAsync(
+        "() => document.querySelector('.is-renewed') === null && [...document.querySelectorAll('.rs-chart')].filter(c => c.clientWidth > 0 && c.getBoundingClientRect().top < innerHeight).every(c => c.querySelector('.main-svg'))");
+
+    /// <summary>What the browser complained of, unless it was expected; a test ends with it.</summary>
+    public void AssertQuiet()
+    {
+        lock (complaints)
+            Assert.Empty(complaints);
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (context is not null)
+            await context.CloseAsync();
+        await Server.DisposeAsync();
+    }
+
+    private void Complain(string words)
+    {
+        lock (complaints)
+        {
+            if (!ExpectsTrouble)
+                complaints.Add(words);
+        }
+    }
+}
