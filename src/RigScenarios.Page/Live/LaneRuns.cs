@@ -1,4 +1,3 @@
-using System.Threading.Channels;
 using RigScenarios.Notebooks;
 using RigScenarios.Notebooks.Live;
 using RigScenarios.Page.Answers;
@@ -9,7 +8,7 @@ namespace RigScenarios.Page.Live;
 /// The runs of one lane, one after the other. A newer one stops the one before, and of those that wait only the newest is
 /// kept: a page that follows a moving slider gets the answer to where it is, not to where it was.
 /// </summary>
-internal sealed class LaneRuns
+internal sealed class LaneRuns : IDisposable
 {
     private readonly LiveConnection connection;
     private readonly string lane;
@@ -18,45 +17,60 @@ internal sealed class LaneRuns
     private readonly PageLimits limits;
     private readonly Action<string>? report;
     private readonly Lock gate = new();
-    private readonly Channel<LiveAsk> waiting;
+    private readonly SemaphoreSlim asked = new(0);
     private LiveLane state;
+    private LiveAsk? waiting;
     private (CancellationTokenSource Stop, StopReason? Reason)? current;
 
     public LaneRuns(LiveConnection connection, string lane, LiveNotebook notebook, RunWatch watch, PageLimits limits, Action<string>? report)
     {
         (this.connection, this.lane, this.notebook, this.watch, this.limits, this.report) = (connection, lane, notebook, watch, limits, report);
         state = notebook.Open();
-        waiting = Channel.CreateBounded<LiveAsk>(
-            new BoundedChannelOptions(1) { FullMode = BoundedChannelFullMode.DropOldest, SingleReader = true },
-            dropped => Talk(dropped, CancellationToken.None).Stopped(StopReason.Overtaken));
     }
 
-    /// <summary>Asks for a run; the one that goes on is overtaken.</summary>
+    /// <summary>Asks for a run; the one that goes on and the one that waits are overtaken.</summary>
     public void Ask(LiveAsk ask)
     {
-        waiting.Writer.TryWrite(ask);
-        StopCurrent(StopReason.Overtaken);
+        LiveAsk? overtaken;
+        // At once: a run that has just begun is either the one that waited or the one that goes on, never neither and never both.
+        lock (gate)
+        {
+            (overtaken, waiting) = (waiting, ask);
+            StopCurrent(StopReason.Overtaken);
+        }
+        if (overtaken is not null)
+            Talk(overtaken, CancellationToken.None).Stopped(StopReason.Overtaken);
+        asked.Release();
     }
 
     /// <summary>Stops the run that goes on and forgets the one that waits.</summary>
     public void Stop()
     {
-        while (waiting.Reader.TryRead(out var forgotten))
+        LiveAsk? forgotten;
+        lock (gate)
+        {
+            (forgotten, waiting) = (waiting, null);
+            StopCurrent(StopReason.Asked);
+        }
+        if (forgotten is not null)
             Talk(forgotten, CancellationToken.None).Stopped(StopReason.Asked);
-        StopCurrent(StopReason.Asked);
     }
 
     /// <summary>Runs what is asked for until the reader leaves.</summary>
     public async Task RunAllAsync(CancellationToken left)
     {
-        await foreach (var ask in waiting.Reader.ReadAllAsync(left))
+        while (true)
         {
+            await asked.WaitAsync(left);
             using var stop = CancellationTokenSource.CreateLinkedTokenSource(left);
+            LiveAsk? ask;
             lock (gate)
+            {
+                (ask, waiting) = (waiting, null);
+                if (ask is null)
+                    continue;
                 current = (stop, null);
-            // One that came in between has overtaken this one already.
-            if (waiting.Reader.TryPeek(out _))
-                StopCurrent(StopReason.Overtaken);
+            }
             try
             {
                 await RunAsync(ask, stop.Token);
@@ -68,6 +82,9 @@ internal sealed class LaneRuns
             }
         }
     }
+
+    /// <summary>Only after <see cref="RunAllAsync"/> has ended.</summary>
+    public void Dispose() => asked.Dispose();
 
     private async Task RunAsync(LiveAsk ask, CancellationToken stop)
     {

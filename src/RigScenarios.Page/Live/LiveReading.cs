@@ -24,9 +24,9 @@ internal sealed class LiveReading(LiveConnection connection, RunWatch watch, Pag
         var sending = connection.SendAllAsync(hangUp.Token);
         var running = new List<Task>();
         Task<byte[]?>? receiving = null;
+        var lanes = new Dictionary<string, LaneRuns>(StringComparer.Ordinal);
         try
         {
-            var lanes = new Dictionary<string, LaneRuns>(StringComparer.Ordinal);
             var live = await compiled.WaitAsync(left.Token);
             foreach (var name in LiveAsk.Lanes)
             {
@@ -54,6 +54,8 @@ internal sealed class LiveReading(LiveConnection connection, RunWatch watch, Pag
         {
             await left.CancelAsync();
             await NoLongerThanAsync(limits.Grace + Patience, running);
+            foreach (var lane in lanes.Values)
+                lane.Dispose();
             connection.EndQueue();
             await NoLongerThanAsync(Patience, [sending]);
             await connection.CloseAsync(ended.IsCancellationRequested ? WebSocketCloseStatus.EndpointUnavailable : WebSocketCloseStatus.NormalClosure, "");
