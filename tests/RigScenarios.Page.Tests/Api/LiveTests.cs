@@ -78,6 +78,18 @@ public sealed class LiveTests
     }
 
     [Fact]
+    public async Task A_run_is_never_overtaken_by_itself()
+    {
+        await using var server = await TrialServer.StartAsync();
+        using var reader = await server.OpenAsync("01-quick");
+        for (var run = 1; run <= 300; run++)
+        {
+            await reader.RunAsync(run, new { words = $"{run}" });
+            Assert.Equal("done", (await reader.EndAsync(run)).Text("kind"));
+        }
+    }
+
+    [Fact]
     public async Task A_reader_may_stop_a_run()
     {
         await using var server = await TrialServer.StartAsync();
