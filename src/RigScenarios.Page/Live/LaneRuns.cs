@@ -34,8 +34,12 @@ internal sealed class LaneRuns
     /// <summary>Asks for a run; the one that goes on is overtaken.</summary>
     public void Ask(LiveAsk ask)
     {
-        waiting.Writer.TryWrite(ask);
-        StopCurrent(StopReason.Overtaken);
+        // Both at one go: a run that is taken up in between would be this one, and would be stopped in the name of itself.
+        lock (gate)
+        {
+            waiting.Writer.TryWrite(ask);
+            StopCurrent(StopReason.Overtaken);
+        }
     }
 
     /// <summary>Stops the run that goes on and forgets the one that waits.</summary>
