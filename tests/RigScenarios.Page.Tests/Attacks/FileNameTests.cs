@@ -179,7 +179,8 @@ public sealed class FileNameTests
 
     [Theory]
     [InlineData("../outside/secret.yaml")]
-    [InlineData("own/../../outside/secret.yaml")]
+    [InlineData("own/../outside/secret.yaml")]
+    [InlineData("own/%2e%2e/outside/secret.yaml")]
     [InlineData("samples/../../notebooks/01-quick.ipynb")]
     [InlineData("own/..\\secret.yaml")]
     [InlineData("other/secret.yaml")]
