@@ -24,6 +24,12 @@ public sealed record PageOptions
     /// <summary>Whether other machines on this network may reach the server; otherwise only this machine.</summary>
     public bool Listen { get; init; }
 
+    /// <summary>
+    /// Whether the notebooks are compiled in the background as soon as the server runs, while their reader still looks at the
+    /// shelf; otherwise each when it is first opened.
+    /// </summary>
+    public bool Prepares { get; init; }
+
     /// <summary>How much one reader may ask for.</summary>
     public PageLimits Limits { get; init; } = new();
 

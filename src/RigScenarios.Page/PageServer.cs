@@ -62,6 +62,8 @@ public sealed class PageServer : IAsyncDisposable
             try
             {
                 await server.application.StartAsync(cancellation);
+                if (options.Prepares)
+                    _ = Task.Run(() => server.shelf.PrepareAsync(server.application.Lifetime.ApplicationStopping), CancellationToken.None);
                 return server;
             }
             catch (IOException exception) when (exception.InnerException is AddressInUseException)

@@ -41,6 +41,7 @@ internal static class OpenCommand
             CommandFolder = Environment.CurrentDirectory,
             Port = port,
             Listen = listen,
+            Prepares = true,
             Report = Console.Error.WriteLine,
         };
         await using var server = await PageServer.StartAsync(options, cancellation);

@@ -16,7 +16,7 @@ internal static class NotebookJson
         json.WriteString("name", notebook.Name);
         json.WriteString("title", notebook.Title);
         json.WriteStartArray("cells");
-        foreach (var cell in notebook.Cells.Where(cell => cell.Kind is CellKind.Prose or CellKind.Code))
+        foreach (var cell in notebook.Cells.Where(cell => cell is { Kind: CellKind.Prose or CellKind.Code, IsForNotebookPrograms: false }))
             WriteCell(json, cell, notebook);
         json.WriteEndArray();
         json.WriteStartArray("parameters");

@@ -39,6 +39,24 @@ internal sealed class NotebookShelf(string folder, IReadOnlyList<ScenarioFolder>
         }
     }
 
+    /// <summary>Compiles all notebooks one after the other. One that can't be is left to whoever opens it: they are told why.</summary>
+    public async Task PrepareAsync(CancellationToken cancellation)
+    {
+        try
+        {
+            foreach (var notebook in All())
+            {
+                cancellation.ThrowIfCancellationRequested();
+                using var reading = Open(notebook.Name);
+                await reading.Live.WaitAsync(cancellation);
+            }
+        }
+        catch (Exception exception) when (exception is OperationCanceledException or NotebookInputException or IOException or UnauthorizedAccessException)
+        {
+            // Opening it says what is wrong.
+        }
+    }
+
     public void Dispose()
     {
         lock (gate)

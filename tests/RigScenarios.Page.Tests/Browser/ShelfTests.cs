@@ -32,7 +32,7 @@ public sealed class ShelfTests(Chromium chromium)
         await visit.GoAsync("/");
         var row = visit.Page.Locator("#own-list > li");
         await Assertions.Expect(row).ToHaveCountAsync(1);
-        await Assertions.Expect(row).ToContainTextAsync("<b>Mine</b>");
+        await Assertions.Expect(row).ToContainTextAsync("mine.yaml");
         await Assertions.Expect(row.Locator(".problem")).ToContainTextAsync("cannot be read yet");
         visit.AssertQuiet();
     }
