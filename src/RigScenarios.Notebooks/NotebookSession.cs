@@ -46,8 +46,8 @@ public static class NotebookSession
     }
 
     /// <summary>
-    /// Offers the scenario that the notebook asked about, with its changes, to be kept as a file. A page shows a place to save
-    /// it; elsewhere nothing is seen.
+    /// Offers the scenario that the notebook asked about, with its changes, to be kept as a file that describes its parts itself.
+    /// A page shows a place to save it; elsewhere nothing is seen.
     /// </summary>
     /// <param name="scenario">The scenario.</param>
     /// <param name="name">A name for the file, such as "winter-harbour-colder".</param>
@@ -55,7 +55,7 @@ public static class NotebookSession
     {
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
-        CellDisplay.Show(new ScenarioPart(name, ScenarioFile.Text(scenario)));
+        CellDisplay.Show(new ScenarioPart(name, ScenarioFile.Text(scenario.SelfContained())));
     }
 
     /// <summary>Shows an answer: the sentence that the reader came for, with the cautions that go with it.</summary>

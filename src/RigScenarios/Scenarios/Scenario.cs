@@ -41,6 +41,15 @@ public sealed record Scenario
     /// <summary>The part behind a name in the kit; null if there is none.</summary>
     public Part? PartOf(string kitName) => Kit.TryGetValue(kitName, out var item) ? FindPart(item.Part) : null;
 
+    /// <summary>
+    /// The scenario on its own: it describes the parts of its kit itself and names no parts files, so that its file can go anywhere.
+    /// </summary>
+    public Scenario SelfContained()
+    {
+        var used = Kit.Values.Select(item => item.Part).Distinct().Where(id => !Parts.ContainsKey(id) && Library.ContainsKey(id));
+        return this with { PartsFrom = [], Library = OrderedMap<Part>.Empty, Parts = new OrderedMap<Part>(Parts.Concat(used.Select(id => KeyValuePair.Create(id, Library[id])))) };
+    }
+
     /// <summary>The ids of all parts.</summary>
     public IEnumerable<string> PartIds => Parts.Keys.Concat(Library.Keys).Distinct();
 

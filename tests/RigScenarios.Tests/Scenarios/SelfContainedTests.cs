@@ -1,0 +1,27 @@
+using RigScenarios.Files;
+using RigScenarios.Scenarios;
+
+namespace RigScenarios.Tests.Scenarios;
+
+public sealed class SelfContainedTests
+{
+    [Theory]
+    [InlineData("winter-harbour.yaml")]
+    [InlineData("teaching-kit.yaml")]
+    public void A_scenario_on_its_own_answers_the_same_from_any_folder(string name)
+    {
+        var scenario = ScenarioFile.Read(Path.Combine(Repository.Root, "data", "scenarios", name));
+        using var folder = new TemporaryFolder();
+        var (alone, problems) = ScenarioFile.TryRead(folder.Write("alone.yaml", ScenarioFile.Text(scenario.SelfContained())));
+        Assert.Empty(problems);
+        foreach (var build in scenario.Builds.Keys)
+        {
+            foreach (var day in scenario.Days.Keys)
+            {
+                var (there, here) = (ScenarioRun.Run(scenario, build, day), ScenarioRun.Run(alone!, build, day));
+                Assert.Equal(there.Runtime.Seconds, here.Runtime.Seconds, 6);
+                Assert.Equal(there.EndCause, here.EndCause);
+            }
+        }
+    }
+}
