@@ -28,6 +28,7 @@ public sealed class PageServer : IAsyncDisposable
     private readonly RunWatch watch;
     private readonly OwnAddresses addresses;
     private readonly AccessToken token;
+    private bool isDisposed;
 
     private PageServer(WebApplication application, NotebookShelf shelf, RunWatch watch, OwnAddresses addresses, AccessToken token) =>
         (this.application, this.shelf, this.watch, this.addresses, this.token) = (application, shelf, watch, addresses, token);
@@ -99,6 +100,9 @@ public sealed class PageServer : IAsyncDisposable
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
+        if (isDisposed)
+            return;
+        isDisposed = true;
         await StopAsync();
         await application.DisposeAsync();
         await watch.DisposeAsync();

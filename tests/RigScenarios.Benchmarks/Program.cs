@@ -10,6 +10,7 @@ try
         ["discharge", .. var rest] => DischargeCommand.Run(rest),
         ["measured-cells", .. var rest] => MeasuredCellsCommand.Run(rest),
         ["live", .. var rest] => await LiveCommand.RunAsync(rest),
+        ["page", .. var rest] => await PageCommand.RunAsync(rest),
         [] or ["help" or "--help" or "-h"] => Help(),
         _ => Benchmarks(args),
     };
@@ -29,6 +30,8 @@ static int Help()
             predict the measured discharges of the reference folder beside the project, write the errors
         {LiveCommand.Usage}
             move one parameter of a notebook to and fro, tell times and memory
+        {PageCommand.Usage}
+            the same on its living page in Chromium: from the slider's event until the chart is drawn
         --filter PATTERN
             measure speed (BenchmarkDotNet), for instance --filter *Discharge*
         """);

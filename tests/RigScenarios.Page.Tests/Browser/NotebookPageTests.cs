@@ -107,7 +107,9 @@ public sealed class NotebookPageTests(Chromium chromium)
     {
         await using var visit = await Visit.BeginAsync(chromium, ownNotebooks: false);
         await visit.ReadAsync("01-quick");
+        // Told once the reader has left the field: half of a number is no mistake.
         await visit.Page.GetByLabel("How much", new() { Exact = true }).FillAsync("99");
+        await visit.Page.GetByLabel("How much", new() { Exact = true }).PressAsync("Tab");
         await Assertions.Expect(visit.Page.Locator(".control .problem:visible")).ToContainTextAsync("outside 0 to 10");
         await visit.GoAsync("/n/03-fails");
         await Assertions.Expect(visit.Page.Locator(".lane-now .problem:visible")).ToContainTextAsync("The lens is <b>missing</b>.");

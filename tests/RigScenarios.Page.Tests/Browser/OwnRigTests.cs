@@ -85,7 +85,7 @@ public sealed class OwnRigTests(Chromium chromium)
         await using var visit = await Visit.BeginAsync(chromium);
         await File.WriteAllTextAsync(Path.Combine(visit.Server.Rigs, "mine.yaml"), "rigscenarios: scenario 1\ntitle: Mine\nkitt: {}\n", TestContext.Current.CancellationToken);
         await visit.GoAsync("/file/own/mine.yaml");
-        await Assertions.Expect(visit.Page.Locator("#problems li").First).ToContainTextAsync("kitt");
+        await Assertions.Expect(visit.Page.Locator("#problems")).ToContainTextAsync("kitt");
         await Assertions.Expect(visit.Page.Locator("#problems")).ToContainTextAsync("3");
         await visit.Page.Locator("#text").FillAsync("rigscenarios: scenario 1\ntitle: Mine\nkit: {}\n");
         await Assertions.Expect(visit.Page.Locator("#problems")).Not.ToContainTextAsync("kitt");
