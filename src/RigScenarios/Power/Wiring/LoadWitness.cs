@@ -1,0 +1,57 @@
+namespace RigScenarios.Power.Wiring;
+
+/// <summary>
+/// Keeps the extremes of the terminal voltage under each draw of a run. Within one draw every voltage and current of the wiring is a function of the
+/// terminal voltage alone, each draw convex in it, so that the largest loads stand at its extremes.
+/// </summary>
+internal sealed class LoadWitness : DischargeWitness
+{
+    // A later moment counts only if it is beyond the earlier by more than this, relative: no time is told from rounding.
+    private const double Flat = 1e-10;
+
+    private readonly Dictionary<WiringDraw, Extremes> seen = [];
+    private WiringDraw? last;
+    private Extremes? lastExtremes;
+
+    /// <summary>Time of the run's start, s; is added to all times.</summary>
+    public double Origin { get; set; }
+
+    /// <summary>The draws that were seen, with their extremes: lowest voltage (V) and when (s), highest voltage and when.</summary>
+    public IEnumerable<(WiringDraw Draw, double Volts, double Seconds)> Points =>
+        seen.SelectMany(item => new[] { (item.Key, item.Value.Low, item.Value.LowAt), (item.Key, item.Value.High, item.Value.HighAt) });
+
+    /// <inheritdoc/>
+    public override void See(double seconds, double volts, in TerminalDraw draw) => See(seconds, volts, (WiringDraw)draw.Solved!);
+
+    /// <summary>Tells of one moment.</summary>
+    public void See(double seconds, double volts, WiringDraw draw)
+    {
+        if (draw != last)
+        {
+            last = draw;
+            if (!seen.TryGetValue(draw, out lastExtremes))
+                seen.Add(draw, lastExtremes = new Extremes());
+        }
+
+        lastExtremes!.See(volts, Origin + seconds);
+    }
+
+    private sealed class Extremes
+    {
+        public double Low { get; private set; } = double.PositiveInfinity;
+
+        public double LowAt { get; private set; }
+
+        public double High { get; private set; }
+
+        public double HighAt { get; private set; }
+
+        public void See(double volts, double seconds)
+        {
+            if (volts < Low * (1 - Flat))
+                (Low, LowAt) = (volts, seconds);
+            if (volts > High * (1 + Flat))
+                (High, HighAt) = (volts, seconds);
+        }
+    }
+}
