@@ -16,9 +16,14 @@ internal sealed class LoadWitness : DischargeWitness
     /// <summary>Time of the run's start, s; is added to all times.</summary>
     public double Origin { get; set; }
 
-    /// <summary>The draws that were seen, with their extremes: lowest voltage (V) and when (s), highest voltage and when.</summary>
-    public IEnumerable<(WiringDraw Draw, double Volts, double Seconds)> Points =>
-        seen.SelectMany(item => new[] { (item.Key, item.Value.Low, item.Value.LowAt), (item.Key, item.Value.High, item.Value.HighAt) });
+    /// <summary>
+    /// The draws that were seen, each at its first moment, at its lowest and at its highest voltage: V and s. The first moment, because a load that
+    /// doesn't depend on the voltage is at its largest from the beginning.
+    /// </summary>
+    public IEnumerable<(WiringDraw Draw, double Volts, double Seconds)> Points => seen.SelectMany(item => new[]
+    {
+        (item.Key, item.Value.First, item.Value.FirstAt), (item.Key, item.Value.Low, item.Value.LowAt), (item.Key, item.Value.High, item.Value.HighAt),
+    });
 
     /// <inheritdoc/>
     public override void See(double seconds, double volts, in TerminalDraw draw) => See(seconds, volts, (WiringDraw)draw.Solved!);
@@ -30,14 +35,18 @@ internal sealed class LoadWitness : DischargeWitness
         {
             last = draw;
             if (!seen.TryGetValue(draw, out lastExtremes))
-                seen.Add(draw, lastExtremes = new Extremes());
+                seen.Add(draw, lastExtremes = new Extremes(volts, Origin + seconds));
         }
 
         lastExtremes!.See(volts, Origin + seconds);
     }
 
-    private sealed class Extremes
+    private sealed class Extremes(double first, double firstAt)
     {
+        public double First => first;
+
+        public double FirstAt => firstAt;
+
         public double Low { get; private set; } = double.PositiveInfinity;
 
         public double LowAt { get; private set; }
