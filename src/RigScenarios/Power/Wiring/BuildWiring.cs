@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace RigScenarios.Power.Wiring;
 
-/// <summary>The wiring of a build: its plate, regulators and devices, joined by perfect wires unless a cable is given.</summary>
+/// <summary>The wiring of a build: its plate, regulators and devices, joined by its cables, and by perfect wires where it names none.</summary>
 public static class BuildWiring
 {
     /// <summary>The name of what a plate draws itself, after the plate's own name.</summary>
@@ -15,9 +15,8 @@ public static class BuildWiring
 
     /// <summary>Makes the network.</summary>
     /// <param name="powered">The build.</param>
-    /// <param name="cables">The cable, or anything else with a resistance, in front of a plate, regulator or device, by its name in the kit.</param>
     /// <exception cref="WiringException">The feeds make no tree.</exception>
-    public static WiringNetwork Of(PoweredBuild powered, IReadOnlyDictionary<string, ElectricResistance>? cables = null)
+    public static WiringNetwork Of(PoweredBuild powered)
     {
         ArgumentNullException.ThrowIfNull(powered);
         var elements = new List<WiringElement>();
@@ -56,7 +55,7 @@ public static class BuildWiring
         string? Feed(string name, string fedBy)
         {
             var above = fedBy == Build.BatteryFeed ? null : fedBy;
-            if (cables is null || !cables.TryGetValue(name, out var resistance))
+            if (!powered.Cables.TryGetValue(name, out var resistance))
                 return above;
             elements.Add(new Wire($"cable of {name}", above, resistance));
             return elements[^1].Name;

@@ -43,6 +43,9 @@ internal sealed class RadialPart
         slopes = new Vector512<double>[parents.Length];
     }
 
+    /// <summary>The whole draw, where all of it is at the source's terminal; null otherwise.</summary>
+    public TerminalDraw? AtTerminals => parents.Length == 1 ? new TerminalDraw(watts[0], amperes[0], siemens[0]) : null;
+
     /// <summary>Voltages at a node after the last solution; where there is none, those at which the search found that out.</summary>
     public Vector512<double> Volts(int node) => volts[node];
 

@@ -90,8 +90,19 @@ internal sealed class WiringDraw : SolvedDraw
         point.Watched = least;
     }
 
-    /// <summary>Whether an element runs, by itself and by what is above it.</summary>
-    public bool IsLive(int element) => live[element];
+    /// <summary>
+    /// The draw as a formula and the terminal voltage to watch (V; null for none), if no resistance stands between the terminals and anything that hangs on them:
+    /// the formula is solved faster. Null otherwise, also where something is short of voltage whatever the terminals do.
+    /// </summary>
+    public (TerminalDraw Draw, double? Watched)? AtTerminals()
+    {
+        if (root.AtTerminals is not { } draw || unsolvable || fixedMargin <= 0)
+            return null;
+        return (draw, watched.Length > 0 ? watched.Max(one => one.Threshold) : null);
+    }
+
+    /// <summary>Current out of a regulator, A; 0 for other elements and for one that has stopped.</summary>
+    public double OutputOf(int element) => outputAmperes[element];
 
     /// <summary>Inlet voltage (V), inlet current and output current (A) of every element at a voltage of the terminals; null if there is no solution.</summary>
     public ElementFigures[]? At(double terminalVolts)

@@ -90,6 +90,9 @@ public sealed class WiringNetwork
     /// <param name="highest">The pack's voltage without load, full.</param>
     public IReadOnlyList<OverVoltage> OverVoltages(ElectricPotential highest) => WiringLimits.OverVoltages(this, highest.Volts);
 
+    /// <summary>The number of the element of that name; -1 if there is none.</summary>
+    internal int NumberOf(string name) => Array.FindIndex(elements, element => element.Name == name);
+
     internal int ParentOf(int element) => parents[element];
 
     /// <summary>The regulator that an element hangs on; -1 if it is the pack.</summary>
