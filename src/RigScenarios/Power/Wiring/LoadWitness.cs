@@ -36,6 +36,7 @@ internal sealed class LoadWitness : DischargeWitness
             last = draw;
             if (!seen.TryGetValue(draw, out lastExtremes))
                 seen.Add(draw, lastExtremes = new Extremes(volts, Origin + seconds));
+            lastExtremes.Resume();
         }
 
         lastExtremes!.See(volts, Origin + seconds);
@@ -43,6 +44,9 @@ internal sealed class LoadWitness : DischargeWitness
 
     private sealed class Extremes(double first, double firstAt)
     {
+        private (double Volts, double Seconds)? before;
+        private (double Volts, double Seconds)? previous;
+
         public double First => first;
 
         public double FirstAt => firstAt;
@@ -55,7 +59,32 @@ internal sealed class LoadWitness : DischargeWitness
 
         public double HighAt { get; private set; }
 
+        /// <summary>What comes next doesn't go on from what was seen last.</summary>
+        public void Resume() => (before, previous) = (null, null);
+
         public void See(double volts, double seconds)
+        {
+            Keep(volts, seconds);
+            if (previous is { } middle && seconds <= middle.Seconds)
+                Resume();
+            if (before is { } first && previous is { } turn && (turn.Volts - first.Volts) * (turn.Volts - volts) > 0)
+                Turns(first, turn, (volts, seconds));
+            (before, previous) = (previous, (volts, seconds));
+        }
+
+        // The moments stand too far apart to take the turning point for one of them: that of the parabola through three.
+        private void Turns((double Volts, double Seconds) first, (double Volts, double Seconds) turn, (double Volts, double Seconds) last)
+        {
+            double back = first.Seconds - turn.Seconds, on = last.Seconds - turn.Seconds;
+            double down = (first.Volts - turn.Volts) / back, up = (last.Volts - turn.Volts) / on;
+            var bend = (up - down) / (on - back);
+            var slope = up - (bend * on);
+            var at = -slope / (2 * bend);
+            if (at > back && at < on)
+                Keep(turn.Volts + (at * (slope + (bend * at))), turn.Seconds + at);
+        }
+
+        private void Keep(double volts, double seconds)
         {
             if (volts < Low * (1 - Flat))
                 (Low, LowAt) = (volts, seconds);
