@@ -1,4 +1,5 @@
 using RigScenarios.Parts;
+using UnitsNet;
 
 namespace RigScenarios.Builds;
 
@@ -11,6 +12,12 @@ namespace RigScenarios.Builds;
 public sealed record PoweredBuild(
     Build Build, Part Battery, Part? Plate, OrderedMap<PoweredRegulator> Regulators, OrderedMap<PoweredDevice> Devices)
 {
+    /// <summary>
+    /// Resistance of the cable, its contacts and plugs in front of a plate, regulator or device, by its name in the kit; what isn't named is joined by a
+    /// perfect wire.
+    /// </summary>
+    public OrderedMap<ElectricResistance> Cables { get; init; } = OrderedMap<ElectricResistance>.Empty;
+
     /// <summary>Looks up the parts of a build.</summary>
     /// <param name="build">The build.</param>
     /// <param name="partOf">The part behind a name in the kit; null for an unknown name.</param>

@@ -1,5 +1,6 @@
 using RigScenarios.Builds;
 using RigScenarios.Power;
+using RigScenarios.Power.Wiring;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -9,10 +10,11 @@ namespace RigScenarios.Days;
 internal sealed class DayWalk(
     PoweredBuild powered, ShootingDay day, Temperature ambient, PackAssumptions pack, DayRunOptions options, CancellationToken cancellation)
 {
-    private readonly Distribution distribution = new(powered);
-    private readonly Distribution.Stopped stopped = new();
+    private readonly WiringNetwork network = BuildWiring.Of(powered);
+    private readonly List<int> stopped = [];
     private readonly List<DischargePoint> series = [];
     private readonly Dictionary<string, (double Seconds, string Cause)> stops = new(StringComparer.Ordinal);
+    private readonly PackParameters parameters = new(pack.Pack);
     private readonly LargestLoads loads = new(powered);
     private DischargeStart state = new()
     {
@@ -89,23 +91,28 @@ internal sealed class DayWalk(
     /// <summary>Runs until the block is over, something drops out or the pack ends; gives the seconds run.</summary>
     private double Stretch(DayBlock block, double left, bool keep)
     {
-        var watts = distribution.Watts(block.StateOf, stopped);
-        var watched = distribution.WatchedVolts(watts, stopped);
-        var demand = new Demand([new DemandSegment(Duration.FromSeconds(left), UnitsNet.Power.FromWatts(watts[0]), ElectricCurrent.Zero, ElectricConductance.Zero)]);
+        var draw = DrawIn(block, stopped);
         var points = keep && options.SeriesPoints > 0 ? Math.Max(12, (int)(options.SeriesPoints * left / day.Length.Seconds)) : 0;
-        var run = Discharge.Run(pack.Pack, ambient, state with { DemandOffset = Duration.Zero }, demand, new DischargeOptions
-        {
-            TimeLimit = Duration.FromSeconds(left),
-            WatchedVoltage = watched is { } volts ? ElectricPotential.FromVolts(volts) : null,
-            SeriesPoints = points,
-        }, cancellation);
+        var formula = draw.AtTerminals();
+        var run = new DischargeRun(
+            parameters,
+            ambient,
+            state,
+            new DemandCursor([formula?.Draw ?? new TerminalDraw(0, 0, 0, draw)], [left], 0),
+            new DischargeOptions
+            {
+                TimeLimit = Duration.FromSeconds(left),
+                WatchedVoltage = formula?.Watched is { } volts ? ElectricPotential.FromVolts(volts) : null,
+                SeriesPoints = points,
+            },
+            witness: null).Run(cancellation);
         var ran = run.Cause == EndCause.TimeLimit ? left : run.EndTime.Seconds;
         if (points > 0)
         {
             foreach (var point in run.Series)
                 series.Add(point with { Time = Duration.FromSeconds(seconds + point.Time.Seconds) });
         }
-        loads.See(distribution, watts, run);
+        loads.See(network, draw, run);
         seconds += ran;
         deliveredJoules += run.Energies.Delivered.Joules;
         state = run.FinalState;
@@ -117,7 +124,7 @@ internal sealed class DayWalk(
             case EndCause.TimeLimit:
                 return left;
             case EndCause.WatchedVoltage:
-                Drop(distribution.ShortestOf(run.EndVoltage!.Value.Volts, watts, stopped));
+                Drop(draw.Shortest(run.EndVoltage!.Value.Volts));
                 break;
             default:
                 packCause = run.Cause;
@@ -130,8 +137,8 @@ internal sealed class DayWalk(
     private void Drop(int element)
     {
         stopped.Add(element);
-        var cause = distribution.NameOf(element);
-        foreach (var device in powered.Devices.Keys.Where(device => !stops.ContainsKey(device) && distribution.IsDead(distribution.NumberOf(device), stopped)))
+        var cause = network[element].Name;
+        foreach (var device in powered.Devices.Keys.Where(device => !stops.ContainsKey(device) && IsDead(network.NumberOf(device))))
         {
             stops[device] = (seconds, $"drop-out of {cause}");
             if (powered.Devices[device].Essential)
@@ -145,16 +152,45 @@ internal sealed class DayWalk(
             endCause = $"drop-out of {cause}";
     }
 
+    private bool IsDead(int element)
+    {
+        for (; element >= 0; element = network.ParentOf(element))
+        {
+            if (stopped.Contains(element))
+                return true;
+        }
+        return false;
+    }
+
+    private WiringDraw DrawIn(DayBlock block, List<int> without)
+    {
+        var open = new bool[network.Count];
+        foreach (var element in without)
+            open[element] = true;
+        return new WiringDraw(network, network.StateOf(BuildWiring.States(powered, block.StateOf)), open);
+    }
+
+    // What the pack must deliver at its nominal voltage; behind perfect wires it is the same at any voltage. Where cables can't carry it: what the devices ask for.
+    private double WattsIn(DayBlock block)
+    {
+        var draw = DrawIn(block, []);
+        if (draw.AtTerminals() is { Draw: { Current: 0, Conductance: 0 } formula })
+            return formula.Power;
+        var volts = powered.Battery.Battery!.Voltage.Volts;
+        return draw.At(volts) is { } figures
+            ? volts * Enumerable.Range(0, network.Count).Where(i => network.ParentOf(i) < 0).Sum(i => figures[i].Current)
+            : powered.Devices.Sum(item => (double)item.Value.DrawIn(block.StateOf(item.Key)).Watts);
+    }
+
     private List<BlockSpan> Blocks()
     {
-        var nothing = new Distribution.Stopped();
         var spans = new List<BlockSpan>(day.Blocks.Count);
         var start = 0.0;
         foreach (var (name, block) in day.Blocks)
         {
             var end = start + block.Length.Seconds;
             spans.Add(new BlockSpan(name, block.Title ?? name, Duration.FromSeconds(start), Duration.FromSeconds(end),
-                UnitsNet.Power.FromWatts(distribution.Watts(block.StateOf, nothing)[0])));
+                UnitsNet.Power.FromWatts(WattsIn(block))));
             start = end;
         }
         return spans;

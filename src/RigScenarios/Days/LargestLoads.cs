@@ -1,5 +1,6 @@
 using RigScenarios.Builds;
 using RigScenarios.Power;
+using RigScenarios.Power.Wiring;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -14,7 +15,7 @@ internal sealed class LargestLoads(PoweredBuild powered)
     private double hottestKelvins = double.NegativeInfinity;
 
     /// <summary>Looks at one stretch. Constant power draws its largest current at the lowest voltage, which is at one of the ends or after a step.</summary>
-    public void See(Distribution distribution, double[] watts, DischargeResult run)
+    public void See(WiringNetwork network, WiringDraw draw, DischargeResult run)
     {
         var volts = run.EndVoltage?.Volts ?? double.NaN;
         foreach (var point in run.Series)
@@ -25,14 +26,10 @@ internal sealed class LargestLoads(PoweredBuild powered)
         if (run.EndCurrent is { } current)
             packAmperes = Math.Max(packAmperes, current.Amperes);
         hottestKelvins = Math.Max(hottestKelvins, run.EndTemperature.Kelvins);
-        if (powered.Build.Plate is { } plate && volts > 0)
-            plateAmperes = Math.Max(plateAmperes, watts[distribution.NumberOf(plate)] / volts);
-        foreach (var (name, regulator) in powered.Regulators)
-        {
-            var own = (double)(regulator.Data.OwnDraw ?? UnitsNet.Power.Zero).Watts;
-            var output = Math.Max(0, watts[distribution.NumberOf(name)] - own) * regulator.Data.Efficiency.DecimalFractions;
-            regulatorAmperes[name] = Math.Max(regulatorAmperes.GetValueOrDefault(name), output / regulator.Data.OutputVoltage.Volts);
-        }
+        if (powered.Build.Plate is { } plate && volts > 0 && draw.At(volts) is { } figures)
+            plateAmperes = Math.Max(plateAmperes, figures[network.NumberOf(plate)].Current);
+        foreach (var name in powered.Regulators.Keys)
+            regulatorAmperes[name] = Math.Max(regulatorAmperes.GetValueOrDefault(name), draw.OutputOf(network.NumberOf(name)));
     }
 
     /// <summary>The limits with what is left to each, closest first.</summary>

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 using RigScenarios.Cells;
@@ -16,8 +17,13 @@ internal readonly record struct PackState(double Charge, double Voltage1, double
 /// <param name="Power">P, W.</param>
 /// <param name="Current">Ic, A.</param>
 /// <param name="Conductance">g, S.</param>
+/// <param name="Solved">What is asked instead of the formula; null for the formula.</param>
 [StructLayout(LayoutKind.Auto)]
-internal readonly record struct TerminalDraw(double Power, double Current, double Conductance);
+internal readonly record struct TerminalDraw(double Power, double Current, double Conductance, SolvedDraw? Solved = null)
+{
+    /// <summary>Whether there may be a limit to what the pack can deliver at all.</summary>
+    public bool HasPowerLimit => Power > 0 || Solved is not null;
+}
 
 /// <summary>What the circuit does in one state under one draw.</summary>
 /// <param name="Voltage">V at the terminals, V.</param>
@@ -49,6 +55,9 @@ internal struct CircuitLanes
 
     /// <summary>b² - 4·a·P·R, V² (negative for a negative b): below 0 the demand cannot be delivered. Infinite without constant power.</summary>
     public Vector512<double> PowerMargin;
+
+    /// <summary>The voltage that may be watched, V: that at the terminals; where the draw is solved, the least of what its watched voltages stand above their thresholds.</summary>
+    public Vector512<double> Watched;
 
     /// <summary>I·rho, the driver of both resistor-capacitor pairs, A (aR is in the resistances).</summary>
     public Vector512<double> PairDriver;
@@ -89,7 +98,12 @@ internal static class Circuit
         // a = 1 + g·R, b = E - Ic·R; V = (b + sqrt(b² - 4·a·P·R))/(2a), the higher of the two solutions.
         var a = (internalResistance * draw.Conductance) + Vector512<double>.One;
         var b = source - (internalResistance * draw.Current);
-        if (draw.Power > 0)
+        Unsafe.SkipInit(out point);
+        if (draw.Solved is { } solvedDraw)
+        {
+            solvedDraw.Solve(source, internalResistance, ref point);
+        }
+        else if (draw.Power > 0)
         {
             // Below zero exactly where b < 2·sqrt(a·P·R), also for a negative b, and without a jump there.
             var product = a * internalResistance * draw.Power;
@@ -106,6 +120,8 @@ internal static class Circuit
             point.Current = (point.Voltage * draw.Conductance) + Vector512.Create(draw.Current);
         }
 
+        if (draw.Solved is null)
+            point.Watched = point.Voltage;
         var usable = ((state.Kelvin - Vector512.Create(band.Origin)) * band.UsableSlope) + Vector512.Create(band.Usable);
         point.PairDriver = point.Current * factor;
         point.ChargeRate = -point.Current / (usable * pack.ChargePerUnit);

@@ -5,8 +5,8 @@ namespace RigScenarios.Power;
 /// <summary>Where a run stands in its repeating demand, in plain SI numbers. Boundaries are counted from the start of the demand, so that they don't drift.</summary>
 internal sealed class DemandCursor
 {
-    // A start this close before a boundary, s, is taken as the boundary: offsets come from sums of rounded numbers.
-    private const double Snap = 1e-9;
+    /// <summary>A time this close to a boundary, s, is taken as the boundary: offsets come from sums of rounded numbers.</summary>
+    public const double Snap = 1e-9;
 
     private readonly TerminalDraw[] draws;
     private readonly double[] ends;
@@ -15,16 +15,25 @@ internal sealed class DemandCursor
     /// <param name="demand">The demand.</param>
     /// <param name="offset">Where in it the run begins, s; 0 or more.</param>
     public DemandCursor(Demand demand, double offset)
+        : this(
+            [.. demand.Segments.Select(segment => new TerminalDraw(
+                (double)segment.ConstantPower.As(PowerUnit.Watt), segment.ConstantCurrent.Amperes, segment.Conductance.Siemens))],
+            [.. demand.Segments.Select(segment => segment.Length.Seconds)],
+            offset)
     {
-        draws = new TerminalDraw[demand.Segments.Count];
+    }
+
+    /// <param name="draws">The draw in each segment.</param>
+    /// <param name="lengths">The length of each segment, s; above 0.</param>
+    /// <param name="offset">Where in them the run begins, s; 0 or more.</param>
+    public DemandCursor(TerminalDraw[] draws, double[] lengths, double offset)
+    {
+        this.draws = draws;
         ends = new double[draws.Length];
         var end = 0.0;
         for (var i = 0; i < draws.Length; i++)
         {
-            var segment = demand.Segments[i];
-            draws[i] = new TerminalDraw(
-                (double)segment.ConstantPower.As(PowerUnit.Watt), segment.ConstantCurrent.Amperes, segment.Conductance.Siemens);
-            end += segment.Length.Seconds;
+            end += lengths[i];
             ends[i] = end;
         }
 

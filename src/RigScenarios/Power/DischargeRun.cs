@@ -23,6 +23,7 @@ internal sealed class DischargeRun
     private readonly DischargeStep step;
     private readonly EndConditions conditions;
     private readonly SeriesRecorder recorder;
+    private readonly DischargeWitness? witness;
     private readonly double[] firstLengths;
     private readonly double limit;
     private readonly double startKelvin;
@@ -38,18 +39,31 @@ internal sealed class DischargeRun
     private double heatToAmbient;
 
     public DischargeRun(Pack pack, Temperature ambient, DischargeStart start, Demand demand, DischargeOptions options)
+        : this(new PackParameters(pack), ambient, start, new DemandCursor(demand, start.DemandOffset.Seconds), options, null)
     {
-        this.pack = new PackParameters(pack);
+    }
+
+    /// <param name="pack">The pack.</param>
+    /// <param name="ambient">Temperature of the air around it.</param>
+    /// <param name="start">The state at the start; where the cursor stands, it does not say.</param>
+    /// <param name="cursor">The demand, and where in it the run begins.</param>
+    /// <param name="options">When to stop, how exactly, how much to keep.</param>
+    /// <param name="witness">Told of each moment that is looked at; null for none.</param>
+    public DischargeRun(
+        PackParameters pack, Temperature ambient, DischargeStart start, DemandCursor cursor, DischargeOptions options, DischargeWitness? witness)
+    {
+        this.pack = pack;
         this.options = options;
+        this.cursor = cursor;
+        this.witness = witness;
         var ambientKelvin = ambient.Kelvins;
         startKelvin = start.Temperature?.Kelvins ?? ambientKelvin;
         state = new PackState(start.StateOfCharge.DecimalFractions, start.Voltage1.Volts, start.Voltage2.Volts, startKelvin);
-        cursor = new DemandCursor(demand, start.DemandOffset.Seconds);
         firstLengths = new double[cursor.Count];
         time = cursor.Start;
         limit = cursor.Start + (options.TimeLimit ?? DischargeOptions.LongestRun).Seconds;
         step = new DischargeStep(this.pack, ambientKelvin);
-        conditions = new EndConditions(this.pack, options.WatchedVoltage?.Volts ?? double.NegativeInfinity);
+        conditions = new EndConditions(this.pack, options.WatchedVoltage?.Volts);
         recorder = new SeriesRecorder(options.SeriesPoints);
         piece = PieceBelow(state.Charge);
         band = BandOf(startKelvin);
@@ -67,13 +81,15 @@ internal sealed class DischargeRun
             Begin(afterStep, theta);
             if (afterStep)
             {
-                if (conditions.RightAfterStep(step.First, state) is { } atOnce)
+                if (conditions.RightAfterStep(step, state) is { } atOnce)
                     return End(atOnce, atStep: true, step.First[0]);
                 recorder.Add(time - cursor.Start, step.First[0], state, atStep: true);
+                witness?.See(time - cursor.Start, step.First[0].Voltage, step.Draw);
                 nextLength = firstLengths[cursor.Index] > 0 ? firstLengths[cursor.Index] : 0.3 * Math.Min(pack.TimeConstant1, pack.TimeConstant2);
             }
 
-            var target = Math.Min(cursor.Boundary, limit);
+            // A limit within a rounding of a boundary is met there: the time limit comes before what would begin then.
+            var target = limit <= cursor.Boundary + DemandCursor.Snap ? limit : cursor.Boundary;
             TakeStep(target - time);
             if (afterStep)
                 firstLengths[cursor.Index] = step.Length;
@@ -93,6 +109,8 @@ internal sealed class DischargeRun
 
             var stepEnds = cause is null && theta == 1 && toTarget;
             Record(theta, endPoint[0], endState, stepEnds);
+            if (witness is not null)
+                Show(theta, endPoint[0].Voltage);
             Accumulate(theta);
             state = endState;
             time = stepEnds ? target : time + (theta * step.Length);
@@ -194,6 +212,18 @@ internal sealed class DischargeRun
         for (var i = 1; i < Collocation.Count && Collocation.Nodes[i] < theta; i++)
             recorder.Add(from + (Collocation.Nodes[i] * step.Length), step.Circuits[i], step.States[i], atStep: false);
         recorder.Add(from + (theta * step.Length), endPoint, endState, atStep);
+    }
+
+    private void Show(double theta, double endVoltage)
+    {
+        var from = time - cursor.Start;
+        foreach (var lane in Collocation.LanesInOrder)
+        {
+            if (Collocation.Places[lane] < theta && Collocation.Places[lane] > 0)
+                witness!.See(from + (Collocation.Places[lane] * step.Length), step.Circuits.Voltage[lane], step.Draw);
+        }
+
+        witness!.See(from + (theta * step.Length), endVoltage, step.Draw);
     }
 
     private void Accumulate(double theta)

@@ -13,29 +13,34 @@ internal sealed class EndConditions
 
     private readonly double cutoffVoltage;
     private readonly double watchedVoltage;
+    private readonly bool watchesTerminals;
     private readonly double maximumCurrent;
     private readonly double maximumTemperature;
     private readonly double[] gaps = new double[Vector512<double>.Count + 1];
 
     /// <param name="pack">The pack with its limits.</param>
-    /// <param name="watchedVoltage">V; negative infinity if none is watched.</param>
-    public EndConditions(PackParameters pack, double watchedVoltage)
+    /// <param name="watchedVoltage">The terminal voltage that is watched, V; null if none is.</param>
+    public EndConditions(PackParameters pack, double? watchedVoltage)
     {
         cutoffVoltage = pack.CutoffVoltage;
         maximumCurrent = pack.MaximumCurrent;
         maximumTemperature = pack.MaximumTemperature;
-        this.watchedVoltage = watchedVoltage;
+        watchesTerminals = watchedVoltage is not null;
+        this.watchedVoltage = watchedVoltage ?? 0;
     }
 
     /// <summary>The first condition that holds right after a step of the demand, in their order; null if none does.</summary>
-    public EndCause? RightAfterStep(in CircuitLanes point, in PackState state)
+    public EndCause? RightAfterStep(DischargeStep step, in PackState state)
     {
         // The power limit alone holds strictly: at the limit itself there is still a voltage.
+        ref readonly var point = ref step.First;
         if (point.PowerMargin[0] < 0)
             return EndCause.PowerLimit;
         var lanes = StateLanes.Same(state);
         foreach (var cause in Order.AsSpan(1))
         {
+            if (cause == EndCause.WatchedVoltage && !Watches(step.Draw))
+                continue;
             if (Gap(cause, point, lanes)[0] <= 0)
                 return cause;
         }
@@ -50,9 +55,9 @@ internal sealed class EndConditions
         theta = end;
         foreach (var cause in Order)
         {
-            if (cause == EndCause.WatchedVoltage && double.IsNegativeInfinity(watchedVoltage))
+            if (cause == EndCause.WatchedVoltage && !Watches(step.Draw))
                 continue;
-            if (cause == EndCause.PowerLimit && step.Draw.Power == 0)
+            if (cause == EndCause.PowerLimit && !step.Draw.HasPowerLimit)
                 continue;
             if (Closes(cause, step, end, endPoint, endState, out var where) && (first is null || where < theta))
             {
@@ -64,10 +69,12 @@ internal sealed class EndConditions
         return first;
     }
 
+    private bool Watches(in TerminalDraw draw) => draw.Solved?.Watches ?? watchesTerminals;
+
     private Vector512<double> Gap(EndCause cause, in CircuitLanes point, in StateLanes state) => cause switch
     {
         EndCause.PowerLimit => point.PowerMargin,
-        EndCause.WatchedVoltage => point.Voltage - Vector512.Create(watchedVoltage),
+        EndCause.WatchedVoltage => point.Watched - Vector512.Create(watchedVoltage),
         EndCause.VoltageCutoff => point.Voltage - Vector512.Create(cutoffVoltage),
         EndCause.Empty => state.Charge,
         EndCause.OverCurrent => Vector512.Create(maximumCurrent) - point.Current,

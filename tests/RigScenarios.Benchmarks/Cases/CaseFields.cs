@@ -40,7 +40,7 @@ internal sealed class CaseFields(string where, List<string> problems)
     {
         if (Find(parent, path, out var value) && value.ValueKind == JsonValueKind.Array && value.GetArrayLength() > 0)
             return [.. value.EnumerateArray()];
-        Problem(path, "accepted: a list of one segment or more");
+        Problem(path, "accepted: a list of one or more");
         return [];
     }
 

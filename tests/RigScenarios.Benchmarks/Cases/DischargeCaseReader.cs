@@ -42,7 +42,7 @@ internal static class DischargeCaseReader
         return new DischargeCaseFile(Duration.FromSeconds(limit), cases);
     }
 
-    private static JsonDocument Parse(string path)
+    internal static JsonDocument Parse(string path)
     {
         try
         {
@@ -95,7 +95,7 @@ internal static class DischargeCaseReader
         return segments;
     }
 
-    private static Pack? ReadPack(JsonElement element, CaseFields fields, List<string> problems)
+    internal static Pack? ReadPack(JsonElement element, CaseFields fields, List<string> problems)
     {
         var before = problems.Count;
         var groups = fields.Number(element, "pack.seriesGroups", value => value >= 1 && value == Math.Floor(value), "a whole number of 1 or more");

@@ -1,0 +1,95 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using RigScenarios.Benchmarks.Cases;
+using RigScenarios.Parts;
+using RigScenarios.Power.Wiring;
+
+namespace RigScenarios.Benchmarks;
+
+/// <summary>`network CASES.json RESULTS.json`: solves each network and each run of the file and writes what came out.</summary>
+internal static class NetworkCommand
+{
+    public const string Usage = "network CASES.json RESULTS.json";
+
+    private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true };
+
+    public static int Run(ReadOnlySpan<string> arguments)
+    {
+        if (arguments.Length != 2)
+        {
+            Console.Error.WriteLine($"Two files are needed: {Usage}");
+            return 2;
+        }
+
+        var file = NetworkCaseReader.Read(arguments[0]);
+        var results = new JsonObject
+        {
+            ["static"] = new JsonArray([.. file.Static.Select(Solve)]),
+            ["runs"] = new JsonArray([.. file.Runs.Select(Run)]),
+        };
+        OutputFile.Write(arguments[1], results.ToJsonString(Indented) + "\n");
+        Console.WriteLine($"{file.Static.Count} networks and {file.Runs.Count} runs, results in {arguments[1]}");
+        return 0;
+    }
+
+    private static JsonObject Solve(StaticNetworkCase one)
+    {
+        var point = one.Network.TrySolve(one.Terminals, one.States);
+        var elements = new JsonObject();
+        foreach (var (name, at) in point?.Elements ?? OrderedMap<ElementPoint>.Empty)
+        {
+            var figures = new JsonObject { ["inletV"] = at.Inlet.Volts };
+            if (at.Outlet is { } outlet)
+                figures["outletV"] = outlet.Volts;
+            figures["currentA"] = at.Current.Amperes;
+            if (at.OutputCurrent is { } output)
+                figures["outputCurrentA"] = output.Amperes;
+            elements[name] = figures;
+        }
+
+        var factor = one.Network.LoadFactorAtEdge(one.Terminals, one.States);
+        return new JsonObject
+        {
+            ["id"] = one.Id,
+            ["solvable"] = point is not null,
+            ["rootCurrentA"] = point?.Current.Amperes,
+            ["elements"] = elements,
+            ["loadScaleAtEdge"] = double.IsFinite(factor) ? factor : null,
+        };
+    }
+
+    private static JsonObject Run(NetworkRunCase one)
+    {
+        var result = WiringRun.Run(one.Network, one.Pack, one.Ambient, one.Start, one.Blocks, one.Options);
+        var devices = new JsonObject();
+        foreach (var (name, stop) in result.Devices)
+            devices[name] = new JsonObject { ["stop_s"] = stop.At.Seconds, ["because"] = stop.Because ?? "end of the run" };
+        var loads = new JsonObject();
+        foreach (var (name, load) in result.Loads)
+        {
+            var figures = new JsonObject { ["maxCurrentA"] = load.Current.Amperes, ["at_s"] = load.At.Seconds };
+            if (load.OutputCurrent is { } output)
+                (figures["maxOutputCurrentA"], figures["outputAt_s"]) = (output.Amperes, load.OutputAt!.Value.Seconds);
+            loads[name] = figures;
+        }
+
+        return new JsonObject
+        {
+            ["id"] = one.Id,
+            ["t_end_s"] = result.EndTime.Seconds,
+            ["cause"] = result.EndCause,
+            ["z_end"] = result.FinalState.StateOfCharge.DecimalFractions,
+            ["T_end_K"] = result.FinalState.Temperature!.Value.Kelvins,
+            ["V_end"] = result.EndVoltage?.Volts,
+            ["at_step"] = result.AtStep,
+            ["blocksFinished"] = result.BlocksFinished,
+            ["buildRuntime_s"] = result.BuildRuntime.Seconds,
+            ["devices"] = devices,
+            ["dropOuts"] = new JsonArray([.. result.DropOuts.Select(drop => new JsonObject
+            {
+                ["element"] = drop.Element, ["at_s"] = drop.At.Seconds, ["rightAfterChange"] = drop.RightAfterChange,
+            })]),
+            ["elements"] = loads,
+        };
+    }
+}
