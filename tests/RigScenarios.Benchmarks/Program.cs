@@ -8,6 +8,7 @@ try
     return args switch
     {
         ["discharge", .. var rest] => DischargeCommand.Run(rest),
+        ["balance", .. var rest] => BalanceCommand.Run(rest),
         ["measured-cells", .. var rest] => MeasuredCellsCommand.Run(rest),
         ["live", .. var rest] => await LiveCommand.RunAsync(rest),
         ["page", .. var rest] => await PageCommand.RunAsync(rest),
@@ -26,6 +27,8 @@ static int Help()
     Console.WriteLine($"""
         {DischargeCommand.Usage}
             run the discharges of a case file, write how each ended
+        {BalanceCommand.Usage}
+            answer what a case file asks about the balance of its rigs
         {MeasuredCellsCommand.Usage}
             predict the measured discharges of the reference folder beside the project, write the errors
         {LiveCommand.Usage}
