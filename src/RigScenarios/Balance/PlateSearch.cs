@@ -27,7 +27,7 @@ public static class PlateSearch
         double Lost(double plate) => rigs.Max(rig => kernel.Best(HeadKernel.ForeAft(rig, plate), kernel.Upright(rig)).Worst);
 
         var step = (kernel.Front - kernel.Rear) / (Samples - 1);
-        var coarse = Enumerable.Range(0, Samples).Select(i => kernel.Rear + (i * step)).MinBy(Lost);
+        var coarse = Enumerable.Range(0, Samples).Select(i => kernel.Plate(kernel.Rear + (i * step))).MinBy(Lost);
         double low = Math.Max(kernel.Rear, coarse - step), high = Math.Min(kernel.Front, coarse + step);
         var fine = RootBracket.Minimum(Lost, low, high, 1e-9);
         var plate = new[] { low, coarse, fine, high }.MinBy(Lost);

@@ -1,6 +1,5 @@
 using CsCheck;
 using RigScenarios.Balance;
-using RigScenarios.Parts;
 using UnitsNet;
 
 namespace RigScenarios.Tests.Balance;
