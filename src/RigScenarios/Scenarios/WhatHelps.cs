@@ -48,7 +48,7 @@ public static class WhatHelps
         return LargerBattery(scenario, build)
             .Concat(BetterBattery(build, scenario.AmbientOn(day)).Select(change => (change.Words, With(build with { Battery = change.Battery }))))
             .Concat(build.Devices.Where(device => !device.Value.Essential && build.Devices.Count > 1)
-                .Select(device => ($"Leave off the {scenario.PartOf(device.Key)!.Name}", With(build with { Devices = build.Devices.Without(device.Key) }))))
+                .Select(device => ($"Leave {scenario.PartOf(device.Key)!.Name} off", With(build with { Devices = build.Devices.Without(device.Key) }))))
             .Concat(build.Devices.Keys.Select(device => (device, waiting: Waiting(day, device))).Where(item => item.waiting.Minutes >= 10)
                 .Select(item => ($"Switch the {scenario.PartOf(item.device)!.Name} off while it waits ({DayWords.Length(item.waiting)} on standby in the day)",
                     scenario with { Days = scenario.Days.With(dayName, OffInsteadOfStandby(day, item.device)) })));

@@ -14,11 +14,12 @@ public sealed class SelfContainedTests
         using var folder = new TemporaryFolder();
         var (alone, problems) = ScenarioFile.TryRead(folder.Write("alone.yaml", ScenarioFile.Text(scenario.SelfContained())));
         Assert.Empty(problems);
+        var cancellation = TestContext.Current.CancellationToken;
         foreach (var build in scenario.Builds.Keys)
         {
             foreach (var day in scenario.Days.Keys)
             {
-                var (there, here) = (ScenarioRun.Run(scenario, build, day), ScenarioRun.Run(alone!, build, day));
+                var (there, here) = (ScenarioRun.Run(scenario, build, day, cancellation: cancellation), ScenarioRun.Run(alone!, build, day, cancellation: cancellation));
                 Assert.Equal(there.Runtime.Seconds, here.Runtime.Seconds, 6);
                 Assert.Equal(there.EndCause, here.EndCause);
             }
