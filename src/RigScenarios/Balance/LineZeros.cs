@@ -29,6 +29,14 @@ internal static class LineZeros
                 AddPair(function, samples[i - 1], samples[i + 1], Inside(values[i]) ? 1 : -1, tolerance, zeros);
         }
 
+        // A turn between the first two samples, or the last two, has a neighbour on one side only.
+        foreach (var (near, far) in ((int, int)[])[(0, 1), (values.Length - 1, values.Length - 2)])
+        {
+            double size = Math.Abs(values[near]), rise = Math.Abs(values[far]) - size;
+            if (Inside(values[near]) == Inside(values[far]) && rise > 0 && size <= Near * rise)
+                AddPair(function, Math.Min(samples[near], samples[far]), Math.Max(samples[near], samples[far]), Inside(values[near]) ? 1 : -1, tolerance, zeros);
+        }
+
         zeros.Sort();
         return zeros;
     }
