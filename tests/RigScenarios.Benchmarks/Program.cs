@@ -9,6 +9,7 @@ try
     {
         ["discharge", .. var rest] => DischargeCommand.Run(rest),
         ["network", .. var rest] => NetworkCommand.Run(rest),
+        ["balance", .. var rest] => BalanceCommand.Run(rest),
         ["measured-cells", .. var rest] => MeasuredCellsCommand.Run(rest),
         ["live", .. var rest] => await LiveCommand.RunAsync(rest),
         ["page", .. var rest] => await PageCommand.RunAsync(rest),
@@ -29,6 +30,8 @@ static int Help()
             run the discharges of a case file, write how each ended
         {NetworkCommand.Usage}
             solve the wirings of a case file, at one voltage and over whole runs, write what came out
+        {BalanceCommand.Usage}
+            answer what a case file asks about the balance of its rigs
         {MeasuredCellsCommand.Usage}
             predict the measured discharges of the reference folder beside the project, write the errors
         {LiveCommand.Usage}

@@ -23,6 +23,13 @@ internal static class Require
             Refuse(name, value, unit, "0 or more");
     }
 
+    /// <summary>A finite value.</summary>
+    public static void Finite(double value, string unit, [CallerMemberName] string name = "")
+    {
+        if (!double.IsFinite(value))
+            Refuse(name, value, unit, "a finite number");
+    }
+
     /// <summary>A value in a closed range.</summary>
     public static void Within(double value, double low, double high, string unit, [CallerMemberName] string name = "")
     {

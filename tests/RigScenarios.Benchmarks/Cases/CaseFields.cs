@@ -14,6 +14,16 @@ internal sealed class CaseFields(string where, List<string> problems)
         return double.IsFinite(number) && accepts(number) ? number : Problem(path, $"found {value.GetRawText()}; accepted: {accepted}");
     }
 
+    public double Number(JsonElement parent, string path, double? otherwise = null) => Number(parent, path, _ => true, "a finite number", otherwise);
+
+    public string Text(JsonElement parent, string path)
+    {
+        if (Find(parent, path, out var value) && value.ValueKind == JsonValueKind.String && value.GetString() is { Length: > 0 } text)
+            return text;
+        Problem(path, "accepted: a name or word in quotes");
+        return "";
+    }
+
     public double Positive(JsonElement parent, string path) => Number(parent, path, value => value > 0, "above 0");
 
     public double NotNegative(JsonElement parent, string path, double? otherwise = null) =>
@@ -36,11 +46,33 @@ internal sealed class CaseFields(string where, List<string> problems)
         return [.. value.EnumerateArray().Select(one => one.GetDouble())];
     }
 
-    public IReadOnlyList<JsonElement> Objects(JsonElement parent, string path)
+    /// <summary>A list of so many numbers; an empty list if it is another.</summary>
+    public double[] Numbers(JsonElement parent, string path, int count)
     {
+        var numbers = Numbers(parent, path);
+        if (numbers.Length == count || numbers.Length == 0)
+            return numbers;
+        Problem(path, $"has {numbers.Length} numbers; accepted: {count}");
+        return [];
+    }
+
+    /// <summary>A list of pairs of numbers.</summary>
+    public IReadOnlyList<double[]> Pairs(JsonElement parent, string path)
+    {
+        if (Find(parent, path, out var value) && value.ValueKind == JsonValueKind.Array
+            && value.EnumerateArray().All(pair => pair.ValueKind == JsonValueKind.Array && pair.GetArrayLength() == 2 && pair.EnumerateArray().All(one => one.ValueKind == JsonValueKind.Number)))
+            return [.. value.EnumerateArray().Select(pair => new[] { pair[0].GetDouble(), pair[1].GetDouble() })];
+        Problem(path, "accepted: a list of pairs of numbers");
+        return [];
+    }
+
+    public IReadOnlyList<JsonElement> Objects(JsonElement parent, string path, bool optional = false)
+    {
+        if (optional && !Find(parent, path, out _))
+            return [];
         if (Find(parent, path, out var value) && value.ValueKind == JsonValueKind.Array && value.GetArrayLength() > 0)
             return [.. value.EnumerateArray()];
-        Problem(path, "accepted: a list of one or more");
+        Problem(path, "accepted: a list of one entry or more");
         return [];
     }
 

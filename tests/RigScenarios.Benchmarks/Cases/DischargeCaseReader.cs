@@ -11,51 +11,20 @@ internal static class DischargeCaseReader
 {
     public static DischargeCaseFile Read(string path)
     {
-        using var document = Parse(path);
+        using var document = CaseFile.Parse(path);
         var root = document.RootElement;
         var problems = new List<string>();
-        var file = new CaseFields(path, problems);
-        var limit = file.Number(root, "timeLimitS", value => value > 0, "above 0", otherwise: 172_800);
+        var limit = new CaseFields(path, problems).Number(root, "timeLimitS", value => value > 0, "above 0", otherwise: 172_800);
         var cases = new List<DischargeCase>();
-        if (!CaseFields.Find(root, "cases", out var list) || list.ValueKind != JsonValueKind.Array)
+        foreach (var (id, element, fields) in CaseFile.Cases(path, root, problems))
         {
-            file.Problem("cases", "missing; accepted: a list of cases");
-        }
-        else
-        {
-            var ids = new HashSet<string>();
-            foreach (var (index, element) in list.EnumerateArray().Index())
-            {
-                var id = CaseFields.Find(element, "id", out var name) && name.ValueKind == JsonValueKind.String ? name.GetString()! : "";
-                var fields = new CaseFields($"{path}, case {(id.Length > 0 ? id : $"number {index + 1}")}", problems);
-                if (id.Length == 0)
-                    fields.Problem("id", "missing; accepted: a name");
-                else if (!ids.Add(id))
-                    fields.Problem("id", "used twice; accepted: a name for each case");
-                if (ReadCase(id, element, fields, problems) is { } one)
-                    cases.Add(one);
-            }
+            if (ReadCase(id, element, fields, problems) is { } one)
+                cases.Add(one);
         }
 
         if (problems.Count > 0)
             throw new CaseFileException(string.Join(Environment.NewLine, problems));
         return new DischargeCaseFile(Duration.FromSeconds(limit), cases);
-    }
-
-    internal static JsonDocument Parse(string path)
-    {
-        try
-        {
-            return JsonDocument.Parse(File.ReadAllBytes(path));
-        }
-        catch (JsonException error)
-        {
-            throw new CaseFileException($"{path}, line {error.LineNumber + 1}: not valid JSON ({error.Message}).", error);
-        }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
-        {
-            throw new CaseFileException($"{path}: {(File.Exists(path) ? error.Message : "there is no such file.")}", error);
-        }
     }
 
     private static DischargeCase? ReadCase(string id, JsonElement element, CaseFields fields, List<string> problems)

@@ -11,7 +11,7 @@ internal static class NetworkCaseReader
 {
     public static NetworkCaseFile Read(string path)
     {
-        using var document = DischargeCaseReader.Parse(path);
+        using var document = CaseFile.Parse(path);
         var problems = new List<string>();
         var statics = Cases(path, document.RootElement, "static", problems, ReadStatic);
         var runs = Cases(path, document.RootElement, "runs", problems, (id, element, fields) => ReadRun(id, element, fields, problems));

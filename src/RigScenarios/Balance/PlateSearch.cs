@@ -1,0 +1,76 @@
+using RigScenarios.Parts;
+using RigScenarios.Power;
+using UnitsNet;
+
+namespace RigScenarios.Balance;
+
+/// <summary>
+/// One plate position for several builds: "which battery balances these three lenses without moving the plate". The plate is solved for so that the
+/// smallest tilt margin among the builds is as large as can be; the counterbalance may be dialled anew for each.
+/// </summary>
+public static class PlateSearch
+{
+    private const int Samples = 201;
+
+    /// <summary>The best plate position that serves all builds.</summary>
+    /// <param name="head">The head.</param>
+    /// <param name="builds">The builds, one for each lens for instance; at least one.</param>
+    /// <exception cref="ArgumentException">There is no build.</exception>
+    public static SharedPlate For(FluidHead head, OrderedMap<PlacedBuild> builds)
+    {
+        ArgumentNullException.ThrowIfNull(head);
+        ArgumentNullException.ThrowIfNull(builds);
+        if (builds.Count == 0)
+            throw new ArgumentException("No build is given; accepted: one or more.", nameof(builds));
+        var kernel = new HeadKernel(head);
+        RigPoint[] rigs = [.. builds.Values.Select(build => build.MassProperties.Point)];
+        double Lost(double plate) => rigs.Max(rig => kernel.Best(HeadKernel.ForeAft(rig, plate), kernel.Upright(rig)).Worst);
+
+        var step = (kernel.Front - kernel.Rear) / (Samples - 1);
+        var coarse = Enumerable.Range(0, Samples).Select(i => kernel.Plate(kernel.Rear + (i * step))).MinBy(Lost);
+        double low = Math.Max(kernel.Rear, coarse - step), high = Math.Min(kernel.Front, coarse + step);
+        var fine = RootBracket.Minimum(Lost, low, high, 1e-9);
+        var plate = new[] { low, coarse, fine, high }.MinBy(Lost);
+        return new(new OrderedMap<HeadBalance>(builds.Select(build =>
+        {
+            var rig = build.Value.MassProperties;
+            var best = kernel.Best(HeadKernel.ForeAft(rig.Point, plate), kernel.Upright(rig.Point));
+            return KeyValuePair.Create(build.Key, HeadBalance.At(head, rig, Length.FromMeters(plate), Torque.FromNewtonMeters(best.K),
+                head.Counterbalance.Steps.Count == 0 ? null : best.Index));
+        })));
+    }
+
+    /// <summary>The same for several choices of one part, such as batteries: the choice with the most left comes first.</summary>
+    /// <param name="head">The head.</param>
+    /// <param name="builds">The builds, one for each lens for instance.</param>
+    /// <param name="part">The part to choose; each choice takes its place.</param>
+    /// <param name="choices">What it could be, by name.</param>
+    /// <exception cref="ArgumentException">A build has no such part, or there is no build.</exception>
+    public static IReadOnlyList<KeyValuePair<string, SharedPlate>> ForChoices(FluidHead head, OrderedMap<PlacedBuild> builds, string part, OrderedMap<PlacedPart> choices)
+    {
+        ArgumentNullException.ThrowIfNull(builds);
+        ArgumentNullException.ThrowIfNull(choices);
+        foreach (var build in builds.Values)
+            build.Named(part);
+        return [.. choices.Select(choice => KeyValuePair.Create(choice.Key, For(head, new OrderedMap<PlacedBuild>(
+                builds.Select(build => KeyValuePair.Create(build.Key, build.Value.With(part, choice.Value with { Placement = build.Value.Parts[part].Placement })))))))
+            .OrderByDescending(choice => choice.Value.Works).ThenByDescending(choice => choice.Value.TiltMargin.NewtonMeters)];
+    }
+}
+
+/// <summary>Several builds with one plate position.</summary>
+/// <param name="Builds">Each with that plate position and its own counterbalance.</param>
+public sealed record SharedPlate(OrderedMap<HeadBalance> Builds)
+{
+    /// <summary>The plate position.</summary>
+    public Length Plate => Builds.Values.First().Plate;
+
+    /// <summary>The smallest tilt margin among the builds.</summary>
+    public Torque TiltMargin => Builds.Values.MinBy(build => build.TiltMargin.NewtonMeters)!.TiltMargin;
+
+    /// <summary>The build with the smallest tilt margin: the one that stops it if it is below 0.</summary>
+    public string Tightest => Builds.MinBy(build => build.Value.TiltMargin.NewtonMeters).Key;
+
+    /// <summary>Whether drag and rated load hold every build at that plate position.</summary>
+    public bool Works => Builds.Values.All(build => build.TiltMargin.NewtonMeters >= 0 && !(build.LoadMargin?.Kilograms < 0));
+}

@@ -1,0 +1,161 @@
+using System.Text.Json;
+using RigScenarios.Balance;
+using RigScenarios.Parts;
+using UnitsNet;
+
+namespace RigScenarios.Benchmarks.Cases.Balance;
+
+/// <summary>Reads files of balance cases (JSON; fields and units in docs/balance.md, "Case files") as ordinary builds, heads and stands.</summary>
+internal static class BalanceCaseReader
+{
+    public static IReadOnlyList<BalanceCase> Read(string path)
+    {
+        using var document = CaseFile.Parse(path);
+        var problems = new List<string>();
+        var cases = new List<BalanceCase>();
+        foreach (var (id, element, fields) in CaseFile.Cases(path, document.RootElement, problems))
+        {
+            if (ReadCase(id, element, fields, problems) is { } one)
+                cases.Add(one);
+        }
+
+        if (problems.Count > 0)
+            throw new CaseFileException(string.Join(Environment.NewLine, problems));
+        return cases;
+    }
+
+    private static BalanceCase? ReadCase(string id, JsonElement element, CaseFields fields, List<string> problems)
+    {
+        var before = problems.Count;
+        var parts = new List<KeyValuePair<string, PlacedPart>>();
+        var removable = new List<string>();
+        foreach (var part in fields.Objects(element, "parts"))
+        {
+            var name = fields.Text(part, "id");
+            parts.Add(KeyValuePair.Create(name, ReadPart(part, fields)));
+            if (CaseFields.Find(part, "removable", out var off) && off.ValueKind == JsonValueKind.True)
+                removable.Add(name);
+        }
+
+        if (problems.Count > before)
+            return null;
+        try
+        {
+            return new BalanceCase(id, new PlacedBuild(new OrderedMap<PlacedPart>(parts)), removable, ReadHead(element, fields),
+                CaseFields.Find(element, "shoulder", out var shoulder) ? ReadShoulder(shoulder, fields) : null,
+                CaseFields.Find(element, "stand", out var stand) ? ReadStand(stand, fields) : null,
+                [.. fields.Objects(element, "places", optional: true).Select(place => new PlaceQuestion(
+                    fields.Text(place, "part"), Range(fields.Numbers(place, "offsetXRangeM", 2)), Metres(fields.Number(place, "centreXM"))))],
+                CaseFields.Find(element, "envelope", out var envelope) ? ReadEnvelope(envelope, fields) : null);
+        }
+        catch (Exception error) when (error is ArgumentException or FormatException or IndexOutOfRangeException)
+        {
+            // A list that is too short has been reported already; anything else is what the library refuses.
+            if (problems.Count == before)
+                fields.Problem("the case", error.Message);
+            return null;
+        }
+    }
+
+    private static PlacedPart ReadPart(JsonElement part, CaseFields fields)
+    {
+        var size = fields.Numbers(part, "sizeM", 3);
+        var centre = Point(fields.Numbers(part, "centreM", 3));
+        return new PlacedPart
+        {
+            Mass = Mass.FromKilograms(fields.NotNegative(part, "massKg")),
+            MassUncertainty = Mass.FromKilograms(fields.NotNegative(part, "massUncertaintyKg", otherwise: 0)),
+            Size = size.Length < 3 ? new BoxSize(default, default, default) : new BoxSize(Metres(size[0]), Metres(size[1]), Metres(size[2])),
+            BoxMiddle = centre,
+            MassCentre = centre,
+            CentreUncertainty = CaseFields.Find(part, "centreUncertaintyM", out _) ? Point(fields.Numbers(part, "centreUncertaintyM", 3)) : Position.Origin,
+            Placement = new Placement
+            {
+                Carrier = CaseFields.Find(part, "on", out _) ? fields.Text(part, "on") : null,
+                Offset = Point(fields.Numbers(part, "offsetM", 3)),
+                Orientation = new Orientation(
+                    Radians(fields.Number(part, "yawRad", otherwise: 0)), Radians(fields.Number(part, "pitchRad", otherwise: 0)), Radians(fields.Number(part, "rollRad", otherwise: 0))),
+            },
+        };
+    }
+
+    private static FluidHead ReadHead(JsonElement element, CaseFields fields)
+    {
+        var tilt = fields.Numbers(element, "head.tiltRangeRad", 2);
+        return new FluidHead
+        {
+            PlateTravel = Range(fields.Numbers(element, "head.travelM", 2)),
+            AxisDepth = Metres(fields.Number(element, "head.axisDepthM")),
+            Counterbalance = CaseFields.Find(element, "head.rangeNm", out _)
+                ? Counterbalance.OfRange(Newtonmetres(fields.Numbers(element, "head.rangeNm", 2)[0]), Newtonmetres(fields.Numbers(element, "head.rangeNm", 2)[1]))
+                : Counterbalance.OfSteps(fields.Numbers(element, "head.stepsNm").Select(Newtonmetres)),
+            Drag = Newtonmetres(fields.NotNegative(element, "head.dragNm")),
+            TiltLock = Newtonmetres(fields.NotNegative(element, "head.tiltLockNm")),
+            TiltUp = Radians(tilt[0]),
+            TiltDown = Radians(tilt[1]),
+            RatedLoad = Mass.FromKilograms(fields.Positive(element, "head.ratedLoadKg")),
+        };
+    }
+
+    private static ShoulderQuestion ReadShoulder(JsonElement shoulder, CaseFields fields) => new(
+        new ShoulderSupport(Metres(fields.Number(shoulder, "padXM")), Metres(fields.Number(shoulder, "handXM"))), Metres(fields.Number(shoulder, "counterweightXM")));
+
+    private static StandQuestion ReadStand(JsonElement stand, CaseFields fields) => new(
+        new Stand
+        {
+            FootRadius = Metres(fields.Positive(stand, "footRadiusM")),
+            Mass = Mass.FromKilograms(fields.NotNegative(stand, "massKg")),
+            CentreHeight = Metres(fields.Number(stand, "centreHeightM")),
+            PlateHeight = Metres(fields.Number(stand, "plateHeightM")),
+        },
+        Radians(fields.NotNegative(stand, "slopeRad")),
+        [.. fields.Numbers(stand, "pansRad").Select(Radians)],
+        Metres(fields.Positive(stand, "forceHeightM")),
+        new Wind(Area.FromSquareMeters(fields.Positive(stand, "wind.areaM2")), Metres(fields.Positive(stand, "wind.heightM")),
+            fields.Positive(stand, "wind.dragCoefficient"), Density.FromKilogramsPerCubicMeter(fields.Positive(stand, "wind.airDensityKgPerM3"))),
+        Metres(fields.Number(stand, "ballast.heightM")),
+        Radians(fields.NotNegative(stand, "ballast.wantedTipRad")));
+
+    private static EnvelopeQuestion ReadEnvelope(JsonElement envelope, CaseFields fields)
+    {
+        var first = Variable(envelope, "first", fields);
+        var second = Variable(envelope, "second", fields);
+        return new EnvelopeQuestion(first.Variable, second.Variable,
+            [.. fields.Numbers(envelope, "firstValues").Select(first.Quantity)],
+            [.. fields.Pairs(envelope, "points").Select(pair => (first.Quantity(pair[0]), second.Quantity(pair[1])))]);
+    }
+
+    private static (RigVariable Variable, Func<double, IQuantity> Quantity) Variable(JsonElement envelope, string which, CaseFields fields)
+    {
+        var part = fields.Text(envelope, $"{which}.part");
+        double least = fields.Number(envelope, $"{which}.min"), greatest = fields.Number(envelope, $"{which}.max");
+        var quantity = fields.Text(envelope, $"{which}.quantity");
+        return quantity switch
+        {
+            "offsetXM" or "offsetYM" or "offsetZM" => (RigVariable.Offset(part, Field(quantity), Range([least, greatest])), value => Metres(value)),
+            "massKg" => (RigVariable.OfMass(part, Mass.FromKilograms(least), Mass.FromKilograms(greatest)), value => Mass.FromKilograms(value)),
+            "yawRad" or "pitchRad" or "rollRad" => (RigVariable.Turn(part, Field(quantity), Radians(least), Radians(greatest)), value => Radians(value)),
+            _ => throw new FormatException($"envelope.{which}.quantity is \"{quantity}\"; accepted: offsetXM, offsetYM, offsetZM, massKg, yawRad, pitchRad, rollRad."),
+        };
+    }
+
+    private static PlacementField Field(string quantity) => quantity switch
+    {
+        "offsetXM" => PlacementField.OffsetX,
+        "offsetYM" => PlacementField.OffsetY,
+        "offsetZM" => PlacementField.OffsetZ,
+        "yawRad" => PlacementField.Yaw,
+        "pitchRad" => PlacementField.Pitch,
+        _ => PlacementField.Roll,
+    };
+
+    private static Position Point(double[] metres) => metres.Length < 3 ? Position.Origin : Position.FromMetres(metres[0], metres[1], metres[2]);
+
+    private static LengthRange Range(double[] metres) => new(Metres(metres[0]), Metres(metres[1]));
+
+    private static Length Metres(double value) => Length.FromMeters(value);
+
+    private static Angle Radians(double value) => Angle.FromRadians(value);
+
+    private static Torque Newtonmetres(double value) => Torque.FromNewtonMeters(value);
+}

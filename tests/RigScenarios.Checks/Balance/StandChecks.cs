@@ -1,0 +1,99 @@
+using RigScenarios.Balance;
+using UnitsNet;
+
+namespace RigScenarios.Checks.Balance;
+
+/// <summary>Tipping over and wind, each with its source.</summary>
+public class StandChecks
+{
+    // The inradius of an equilateral triangle is half of its circumradius (geometry): the feet at 0.500 m, centre 1.600 m up, 12.00 kg. Table computed from it.
+    [Theory]
+    [InlineData(0, 0.250, 8.881, 18.387)]
+    [InlineData(0.10, 0.150, 5.356, 11.032)]
+    [InlineData(0.20, 0.050, 1.790, 3.677)]
+    public void Worked_tripod(double offset, double edge, double degrees, double newtons)
+    {
+        var stand = Stable(0.5, 1.6, 12, offset);
+
+        Assert.Equal(edge, stand.EdgeDistance.Meters, 1e-12);
+        Assert.Equal(degrees, stand.TipAngle.Degrees, 5e-4);
+        Assert.Equal(newtons, stand.TippingForce(Length.FromMeters(1.6))!.Value.Newtons, 5e-4);
+    }
+
+    [Fact]
+    public void At_the_edge_it_tips_by_itself()
+    {
+        var stand = Stable(0.5, 1.6, 12, 0.2500001);
+
+        Assert.True(stand.TipsOnLevel);
+        Assert.Null(stand.TippingForce(Length.FromMeters(1)));
+        Assert.Null(stand.TippingWind(Sail()));
+    }
+
+    // "Rollover and tip angle" page of a metalworkers' forum (homemadetools.net; read): centre 1 ft up, edge 1.5 ft away: 56.3°.
+    [Fact]
+    public void Published_tip_angle() => Assert.Equal(56.3, Stable(3 * 0.3048, 0.3048, 10, 0).TipAngle.Degrees, 0.05);
+
+    // Geometry: the nearest edge from the middle of a triangle with corners on a circle, by the distance from a point to the line through two corners.
+    [Fact]
+    public void Edge_distance_at_each_pan_is_that_to_the_nearest_edge_line()
+    {
+        var stand = Stable(0.45, 1.5, 8, 0.1);
+        (double X, double Y)[] feet = [.. Enumerable.Range(0, 3).Select(i => (0.45 * Math.Cos(2 * Math.PI * i / 3), 0.45 * Math.Sin(2 * Math.PI * i / 3)))];
+        foreach (var pan in Enumerable.Range(0, 73).Select(i => i * Math.PI / 36))
+        {
+            double x = 0.1 * Math.Cos(pan), y = 0.1 * Math.Sin(pan);
+            var nearest = Enumerable.Range(0, 3).Min(i =>
+            {
+                var (a, b) = (feet[i], feet[(i + 1) % 3]);
+                return (((b.X - a.X) * (y - a.Y)) - ((b.Y - a.Y) * (x - a.X))) / Math.Sqrt(Math.Pow(b.X - a.X, 2) + Math.Pow(b.Y - a.Y, 2));
+            });
+            Assert.Equal(nearest, stand.AtPan(Angle.FromRadians(pan)).EdgeDistance.Meters, 1e-12);
+        }
+    }
+
+    // The tripod above, C_d 1.28 (flat plate: NASA Glenn, "Shape effects on drag", read), 0.06 m² at 1.6 m: factor 3.909 at 10 m/s, tips at 19.77 m/s. Computed.
+    [Fact]
+    public void Wind_that_tips_the_worked_tripod()
+    {
+        var stand = Stable(0.5, 1.6, 12, 0);
+
+        Assert.Equal(4.704, Sail().ForceAt(Speed.FromMetersPerSecond(10)).Newtons, 5e-4);
+        Assert.Equal(3.909, stand.TippingForce(Length.FromMeters(1.6))!.Value / Sail().ForceAt(Speed.FromMetersPerSecond(10)), 5e-4);
+        Assert.Equal(19.77, stand.TippingWind(Sail())!.Value.MetersPerSecond, 5e-3);
+    }
+
+    // OpenStax, University Physics vol. 1, 6.4 (2016; read): terminal speeds 98, 44 and 34 m/s, air 1.21 kg/m³, g = 9.8 m/s²: there the drag equals the weight.
+    [Theory]
+    [InlineData(75, 0.70, 0.18, 98)]
+    [InlineData(85, 1.0, 0.70, 44)]
+    [InlineData(50, 1.0, 0.70, 34)]
+    public void Drag_at_published_terminal_speeds(double kilograms, double coefficient, double area, double expected)
+    {
+        var wind = new Wind(Area.FromSquareMeters(area), Length.FromMeters(1), coefficient, Density.FromKilogramsPerCubicMeter(1.21));
+
+        Assert.Equal(expected, Math.Sqrt(kilograms * 9.8 / wind.ForceAt(Speed.FromMetersPerSecond(1)).Newtons), 0.5);
+    }
+
+    // Beaufort table in m/s (mean wind at 10 m), delta-s.org, agrees with the Met Office's text; read.
+    [Fact]
+    public void Beaufort_classes()
+    {
+        (double From, double To)[] table =
+        [
+            (0, 0.2), (0.3, 1.5), (1.6, 3.3), (3.4, 5.4), (5.5, 7.9), (8.0, 10.7), (10.8, 13.8), (13.9, 17.1), (17.2, 20.7), (20.8, 24.4), (24.5, 28.4), (28.5, 32.6), (32.7, 60),
+        ];
+        foreach (var (number, (from, to)) in table.Index())
+        {
+            Assert.Equal(number, Beaufort.Of(Speed.FromMetersPerSecond(from)));
+            Assert.Equal(number, Beaufort.Of(Speed.FromMetersPerSecond(to)));
+        }
+    }
+
+    private static Wind Sail() => new(Area.FromSquareMeters(0.06), Length.FromMeters(1.6), 1.28, Density.FromKilogramsPerCubicMeter(1.225));
+
+    private static StandStability Stable(double radius, double height, double kilograms, double offset) => StandStability.Of(
+        new Stand { FootRadius = Length.FromMeters(radius), Mass = Mass.Zero, CentreHeight = Length.Zero, PlateHeight = Length.FromMeters(height) },
+        PointMasses.Kilograms((kilograms, offset)).MassProperties,
+        Length.Zero);
+}

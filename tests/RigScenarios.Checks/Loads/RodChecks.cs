@@ -1,0 +1,76 @@
+using RigScenarios.Cells;
+using RigScenarios.Loads;
+using UnitsNet;
+
+namespace RigScenarios.Checks.Loads;
+
+/// <summary>Rods against beam tables. A single rod with a load is a pair with twice the load.</summary>
+public class RodChecks
+{
+    // I = π (D⁴ - d⁴)/64, Z = 2 I/D; values computed by hand.
+    [Theory]
+    [InlineData(15, 0, 176.715, 2485.05, 331.34)]
+    [InlineData(15, 12, 63.617, 1467.17, 195.62)]
+    [InlineData(19, 16, 82.467, 3180.13, 334.75)]
+    public void Sections(double outer, double bore, double area, double second, double modulus)
+    {
+        var section = new RodSection(Length.FromMillimeters(outer), Length.FromMillimeters(bore));
+
+        Assert.Equal(area, section.Area.SquareMillimeters, 5e-4);
+        Assert.Equal(second, section.SecondMoment.MillimetersToTheFourth, 5e-3);
+        Assert.Equal(modulus, section.Modulus.CubicMillimeters, 5e-3);
+    }
+
+    // 1.000 kg at the tip, and at 120 and 100 mm, of one rod 15 x 12 mm, 200 mm free: computed from StrengthBook (open textbook), appendix B.2, which was read.
+    [Theory]
+    [InlineData(200, 0.2587)]
+    [InlineData(120, 0.1118)]
+    [InlineData(100, 0.0808)]
+    public void Deflection_of_one_rod(double at, double millimetres) =>
+        Assert.Equal(millimetres, Tube(RodMaterial.Aluminium6061).Under(Force.FromNewtons(2 * 9.80665), Length.FromMillimeters(at)).EndDeflection.Millimeters, 5.1e-5);
+
+    [Fact]
+    public void Slope_and_stress_of_one_rod()
+    {
+        var bending = Tube(RodMaterial.Aluminium6061).Under(Force.FromNewtons(2 * 9.80665), Length.FromMillimeters(200));
+
+        Assert.Equal(0.1112, bending.Slope.Degrees, 5e-5);
+        Assert.Equal(10.03, bending.Stress.Megapascals, 5e-3);
+        Assert.Equal(276 - 10.03, bending.StressMargin!.Value.Megapascals, 5e-3);
+    }
+
+    // Same load; the table's other materials.
+    [Fact]
+    public void Other_materials()
+    {
+        double Deflection(RodMaterial material) => Tube(material).Under(Force.FromNewtons(2 * 9.80665), Length.FromMillimeters(200)).EndDeflection.Millimeters;
+
+        Assert.Equal(0.0924, Deflection(RodMaterial.Stainless304), 5e-5);
+        Assert.Equal(0.2546, Deflection(RodMaterial.WovenCarbon), 5e-5);
+        Assert.Null(Tube(RodMaterial.WovenCarbon).Under(Force.FromNewtons(1), Length.FromMillimeters(100)).StressMargin);
+    }
+
+    // Web calculator meracalculator.com, solid round cantilever (read): 15 in, diameter 5 in, 20 lbf, 30e6 psi: 2.44461e-5 in, 24.446 psi.
+    [Fact]
+    public void Published_cantilever()
+    {
+        var steel = new RodMaterial("steel", Pressure.FromPoundsForcePerSquareInch(30e6), null, Citation.FromMemory("steel of the example"));
+        var bending = new RodPair(new RodSection(Length.FromInches(5)), steel, Length.FromInches(15)).Under(Force.FromPoundsForce(40), Length.FromInches(15));
+
+        Assert.Equal(2.44461e-5, bending.EndDeflection.Inches, 1e-5 * 2.44461e-5);
+        Assert.Equal(24.446, bending.Stress.PoundsForcePerSquareInch, 1e-3);
+    }
+
+    // Beam tables (StrengthBook, appendix B.2): 5 P L³/(48 E I) at the tip for a load at the middle.
+    [Fact]
+    public void Load_at_mid_length_is_the_table_s_case()
+    {
+        var rods = Tube(RodMaterial.Aluminium6061);
+        double expected = 5 * 10 * Math.Pow(0.2, 3) / (48 * 68.9e9 * rods.Section.SecondMoment.MetersToTheFourth);
+
+        Assert.Equal(expected, rods.Under(Force.FromNewtons(20), Length.FromMeters(0.1)).EndDeflection.Meters, 1e-9 * expected);
+    }
+
+    private static RodPair Tube(RodMaterial material) =>
+        new(new RodSection(Length.FromMillimeters(15), Length.FromMillimeters(12)), material, Length.FromMillimeters(200));
+}

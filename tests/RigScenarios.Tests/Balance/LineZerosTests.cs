@@ -1,0 +1,29 @@
+using CsCheck;
+using RigScenarios.Balance;
+
+namespace RigScenarios.Tests.Balance;
+
+/// <summary>Every place where a function passes through zero is found once, also two that lie between neighbouring samples.</summary>
+public class LineZerosTests
+{
+    private static readonly double[] Samples = [.. Enumerable.Range(0, 33).Select(i => i / 32.0)];
+
+    [Fact]
+    public void Two_zeros_are_found_however_close() => Gen.Select(Gen.Double[0.001, 0.999], Gen.Double[-4, -1.3], Gen.Bool).Sample(
+        (middle, exponent, below) =>
+        {
+            var half = Math.Pow(10, exponent);
+            var sign = below ? 1 : -1;
+            double[] expected = [.. new[] { middle - half, middle + half }.Where(x => x is > 0 and < 1)];
+
+            var found = LineZeros.Of(x => sign * (((x - middle) * (x - middle)) - (half * half)), Samples);
+
+            Assert.Equal(expected.Length, found.Count);
+            Assert.All(expected.Zip(found), pair => Assert.Equal(pair.First, pair.Second, 1e-9));
+        },
+        iter: 1000);
+
+    [Fact]
+    public void A_function_without_zeros_has_none() => Gen.Double[1e-6, 5].Sample(
+        least => Assert.Empty(LineZeros.Of(x => ((x - 0.4321) * (x - 0.4321)) + least, Samples)), iter: 200);
+}
