@@ -58,7 +58,7 @@ public sealed class PlacedBuild
         foreach (var (name, part) in parts)
         {
             if (part.Placement.Carrier is { } carrier && !parts.ContainsKey(carrier))
-                yield return $"\"{name}\" sits on \"{carrier}\", which is not in the build; accepted: {string.Join(", ", parts.Keys.Where(key => key != name).Select(key => $"\"{key}\""))}, or none for the rig itself.";
+                yield return $"\"{name}\" sits on \"{carrier}\", which is not in the build; accepted: {string.Concat(parts.Keys.Where(key => key != name).Select(key => $"\"{key}\", "))}or none for the rig itself.";
             else if (Chain(parts, name).Count() > parts.Count)
                 yield return $"\"{name}\" hangs on itself: {string.Join(" on ", Chain(parts, name).Take(parts.Count + 1).Select(key => $"\"{key}\""))}.";
         }

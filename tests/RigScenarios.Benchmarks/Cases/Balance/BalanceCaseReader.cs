@@ -37,20 +37,19 @@ internal static class BalanceCaseReader
                 removable.Add(name);
         }
 
-        if (problems.Count > before)
-            return null;
         try
         {
-            return new BalanceCase(id, new PlacedBuild(new OrderedMap<PlacedPart>(parts)), removable, ReadHead(element, fields),
+            var one = new BalanceCase(id, new PlacedBuild(new OrderedMap<PlacedPart>(parts)), removable, ReadHead(element, fields),
                 CaseFields.Find(element, "shoulder", out var shoulder) ? ReadShoulder(shoulder, fields) : null,
                 CaseFields.Find(element, "stand", out var stand) ? ReadStand(stand, fields) : null,
                 [.. fields.Objects(element, "places", optional: true).Select(place => new PlaceQuestion(
                     fields.Text(place, "part"), Range(fields.Numbers(place, "offsetXRangeM", 2)), Metres(fields.Number(place, "centreXM"))))],
                 CaseFields.Find(element, "envelope", out var envelope) ? ReadEnvelope(envelope, fields) : null);
+            return problems.Count == before ? one : null;
         }
-        catch (Exception error) when (error is ArgumentException or FormatException or IndexOutOfRangeException)
+        catch (Exception error) when (error is ArgumentException or FormatException)
         {
-            // A list that is too short has been reported already; anything else is what the library refuses.
+            // What the library refuses; or what follows from a problem that has been reported already.
             if (problems.Count == before)
                 fields.Problem("the case", error.Message);
             return null;
@@ -63,8 +62,8 @@ internal static class BalanceCaseReader
         var centre = Point(fields.Numbers(part, "centreM", 3));
         return new PlacedPart
         {
-            Mass = Mass.FromKilograms(fields.NotNegative(part, "massKg")),
-            MassUncertainty = Mass.FromKilograms(fields.NotNegative(part, "massUncertaintyKg", otherwise: 0)),
+            Mass = Kilograms(fields.NotNegative(part, "massKg")),
+            MassUncertainty = Kilograms(fields.NotNegative(part, "massUncertaintyKg", otherwise: 0)),
             Size = size.Length < 3 ? new BoxSize(default, default, default) : new BoxSize(Metres(size[0]), Metres(size[1]), Metres(size[2])),
             BoxMiddle = centre,
             MassCentre = centre,
@@ -81,21 +80,26 @@ internal static class BalanceCaseReader
 
     private static FluidHead ReadHead(JsonElement element, CaseFields fields)
     {
-        var tilt = fields.Numbers(element, "head.tiltRangeRad", 2);
+        if (CaseFields.Find(element, "head.stepsNm", out var steps) && steps.ValueKind == JsonValueKind.Array && steps.GetArrayLength() == 0)
+            fields.Problem("head.stepsNm", "is empty; accepted: one step or more, 0 for a head without counterbalance");
+        double[] tilt = [.. fields.Numbers(element, "head.tiltRangeRad", 2), 0, 0];
         return new FluidHead
         {
             PlateTravel = Range(fields.Numbers(element, "head.travelM", 2)),
             AxisDepth = Metres(fields.Number(element, "head.axisDepthM")),
             Counterbalance = CaseFields.Find(element, "head.rangeNm", out _)
-                ? Counterbalance.OfRange(Newtonmetres(fields.Numbers(element, "head.rangeNm", 2)[0]), Newtonmetres(fields.Numbers(element, "head.rangeNm", 2)[1]))
-                : Counterbalance.OfSteps(fields.Numbers(element, "head.stepsNm").Select(Newtonmetres)),
+                ? ReadRange(fields.Numbers(element, "head.rangeNm", 2))
+                : Counterbalance.OfSteps(fields.Numbers(element, "head.stepsNm").DefaultIfEmpty(0).Select(Newtonmetres)),
             Drag = Newtonmetres(fields.NotNegative(element, "head.dragNm")),
             TiltLock = Newtonmetres(fields.NotNegative(element, "head.tiltLockNm")),
             TiltUp = Radians(tilt[0]),
             TiltDown = Radians(tilt[1]),
-            RatedLoad = Mass.FromKilograms(fields.Positive(element, "head.ratedLoadKg")),
+            RatedLoad = Kilograms(fields.Positive(element, "head.ratedLoadKg")),
         };
     }
+
+    private static Counterbalance ReadRange(double[] range) =>
+        range.Length < 2 ? Counterbalance.OfRange(default, default) : Counterbalance.OfRange(Newtonmetres(range[0]), Newtonmetres(range[1]));
 
     private static ShoulderQuestion ReadShoulder(JsonElement shoulder, CaseFields fields) => new(
         new ShoulderSupport(Metres(fields.Number(shoulder, "padXM")), Metres(fields.Number(shoulder, "handXM"))), Metres(fields.Number(shoulder, "counterweightXM")));
@@ -104,15 +108,15 @@ internal static class BalanceCaseReader
         new Stand
         {
             FootRadius = Metres(fields.Positive(stand, "footRadiusM")),
-            Mass = Mass.FromKilograms(fields.NotNegative(stand, "massKg")),
+            Mass = Kilograms(fields.NotNegative(stand, "massKg")),
             CentreHeight = Metres(fields.Number(stand, "centreHeightM")),
             PlateHeight = Metres(fields.Number(stand, "plateHeightM")),
         },
         Radians(fields.NotNegative(stand, "slopeRad")),
         [.. fields.Numbers(stand, "pansRad").Select(Radians)],
         Metres(fields.Positive(stand, "forceHeightM")),
-        new Wind(Area.FromSquareMeters(fields.Positive(stand, "wind.areaM2")), Metres(fields.Positive(stand, "wind.heightM")),
-            fields.Positive(stand, "wind.dragCoefficient"), Density.FromKilogramsPerCubicMeter(fields.Positive(stand, "wind.airDensityKgPerM3"))),
+        new Wind(Area.FromSquareMeters(Known(fields.Positive(stand, "wind.areaM2"))), Metres(fields.Positive(stand, "wind.heightM")),
+            fields.Positive(stand, "wind.dragCoefficient"), Density.FromKilogramsPerCubicMeter(Known(fields.Positive(stand, "wind.airDensityKgPerM3")))),
         Metres(fields.Number(stand, "ballast.heightM")),
         Radians(fields.NotNegative(stand, "ballast.wantedTipRad")));
 
@@ -133,7 +137,7 @@ internal static class BalanceCaseReader
         return quantity switch
         {
             "offsetXM" or "offsetYM" or "offsetZM" => (RigVariable.Offset(part, Field(quantity), Range([least, greatest])), value => Metres(value)),
-            "massKg" => (RigVariable.OfMass(part, Mass.FromKilograms(least), Mass.FromKilograms(greatest)), value => Mass.FromKilograms(value)),
+            "massKg" => (RigVariable.OfMass(part, Kilograms(least), Kilograms(greatest)), value => Kilograms(value)),
             "yawRad" or "pitchRad" or "rollRad" => (RigVariable.Turn(part, Field(quantity), Radians(least), Radians(greatest)), value => Radians(value)),
             _ => throw new FormatException($"envelope.{which}.quantity is \"{quantity}\"; accepted: offsetXM, offsetYM, offsetZM, massKg, yawRad, pitchRad, rollRad."),
         };
@@ -151,11 +155,16 @@ internal static class BalanceCaseReader
 
     private static Position Point(double[] metres) => metres.Length < 3 ? Position.Origin : Position.FromMetres(metres[0], metres[1], metres[2]);
 
-    private static LengthRange Range(double[] metres) => new(Metres(metres[0]), Metres(metres[1]));
+    private static LengthRange Range(double[] metres) => metres.Length < 2 ? new(default, default) : new(Metres(metres[0]), Metres(metres[1]));
 
-    private static Length Metres(double value) => Length.FromMeters(value);
+    private static Length Metres(double value) => Length.FromMeters(Known(value));
 
-    private static Angle Radians(double value) => Angle.FromRadians(value);
+    private static Mass Kilograms(double value) => Mass.FromKilograms(Known(value));
 
-    private static Torque Newtonmetres(double value) => Torque.FromNewtonMeters(value);
+    private static Angle Radians(double value) => Angle.FromRadians(Known(value));
+
+    private static Torque Newtonmetres(double value) => Torque.FromNewtonMeters(Known(value));
+
+    /// <summary>A number that was refused is reported already; 0 stands for it while the rest is read, so that all problems are told.</summary>
+    private static double Known(double value) => double.IsNaN(value) ? 0 : value;
 }
