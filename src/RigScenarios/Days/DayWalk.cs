@@ -1,4 +1,5 @@
 using RigScenarios.Builds;
+using RigScenarios.Parts;
 using RigScenarios.Power;
 using RigScenarios.Power.Wiring;
 using UnitsNet;
@@ -12,6 +13,9 @@ internal sealed class DayWalk(
 {
     private readonly WiringNetwork network = BuildWiring.Of(powered);
     private readonly List<int> stopped = [];
+
+    // One for each combination of states, until something stops.
+    private readonly Dictionary<(OrderedMap<PowerState> States, PowerState? Others), WiringDraw> draws = [];
     private readonly List<DischargePoint> series = [];
     private readonly Dictionary<string, (double Seconds, string Cause)> stops = new(StringComparer.Ordinal);
     private readonly PackParameters parameters = new(pack.Pack);
@@ -34,6 +38,7 @@ internal sealed class DayWalk(
     public DayResult Result()
     {
         var planned = day.Length;
+        var blocks = Blocks();
         DischargeStart? atDayEnd = null;
         double? joulesAtDayEnd = null;
         var days = 0;
@@ -61,7 +66,7 @@ internal sealed class DayWalk(
             Devices = [.. powered.Devices.Select(item => stops.TryGetValue(item.Key, out var stop)
                 ? new DeviceStop(item.Key, item.Value.Name, item.Value.Essential, Duration.FromSeconds(stop.Seconds), stop.Cause)
                 : new DeviceStop(item.Key, item.Value.Name, item.Value.Essential, Duration.FromSeconds(seconds), endCause))],
-            Blocks = Blocks(),
+            Blocks = blocks,
             Series = series,
             ChargeLeft = atDayEnd!.StateOfCharge,
             Delivered = Energy.FromJoules(joulesAtDayEnd!.Value),
@@ -91,7 +96,7 @@ internal sealed class DayWalk(
     /// <summary>Runs until the block is over, something drops out or the pack ends; gives the seconds run.</summary>
     private double Stretch(DayBlock block, double left, bool keep)
     {
-        var draw = DrawIn(block, stopped);
+        var draw = DrawIn(block);
         var points = keep && options.SeriesPoints > 0 ? Math.Max(12, (int)(options.SeriesPoints * left / day.Length.Seconds)) : 0;
         var formula = draw.AtTerminals();
         var run = new DischargeRun(
@@ -137,6 +142,7 @@ internal sealed class DayWalk(
     private void Drop(int element)
     {
         stopped.Add(element);
+        draws.Clear();
         var cause = network[element].Name;
         foreach (var device in powered.Devices.Keys.Where(device => !stops.ContainsKey(device) && IsDead(network.NumberOf(device))))
         {
@@ -162,18 +168,23 @@ internal sealed class DayWalk(
         return false;
     }
 
-    private WiringDraw DrawIn(DayBlock block, List<int> without)
+    private WiringDraw DrawIn(DayBlock block)
     {
-        var open = new bool[network.Count];
-        foreach (var element in without)
-            open[element] = true;
-        return new WiringDraw(network, network.StateOf(BuildWiring.States(powered, block.StateOf)), open);
+        var key = (block.States, block.Others);
+        if (!draws.TryGetValue(key, out var draw))
+        {
+            var open = new bool[network.Count];
+            foreach (var element in stopped)
+                open[element] = true;
+            draws.Add(key, draw = new WiringDraw(network, network.StateOf(BuildWiring.States(powered, block.StateOf)), open));
+        }
+        return draw;
     }
 
     // What the pack must deliver at its nominal voltage; behind perfect wires it is the same at any voltage. Where cables can't carry it: what the devices ask for.
     private double WattsIn(DayBlock block)
     {
-        var draw = DrawIn(block, []);
+        var draw = DrawIn(block);
         if (draw.AtTerminals() is { Draw: { Current: 0, Conductance: 0 } formula })
             return formula.Power;
         var volts = powered.Battery.Battery!.Voltage.Volts;
