@@ -29,11 +29,15 @@ internal static class LineZeros
                 AddPair(function, samples[i - 1], samples[i + 1], Inside(values[i]) ? 1 : -1, tolerance, zeros);
         }
 
-        // A turn between the first two samples, or the last two, has a neighbour on one side only.
-        foreach (var (near, far) in ((int, int)[])[(0, 1), (values.Length - 1, values.Length - 2)])
+        // A turn between the first two samples, or the last two, has a neighbour on one side only. Where it lies midway the two are
+        // equal, and only the sample beyond them shows how steep the function is.
+        foreach (var (near, far, beyond) in ((int, int, int)[])[(0, 1, 2), (values.Length - 1, values.Length - 2, values.Length - 3)])
         {
+            if (beyond < 0 || beyond >= values.Length || Inside(values[near]) != Inside(values[far]))
+                continue;
             double size = Math.Abs(values[near]), rise = Math.Abs(values[far]) - size;
-            if (Inside(values[near]) == Inside(values[far]) && rise > 0 && size <= Near * rise)
+            // Equal ones at the right end were taken as a turn above.
+            if ((near == 0 ? rise >= 0 : rise > 0) && size <= Near * Math.Max(rise, Math.Abs(values[beyond]) - size))
                 AddPair(function, Math.Min(samples[near], samples[far]), Math.Max(samples[near], samples[far]), Inside(values[near]) ? 1 : -1, tolerance, zeros);
         }
 

@@ -21,7 +21,15 @@ public class LineZerosTests
             Assert.Equal(expected.Length, found.Count);
             Assert.All(expected.Zip(found), pair => Assert.Equal(pair.First, pair.Second, 1e-9));
         },
-        iter: 1000);
+        iter: 20_000);
+
+    [Theory]
+    [InlineData(1 / 64.0)]
+    [InlineData(63 / 64.0)]
+    [InlineData(31 / 64.0)]
+    [InlineData(0.5)]
+    public void Midway_between_samples_and_on_one_each_is_found_once(double middle) =>
+        Assert.Equal(2, LineZeros.Of(x => ((x - middle) * (x - middle)) - 1e-4, Samples).Count);
 
     [Fact]
     public void A_function_without_zeros_has_none() => Gen.Double[1e-6, 5].Sample(
