@@ -11,6 +11,9 @@ internal static class SessionImports
         "RigScenarios", "RigScenarios.Charts", "RigScenarios.Notebooks", "UnitsNet", "MathNet.Numerics", "Plotly.NET", "DynamicObj", "FSharp.Core",
     ];
 
+    // Looked up once and not for each cell that is compiled; not before it is asked for, for in Jupyter the library is loaded on the way.
+    private static readonly Lazy<IReadOnlyList<string>> AllNamespaces = new(FindNamespaces);
+
     /// <summary>The library and what its public members speak of, as files beside this assembly.</summary>
     public static IReadOnlyList<string> Assemblies =>
         [.. AssemblyNames.Select(name => Path.Combine(Folder, name + ".dll")).Where(File.Exists)];
@@ -21,7 +24,12 @@ internal static class SessionImports
         : AppContext.BaseDirectory;
 
     /// <summary>Every public namespace of the library, and the class whose functions cells call by their names alone.</summary>
-    public static IReadOnlyList<string> Namespaces =>
+    public static IReadOnlyList<string> Namespaces => AllNamespaces.Value;
+
+    /// <summary>The same as using directives, for a notebook program.</summary>
+    public static string Usings => string.Concat(Namespaces.Select(name => $"using {(name == typeof(NotebookSession).FullName ? "static " : "")}{name};\n"));
+
+    private static IReadOnlyList<string> FindNamespaces() =>
     [
         "UnitsNet", "UnitsNet.Units", typeof(NotebookSession).FullName!,
         .. new[] { typeof(Figure).Assembly, Assembly.Load("RigScenarios") }
@@ -32,7 +40,4 @@ internal static class SessionImports
             .Distinct()
             .Order(StringComparer.Ordinal),
     ];
-
-    /// <summary>The same as using directives, for a notebook program.</summary>
-    public static string Usings => string.Concat(Namespaces.Select(name => $"using {(name == typeof(NotebookSession).FullName ? "static " : "")}{name};\n"));
 }
