@@ -50,7 +50,7 @@ public sealed record BuildInPlace
     {
         ArgumentNullException.ThrowIfNull(build);
         ArgumentNullException.ThrowIfNull(partOf);
-        var things = new OrderedMap<Part>(Names(build).Distinct().Select(name => (Name: name, Part: partOf(name)))
+        var things = new OrderedMap<Part>(build.Things.Distinct().Select(name => (Name: name, Part: partOf(name)))
             .Where(thing => thing.Part is { Kind: not (PartKind.Head or PartKind.Tripod or PartKind.Charger) })
             .Select(thing => KeyValuePair.Create(thing.Name, thing.Part!)));
         var places = UsualPlaces.Fill(things, build.Places);
@@ -89,14 +89,6 @@ public sealed record BuildInPlace
             if (centres.Count > 0)
                 yield return new("centre", "centres of gravity of single parts", $"middle of the box, within {CentreWithin.Percent:G3} % of its edges", "not given for " + string.Join(", ", centres), Citation.CommonPractice("parts of even density"));
         }
-    }
-
-    private static IEnumerable<string> Names(Build build)
-    {
-        IEnumerable<string> names = [.. build.Devices.Keys, .. build.Carries, .. build.Regulators.Keys];
-        if (build.Plate is { } plate)
-            names = names.Append(plate);
-        return names.Append(build.Battery.Item);
     }
 
     private static PlacedPart Place(string name, Build build, OrderedMap<Part> things, OrderedMap<PlaceInUse> places)

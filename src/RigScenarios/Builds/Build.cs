@@ -71,6 +71,9 @@ public sealed record Build
     /// <summary>The name under which the battery's own terminals feed something.</summary>
     public const string BatteryFeed = "battery";
 
+    /// <summary>Everything that the build has, by names in the kit: devices, what else is carried, regulators, plate, battery.</summary>
+    public IEnumerable<string> Things => [.. Devices.Keys, .. Carries, .. Regulators.Keys, .. Plate is null ? Array.Empty<string>() : [Plate], Battery.Item];
+
     /// <summary>What feeds a device or regulator that names no feed: the plate, or the battery itself.</summary>
     public string StandardFeed => Plate ?? BatteryFeed;
 }

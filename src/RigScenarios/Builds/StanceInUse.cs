@@ -16,6 +16,12 @@ public sealed record HeadInUse
 
     /// <summary>The counterbalance as it is set now; null if that is asked for.</summary>
     public Torque? CounterbalanceAt { get; init; }
+
+    /// <summary>The weight of a hand that turns the focus by the lens; null for <see cref="UsualFocusHand"/>.</summary>
+    public Force? FocusHand { get; init; }
+
+    /// <summary>A hand that rests lightly: 5 N (common practice, no source).</summary>
+    public static Force UsualFocusHand { get; } = Force.FromNewtons(5);
 }
 
 /// <summary>How the legs stand, where that differs from the part, and what may push them over.</summary>

@@ -94,6 +94,9 @@ public sealed record Part
     /// <summary>Its centre of mass, from the middle of its box; null if nobody knows it.</summary>
     public AxisOffsets? Centre { get; init; }
 
+    /// <summary>How far its centre moves forward when it is zoomed or focused; lenses only, null if not known.</summary>
+    public Length? CentreMoves { get; init; }
+
     /// <summary>Where on its box it is held; null for what is usual for its kind.</summary>
     public MountingFace? HeldAt { get; init; }
 

@@ -74,6 +74,7 @@ internal static class PartFormat
         Fields<Part>.Optional("mass-within", MassesFromZero, part => part.MassWithin, (part, value) => part with { MassWithin = value }, "How far the true mass may be from it, either way."),
         Fields<Part>.OptionalGroup("size", Size, part => part.Size, (part, value) => part with { Size = value }, "Outer size."),
         Fields<Part>.OptionalGroup("centre", SupportFormat.Offsets, part => part.Centre, (part, value) => part with { Centre = value }, "Its centre of gravity, from the middle of its box; the middle itself if left out."),
+        Fields<Part>.Optional("centre-moves", Lengths, part => part.CentreMoves, (part, value) => part with { CentreMoves = value }, "How far the centre of gravity of a lens moves forward when it is zoomed or focused."),
         Fields<Part>.Optional("held-at", new ChoiceForm<MountingFace>(), part => part.HeldAt, (part, value) => part with { HeldAt = value }, "Where on its box it is held; what is usual for its kind if left out."),
         Fields<Part>.OptionalGroup("focal-length", Title, part => part.FocalLength, (part, value) => part with { FocalLength = value }, "Focal length of a lens, for people."),
         Fields<Part>.Optional("buy", new MoneyForm(), part => part.Buy, (part, value) => part with { Buy = value }, "Price to buy."),

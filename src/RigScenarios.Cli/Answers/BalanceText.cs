@@ -1,0 +1,87 @@
+using RigScenarios.Days;
+using RigScenarios.Power;
+using RigScenarios.Scenarios;
+using Spectre.Console;
+
+namespace RigScenarios.Cli.Answers;
+
+/// <summary>Writes for people how builds balance: the answer first, then where to set what, then what it rests on.</summary>
+internal static class BalanceText
+{
+    public static void Write(IAnsiConsole console, Scenario scenario, IReadOnlyList<BuildBalance> builds)
+    {
+        console.MarkupLine($"[bold]{Markup.Escape(scenario.Title)}[/]");
+        if (scenario.Note is { } note)
+            console.MarkupLine(Markup.Escape(note.Trim()));
+        foreach (var balance in builds)
+            Detail(console, balance);
+        foreach (var steps in StanceSteps.All(builds))
+            Steps(console, steps);
+        IEnumerable<AssumedValue> times = StanceSteps.All(builds).Count > 0 ? [StanceSteps.UsualTimes] : [];
+        Assumed(console, [.. builds.SelectMany(balance => balance.Assumed).Concat(times).DistinctBy(value => (value.Name, value.Value, value.Why))]);
+        console.MarkupLine("[bold]Mind[/]");
+        foreach (var caution in builds.SelectMany(balance => BalanceWords.Cautions(balance).Select(text => (balance, text))).DistinctBy(caution => caution.text).OrderBy(caution => BalanceWords.Cautions(caution.balance).Count))
+            console.WriteLine($"  - {caution.text}");
+    }
+
+    private static void Detail(IAnsiConsole console, BuildBalance balance)
+    {
+        console.WriteLine();
+        console.MarkupLine($"[bold]{Markup.Escape(balance.Rig.Build.Title ?? balance.Name)}[/]");
+        console.MarkupLine($"[bold]{Markup.Escape(BalanceWords.Answer(balance))}[/]");
+        if (BalanceWords.Setting(balance) is { } setting)
+            console.WriteLine(setting);
+        if (balance.AsSet is { } set)
+            console.WriteLine($"As it is set now, {BalanceWords.Ahead(set.Plate)} the socket and {set.Counterbalance.NewtonMeters:0.0} N·m: at worst {set.WorstResidual.NewtonMeters:0.0} N·m at {set.WorstTilt.Degrees:0}° tilt, {set.TiltMargin.NewtonMeters:0.0} N·m of the drag left.");
+        console.WriteLine(BalanceWords.Centre(balance));
+        foreach (var missing in balance.Supports.Missing)
+            console.WriteLine(missing);
+        var helps = BalanceHelp.Find(balance);
+        if (helps.Count > 0)
+        {
+            console.WriteLine();
+            console.MarkupLine("[bold]What to move[/]");
+            foreach (var help in helps.Take(4))
+                console.WriteLine($"  {help.Words}");
+        }
+        if (balance.Cases.Count > 0)
+        {
+            console.WriteLine();
+            console.MarkupLine("[bold]When something changes, plate and counterbalance left as they are[/]");
+            foreach (var happening in balance.Cases)
+                console.WriteLine($"  {happening.Part}, {happening.Title}: {BalanceWords.Case(happening)}");
+        }
+        var limits = new Table().Border(TableBorder.Simple).AddColumns("Limit", "Worst", "Allowed", "Left", "From");
+        foreach (var margin in BalanceMargin.All(balance))
+            limits.AddRow(new[] { margin.Limit, margin.Worst, margin.Allowed, margin.Left, margin.Source }.Select(text => new Text(text)));
+        console.Write(limits);
+        var about = balance.Present?.Plate ?? balance.Supports.Shoulder?.Pad ?? balance.Mass.Centre.X;
+        var shares = balance.Mass.ForeAftShares(about).Take(5).Select(share => $"{share.Key} {share.Value.NewtonMeters:+0.0;-0.0;0.0} N·m");
+        console.WriteLine($"What weighs most, nose down positive: {string.Join(", ", shares)}.");
+    }
+
+    private static void Steps(IAnsiConsole console, StanceSteps steps)
+    {
+        console.WriteLine();
+        console.MarkupLine($"[bold]From {Markup.Escape(steps.From.Name)} to {Markup.Escape(steps.To.Name)}: {steps.Change.Steps} steps, about {Markup.Escape(DayWords.Length(steps.Time))}[/]");
+        if (steps.Change.Off.Count > 0)
+            console.WriteLine($"  comes off: {string.Join(", ", steps.Change.Off)}");
+        if (steps.Change.On.Count > 0)
+            console.WriteLine($"  goes on: {string.Join(", ", steps.Change.On)}");
+        if (steps.Change.Moved.Count > 0)
+            console.WriteLine($"  moves: {string.Join(", ", steps.Change.Moved.Select(moved => $"{moved.Key} ({moved.Value.X.Millimeters:+0;-0;0} mm along, {moved.Value.Y.Millimeters:+0;-0;0} across, {moved.Value.Z.Millimeters:+0;-0;0} up)"))}");
+        if (steps.PlateShift is { } shift)
+            console.WriteLine(Math.Abs(shift.Millimeters) < 0.5 ? "  the plate stays where it is" : $"  the plate moves {shift.Millimeters:+0;-0} mm");
+    }
+
+    private static void Assumed(IAnsiConsole console, IReadOnlyList<AssumedValue> assumed)
+    {
+        console.WriteLine();
+        if (assumed.Count == 0)
+            return;
+        console.MarkupLine("[bold]Taken as given, because the files don't say[/] (a figure written into the file replaces one; --json gives fields and sources)");
+        foreach (var value in assumed)
+            console.WriteLine($"  {value.Name}: {value.Value} ({value.Why})");
+        console.WriteLine();
+    }
+}
