@@ -1,5 +1,4 @@
 using RigScenarios.Days;
-using RigScenarios.Power;
 using RigScenarios.Scenarios;
 using Spectre.Console;
 
@@ -17,11 +16,10 @@ internal static class BalanceText
             Detail(console, balance);
         foreach (var steps in StanceSteps.All(builds))
             Steps(console, steps);
-        IEnumerable<AssumedValue> times = StanceSteps.All(builds).Count > 0 ? [StanceSteps.UsualTimes] : [];
-        Assumed(console, [.. builds.SelectMany(balance => balance.Assumed).Concat(times).DistinctBy(value => (value.Name, value.Value, value.Why))]);
+        Assumed(console, builds);
         console.MarkupLine("[bold]Mind[/]");
-        foreach (var caution in builds.SelectMany(balance => BalanceWords.Cautions(balance).Select(text => (balance, text))).DistinctBy(caution => caution.text).OrderBy(caution => BalanceWords.Cautions(caution.balance).Count))
-            console.WriteLine($"  - {caution.text}");
+        foreach (var caution in builds.SelectMany(BalanceWords.Cautions).Distinct())
+            console.WriteLine($"  - {caution}");
     }
 
     private static void Detail(IAnsiConsole console, BuildBalance balance)
@@ -51,13 +49,26 @@ internal static class BalanceText
             foreach (var happening in balance.Cases)
                 console.WriteLine($"  {happening.Part}, {happening.Title}: {BalanceWords.Case(happening)}");
         }
-        var limits = new Table().Border(TableBorder.Simple).AddColumns("Limit", "Worst", "Allowed", "Left", "From");
-        foreach (var margin in BalanceMargin.All(balance))
-            limits.AddRow(new[] { margin.Limit, margin.Worst, margin.Allowed, margin.Left, margin.Source }.Select(text => new Text(text)));
-        console.Write(limits);
+        console.WriteLine();
+        if (BalanceWords.Tipping(balance) is { } tipping)
+            console.WriteLine(tipping);
+        console.WriteLine(BalanceWords.Lifting(balance));
+        Limits(console, BalanceMargin.All(balance));
         var about = balance.Present?.Plate ?? balance.Supports.Shoulder?.Pad ?? balance.Mass.Centre.X;
         var shares = balance.Mass.ForeAftShares(about).Take(5).Select(share => $"{share.Key} {share.Value.NewtonMeters:+0.0;-0.0;0.0} N·m");
         console.WriteLine($"What weighs most, nose down positive: {string.Join(", ", shares)}.");
+    }
+
+    /// <summary>The limits that are near or unknown; those with plenty left only by name.</summary>
+    private static void Limits(IAnsiConsole console, IReadOnlyList<BalanceMargin> margins)
+    {
+        var plenty = margins.Where(margin => margin.Share?.Percent > 60).ToList();
+        var limits = new Table().Border(TableBorder.Simple).AddColumns("Limit", "Worst", "Allowed", "Left", "From");
+        foreach (var margin in margins.Except(plenty))
+            limits.AddRow(new[] { margin.Limit, margin.Worst, margin.Allowed, margin.Left, margin.Source }.Select(text => new Text(text)));
+        console.Write(limits);
+        if (plenty.Count > 0)
+            console.WriteLine($"With more than 60 % left: {string.Join("; ", plenty.Select(margin => margin.Limit))}.");
     }
 
     private static void Steps(IAnsiConsole console, StanceSteps steps)
@@ -74,14 +85,17 @@ internal static class BalanceText
             console.WriteLine(Math.Abs(shift.Millimeters) < 0.5 ? "  the plate stays where it is" : $"  the plate moves {shift.Millimeters:+0;-0} mm");
     }
 
-    private static void Assumed(IAnsiConsole console, IReadOnlyList<AssumedValue> assumed)
+    private static void Assumed(IAnsiConsole console, IReadOnlyList<BuildBalance> builds)
     {
+        var lines = builds.SelectMany(balance => balance.Assumed.Select(value => (balance.Name, Value: value))).ToList();
+        if (StanceSteps.All(builds).Count > 0)
+            lines.Add(("steps", StanceSteps.UsualTimes));
         console.WriteLine();
-        if (assumed.Count == 0)
+        if (lines.Count == 0)
             return;
         console.MarkupLine("[bold]Taken as given, because the files don't say[/] (a figure written into the file replaces one; --json gives fields and sources)");
-        foreach (var value in assumed)
-            console.WriteLine($"  {value.Name}: {value.Value} ({value.Why})");
+        foreach (var (name, value) in lines)
+            console.WriteLine($"  {name}: {value.Name}: {value.Value} ({value.Why})");
         console.WriteLine();
     }
 }

@@ -81,13 +81,13 @@ public sealed record BuildInPlace
         get
         {
             if (PlacesAssumed.Count > 0)
-                yield return new("places", "places of " + string.Join(", ", PlacesAssumed), $"usual places, within {UsualPlaceWithin.Millimeters:G3} mm", "no place given", Citation.CommonPractice("usual places (docs/balance.md)"));
-            var unsure = Things.Where(thing => thing.Value.Mass is not null && thing.Value.MassWithin is null).Select(thing => thing.Key).ToList();
-            if (unsure.Count > 0)
-                yield return new("mass-within", "how sure the masses are", $"within {MassWithin.Percent:G3} %", "not given for " + string.Join(", ", unsure), Citation.CommonPractice("kitchen scales and data sheets"));
-            var centres = Things.Where(thing => thing.Value is { Centre: null, Size: not null }).Select(thing => thing.Key).ToList();
-            if (centres.Count > 0)
-                yield return new("centre", "centres of gravity of single parts", $"middle of the box, within {CentreWithin.Percent:G3} % of its edges", "not given for " + string.Join(", ", centres), Citation.CommonPractice("parts of even density"));
+                yield return new("places", "where things sit", $"the usual places, within {UsualPlaceWithin.Millimeters:G3} mm", PlacesAssumed.Count == Things.Count ? "no place given for anything" : "not given for " + string.Join(", ", PlacesAssumed), Citation.CommonPractice("usual places (docs/balance.md)"));
+            var unsure = Things.Values.Count(part => part is { Mass: not null, MassWithin: null });
+            if (unsure > 0)
+                yield return new("mass-within", "how sure the masses are", $"within {MassWithin.Percent:G3} %", $"not given for {unsure} of {Things.Count} parts", Citation.CommonPractice("kitchen scales and data sheets"));
+            var centres = Things.Values.Count(part => part is { Centre: null, Size: not null });
+            if (centres > 0)
+                yield return new("centre", "centres of gravity of single parts", $"the middle of the box, within {CentreWithin.Percent:G3} % of its edges", $"not given for {centres} of {Things.Count} parts", Citation.CommonPractice("parts of even density"));
         }
     }
 

@@ -51,8 +51,8 @@ internal sealed class UsualPlaces
 
     private static int Rank(PartKind kind) => kind switch
     {
-        PartKind.Body => 0,
-        PartKind.Cage => 1,
+        PartKind.Cage => 0,
+        PartKind.Body => 1,
         PartKind.LensAdapter => 2,
         PartKind.Lens => 3,
         PartKind.Rods => 4,
@@ -63,8 +63,9 @@ internal sealed class UsualPlaces
 
     private PlaceInUse Of(string name, Part part) => part.Kind switch
     {
-        PartKind.Body => new(),
-        PartKind.Cage => On(body, 0, 0, BodyHeight / 2),
+        // What the rig stands on carries the body, so that the joints carry what they carry on a head.
+        PartKind.Cage => On(null, 0, 0, BodyHeight / 2),
+        PartKind.Body => On(cage, 0, 0, 0),
         PartKind.LensAdapter => On(body, BodyLength / 2, 0, Axis),
         PartKind.Lens when name != lens => On(body, BodyLength / 2, 0, Axis),
         PartKind.Lens => adapter is null ? On(body, BodyLength / 2, 0, Axis) : On(adapter, BodyLength / 2 + Length(adapter), 0, Axis),

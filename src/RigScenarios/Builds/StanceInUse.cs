@@ -42,7 +42,7 @@ public sealed record LegsInUse
     /// <summary>Mean wind that is expected; null if none is asked about.</summary>
     public Speed? Wind { get; init; }
 
-    /// <summary>The lean that it is wished to stand; null for the strictest yardstick.</summary>
+    /// <summary>The lean that it is wished to stand; null for 10°, which is asked of audio and video equipment.</summary>
     public Angle? WantedLean { get; init; }
 
     /// <summary>Height of the hook that a ballast bag hangs from; null for a third of the height of the legs.</summary>

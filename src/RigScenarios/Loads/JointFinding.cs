@@ -20,7 +20,7 @@ public sealed record JointFinding
     /// <summary>The load, with the handling factor in it.</summary>
     public JointLoad Load { get; }
 
-    /// <summary>What carries the part; null for the rig's own origin.</summary>
+    /// <summary>What carries the part; null for the head's plate, which carries the rig.</summary>
     public string? On { get; }
 
     /// <summary>What holds it there.</summary>
@@ -61,7 +61,7 @@ public sealed record JointFinding
         ArgumentNullException.ThrowIfNull(rig);
         return
         [
-            .. rig.Things.Keys.Where(name => rig.Places[name].On is not null).Select(name => Of(rig, name, handlingFactor))
+            .. rig.Things.Keys.Where(name => rig.Places[name].On is not null || (rig.Build.Stance == Stance.Tripod && rig.Things[name].Mass is not null)).Select(name => Of(rig, name, handlingFactor))
                 .OrderBy(joint => joint.MarginShare?.DecimalFractions ?? double.PositiveInfinity).ThenByDescending(joint => joint.Load.Moment.NewtonMeters),
         ];
     }
@@ -72,7 +72,7 @@ public sealed record JointFinding
         var load = JointLoad.Of(rig.Placed, name, factor);
         var fixing = place.HeldBy ?? Usual(rig, name);
         // An arm's weakest lock holds what is at its end, and the arm's own foot holds the arm too.
-        var arm = rig.Things[name].Kind == PartKind.Arm ? name : rig.Things[place.On!].Kind == PartKind.Arm ? place.On : null;
+        var arm = rig.Things[name].Kind == PartKind.Arm ? name : place.On is { } carrier && rig.Things[carrier].Kind == PartKind.Arm ? carrier : null;
         var data = arm is null ? null : rig.Things[arm];
         var rating = new JointRating(arm == name || data?.RatedLoad is null ? null : StandardGravity.Weight(data.RatedLoad.Value), data?.Arm?.LockTorque);
         var screw = fixing switch
@@ -87,14 +87,16 @@ public sealed record JointFinding
 
     private static Fixing Usual(BuildInPlace rig, string name)
     {
-        PartKind kind = rig.Things[name].Kind, carrier = rig.Things[rig.Places[name].On!].Kind;
+        if (rig.Places[name].On is not { } on)
+            return Fixing.ThreeEighthsScrew;
+        PartKind kind = rig.Things[name].Kind, carrier = rig.Things[on].Kind;
         return (kind, carrier) switch
         {
             (_, PartKind.Arm) => Fixing.ArmEnd,
             (_, PartKind.Rods) => Fixing.RodClamp,
             (PartKind.Lens or PartKind.LensAdapter, PartKind.Body or PartKind.LensAdapter) => Fixing.LensMount,
             (PartKind.Battery, PartKind.Plate) => Fixing.BatteryPlate,
-            (PartKind.Cage or PartKind.Arm or PartKind.Handle or PartKind.Transmitter or PartKind.MotorController, _) => Fixing.QuarterInchScrew,
+            (PartKind.Body or PartKind.Cage or PartKind.Arm or PartKind.Handle or PartKind.Transmitter or PartKind.MotorController, _) => Fixing.QuarterInchScrew,
             _ => Fixing.Other,
         };
     }

@@ -1,4 +1,3 @@
-using RigScenarios.Balance;
 using RigScenarios.Loads;
 using UnitsNet;
 
@@ -39,9 +38,9 @@ public sealed record BalanceMargin(string Limit, string Worst, string Allowed, s
     {
         if ((balance.WorstTilt ?? balance.Level) is not { } stand)
             yield break;
-        var yardstick = TiltYardstick.All.Max(stick => stick.Tilt.Degrees);
-        yield return new("Tipping over", $"tips at {stand.TipAngle.Degrees:0.0}° lean, head tilted {stand.Tilt.Degrees:0}°", $"no rule for camera stands; {yardstick:0}° is asked of garden lamps",
-            $"{stand.TipAngle.Degrees - yardstick:0.0}°", Ratio.FromDecimalFractions((stand.TipAngle.Degrees - yardstick) / yardstick), "IEC 60598-2-7, a yardstick and no rule");
+        var yardstick = StandBallast.Yardstick.Tilt.Degrees;
+        yield return new("Tipping over", $"tips at {stand.TipAngle.Degrees:0.0}° lean, head tilted {stand.Tilt.Degrees:0}°", $"no rule for camera stands; {yardstick:0}° for {StandBallast.Yardstick.What}",
+            $"{stand.TipAngle.Degrees - yardstick:0.0}°", Ratio.FromDecimalFractions((stand.TipAngle.Degrees - yardstick) / yardstick), $"{StandBallast.Yardstick.Source.Authors} {StandBallast.Yardstick.Source.Title}, a yardstick and no rule");
         if (balance.Rig.Build.OnLegs?.Slope is { } slope)
         {
             var left = stand.OnSlope(slope).TipAngleLeft;
@@ -52,15 +51,15 @@ public sealed record BalanceMargin(string Limit, string Worst, string Allowed, s
     }
 
     private static BalanceMargin Of(CarrierFinding carrier) => new(
-        $"Rated load of {carrier.Part}", $"{Kilograms(carrier.Carried)} (twice what hangs on it)", Kilograms(carrier.Rated), Kilograms(carrier.Margin), Ratio.FromDecimalFractions(carrier.Margin / carrier.Rated), "its maker's rating");
+        $"Rated load of {carrier.Part}", $"{Kilograms(carrier.Carried)} hang on it", Kilograms(carrier.Rated), Kilograms(carrier.Margin), Ratio.FromDecimalFractions(carrier.Margin / carrier.Rated), "its maker's rating");
 
     private static BalanceMargin Of(JointFinding joint) => new(
         $"Lock of {joint.RatedBy}, under {joint.Load.Part}", $"{Moment(joint.Load.Moment)} (weight taken twice)", joint.Rating.Moment is { } moment ? Moment(moment) : $"{joint.Rating.Force!.Value.Newtons:0} N",
         joint.Margins.Moment is { } left ? Moment(left) : $"{joint.Margins.Force!.Value.Newtons:0} N", joint.MarginShare, "its maker's rating");
 
     private static BalanceMargin OfScrew(JointFinding joint) => new(
-        $"Screw of {joint.Load.Part} on {joint.On}", $"{joint.Screw!.Tension.Newtons:0} N pull (weight taken twice)", $"{(joint.Screw.Tension + joint.Screw.LiftMargin).Newtons:0} N clamping",
-        $"{joint.Screw.LiftMargin.Newtons:0} N", Ratio.FromDecimalFractions(joint.Screw.LiftMargin.Newtons / (joint.Screw.Tension + joint.Screw.LiftMargin).Newtons), $"one {(joint.Fixing == Builds.Fixing.QuarterInchScrew ? "1/4-20" : "3/8-16")} screw tightened with {JointFinding.HandTightened.NewtonMeters:0.#} N·m, {JointFinding.PlateEdge.Millimeters:0} mm to the edge (common practice, no source)");
+        $"Screw of {joint.Load.Part} on {joint.On ?? "the head"}", $"{joint.Screw!.Tension.Newtons:0} N pull (weight taken twice)", $"{(joint.Screw.Tension + joint.Screw.LiftMargin).Newtons:0} N clamping",
+        $"{joint.Screw.LiftMargin.Newtons:0} N", Ratio.FromDecimalFractions(joint.Screw.LiftMargin.Newtons / (joint.Screw.Tension + joint.Screw.LiftMargin).Newtons), $"{(joint.Fixing == Builds.Fixing.QuarterInchScrew ? "1/4-20" : "3/8-16")} at {JointFinding.HandTightened.NewtonMeters:0.#} N·m, edge {JointFinding.PlateEdge.Millimeters:0} mm away (common practice, no source)");
 
     private static BalanceMargin Of(RodFinding rods) => new(
         $"{rods.Rods}, {(rods.InFront ? "front" : "rear")} end", $"{rods.Stress.Megapascals:0.0} MPa; bends {rods.EndDeflection.Millimeters:0.00} mm, {rods.Slope.Degrees:0.00}°",

@@ -52,6 +52,33 @@ public static class BalanceWords
         return $"{balance.Mass.Mass.Kilograms:0.00} kg (±{balance.Mass.MassUncertainty.Kilograms:0.00} kg). The centre of gravity is {Ahead(centre.X)} the body's tripod socket (±{unsure.X.Millimeters:0} mm), {centre.Z.Millimeters:0} mm above its base (±{unsure.Z.Millimeters:0} mm), {across}.";
     }
 
+    /// <summary>On its legs: when it tips over; null without legs whose figures are known.</summary>
+    public static string? Tipping(BuildBalance balance)
+    {
+        ArgumentNullException.ThrowIfNull(balance);
+        if (balance.Level is not { } level || balance.Supports.Stand is not { } legs)
+            return null;
+        var worst = balance.WorstTilt ?? level;
+        if (worst.TipsOnLevel)
+            return $"It tips over by itself on level ground{(level.TipsOnLevel ? "" : $" when the head is tilted {worst.Tilt.Degrees:0}°")}: turn a foot under the lens, spread the legs, lower the rig.";
+        var tilted = balance.WorstTilt is null ? "" : $", with the head tilted {worst.Tilt.Degrees:0}° at {worst.TipAngle.Degrees:0.0}°";
+        var wind = balance.Wind is { } area && worst.TippingWind(area) is { } speed ? $", a steady wind of {speed.MetersPerSecond:0} m/s (Beaufort {Beaufort.Of(speed)}; gusts run above the mean) does it too" : "";
+        var ballast = StandBallast.Of(balance) is not { } bag ? "" : bag.Ballast.Need switch
+        {
+            BallastNeed.NoneNeeded => $" It stands the {bag.Wanted.Degrees:0.#}° wished for without ballast.",
+            BallastNeed.Needed => $" For {bag.Wanted.Degrees:0.#}° it needs {bag.Ballast.Mass!.Value.Kilograms:0.0} kg of ballast on a hook {bag.Height.Millimeters:0} mm above the ground.",
+            _ => $" No ballast on a hook {bag.Height.Millimeters:0} mm above the ground gives {bag.Wanted.Degrees:0.#}°: spread the legs or hang it lower.",
+        };
+        return $"On its legs, at the worst pan: level it tips at a lean of {level.TipAngle.Degrees:0.0}°{tilted}. Then a push of {InKilograms(worst.TippingForce(legs.PlateHeight)!.Value.Newtons)} at the height of the plate tips it{wind}.{ballast}";
+    }
+
+    /// <summary>Picking it up, as the revised NIOSH equation judges it.</summary>
+    public static string Lifting(BuildBalance balance)
+    {
+        ArgumentNullException.ThrowIfNull(balance);
+        return $"Picking it up from the floor: the revised NIOSH equation recommends at most {balance.Lift.RecommendedLimit.Kilograms:0.0} kg for such a lift; this is {balance.Lift.Index(balance.Mass.Mass):0.0} times that. It judges lifting with two hands, not holding or carrying; local rules decide.";
+    }
+
     /// <summary>What happens in a case, in one sentence.</summary>
     public static string Case(HeadCase happening)
     {
@@ -60,7 +87,7 @@ public static class BalanceWords
         var pull = Math.Abs(level) < 0.05 ? "level it stays" : $"level it pulls nose {(level > 0 ? "down" : "up")} with {Math.Abs(level):0.0} N·m";
         var side = Math.Abs(happening.CentreLeft.Millimeters) >= 5 ? $"; its centre is {Math.Abs(happening.CentreLeft.Millimeters):0} mm to the {(happening.CentreLeft.Meters > 0 ? "left" : "right")} and rolls it with {Math.Abs(happening.Roll.NewtonMeters):0.0} N·m" : "";
         var where = happening.Hand.NewtonMeters == 0 ? "over the whole tilt range" : "with the head level";
-        return $"{pull}; {(left >= 0 ? $"the drag holds it {where}, {left:0.0} N·m left" : $"the drag is {-left:0.0} N·m short {(happening.Hand.NewtonMeters == 0 ? "at the worst tilt" : "with the head level")}")}{side}.";
+        return $"{pull}; {(left >= 0 ? $"the drag holds it {where}, {Small(left)} left" : $"the drag is {Small(-left)} short {(happening.Hand.NewtonMeters == 0 ? "at the worst tilt" : "with the head level")}")}{side}.";
     }
 
     /// <summary>What to mind.</summary>
@@ -75,10 +102,10 @@ public static class BalanceWords
         if (balance.Rig.WithoutMass.Count > 0)
             cautions.Add($"Without a mass, and so not counted: {string.Join(", ", balance.Rig.WithoutMass)}.");
         if (balance.Level is not null)
-            cautions.Add("Tipping is worked out for legs that are locked and stiff, on hard level ground, nobody touching it. Soft ground, a knock, a cable or a gust takes less. Put on ballast, have somebody hold it; anything raised over people is work for a qualified rigger, with safety lines.");
+            cautions.Add("Tipping is worked out for legs that are locked and stiff, on hard level ground, nobody touching it. Soft ground, a knock, a cable or a gust takes less. Put on ballast and have somebody hold it. Anything raised over people is work for a qualified rigger, with safety lines.");
+        cautions.Add("Lift heavy rigs with two people, and tighten every lock before you carry them.");
         if (balance.Rig.Build.Stance != Stance.Tripod)
             cautions.Add("How long somebody can hold a rig differs widely between people. Put it down before it hurts; hand over.");
-        cautions.Add($"Picking it up from the floor and lifting it to where it is used: the revised NIOSH equation recommends at most {balance.Lift.RecommendedLimit.Kilograms:0.0} kg for such a lift, this is {balance.Lift.Index(balance.Mass.Mass):0.0} times that. It judges lifting and nothing else, not holding or carrying; local rules decide. Lift heavy rigs with two people.");
         cautions.Add("Figures from masses and places that you gave. They know no loose screw and no worn lock. The makers' limits come first; try it with a hand under the lens.");
         return cautions;
     }
@@ -108,7 +135,17 @@ public static class BalanceWords
             ? $"The hands hold up {InKilograms(hands)}, the shoulder carries {InKilograms(shoulder.PadLoad.Newtons)}."
             : $"The rig wants to tip backward: the hands pull down with {InKilograms(-hands)}, the shoulder carries {InKilograms(shoulder.PadLoad.Newtons)}.";
         var roll = Math.Abs(shoulder.RollMoment.NewtonMeters) < 0.1 ? "" : $" It rolls to the {(shoulder.RollMoment.NewtonMeters > 0 ? "left" : "right")} with {Math.Abs(shoulder.RollMoment.NewtonMeters):0.0} N·m.";
-        return $"{carry}{roll}{(balance.Check.OutsideRange.Count > 0 ? " Something is outside what its mount allows." : "")}";
+        var weight = hands < 0.5 ? "" : Counterweight(balance, shoulder);
+        return $"{carry}{roll}{weight}{(balance.Check.OutsideRange.Count > 0 ? " Something is outside what its mount allows." : "")}";
+    }
+
+    /// <summary>At the rear of what is there: nobody wants a rod that sticks out behind.</summary>
+    private static string Counterweight(BuildBalance balance, ShoulderBalance shoulder)
+    {
+        var (name, place) = balance.Mass.Parts.Select(part => (part.Key, part.Value.Centre.X)).MinBy(part => part.X.Meters);
+        return shoulder.CounterweightAt(place) is { Need: CounterweightNeed.Needed, Mass: { } mass }
+            ? $" A counterweight of {mass.Kilograms:0.0} kg beside the {name} would free the hands; the shoulder then carries {balance.Mass.Mass.Kilograms + mass.Kilograms:0.0} kg."
+            : " No counterweight helps where there is room for one: everything sits ahead of the shoulder.";
     }
 
     private static string InHands(BuildBalance balance, Loads.HandHold hands)
@@ -121,6 +158,8 @@ public static class BalanceWords
     }
 
     private static string NoAnswer(BuildBalance balance) => balance.Supports.Missing.Count > 0 ? balance.Supports.Missing[0] : "What this build stands on is not known, so there is no answer.";
+
+    private static string Small(double newtonMeters) => newtonMeters < 0.1 ? $"{newtonMeters:0.00} N·m" : $"{newtonMeters:0.0} N·m";
 
     private static string Moment(Torque torque) => $"{torque.NewtonMeters:0.0} N·m";
 
