@@ -31,4 +31,16 @@ public sealed record HeadData
 
     /// <summary>How far it tilts down.</summary>
     public Angle TiltDown { get; init; }
+
+    /// <summary>Equal with the same figures, the steps one by one.</summary>
+    public bool Equals(HeadData? other) => other is not null && Figures.SequenceEqual(other.Figures) && CounterbalanceSteps.Count == other.CounterbalanceSteps.Count;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Figures.Aggregate(CounterbalanceSteps.Count, HashCode.Combine);
+
+    private IEnumerable<double?> Figures =>
+    [
+        Slide.Meters, AxisBelowPlate.Meters, CounterbalanceFrom?.NewtonMeters, CounterbalanceTo?.NewtonMeters, Drag.NewtonMeters, TiltLock?.NewtonMeters, TiltUp.Degrees, TiltDown.Degrees,
+        .. CounterbalanceSteps.Select(step => (double?)step.NewtonMeters),
+    ];
 }

@@ -24,7 +24,13 @@ internal static class PlaceCheck
     {
         if (!onRig.Contains(name))
         {
-            var why = scenario.PartOf(name) is { Kind: PartKind.Head or PartKind.Tripod }
+            // A thing of the kit that this build leaves off keeps its place: leaving it off is a what-if, not a mistake.
+            if (scenario.PartOf(name) is { Kind: not (PartKind.Head or PartKind.Tripod or PartKind.Charger) })
+            {
+                log.Warning(path, $"\"{name}\" is in the kit but not on this build, so its place is not used.");
+                return;
+            }
+            var why = scenario.Kit.ContainsKey(name)
                 ? $"\"{name}\" holds the rig up and is not on it: how the build sits on it stands in \"on-head\" and \"on-legs\"."
                 : $"This build has no \"{name}\".";
             log.Error(path, why, string.Join(", ", onRig.Take(30)), log.Nearest(name, onRig));
