@@ -27,7 +27,10 @@ internal sealed record RigLabel(LabelWish Wish, string Text, Box Box, (double X,
 internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
 {
     private const double Height = 15;
-    private const double Air = 1.5;
+    private const double Air = 1;
+
+    // Two numbers side by side must not read as one.
+    private const double Apart = 7;
     private readonly List<Box> taken = [];
     private readonly List<((double X, double Y) From, (double X, double Y) To)> leaders = [];
 
@@ -97,7 +100,7 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
 
     private bool IsFree(Box box)
     {
-        var wide = new Box(box.Left - Air, box.Top - Air, box.Right + Air, box.Bottom + Air);
+        var wide = new Box(box.Left - Apart, box.Top - Air, box.Right + Apart, box.Bottom + Air);
         return !taken.Exists(other => other.Overlaps(wide)) && !leaders.Exists(leader => box.IsCrossed(leader.From, leader.To));
     }
 

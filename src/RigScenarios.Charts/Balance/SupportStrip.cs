@@ -22,7 +22,7 @@ internal static class SupportStrip
         var bottom = Names(sheet, bar + 14, width,
         [
             ($"rear end {RigWords.Signed(head.Head.PlateTravel.Least)}", rear),
-            ($"head under {RigWords.Signed(head.Plate)}", x(head.Plate)),
+            ($"head at {RigWords.Signed(head.Plate)}", x(head.Plate)),
             ($"front end {RigWords.Signed(head.Head.PlateTravel.Greatest)}", front),
         ]);
         sheet.Close("g");

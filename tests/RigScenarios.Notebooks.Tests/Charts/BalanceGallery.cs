@@ -4,6 +4,7 @@ using RigScenarios.Charts.Balance;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Parts;
 using UnitsNet;
+using Figure = RigScenarios.Charts.Figure;
 
 namespace RigScenarios.Notebooks.Tests.Charts;
 
@@ -56,9 +57,39 @@ internal static class BalanceGallery
 
     public static LengthRange Millimetres(double least, double greatest) => new(Length.FromMillimeters(least), Length.FromMillimeters(greatest));
 
-    public static ChartPage Page() => new ChartPage { Title = "An invented rig and its balance" }
+    public static int Charts => Figures().Count();
+
+    public static ChartPage Page() => Figures().Aggregate(Drawings(), (page, figure) => page.With(figure))
+        .With(StanceTable.Of(StanceChange.Between(Build, Shoulder), new(Duration.FromSeconds(20), Duration.FromSeconds(30), Duration.FromSeconds(15)), Head, Names));
+
+    public static ChartPage Drawings() => new ChartPage { Title = "An invented rig and its balance" }
         .With(RigDrawing.Of(Build, Options))
         .With(RigDrawing.Of(Build, new() { Slug = "rig-on-shoulder", Title = "On the shoulder", Names = Names, Shoulder = ShoulderBalance.Of(new(Length.FromMillimeters(-60), Length.FromMillimeters(190)), Build.MassProperties) }));
+
+    public static BalanceEnvelope PlateAndLens { get; } = BalanceEnvelope.Of(Build, Head,
+        RigVariable.Offset("plate", PlacementField.OffsetX, Millimetres(-260, 60)), RigVariable.OfMass("lens", Mass.FromGrams(200), Mass.FromGrams(3600)));
+
+    /// <summary>Without the long lens and its support; the battery further forward.</summary>
+    public static PlacedBuild Shoulder { get; } = Build.Without("support").With("plate", Build.Parts["plate"] with { Placement = Build.Parts["plate"].Placement with { Offset = Position.FromMillimetres(-110, 0, 12) } })
+        .With("pad", Part(320, 160, 90, 40, Placement.OnRods("rods", Length.FromMillimeters(-120), null, Length.FromMillimeters(-60))));
+
+    private static IEnumerable<Figure> Figures()
+    {
+        yield return EnvelopeChart.Of(PlateAndLens, new()
+        {
+            Names = Names, Present = (Length.FromMillimeters(-160), Mass.FromGrams(1465)),
+            Alternatives = [new("long lens, 2.9 kg", Length.FromMillimeters(-160), Mass.FromGrams(2900)), new("battery at the rear end", Length.FromMillimeters(-190), Mass.FromGrams(1465))],
+        });
+        yield return EnvelopeChart.Of(
+            BalanceEnvelope.OfCentreAndMass(Head, Build.MassProperties.Centre.Z, Millimetres(-80, 110), Mass.FromKilograms(2), Mass.FromKilograms(9)),
+            new() { Slug = "centre-over-mass", Title = "Centre and mass that the head can balance", Present = (Build.MassProperties.Centre.X, Build.MassProperties.Mass) });
+        yield return TiltResidualChart.Of(OnHead, new(new Dictionary<string, HeadBalance>
+        {
+            ["battery off"] = PartOff.Of(Build, OnHead, "battery").AsItWas, ["lens off"] = PartOff.Of(Build, OnHead, "lens").AsItWas,
+        }));
+        yield return TipOverChart.Of(StandStability.WorstTilt(Stand, OnHead));
+        yield return MomentShareChart.Of(Build.MassProperties, OnHead.Plate, Names);
+    }
 
     private static PlacedPart Part(double grams, double length, double width, double height, Placement placement, double? centreZ = null) => new()
     {
