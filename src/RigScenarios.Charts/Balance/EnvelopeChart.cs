@@ -74,10 +74,10 @@ public static class EnvelopeChart
     }
 
     private static string Sentence(DrawnMark mark) => mark.Broken.Count == 0
-        ? $"{Capital(mark.Name)} lies inside."
-        : $"{Capital(mark.Name)} lies outside: {string.Join(" and ", mark.Broken.Select(limit => limit.InWords()))}.";
+        ? $"{Called(mark)} lies inside."
+        : $"{Called(mark)} lies outside: {string.Join(" and ", mark.Broken.Select(limit => limit.InWords()))}.";
 
-    private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+    private static string Called(DrawnMark mark) => mark.IsPresent ? "The rig as it is" : $"\"{mark.Name}\"";
 
     private static string Describe(EnvelopePicture picture)
     {

@@ -101,22 +101,24 @@ internal sealed class EnvelopeLayout
         }
         var legend = LegendHeight(picture, width);
         var x = AxisLayout.Members(picture.X, picture.XRange, plotWidth, isHorizontal: true);
-        x["title"] = new { text = PlotlyText.Wrap(picture.X.Label, (int)(plotWidth / ChartStyle.TextWidth("n"))), standoff = 10, font = new { size = ChartStyle.FontSize } };
+        var title = PlotlyText.Wrap(picture.X.Label, (int)(plotWidth / ChartStyle.TextWidth("n")));
+        var bottom = Bottom + ((title.Split("<br>").Length - 1) * ChartStyle.TextHeight);
+        x["title"] = new { text = title, standoff = 10, font = new { size = ChartStyle.FontSize } };
         annotations.Add(new
         {
             text = $"<b>{PlotlyText.Wrap(picture.Y.Label, (int)(width / ChartStyle.TextWidth("n")))}</b>", showarrow = false, align = "left", xref = "paper", yref = "paper", xanchor = "left", yanchor = "bottom",
             x = 0, y = 1, xshift = -LeftMargin + 4, yshift = 9,
         });
-        Height = (int)(Top + PlotHeight + Bottom + legend);
+        Height = (int)(Top + PlotHeight + bottom + legend);
         Members = new Dictionary<string, object?>
         {
             ["xaxis"] = x,
             ["yaxis"] = AxisLayout.Members(picture.Y, picture.YRange, PlotHeight, isHorizontal: false),
-            ["margin"] = new { l = LeftMargin, r = RightMargin, t = Top, b = Bottom + legend },
+            ["margin"] = new { l = LeftMargin, r = RightMargin, t = Top, b = bottom + legend },
             ["height"] = Height,
             ["annotations"] = annotations,
             ["showlegend"] = legend > 0,
-            ["legend"] = new { orientation = "h", x = 0, xanchor = "left", y = -(Bottom + 2) / PlotHeight, yanchor = "top", traceorder = "normal" },
+            ["legend"] = new { orientation = "h", x = 0, xanchor = "left", y = -(bottom + 2) / PlotHeight, yanchor = "top", traceorder = "normal" },
             ["shapes"] = picture.Outlines.Count == 0 ? Array.Empty<object>() : [Region(picture)],
         };
     }

@@ -28,9 +28,8 @@ public static class MomentShareChart
                 + (Math.Abs(sum.NewtonMeters) < 0.005 ? "in balance." : $"{TradeUnits.Text(Torque.FromNewtonMeters(Math.Abs(Math.Round(sum.NewtonMeters, 3))))} {Way(sum)}."),
             Cautions = [BalanceCautions.Arithmetic, BalanceCautions.TiltLock],
             Value = ChartAxis.Of("moment, nose down positive", TorqueUnit.NewtonMeter),
-            Bars = [.. shares.Select((share, i) => new ChartBar(Single(words, i), Math.Round(share.Value.NewtonMeters, 4))
+            Bars = [.. shares.Select((share, i) => new ChartBar(Single(words, i), Math.Round(share.Value.NewtonMeters, 3))
             {
-                Note = Math.Abs(share.Value.NewtonMeters) < 0.005 ? "0" : $"{Rounding.Text(Math.Abs(share.Value.NewtonMeters), 2)} N·m {Way(share.Value)}",
                 IsEmphasised = i == 0,
             })],
         }.ToFigure();

@@ -43,8 +43,10 @@ public static class TiltResidualChart
     }
 
     private static string Sentence(string name, HeadBalance balance) =>
-        $"{char.ToUpperInvariant(name[0])}{name[1..]}: at worst {TradeUnits.Text(balance.WorstResidual)} at {Tilt(balance.WorstTilt)}, "
-        + (balance.TiltMargin.NewtonMeters < 0 ? $"{TradeUnits.Text(-balance.TiltMargin)} more than the drag holds: it moves by itself there." : $"{TradeUnits.Text(balance.TiltMargin)} of the drag left.");
+        $"{char.ToUpperInvariant(name[0])}{name[1..]}: at worst {Moment(balance.WorstResidual)} at {Tilt(balance.WorstTilt)}, "
+        + (balance.TiltMargin.NewtonMeters < 0 ? $"{Moment(-balance.TiltMargin)} more than the drag holds: it moves by itself there." : $"{Moment(balance.TiltMargin)} of the drag left.");
+
+    private static string Moment(Torque torque) => $"{Rounding.Text(torque.NewtonMeters, 2)} N·m";
 
     private static string Tilt(Angle tilt) => Math.Abs(tilt.Degrees) < 0.05 ? "level" : $"{Math.Abs(tilt.Degrees):0.#}° nose {(tilt.Degrees < 0 ? "up" : "down")}";
 }

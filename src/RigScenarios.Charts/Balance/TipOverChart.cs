@@ -36,14 +36,23 @@ public static class TipOverChart
         }.ToFigure();
     }
 
-    // Two that ask for the same angle are one line with both names.
+    // Two that ask for the same angle are one line; on a phone there is no room for both names, so the caption has them.
     private static List<LimitLine> Yardsticks() =>
-        [.. TiltYardstick.All.GroupBy(yardstick => yardstick.Tilt.Degrees).Select(group => new LimitLine($"{group.Key:0.#}°: {string.Join("; ", group.Select(yardstick => yardstick.What))}", group.Key))];
+        [.. TiltYardstick.All.GroupBy(yardstick => yardstick.Tilt.Degrees).Select(group => new LimitLine(
+            $"{group.Key:0.#}°: {(group.Count() == 1 ? group.First().What : $"{group.Count()} kinds, named below")}", group.Key))];
+
+    private static string Where(double pan)
+    {
+        // From the nearest foot: feet stand at 0°, 120° and 240°.
+        var away = Math.Abs(pan - (120 * Math.Round(pan / 120)));
+        var words = away < 20 ? "the lens nearly over a foot" : away > 40 ? "the lens nearly midway between two feet" : "the lens between a foot and the middle of two";
+        return $"{Rounding.Text(pan, 3)}° ({words})";
+    }
 
     private static string Caption(StandStability stability, double pan) =>
         (stability.TipsOnLevel
-            ? $"On level ground it tips by itself at the worst pan, {Rounding.Text(pan, 3)}°."
-            : $"At the worst pan, {Rounding.Text(pan, 3)}°, it tips at a lean of {Rounding.Text(stability.TipAngle.Degrees, 3)}°.")
+            ? $"On level ground it tips by itself at the worst pan, {Where(pan)}."
+            : $"At the worst pan, {Where(pan)}, it tips at a lean of {Rounding.Text(stability.TipAngle.Degrees, 3)}°.")
         + (Math.Abs(stability.Tilt.Degrees) < 0.05 ? " The head is level." : $" The head is tilted {Math.Abs(stability.Tilt.Degrees):0.#}° nose {(stability.Tilt.Degrees < 0 ? "up" : "down")}.")
         + $" Rig and stand together: {TradeUnits.Text(stability.TotalMass)}, their centre {TradeUnits.Text(stability.CentreHeight)} over the ground. "
         + $"Lines: {string.Join("; ", TiltYardstick.All.Select(yardstick => $"{yardstick.Tilt.Degrees:0.#}° {yardstick.What} ({yardstick.Source.Authors} {yardstick.Source.Title}, {yardstick.Source.StandingInWords})"))}.";

@@ -78,7 +78,7 @@ internal static class BalanceGallery
         yield return EnvelopeChart.Of(PlateAndLens, new()
         {
             Names = Names, Present = (Length.FromMillimeters(-160), Mass.FromGrams(1465)),
-            Alternatives = [new("long lens, 2.9 kg", Length.FromMillimeters(-160), Mass.FromGrams(2900)), new("battery at the rear end", Length.FromMillimeters(-190), Mass.FromGrams(1465))],
+            Alternatives = [new("long lens, 3.3 kg", Length.FromMillimeters(-160), Mass.FromGrams(3300)), new("battery at the rear end", Length.FromMillimeters(-190), Mass.FromGrams(1465))],
         });
         yield return EnvelopeChart.Of(
             BalanceEnvelope.OfCentreAndMass(Head, Build.MassProperties.Centre.Z, Millimetres(-80, 110), Mass.FromKilograms(2), Mass.FromKilograms(9)),
