@@ -102,7 +102,7 @@ internal sealed class EnvelopeLayout
         var legend = LegendHeight(picture, width);
         var x = AxisLayout.Members(picture.X, picture.XRange, plotWidth, isHorizontal: true);
         var title = PlotlyText.Wrap(picture.X.Label, (int)(plotWidth / ChartStyle.TextWidth("n")));
-        var bottom = Bottom + ((title.Split("<br>").Length - 1) * ChartStyle.TextHeight);
+        var bottom = Bottom + ((title.Split("<br>").Length - 1) * (ChartStyle.TextHeight + 10));
         x["title"] = new { text = title, standoff = 10, font = new { size = ChartStyle.FontSize } };
         annotations.Add(new
         {

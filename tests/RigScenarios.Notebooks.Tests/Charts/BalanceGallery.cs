@@ -1,5 +1,4 @@
 using RigScenarios.Balance;
-using RigScenarios.Builds;
 using RigScenarios.Charts.Balance;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Parts;
