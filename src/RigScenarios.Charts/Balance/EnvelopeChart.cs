@@ -57,7 +57,7 @@ public static class EnvelopeChart
             Caption = Caption(picture),
             Cautions = [BalanceCautions.Arithmetic, BalanceCautions.TiltLock],
             AlternativeText = Describe(picture),
-            Specification = new PlotlySpecification(EnvelopeLayout.Traces(picture, wide)).With(wide.Members).WithNarrow(narrow.Members, EnvelopeLayout.LegendChanges(picture, narrow)).ToJson(),
+            Specification = new PlotlySpecification(EnvelopeLayout.Traces(picture, wide).DefaultIfEmpty(EnvelopeLayout.Nothing())).With(wide.Members).WithNarrow(narrow.Members, EnvelopeLayout.LegendChanges(picture, narrow)).ToJson(),
             Data = Table(envelope, picture),
             Height = wide.Height,
         };

@@ -60,6 +60,9 @@ internal sealed class EnvelopeLayout
         }
     }
 
+    /// <summary>Something to draw even where there is nothing to show: the axes alone say that the region is empty.</summary>
+    public static Trace Nothing() => PlotlySpecification.Trace("scatter", [("x", Array.Empty<double>()), ("y", Array.Empty<double>()), ("showlegend", false)]);
+
     /// <summary>For each trace, in order, whether it is in the legend of another layout.</summary>
     public static IReadOnlyList<IReadOnlyDictionary<string, object?>> LegendChanges(EnvelopePicture picture, EnvelopeLayout layout) =>
         [.. Entries(picture).Select(name => new Dictionary<string, object?> { ["showlegend"] = !layout.labelled.Contains(name) })];

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Xml.Linq;
 using RigScenarios.Balance;
-using RigScenarios.Charts;
 using RigScenarios.Charts.Balance;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Charts.Placement;
