@@ -10,7 +10,18 @@ internal sealed record LabelWish(string Name, string Short, string Long, double 
 
     public Box Around { get; } = new(Outline.Min(p => p.X), Outline.Min(p => p.Y), Outline.Max(p => p.X), Outline.Max(p => p.Y));
 
+    /// <summary>The outline's edges with the room that each takes: most lie far from any box and are passed over at once.</summary>
+    public IReadOnlyList<DrawnLine> Edges { get; } = [.. Outline.Select((corner, i) => new DrawnLine(corner, Outline[(i + 1) % Outline.Count]))];
+
     public (double X, double Y) Middle => ((Around.Left + Around.Right) / 2, (Around.Top + Around.Bottom) / 2);
+}
+
+/// <summary>A straight line in a view, pixels.</summary>
+internal sealed record DrawnLine((double X, double Y) From, (double X, double Y) To)
+{
+    public bool Crosses(Box box) =>
+        Math.Min(From.X, To.X) <= box.Right && Math.Max(From.X, To.X) >= box.Left && Math.Min(From.Y, To.Y) <= box.Bottom && Math.Max(From.Y, To.Y) >= box.Top
+        && box.IsCrossed(From, To);
 }
 
 /// <summary>A label at its place.</summary>
@@ -32,7 +43,7 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
     // Two numbers side by side must not read as one.
     private const double Apart = 7;
     private readonly List<Box> taken = [];
-    private readonly List<((double X, double Y) From, (double X, double Y) To)> leaders = [];
+    private readonly List<DrawnLine> leaders = [];
 
     /// <summary>Keeps labels off a mark.</summary>
     public void Reserve(Box box) => taken.Add(box);
@@ -61,15 +72,15 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
         var width = ChartStyle.TextWidth(wish.Short, SvgSheet.TextSize) + wish.Sign;
         var around = wish.Around;
         var best = Rings(around, width)
-            .Where(box => frame.Contains(box) && IsFree(box) && !leaders.Exists(leader => box.IsCrossed(leader.From, leader.To)))
+            .Where(box => frame.Contains(box) && IsFree(box))
             .Select(box => (Box: box, End: Nearest(wish, Middle(box)), Cost: Distance(Middle(box), wish.Middle) + (35 * wishes.Count(other => other != wish && other.Around.Overlaps(box)))))
-            .Where(choice => !taken.Exists(other => other.IsCrossed(Nearest(choice.Box, choice.End), choice.End)))
+            .Where(choice => new DrawnLine(Nearest(choice.Box, choice.End), choice.End) is var leader && !taken.Exists(leader.Crosses))
             .OrderBy(choice => choice.Cost).FirstOrDefault();
         // A rig that leaves no free spot anywhere still gets its number: on the part.
         var box = best.Box ?? At(wish.Middle, width);
         (double X, double Y)? end = best.Box is null ? null : best.End;
         if (end is { } at)
-            leaders.Add((Nearest(box, at), at));
+            leaders.Add(new(Nearest(box, at), at));
         return Take(new RigLabel(wish, wish.Short, box, end));
     }
 
@@ -81,8 +92,7 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
         var width = ChartStyle.TextWidth(wish.Long, SvgSheet.TextSize) + wish.Sign + 2;
         taken.Remove(label.Box);
         var fits = Grid(wish.Around, width).FirstOrDefault(box => wish.Around.Contains(box) && IsFree(box)
-            && !leaders.Exists(leader => box.IsCrossed(leader.From, leader.To))
-            && !wishes.Any(other => Edges(other.Outline).Any(edge => box.IsCrossed(edge.From, edge.To))));
+            && !wishes.Any(other => other.Edges.Any(edge => edge.Crosses(box))));
         return Take(fits is null ? label : label with { Text = wish.Long, Box = fits });
     }
 
@@ -90,7 +100,7 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
     private double Cost(LabelWish wish, Box box) =>
         (Distance(Middle(box), wish.Middle) / 4)
         + (1000 * wishes.Count(other => other != wish && other.Area <= wish.Area && ConvexOutline.Holds(other.Outline, Middle(box))))
-        + (25 * wishes.Count(other => other != wish && Edges(other.Outline).Any(edge => box.IsCrossed(edge.From, edge.To))));
+        + (25 * wishes.Count(other => other != wish && other.Edges.Any(edge => edge.Crosses(box))));
 
     private RigLabel Take(RigLabel label)
     {
@@ -101,12 +111,12 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
     private bool IsFree(Box box)
     {
         var wide = new Box(box.Left - Apart, box.Top - Air, box.Right + Apart, box.Bottom + Air);
-        return !taken.Exists(other => other.Overlaps(wide)) && !leaders.Exists(leader => box.IsCrossed(leader.From, leader.To));
+        return !taken.Exists(other => other.Overlaps(wide)) && !leaders.Exists(leader => leader.Crosses(box));
     }
 
     private static IEnumerable<Box> Grid(Box around, double width)
     {
-        const int steps = 8;
+        const int steps = 6;
         var (x, y) = ((around.Left + around.Right) / 2, (around.Top + around.Bottom) / 2);
         var (dx, dy) = ((around.Right - around.Left - width - 3) / 2, (around.Bottom - around.Top - Height - 3) / 2);
         if (dx < 0 || dy < 0)
@@ -145,7 +155,4 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
     private static (double X, double Y) Middle(Box box) => ((box.Left + box.Right) / 2, (box.Top + box.Bottom) / 2);
 
     private static double Distance((double X, double Y) a, (double X, double Y) b) => Math.Sqrt(((a.X - b.X) * (a.X - b.X)) + ((a.Y - b.Y) * (a.Y - b.Y)));
-
-    private static IEnumerable<((double X, double Y) From, (double X, double Y) To)> Edges(IReadOnlyList<(double X, double Y)> outline) =>
-        outline.Select((corner, i) => (corner, outline[(i + 1) % outline.Count]));
 }
