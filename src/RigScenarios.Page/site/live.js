@@ -6,6 +6,7 @@ import { ask } from "./dialog.js";
 import { makeDrawing, tellUpdated } from "./drawing.js";
 import "./inner-links.js";
 import { Lane } from "./lane.js";
+import { makeMoving } from "./moving.js";
 import { addTools, askWhatToSave } from "./save.js";
 import { makeStrip } from "./strip.js";
 
@@ -21,6 +22,15 @@ const shownValues = { now: null, pinned: null };
 
 const send = connect(name, { message: receive, open: () => {}, broken });
 const draw = makeDrawing(() => article, () => lanes.now.running || lanes.pinned.running);
+const moving = makeMoving(document.getElementById("article"), {
+  allows: part => placesFor(part) !== undefined,
+  move(part, millimetres, at, isSettled) {
+    const parameter = placesFor(part);
+    if (!parameter) return;
+    strip.places(parameter.name).move(part.dataset.part, millimetres);
+    change(parameter.name, at, isSettled);
+  },
+});
 const lanes = { now: new Lane("now", send), pinned: new Lane("pinned", send) };
 
 function broken(words) {
@@ -61,6 +71,7 @@ const RECEIVERS = {
   // A cell of a run that was overtaken counts too: the server goes on from it.
   cell(json, lane) {
     article.show(json.cell, lane.name, json.parts);
+    moving.arm();
     draw();
   },
   progress(json, lane) {
@@ -74,6 +85,7 @@ const RECEIVERS = {
     if (!run) return;
     learn(lane.name, run.values, json.rerun);
     article.settled(lane.name);
+    settleMoves(lane);
     if (!lane.running) tellDone(json.milliseconds);
     await draw();
     tellUpdated(run, lane.name, json);
@@ -82,6 +94,7 @@ const RECEIVERS = {
   failed(json, lane) {
     if (!lane.ended(json.run, false)) return;
     article.settled(lane.name);
+    settleMoves(lane);
     const isPlaced = article.failed(json.cell, lane.name, json.text, json.line);
     strip.tellRun(isPlaced ? "One part could not be computed; it says why." : json.text);
     shownValues[lane.name] = null;
@@ -89,6 +102,7 @@ const RECEIVERS = {
   problems(json, lane) {
     if (!lane.ended(json.run, false)) return;
     article.settled(lane.name);
+    settleMoves(lane);
     if (lane.name === "now") {
       problems = json.problems;
       const rest = strip.say(problems);
@@ -104,6 +118,7 @@ const RECEIVERS = {
     // Overtaken, but by nothing of this page: what the reader wants is still to be run.
     if (json.why === "overtaken" && !lane.running && !lane.isWaiting) return lane.want(run.values, run.at);
     article.settled(lane.name, true);
+    settleMoves(lane);
     shownValues[lane.name] = null;
     strip.tellRun(WHY[json.why] ?? "");
   },
@@ -169,9 +184,34 @@ function learn(laneName, values, rerun) {
   shownValues[laneName] = values;
 }
 
+// The parameter that a part in a drawing moves: that of the drawing's own name, else the first that has such a part. The pinned version stands still.
+function placesFor(part) {
+  if (!strip || !part.closest(".lane-now")) return undefined;
+  const all = notebook.parameters.filter(parameter => parameter.kind === "places" && strip.places(parameter.name).has(part.dataset.part));
+  return all.find(parameter => parameter.name === part.closest("[data-drawing]").dataset.drawing) ?? all[0];
+}
+
+function settleMoves(lane) {
+  if (lane.name === "now" && !lane.running && !lane.isWaiting) moving.settled();
+}
+
+const keptPlaces = new Map();
+
+// Another build has other places: what was moved on this one is kept for when the reader comes back to it.
+function followBuild(parameter) {
+  for (const places of notebook.parameters.filter(candidate => candidate.kind === "places")) {
+    const file = notebook.parameters.find(candidate => candidate.name === places.of)?.of;
+    if (parameter !== places.of && parameter !== file) continue;
+    const key = values => JSON.stringify([places.name, values[file], values[places.of]]);
+    keptPlaces.set(key(now), now[places.name]);
+    strip.set(places.name, keptPlaces.get(key(strip.values())) ?? "");
+  }
+}
+
 let afterMove = 0, working = 0;
 
 function change(parameter, at, isSettled) {
+  followBuild(parameter);
   const values = strip.values();
   if (problems.length > 0) {
     problems = [];
