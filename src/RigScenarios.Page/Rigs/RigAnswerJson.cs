@@ -1,4 +1,5 @@
 using System.Text.Json;
+using RigScenarios.Charts.Balance;
 using RigScenarios.Charts.Days;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Drafts;
@@ -36,7 +37,21 @@ internal static class RigAnswerJson
         json.WriteStartArray("parts");
         if (answer.Result is { Series.Count: > 0 } result)
             PartJson.Write(json, new FigurePart(DayChart.Of(result, "The day on this battery", draft.Starts)));
+        if (answer.Balance is { } balance)
+        {
+            foreach (var part in BalanceParts.Of(balance))
+                PartJson.Write(json, part);
+        }
         json.WriteEndArray();
+        WriteValue(json, "moveable", answer.Moveable.Select(part => new
+        {
+            value = part.Name,
+            title = part.Title,
+            least = Math.Round(part.Range.Least.Millimeters, 3),
+            greatest = Math.Round(part.Range.Greatest.Millimeters, 3),
+            at = Math.Round(part.At.Millimeters, 3),
+        }));
+        json.WriteString("batterySlide", answer.BatterySlide);
         json.WriteString("mass", Mass(answer.Totals));
         json.WriteString("price", Price(answer.Totals));
         json.WriteString("text", text);

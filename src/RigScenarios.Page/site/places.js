@@ -57,6 +57,8 @@ export class PlacesList {
 
   has(name) { return this.#choices.some(choice => choice.value === name); }
 
+  choice(name) { return this.#choices.find(choice => choice.value === name); }
+
   /** Where the reader has it, or else where the scenario has it; null for what can't be moved. */
   at(name) { return this.#places.get(name) ?? this.#choices.find(choice => choice.value === name)?.at ?? null; }
 
