@@ -50,6 +50,7 @@ internal static class RigAnswerJson
             least = Math.Round(part.Range.Least.Millimeters, 3),
             greatest = Math.Round(part.Range.Greatest.Millimeters, 3),
             at = Math.Round(part.At.Millimeters, 3),
+            isUsual = part.IsUsual,
         }));
         json.WriteString("batterySlide", answer.BatterySlide);
         json.WriteString("mass", Mass(answer.Totals));

@@ -46,6 +46,12 @@ export class Places {
     if (!asked.isBehind) this.moving.settled();
   }
 
+  #compared(at, choice) {
+    const from = choice.isUsual ? "proposed" : "in the file";
+    if (Math.abs(at - choice.at) < 0.05) return choice.isUsual ? ", as proposed" : ", as in the file";
+    return `, ${inMillimetres(Math.abs(at - choice.at))} further ${at < choice.at ? "back" : "forward"} than ${from}`;
+  }
+
   #showBattery() {
     const choice = this.list.choice(this.#slide);
     this.battery.hidden = !choice;
@@ -54,6 +60,6 @@ export class Places {
     Object.assign(this.slider, { min: Math.ceil(choice.least), max: Math.floor(choice.greatest) });
     if (document.activeElement !== this.slider || Math.abs(Number(this.slider.value) - at) > 1) this.slider.value = at;
     this.slider.setAttribute("aria-valuetext", inMillimetres(at).replace("\u2212", "minus "));
-    this.told.textContent = `${inMillimetres(at)}${Math.abs(at - choice.at) < 0.05 ? ", the place proposed" : `, ${inMillimetres(Math.abs(at - choice.at))} further ${at < choice.at ? "back" : "forward"} than proposed`}`;
+    this.told.textContent = `${choice.title}: ${inMillimetres(at)}${this.#compared(at, choice)}`;
   }
 }
