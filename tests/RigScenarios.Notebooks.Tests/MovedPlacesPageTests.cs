@@ -1,3 +1,4 @@
+using RigScenarios.Charts.Pages;
 using RigScenarios.Notebooks.Live;
 using RigScenarios.Notebooks.Pages;
 using RigScenarios.Notebooks.Tests.Places;
@@ -49,7 +50,7 @@ public sealed class MovedPlacesPageTests
 
         public void Parameters(IReadOnlyList<LiveParameter> parameters) => Last = parameters;
 
-        public void Cell(int cell, IReadOnlyList<Charts.Pages.PagePart> parts)
+        public void Cell(int cell, IReadOnlyList<PagePart> parts)
         {
         }
 
