@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using RigScenarios.Charts.Placement;
 using RigScenarios.Charts.Style;
 
@@ -11,7 +12,7 @@ internal sealed record LabelWish(string Name, string Short, string Long, double 
     public Box Around { get; } = new(Outline.Min(p => p.X), Outline.Min(p => p.Y), Outline.Max(p => p.X), Outline.Max(p => p.Y));
 
     /// <summary>The outline's edges with the room that each takes: most lie far from any box and are passed over at once.</summary>
-    public IReadOnlyList<DrawnLine> Edges { get; } = [.. Outline.Select((corner, i) => new DrawnLine(corner, Outline[(i + 1) % Outline.Count]))];
+    public List<DrawnLine> Edges { get; } = [.. Outline.Select((corner, i) => new DrawnLine(corner, Outline[(i + 1) % Outline.Count]))];
 
     public (double X, double Y) Middle => ((Around.Left + Around.Right) / 2, (Around.Top + Around.Bottom) / 2);
 }
@@ -19,6 +20,7 @@ internal sealed record LabelWish(string Name, string Short, string Long, double 
 /// <summary>A straight line in a view, pixels.</summary>
 internal sealed record DrawnLine((double X, double Y) From, (double X, double Y) To)
 {
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public bool Crosses(Box box) =>
         Math.Min(From.X, To.X) <= box.Right && Math.Max(From.X, To.X) >= box.Left && Math.Min(From.Y, To.Y) <= box.Bottom && Math.Max(From.Y, To.Y) >= box.Top
         && box.IsCrossed(From, To);
@@ -85,11 +87,11 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
         foreach (var box in Rings(wish.Around, width))
         {
             var cost = Distance(Middle(box), wish.Middle);
-            if (cost >= least || !frame.Contains(box) || !IsFree(box) || (cost += 35 * wishes.Count(other => other != wish && other.Around.Overlaps(box))) >= least)
+            if (cost >= least || !frame.Contains(box) || !IsFree(box) || (cost += 35 * Under(wish, box)) >= least)
                 continue;
             var at = Nearest(wish, Middle(box));
             var leader = new DrawnLine(Nearest(box, at), at);
-            if (!taken.Exists(leader.Crosses))
+            if (!CrossesTaken(leader))
                 (best, least, end) = (box, cost, at);
         }
         // A rig that leaves no free spot anywhere still gets its number: on the part.
@@ -107,14 +109,56 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
         var width = ChartStyle.TextWidth(wish.Long, SvgSheet.TextSize) + wish.Sign + 2;
         taken.Remove(label.Box);
         var edges = wishes.Where(other => other.Around.Overlaps(wish.Around)).SelectMany(other => other.Edges).Where(edge => edge.Crosses(wish.Around)).ToList();
-        var fits = Grid(wish.Around, width).FirstOrDefault(box => wish.Around.Contains(box) && IsFree(box) && !edges.Exists(edge => edge.Crosses(box)));
+        var fits = Grid(wish.Around, width).FirstOrDefault(box => wish.Around.Contains(box) && IsFree(box) && !AnyCrosses(edges, box));
         return Take(fits is null ? label : label with { Text = wish.Long, Box = fits });
     }
 
     // A number is read as that of the smallest part it lies on: so it keeps off smaller ones.
-    private static double Cost(LabelWish wish, Box box, List<LabelWish> near) =>
-        (1000 * near.Count(other => other.Area <= wish.Area && ConvexOutline.Holds(other.Outline, Middle(box))))
-        + (25 * near.Count(other => other.Edges.Any(edge => edge.Crosses(box))));
+    private static double Cost(LabelWish wish, Box box, List<LabelWish> near)
+    {
+        double cost = 0;
+        foreach (var other in near)
+        {
+            if (other.Area <= wish.Area && ConvexOutline.Holds(other.Outline, Middle(box)))
+                cost += 1000;
+            if (AnyCrosses(other.Edges, box))
+                cost += 25;
+        }
+        return cost;
+    }
+
+    private int Under(LabelWish wish, Box box)
+    {
+        var count = 0;
+        foreach (var other in wishes)
+        {
+            if (other != wish && other.Around.Overlaps(box))
+                count++;
+        }
+        return count;
+    }
+
+    // The innermost loops are asked some ten thousand times for one drawing: written out, and compiled in full at once, for a page draws from its first second on.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private static bool AnyCrosses(List<DrawnLine> lines, Box box)
+    {
+        for (var i = 0; i < lines.Count; i++)
+        {
+            if (lines[i].Crosses(box))
+                return true;
+        }
+        return false;
+    }
+
+    private bool CrossesTaken(DrawnLine leader)
+    {
+        for (var i = 0; i < taken.Count; i++)
+        {
+            if (leader.Crosses(taken[i]))
+                return true;
+        }
+        return false;
+    }
 
     private RigLabel Take(RigLabel label)
     {
@@ -122,10 +166,16 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
         return label;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool IsFree(Box box)
     {
-        var wide = new Box(box.Left - Apart, box.Top - Air, box.Right + Apart, box.Bottom + Air);
-        return !taken.Exists(other => other.Overlaps(wide)) && !leaders.Exists(leader => leader.Crosses(box));
+        for (var i = 0; i < taken.Count; i++)
+        {
+            var other = taken[i];
+            if (other.Left < box.Right + Apart && box.Left - Apart < other.Right && other.Top < box.Bottom + Air && box.Top - Air < other.Bottom)
+                return false;
+        }
+        return !AnyCrosses(leaders, box);
     }
 
     private static IEnumerable<Box> Grid(Box around, double width)

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace RigScenarios.Charts.Placement;
 
 /// <summary>A rectangle in pixels, y downwards, origin in the plot's upper left corner.</summary>
@@ -17,6 +19,7 @@ internal sealed record Box(double Left, double Top, double Right, double Bottom)
     }
 
     // Asked many thousand times for one drawing: no array, nothing to collect.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static bool Clips(double p, double q, ref double from, ref double to)
     {
         if (p == 0)

@@ -23,6 +23,8 @@ export class Answer extends EventTarget {
     });
     // On a phone the sentence stands at the foot of the window until the answer itself is in view.
     new IntersectionObserver(([seen]) => { this.strip.hidden = seen.isIntersecting; }).observe(this.parts);
+    // The file's text is made for who looks at it.
+    this.file.addEventListener("toggle", () => { if (this.file.open) this.#soon(0); });
     draft.addEventListener("changed", ({ detail }) => {
       this.#changed = performance.now();
       this.#soon(detail.isQuick ? moving : typing);
@@ -54,7 +56,7 @@ export class Answer extends EventTarget {
     const slow = setTimeout(() => this.element.setAttribute("aria-busy", "true"), 400);
     try {
       const { file, build, day } = this.draft.place;
-      const answer = await api("POST", "/api/rig/answer", { draft: this.draft.value, file, build, day }, this.#running.signal);
+      const answer = await api("POST", "/api/rig/answer", { draft: this.draft.value, file, build, day, brief: !this.file.open }, this.#running.signal);
       this.away.hidden = true;
       this.#show(answer);
       this.dispatchEvent(new CustomEvent("answered", { detail: answer }));
@@ -103,8 +105,8 @@ export class Answer extends EventTarget {
     this.assumedList.replaceChildren(...answer.assumed.map((assumed) => el("li", {}, el("span", { class: "assumed-name" }, assumed.name), ": ", el("strong", {}, assumed.value),
       assumed.why ? `. ${assumed.why}` : null,
       assumed.source ? el("span", { class: "assumed-source" }, ` (${assumed.source})`) : null)));
-    this.file.hidden = !answer.text;
-    say(this.text, answer.text ?? "");
+    this.file.hidden = !answer.isWhole;
+    if (answer.text !== null || !answer.isWhole) say(this.text, answer.text ?? "");
   }
 
   #label(key) { return (this.knowledge.questions.find((question) => question.key === key)?.label ?? elsewhere[key] ?? key).toLowerCase(); }

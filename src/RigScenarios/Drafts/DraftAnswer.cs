@@ -58,9 +58,21 @@ public sealed record DraftAnswer
     /// <param name="cancellation">Stops the run.</param>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
     public static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, CancellationToken cancellation) =>
-        Of(draft, before, library, build, day, run: true, cancellation);
+        Of(draft, before, library, build, day, run: true, known: null, cancellation);
 
-    internal static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, bool run, CancellationToken cancellation)
+    /// <summary>The answer to a draft whose day is known already, as while parts are moved: places have no part in it.</summary>
+    /// <param name="draft">The draft.</param>
+    /// <param name="before">The scenario that it will change; null for a new one.</param>
+    /// <param name="library">The parts to choose from.</param>
+    /// <param name="build">The build's short name in the scenario.</param>
+    /// <param name="day">The day's short name in the scenario.</param>
+    /// <param name="known">The result of a draft that differs in places only; null to run the day.</param>
+    /// <param name="cancellation">Stops the run.</param>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, DayResult? known, CancellationToken cancellation) =>
+        Of(draft, before, library, build, day, run: true, known, cancellation);
+
+    internal static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, bool run, DayResult? known, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(draft);
         ArgumentNullException.ThrowIfNull(library);
@@ -104,7 +116,7 @@ public sealed record DraftAnswer
         if (!run)
             return answer;
 
-        var result = ScenarioRun.Run(scenario, build, day, new DayRunOptions(SeriesPoints: 400), cancellation);
+        var result = known ?? ScenarioRun.Run(scenario, build, day, new DayRunOptions(SeriesPoints: 400), cancellation);
         var balance = Balanced(scenario, build);
         var shown = answer.Assumed.Select(value => value.Field).ToHashSet();
         return answer with

@@ -93,7 +93,7 @@ public sealed record RigDraft
     /// <exception cref="ScenarioProblemsException">The draft is incomplete or does not add up; the paths are those of the draft.</exception>
     public Scenario ApplyTo(Scenario? before, OrderedMap<Part> library, string build, string day)
     {
-        var answer = DraftAnswer.Of(this, before, library, build, day, run: false, CancellationToken.None);
+        var answer = DraftAnswer.Of(this, before, library, build, day, run: false, known: null, CancellationToken.None);
         return answer.Scenario ?? throw new ScenarioProblemsException([.. answer.Problems.Where(problem => problem.Severity == Severity.Error), .. answer.Missing.Select(DraftAnswer.StillMissing)]);
     }
 }
