@@ -7,6 +7,7 @@ import { makeDrawing, tellUpdated } from "./drawing.js";
 import "./inner-links.js";
 import { Lane } from "./lane.js";
 import { makeMoving } from "./moving.js";
+import { NotebookPlaces } from "./notebook-places.js";
 import { addTools, askWhatToSave } from "./save.js";
 import { makeStrip } from "./strip.js";
 
@@ -22,10 +23,11 @@ const shownValues = { now: null, pinned: null };
 
 const send = connect(name, { message: receive, open: () => {}, broken });
 const draw = makeDrawing(() => article, () => lanes.now.running || lanes.pinned.running);
+const places = new NotebookPlaces();
 const moving = makeMoving(document.getElementById("article"), {
-  allows: part => placesFor(part) !== undefined,
+  allows: part => places.of(part) !== undefined,
   move(part, millimetres, at, isSettled) {
-    const parameter = placesFor(part);
+    const parameter = places.of(part);
     if (!parameter) return;
     strip.places(parameter.name).move(part.dataset.part, millimetres);
     change(parameter.name, at, isSettled);
@@ -144,6 +146,7 @@ function begin(json) {
       change, stop: () => Object.values(lanes).forEach(lane => lane.stop()),
       pin, unpin, swap, link, save, reset: () => take({ now: { ...defaults }, pinned }),
     });
+    places.use(json.parameters, strip);
     article = makeArticle(document.getElementById("article"), json, strip.element, addTools);
     const state = readAddress();
     now = known({ ...defaults, ...before, ...state.now });
@@ -184,34 +187,14 @@ function learn(laneName, values, rerun) {
   shownValues[laneName] = values;
 }
 
-// The parameter that a part in a drawing moves: that of the drawing's own name, else the first that has such a part. The pinned version stands still.
-function placesFor(part) {
-  if (!strip || !part.closest(".lane-now")) return undefined;
-  const all = notebook.parameters.filter(parameter => parameter.kind === "places" && strip.places(parameter.name).has(part.dataset.part));
-  return all.find(parameter => parameter.name === part.closest("[data-drawing]").dataset.drawing) ?? all[0];
-}
-
 function settleMoves(lane) {
   if (lane.name === "now" && !lane.running && !lane.isWaiting) moving.settled();
-}
-
-const keptPlaces = new Map();
-
-// Another build has other places: what was moved on this one is kept for when the reader comes back to it.
-function followBuild(parameter) {
-  for (const places of notebook.parameters.filter(candidate => candidate.kind === "places")) {
-    const file = notebook.parameters.find(candidate => candidate.name === places.of)?.of;
-    if (parameter !== places.of && parameter !== file) continue;
-    const key = values => JSON.stringify([places.name, values[file], values[places.of]]);
-    keptPlaces.set(key(now), now[places.name]);
-    strip.set(places.name, keptPlaces.get(key(strip.values())) ?? "");
-  }
 }
 
 let afterMove = 0, working = 0;
 
 function change(parameter, at, isSettled) {
-  followBuild(parameter);
+  places.follow(parameter, now);
   const values = strip.values();
   if (problems.length > 0) {
     problems = [];
