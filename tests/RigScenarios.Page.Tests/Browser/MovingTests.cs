@@ -1,3 +1,4 @@
+using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace RigScenarios.Page.Tests.Browser;
@@ -161,9 +162,20 @@ public sealed class MovingTests(Chromium chromium)
         visit.AssertQuiet();
     }
 
-    private async Task<Visit> BeginAsync(string fragment = "", int width = 1280)
+    [Theory]
+    [InlineData(false, 1280)]
+    [InlineData(true, 390)]
+    public async Task A_page_with_parts_to_move_has_no_serious_fault(bool night, int width)
     {
-        var visit = await Visit.BeginAsync(chromium, ownNotebooks: false, width: width, height: 900);
+        await using var visit = await BeginAsync("#places=plate+-150+mm", width, night);
+        var result = await visit.Page.RunAxe();
+        Assert.Empty(result.Violations.Where(violation => violation.Impact is "serious" or "critical").Select(violation => $"{violation.Id} ({violation.Help}): {string.Join(" | ", violation.Nodes.Take(3).Select(node => node.Html))}"));
+        visit.AssertQuiet();
+    }
+
+    private async Task<Visit> BeginAsync(string fragment = "", int width = 1280, bool night = false)
+    {
+        var visit = await Visit.BeginAsync(chromium, ownNotebooks: false, width: width, height: 900, night: night);
         await visit.ReadAsync("05-moves", fragment);
         await visit.Page.Locator(".lane-now .rs-can-move").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
         return visit;
