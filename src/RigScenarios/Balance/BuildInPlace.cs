@@ -75,6 +75,18 @@ public sealed record BuildInPlace
         where thing.Value.Placement.OffsetXRange is not null
         select KeyValuePair.Create(thing.Key, thing.Value.Placement.OffsetXRange!);
 
+    /// <summary>What would be slid to move a thing: the thing itself, or the nearest of those that carry it that slides; null if none does.</summary>
+    /// <param name="name">Its name in the kit.</param>
+    public string? SlideOf(string name)
+    {
+        for (string? next = name; next is not null && Placed.Parts.TryGetValue(next, out var part); next = part.Placement.Carrier)
+        {
+            if (part.Placement.OffsetXRange is not null)
+                return next;
+        }
+        return null;
+    }
+
     /// <summary>What was taken because nobody gave it, for the answer.</summary>
     public IEnumerable<AssumedValue> Assumed
     {
