@@ -40,7 +40,7 @@ public static class RuleEditions
             new("what the equipment needs and two spare sets; at most 5 kg of batteries a package (section II, batteries up to 100 Wh)", "Small batteries, section II.", RuleSources.Package966)),
         InEquipment = new(967, null, null, false,
             new("passenger and cargo aircraft", "Within the limits of the packing instruction.", RuleSources.Memory("packing instruction 967"))),
-        SmallBattery = new(Energy.FromWattHours(100), "Small: up to 100 Wh a battery and 20 Wh a cell, with the watt-hours marked on the case.", RuleSources.SmallBattery),
+        SmallBattery = new(Energy.FromWattHours(100), "Small, with fewer duties: up to 100 Wh a battery and 20 Wh a cell, with the watt-hours marked on the case. Larger ones are fully regulated goods of class 9.", RuleSources.SmallBattery),
         Duties =
         [
             new("A shipper trained in dangerous goods packs, marks and declares. Ask the freight company first; many take no lithium batteries.", "Cargo is not done at the counter.", RuleSources.Memory("training of shippers")),

@@ -53,8 +53,8 @@ public static class TravelPlan
         var cargo = CargoCheck.Of(battery, staying, rules.Cargo);
         if (check.StoppedBy is { } rule)
         {
-            var margin = check.Margin.WattHours < 0 ? check.MarginWords : "contacts open";
-            return new LeftBehind(battery, staying, rule, margin, check.Remedy!, cargo);
+            var tooLarge = check.Margin.WattHours < 0;
+            return new LeftBehind(battery, staying, rule, tooLarge ? check.MarginWords : "contacts open", check.Remedy!, tooLarge ? cargo : null);
         }
         var limit = FlightSelection.LimitOf(check.Kind, rules.Passengers);
         var places = (limit.Value * travellers).ToString(CultureInfo.InvariantCulture);
