@@ -86,5 +86,7 @@ internal static class JourneyFormat
         }
 
         public override IEnumerable<(string Path, string Text)> NumericFields(Travellers value, string path) => value.Named ? [] : Number.NumericFields(value.Count, path);
+
+        internal override FormOutline Outline() => Names.Outline() with { Accepted = Accepted };
     }
 }
