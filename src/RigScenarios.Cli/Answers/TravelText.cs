@@ -81,6 +81,21 @@ internal static class TravelText
 
     private static string Batteries(int count) => count == 1 ? "1 battery" : $"{count} batteries";
 
-    /// <summary>A paragraph whose further lines stand under the first.</summary>
-    private static void Indented(IAnsiConsole console, int spaces, string text) => console.Write(new Padder(new Text(text), new Padding(spaces, 0, 0, 0)));
+    /// <summary>A paragraph whose further lines stand under the first; those of a list item under its words. Without trailing blanks, so that the text can be pasted.</summary>
+    private static void Indented(IAnsiConsole console, int spaces, string text)
+    {
+        var margin = new string(' ', spaces);
+        var line = margin;
+        foreach (var word in text.Split(' '))
+        {
+            if (line.Length > margin.Length && line.Length + word.Length >= console.Profile.Width)
+            {
+                console.WriteLine(line.TrimEnd());
+                margin = new string(' ', text.StartsWith("- ", StringComparison.Ordinal) ? spaces + 2 : spaces);
+                line = margin;
+            }
+            line += word + " ";
+        }
+        console.WriteLine(line.TrimEnd());
+    }
 }

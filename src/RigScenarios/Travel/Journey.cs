@@ -27,6 +27,12 @@ public sealed record Travellers(IReadOnlyList<string> Names, bool Named)
     /// <summary>How many there are.</summary>
     public int Count => Names.Count;
 
+    /// <summary>Whether the same people travel.</summary>
+    public bool Equals(Travellers? other) => other is not null && Named == other.Named && Names.SequenceEqual(other.Names, StringComparer.Ordinal);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Names.Aggregate(Count, (hash, name) => HashCode.Combine(hash, name));
+
     /// <summary>A number of travellers without names.</summary>
     /// <param name="count">How many; 1 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">Fewer than 1.</exception>

@@ -29,7 +29,7 @@ public class WattHourChecks
         if (kind is null)
             Assert.NotNull(check.StoppedBy);
         else
-            Assert.Equal((kind, null), (check.Kind, check.StoppedBy));
+            Assert.Equal((kind.Value, false), (check.Kind, check.StoppedBy is not null));
     }
 
     [Fact]

@@ -23,7 +23,7 @@ public class TravelCommandTests
     {
         var (code, text, _) = await ConsoleRun.RunAsync("travel", Harbour, "--journey", "home", "--set", "kit.brick.count=5", "--set", "parts.brick-190wh.battery.energy=150 Wh");
         Assert.Equal(0, code);
-        string[] inOrder = ["1 of 5 batteries can't fly", "operator: 2 batteries, 300 Wh", "ASK THE AIRLINE FIRST", "assistant: 2 batteries, 300 Wh", "Stays behind", "1 over the number", "Mind", "This is no permission", "Rests on"];
+        string[] inOrder = ["1 of 5 batteries can't fly", "operator: 2 batteries, 300 Wh", "ASK THE AIRLINE FIRST", "assistant: 2 batteries, 300 Wh", "Stays behind", "Why: Up to two spare batteries above 100 Wh", "Mind", "This is no permission", "Rests on"];
         var places = inOrder.Select(words => text.IndexOf(words, StringComparison.Ordinal)).ToList();
         Assert.DoesNotContain(-1, places);
         Assert.Equal(places.Order(), places);

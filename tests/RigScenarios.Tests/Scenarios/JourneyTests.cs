@@ -79,8 +79,10 @@ public sealed class JourneyTests
         Assert.Equal(written, ScenarioFile.Text(SmallScenario.Read(written)));
         var back = SmallScenario.Read(written).Journeys;
         Assert.Equal(scenario.Journeys["out"].Packed, back["out"].Packed);
-        Assert.Equal((["Ada", "Ben"], 3), (back["out"].Travellers.Names, back["back"].Travellers.Count));
-        Assert.Equal(([Leg.Road, Leg.Flight], [Leg.Cargo]), (back["out"].By, back["back"].By));
+        Assert.Equal(new Travellers(["Ada", "Ben"], true), back["out"].Travellers);
+        Assert.Equal(Travellers.Of(3), back["back"].Travellers);
+        Assert.Equal([Leg.Road, Leg.Flight], back["out"].By);
+        Assert.Equal([Leg.Cargo], back["back"].By);
         Assert.Equal(scenario.Journeys["out"].Date, back["out"].Date);
     }
 
