@@ -17,10 +17,11 @@ namespace RigScenarios.Cli
         {
             ArgumentNullException.ThrowIfNull(args);
             Console.OutputEncoding = System.Text.Encoding.UTF8;
-            var root = new RootCommand("Will this camera rig run all day? Runs builds through shooting days and says how long, why it stops, and what would help.")
+            var root = new RootCommand("Will this camera rig run all day, and does it balance? Runs builds through shooting days, puts them on their heads, and says what would help.")
             {
                 CheckCommand.Create(),
                 RunCommand.Create(),
+                BalanceCommand.Create(),
                 SweepCommand.Create(),
                 TravelCommand.Create(clock ?? TimeProvider.System),
                 NotebookCommand.Create(),

@@ -56,6 +56,7 @@ internal static class ScenarioCheck
             log.Warning($"{at}.devices", "No device is marked \"essential: yes\", so only the battery's own end stops the day.");
         CheckFeeds(build, at, log);
         VoltageCheck.Run(scenario, build, at, log);
+        PlaceCheck.Run(scenario, build, at, log);
     }
 
     internal static void KitName(Scenario scenario, string name, string path, Func<Part, bool> fits, string what, ReadLog log)
