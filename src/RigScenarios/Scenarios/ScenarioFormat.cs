@@ -82,5 +82,6 @@ internal static class ScenarioFormat
         Fields<Scenario>.WithDefault("conditions", Conditions, new Conditions(), scenario => scenario.Conditions, (scenario, value) => scenario with { Conditions = value }, "What holds for all days."),
         Fields<Scenario>.Required("kit", new MapForm<KitItem>(Kit, "thing of the kit"), scenario => scenario.Kit, (scenario, value) => scenario with { Kit = value }, "What is owned or rented."),
         Fields<Scenario>.Required("builds", new MapForm<Build>(Build, "build"), scenario => scenario.Builds, (scenario, value) => scenario with { Builds = value }, "The builds."),
-        Fields<Scenario>.Required("days", new MapForm<ShootingDay>(Day, "day"), scenario => scenario.Days, (scenario, value) => scenario with { Days = value }, "The days."));
+        Fields<Scenario>.Required("days", new MapForm<ShootingDay>(Day, "day"), scenario => scenario.Days, (scenario, value) => scenario with { Days = value }, "The days."),
+        JourneyFormat.Field);
 }
