@@ -15,8 +15,11 @@ internal enum ChargePhase
     Voltage,
 }
 
-/// <summary>The temperatures in which a pack may be charged, K.</summary>
-internal sealed record ChargeWindow(double LowestKelvin, double HighestKelvin);
+/// <summary>Within what a pack is charged.</summary>
+/// <param name="LowestKelvin">K.</param>
+/// <param name="HighestKelvin">K.</param>
+/// <param name="UpTo">The state of charge at which the charge ends, if nothing ends it before.</param>
+internal sealed record ChargeWindow(double LowestKelvin, double HighestKelvin, double UpTo = 1);
 
 /// <summary>What a charger does in plain numbers.</summary>
 /// <param name="Amperes">Charging current, A.</param>

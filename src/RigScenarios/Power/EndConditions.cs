@@ -21,6 +21,7 @@ internal sealed class EndConditions
     private readonly EndCause[] order;
     private readonly bool charges;
     private readonly double watchedCharge;
+    private readonly double fullCharge;
     private readonly double minimumTemperature;
     private readonly double cutoffVoltage;
     private readonly double watchedVoltage;
@@ -38,6 +39,7 @@ internal sealed class EndConditions
         charges = charge is not null;
         order = charges ? OrderOfCharge : watchedCharge is null ? Order : OrderWithCharge;
         this.watchedCharge = watchedCharge ?? 0;
+        fullCharge = charge?.UpTo ?? 1;
         minimumTemperature = charge?.LowestKelvin ?? 0;
         cutoffVoltage = pack.CutoffVoltage;
         maximumCurrent = pack.MaximumCurrent;
@@ -95,7 +97,7 @@ internal sealed class EndConditions
         EndCause.VoltageCutoff => point.Voltage - Vector512.Create(cutoffVoltage),
         EndCause.Empty => state.Charge,
         EndCause.WatchedCharge => state.Charge - Vector512.Create(watchedCharge),
-        EndCause.Full => Vector512<double>.One - state.Charge,
+        EndCause.Full => Vector512.Create(fullCharge) - state.Charge,
         EndCause.UnderTemperature => state.Kelvin - Vector512.Create(minimumTemperature),
         EndCause.OverCurrent => Vector512.Create(maximumCurrent) - point.Current,
         _ => Vector512.Create(maximumTemperature) - state.Kelvin,
