@@ -131,7 +131,7 @@ public sealed class DayPlanTests
     public void A_hot_swap_reserve_and_a_battery_inside_keep_devices_running_through_a_swap()
     {
         var plan = Plans.Plan(3, 6);
-        var hot = (plan with { HotSwap = new HotSwapReserve(new KitBattery(Plans.Brick(15)), Plans.Watts(10), Plans.Volts(0.35), ElectricResistance.FromMilliohms(30)) }).Run();
+        var hot = (plan with { HotSwap = new HotSwapReserve(new KitBattery(Plans.Small), Plans.Watts(10), Plans.Volts(0.35), ElectricResistance.FromMilliohms(30)) }).Run();
         Assert.True(hot.Completes, Story(hot));
         Assert.Empty(hot.DownTimes);
         Assert.True(hot.HotSwap!.Delivered > Energy.FromWattHours(0.5));

@@ -14,6 +14,9 @@ internal static class Plans
         Kind = PartKind.Battery, Name = $"brick {wattHours:0}", Battery = new Battery { Energy = Energy.FromWattHours(wattHours), Voltage = Volts(14.4) },
     };
 
+    /// <summary>A small pack whose protection allows the current of the whole rig.</summary>
+    public static Part Small { get; } = Brick(15) with { Battery = Brick(15).Battery! with { MaximumCurrent = ElectricCurrent.FromAmperes(6) } };
+
     public static readonly Part Brick98 = Brick(98);
 
     public static PoweredBuild Rig { get; } = PoweredBuild.From(
