@@ -73,12 +73,30 @@ public sealed class DayPlanPropertyTests
     [Fact]
     public void More_batteries_bays_or_capacity_break_no_day_that_completes()
     {
-        var random = new Random(20);
-        var broken = new List<string>();
-        var completed = 0;
-        for (var i = 0; i < 1000; i++)
+        var broken = Breaks(new Random(20), plans: 120, lowestWarning: 12.6, out var completed);
+        Assert.True(completed >= 30, $"only {completed} of the plans complete");
+        Assert.True(broken.Count == 0, string.Join("\n\n", broken.Select(one => DayPlanWords.FirstBreak(one.Result, one.Plan))));
+    }
+
+    /// <summary>
+    /// What the rule above does not cover, told in docs/days.md: a warning so close to what the camera needs that the charge between does not last a take.
+    /// More charge then moves the warning from a reset into a take, and the rig stops before the take is over.
+    /// </summary>
+    [Fact]
+    public void A_warning_too_close_to_the_drop_out_does_break_days_but_only_in_a_take()
+    {
+        var broken = Breaks(new Random(20), plans: 60, lowestWarning: 11.6, out _);
+        Assert.NotEmpty(broken);
+        Assert.All(broken, one => Assert.True(one.Result.DownTimes.First(down => down.Cause != DownCause.PlannedSwap) is { Cause: DownCause.DropOut, InTake: true }));
+    }
+
+    private static List<(DayPlan Plan, DayPlanResult Result)> Breaks(Random random, int plans, double lowestWarning, out int completed)
+    {
+        var broken = new List<(DayPlan, DayPlanResult)>();
+        completed = 0;
+        for (var i = 0; i < plans; i++)
         {
-            var plan = Draw(random, Plans.Brick98);
+            var plan = Draw(random, Plans.Brick98, lowestWarning);
             if (!plan.Run().Completes)
                 continue;
             completed++;
@@ -86,20 +104,14 @@ public sealed class DayPlanPropertyTests
             var bay = plan with { Chargers = new(plan.Chargers.Select(item => KeyValuePair.Create(item.Key, item.Value with { Bays = item.Value.Bays + 1 }))) };
             var capacity = plan with
             {
-                Batteries = new(plan.Batteries.Select(item => KeyValuePair.Create(item.Key, item.Value with { CapacityLeft = Ratio.FromDecimalFractions(Math.Min(1, (item.Value.CapacityLeft?.DecimalFractions ?? 1) * 1.05)) }))),
+                Batteries = new(plan.Batteries.Select(item => KeyValuePair.Create(item.Key, item.Value with { CapacityLeft = Ratio.FromDecimalFractions(Math.Min(1, item.Value.CapacityLeft!.Value.DecimalFractions * 1.05)) }))),
             };
-            foreach (var (what, more) in new[] { ("battery", battery), ("bay", bay), ("capacity", capacity) })
-            {
-                var result = more.Run();
-                if (!result.Completes)
-                    broken.Add($"plan {i}, more {what}: {DayPlanWords.FirstBreak(result, more)}\n{DayPlanTests.Story(plan.Run())}\n---\n{DayPlanTests.Story(result)}");
-            }
+            broken.AddRange(new[] { battery, bay, capacity }.Select(more => (more, more.Run())).Where(one => !one.Item2.Completes));
         }
-        Assert.True(completed >= 15, $"only {completed} of the plans complete");
-        Assert.True(broken.Count == 0, string.Join("\n\n", broken));
+        return broken;
     }
 
-    private static DayPlan Draw(Random random, Part part)
+    private static DayPlan Draw(Random random, Part part, double lowestWarning = 12.6)
     {
         double Between(double low, double high) => low + (random.NextDouble() * (high - low));
         var batteries = Enumerable.Range(0, random.Next(1, 5)).Select(_ => new KitBattery(part)
@@ -124,7 +136,7 @@ public sealed class DayPlanPropertyTests
                 PowerHours = random.Next(2) == 0 ? [] : [new(new TimeOnly(12, 0), new TimeOnly(13, 30)), new(new TimeOnly(20, 0), new TimeOnly(6, 0))],
                 Ambient = random.Next(2) == 0 ? null : Plans.Celsius(20),
             }),
-            Swaps = new SwapPolicy { WarningVoltage = Plans.Volts(Between(12.6, 13.4)) },
+            Swaps = new SwapPolicy { WarningVoltage = Plans.Volts(Between(lowestWarning, lowestWarning + 0.8)) },
         };
     }
 }
