@@ -51,26 +51,32 @@ internal sealed class DaySchedule
     {
         foreach (var (name, block) in day.Blocks)
         {
-            var end = start + block.Length.Seconds;
-            if (block.Cycle is not { } cycle)
-            {
-                if (end > start)
-                    yield return new DayStretch(index, name, block, start, end, InReset: false, block.Rolling, BeginsBlock: true);
-            }
-            else
-            {
-                if (!(cycle.Take.Seconds > 0 && cycle.Reset.Seconds > 0))
-                    throw new ArgumentException($"The takes of \"{name}\" have {cycle.Take.Seconds:G6} s and the resets {cycle.Reset.Seconds:G6} s; accepted: above 0 s.", nameof(day));
-                var period = cycle.Take.Seconds + cycle.Reset.Seconds;
-                for (var i = 0; start + (i * period) < end - 1e-6; i++)
-                {
-                    var take = start + (i * period);
-                    yield return new DayStretch(index, name, block, take, Math.Min(end, take + cycle.Take.Seconds), InReset: false, Rolling: true, BeginsBlock: i == 0);
-                    if (take + cycle.Take.Seconds < end - 1e-6)
-                        yield return new DayStretch(index, name, block, take + cycle.Take.Seconds, Math.Min(end, take + period), InReset: true, Rolling: false, BeginsBlock: false);
-                }
-            }
-            start = end;
+            foreach (var stretch in StretchesOf(index, name, block, start))
+                yield return stretch;
+            start += block.Length.Seconds;
+        }
+    }
+
+    /// <summary>The stretches of a block that begins at a time: itself, or its takes and resets.</summary>
+    public static IEnumerable<DayStretch> StretchesOf(int day, string name, DayBlock block, double start)
+    {
+        var end = start + block.Length.Seconds;
+        if (block.Cycle is not { } cycle)
+        {
+            if (end > start)
+                yield return new DayStretch(day, name, block, start, end, InReset: false, block.Rolling, BeginsBlock: true);
+            yield break;
+        }
+
+        if (!(cycle.Take.Seconds > 0 && cycle.Reset.Seconds > 0))
+            throw new ArgumentException($"The takes of \"{name}\" have {cycle.Take.Seconds:G6} s and the resets {cycle.Reset.Seconds:G6} s; accepted: above 0 s.", nameof(block));
+        var period = cycle.Take.Seconds + cycle.Reset.Seconds;
+        for (var i = 0; start + (i * period) < end - 1e-6; i++)
+        {
+            var take = start + (i * period);
+            yield return new DayStretch(day, name, block, take, Math.Min(end, take + cycle.Take.Seconds), InReset: false, Rolling: true, BeginsBlock: i == 0);
+            if (take + cycle.Take.Seconds < end - 1e-6)
+                yield return new DayStretch(day, name, block, take + cycle.Take.Seconds, Math.Min(end, take + period), InReset: true, Rolling: false, BeginsBlock: false);
         }
     }
 }
