@@ -60,6 +60,6 @@ public sealed record Figure
         Data = data,
     };
 
-    private static bool IsSlug(string text) =>
+    internal static bool IsSlug(string text) =>
         text.Length > 0 && text.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '-');
 }

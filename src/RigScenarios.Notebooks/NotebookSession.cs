@@ -24,6 +24,13 @@ public static class NotebookSession
         CellDisplay.Show(new FigurePart(figure));
     }
 
+    /// <summary>Shows a drawing, such as a rig to scale.</summary>
+    public static void Show(Drawing drawing)
+    {
+        ArgumentNullException.ThrowIfNull(drawing);
+        CellDisplay.Show(new DrawingPart(drawing));
+    }
+
     /// <summary>Shows a table.</summary>
     public static void Show(ChartTable table)
     {

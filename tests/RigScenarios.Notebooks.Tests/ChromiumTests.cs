@@ -16,7 +16,7 @@ public sealed partial class ChromiumTests(TrialRun trial)
         <pre id="measured"></pre><script>
         window.addEventListener("load", function () { setTimeout(function () {
           var told = [];
-          document.querySelectorAll(".rs-chart").forEach(function (chart) {
+          document.querySelectorAll(".rs-chart, .rs-sheet").forEach(function (chart) {
             var texts = Array.prototype.filter.call(chart.querySelectorAll("text"), function (t) {
               return t.textContent.trim() !== "" && t.getBoundingClientRect().width > 0;
             });
@@ -48,6 +48,12 @@ public sealed partial class ChromiumTests(TrialRun trial)
     [InlineData(500)]
     public async Task Charts_that_are_hard_to_lay_out_have_no_text_over_another(int width) =>
         Assert.Equal($"charts {ChartGallery.Count}; overlaps []", await MeasureAsync(ChartGallery.Page().ToHtml(), width));
+
+    [Theory]
+    [InlineData(1200)]
+    [InlineData(500)]
+    public async Task Pictures_of_balance_have_no_text_over_another(int width) =>
+        Assert.Equal($"charts {BalanceGallery.Charts}; overlaps []", await MeasureAsync(BalanceGallery.Page().ToHtml(), width));
 
     [Fact]
     public async Task An_overlap_would_be_seen() => Assert.Equal(

@@ -27,6 +27,9 @@ public sealed record ChartPage
     /// <summary>The page with one more figure.</summary>
     public ChartPage With(Figure figure) => With(new FigurePart(figure));
 
+    /// <summary>The page with one more drawing.</summary>
+    public ChartPage With(Drawing drawing) => With(new DrawingPart(drawing));
+
     /// <summary>The page with one more table.</summary>
     public ChartPage With(ChartTable table) => With(new TablePart(table));
 

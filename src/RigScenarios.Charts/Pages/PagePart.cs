@@ -27,6 +27,9 @@ public sealed record TablePart(ChartTable Table) : PagePart;
 /// <summary>A figure.</summary>
 public sealed record FigurePart(Figure Figure) : PagePart;
 
+/// <summary>A drawing of our own, such as a rig to scale.</summary>
+public sealed record DrawingPart(Drawing Drawing) : PagePart;
+
 /// <summary>Text as a program printed it, in fixed width.</summary>
 public sealed record PrintedPart(string Text) : PagePart;
 

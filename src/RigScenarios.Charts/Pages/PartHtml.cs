@@ -14,6 +14,7 @@ public static class PartHtml
         AnswerPart answer => Answer(answer),
         TablePart table => Table(table.Table),
         FigurePart figure => Figure(figure.Figure),
+        DrawingPart drawing => Drawing(drawing.Drawing),
         PrintedPart printed => $"<pre class=\"rs-printed\">{HtmlText.Escape(printed.Text)}</pre>\n",
         HtmlPart html => html.Html,
         ScriptPart => ChartScript.Html,
@@ -49,17 +50,19 @@ public static class PartHtml
         var slug = HtmlText.Escape(figure.Slug);
         var html = new StringBuilder($"<figure class=\"rs-figure\"><div class=\"rs-figure-title\">{HtmlText.Prose(figure.Title)}</div>");
         html.Append(CultureInfo.InvariantCulture, $"<div class=\"rs-chart\" data-figure=\"{slug}\" role=\"img\" aria-label=\"{HtmlText.Escape(figure.AlternativeText)}\" style=\"min-height:{figure.Height}px\"></div>");
-        if (figure.Caption.Length > 0 || figure.Cautions.Count > 0)
-        {
-            html.Append("<figcaption>");
-            if (figure.Caption.Length > 0)
-                html.Append($"<p>{HtmlText.Prose(figure.Caption)}</p>");
-            html.Append($"{Cautions(figure.Cautions)}</figcaption>");
-        }
-
+        html.Append(CaptionOf(figure.Caption, figure.Cautions));
         html.Append($"<details class=\"rs-numbers\"><summary>The numbers</summary>{Table(figure.Data)}</details>");
         return html.Append($"<script>rigFigure(\"{slug}\", {figure.Specification});</script></figure>\n").ToString();
     }
+
+    private static string Drawing(Drawing drawing) =>
+        $"<figure class=\"rs-figure rs-drawing\" data-drawing=\"{HtmlText.Escape(drawing.Slug)}\"><div class=\"rs-figure-title\">{HtmlText.Prose(drawing.Title)}</div>"
+        + $"<div class=\"rs-sheet\">{drawing.Svg}{drawing.NarrowSvg}</div>{CaptionOf(drawing.Caption, drawing.Cautions)}"
+        + $"<details class=\"rs-numbers\"><summary>The numbers</summary>{Table(drawing.Data)}</details></figure>\n";
+
+    private static string CaptionOf(string caption, IReadOnlyList<string> cautions) => caption.Length == 0 && cautions.Count == 0
+        ? ""
+        : $"<figcaption>{(caption.Length > 0 ? $"<p>{HtmlText.Prose(caption)}</p>" : "")}{Cautions(cautions)}</figcaption>";
 
     private static string Cautions(IReadOnlyList<string> cautions) => cautions.Count == 0
         ? ""

@@ -21,9 +21,23 @@ internal sealed class ScenarioOptions
 
     public void AddTo(Command command)
     {
-        command.Add(file);
+        AddFileTo(command);
         command.Add(build);
         command.Add(day);
+    }
+
+    /// <summary>Only the file and the changes, for a command that is about no build and no day.</summary>
+    public void AddFileTo(Command command)
+    {
+        command.Add(file);
+        command.Add(set);
+    }
+
+    /// <summary>The same for commands that ask about no day.</summary>
+    public void AddWithoutDayTo(Command command)
+    {
+        command.Add(file);
+        command.Add(build);
         command.Add(set);
     }
 
@@ -37,6 +51,9 @@ internal sealed class ScenarioOptions
             Console.Error.WriteLine(warning);
         return ScenarioPath.SetAll(scenario, Changes(parsed.GetRequiredValue(set)));
     }
+
+    /// <summary>The builds that are asked about: all, or the one that was named.</summary>
+    public IReadOnlyList<string> Builds(ParseResult parsed, Scenario scenario) => [.. Named(scenario.Builds, parsed.GetValue(build), "build")];
 
     /// <summary>Pairs of build and day to run: all, or those that were named.</summary>
     public IReadOnlyList<(string Build, string Day)> Pairs(ParseResult parsed, Scenario scenario)

@@ -15,12 +15,13 @@ internal static class LibraryValues
 {
     /// <summary>The types that have a picture or a table of their own, for programs that want to know beforehand.</summary>
     public static IReadOnlyList<Type> Types { get; } =
-        [typeof(Figure), typeof(ChartTable), typeof(PagePart), typeof(DayResult), typeof(SweepTable), typeof(PoweredBuild), typeof(Build), typeof(Scenario)];
+        [typeof(Figure), typeof(Drawing), typeof(ChartTable), typeof(PagePart), typeof(DayResult), typeof(SweepTable), typeof(PoweredBuild), typeof(Build), typeof(Scenario)];
 
     /// <summary>The parts that show a value; null for a value that is none of the library's results.</summary>
     public static IEnumerable<PagePart>? Parts(object value) => value switch
     {
         Figure figure => [new FigurePart(figure)],
+        Drawing drawing => [new DrawingPart(drawing)],
         ChartTable table => [new TablePart(table)],
         PagePart part => [part],
         DayResult result => Day(result),

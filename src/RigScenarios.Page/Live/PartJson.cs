@@ -4,7 +4,7 @@ using RigScenarios.Charts.Pages;
 
 namespace RigScenarios.Page.Live;
 
-/// <summary>Parts of a page as JSON, for a page that draws them itself. All texts stay plain text; only "html" is HTML, made here from escaped text.</summary>
+/// <summary>Parts of a page as JSON, for a page that draws them itself. All texts stay plain text; only "html", "svg" and "narrowSvg" are markup, made here from escaped text.</summary>
 internal static class PartJson
 {
     public static void Write(Utf8JsonWriter json, PagePart part)
@@ -20,6 +20,10 @@ internal static class PartJson
             case FigurePart figure:
                 json.WriteString("type", "figure");
                 WriteFigure(json, figure.Figure);
+                break;
+            case DrawingPart drawing:
+                json.WriteString("type", "drawing");
+                WriteDrawing(json, drawing.Drawing);
                 break;
             case TablePart table:
                 json.WriteString("type", "table");
@@ -66,6 +70,19 @@ internal static class PartJson
         // Checked, although it was made by the charts: one broken figure must not break the whole message.
         json.WriteRawValue(figure.Specification);
         WriteTable(json, figure.Data);
+    }
+
+    // The one text besides "html" that is markup: made by the drawings from escaped text.
+    private static void WriteDrawing(Utf8JsonWriter json, Drawing drawing)
+    {
+        json.WriteString("slug", drawing.Slug);
+        json.WriteString("title", drawing.Title);
+        json.WriteString("caption", drawing.Caption);
+        WriteTexts(json, "cautions", drawing.Cautions);
+        json.WriteString("alternative", drawing.AlternativeText);
+        json.WriteString("svg", drawing.Svg);
+        json.WriteString("narrowSvg", drawing.NarrowSvg);
+        WriteTable(json, drawing.Data);
     }
 
     private static void WriteTable(Utf8JsonWriter json, ChartTable table)

@@ -1,5 +1,5 @@
 // What a notebook or an answer shows, as elements of the page. Text from the server goes in as text, never as markup; the
-// one exception are parts of type "html", which the server made from escaped text.
+// exceptions are parts of type "html" and the SVG of drawings, which the server made from escaped text.
 
 /** An element: attributes, `on…` listeners and children (texts, elements, lists of them, null for nothing). */
 export function el(name, attributes = {}, ...children) {
@@ -94,9 +94,18 @@ const MAKERS = {
     fillFigure(figure, part);
     return figure;
   },
+  drawing: part => {
+    const figure = el("figure", { class: "rs-figure rs-drawing", "data-drawing": part.slug },
+      el("div", { class: "rs-figure-title" }), el("div", { class: "rs-sheet" }), el("figcaption"),
+      el("details", { class: "rs-numbers" }, el("summary", {}, "The numbers"), el("div")));
+    figure.querySelector("details").addEventListener("toggle", () => fillNumbers(figure));
+    fillDrawing(figure, part);
+    return figure;
+  },
 };
 
 const UPDATERS = {
+  drawing: fillDrawing,
   answer: (element, part) => element.replaceChildren(...MAKERS.answer(part).children),
   table: (element, part) => element.replaceChildren(makeTable(part.table)),
   printed: (element, part) => { element.textContent = part.text; },
@@ -105,10 +114,27 @@ const UPDATERS = {
 };
 
 function fillFigure(figure, part) {
-  const [title, chart, caption] = figure.children;
-  title.textContent = prose(part.title);
+  const chart = figure.children[1];
   chart.setAttribute("aria-label", part.alternative);
   chart.rsWaiting = part.specification;
+  fillWords(figure, part);
+}
+
+function fillDrawing(figure, part) {
+  // The same markup is not put in again: whoever drags in it would lose hold.
+  const markup = part.svg + part.narrowSvg, sheet = figure.children[1];
+  if (sheet.rsMarkup !== markup) {
+    const held = sheet.contains(document.activeElement) ? document.activeElement : null;
+    const [view, name] = [held?.closest("[data-view]")?.dataset.view, held?.dataset.part];
+    sheet.innerHTML = sheet.rsMarkup = markup;
+    if (name) [...sheet.querySelectorAll(`[data-view="${view}"] .rs-part`)].find(g => g.dataset.part === name && g.getClientRects().length > 0)?.focus();
+  }
+  fillWords(figure, part);
+}
+
+function fillWords(figure, part) {
+  const [title, , caption] = figure.children;
+  title.textContent = prose(part.title);
   caption.replaceChildren(...[part.caption ? el("p", {}, prose(part.caption)) : null, makeCautions(part.cautions)].filter(Boolean));
   figure.rsTable = part.table;
   fillNumbers(figure);
@@ -121,7 +147,7 @@ function fillNumbers(figure) {
 }
 
 function isSameKind(a, b) {
-  return a && a.type === b.type && (a.type !== "figure" || a.slug === b.slug);
+  return a && a.type === b.type && ((a.type !== "figure" && a.type !== "drawing") || a.slug === b.slug);
 }
 
 function isOnScreen(element) {

@@ -102,6 +102,10 @@ public sealed record PartInPlace
     /// <summary>Its centre of mass.</summary>
     public Position Centre { get; }
 
+    /// <summary>A point that is given from the mounting point along the part's own axes, in the rig frame: where a corner of its box or a hole of a cage is.</summary>
+    /// <param name="own">From the mounting point, along the part's axes.</param>
+    public Position InRig(Position own) => Position.From(MountingPoint.Metres + (Axes * own.Metres));
+
     internal Rotation Axes { get; }
 
     /// <summary>Middle of its box, m.</summary>

@@ -28,6 +28,9 @@ public sealed record PlacedPart
     /// <summary>Half-widths of the uncertainty of the part's own centre along the <b>rig's</b> axes; 0 takes it as exact.</summary>
     public Position CentreUncertainty { get; init; } = Position.Origin;
 
+    /// <summary>Whether other parts can be inside its box, as with a cage, a pair of rods or a bent arm; such a box is not reported as in the way.</summary>
+    public bool IsHollow { get; init; }
+
     /// <summary>Where it sits.</summary>
     public Placement Placement { get; init; } = new();
 

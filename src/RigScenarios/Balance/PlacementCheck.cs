@@ -10,7 +10,7 @@ public sealed record PlacementCheck
 
     private PlacementCheck(IReadOnlyList<BoxOverlap> overlaps, IReadOnlyList<string> outsideRange) => (Overlaps, OutsideRange) = (overlaps, outsideRange);
 
-    /// <summary>Pairs of parts whose boxes run into each other deeper than accepted, the deepest first. Parts that carry each other are left out.</summary>
+    /// <summary>Pairs of parts whose boxes run into each other deeper than accepted, the deepest first. Parts that carry each other, and hollow ones, are left out.</summary>
     public IReadOnlyList<BoxOverlap> Overlaps { get; }
 
     /// <summary>Parts whose offset lies outside the range of their mount.</summary>
@@ -27,7 +27,7 @@ public sealed record PlacementCheck
             for (var j = i + 1; j < names.Count; j++)
             {
                 PlacedPart one = build.Parts[names[i]], other = build.Parts[names[j]];
-                if (one.Placement.Carrier == names[j] || other.Placement.Carrier == names[i])
+                if (one.IsHollow || other.IsHollow || one.Placement.Carrier == names[j] || other.Placement.Carrier == names[i])
                     continue;
                 var depth = Depth(Box(build, names[i]), Box(build, names[j]));
                 if (depth > AcceptedOverlap.Meters)

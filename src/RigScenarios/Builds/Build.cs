@@ -53,8 +53,26 @@ public sealed record Build
     /// <summary>Everything else on the rig, by names in the kit.</summary>
     public IReadOnlyList<string> Carries { get; init; } = [];
 
+    /// <summary>Where its things sit, by their names in the kit; what isn't named gets the usual place of its kind.</summary>
+    public OrderedMap<PlaceInUse> Places { get; init; } = OrderedMap<PlaceInUse>.Empty;
+
+    /// <summary>How it sits on its head; null to take what is usual.</summary>
+    public HeadInUse? OnHead { get; init; }
+
+    /// <summary>How its legs stand; null to take the part's own figures.</summary>
+    public LegsInUse? OnLegs { get; init; }
+
+    /// <summary>How it rests on the shoulder; null to take the places of pad and handles.</summary>
+    public ShoulderInUse? OnShoulder { get; init; }
+
+    /// <summary>How it is held in the hands; null to take what is usual.</summary>
+    public HandsInUse? InHands { get; init; }
+
     /// <summary>The name under which the battery's own terminals feed something.</summary>
     public const string BatteryFeed = "battery";
+
+    /// <summary>Everything that the build has, by names in the kit: devices, what else is carried, regulators, plate, battery.</summary>
+    public IEnumerable<string> Things => [.. Devices.Keys, .. Carries, .. Regulators.Keys, .. Plate is null ? Array.Empty<string>() : [Plate], Battery.Item];
 
     /// <summary>What feeds a device or regulator that names no feed: the plate, or the battery itself.</summary>
     public string StandardFeed => Plate ?? BatteryFeed;

@@ -85,8 +85,20 @@ public sealed record Part
     /// <summary>Mass.</summary>
     public Mass? Mass { get; init; }
 
+    /// <summary>How far the true mass may be from it, either way; null if nobody said.</summary>
+    public Mass? MassWithin { get; init; }
+
     /// <summary>Outer size.</summary>
     public BoxSize? Size { get; init; }
+
+    /// <summary>Its centre of mass, from the middle of its box; null if nobody knows it.</summary>
+    public AxisOffsets? Centre { get; init; }
+
+    /// <summary>How far its centre moves forward when it is zoomed or focused; lenses only, null if not known.</summary>
+    public Length? CentreMoves { get; init; }
+
+    /// <summary>Where on its box it is held; null for what is usual for its kind.</summary>
+    public MountingFace? HeldAt { get; init; }
 
     /// <summary>Focal length, for people; lenses only.</summary>
     public string? FocalLength { get; init; }
@@ -120,6 +132,18 @@ public sealed record Part
 
     /// <summary>Chargers only.</summary>
     public ChargerData? Charger { get; init; }
+
+    /// <summary>Heads only.</summary>
+    public HeadData? Head { get; init; }
+
+    /// <summary>Tripods only.</summary>
+    public LegsData? Legs { get; init; }
+
+    /// <summary>Rods only.</summary>
+    public RodData? Rods { get; init; }
+
+    /// <summary>Arms only.</summary>
+    public ArmData? Arm { get; init; }
 
     /// <summary>
     /// The fields whose figure nobody read on a label but somebody assumed, by their keys in files, such as <c>mass</c> or

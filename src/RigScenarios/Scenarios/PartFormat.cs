@@ -17,6 +17,8 @@ internal static class PartFormat
 
     public static readonly QuantityForm<Mass> Masses = new(Mass.FromGrams(0.1), Mass.FromGrams(100_000), "655 g");
 
+    private static readonly QuantityForm<Mass> MassesFromZero = new(Mass.FromGrams(0), Mass.FromGrams(100_000), "10 g");
+
     public static readonly QuantityForm<Length> Lengths = new(Length.FromMillimeters(0.1), Length.FromMillimeters(3000), "128 mm");
 
     public static readonly QuantityForm<Ratio> Shares = new(Ratio.FromPercent(1), Ratio.FromPercent(100), "92 %");
@@ -69,7 +71,11 @@ internal static class PartFormat
         Fields<Part>.Required("name", Title, part => part.Name, (part, value) => part with { Name = value }, "Its name for people."),
         Fields<Part>.OptionalGroup("note", Remark, part => part.Note, (part, value) => part with { Note = value }, "A remark."),
         Fields<Part>.Optional("mass", Masses, part => part.Mass, (part, value) => part with { Mass = value }, "Mass."),
+        Fields<Part>.Optional("mass-within", MassesFromZero, part => part.MassWithin, (part, value) => part with { MassWithin = value }, "How far the true mass may be from it, either way."),
         Fields<Part>.OptionalGroup("size", Size, part => part.Size, (part, value) => part with { Size = value }, "Outer size."),
+        Fields<Part>.OptionalGroup("centre", SupportFormat.Offsets, part => part.Centre, (part, value) => part with { Centre = value }, "Its centre of gravity, from the middle of its box; the middle itself if left out."),
+        Fields<Part>.Optional("centre-moves", Lengths, part => part.CentreMoves, (part, value) => part with { CentreMoves = value }, "How far the centre of gravity of a lens moves forward when it is zoomed or focused."),
+        Fields<Part>.Optional("held-at", new ChoiceForm<MountingFace>(), part => part.HeldAt, (part, value) => part with { HeldAt = value }, "Where on its box it is held; what is usual for its kind if left out."),
         Fields<Part>.OptionalGroup("focal-length", Title, part => part.FocalLength, (part, value) => part with { FocalLength = value }, "Focal length of a lens, for people."),
         Fields<Part>.Optional("buy", new MoneyForm(), part => part.Buy, (part, value) => part with { Buy = value }, "Price to buy."),
         Fields<Part>.Optional("rent-per-day", new MoneyForm(), part => part.RentPerDay, (part, value) => part with { RentPerDay = value }, "Price to rent for a day."),
@@ -81,6 +87,10 @@ internal static class PartFormat
         Fields<Part>.OptionalGroup("plate", Plate, part => part.Plate, (part, value) => part with { Plate = value }, "A battery plate."),
         Fields<Part>.OptionalGroup("regulator", Regulator, part => part.Regulator, (part, value) => part with { Regulator = value }, "A regulator."),
         Fields<Part>.OptionalGroup("charger", Charger, part => part.Charger, (part, value) => part with { Charger = value }, "A charger."),
+        Fields<Part>.OptionalGroup("head", SupportFormat.Head, part => part.Head, (part, value) => part with { Head = value }, "A tripod head."),
+        Fields<Part>.OptionalGroup("legs", SupportFormat.Legs, part => part.Legs, (part, value) => part with { Legs = value }, "A tripod's legs."),
+        Fields<Part>.OptionalGroup("rods", SupportFormat.Rods, part => part.Rods, (part, value) => part with { Rods = value }, "A pair of rods."),
+        Fields<Part>.OptionalGroup("arm", SupportFormat.Arm, part => part.Arm, (part, value) => part with { Arm = value }, "An arm."),
         new Field<Part, IReadOnlyList<string>>("assumed", new ListForm<string>(new TextForm(60), 60), part => part.Assumed.Count > 0, part => part.Assumed, (part, value) => part with { Assumed = value }, false, "Fields of this part whose figure was assumed and not read on a label, such as [mass, power.standby]. A result lists those that entered it."));
 
     /// <summary>Parts by their ids.</summary>

@@ -1,6 +1,7 @@
 using RigScenarios.Builds;
 using RigScenarios.Days;
 using RigScenarios.Parts;
+using RigScenarios.Travel;
 using UnitsNet;
 
 namespace RigScenarios.Scenarios;
@@ -34,6 +35,9 @@ public sealed record Scenario
 
     /// <summary>The days.</summary>
     public OrderedMap<ShootingDay> Days { get; init; } = OrderedMap<ShootingDay>.Empty;
+
+    /// <summary>The journeys that the batteries make.</summary>
+    public OrderedMap<JourneyPlan> Journeys { get; init; } = OrderedMap<JourneyPlan>.Empty;
 
     /// <summary>The part of that id: the scenario's own if it has one, else the library's; null if there is none.</summary>
     public Part? FindPart(string id) => Parts.TryGetValue(id, out var own) ? own : Library.TryGetValue(id, out var shared) ? shared : null;

@@ -26,6 +26,7 @@ internal static class ScenarioCheck
         var unknown = UnknownDraws(scenario);
         foreach (var (name, day) in scenario.Days)
             CheckDay(scenario, day, $"days.{name}", devices, unknown, log);
+        JourneyCheck.Run(scenario, log);
     }
 
     private static void CheckBuild(Scenario scenario, Build build, string at, ReadLog log)
@@ -55,9 +56,10 @@ internal static class ScenarioCheck
             log.Warning($"{at}.devices", "No device is marked \"essential: yes\", so only the battery's own end stops the day.");
         CheckFeeds(build, at, log);
         VoltageCheck.Run(scenario, build, at, log);
+        PlaceCheck.Run(scenario, build, at, log);
     }
 
-    private static void KitName(Scenario scenario, string name, string path, Func<Part, bool> fits, string what, ReadLog log)
+    internal static void KitName(Scenario scenario, string name, string path, Func<Part, bool> fits, string what, ReadLog log)
     {
         if (name.Length == 0)
             return;

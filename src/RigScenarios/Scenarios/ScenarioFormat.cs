@@ -51,7 +51,12 @@ internal static class ScenarioFormat
         Fields<Build>.OptionalGroup("plate", KitName, build => build.Plate, (build, value) => build with { Plate = value }, "The plate between battery and outlets, by its name in the kit."),
         Fields<Build>.WithDefault("regulators", new MapForm<RegulatorInUse>(Regulator, "regulator"), OrderedMap<RegulatorInUse>.Empty, build => build.Regulators, (build, value) => build with { Regulators = value }, "Regulators, by their names in the kit."),
         Fields<Build>.Required("devices", new MapForm<DeviceInUse>(Device, "device"), build => build.Devices, (build, value) => build with { Devices = value }, "Devices that draw power, by their names in the kit."),
-        new Field<Build, IReadOnlyList<string>>("carries", new ListForm<string>(KitName, 200), build => build.Carries.Count > 0, build => build.Carries, (build, value) => build with { Carries = value }, false, "Everything else on the rig, by names in the kit."));
+        new Field<Build, IReadOnlyList<string>>("carries", new ListForm<string>(KitName, 200), build => build.Carries.Count > 0, build => build.Carries, (build, value) => build with { Carries = value }, false, "Everything else on the rig, by names in the kit."),
+        Fields<Build>.WithDefault("places", new MapForm<PlaceInUse>(PlaceFormat.Place, "place"), OrderedMap<PlaceInUse>.Empty, build => build.Places, (build, value) => build with { Places = value }, "Where things sit, by their names in the kit; what isn't named gets the usual place of its kind, and the answer says so."),
+        Fields<Build>.OptionalGroup("on-head", PlaceFormat.OnHead, build => build.OnHead, (build, value) => build with { OnHead = value }, "How it sits on its head."),
+        Fields<Build>.OptionalGroup("on-legs", PlaceFormat.OnLegs, build => build.OnLegs, (build, value) => build with { OnLegs = value }, "How its legs stand."),
+        Fields<Build>.OptionalGroup("on-shoulder", PlaceFormat.OnShoulder, build => build.OnShoulder, (build, value) => build with { OnShoulder = value }, "How it rests on the shoulder."),
+        Fields<Build>.OptionalGroup("in-hands", PlaceFormat.InHands, build => build.InHands, (build, value) => build with { InHands = value }, "How it is held in the hands."));
 
     public static readonly Form<DayBlock> Block = new RecordForm<DayBlock>(
         () => new DayBlock(), "A stretch of the day in which every device keeps one state.",
@@ -77,5 +82,6 @@ internal static class ScenarioFormat
         Fields<Scenario>.WithDefault("conditions", Conditions, new Conditions(), scenario => scenario.Conditions, (scenario, value) => scenario with { Conditions = value }, "What holds for all days."),
         Fields<Scenario>.Required("kit", new MapForm<KitItem>(Kit, "thing of the kit"), scenario => scenario.Kit, (scenario, value) => scenario with { Kit = value }, "What is owned or rented."),
         Fields<Scenario>.Required("builds", new MapForm<Build>(Build, "build"), scenario => scenario.Builds, (scenario, value) => scenario with { Builds = value }, "The builds."),
-        Fields<Scenario>.Required("days", new MapForm<ShootingDay>(Day, "day"), scenario => scenario.Days, (scenario, value) => scenario with { Days = value }, "The days."));
+        Fields<Scenario>.Required("days", new MapForm<ShootingDay>(Day, "day"), scenario => scenario.Days, (scenario, value) => scenario with { Days = value }, "The days."),
+        JourneyFormat.Field);
 }

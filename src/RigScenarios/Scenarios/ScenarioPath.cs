@@ -1,3 +1,5 @@
+using RigScenarios.Balance;
+using RigScenarios.Builds;
 using RigScenarios.Scenarios.Forms;
 
 namespace RigScenarios.Scenarios;
@@ -56,6 +58,22 @@ public static class ScenarioPath
             log.Error(path, $"There is no part \"{steps[1]}\".", null, log.Nearest(steps[1], scenario.PartIds));
             return scenario;
         }
-        return ScenarioFormat.Form.TrySet(scenario, steps, new TextNode(text, Position.None), path, log, out var changed) ? changed : scenario;
+        if (steps is ["builds", var build, "places", var thing, _] && scenario.Builds.TryGetValue(build, out var chosen) && !chosen.Places.ContainsKey(thing) && chosen.Things.Contains(thing))
+            scenario = scenario with { Builds = scenario.Builds.With(build, WithUsualPlace(scenario, chosen, thing)) };
+        return ScenarioFormat.Form.TrySet(scenario, steps, new TextNode(text, Forms.Position.None), path, log, out var changed) ? changed : scenario;
+    }
+
+    /// <summary>A thing without a place stands where things of its kind usually do: a change starts from there.</summary>
+    private static Build WithUsualPlace(Scenario scenario, Build build, string thing)
+    {
+        try
+        {
+            return BuildInPlace.Of(build, scenario.PartOf).Places.TryGetValue(thing, out var place) ? build with { Places = build.Places.With(thing, place) } : build;
+        }
+        catch (ArgumentException)
+        {
+            // What is wrong with the build is told by the check that follows.
+            return build;
+        }
     }
 }

@@ -23,7 +23,7 @@ public static class ScenarioRun
         return result with { Assumed = [.. PartAssumptions.In(scenario, chosenBuild, chosenDay), .. result.Assumed] };
     }
 
-    private static T Choose<T>(Parts.OrderedMap<T> things, string name, string what, string path)
+    internal static T Choose<T>(Parts.OrderedMap<T> things, string name, string what, string path)
         where T : notnull =>
         things.TryGetValue(name, out var found)
             ? found

@@ -111,4 +111,39 @@ public class CommandTests
         using var json = JsonDocument.Parse(text);
         return json.RootElement.GetProperty("answers")[0].GetProperty("runtime_h").GetDouble();
     }
+
+    [Fact]
+    public async Task Balance_gives_the_answer_first_and_ends_with_0()
+    {
+        var (code, text, error) = await ConsoleRun.RunAsync("balance", Harbour);
+        Assert.Equal("", error);
+        Assert.Equal(0, code);
+        Snapshot.Match(text.ReplaceLineEndings("\n"));
+    }
+
+    [Fact]
+    public async Task Json_of_balance_has_the_documented_fields()
+    {
+        var (code, text, _) = await ConsoleRun.RunAsync("balance", Harbour, "--json");
+        Assert.Equal(0, code);
+        using var json = JsonDocument.Parse(text);
+        Assert.Equal("rigscenarios balance 1", json.RootElement.GetProperty("format").GetString());
+        var documented = await File.ReadAllTextAsync(Path.Combine(Repository.Root, "docs", "json.md"), TestContext.Current.CancellationToken);
+        var build = json.RootElement.GetProperty("builds")[0];
+        foreach (var field in build.EnumerateObject())
+            Assert.Contains($".{field.Name}", documented, StringComparison.Ordinal);
+        foreach (var field in build.GetProperty("head").EnumerateObject().Concat(build.GetProperty("stand").EnumerateObject()).Concat(json.RootElement.GetProperty("changes")[0].EnumerateObject()))
+            Assert.Contains($"`{field.Name}`", documented, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_change_of_a_place_changes_the_answer()
+    {
+        var (code, text, _) = await ConsoleRun.RunAsync("balance", Harbour, "--build", "tripod", "--set", "builds.tripod.on-head.slide-middle=-40 mm");
+        Assert.Equal(0, code);
+        Assert.Contains("It does not balance", text, StringComparison.Ordinal);
+        (code, _, var error) = await ConsoleRun.RunAsync("balance", Harbour, "--build", "tripd");
+        Assert.Equal(2, code);
+        Assert.Contains("tripod", error, StringComparison.Ordinal);
+    }
 }

@@ -41,6 +41,18 @@ public sealed class ExistingFileTests
         Assert.Equal(["cage", "long-rods", "lens-support", "monitor-arm", "head", "legs"], after.Builds["tripod"].Carries);
     }
 
+    [Theory]
+    [InlineData("{batteries: [flat]}", true)]
+    [InlineData("{packed: {flat: {charge: 28 %}}}", true)]
+    [InlineData("{}", false)]
+    public void A_battery_that_a_journey_names_stays_in_the_kit(string journey, bool stays)
+    {
+        var scenario = SmallScenario.Read(SmallScenario.Text() + $"\njourneys:\n  out: {journey}\n");
+        var after = RigDraft.Of(scenario, "one", "day").Without("flat").With("brick", new DraftThing { Role = RigRole.Battery, Part = "brick-98wh" }).ApplyTo(scenario, Drafting.Library, "one", "day");
+        Assert.Equal(stays, after.Kit.ContainsKey("flat"));
+        Assert.Equal("brick", after.Builds["one"].Battery.Item);
+    }
+
     [Fact]
     public void A_part_that_the_file_can_not_see_is_copied_into_it_and_one_that_it_sees_is_not()
     {

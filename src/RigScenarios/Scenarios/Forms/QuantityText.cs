@@ -15,6 +15,7 @@ public static partial class QuantityText
         ["hours"] = "h", ["hour"] = "h", ["minutes"] = "min", ["minute"] = "min", ["seconds"] = "s", ["days"] = "d", ["day"] = "d",
         ["watt"] = "W", ["watts"] = "W", ["volt"] = "V", ["volts"] = "V", ["amps"] = "A", ["amp"] = "A", ["wh"] = "Wh", ["WH"] = "Wh",
         ["ah"] = "Ah", ["AH"] = "Ah", ["A·h"] = "Ah", ["W·h"] = "Wh", ["w"] = "W", ["v"] = "V", ["a"] = "A", ["Min"] = "min",
+        ["Nm"] = "N·m", ["N m"] = "N·m", ["deg"] = "°", ["degrees"] = "°", ["degree"] = "°",
     };
 
     /// <summary>Reads text as a quantity.</summary>
@@ -100,6 +101,8 @@ public static partial class QuantityText
         nameof(Entropy) => "heat capacity",
         nameof(Ratio) => "a share (%)",
         nameof(Duration) => "time",
+        nameof(Torque) => "a moment (N·m)",
+        nameof(Angle) => "an angle (°)",
         var name => name.ToLowerInvariant(),
     };
 

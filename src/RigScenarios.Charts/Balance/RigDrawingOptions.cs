@@ -1,0 +1,28 @@
+using RigScenarios.Balance;
+using RigScenarios.Parts;
+
+namespace RigScenarios.Charts.Balance;
+
+/// <summary>What a drawing of a rig shows beyond its parts. Immutable; everything can be left out.</summary>
+public sealed record RigDrawingOptions
+{
+    /// <summary>Short name of the drawing, see <see cref="Drawing.Slug"/>.</summary>
+    public string Slug { get; init; } = "rig-to-scale";
+
+    /// <summary>The line above the drawing.</summary>
+    public string Title { get; init; } = "The rig to scale";
+
+    /// <summary>Words for people by the parts' names; a part without any is called by its name.</summary>
+    public OrderedMap<string> Names { get; init; } = OrderedMap<string>.Empty;
+
+    /// <summary>The rig on its head: draws the plate's travel, where the head stands under the rig, and the tilt axis.</summary>
+    public HeadBalance? Head { get; init; }
+
+    /// <summary>The rig on the shoulder: draws where pad and hands carry, and how much.</summary>
+    public ShoulderBalance? Shoulder { get; init; }
+
+    /// <summary>Parts that a reader may move, with the range of their offset along their carrier's x axis. The offset at present may lie outside.</summary>
+    public OrderedMap<LengthRange> Moveable { get; init; } = OrderedMap<LengthRange>.Empty;
+
+    internal string NameOf(string part) => Names.TryGetValue(part, out var words) ? words : part;
+}

@@ -1,0 +1,101 @@
+using RigScenarios.Days;
+using RigScenarios.Scenarios;
+using Spectre.Console;
+
+namespace RigScenarios.Cli.Answers;
+
+/// <summary>Writes for people how builds balance: the answer first, then where to set what, then what it rests on.</summary>
+internal static class BalanceText
+{
+    public static void Write(IAnsiConsole console, Scenario scenario, IReadOnlyList<BuildBalance> builds)
+    {
+        console.MarkupLine($"[bold]{Markup.Escape(scenario.Title)}[/]");
+        if (scenario.Note is { } note)
+            console.MarkupLine(Markup.Escape(note.Trim()));
+        foreach (var balance in builds)
+            Detail(console, balance);
+        foreach (var steps in StanceSteps.All(builds))
+            Steps(console, steps);
+        Assumed(console, builds);
+        console.MarkupLine("[bold]Mind[/]");
+        foreach (var caution in builds.SelectMany(BalanceWords.Cautions).Distinct())
+            console.WriteLine($"  - {caution}");
+    }
+
+    private static void Detail(IAnsiConsole console, BuildBalance balance)
+    {
+        console.WriteLine();
+        console.MarkupLine($"[bold]{Markup.Escape(balance.Rig.Build.Title ?? balance.Name)}[/]");
+        console.MarkupLine($"[bold]{Markup.Escape(BalanceWords.Answer(balance))}[/]");
+        if (BalanceWords.Setting(balance) is { } setting)
+            console.WriteLine(setting);
+        if (balance.AsSet is { } set)
+            console.WriteLine($"As it is set now, {BalanceWords.Ahead(set.Plate)} the socket and {set.Counterbalance.NewtonMeters:0.0} N·m: at worst {set.WorstResidual.NewtonMeters:0.0} N·m at {set.WorstTilt.Degrees:0}° tilt, {set.TiltMargin.NewtonMeters:0.0} N·m of the drag left.");
+        console.WriteLine(BalanceWords.Centre(balance));
+        foreach (var missing in balance.Supports.Missing)
+            console.WriteLine(missing);
+        var helps = BalanceHelp.Find(balance);
+        if (helps.Count > 0)
+        {
+            console.WriteLine();
+            console.MarkupLine("[bold]What to move[/]");
+            foreach (var help in helps.Take(4))
+                console.WriteLine($"  {help.Words}");
+        }
+        if (balance.Cases.Count > 0)
+        {
+            console.WriteLine();
+            console.MarkupLine("[bold]When something changes, plate and counterbalance left as they are[/]");
+            foreach (var happening in balance.Cases)
+                console.WriteLine($"  {happening.Part}, {happening.Title}: {BalanceWords.Case(happening)}");
+        }
+        console.WriteLine();
+        if (BalanceWords.Tipping(balance) is { } tipping)
+            console.WriteLine(tipping);
+        console.WriteLine(BalanceWords.Lifting(balance));
+        Limits(console, BalanceMargin.All(balance));
+        var about = balance.Present?.Plate ?? balance.Supports.Shoulder?.Pad ?? balance.Mass.Centre.X;
+        var shares = balance.Mass.ForeAftShares(about).Take(5).Select(share => $"{share.Key} {share.Value.NewtonMeters:+0.0;-0.0;0.0} N·m");
+        console.WriteLine($"What weighs most, nose down positive: {string.Join(", ", shares)}.");
+    }
+
+    /// <summary>The limits that are near or unknown; those with plenty left only by name.</summary>
+    private static void Limits(IAnsiConsole console, IReadOnlyList<BalanceMargin> margins)
+    {
+        var plenty = margins.Where(margin => margin.Share?.Percent > 60).ToList();
+        var limits = new Table().Border(TableBorder.Simple).AddColumns("Limit", "Worst", "Allowed", "Left", "From");
+        foreach (var margin in margins.Except(plenty))
+            limits.AddRow(new[] { margin.Limit, margin.Worst, margin.Allowed, margin.Left, margin.Source }.Select(text => new Text(text)));
+        console.Write(limits);
+        if (plenty.Count > 0)
+            console.WriteLine($"With more than 60 % left: {string.Join("; ", plenty.Select(margin => margin.Limit))}.");
+    }
+
+    private static void Steps(IAnsiConsole console, StanceSteps steps)
+    {
+        console.WriteLine();
+        console.MarkupLine($"[bold]From {Markup.Escape(steps.From.Name)} to {Markup.Escape(steps.To.Name)}: {steps.Change.Steps} steps, about {Markup.Escape(DayWords.Length(steps.Time))}[/]");
+        if (steps.Change.Off.Count > 0)
+            console.WriteLine($"  comes off: {string.Join(", ", steps.Change.Off)}");
+        if (steps.Change.On.Count > 0)
+            console.WriteLine($"  goes on: {string.Join(", ", steps.Change.On)}");
+        if (steps.Change.Moved.Count > 0)
+            console.WriteLine($"  moves: {string.Join(", ", steps.Change.Moved.Select(moved => $"{moved.Key} ({moved.Value.X.Millimeters:+0;-0;0} mm along, {moved.Value.Y.Millimeters:+0;-0;0} across, {moved.Value.Z.Millimeters:+0;-0;0} up)"))}");
+        if (steps.PlateShift is { } shift)
+            console.WriteLine(Math.Abs(shift.Millimeters) < 0.5 ? "  the plate stays where it is" : $"  the plate moves {shift.Millimeters:+0;-0} mm");
+    }
+
+    private static void Assumed(IAnsiConsole console, IReadOnlyList<BuildBalance> builds)
+    {
+        var lines = builds.SelectMany(balance => balance.Assumed.Select(value => (balance.Name, Value: value))).ToList();
+        if (StanceSteps.All(builds).Count > 0)
+            lines.Add(("steps", StanceSteps.UsualTimes));
+        console.WriteLine();
+        if (lines.Count == 0)
+            return;
+        console.MarkupLine("[bold]Taken as given, because the files don't say[/] (a figure written into the file replaces one; --json gives fields and sources)");
+        foreach (var (name, value) in lines)
+            console.WriteLine($"  {name}: {value.Name}: {value.Value} ({value.Why})");
+        console.WriteLine();
+    }
+}

@@ -1,0 +1,103 @@
+using RigScenarios.Balance;
+using RigScenarios.Builds;
+using RigScenarios.Parts;
+using UnitsNet;
+
+namespace RigScenarios.Loads;
+
+/// <summary>One joint of a build: what holds a part, what it carries, and against which rating.</summary>
+public sealed record JointFinding
+{
+    /// <summary>From a screw to the edge of the plate that it holds: half of a base of 40 mm (common practice, no source).</summary>
+    public static Length PlateEdge { get; } = Length.FromMillimeters(20);
+
+    /// <summary>A screw tightened by hand with a coin or a key (common practice, no source).</summary>
+    public static Torque HandTightened { get; } = Torque.FromNewtonMeters(2);
+
+    private JointFinding(JointLoad load, string? on, Fixing fixing, JointRating rating, string? ratedBy, ScrewLoad? screw) =>
+        (Load, On, Fixing, Rating, RatedBy, Screw, Margins) = (load, on, fixing, rating, ratedBy, screw, load.Against(rating));
+
+    /// <summary>The load, with the handling factor in it.</summary>
+    public JointLoad Load { get; }
+
+    /// <summary>What carries the part; null for the head's plate, which carries the rig.</summary>
+    public string? On { get; }
+
+    /// <summary>What holds it there.</summary>
+    public Fixing Fixing { get; }
+
+    /// <summary>What the joint is rated for.</summary>
+    public JointRating Rating { get; }
+
+    /// <summary>Whose rating it is: the name of an arm; null where no rating is known and there is no verdict.</summary>
+    public string? RatedBy { get; }
+
+    /// <summary>Rating less load.</summary>
+    public JointMargins Margins { get; }
+
+    /// <summary>For a screw: what the moment's couple does to it, with <see cref="PlateEdge"/> and <see cref="HandTightened"/>; else null.</summary>
+    public ScrewLoad? Screw { get; }
+
+    /// <summary>The smaller of the margins as a part of its rating; null where no rating is known.</summary>
+    public Ratio? MarginShare
+    {
+        get
+        {
+            var shares = new List<double>();
+            if (Margins.Force is { } force && Rating.Force is { Newtons: > 0 } rated)
+                shares.Add(force / rated);
+            if (Margins.Moment is { } moment && Rating.Moment is { NewtonMeters: > 0 } held)
+                shares.Add(moment / held);
+            return shares.Count == 0 ? null : Ratio.FromDecimalFractions(shares.Min());
+        }
+    }
+
+    /// <summary>All joints of a build, those with the least margin first, then those without a rating by their moment.</summary>
+    /// <param name="rig">The build with its things at their places.</param>
+    /// <param name="handlingFactor">Factor on the weight; 1 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The factor is below 1.</exception>
+    public static IReadOnlyList<JointFinding> All(BuildInPlace rig, double handlingFactor = JointLoad.SuddenLoad)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return
+        [
+            .. rig.Things.Keys.Where(name => rig.Places[name].On is not null || (rig.Build.Stance == Stance.Tripod && rig.Things[name].Mass is not null)).Select(name => Of(rig, name, handlingFactor))
+                .OrderBy(joint => joint.MarginShare?.DecimalFractions ?? double.PositiveInfinity).ThenByDescending(joint => joint.Load.Moment.NewtonMeters),
+        ];
+    }
+
+    private static JointFinding Of(BuildInPlace rig, string name, double factor)
+    {
+        var place = rig.Places[name];
+        var load = JointLoad.Of(rig.Placed, name, factor);
+        var fixing = place.HeldBy ?? Usual(rig, name);
+        // An arm's weakest lock holds what is at its end, and the arm's own foot holds the arm too.
+        var arm = rig.Things[name].Kind == PartKind.Arm ? name : place.On is { } carrier && rig.Things[carrier].Kind == PartKind.Arm ? carrier : null;
+        var data = arm is null ? null : rig.Things[arm];
+        var rating = new JointRating(arm == name || data?.RatedLoad is null ? null : StandardGravity.Weight(data.RatedLoad.Value), data?.Arm?.LockTorque);
+        var screw = fixing switch
+        {
+            Fixing.QuarterInchScrew => ScrewThread.Quarter20,
+            Fixing.ThreeEighthsScrew => ScrewThread.ThreeEighths16,
+            _ => null,
+        };
+        return new(load, place.On, fixing, rating, rating is { Force: null, Moment: null } ? null : arm,
+            screw?.Under(load.Moment, PlateEdge, screw.ClampingForce(HandTightened)));
+    }
+
+    private static Fixing Usual(BuildInPlace rig, string name)
+    {
+        if (rig.Places[name].On is not { } on)
+            return Fixing.ThreeEighthsScrew;
+        PartKind kind = rig.Things[name].Kind, carrier = rig.Things[on].Kind;
+        return (kind, carrier) switch
+        {
+            (_, PartKind.Arm) => Fixing.ArmEnd,
+            (_, PartKind.Rods) => Fixing.RodClamp,
+            (PartKind.Lens or PartKind.LensAdapter, PartKind.Body or PartKind.LensAdapter) => Fixing.LensMount,
+            (PartKind.Battery, PartKind.Plate) => Fixing.BatteryPlate,
+            (PartKind.Body or PartKind.Cage or PartKind.Arm or PartKind.Handle or PartKind.Transmitter or PartKind.MotorController, _) => Fixing.QuarterInchScrew,
+            _ => Fixing.Other,
+        };
+    }
+}
