@@ -1,4 +1,3 @@
-using RigScenarios.Cells;
 using RigScenarios.Days;
 using RigScenarios.Days.Rotation;
 using RigScenarios.Parts;
