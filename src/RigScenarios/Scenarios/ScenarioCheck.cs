@@ -127,10 +127,19 @@ internal static class ScenarioCheck
                 log.Error($"{path}.states.{device}", $"No build has a device \"{device}\".", devices.Count == 0 ? null : string.Join(", ", devices.Take(30)), log.Nearest(device, devices));
             foreach (var (buildName, device, part, draw) in unknown)
             {
-                foreach (var state in new[] { block.StateOf(device), block.StateInReset(device) }.Distinct().Where(
-                    state => (state == PowerState.Standby && draw.Standby is null) || (state == PowerState.Record && draw.Record is null)))
+                var state = block.StateOf(device);
+                if (IsKnown(state, draw) && block.Cycle is not null)
+                    state = block.StateInReset(device);
+                if (!IsKnown(state, draw))
                     log.Error($"{path}.states.{device}", $"What {part.Name} draws in the state {ChoiceForm<PowerState>.Word(state)} is not known.", $"a draw in its parts file, or \"power: {{{ChoiceForm<PowerState>.Word(state)}: 8 W}}\" at builds.{buildName}.devices.{device}");
             }
         }
     }
+
+    private static bool IsKnown(PowerState state, PowerDraw draw) => state switch
+    {
+        PowerState.Standby => draw.Standby is not null,
+        PowerState.Record => draw.Record is not null,
+        _ => true,
+    };
 }

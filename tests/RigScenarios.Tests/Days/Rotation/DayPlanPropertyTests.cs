@@ -1,4 +1,3 @@
-using RigScenarios.Days;
 using RigScenarios.Days.Rotation;
 using RigScenarios.Parts;
 using UnitsNet;
