@@ -11,8 +11,9 @@ namespace RigScenarios.Cli
     {
         /// <summary>Runs a command line.</summary>
         /// <param name="args">The words after the program's name.</param>
+        /// <param name="clock">The clock that says which day it is; the system's if left out.</param>
         /// <returns>0 done; 1 something failed that the input isn't to blame for; 2 the input can't be used; 130 stopped by the user.</returns>
-        public static async Task<int> RunAsync(string[] args)
+        public static async Task<int> RunAsync(string[] args, TimeProvider? clock = null)
         {
             ArgumentNullException.ThrowIfNull(args);
             Console.OutputEncoding = System.Text.Encoding.UTF8;
@@ -22,6 +23,7 @@ namespace RigScenarios.Cli
                 RunCommand.Create(),
                 BalanceCommand.Create(),
                 SweepCommand.Create(),
+                TravelCommand.Create(clock ?? TimeProvider.System),
                 NotebookCommand.Create(),
                 NewCommand.Create(),
                 OpenCommand.Create(),

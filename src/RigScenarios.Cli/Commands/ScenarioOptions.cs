@@ -21,9 +21,15 @@ internal sealed class ScenarioOptions
 
     public void AddTo(Command command)
     {
-        command.Add(file);
+        AddFileTo(command);
         command.Add(build);
         command.Add(day);
+    }
+
+    /// <summary>Only the file and the changes, for a command that is about no build and no day.</summary>
+    public void AddFileTo(Command command)
+    {
+        command.Add(file);
         command.Add(set);
     }
 

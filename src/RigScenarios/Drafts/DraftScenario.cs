@@ -172,8 +172,9 @@ internal sealed class DraftScenario
         if (rig.BuildBefore is not { } old)
             return [];
         var otherDays = before.Days.Where(day => day.Key != dayName).SelectMany(day => day.Value.Blocks.Values).SelectMany(block => block.States.Keys).ToHashSet();
+        var onJourneys = before.Journeys.Values.SelectMany(journey => journey.Batteries.Concat(journey.Packed.Keys)).ToHashSet();
         return [.. NamesIn(old).Distinct().Where(name => before.Kit.ContainsKey(name) && !rig.Draft.Things.ContainsKey(name) && rig.Find(name) is null
-            && !usedElsewhere.Contains(name) && !otherDays.Contains(name))];
+            && !usedElsewhere.Contains(name) && !otherDays.Contains(name) && !onJourneys.Contains(name))];
     }
 
     private bool IsAnotherPart(RigThing thing) => before.Kit.TryGetValue(thing.Name, out var item) && (item.Part != thing.PartId || before.FindPart(item.Part) != thing.Part);

@@ -10,7 +10,7 @@ namespace RigScenarios.Tests.Drafts;
 /// <summary>Changing one build and one day of a file leaves everything else of it alone.</summary>
 public sealed class ExistingFileTests
 {
-    private static readonly Scenario Harbour = Drafting.Scenarios.Single(scenario => scenario.Builds.ContainsKey("shoulder"));
+    private static readonly Scenario Harbour = Drafting.Scenarios.Single(scenario => scenario.Title == "Winter harbour documentary");
 
     private static readonly Gen<(Scenario Scenario, string Build, string Day, int Change)> AnyChange =
         Gen.Select(Gen.Int[0, Drafting.Pairs.Count - 1], Gen.Int[0, 10_000], (pair, change) => (Drafting.Pairs[pair].Scenario, Drafting.Pairs[pair].Build, Drafting.Pairs[pair].Day, change));
@@ -39,6 +39,18 @@ public sealed class ExistingFileTests
         Assert.True(after.Kit.ContainsKey("transmitter"));
         Assert.True(after.Kit.ContainsKey("top-handle"));
         Assert.Equal(["cage", "long-rods", "lens-support", "monitor-arm", "head", "legs"], after.Builds["tripod"].Carries);
+    }
+
+    [Theory]
+    [InlineData("{batteries: [flat]}", true)]
+    [InlineData("{packed: {flat: {charge: 28 %}}}", true)]
+    [InlineData("{}", false)]
+    public void A_battery_that_a_journey_names_stays_in_the_kit(string journey, bool stays)
+    {
+        var scenario = SmallScenario.Read(SmallScenario.Text() + $"\njourneys:\n  out: {journey}\n");
+        var after = RigDraft.Of(scenario, "one", "day").Without("flat").With("brick", new DraftThing { Role = RigRole.Battery, Part = "brick-98wh" }).ApplyTo(scenario, Drafting.Library, "one", "day");
+        Assert.Equal(stays, after.Kit.ContainsKey("flat"));
+        Assert.Equal("brick", after.Builds["one"].Battery.Item);
     }
 
     [Fact]

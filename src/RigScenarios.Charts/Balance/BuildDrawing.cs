@@ -1,0 +1,35 @@
+using RigScenarios.Parts;
+using RigScenarios.Scenarios;
+
+namespace RigScenarios.Charts.Balance;
+
+/// <summary>The drawing of a scenario's build: its things to scale, its head or shoulder, what slides ready to be moved.</summary>
+public static class BuildDrawing
+{
+    /// <summary>The drawing.</summary>
+    /// <param name="balance">The build.</param>
+    /// <param name="title">The line above it; null for the build's own title.</param>
+    public static Drawing Of(BuildBalance balance, string? title = null)
+    {
+        ArgumentNullException.ThrowIfNull(balance);
+        return RigDrawing.Of(balance.Rig.Placed, new RigDrawingOptions
+        {
+            Slug = $"rig-{Slug(balance.Name)}",
+            Title = title ?? $"{balance.Rig.Build.Title ?? balance.Name}, to scale",
+            Names = Names(balance),
+            Head = balance.Present,
+            Shoulder = balance.Shoulder,
+            Moveable = new(balance.Rig.Moveable),
+        });
+    }
+
+    /// <summary>The names of things for people: those of the kit, with spaces.</summary>
+    public static OrderedMap<string> Names(BuildBalance balance)
+    {
+        ArgumentNullException.ThrowIfNull(balance);
+        return new(balance.Rig.Things.Keys.Select(name => KeyValuePair.Create(name, name.Replace('-', ' '))));
+    }
+
+    /// <summary>A short name has letters, digits and hyphens only.</summary>
+    private static string Slug(string name) => new([.. name.ToLowerInvariant().Select(letter => char.IsAsciiLetterOrDigit(letter) ? letter : '-')]);
+}

@@ -1,0 +1,47 @@
+using System.CommandLine;
+using RigScenarios.Cli.Answers;
+using RigScenarios.Scenarios;
+using RigScenarios.Scenarios.Forms;
+using RigScenarios.Travel;
+
+namespace RigScenarios.Cli.Commands;
+
+/// <summary><c>travel SCENARIO</c>: who carries which battery on a journey, what stays behind, what the airline must approve.</summary>
+internal static class TravelCommand
+{
+    /// <param name="clock">Gives today's date, for a journey without one.</param>
+    public static Command Create(TimeProvider clock)
+    {
+        var options = new ScenarioOptions();
+        var journey = new Option<string?>("--journey") { Description = "Only this journey, by its short name. Where the scenario has none: a passenger flight today, one traveller, all batteries of the kit.", HelpName = "NAME" };
+        var json = new Option<bool>("--json") { Description = "Print the answer as JSON (docs/json.md says what is in it)." };
+        var command = new Command("travel", "Make packing lists for a journey with the batteries of the kit: who carries what, what stays behind and why, what the airline must approve.");
+        options.AddFileTo(command);
+        command.Add(journey);
+        command.Add(json);
+        command.SetAction((parsed, cancellation) => Guard.RunAsync(() =>
+        {
+            var scenario = options.Read(parsed);
+            var answers = Answers(scenario, parsed.GetValue(journey), DateOnly.FromDateTime(clock.GetLocalNow().Date), cancellation);
+            if (parsed.GetValue(json))
+                Console.Out.WriteLine(TravelJson.Text(scenario, answers));
+            else
+                TravelText.Write(AnswerText.Console(), scenario, answers);
+            return Task.FromResult(ExitCodes.Done);
+        }));
+        return command;
+    }
+
+    private static IReadOnlyList<(string Name, TravelAnswer Answer)> Answers(Scenario scenario, string? journey, DateOnly today, CancellationToken cancellation)
+    {
+        if (journey is null && scenario.Journeys.Count == 0)
+            return [("", ScenarioTravel.PlainFlight(scenario, today, cancellation))];
+        if (journey is not null && !scenario.Journeys.ContainsKey(journey))
+        {
+            throw new ScenarioProblemsException([new Diagnostic(
+                Severity.Error, "", Position.None, "--journey", $"The scenario has no journey \"{journey}\".",
+                scenario.Journeys.Count == 0 ? "no name: the file plans no journey" : string.Join(", ", scenario.Journeys.Keys), NearestName.To(journey, scenario.Journeys.Keys))]);
+        }
+        return [.. scenario.Journeys.Keys.Where(name => journey is null || name == journey).Select(name => (name, ScenarioTravel.Answer(scenario, name, today, cancellation)))];
+    }
+}

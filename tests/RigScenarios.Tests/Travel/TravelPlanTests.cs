@@ -1,0 +1,225 @@
+using RigScenarios.Cells;
+using RigScenarios.Travel;
+using UnitsNet;
+
+namespace RigScenarios.Tests.Travel;
+
+public sealed class TravelPlanTests
+{
+    private static readonly DateOnly Date = new(2026, 12, 3);
+
+    [Fact]
+    public void Editions_follow_each_other_without_a_gap_and_each_rule_names_its_source()
+    {
+        foreach (var (one, next) in RuleEditions.All.Zip(RuleEditions.All.Skip(1)))
+            Assert.Equal(one.Until.AddDays(1), next.From);
+        foreach (var edition in RuleEditions.All)
+        {
+            var passengers = edition.Passengers;
+            Citation[] sources =
+            [
+                passengers.WithoutApproval.Source, passengers.WithApproval.Source, passengers.SmallSpares.Source, passengers.LargeSpares.Source, passengers.Devices.Source,
+                passengers.Contacts.Source, passengers.SparesPlace.Source, passengers.DevicesPlace.Source, .. passengers.Conduct.Select(rule => rule.Source),
+                edition.Cargo.SmallBattery.Source, .. edition.Cargo.Duties.Select(rule => rule.Source),
+            ];
+            Assert.All(sources, source => Assert.True(source.Title.Length > 5 && (source.Where.Length > 5 || source.Year is not null || source.Standing == Standing.FromMemory), source.ToString()));
+        }
+    }
+
+    [Theory]
+    [InlineData("2023-12-31", false, 0)]
+    [InlineData("2024-01-01", true, 0)]
+    [InlineData("2026-03-26", true, 1)]
+    [InlineData("2026-03-27", true, 2)]
+    [InlineData("2026-12-31", true, 2)]
+    [InlineData("2027-01-01", false, 2)]
+    public void The_date_picks_the_edition_and_a_date_outside_is_told_loudly(string date, bool covered, int edition)
+    {
+        var rules = RuleEditions.On(DateOnly.Parse(date, null));
+        Assert.Equal((covered, RuleEditions.All[edition]), (rules.Covered, rules.Rules));
+        if (!covered)
+            Assert.StartsWith("NO RULES ARE HELD FOR", rules.Warning, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_flies_is_the_best_of_all_choices_in_small_random_cases()
+    {
+        var random = new Random(20261203);
+        for (var round = 0; round < 300; round++)
+        {
+            var travellers = random.Next(1, 3);
+            var batteries = RandomBatteries(random, random.Next(1, 5), 4);
+            var answer = TravelPlan.For(Flight(travellers, batteries), TestContext.Current.CancellationToken);
+            var flown = answer.Lists.Sum(list => list.Energy.WattHours);
+            Assert.Equal(BestByTryingAll(batteries, travellers), flown, 1e-6);
+            Assert.Equal(batteries.Sum(battery => battery.Count), answer.Left.Sum(left => left.Count) + answer.Lists.Sum(list => list.Lines.Sum(line => line.Count)));
+            AssertWithinLimits(answer);
+        }
+    }
+
+    [Fact]
+    public void The_share_is_the_most_even_of_all_shares_in_small_random_cases()
+    {
+        var random = new Random(7);
+        var uneven = 0;
+        for (var round = 0; round < 200; round++)
+        {
+            var travellers = random.Next(2, 4);
+            var answer = TravelPlan.For(Flight(travellers, RandomBatteries(random, random.Next(1, 4), 2)), TestContext.Current.CancellationToken);
+            Assert.True(answer.ShareProven);
+            var flying = answer.Lists.SelectMany(list => list.Lines).SelectMany(line => Enumerable.Repeat(line, line.Count)).ToList();
+            if (flying.Count == 0)
+                continue;
+            var largest = answer.Lists.Max(list => list.Energy.WattHours);
+            Assert.Equal(MostEvenByTryingAll(flying, travellers), largest, 1e-6);
+            if (largest > answer.Lists.Sum(list => list.Energy.WattHours) / travellers * 1.05)
+                uneven++;
+        }
+        Assert.True(uneven > 20, "The cases are too easy to show anything.");
+    }
+
+    [Fact]
+    public void A_crew_with_many_batteries_gets_the_same_lists_every_time_within_the_limits()
+    {
+        var batteries = RandomBatteries(new Random(3), 12, 30);
+        var first = TravelPlan.For(Flight(20, batteries), TestContext.Current.CancellationToken);
+        var second = TravelPlan.For(Flight(20, batteries), TestContext.Current.CancellationToken);
+        AssertWithinLimits(first);
+        Assert.Equal(Lines(first), Lines(second));
+        static IEnumerable<string> Lines(TravelAnswer answer) => answer.Lists.SelectMany(list => list.Lines.Select(line => $"{list.Traveller} {line.Count} {line.Battery.Name}"));
+    }
+
+    [Fact]
+    public void Work_can_be_stopped()
+    {
+        using var stop = new CancellationTokenSource();
+        stop.Cancel();
+        Assert.Throws<OperationCanceledException>(() => TravelPlan.For(Flight(3, RandomBatteries(new Random(1), 5, 5)), stop.Token));
+    }
+
+    [Fact]
+    public void No_sentence_gives_permission()
+    {
+        var random = new Random(11);
+        string[] promises = ["allowed", "permitted", "you may ", "safe ", "safely", "no problem", "is fine"];
+        for (var round = 0; round < 40; round++)
+        {
+            var journey = Flight(2, RandomBatteries(random, 4, 3)) with { Legs = [Leg.Road, Leg.Flight, Leg.Cargo], Date = Date.AddDays(-200 * (round % 5)) };
+            var answer = TravelPlan.For(journey, TestContext.Current.CancellationToken);
+            var words = string.Join('\n', [TravelWords.Headline(answer), .. TravelWords.Cautions(answer), .. answer.Left.Select(left => left.Remedy + left.StoppedBy.Value), .. answer.Consignment.Select(TravelWords.Of)]);
+            Assert.All(promises, promise => Assert.DoesNotContain(promise, words, StringComparison.OrdinalIgnoreCase));
+            Assert.Contains("This is no permission.", words, StringComparison.Ordinal);
+            Assert.Contains("stricter", words, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Bricks_that_an_airline_may_take_for_power_banks_are_flagged_where_it_would_matter()
+    {
+        static bool Flagged(int count) => TravelWords.Cautions(TravelPlan.For(Flight(1, [Some("brick", 98, count)]))).Any(caution => caution.Contains("taken for a power bank", StringComparison.Ordinal));
+        Assert.True(Flagged(3));
+        Assert.False(Flagged(2));
+    }
+
+    [Fact]
+    public void A_label_that_disagrees_with_volts_and_ampere_hours_is_told()
+    {
+        var battery = new RigScenarios.Parts.Battery { Energy = Energy.FromWattHours(95), Voltage = ElectricPotential.FromVolts(14.4), Capacity = ElectricCharge.FromAmpereHours(7.2) };
+        var rated = RatedEnergy.Of(battery, []);
+        Assert.Contains("103.68 Wh", rated.Doubt, StringComparison.Ordinal);
+        Assert.Null(RatedEnergy.Of(battery with { Capacity = null }, []).Doubt);
+        Assert.Equal(WattHourBasis.Assumed, RatedEnergy.Of(battery, ["battery.energy", "battery.voltage"]).Basis);
+    }
+
+    [Fact]
+    public void A_journey_without_a_leg_or_with_a_group_of_none_is_refused()
+    {
+        Assert.Throws<ArgumentException>(() => TravelPlan.For(Flight(1, [Some("brick", 98, 1)]) with { Legs = [] }, TestContext.Current.CancellationToken));
+        Assert.Throws<ArgumentException>(() => TravelPlan.For(Flight(1, [Some("brick", 98, 0)]), TestContext.Current.CancellationToken));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Travellers.Of(0));
+    }
+
+    private static Journey Flight(int travellers, IReadOnlyList<PackedBattery> batteries) => new("J", Date, Travellers.Of(travellers), [Leg.Flight], batteries);
+
+    private static PackedBattery Some(string name, double wattHours, int count) =>
+        new() { Name = name, Title = name, Rated = new RatedEnergy(Energy.FromWattHours(wattHours), WattHourBasis.Label), Count = count };
+
+    private static List<PackedBattery> RandomBatteries(Random random, int groups, int most) =>
+    [
+        .. Enumerable.Range(0, groups).Select(group => Some($"b{group}", random.Next(2, 17) * 10.5, random.Next(1, most + 1)) with
+        {
+            PowerBank = random.Next(2) == 0, Installed = random.Next(4) == 0, ContactsCovered = random.Next(8) > 0,
+        }),
+    ];
+
+    /// <summary>Limits as the addendum prints them, written down here a second time.</summary>
+    private static bool WithinLimits(IEnumerable<(double WattHours, bool Installed, bool Bank)> carried)
+    {
+        var all = carried.ToList();
+        return all.Count(item => item.Installed) <= 15
+            && all.Count(item => !item.Installed && !item.Bank && item.WattHours <= 100) <= 20
+            && all.Count(item => !item.Installed && item.WattHours > 100) <= 2
+            && all.Count(item => !item.Installed && item.Bank) <= 2
+            && all.All(item => item.WattHours <= 160);
+    }
+
+    private static void AssertWithinLimits(TravelAnswer answer) => Assert.All(answer.Lists, list => Assert.True(WithinLimits(
+        list.Lines.SelectMany(line => Enumerable.Repeat((line.Battery.Rated.Energy.WattHours, line.Battery.Installed, line.Battery.PowerBank), line.Count)))));
+
+    private static double BestByTryingAll(IReadOnlyList<PackedBattery> batteries, int travellers)
+    {
+        var units = batteries.Where(battery => battery.Installed || battery.ContactsCovered)
+            .SelectMany(battery => Enumerable.Repeat((battery.Rated.Energy.WattHours, battery.Installed, battery.PowerBank), battery.Count)).ToList();
+        // Every number of each kind on every person: limits are few enough that the state of a person is what it carries.
+        var best = new Dictionary<string, double> { [string.Join(';', Enumerable.Repeat("0,0,0,0", travellers))] = 0 };
+        foreach (var (wattHours, installed, bank) in units.Where(unit => unit.WattHours <= 160))
+        {
+            foreach (var (state, energy) in best.ToList())
+            {
+                var persons = state.Split(';');
+                for (var who = 0; who < travellers; who++)
+                {
+                    var used = persons[who].Split(',').Select(number => int.Parse(number, null)).ToArray();
+                    if (installed)
+                        used[0]++;
+                    if (!installed && !bank && wattHours <= 100)
+                        used[1]++;
+                    if (!installed && wattHours > 100)
+                        used[2]++;
+                    if (!installed && bank)
+                        used[3]++;
+                    if (used[0] > 15 || used[1] > 20 || used[2] > 2 || used[3] > 2)
+                        continue;
+                    var next = string.Join(';', persons.Select((person, at) => at == who ? string.Join(',', used) : person).Order(StringComparer.Ordinal));
+                    best[next] = Math.Max(best.GetValueOrDefault(next), energy + wattHours);
+                }
+            }
+        }
+        return best.Values.Max();
+    }
+
+    private static double MostEvenByTryingAll(List<PackingLine> flying, int travellers)
+    {
+        var best = double.PositiveInfinity;
+        var carried = Enumerable.Range(0, travellers).Select(_ => new List<(double WattHours, bool Installed, bool Bank)>()).ToList();
+        Deal(0);
+        return best;
+
+        void Deal(int at)
+        {
+            if (at == flying.Count)
+            {
+                if (carried.All(WithinLimits))
+                    best = Math.Min(best, carried.Max(person => person.Sum(item => item.WattHours)));
+                return;
+            }
+            var battery = flying[at].Battery;
+            foreach (var person in carried)
+            {
+                person.Add((battery.Rated.Energy.WattHours, battery.Installed, battery.PowerBank));
+                Deal(at + 1);
+                person.RemoveAt(person.Count - 1);
+            }
+        }
+    }
+}
