@@ -32,13 +32,21 @@ internal static class WiringText
             foreach (var fix in wiring.Fixes)
                 console.WriteLine($"  {WiringWords.Fix(fix)}");
         }
+        var passed = WiringWords.Passed(wiring);
+        if (passed.Count > 0)
+        {
+            console.WriteLine();
+            console.MarkupLine("[bold]Past a limit[/]");
+            foreach (var finding in passed.Take(6))
+                console.WriteLine($"  {WiringWords.Finding(wiring, finding)} What helps: {finding.Remedy}.");
+        }
         console.WriteLine();
         var table = new Table().Border(TableBorder.Simple).AddColumns("Where", "Limit", "Worst", "Allowed", "Left", "When");
         foreach (var finding in wiring.Findings.Take(MostRows))
         {
             table.AddRow(new[]
             {
-                wiring.NameOf(finding.Element), finding.Limit, finding.Load, finding.Allowed, $"{finding.Margin.Percent:0} %", WiringWords.Moment(wiring, finding),
+                wiring.NameOf(finding.Element), finding.Limit, finding.Load, finding.Allowed, $"{finding.Margin.Percent:0} %", WiringWords.ShortMoment(wiring, finding),
             }.Select(text => new Text(text)));
         }
         console.Write(table);

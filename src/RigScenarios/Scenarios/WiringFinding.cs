@@ -35,6 +35,9 @@ public sealed record WiringFinding(
 
     /// <summary>Whether it is a limit of voltage and not of current.</summary>
     public bool IsVoltage { get; init; }
+
+    /// <summary>The worst current, where the limit is one of current; null for others.</summary>
+    public ElectricCurrent? Current { get; init; }
 }
 
 /// <summary>A change of the wiring that was run through the day.</summary>

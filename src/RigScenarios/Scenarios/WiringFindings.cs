@@ -12,6 +12,8 @@ internal sealed class WiringFindings
 {
     private const string VoltageRemedy = "a shorter or thicker cable, fewer contacts, an outlet nearer to the battery, or a warmer battery";
 
+    private const double Near = 0.2;
+
     private readonly WiringOfDay wiring;
     private readonly Dictionary<(string Element, string Limit, LoadCase Case), WiringFinding> worst = [];
 
@@ -23,11 +25,11 @@ internal sealed class WiringFindings
         var all = new WiringFindings(wiring);
         all.Steady();
         all.Instants();
-        // A short load is told beside the steady one only where it comes nearer to the limit.
+        // A short load is told beside the steady one only where it comes nearer to the limit, and near.
         return
         [
             .. all.worst.Values.Where(finding => finding.Case == LoadCase.Steady
-                    || !all.worst.TryGetValue((finding.Element, finding.Limit, LoadCase.Steady), out var steady) || finding.Margin.DecimalFractions < steady.Margin.DecimalFractions - 0.005)
+                    || !all.worst.TryGetValue((finding.Element, finding.Limit, LoadCase.Steady), out var steady) || finding.Margin.DecimalFractions < Math.Min(Near, steady.Margin.DecimalFractions - 0.005))
                 .OrderBy(finding => finding.Margin.DecimalFractions),
         ];
     }
@@ -141,7 +143,7 @@ internal sealed class WiringFindings
 
     private void Current(string element, CurrentLimit limit, ElectricCurrent load, Duration at, LoadCase kind, int? block, IReadOnlyList<string>? live = null) =>
         Keep(new WiringFinding(element, limit.Limit, kind, $"{load.Amperes:0.00} A", $"{limit.Allowed.Amperes:0.00} A", Share(limit.Allowed.Amperes > 0 ? 1 - (load.Amperes / limit.Allowed.Amperes) : -1),
-            at, block ?? BlockAt(at), StatesIn(block ?? BlockAt(at), kind, live ?? []), limit.Source, kind == LoadCase.StartUp ? "switch devices on one after the other" : limit.Remedy));
+            at, block ?? BlockAt(at), StatesIn(block ?? BlockAt(at), kind, live ?? []), limit.Source, kind == LoadCase.StartUp ? "switch devices on one after the other" : limit.Remedy) { Current = load });
 
     private void Voltage(string element, string limit, ElectricPotential load, ElectricPotential allowed, Duration at, LoadCase kind, int? block, IReadOnlyList<string>? live = null) =>
         Keep(new WiringFinding(element, limit, kind, $"{load.Volts:0.00} V", $"{allowed.Volts:0.00} V", Share((load.Volts / allowed.Volts) - 1), at, block ?? BlockAt(at),
@@ -174,7 +176,7 @@ internal sealed class WiringFindings
         var of = wiring.Day.Blocks.Values.ElementAt(block);
         return kind switch
         {
-            LoadCase.StartUp => $"{Names(live)} start{(live.Count == 1 ? "s" : "")} together",
+            LoadCase.StartUp => live.Count == 1 && wiring.Powered.Devices[live[0]].Count == 1 ? $"{Names(live)} starts" : $"{Names(live)} start together",
             LoadCase.Peak => $"{Names(live)} at the peak",
             _ when wiring.Powered.Devices.Keys.Where(device => of.StateOf(device) == PowerState.Record).ToList() is { Count: > 0 } working => $"{Names(working)} in {ChoiceForm<PowerState>.Word(PowerState.Record)}",
             _ when wiring.Powered.Devices.Keys.Any(device => of.StateOf(device) == PowerState.Standby) => "on standby",

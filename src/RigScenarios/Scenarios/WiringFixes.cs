@@ -133,14 +133,18 @@ internal sealed class WiringFixes(Scenario scenario, WiringOfDay wiring, Cancell
     {
         if (new WiringPlace(wiring.Powered, finding.Element) is not { Outlet: { } outlet, Feed: { } feed })
             yield break;
-        var load = wiring.Run.Loads[finding.Element].Current.Amperes;
+        var load = finding.Current?.Amperes ?? 0;
         var fed = LinkLookup.Fed(wiring.Build).Where(item => (item.FedBy ?? wiring.Build.StandardFeed) == feed).ToList();
         var now = LinkLookup.Outlets(wiring.Build, feed, scenario.PartOf);
-        var better = now.Where(other => fed.TrueForAll(item => item.Outlet != other.Key) && other.Value.Voltage?.Volts == now[outlet].Voltage?.Volts
+        var users = fed.Where(item => item.Outlet == outlet).ToList();
+        // With several things on one outlet, what to move is the crew's to say.
+        if (users.Count != 1)
+            yield break;
+        var plugs = wiring.Powered.Devices.TryGetValue(users[0].Name, out var device) ? device.Count : 1;
+        var better = now.Where(other => fed.TrueForAll(item => item.Outlet != other.Key) && other.Value.Sockets >= plugs && other.Value.Voltage?.Volts == now[outlet].Voltage?.Volts
             && (other.Value.MaximumCurrent?.Amperes ?? double.PositiveInfinity) >= load && (other.Value.Fuse?.SteadyAt(wiring.Ambient).Amperes ?? double.PositiveInfinity) >= load).Select(other => other.Key).FirstOrDefault();
-        var moved = fed.FirstOrDefault(item => item.Outlet == outlet).Name;
         if (better is not null)
-            yield return new WiringFix($"Move the {wiring.NameOf(moved)} from outlet {outlet} to outlet {better} of the {wiring.NameOf(feed)}, which takes {load:0.0} A.", Duration.Zero, Reaches(wiring.Run));
+            yield return new WiringFix($"Move the {wiring.NameOf(users[0].Name)} from outlet {outlet} to outlet {better} of the {wiring.NameOf(feed)}, which gives the {load:0.0} A.", Duration.Zero, Reaches(wiring.Run));
     }
 
     private static double? Threshold(WiringElement element) => element switch

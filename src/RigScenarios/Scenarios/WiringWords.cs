@@ -17,14 +17,22 @@ public static class WiringWords
     {
         ArgumentNullException.ThrowIfNull(wiring);
         if (wiring.Failure is { } failure)
-            return DropsOut(wiring, failure);
+            return $"{DropsOut(wiring, failure)}{Besides(wiring)}";
         var charge = wiring.Run.FinalState.StateOfCharge.Percent;
         return wiring.Run.PackEndCause switch
         {
+            EndCause.TimeLimit when Passed(wiring).Count > 0 => $"Nothing drops out on this day.{Besides(wiring)}",
             EndCause.TimeLimit => $"Nothing in the wiring fails on this day. {Nearest(wiring)}",
             EndCause.PowerLimit => $"{When(wiring, wiring.Run.EndTime)}what the devices ask for cannot be delivered any more: through these cables, from this battery, the voltages collapse, with {charge:0} % of the charge left. That is not the battery's cut-off; less load at once or less resistance helps.",
             _ => $"{When(wiring, wiring.Run.EndTime)}the battery itself ends the day ({wiring.Run.EndCause}), with {charge:0} % of the charge left. The wiring does not fail before it. {Nearest(wiring)}",
         };
+    }
+
+    /// <summary>The limits that are passed: currents, and voltages that dip below a minimum for a moment; the worst first.</summary>
+    public static IReadOnlyList<WiringFinding> Passed(WiringOfDay wiring)
+    {
+        ArgumentNullException.ThrowIfNull(wiring);
+        return [.. wiring.Findings.Where(finding => finding.Margin.DecimalFractions < 0 && (!finding.IsVoltage || finding.Case != LoadCase.Steady))];
     }
 
     /// <summary>A finding in one sentence: limit, load, moment.</summary>
@@ -42,6 +50,14 @@ public static class WiringWords
         ArgumentNullException.ThrowIfNull(wiring);
         ArgumentNullException.ThrowIfNull(finding);
         return $"{Clock(wiring, finding.At)}, {BlockTitle(wiring, finding.Block)}; {finding.States}";
+    }
+
+    /// <summary>The same for a narrow place: when, and the block, or what draws for a moment.</summary>
+    public static string ShortMoment(WiringOfDay wiring, WiringFinding finding)
+    {
+        ArgumentNullException.ThrowIfNull(wiring);
+        ArgumentNullException.ThrowIfNull(finding);
+        return $"{Clock(wiring, finding.At)}, {(finding.Case == LoadCase.Steady ? BlockTitle(wiring, finding.Block) : finding.States)}";
     }
 
     /// <summary>A fix with what it brings.</summary>
@@ -91,6 +107,8 @@ public static class WiringWords
         var cautions = new List<string>();
         if (wiring.Findings.Any(finding => finding.Margin.DecimalFractions < 0 && !finding.IsVoltage))
             cautions.Add("Something is loaded beyond what its maker allows. Change that before you use it: cables and connectors get hot, and a limiter may switch the rig off.");
+        if (wiring.Findings.Any(finding => finding is { IsVoltage: true, Case: not LoadCase.Steady, Margin.DecimalFractions: < 0 }))
+            cautions.Add("For moments a voltage dips below what a device needs. The run does not act on moments: the device may restart, or hold over it.");
         if (wiring.Findings.Any(finding => finding.Case == LoadCase.StartUp))
             cautions.Add("A start-up lasts only moments. Whether an outlet or a guard acts on it stands in its papers, if anywhere; try it before the day.");
         cautions.Add(Polarity);
@@ -134,6 +152,12 @@ public static class WiringWords
         return drops.Sum(drop => drop.Volts) < 0.05
             ? $"; the battery itself is down to {source:0.0} V under this load"
             : $", for of the {source:0.0} V at its source {drops.Sum(drop => drop.Volts):0.0} V are lost on the way, most of it ({most.Volts:0.0} V) in the {wiring.NameOf(most.Name)}";
+    }
+
+    private static string Besides(WiringOfDay wiring)
+    {
+        var passed = Passed(wiring);
+        return passed.Count == 0 ? "" : $" {(passed.Count == 1 ? "One limit is" : $"{passed.Count} limits are")} passed on the way, worst: {Lower(Finding(wiring, passed[0]))}";
     }
 
     private static string Nearest(WiringOfDay wiring) => wiring.Findings.Count == 0 ? "No limit of it is known." : $"Nearest to a limit: {Lower(Finding(wiring, wiring.Findings[0]))}";
