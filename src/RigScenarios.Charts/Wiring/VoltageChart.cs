@@ -52,7 +52,7 @@ public static class VoltageChart
             var stop = wiring.Run.Devices[device];
             lines.Add(new ChartLine(wiring.NameOf(device), hours, [.. wiring.Moments.Select(moment => moment.Point.Elements[device].Inlet is { Volts: > 0 } inlet ? inlet.Volts : double.NaN)])
             {
-                EndCause = stop.Because is { } cause ? $"{wiring.NameOf(cause)} stops" : null,
+                EndCause = stop.Because is { } cause ? cause == device ? "drops out" : $"{wiring.NameOf(cause)} stops" : null,
             });
         }
         var lowest = devices.Select(wiring.LowestOf).Where(point => point is not null).Select(point => point!.Value).ToList();

@@ -22,7 +22,7 @@ public static class WiringDrawing
         {
             Slug = $"wiring-{Slug(wiring.BuildName)}",
             Title = title ?? $"{wiring.Build.Title ?? wiring.BuildName}: {WiringTree.MomentWords(wiring)}",
-            Caption = "Volts are those at the inlet of each box. The margin is the least of the day to any limit of that element, in the steady state or for a moment; below zero it is passed.",
+            Caption = "Volts are those at the inlet of each box. The margin is the least of the day to any limit of that element, in the steady state or for a moment; \"past\" and \"short\" say by how much a limit is passed.",
             Cautions = [WiringWords.Polarity, "Lines show what feeds what, not how long a cable is or where it lies."],
             AlternativeText = tree.Alternative,
             Svg = new WiringSheet(tree, ChartStyle.Width, isNarrow: false).ToSvg("rs-wide"),

@@ -87,7 +87,7 @@ internal sealed class WiringSheet
         {
             // A regulator's two voltages are too wide for the column; they stand on a line of their own.
             sheet.Text(Short(box.Volts), VoltColumn, y + 16, "end");
-            sheet.Text(box.Amperes.Replace(" A", "", StringComparison.Ordinal), AmpereColumn, y + 16, "end");
+            sheet.Text(box.Amperes.Replace("\u00a0A", "", StringComparison.Ordinal), AmpereColumn, y + 16, "end");
             sheet.Text(box.Margin, MarginColumn, y + 16, "end", bold: box.IsWeakest);
         }
         sheet.Close("g");
@@ -113,7 +113,7 @@ internal sealed class WiringSheet
     private static string Short(string volts)
     {
         var arrow = volts.IndexOf(" \u2192", StringComparison.Ordinal);
-        return (arrow < 0 ? volts : volts[..arrow]).Replace(" V", "", StringComparison.Ordinal);
+        return (arrow < 0 ? volts : volts[..arrow]).Replace("\u00a0V", "", StringComparison.Ordinal);
     }
 
     private void Legend()

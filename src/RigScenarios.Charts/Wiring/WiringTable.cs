@@ -14,7 +14,7 @@ public static class WiringTable
         ArgumentNullException.ThrowIfNull(wiring);
         return ChartTable.Of("where", "limit", "worst", "allowed", "left", "when", "what widens it").WithRows(wiring.Findings.Take(most).Select(finding => new object?[]
         {
-            wiring.NameOf(finding.Element), finding.Limit, finding.Load, finding.Allowed, $"{finding.Margin.Percent:0} %".Replace("-", Rounding.Minus, StringComparison.Ordinal), WiringWords.ShortMoment(wiring, finding), finding.Remedy,
+            wiring.NameOf(finding.Element), finding.Limit, finding.Load, finding.Allowed, WiringWords.Left(finding).Replace("-", Rounding.Minus, StringComparison.Ordinal), WiringWords.ShortMoment(wiring, finding), finding.Remedy,
         })) with { Caption = "Limits of the wiring, the one with the least left first" };
     }
 

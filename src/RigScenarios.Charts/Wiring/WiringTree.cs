@@ -1,5 +1,8 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using RigScenarios.Power.Wiring;
 using RigScenarios.Scenarios;
+using UnitsNet;
 
 namespace RigScenarios.Charts.Wiring;
 
@@ -20,7 +23,7 @@ internal sealed record WiringBox(
     string Element, string? FedBy, int Depth, int Parent, string Name, string Volts, string Amperes, string Margin, string? Cable, bool IsCableWeakest, bool IsWeakest, bool IsOff);
 
 /// <summary>What a drawing of the wiring shows: wires with a resistance become lines, everything else boxes.</summary>
-internal sealed class WiringTree
+internal sealed partial class WiringTree
 {
     private readonly WiringOfDay wiring;
     private readonly WiringMoment moment;
@@ -31,7 +34,7 @@ internal sealed class WiringTree
         this.wiring = wiring;
         moment = wiring.Worst ?? throw new ArgumentException("Nothing could be delivered at any moment of the day, so there is no moment to draw.", nameof(wiring));
         weakest = wiring.Failure?.Element ?? (wiring.Findings.Count > 0 ? wiring.Findings[0].Element : null);
-        Boxes.Add(new WiringBox(WiringFinding.Battery, null, 0, -1, "battery", TradeUnits.Text(moment.Point.Terminals), TradeUnits.Text(moment.Point.Current),
+        Boxes.Add(new WiringBox(WiringFinding.Battery, null, 0, -1, "battery", Volts(moment.Point.Terminals), Amperes(moment.Point.Current),
             Margin(WiringFinding.Battery), null, false, weakest == WiringFinding.Battery, false));
         Below(null, 0, null);
     }
@@ -61,12 +64,14 @@ internal sealed class WiringTree
                 Below(wire.Name, parent, wire);
                 continue;
             }
+            if (IsOwnDraw(element))
+                continue;
             var at = moment.Point.Elements[element.Name];
             var off = at.Inlet.Volts <= 0 || (element is Device && at.Current.Amperes <= 0);
-            var volts = at.Inlet.Volts <= 0 ? "off" : TradeUnits.Text(at.Inlet);
+            var volts = at.Inlet.Volts <= 0 ? "off" : Volts(at.Inlet);
             if (element is Regulator && at.OutputCurrent is { } output && at.Inlet.Volts > 0)
-                volts += $" \u2192 {TradeUnits.Text(at.Outlet!.Value)}, {TradeUnits.Text(output)}";
-            Boxes.Add(new WiringBox(element.Name, element.FedBy, Boxes[parent].Depth + 1, parent, wiring.NameOf(element.Name), volts, off ? "" : TradeUnits.Text(at.Current), Margin(element.Name),
+                volts += $" \u2192 {Volts(at.Outlet!.Value)}, {Amperes(output)}";
+            Boxes.Add(new WiringBox(element.Name, element.FedBy, Boxes[parent].Depth + 1, parent, wiring.NameOf(element.Name) + OwnDraw(element), volts, off ? "" : Amperes(at.Current), Margin(element.Name),
                 through is null ? null : Cable(through), through?.Name == weakest && weakest is not null, element.Name == weakest, off));
             Below(element.Name, Boxes.Count - 1, null);
         }
@@ -76,11 +81,18 @@ internal sealed class WiringTree
     {
         var at = moment.Point.Elements[wire.Name];
         var link = wiring.Powered.Links.FirstOrDefault(item => BuildWiring.CableName(item.Key) == wire.Name).Value;
-        var made = link?.Cable is { } cable ? $" ({cable.Gauge}, {cable.Length.Meters.ToString("0.##", null)} m)" : "";
+        var made = link?.Cable is { } cable ? $" ({cable.Gauge}, {Number(cable.Length.Meters, "0.##")} m)" : "";
         var margin = Margin(wire.Name);
-        var lost = at.Inlet.Volts <= 0 ? "" : $" loses {Rounding.Text(at.Inlet.Volts - at.Outlet!.Value.Volts, 2)} V and {Rounding.Text((double)at.Loss.Watts, 2)} W";
-        return $"{wiring.NameOf(wire.Name)}{made}{lost}{(margin.Length > 0 ? $", {margin}" : "")}";
+        var lost = at.Inlet.Volts <= 0 ? " off" : $" {Number(at.Inlet.Volts - at.Outlet!.Value.Volts)} V and {Number((double)at.Loss.Watts)} W lost";
+        return Together($"{wiring.NameOf(wire.Name)}{made}:{lost}{(margin.Length > 0 ? $"; {margin}" : "")}");
     }
+
+    // What a plate or splitter draws itself stands in its own box.
+    private bool IsOwnDraw(WiringElement element) => element is Device && element.FedBy is { } feed && element.Name == $"{feed} {BuildWiring.OwnDraw}" && !wiring.Powered.Devices.ContainsKey(element.Name);
+
+    private string OwnDraw(WiringElement element) =>
+        wiring.Network.Elements.FirstOrDefault(one => one.FedBy == element.Name && IsOwnDraw(one)) is { } own && moment.Point.Elements[own.Name] is { Current.Amperes: > 0 } at
+            ? $" (takes {Number((double)at.Power.Watts, "0.##")}\u00a0W itself)" : "";
 
     private string Margin(string element)
     {
@@ -88,6 +100,18 @@ internal sealed class WiringTree
         if (findings.Count == 0)
             return "";
         var percent = Math.Round(findings[0].Margin.Percent);
-        return percent < 0 ? $"{-percent:0} % past" : $"{percent:0} % left";
+        return Together(percent >= 0 ? $"{Number(percent, "0")} % left" : $"{Number(-percent, "0")} % {(findings[0].IsVoltage ? "short" : "past")}");
     }
+
+    private static string Volts(ElectricPotential volts) => Together($"{Number(volts.Volts)} V");
+
+    private static string Amperes(ElectricCurrent amperes) => Together($"{Number(amperes.Amperes)} A");
+
+    private static string Number(double value, string format = "0.00") => value.ToString(format, CultureInfo.InvariantCulture);
+
+    // A number and its unit stay on one line.
+    private static string Together(string text) => NumberBeforeUnit().Replace(text, "\u00a0");
+
+    [GeneratedRegex(@"(?<=\d) (?=[VAWm%])|(?<=%) (?=left|past|short)|(?<=AWG) ", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex NumberBeforeUnit();
 }

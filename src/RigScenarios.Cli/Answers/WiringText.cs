@@ -46,7 +46,7 @@ internal static class WiringText
         {
             table.AddRow(new[]
             {
-                wiring.NameOf(finding.Element), finding.Limit, finding.Load, finding.Allowed, $"{finding.Margin.Percent:0} %", WiringWords.ShortMoment(wiring, finding),
+                wiring.NameOf(finding.Element), finding.Limit, finding.Load, finding.Allowed, WiringWords.Left(finding), WiringWords.ShortMoment(wiring, finding),
             }.Select(text => new Text(text)));
         }
         console.Write(table);

@@ -40,8 +40,8 @@ public static class WiringWords
     {
         ArgumentNullException.ThrowIfNull(wiring);
         ArgumentNullException.ThrowIfNull(finding);
-        var left = finding.Margin.Percent;
-        return $"{Capital(wiring.NameOf(finding.Element))}, {finding.Limit}: {finding.Load} of {finding.Allowed}, {(left < 0 ? $"{-left:0} % past it" : $"{left:0} % left")} ({Moment(wiring, finding)}).";
+        var left = Math.Round(finding.Margin.Percent);
+        return $"{Capital(wiring.NameOf(finding.Element))}, {finding.Limit}: {finding.Load} of {finding.Allowed}, {(left >= 0 ? $"{left:0} % left" : $"{-left:0} % {(finding.IsVoltage ? "below" : "past")} it")} ({Moment(wiring, finding)}).";
     }
 
     /// <summary>When a finding is at its worst, and what draws then: "09:40, Takes; camera, monitor in record".</summary>
@@ -50,6 +50,14 @@ public static class WiringWords
         ArgumentNullException.ThrowIfNull(wiring);
         ArgumentNullException.ThrowIfNull(finding);
         return $"{Clock(wiring, finding.At)}, {BlockTitle(wiring, finding.Block)}; {finding.States}";
+    }
+
+    /// <summary>What is left to a limit, in whole percent: "17 %".</summary>
+    public static string Left(WiringFinding finding)
+    {
+        ArgumentNullException.ThrowIfNull(finding);
+        var percent = Math.Round(finding.Margin.Percent);
+        return $"{(percent == 0 ? 0 : percent):0} %";
     }
 
     /// <summary>The same for a narrow place: when, and the block, or what draws for a moment.</summary>
