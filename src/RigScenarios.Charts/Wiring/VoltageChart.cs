@@ -1,7 +1,6 @@
 using RigScenarios.Charts.Lines;
 using RigScenarios.Power.Wiring;
 using RigScenarios.Scenarios;
-using UnitsNet;
 using UnitsNet.Units;
 
 namespace RigScenarios.Charts.Wiring;

@@ -1,5 +1,4 @@
 using RigScenarios.Parts;
-using UnitsNet;
 
 namespace RigScenarios.Builds;
 

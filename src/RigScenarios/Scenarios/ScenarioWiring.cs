@@ -1,7 +1,6 @@
 using RigScenarios.Builds;
 using RigScenarios.Cells;
 using RigScenarios.Days;
-using RigScenarios.Parts;
 using RigScenarios.Power;
 using RigScenarios.Power.Wiring;
 using UnitsNet;

@@ -1,5 +1,4 @@
 using RigScenarios.Builds;
-using RigScenarios.Parts;
 using RigScenarios.Scenarios.Forms;
 
 namespace RigScenarios.Scenarios;

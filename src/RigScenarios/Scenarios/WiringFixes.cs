@@ -1,6 +1,5 @@
 using MathNet.Numerics.RootFinding;
 using RigScenarios.Builds;
-using RigScenarios.Days;
 using RigScenarios.Parts;
 using RigScenarios.Power;
 using RigScenarios.Power.Wiring;

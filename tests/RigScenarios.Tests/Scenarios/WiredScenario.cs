@@ -23,11 +23,11 @@ internal static class WiredScenario
           light: {kind: monitor, name: Light, power: {standby: 1 W, record: 5 W}, voltage: {minimum: 9 V, maximum: 18 V}}
           lead: {kind: cable, name: Lead, cable: {gauge: AWG 22, length: {{{length}}}, connector-resistance: 0 mΩ, rated-current: 3 A}}
           short: {kind: cable, name: Short, cable: {gauge: 2.5 mm², length: 100 mm, connector-resistance: 0 mΩ}}
-          box: {kind: splitter, name: Box, splitter: {outlets: {one: {maximum-current: 2 A, fuse: {rating: 4 A}}, two: {maximum-current: 8 A}}}}
+          box: {kind: splitter, name: Box, splitter: {outlets: {one: {maximum-current: 2 A, fuse: {rating: 4 A}}, two: {maximum-current: 8 A} } } }
           plate:
             kind: plate
             name: Plate
-            plate: {maximum-current: 10 A, outlets: {a: {maximum-current: 5 A}, b: {maximum-current: 5 A}, usb: {voltage: 5 V}}}
+            plate: {maximum-current: 10 A, outlets: {a: {maximum-current: 5 A}, b: {maximum-current: 5 A}, usb: {voltage: 5 V} } }
         conditions: {ambient: 20 °C}
         kit: {flat: {part: flat}, camera: {part: camera}, light: {part: light}, lead: {part: lead}, short: {part: short}, box: {part: box}, plate: {part: plate}}
         builds:
