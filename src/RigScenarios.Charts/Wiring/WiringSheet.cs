@@ -120,7 +120,7 @@ internal sealed class WiringSheet
     {
         y += 4;
         Entry("a cable or plug with what it loses", at => sheet.Line("rs-rest-line", (at.X - 11, at.Y), (at.X + 11, at.Y)));
-        Entry("joined without loss, or no cable given", at => sheet.Line("rs-line", (at.X - 11, at.Y), (at.X + 11, at.Y)));
+        Entry("no loss, or no cable given", at => sheet.Line("rs-line", (at.X - 11, at.Y), (at.X + 11, at.Y)));
         if (tree.Boxes.Exists(box => box.IsOff))
             Entry("off, or draws nothing at this moment", at => sheet.Rectangle("rs-line rs-dashes", at.X - 11, at.Y - 5, 22, 10));
         if (tree.Boxes.Exists(box => box.IsWeakest || box.IsCableWeakest))

@@ -108,11 +108,20 @@ public static class WiringWords
         return lines;
     }
 
+    /// <summary>How far off the times may be, and what that rests on.</summary>
+    public static string Prediction(WiringOfDay wiring)
+    {
+        ArgumentNullException.ThrowIfNull(wiring);
+        var coldest = wiring.Moments.Count == 0 ? wiring.Ambient : wiring.Moments.MinBy(moment => moment.Pack.Kelvins)!.Pack;
+        var error = ExpectedError.At(coldest);
+        return $"Predicted, not measured: expect the times within ±{error.Share.Percent:0} %, {error.Why}. Cables and contacts are as good as the file says they are.";
+    }
+
     /// <summary>What to mind.</summary>
     public static IReadOnlyList<string> Cautions(WiringOfDay wiring)
     {
         ArgumentNullException.ThrowIfNull(wiring);
-        var cautions = new List<string>();
+        var cautions = new List<string> { Prediction(wiring) };
         if (wiring.Findings.Any(finding => finding.Margin.DecimalFractions < 0 && !finding.IsVoltage))
             cautions.Add("Something is loaded beyond what its maker allows. Change that before you use it: cables and connectors get hot, and a limiter may switch the rig off.");
         if (wiring.Findings.Any(finding => finding is { IsVoltage: true, Case: not LoadCase.Steady, Margin.DecimalFractions: < 0 }))
