@@ -5,7 +5,7 @@ public static class BalanceCautions
 {
     /// <summary>Beside every picture of a rig, its centre or its head.</summary>
     public const string Arithmetic =
-        "This is arithmetic on the masses, sizes and places that were given: it knows no loose screw and no worn lock. The makers' limits go first; try it by hand before you let go.";
+        "Predicted, not measured: arithmetic on the masses, sizes and places that were given. It knows no loose screw and no worn lock. The makers' limits go first; try it by hand before you let go.";
 
     /// <summary>Beside what tells of taking parts off or moving them on a head.</summary>
     public const string TiltLock = "Tighten the tilt lock before a heavy part comes off or moves, and keep a hand on the rig.";

@@ -63,10 +63,13 @@ internal static class BalanceText
     private static void Limits(IAnsiConsole console, IReadOnlyList<BalanceMargin> margins)
     {
         var plenty = margins.Where(margin => margin.Share?.Percent > 60).ToList();
+        var unrated = margins.Where(margin => margin.Share is null).ToList();
         var limits = new Table().Border(TableBorder.Simple).AddColumns("Limit", "Worst", "Allowed", "Left", "From");
-        foreach (var margin in margins.Except(plenty))
+        foreach (var margin in margins.Except(plenty).Except(unrated))
             limits.AddRow(new[] { margin.Limit, margin.Worst, margin.Allowed, margin.Left, margin.Source }.Select(text => new Text(text)));
         console.Write(limits);
+        if (unrated.Count > 0)
+            console.WriteLine($"No rating known, so no verdict: {string.Join("; ", unrated.Select(margin => $"{margin.Limit}: {margin.Worst}"))}.");
         if (plenty.Count > 0)
             console.WriteLine($"With more than 60 % left: {string.Join("; ", plenty.Select(margin => margin.Limit))}.");
     }

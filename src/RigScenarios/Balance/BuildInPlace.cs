@@ -75,6 +75,20 @@ public sealed record BuildInPlace
         where thing.Value.Placement.OffsetXRange is not null
         select KeyValuePair.Create(thing.Key, thing.Value.Placement.OffsetXRange!);
 
+    /// <summary>The parts in space with one thing exchanged for another part at the same place: another lens, another battery.</summary>
+    /// <param name="name">Its name in the kit.</param>
+    /// <param name="part">What takes its place; it needs a mass.</param>
+    /// <exception cref="ArgumentException">There is no such thing on the rig, or the part has no mass.</exception>
+    public PlacedBuild Exchanged(string name, Part part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        if (!Things.ContainsKey(name))
+            throw new ArgumentException($"There is no \"{name}\" on the rig; accepted: {string.Join(", ", Things.Keys)}.", nameof(name));
+        if (part.Mass is null)
+            throw new ArgumentException($"\"{part.Name}\" has no mass; accepted: a part with one, for instance 450 g.", nameof(part));
+        return Placed.With(name, Place(name, Build, Things.With(name, part), Places));
+    }
+
     /// <summary>What would be slid to move a thing: the thing itself, or the nearest of those that carry it that slides; null if none does.</summary>
     /// <param name="name">Its name in the kit.</param>
     public string? SlideOf(string name)

@@ -10,6 +10,8 @@ namespace RigScenarios.Balance;
 /// </summary>
 public static class PlateSearch
 {
+    private const int PlaceSteps = 40;
+
     private const int Samples = 201;
 
     /// <summary>The best plate position that serves all builds.</summary>
@@ -40,6 +42,35 @@ public static class PlateSearch
         })));
     }
 
+    /// <summary>
+    /// The same with one part free along its mount: the place of it at which the tightest build has the most drag left. Steps of a counterbalance make
+    /// several hills, so the stretch is first searched on a grid first and then on the best hill.
+    /// </summary>
+    /// <param name="head">The head.</param>
+    /// <param name="builds">The builds, one for each lens for instance.</param>
+    /// <param name="part">The part that can be moved, with all that hangs on it.</param>
+    /// <param name="range">Where it can be moved.</param>
+    /// <exception cref="ArgumentException">A build has no such part, or there is no build.</exception>
+    public static SharedPlace WithFree(FluidHead head, OrderedMap<PlacedBuild> builds, string part, LengthRange range)
+    {
+        ArgumentNullException.ThrowIfNull(builds);
+        ArgumentNullException.ThrowIfNull(range);
+        SharedPlate At(double offset) => For(head, new OrderedMap<PlacedBuild>(builds.Select(build =>
+        {
+            var placed = build.Value.Named(part);
+            var moved = placed.Placement with { Offset = placed.Placement.Offset with { X = Length.FromMeters(offset) } };
+            return KeyValuePair.Create(build.Key, build.Value.With(part, placed with { Placement = moved }));
+        })));
+        double least = range.Least.Meters, step = (range.Greatest.Meters - least) / PlaceSteps;
+        var best = Enumerable.Range(0, PlaceSteps + 1).Select(i => least + (i * step)).MaxBy(offset => At(offset).TiltMargin.NewtonMeters);
+        if (step > 0)
+        {
+            var hill = RootBracket.Minimum(offset => -At(offset).TiltMargin.NewtonMeters, Math.Max(least, best - step), Math.Min(range.Greatest.Meters, best + step), 1e-7);
+            best = At(hill).TiltMargin > At(best).TiltMargin ? hill : best;
+        }
+        return new(Length.FromMeters(best), At(best));
+    }
+
     /// <summary>The same for several choices of one part, such as batteries: the choice with the most left comes first.</summary>
     /// <param name="head">The head.</param>
     /// <param name="builds">The builds, one for each lens for instance.</param>
@@ -57,6 +88,11 @@ public static class PlateSearch
             .OrderByDescending(choice => choice.Value.Works).ThenByDescending(choice => choice.Value.TiltMargin.NewtonMeters)];
     }
 }
+
+/// <summary>The place of a part that serves several builds best with one plate position.</summary>
+/// <param name="Offset">The part's offset along its carrier's x axis.</param>
+/// <param name="Shared">The builds with the part there.</param>
+public sealed record SharedPlace(Length Offset, SharedPlate Shared);
 
 /// <summary>Several builds with one plate position.</summary>
 /// <param name="Builds">Each with that plate position and its own counterbalance.</param>

@@ -74,7 +74,7 @@ public sealed record DeviceStop(string Device, string Title, bool Essential, Dur
 /// <param name="Title">Its name for people.</param>
 /// <param name="Start">When it begins.</param>
 /// <param name="End">When it ends.</param>
-/// <param name="Demand">The power that the pack must deliver in it, with everything running.</param>
+/// <param name="Demand">The power that the pack must deliver in it, with everything running; the mean where takes and resets alternate.</param>
 public sealed record BlockSpan(string Block, string Title, Duration Start, Duration End, UnitsNet.Power Demand);
 
 /// <summary>A limit with the worst load on it.</summary>

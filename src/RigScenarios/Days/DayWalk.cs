@@ -1,4 +1,5 @@
 using RigScenarios.Builds;
+using RigScenarios.Days.Rotation;
 using RigScenarios.Parts;
 using RigScenarios.Power;
 using RigScenarios.Power.Wiring;
@@ -23,8 +24,11 @@ internal sealed class DayWalk(
     private DischargeStart state = new()
     {
         StateOfCharge = powered.Build.Battery.Charge ?? Ratio.FromPercent(100),
-        Temperature = powered.Build.Battery.StartTemperature ?? ambient,
+        Temperature = powered.Build.Battery.StartTemperature ?? Temperature.FromKelvins(AirOf(day, ambient).At(ClockOf(day)).Kelvin),
     };
+
+    // The air through the day, which is the same each time that the day is repeated.
+    private readonly AmbientCourse air = AirOf(day, ambient);
 
     private double seconds;
     private double deliveredJoules;
@@ -79,29 +83,36 @@ internal sealed class DayWalk(
 
     private void Repeat(bool keep)
     {
+        var clock = ClockOf(day);
         foreach (var (name, block) in day.Blocks)
         {
             endBlock = name;
-            var left = block.Length.Seconds;
-            while (left > 0)
+            foreach (var (piece, length) in PiecesOf(name, block))
             {
-                cancellation.ThrowIfCancellationRequested();
-                left -= Stretch(block, left, keep);
-                if (endCause is not null)
-                    return;
+                var left = length;
+                while (left > 0)
+                {
+                    cancellation.ThrowIfCancellationRequested();
+                    var ran = Stretch(piece, Math.Min(left, air.At(clock).Until - clock), clock, keep);
+                    left -= ran;
+                    clock += ran;
+                    if (endCause is not null)
+                        return;
+                }
             }
         }
     }
 
     /// <summary>Runs until the block is over, something drops out or the pack ends; gives the seconds run.</summary>
-    private double Stretch(DayBlock block, double left, bool keep)
+    private double Stretch(DayBlock block, double left, double clock, bool keep)
     {
+        var (kelvin, slope, _) = air.At(clock);
         var draw = DrawIn(block);
         var points = keep && options.SeriesPoints > 0 ? Math.Max(12, (int)(options.SeriesPoints * left / day.Length.Seconds)) : 0;
         var formula = draw.AtTerminals();
         var run = new DischargeRun(
             parameters,
-            ambient,
+            slope == 0 && day.AmbientPoints.Count == 0 ? ambient : Temperature.FromKelvins(kelvin),
             state,
             new DemandCursor([formula?.Draw ?? new TerminalDraw(0, 0, 0, draw)], [left], 0),
             new DischargeOptions
@@ -110,7 +121,8 @@ internal sealed class DayWalk(
                 WatchedVoltage = formula?.Watched is { } volts ? ElectricPotential.FromVolts(volts) : null,
                 SeriesPoints = points,
             },
-            witness: null).Run(cancellation);
+            witness: null,
+            slope).Run(cancellation);
         var ran = run.Cause == EndCause.TimeLimit ? left : run.EndTime.Seconds;
         if (points > 0)
         {
@@ -168,6 +180,21 @@ internal sealed class DayWalk(
         return false;
     }
 
+    private static double ClockOf(ShootingDay day) => day.Starts?.ToTimeSpan().TotalSeconds ?? 0;
+
+    private static AmbientCourse AirOf(ShootingDay day, Temperature otherwise) => day.AmbientPoints.Count == 0
+        ? AmbientCourse.Constant(otherwise.Kelvins)
+        : AmbientCourse.OfDay(day, otherwise.Kelvins, 0, ClockOf(day), double.PositiveInfinity);
+
+    // A block of takes falls into takes and resets, each a block of its own.
+    private IEnumerable<(DayBlock Block, double Seconds)> PiecesOf(string name, DayBlock block)
+    {
+        if (block.Cycle is null)
+            return [(block, block.Length.Seconds)];
+        var reset = block with { Cycle = null, States = new(powered.Devices.Keys.Select(device => KeyValuePair.Create(device, block.StateInReset(device)))) };
+        return DaySchedule.StretchesOf(0, name, block, 0).Select(stretch => (stretch.InReset ? reset : block, stretch.End - stretch.Start));
+    }
+
     private WiringDraw DrawIn(DayBlock block)
     {
         var key = (block.States, block.Others);
@@ -201,7 +228,7 @@ internal sealed class DayWalk(
         {
             var end = start + block.Length.Seconds;
             spans.Add(new BlockSpan(name, block.Title ?? name, Duration.FromSeconds(start), Duration.FromSeconds(end),
-                UnitsNet.Power.FromWatts(WattsIn(block))));
+                UnitsNet.Power.FromWatts(block.Cycle is null ? WattsIn(block) : PiecesOf(name, block).Sum(piece => WattsIn(piece.Block) * piece.Seconds) / block.Length.Seconds)));
             start = end;
         }
         return spans;

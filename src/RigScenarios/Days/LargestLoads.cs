@@ -46,6 +46,9 @@ internal sealed class LargestLoads(PoweredBuild powered)
             if (regulator.Data.MaximumCurrent is { } limit)
                 margins.Add(OfCurrent($"output current of {regulator.Name}", regulatorAmperes.GetValueOrDefault(name), limit, "parts file"));
         }
+        // Nothing was drawn, nothing was looked at.
+        if (!double.IsFinite(hottestKelvins))
+            return [.. margins.OrderBy(margin => margin.Margin.DecimalFractions)];
         var hottest = Temperature.FromKelvins(hottestKelvins).DegreesCelsius;
         var allowed = pack.MaximumTemperature.DegreesCelsius;
         margins.Add(new LimitMargin("battery temperature", $"{hottest:0.0} °C", $"{allowed:0} °C", Ratio.FromDecimalFractions((allowed - hottest) / allowed).ToUnit(RatioUnit.Percent),

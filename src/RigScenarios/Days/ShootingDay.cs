@@ -16,11 +16,31 @@ public sealed record ShootingDay
     /// <summary>Temperature of the air on this day; null for that of the scenario.</summary>
     public Temperature? Ambient { get; init; }
 
+    /// <summary>
+    /// Temperature of the air at times of the day, in order; linear between them, flat before the first and after the last. Empty for
+    /// <see cref="Ambient"/> all day.
+    /// </summary>
+    public IReadOnlyList<AmbientPoint> AmbientPoints { get; init; } = [];
+
     /// <summary>The blocks, in order.</summary>
     public OrderedMap<DayBlock> Blocks { get; init; } = OrderedMap<DayBlock>.Empty;
 
     /// <summary>The length of all blocks together.</summary>
     public Duration Length => Duration.FromSeconds(Blocks.Values.Sum(block => block.Length.Seconds));
+}
+
+/// <summary>Temperature of the air at a time of the day.</summary>
+/// <param name="Time">The time.</param>
+/// <param name="Temperature">The temperature.</param>
+public sealed record AmbientPoint(TimeOnly Time, Temperature Temperature);
+
+/// <summary>Takes with resets between them, repeated through a block, beginning with a take.</summary>
+/// <param name="Take">Length of a take; above 0.</param>
+/// <param name="Reset">Length of the reset after it; above 0.</param>
+public sealed record TakeCycle(Duration Take, Duration Reset)
+{
+    /// <summary>The state of devices in a reset, by their names in the kit; one that isn't named and records in a take stands by, others stay as they are.</summary>
+    public OrderedMap<PowerState> ResetStates { get; init; } = OrderedMap<PowerState>.Empty;
 }
 
 /// <summary>A stretch of the day in which every device keeps one state.</summary>
@@ -38,6 +58,17 @@ public sealed record DayBlock
     /// <summary>The state of devices that <see cref="States"/> doesn't name; null means off.</summary>
     public PowerState? Others { get; init; }
 
-    /// <summary>The state of a device in this block.</summary>
+    /// <summary>Whether the camera rolls through all of it, so that nobody may swap; with <see cref="Cycle"/> only takes roll, whatever this says.</summary>
+    public bool Rolling { get; init; }
+
+    /// <summary>Takes and resets that repeat in it; null if the states hold all the time.</summary>
+    public TakeCycle? Cycle { get; init; }
+
+    /// <summary>The state of a device in the resets of this block.</summary>
+    public PowerState StateInReset(string device) =>
+        Cycle?.ResetStates.TryGetValue(device, out var state) == true ? state
+        : StateOf(device) is PowerState.Record && Cycle is not null ? PowerState.Standby : StateOf(device);
+
+    /// <summary>The state of a device in this block, in its takes where it has a cycle.</summary>
     public PowerState StateOf(string device) => States.TryGetValue(device, out var state) ? state : Others ?? PowerState.Off;
 }

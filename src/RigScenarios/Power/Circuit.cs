@@ -127,5 +127,12 @@ internal static class Circuit
         point.ChargeRate = -point.Current / (usable * pack.ChargePerUnit);
         point.Heat = point.Current * ((point.Current * internalResistance) + (pairs * pack.Groups));
         point.ChemicalPower = point.Current * openCircuit * pack.Groups;
+        if (draw.Solved is { ChargeFactor: not 1 } charger)
+        {
+            // What does not become charge becomes heat.
+            point.ChargeRate *= charger.ChargeFactor;
+            point.Heat -= point.ChemicalPower * (1 - charger.ChargeFactor);
+            point.ChemicalPower *= charger.ChargeFactor;
+        }
     }
 }

@@ -51,6 +51,18 @@ public sealed record DischargeOptions
         }
     }
 
+    /// <summary>The run stops with <see cref="EndCause.WatchedCharge"/> when the state of charge falls to this, 0…1. Nothing is watched if null.</summary>
+    public Ratio? WatchedCharge
+    {
+        get;
+        init
+        {
+            if (value is { } given)
+                Require.Within(given.DecimalFractions, 0, 1, "");
+            field = value;
+        }
+    }
+
     /// <summary>Largest number of points of the time series, 0…100 000; 0 keeps none, which is for sweeps. 1500 if not given.</summary>
     public int SeriesPoints
     {

@@ -27,6 +27,8 @@ internal sealed class DischargeRun
     private readonly double[] firstLengths;
     private readonly double limit;
     private readonly double startKelvin;
+    private readonly double ambientKelvin;
+    private readonly double ambientSlope;
 
     private PackState state;
     private double time;
@@ -49,21 +51,25 @@ internal sealed class DischargeRun
     /// <param name="cursor">The demand, and where in it the run begins.</param>
     /// <param name="options">When to stop, how exactly, how much to keep.</param>
     /// <param name="witness">Told of each moment that is looked at; null for none.</param>
+    /// <param name="ambientSlope">How fast the temperature of the air rises from <paramref name="ambient"/>, K/s.</param>
+    /// <param name="charge">The conditions of a charge; null for a discharge.</param>
     public DischargeRun(
-        PackParameters pack, Temperature ambient, DischargeStart start, DemandCursor cursor, DischargeOptions options, DischargeWitness? witness)
+        PackParameters pack, Temperature ambient, DischargeStart start, DemandCursor cursor, DischargeOptions options, DischargeWitness? witness,
+        double ambientSlope = 0, ChargeWindow? charge = null)
     {
         this.pack = pack;
         this.options = options;
         this.cursor = cursor;
         this.witness = witness;
-        var ambientKelvin = ambient.Kelvins;
+        ambientKelvin = ambient.Kelvins;
+        this.ambientSlope = ambientSlope;
         startKelvin = start.Temperature?.Kelvins ?? ambientKelvin;
         state = new PackState(start.StateOfCharge.DecimalFractions, start.Voltage1.Volts, start.Voltage2.Volts, startKelvin);
         firstLengths = new double[cursor.Count];
         time = cursor.Start;
         limit = cursor.Start + (options.TimeLimit ?? DischargeOptions.LongestRun).Seconds;
-        step = new DischargeStep(this.pack, ambientKelvin);
-        conditions = new EndConditions(this.pack, options.WatchedVoltage?.Volts);
+        step = new DischargeStep(this.pack, ambientSlope);
+        conditions = new EndConditions(this.pack, options.WatchedVoltage?.Volts, options.WatchedCharge?.DecimalFractions, charge);
         recorder = new SeriesRecorder(options.SeriesPoints);
         piece = PieceBelow(state.Charge);
         band = BandOf(startKelvin);
@@ -72,7 +78,7 @@ internal sealed class DischargeRun
     /// <summary>Runs to the end.</summary>
     public DischargeResult Run(CancellationToken cancellation)
     {
-        ChooseBandByDirection();
+        ChooseByDirection();
         var afterStep = true;
         var theta = 0.0;
         while (true)
@@ -129,7 +135,7 @@ internal sealed class DischargeRun
 
     private void Begin(bool afresh, double lastTheta)
     {
-        step.Hold(pack.OpenCircuit.Pieces[piece], pack.Bands[band], cursor.Draw);
+        step.Hold(pack.OpenCircuit.Pieces[piece], pack.Bands[band], cursor.Draw, ambientKelvin + (ambientSlope * (time - cursor.Start)));
         if (afresh)
             step.Begin(state);
         else
@@ -144,6 +150,8 @@ internal sealed class DischargeRun
         var rate = -step.First.ChargeRate[0];
         if (rate > 0)
             length = Math.Min(length, (1.05 * Math.Max(0, state.Charge - step.Piece.Start) / rate) + 1e-6);
+        else if (rate < 0 && piece < pack.OpenCircuit.Pieces.Length - 1)
+            length = Math.Min(length, (1.05 * Math.Max(0, step.Piece.End - state.Charge) / -rate) + 1e-6);
         if (length > 0.9 * remaining)
             length = remaining;
         else if (length > 0.5 * remaining)
@@ -177,6 +185,11 @@ internal sealed class DischargeRun
         {
             theta = PlaceOfCharge(knot);
             nextPiece = piece - 1;
+        }
+        else if (piece < pack.OpenCircuit.Pieces.Length - 1 && step.States.Charge[LastNode] >= step.Piece.End)
+        {
+            theta = PlaceOfCharge(step.Piece.End);
+            nextPiece = piece + 1;
         }
 
         var current = step.Band;
@@ -244,12 +257,14 @@ internal sealed class DischargeRun
 
     private int BandOf(double kelvin) => Math.Max(0, Array.FindLastIndex(pack.Bands, one => kelvin >= one.From));
 
-    // A start on the edge of two bands: the one towards which the temperature moves.
-    private void ChooseBandByDirection()
+    // A start on the edge of two bands or pieces: the one towards which temperature or charge moves.
+    private void ChooseByDirection()
     {
         Begin(afresh: true, 0);
         if (band > 0 && state.Kelvin == pack.Bands[band].From && step.HeatingRate < 0)
             band--;
+        if (step.First.ChargeRate[0] > 0 && state.Charge >= step.Piece.End && piece < pack.OpenCircuit.Pieces.Length - 1)
+            piece++;
     }
 
     private DischargeResult End(EndCause cause, bool atStep, in CircuitPoint point)

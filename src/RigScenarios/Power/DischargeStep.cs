@@ -11,14 +11,18 @@ namespace RigScenarios.Power;
 /// <remarks>
 /// The method is the collocation form of exponential time differencing: M. Hochbruck and A. Ostermann, "Exponential integrators",
 /// Acta Numerica 19 (2010) 209-286. The places of the step stand side by side in the lanes of vectors
-/// (<see cref="Collocation.Places"/>). One instance serves one run, it holds the work space.
+/// (<see cref="Collocation.Places"/>). The temperature of the air is a straight line in time: the difference to it is what decays. One instance serves one run, it
+/// holds the work space.
 /// </remarks>
-internal sealed class DischargeStep(PackParameters pack, double ambient)
+internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
 {
     private const int Count = Collocation.Count;
     private const int LargestIterations = 25;
 
     private readonly double thermalRate = pack.HeatConductance / pack.HeatCapacity;
+
+    // What the rising ambient takes from the difference of temperature, as a heat: W.
+    private readonly double slopeHeat = ambientSlope * pack.HeatCapacity;
     private readonly Vector512<double>[] weights1 = new Vector512<double>[Count];
     private readonly Vector512<double>[] weights2 = new Vector512<double>[Count];
     private readonly Vector512<double>[] weightsHeat = new Vector512<double>[Count];
@@ -27,6 +31,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambient)
     private readonly double[] chargeCoefficients = new double[Count];
     private readonly double[] heatCoefficients = new double[Count];
 
+    private double ambient;
     private PackState start;
     private CircuitLanes first;
     private StateLanes states;
@@ -67,9 +72,9 @@ internal sealed class DischargeStep(PackParameters pack, double ambient)
     /// <summary>dT/dt at the start of the step, K/s.</summary>
     public double HeatingRate => (first.Heat[0] / pack.HeatCapacity) - (thermalRate * (start.Kelvin - ambient));
 
-    /// <summary>Sets what holds in the next step.</summary>
-    public void Hold(in MonotoneCubic.Piece openCircuit, in TemperatureBand temperatures, in TerminalDraw demanded) =>
-        (piece, band, draw) = (openCircuit, temperatures, demanded);
+    /// <summary>Sets what holds in the next step, and the temperature of the air at its start, K.</summary>
+    public void Hold(in MonotoneCubic.Piece openCircuit, in TemperatureBand temperatures, in TerminalDraw demanded, double air) =>
+        (piece, band, draw, ambient) = (openCircuit, temperatures, demanded, air);
 
     /// <summary>Sets the state at the start of a step that goes on from the last one, which ended at <paramref name="theta"/> of its length.</summary>
     public void Continue(in PackState state, double theta)
@@ -109,7 +114,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambient)
         var converged = false;
         for (var iteration = 0; iteration < LargestIterations && !converged; iteration++)
         {
-            states = StatesWith(weights1, weights2, weightsHeat, weightsCharge, decay1, decay2, decayHeat);
+            states = StatesWith(Collocation.Places, weights1, weights2, weightsHeat, weightsCharge, decay1, decay2, decayHeat);
             Circuit.Solve(pack, in piece, in band, in draw, in states, out circuits);
             converged = Vector512.LessThanOrEqualAll(Vector512.Abs(circuits.PairDriver - pairDriver), pairLimit)
                 && Vector512.LessThanOrEqualAll(Vector512.Abs(circuits.Heat - heat), heatLimit);
@@ -138,7 +143,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambient)
         Collocation.Branch(place, Length / pack.TimeConstant2, at2, out var decay2);
         Collocation.Branch(place, Length * thermalRate, atHeat, out var decayHeat);
         Collocation.Branch(place, 0, atCharge, out _);
-        return StatesWith(at1, at2, atHeat, atCharge, decay1, decay2, decayHeat)[0];
+        return StatesWith(place, at1, at2, atHeat, atCharge, decay1, decay2, decayHeat)[0];
     }
 
     /// <summary>Charge (A·s), delivered and chemical energy and heat to the air (J), from the start of the step to θ.</summary>
@@ -149,7 +154,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambient)
             Vector512.Sum(weights * circuits.Current),
             Vector512.Sum(weights * circuits.Current * circuits.Voltage),
             Vector512.Sum(weights * circuits.ChemicalPower),
-            pack.HeatConductance * Vector512.Sum(weights * (states.Kelvin - Vector512.Create(ambient))));
+            pack.HeatConductance * Vector512.Sum(weights * (states.Kelvin - AmbientAt(Collocation.Places))));
     }
 
     private void Set(in PackState state)
@@ -168,6 +173,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambient)
     }
 
     private StateLanes StatesWith(
+        Vector512<double> places,
         ReadOnlySpan<Vector512<double>> on1,
         ReadOnlySpan<Vector512<double>> on2,
         ReadOnlySpan<Vector512<double>> onHeat,
@@ -178,7 +184,9 @@ internal sealed class DischargeStep(PackParameters pack, double ambient)
             (Collocation.Weighted(onCharge, chargeRate) * Length) + Vector512.Create(start.Charge),
             (Collocation.Weighted(on1, pairDriver) * (Length * pack.Resistance1 / pack.TimeConstant1)) + (decay1 * start.Voltage1),
             (Collocation.Weighted(on2, pairDriver) * (Length * pack.Resistance2 / pack.TimeConstant2)) + (decay2 * start.Voltage2),
-            (Collocation.Weighted(onHeat, heat) * (Length / pack.HeatCapacity)) + (decayHeat * (start.Kelvin - ambient)) + Vector512.Create(ambient));
+            (Collocation.Weighted(onHeat, heat - Vector512.Create(slopeHeat)) * (Length / pack.HeatCapacity)) + (decayHeat * (start.Kelvin - ambient)) + AmbientAt(places));
+
+    private Vector512<double> AmbientAt(Vector512<double> places) => (places * (Length * ambientSlope)) + Vector512.Create(ambient);
 
     // The voltage is looked at too: under constant current the drivers say nothing of its course, on which the events depend.
     // Heat works on the rest only through the temperature, so it may be less exact.

@@ -23,6 +23,15 @@ public enum EndCause
 
     /// <summary>The terminal voltage fell to the voltage that the run was asked to watch.</summary>
     WatchedVoltage,
+
+    /// <summary>The state of charge fell to the one that the run was asked to watch.</summary>
+    WatchedCharge,
+
+    /// <summary>A charge: the state of charge rose to one.</summary>
+    Full,
+
+    /// <summary>A charge: the pack's temperature fell to the lower end of its charge window.</summary>
+    UnderTemperature,
 }
 
 /// <summary>The end causes in words.</summary>
@@ -38,6 +47,9 @@ public static class EndCauseWords
         EndCause.OverTemperature => "over-temperature",
         EndCause.TimeLimit => "time limit",
         EndCause.WatchedVoltage => "watched voltage",
+        EndCause.WatchedCharge => "watched charge",
+        EndCause.Full => "full",
+        EndCause.UnderTemperature => "under-temperature",
         _ => throw new ArgumentOutOfRangeException(nameof(cause), $"{cause} is no end cause."),
     };
 }

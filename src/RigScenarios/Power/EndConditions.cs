@@ -11,6 +11,18 @@ internal sealed class EndConditions
     private static readonly EndCause[] Order =
         [EndCause.PowerLimit, EndCause.WatchedVoltage, EndCause.VoltageCutoff, EndCause.Empty, EndCause.OverCurrent, EndCause.OverTemperature];
 
+    private static readonly EndCause[] OrderWithCharge =
+        [EndCause.PowerLimit, EndCause.WatchedVoltage, EndCause.WatchedCharge, EndCause.VoltageCutoff, EndCause.Empty, EndCause.OverCurrent, EndCause.OverTemperature];
+
+    // The power limit stands first in each order; a charge has none.
+    private static readonly EndCause[] OrderOfCharge =
+        [EndCause.PowerLimit, EndCause.WatchedVoltage, EndCause.Full, EndCause.OverTemperature, EndCause.UnderTemperature];
+
+    private readonly EndCause[] order;
+    private readonly bool charges;
+    private readonly double watchedCharge;
+    private readonly double fullCharge;
+    private readonly double minimumTemperature;
     private readonly double cutoffVoltage;
     private readonly double watchedVoltage;
     private readonly bool watchesTerminals;
@@ -20,11 +32,18 @@ internal sealed class EndConditions
 
     /// <param name="pack">The pack with its limits.</param>
     /// <param name="watchedVoltage">The terminal voltage that is watched, V; null if none is.</param>
-    public EndConditions(PackParameters pack, double? watchedVoltage)
+    /// <param name="watchedCharge">The state of charge that is watched; null if none is.</param>
+    /// <param name="charge">The conditions of a charge; null for a discharge.</param>
+    public EndConditions(PackParameters pack, double? watchedVoltage, double? watchedCharge = null, ChargeWindow? charge = null)
     {
+        charges = charge is not null;
+        order = charges ? OrderOfCharge : watchedCharge is null ? Order : OrderWithCharge;
+        this.watchedCharge = watchedCharge ?? 0;
+        fullCharge = charge?.UpTo ?? 1;
+        minimumTemperature = charge?.LowestKelvin ?? 0;
         cutoffVoltage = pack.CutoffVoltage;
         maximumCurrent = pack.MaximumCurrent;
-        maximumTemperature = pack.MaximumTemperature;
+        maximumTemperature = charge?.HighestKelvin ?? pack.MaximumTemperature;
         watchesTerminals = watchedVoltage is not null;
         this.watchedVoltage = watchedVoltage ?? 0;
     }
@@ -34,10 +53,10 @@ internal sealed class EndConditions
     {
         // The power limit alone holds strictly: at the limit itself there is still a voltage.
         ref readonly var point = ref step.First;
-        if (point.PowerMargin[0] < 0)
+        if (!charges && point.PowerMargin[0] < 0)
             return EndCause.PowerLimit;
         var lanes = StateLanes.Same(state);
-        foreach (var cause in Order.AsSpan(1))
+        foreach (var cause in order.AsSpan(1))
         {
             if (cause == EndCause.WatchedVoltage && !Watches(step.Draw))
                 continue;
@@ -53,11 +72,11 @@ internal sealed class EndConditions
     {
         EndCause? first = null;
         theta = end;
-        foreach (var cause in Order)
+        foreach (var cause in order)
         {
             if (cause == EndCause.WatchedVoltage && !Watches(step.Draw))
                 continue;
-            if (cause == EndCause.PowerLimit && !step.Draw.HasPowerLimit)
+            if (cause == EndCause.PowerLimit && (charges || !step.Draw.HasPowerLimit))
                 continue;
             if (Closes(cause, step, end, endPoint, endState, out var where) && (first is null || where < theta))
             {
@@ -77,6 +96,9 @@ internal sealed class EndConditions
         EndCause.WatchedVoltage => point.Watched - Vector512.Create(watchedVoltage),
         EndCause.VoltageCutoff => point.Voltage - Vector512.Create(cutoffVoltage),
         EndCause.Empty => state.Charge,
+        EndCause.WatchedCharge => state.Charge - Vector512.Create(watchedCharge),
+        EndCause.Full => Vector512.Create(fullCharge) - state.Charge,
+        EndCause.UnderTemperature => state.Kelvin - Vector512.Create(minimumTemperature),
         EndCause.OverCurrent => Vector512.Create(maximumCurrent) - point.Current,
         _ => Vector512.Create(maximumTemperature) - state.Kelvin,
     };

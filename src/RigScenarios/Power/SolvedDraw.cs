@@ -11,6 +11,9 @@ internal abstract class SolvedDraw
     /// <summary>True where it has a voltage to watch.</summary>
     public abstract bool Watches { get; }
 
+    /// <summary>Part of the current through the terminals that changes the charge: less than 1 where a charge loses some to side reactions.</summary>
+    public virtual double ChargeFactor => 1;
+
     /// <summary>
     /// Sets voltage, current, power margin and watch margin of the point. The power margin is above zero as long as there is a solution and below where
     /// there is none; there the voltage stays near that of the limit, so that a trial step can pass it.

@@ -16,7 +16,7 @@ public sealed record BalanceMargin(string Limit, string Worst, string Allowed, s
     public static IReadOnlyList<BalanceMargin> All(BuildBalance balance)
     {
         ArgumentNullException.ThrowIfNull(balance);
-        IEnumerable<BalanceMargin> all = [.. OnHead(balance), .. OnStand(balance), .. balance.Carriers.Select(Of), .. balance.Joints.Where(joint => joint.MarginShare is not null).Select(Of), .. balance.Joints.Where(joint => joint.Screw is not null).Select(OfScrew), .. balance.Rods.Select(Of), .. balance.LensMounts.Select(Of)];
+        IEnumerable<BalanceMargin> all = [.. OnHead(balance), .. OnStand(balance), .. balance.Carriers.Select(Of), .. balance.Joints.Where(joint => joint.MarginShare is not null).Select(Of), .. balance.Joints.Where(joint => joint.Screw is not null).Select(OfScrew), .. balance.Rods.Select(Of), .. balance.LensMounts.Select(Of), .. balance.Joints.Where(joint => joint is { MarginShare: null, Screw: null, Fixing: not Builds.Fixing.LensMount } && joint.Load.Force.Newtons > 0).Select(Unrated)];
         return [.. all.OrderBy(margin => margin.Share?.DecimalFractions ?? double.PositiveInfinity)];
     }
 
@@ -69,6 +69,18 @@ public sealed record BalanceMargin(string Limit, string Worst, string Allowed, s
     private static BalanceMargin Of(LensMountFinding mount) => Unrated(
         $"Mount of {mount.Lens}", mount.SupportForce is { } force
             ? $"{Moment(mount.MomentUnsupported)} if {mount.Support} gives way; {force.Newtons:0} N on it if it is stiff" : $"{Moment(mount.MomentUnsupported)}, nothing under the lens");
+
+    private static BalanceMargin Unrated(JointFinding joint) => Unrated(
+        $"{Words(joint.Fixing)} {joint.Load.Part} on {joint.On ?? "the head"}", $"{joint.Load.Force.Newtons:0} N, {Moment(joint.Load.Moment)} (weight taken twice)");
+
+    private static string Words(Builds.Fixing fixing) => fixing switch
+    {
+        Builds.Fixing.Shoe => "Shoe of",
+        Builds.Fixing.RodClamp => "Rod clamp of",
+        Builds.Fixing.ArmEnd => "End of the arm under",
+        Builds.Fixing.BatteryPlate => "Lock of the battery plate under",
+        _ => "Joint of",
+    };
 
     private static BalanceMargin Unrated(string limit, string worst) => new(limit, worst, "not known", "", null, "no rating known: no verdict");
 

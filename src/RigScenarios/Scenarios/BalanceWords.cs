@@ -106,7 +106,7 @@ public static class BalanceWords
         cautions.Add("Lift heavy rigs with two people, and tighten every lock before you carry them.");
         if (balance.Rig.Build.Stance != Stance.Tripod)
             cautions.Add("How long somebody can hold a rig differs widely between people. Put it down before it hurts; hand over.");
-        cautions.Add("Figures from masses and places that you gave. They know no loose screw and no worn lock. The makers' limits come first; try it with a hand under the lens.");
+        cautions.Add("Predicted, not measured: arithmetic on masses and places that you gave. It knows no loose screw and no worn lock. The makers' limits come first; try it with a hand under the lens.");
         return cautions;
     }
 

@@ -1,5 +1,6 @@
 using RigScenarios.Builds;
 using RigScenarios.Days;
+using RigScenarios.Days.Rotation;
 using RigScenarios.Parts;
 using RigScenarios.Travel;
 using UnitsNet;
@@ -39,6 +40,15 @@ public sealed record Scenario
     /// <summary>The journeys that the batteries make.</summary>
     public OrderedMap<JourneyPlan> Journeys { get; init; } = OrderedMap<JourneyPlan>.Empty;
 
+    /// <summary>The batteries that are swapped through the days; empty if each build runs on its own battery alone.</summary>
+    public OrderedMap<BatteryInRotation> Batteries { get; init; } = OrderedMap<BatteryInRotation>.Empty;
+
+    /// <summary>The chargers.</summary>
+    public OrderedMap<DayCharger> Chargers { get; init; } = OrderedMap<DayCharger>.Empty;
+
+    /// <summary>When and how batteries are swapped.</summary>
+    public SwapPolicy Swaps { get; init; } = new();
+
     /// <summary>The part of that id: the scenario's own if it has one, else the library's; null if there is none.</summary>
     public Part? FindPart(string id) => Parts.TryGetValue(id, out var own) ? own : Library.TryGetValue(id, out var shared) ? shared : null;
 
@@ -57,15 +67,16 @@ public sealed record Scenario
     /// <summary>The ids of all parts.</summary>
     public IEnumerable<string> PartIds => Parts.Keys.Concat(Library.Keys).Distinct();
 
-    /// <summary>The air temperature on a day.</summary>
+    /// <summary>The air temperature on a day, at its first point where it has points.</summary>
     /// <exception cref="InvalidOperationException">Neither the day nor the scenario gives one.</exception>
-    public Temperature AmbientOn(ShootingDay day) => day.Ambient ?? Conditions.Ambient
+    public Temperature AmbientOn(ShootingDay day) => (day.AmbientPoints.Count > 0 ? day.AmbientPoints[0].Temperature : day.Ambient ?? Conditions.Ambient)
         ?? throw new InvalidOperationException("Neither the day nor the scenario gives an ambient temperature.");
 }
 
 /// <summary>What holds for all days of a scenario.</summary>
 /// <param name="Ambient">Temperature of the air around the rig, for days that give none.</param>
-public sealed record Conditions(Temperature? Ambient = null);
+/// <param name="Night">Temperature of the air between two days, where batteries and chargers are; null for 20 °C.</param>
+public sealed record Conditions(Temperature? Ambient = null, Temperature? Night = null);
 
 /// <summary>One thing of the kit.</summary>
 /// <param name="Part">The id of the part that it is.</param>

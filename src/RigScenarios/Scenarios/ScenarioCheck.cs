@@ -27,6 +27,7 @@ internal static class ScenarioCheck
         foreach (var (name, day) in scenario.Days)
             CheckDay(scenario, day, $"days.{name}", devices, unknown, log);
         JourneyCheck.Run(scenario, log);
+        RotationCheck.Run(scenario, log);
     }
 
     private static void CheckBuild(Scenario scenario, Build build, string at, ReadLog log)
@@ -84,7 +85,7 @@ internal static class ScenarioCheck
     private static void CheckDay(
         Scenario scenario, ShootingDay day, string at, HashSet<string> devices, List<(string Build, string Device, Part Part, PowerDraw Draw)> unknown, ReadLog log)
     {
-        if (day.Ambient is null && scenario.Conditions.Ambient is null)
+        if (day.Ambient is null && day.AmbientPoints.Count == 0 && scenario.Conditions.Ambient is null)
             log.Error($"{at}.ambient", "No air temperature is given, neither here nor in \"conditions\".", "such as \"ambient: -8 °C\"");
         if (day.Blocks.Count == 0 && !log.HasErrorIn($"{at}.blocks"))
             log.Error($"{at}.blocks", "The day has no block.");
@@ -92,14 +93,23 @@ internal static class ScenarioCheck
         {
             var path = $"{at}.blocks.{name}";
             // A device that lies in the kit but is on no build keeps its states: leaving it off is a what-if, not a mistake.
-            foreach (var device in block.States.Keys.Where(device => !devices.Contains(device) && scenario.PartOf(device)?.Power is null))
+            foreach (var device in block.States.Keys.Concat(block.Cycle?.ResetStates.Keys ?? []).Distinct().Where(device => !devices.Contains(device) && scenario.PartOf(device)?.Power is null))
                 log.Error($"{path}.states.{device}", $"No build has a device \"{device}\".", devices.Count == 0 ? null : string.Join(", ", devices.Take(30)), log.Nearest(device, devices));
             foreach (var (buildName, device, part, draw) in unknown)
             {
                 var state = block.StateOf(device);
-                if ((state == PowerState.Standby && draw.Standby is null) || (state == PowerState.Record && draw.Record is null))
+                if (IsKnown(state, draw) && block.Cycle is not null)
+                    state = block.StateInReset(device);
+                if (!IsKnown(state, draw))
                     log.Error($"{path}.states.{device}", $"What {part.Name} draws in the state {ChoiceForm<PowerState>.Word(state)} is not known.", $"a draw in its parts file, or \"power: {{{ChoiceForm<PowerState>.Word(state)}: 8 W}}\" at builds.{buildName}.devices.{device}");
             }
         }
     }
+
+    private static bool IsKnown(PowerState state, PowerDraw draw) => state switch
+    {
+        PowerState.Standby => draw.Standby is not null,
+        PowerState.Record => draw.Record is not null,
+        _ => true,
+    };
 }

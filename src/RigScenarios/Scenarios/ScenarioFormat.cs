@@ -17,7 +17,8 @@ internal static class ScenarioFormat
 
     private static readonly Form<Conditions> Conditions = new RecordForm<Conditions>(
         () => new Conditions(), "What holds for all days.",
-        Fields<Conditions>.Optional("ambient", Air, conditions => conditions.Ambient, (conditions, value) => conditions with { Ambient = value }, "Temperature of the air around the rig, for days that give none."));
+        Fields<Conditions>.Optional("ambient", Air, conditions => conditions.Ambient, (conditions, value) => conditions with { Ambient = value }, "Temperature of the air around the rig, for days that give none."),
+        Fields<Conditions>.Optional("night", Air, conditions => conditions.Night, (conditions, value) => conditions with { Night = value }, "Temperature of the air between two days, where batteries and chargers are; 20 °C if left out."));
 
     private static readonly Form<KitItem> Kit = new RecordForm<KitItem>(
         () => new KitItem(), "One thing of the kit.",
@@ -59,22 +60,24 @@ internal static class ScenarioFormat
 
     public static readonly Form<DayBlock> Block = new RecordForm<DayBlock>(
         () => new DayBlock(), "A stretch of the day in which every device keeps one state.",
-        Fields<DayBlock>.OptionalGroup("title", PartFormat.Title, block => block.Title, (block, value) => block with { Title = value }, "Its name for people."),
+        [        Fields<DayBlock>.OptionalGroup("title", PartFormat.Title, block => block.Title, (block, value) => block with { Title = value }, "Its name for people."),
         Fields<DayBlock>.Required("length", BlockLength, block => block.Length, (block, value) => block with { Length = value }, "How long it takes."),
         Fields<DayBlock>.WithDefault("states", new MapForm<PowerState>(new ChoiceForm<PowerState>(), "device"), OrderedMap<PowerState>.Empty, block => block.States, (block, value) => block with { States = value }, "The state of each device, by its name in the kit."),
-        Fields<DayBlock>.Optional("others", new ChoiceForm<PowerState>(), block => block.Others, (block, value) => block with { Others = value }, "The state of devices that are not named; off if left out."));
+        Fields<DayBlock>.Optional("others", new ChoiceForm<PowerState>(), block => block.Others, (block, value) => block with { Others = value }, "The state of devices that are not named; off if left out."),
+            .. RotationFormat.OfBlock]);
 
     private static readonly Form<ShootingDay> Day = new RecordForm<ShootingDay>(
         () => new ShootingDay(), "A day of work.",
         Fields<ShootingDay>.OptionalGroup("title", PartFormat.Title, day => day.Title, (day, value) => day with { Title = value }, "Its name for people."),
         Fields<ShootingDay>.Optional("starts", new ClockForm(), day => day.Starts, (day, value) => day with { Starts = value }, "When the first block begins."),
         Fields<ShootingDay>.Optional("ambient", Air, day => day.Ambient, (day, value) => day with { Ambient = value }, "Temperature of the air on this day."),
-        Fields<ShootingDay>.Required("blocks", new MapForm<DayBlock>(Block, "block"), day => day.Blocks, (day, value) => day with { Blocks = value }, "The blocks, in order."));
+        Fields<ShootingDay>.Required("blocks", new MapForm<DayBlock>(Block, "block"), day => day.Blocks, (day, value) => day with { Blocks = value }, "The blocks, in order."),
+        RotationFormat.OfDay);
 
     /// <summary>A scenario, without the first line that names the format.</summary>
     public static readonly RecordForm<Scenario> Form = new(
         () => new Scenario(), "A RigScenarios scenario: the kit, the builds made of it, the days, the conditions.",
-        Fields<Scenario>.Required("title", PartFormat.Title, scenario => scenario.Title, (scenario, value) => scenario with { Title = value }, "Its name for people."),
+        [        Fields<Scenario>.Required("title", PartFormat.Title, scenario => scenario.Title, (scenario, value) => scenario with { Title = value }, "Its name for people."),
         Fields<Scenario>.OptionalGroup("note", PartFormat.Remark, scenario => scenario.Note, (scenario, value) => scenario with { Note = value }, "A remark."),
         new Field<Scenario, IReadOnlyList<string>>("parts-from", new ListForm<string>(new TextForm(500), 50), scenario => scenario.PartsFrom.Count > 0, scenario => scenario.PartsFrom, (scenario, value) => scenario with { PartsFrom = value }, false, "Parts files, or folders of them, as paths from this file."),
         Fields<Scenario>.WithDefault("parts", PartFormat.Parts, OrderedMap<Part>.Empty, scenario => scenario.Parts, (scenario, value) => scenario with { Parts = value }, "Parts that this scenario describes itself; they go before those of the parts files."),
@@ -82,5 +85,6 @@ internal static class ScenarioFormat
         Fields<Scenario>.Required("kit", new MapForm<KitItem>(Kit, "thing of the kit"), scenario => scenario.Kit, (scenario, value) => scenario with { Kit = value }, "What is owned or rented."),
         Fields<Scenario>.Required("builds", new MapForm<Build>(Build, "build"), scenario => scenario.Builds, (scenario, value) => scenario with { Builds = value }, "The builds."),
         Fields<Scenario>.Required("days", new MapForm<ShootingDay>(Day, "day"), scenario => scenario.Days, (scenario, value) => scenario with { Days = value }, "The days."),
-        JourneyFormat.Field);
+        JourneyFormat.Field,
+            .. RotationFormat.OfScenario]);
 }

@@ -77,6 +77,21 @@ public class HeadBalanceTests
         iter: 50);
 
     [Fact]
+    public void A_part_that_is_free_serves_several_builds_no_worse_than_where_it_is() => Gen.Select(RandomRigs.Builds, RandomRigs.Heads, Gen.Double[0, 0.2]).Sample(
+        (build, head, stretch) =>
+        {
+            var part = build.Parts.Keys.Last();
+            var builds = new OrderedMap<PlacedBuild>([new("a", build), new("b", build.With(part, build.Parts[part] with { Mass = build.Parts[part].Mass * 2 }))]);
+            var now = build.Parts[part].Placement.Offset.X;
+            var fixedThere = PlateSearch.WithFree(head, builds, part, new LengthRange(now, now));
+            Assert.Equal(PlateSearch.For(head, builds).TiltMargin.NewtonMeters, fixedThere.Shared.TiltMargin.NewtonMeters, 1e-12);
+            var free = PlateSearch.WithFree(head, builds, part, new LengthRange(now, now + Length.FromMeters(stretch)));
+            Assert.True(free.Shared.TiltMargin.NewtonMeters >= fixedThere.Shared.TiltMargin.NewtonMeters - 1e-12);
+            Assert.InRange(free.Offset.Meters, now.Meters - 1e-12, now.Meters + stretch + 1e-12);
+        },
+        iter: 20);
+
+    [Fact]
     public void Battery_off_is_said_with_what_the_lock_holds()
     {
         var body = new PlacedPart { Mass = Mass.FromKilograms(3), Placement = Placement.At(Position.FromMetres(0.05, 0, 0.05)) };

@@ -23,8 +23,8 @@ public class DischargeAccuracyTests
     public void Deviation_from_the_polynomials_is_of_sixth_order()
     {
         var pack = new PackParameters(Packs.Default);
-        var step = new DischargeStep(pack, 280);
-        step.Hold(pack.OpenCircuit.Pieces[pack.OpenCircuit.IndexOf(0.81)], pack.Bands[3], new TerminalDraw(40, 0, 0));
+        var step = new DischargeStep(pack, ambientSlope: 0);
+        step.Hold(pack.OpenCircuit.Pieces[pack.OpenCircuit.IndexOf(0.81)], pack.Bands[3], new TerminalDraw(40, 0, 0), 280);
         step.Begin(new PackState(0.81, 0, 0, 280));
 
         Assert.True(step.TrySolve(16, 1e-10, out var coarse));

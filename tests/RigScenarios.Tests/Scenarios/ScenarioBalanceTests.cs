@@ -1,7 +1,5 @@
-using RigScenarios.Balance;
 using RigScenarios.Files;
 using RigScenarios.Scenarios;
-using UnitsNet;
 
 namespace RigScenarios.Tests.Scenarios;
 

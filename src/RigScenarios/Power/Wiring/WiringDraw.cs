@@ -148,6 +148,13 @@ internal sealed class WiringDraw : SolvedDraw
         return shortest;
     }
 
+    /// <summary>The least of what the watched voltages stand above their thresholds at a voltage of the terminals, V; infinite if nothing is watched.</summary>
+    public double LeastMargin(double terminalVolts)
+    {
+        root.Solve(Vector512.Create(terminalVolts), Vector512<double>.Zero, out _);
+        return watched.Select(one => root.Volts(one.Node)[0] - one.Threshold).Append(fixedMargin).Min();
+    }
+
     /// <summary>Whether an element is held against its threshold: it runs and, if it is a device, draws.</summary>
     public bool IsLookedAt(int element) => live[element] && (draws[element] is not { } draw || Draws(draw));
 

@@ -1,0 +1,32 @@
+using RigScenarios.Scenarios.Forms;
+
+namespace RigScenarios.Scenarios;
+
+/// <summary>What must hold between the batteries in rotation and the rest of a scenario.</summary>
+internal static class RotationCheck
+{
+    /// <summary>Checks a scenario; every problem goes to the log.</summary>
+    public static void Run(Scenario scenario, ReadLog log)
+    {
+        foreach (var (name, battery) in scenario.Batteries)
+            ScenarioCheck.KitName(scenario, battery.Item, $"batteries.{name}.item", part => part.Battery is not null, "a battery", log);
+        foreach (var used in scenario.Batteries.Values.GroupBy(battery => battery.Item))
+        {
+            if (scenario.Kit.TryGetValue(used.Key, out var item) && used.Count() > item.Count)
+                log.Error("batteries", $"There are {used.Count()} of \"{used.Key}\" in rotation, the kit has only {item.Count}.", $"\"count: {used.Count()}\" at kit.{used.Key}");
+        }
+        foreach (var (name, day) in scenario.Days)
+        {
+            for (var i = 1; i < day.AmbientPoints.Count; i++)
+            {
+                if (day.AmbientPoints[i].Time <= day.AmbientPoints[i - 1].Time)
+                    log.Error($"days.{name}.ambient-points.{i + 1}.time", "This time is not later than the one before.", "times that rise");
+            }
+        }
+        foreach (var (name, charger) in scenario.Chargers)
+        {
+            if (charger.Lowest >= charger.Highest)
+                log.Error($"chargers.{name}.lowest", $"The battery would have to be above {charger.Lowest.DegreesCelsius:G4} °C and below {charger.Highest.DegreesCelsius:G4} °C.", "a lower temperature than \"highest\"");
+        }
+    }
+}
