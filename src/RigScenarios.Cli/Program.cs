@@ -22,6 +22,7 @@ namespace RigScenarios.Cli
                 CheckCommand.Create(),
                 RunCommand.Create(),
                 BalanceCommand.Create(),
+                WiringCommand.Create(),
                 SweepCommand.Create(),
                 TravelCommand.Create(clock ?? TimeProvider.System),
                 NotebookCommand.Create(),
