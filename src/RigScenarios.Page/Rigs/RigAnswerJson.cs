@@ -31,8 +31,19 @@ internal static class RigAnswerJson
             fedByTitle = line.FedByTitle,
             proposed = line.Proposed,
             why = line.Why,
-            choices = line.Choices.Select(choice => new { value = choice.Value, title = choice.Title }),
+            part = line.Part,
+            isDevice = line.IsDevice,
+            element = line.Element,
+            outlet = line.Outlet,
+            cableTitle = line.CableTitle,
+            choices = line.Choices.Select(choice => new
+            {
+                value = choice.Value,
+                title = choice.Title,
+                outlets = choice.Outlets.Select(outlet => new { name = outlet.Name, words = outlet.Words, whyNot = outlet.WhyNot }),
+            }),
         }));
+        WriteValue(json, "cables", answer.Cables.Select(cable => new { value = cable.Value, title = cable.Title }));
         WriteValue(json, "assumed", answer.Assumed.Select(assumed => new { name = assumed.Name, value = assumed.Value, why = assumed.Why, source = Source(assumed) }));
         json.WriteStartArray("parts");
         var ofDay = answer.Run is { } run ? charts(run) : new DayParts([], []);

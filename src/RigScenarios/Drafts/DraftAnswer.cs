@@ -40,6 +40,9 @@ public sealed record DraftAnswer
     /// <summary>What feeds what, and why.</summary>
     public IReadOnlyList<WiringLine> Wiring { get; init; } = [];
 
+    /// <summary>The power cables that can be chosen: values of "cable" with names for people.</summary>
+    public IReadOnlyList<WiringChoice> Cables { get; init; } = [];
+
     /// <summary>Every figure that was assumed: of the things on the rig first, then of the battery's model.</summary>
     public IReadOnlyList<AssumedValue> Assumed { get; init; } = [];
 
@@ -95,6 +98,7 @@ public sealed record DraftAnswer
             Missing = missing,
             Problems = problems,
             Wiring = wiring.Lines,
+            Cables = [.. rig.Cables.Choices.Select(choice => new WiringChoice(choice.Value, $"{choice.Part.Name} ({DraftCables.InWords(choice.Part.Cable!)})"))],
             Assumed = [.. rig.Things.SelectMany(thing => PartAssumptions.Of(thing.PartId, thing.Part, _ => true)).DistinctBy(value => value.Field)],
             Totals = RigTotals.Of(rig),
         };
@@ -102,6 +106,7 @@ public sealed record DraftAnswer
             return answer with { Sentence = DraftWords.NothingYet(missing, problems) };
 
         var (scenario, renamed) = DraftScenario.Of(rig, wiring, build, day);
+        answer = answer with { Wiring = [.. wiring.Lines.Select(line => line with { Element = renamed.GetValueOrDefault(line.Thing, line.Thing) })] };
         answer = answer with { Moveable = DraftPlaces.Moveable(scenario, build), BatterySlide = DraftPlaces.BatterySlide(scenario, build) };
         scenario = DraftPlaces.Apply(scenario, build, draft, renamed, problems);
         var whole = scenario;
