@@ -119,7 +119,8 @@ export class WiringChoice {
     if (this.cable.selectedIndex < 0) this.cable.value = noCable;
     this.own.hidden = !own;
     if (own) for (const key of ["length", "gauge"]) if (document.activeElement !== this[key]) this[key].value = own[key] ?? "";
-    this.told.textContent = `${line.proposed ? "Proposed. " : ""}${line.why}`;
+    const where = this.#where(line);
+    this.told.textContent = `${where[0].toUpperCase()}${where.slice(1)}. ${line.proposed ? "Proposed. " : ""}${line.why}`;
     const found = problems.filter((problem) => problem.path?.startsWith(`things.${line.thing}.`) && /\.(outlet|cable|own-cable|fed-by)/.test(problem.path));
     this.wrong.hidden = found.length === 0;
     this.wrong.textContent = found.map(inWords).join(" ");

@@ -21,9 +21,9 @@ internal sealed class DraftCables
         usedElsewhere = [.. rig.Before?.Builds.Where(other => other.Key != build).SelectMany(other => other.Value.Cables) ?? []];
         foreach (var thing in rig.Things)
         {
-            if (thing.Thing.OwnCable is { } own)
+            if (thing.Thing.OwnCable is { IsWhole: true } own)
                 cables[thing.Name] = OfOwn(thing, own);
-            else if (thing.Thing.Cable is { } wanted && OfName(thing, wanted) is { } cable)
+            else if (thing.Thing.OwnCable is null && thing.Thing.Cable is { } wanted && OfName(thing, wanted) is { } cable)
                 cables[thing.Name] = cable;
         }
     }

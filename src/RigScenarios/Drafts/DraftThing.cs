@@ -46,7 +46,11 @@ public enum RigRole
 /// <summary>A power cable that is not listed.</summary>
 /// <param name="Gauge">The gauge of each of its two conductors.</param>
 /// <param name="Length">From plug to plug, one way; 10 mm to 100 m.</param>
-public sealed record OwnCable(WireGauge Gauge, Length Length);
+public sealed record OwnCable(WireGauge Gauge, Length Length)
+{
+    /// <summary>Whether both are there. While a form is filled in one may be no readable text; then the cable is not counted.</summary>
+    internal bool IsWhole => Gauge != default && Length > Length.Zero;
+}
 
 /// <summary>One thing of a rig that is being drafted: a part that is listed, or one's own figures, and what feeds it.</summary>
 public sealed record DraftThing

@@ -16,7 +16,7 @@ public sealed class OwnRigWiringTests(Chromium chromium)
         await using var visit = await BeginAsync();
         var before = await Answer(visit.Page).InnerTextAsync();
         Assert.Contains("drops out", before, StringComparison.Ordinal);
-        await visit.Page.Locator(Element("splitter")).ClickAsync();
+        await visit.Page.Locator($"{Element("splitter")} > rect").First.ClickAsync();
         var panel = visit.Page.Locator(".wire-panel");
         await Assertions.Expect(panel.GetByLabel("Plugged into")).ToBeFocusedAsync();
         await Assertions.Expect(panel.GetByLabel("Plugged into")).ToHaveValueAsync("plate a");
@@ -31,7 +31,7 @@ public sealed class OwnRigWiringTests(Chromium chromium)
         await SaveAsync(visit);
         Assert.Equal(("a", "heavy-lead"), Splitter(visit));
         await visit.GoAsync("/rig?file=own/dolly.yaml&build=thin-lead&day=night");
-        await visit.Page.Locator(Element("splitter")).ClickAsync();
+        await visit.Page.Locator($"{Element("splitter")} > rect").First.ClickAsync();
         await Assertions.Expect(visit.Page.Locator(".wire-panel").GetByLabel("Through")).ToHaveValueAsync("heavy-lead");
         visit.AssertQuiet();
     }
@@ -93,7 +93,7 @@ public sealed class OwnRigWiringTests(Chromium chromium)
         await ChooseAsync(visit.Page, "plate", "four outlets");
         var regulator = visit.Page.Locator($"{Drawing} svg.rs-wide .wire-element:not([data-element=camera])");
         await Assertions.Expect(regulator).ToHaveCountAsync(1);
-        await regulator.ClickAsync();
+        await regulator.Locator("rect").First.ClickAsync();
         await visit.Page.Locator(".wire-panel").GetByLabel("Through").SelectOptionAsync("power-cable-short");
         await Assertions.Expect(visit.Page.Locator("#question-regulator .thing-remove").First).ToBeVisibleAsync();
         await Assertions.Expect(regulator.Locator("text").First).ToContainTextAsync("0.3 m");
@@ -134,3 +134,4 @@ public sealed class OwnRigWiringTests(Chromium chromium)
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#save-told")).ToContainTextAsync("Saved as dolly.yaml");
     }
+}

@@ -103,6 +103,19 @@ public sealed class DraftCableTests
     }
 
     [Fact]
+    public void A_gauge_that_there_is_not_is_told_at_its_field_and_the_answer_goes_on_without_the_cable()
+    {
+        var json = RigDraftFormat.WriteJson(Wired);
+        json["things"]!["camera"]!["own-cable"]!["gauge"] = "thick";
+        using var document = System.Text.Json.JsonDocument.Parse(json.ToJsonString());
+        var (draft, problems) = RigDraftFormat.TryRead(document.RootElement);
+        Assert.Equal("things.camera.own-cable.gauge", Assert.Single(problems).Path);
+        var answer = Drafting.Answer(draft!);
+        Assert.NotNull(answer.Run!.Wiring);
+        Assert.DoesNotContain("camera-cable", answer.Scenario!.Kit.Keys);
+    }
+
+    [Fact]
     public void A_splitter_feeds_what_is_plugged_into_it()
     {
         var draft = Wired
