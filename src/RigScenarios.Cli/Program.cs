@@ -21,6 +21,7 @@ namespace RigScenarios.Cli
             {
                 CheckCommand.Create(),
                 RunCommand.Create(),
+                DayCommand.Create(),
                 BalanceCommand.Create(),
                 SweepCommand.Create(),
                 TravelCommand.Create(clock ?? TimeProvider.System),
