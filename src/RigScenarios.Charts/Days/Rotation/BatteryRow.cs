@@ -8,7 +8,7 @@ namespace RigScenarios.Charts.Days.Rotation;
 /// <summary>A battery through one day: its charge as a line, what happens with it by what lies under the line, and the charge in figures at the ends.</summary>
 internal sealed class BatteryRow
 {
-    public const double Height = 46;
+    public const double Height = 50;
     private const double Level = 24;
     private readonly BatteryTimeline battery;
     private readonly string name;
@@ -34,7 +34,7 @@ internal sealed class BatteryRow
     /// <summary>Room for its figures.</summary>
     public TextBand Band { get; }
 
-    private double Foot => top + 16 + Level;
+    private double Foot => top + 20 + Level;
 
     /// <summary>Draws the stretches.</summary>
     public void Draw(SvgSheet sheet)
@@ -55,13 +55,15 @@ internal sealed class BatteryRow
     public void Label(SvgSheet sheet)
     {
         var (from, to) = (pieces[0].From, pieces[^1].To);
-        Band.TryPlace(Figure(from), scale.X(from, from), 1);
-        Band.TryPlace(Figure(to), scale.X(to, pieces[^1].From), -1);
+        var first = Math.Clamp(battery.Spans[0].Start.Hours - midnight, from, pieces[0].To);
+        var last = Math.Clamp(battery.Spans[^1].End.Hours - midnight, pieces[^1].From, to);
+        Band.TryPlace(Figure(first), scale.X(first, from), 1);
+        Band.TryPlace(Figure(last), scale.X(last, pieces[^1].From), -1);
         var spans = pieces.SelectMany(piece => Within(piece.From, piece.To).Select(item => (item.Span, item.Start, item.End, Piece: piece.From))).ToList();
         foreach (var (_, start, end, piece) in spans.Where(item => item.Span.Place is BatteryPlace.OnRig or BatteryPlace.Charging).OrderBy(item => item.Span.Place != BatteryPlace.OnRig))
         {
-            Band.TryPlace(Figure(end), scale.X(end, piece), end > start && ChargeAt(end) >= ChargeAt(start) ? 1 : -1);
-            Band.TryPlace(Figure(start), scale.X(start, piece), 1);
+            Place(end, piece, ChargeAt(end) >= ChargeAt(start) ? 1 : -1);
+            Place(start, piece, 1);
         }
         foreach (var (span, start, end, piece) in spans)
         {
@@ -70,6 +72,14 @@ internal sealed class BatteryRow
         }
         foreach (var (text, left, _) in Band.Placed)
             sheet.Text(text, left, Baseline, halo: true);
+    }
+
+    // The same figure is not said twice in one place.
+    private void Place(double hour, double piece, int side)
+    {
+        var (text, x) = (Figure(hour), scale.X(hour, piece));
+        if (!Band.Placed.Exists(other => other.Text == text && other.Left < x + 32 && other.Right > x - 32))
+            Band.TryPlace(text, x, side);
     }
 
     private string Figure(double hour) => Rounding.Text(Math.Round(100 * ChargeAt(hour)), 3);

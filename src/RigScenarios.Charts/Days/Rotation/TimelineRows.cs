@@ -19,6 +19,7 @@ internal sealed class TimelineRows
     private readonly double width;
     private readonly IReadOnlyList<(double From, double To)> pieces;
     private readonly Dictionary<string, BatteryRow> rows = new(StringComparer.Ordinal);
+    private readonly List<(string Name, double Baseline)> names = [];
     private double y;
 
     public TimelineRows(TimelinePicture picture, SvgSheet sheet, TimelineScale scale, int number, bool beside, double width)
@@ -55,6 +56,9 @@ internal sealed class TimelineRows
         }
         foreach (var name in Chargers(picture))
             Charger(name);
+        // Above the rows they lie in the way of swaps, so they come last.
+        foreach (var (name, baseline) in names)
+            sheet.Text(name, 8, baseline, bold: true, halo: true);
         sheet.Close("g");
         return y + 4;
     }
@@ -63,10 +67,13 @@ internal sealed class TimelineRows
 
     private double Midnight => 24 * (number - 1);
 
+    // Letters of outages stand above the rig's line.
+    private double RigBand => picture.Outages.Count > 0 ? BandHeight : 0;
+
     private double Heights()
     {
-        var names = beside ? 0 : NameHeight;
-        return (names + 36) + (names + 20 + BandHeight) + (picture.Plan.Batteries.Count * (names + BatteryRow.Height)) + (Chargers(picture).Count() * (names + 22));
+        var above = beside ? 0 : NameHeight;
+        return (above + 36) + (above + 20 + RigBand) + (picture.Plan.Batteries.Count * (above + BatteryRow.Height)) + (Chargers(picture).Count() * (above + 22));
     }
 
     private void Name(string name, double baseline, string? second = null)
@@ -78,7 +85,7 @@ internal sealed class TimelineRows
                 sheet.Text(second, 8, baseline + 16);
             return;
         }
-        sheet.Text(second is null ? name : $"{name}, {second}", 8, y + 14, bold: true, halo: true);
+        names.Add((second is null ? name : $"{name}, {second}", y + 14));
         y += NameHeight;
     }
 
@@ -126,30 +133,30 @@ internal sealed class TimelineRows
 
     private void Rig()
     {
-        Name("rig", y + 26);
+        Name("rig", y + 10 + RigBand);
         var day = picture.Result.Days[number - 1];
-        var middle = y + BandHeight + 7;
+        var middle = y + RigBand + 7;
         sheet.Line("rs-level", (X(day.Start.Hours), middle), (X(day.End.Hours), middle));
         var band = new TextBand(X(scale.From + Midnight), X(scale.To + Midnight));
         foreach (var outage in picture.Outages.Where(outage => outage.Downs[0].Day == number))
         {
             var (from, to) = (X(outage.Start.Hours), Math.Max(X(outage.End.Hours), X(outage.Start.Hours) + 3));
             sheet.Open("g", FormattableString.Invariant($"class=\"rs-outage\" data-from=\"{Math.Round(outage.Start.Hours, 4)}\" data-to=\"{Math.Round(outage.End.Hours, 4)}\""));
-            sheet.Rectangle("rs-down", from, y + BandHeight, to - from, 14);
+            sheet.Rectangle("rs-down", from, y + RigBand, to - from, 14);
             for (var x = from; x + 4 < to; x += 8)
-                sheet.Line("rs-down-strokes", (x, y + BandHeight + 14), (Math.Min(x + 8, to), y + BandHeight + 14 - (14 * Math.Min(8, to - x) / 8)));
+                sheet.Line("rs-down-strokes", (x, y + RigBand + 14), (Math.Min(x + 8, to), y + RigBand + 14 - (14 * Math.Min(8, to - x) / 8)));
             band.TryPlace(outage.Letter, (from + to) / 2, 0);
             sheet.Close("g");
         }
         foreach (var (text, left, _) in band.Placed)
             sheet.Text(text, left, y + 13, bold: true, halo: true);
         Bands.Add((y + 13, band));
-        y += BandHeight + 20;
+        y += RigBand + 20;
     }
 
     private void Battery(string name)
     {
-        Name(name, y + 20, picture.Plan.Batteries[name].Part.Name);
+        Name(name, y + 22, picture.Plan.Batteries[name].Part.Name);
         var row = new BatteryRow(picture.Result.Batteries[name], name, y, scale, pieces, Midnight);
         row.Draw(sheet);
         rows.Add(name, row);
@@ -162,12 +169,12 @@ internal sealed class TimelineRows
         {
             var x = X(swap.Time.Hours);
             var to = rows[swap.On].Middle;
-            var from = swap.Off is { } off ? rows[off].Middle : to - 14;
+            var from = swap.Off is { } off ? rows[off].Middle : to - 16;
             sheet.Open("g", FormattableString.Invariant($"class=\"rs-swap\" data-at=\"{Math.Round(swap.Time.Hours, 4)}\" data-off=\"{HtmlText.Escape(swap.Off ?? "")}\" data-on=\"{HtmlText.Escape(swap.On)}\""));
             TimelineSigns.Swap(sheet, x, from, to, swap.Forced);
             sheet.Close("g");
-            foreach (var row in rows.Values.Where(row => row.Baseline > Math.Min(from, to) - 4 && row.Baseline < Math.Max(from, to) + 12))
-                row.Band.Reserve(x - 5, x + 5);
+            foreach (var row in rows.Values.Where(row => row.Baseline > Math.Min(from, to) - 10 && row.Baseline < Math.Max(from, to) + 12))
+                row.Band.Reserve(x - 6, x + 6);
         }
     }
 

@@ -18,18 +18,16 @@ public static class DayPlanWords
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(plan);
-        var what = result.Days.Count == 1 ? "The day" : $"All {result.Days.Count} days";
         var with = result.Batteries.Count == 1 ? "one battery" : $"{result.Batteries.Count} batteries";
         if (!result.Completes)
         {
             var lost = result.DownTimes.Where(down => down.Cause != DownCause.PlannedSwap).GroupBy(down => down.Device)
                 .Max(group => group.Sum(down => (down.End - down.Start).Seconds));
-            return $"{what} cannot be completed with {with}: {FirstBreak(result, plan)}. In all, {DayWords.Length(Duration.FromSeconds(lost))} of work are lost.";
+            return $"{(result.Days.Count == 1 ? "The day" : $"The {result.Days.Count} days")} cannot be completed with {with}: {FirstBreak(result, plan)}. In all, {DayWords.Length(Duration.FromSeconds(lost))} of work are lost.";
         }
         var swaps = result.Swaps.Count switch { 0 => "no swap", 1 => "one swap", var count => $"{count} swaps" };
         var least = result.LeastChargeAtSwap is { } charge ? $", the emptiest battery coming off with {charge.Percent:0} %" : "";
-        var verb = result.Days.Count == 1 ? "completes" : "complete";
-        return $"{what} {verb} with {with}: {swaps}{least}. What is left at the end would last about {DayWords.Length(result.TimeLeft)} more.";
+        return $"{(result.Days.Count == 1 ? "The day completes" : $"All {result.Days.Count} days complete")} with {with}: {swaps}{least}. What is left at the end would last about {DayWords.Length(result.TimeLeft)} more.";
     }
 
     /// <summary>Where the days break first, as a clause; empty if they complete.</summary>
