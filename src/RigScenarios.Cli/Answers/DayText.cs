@@ -94,7 +94,7 @@ internal static class DayText
 
     private static void Days(IAnsiConsole console, DayAnswer answer)
     {
-        var table = Of("Day", "", "From", "To", "Completes", "From the batteries", "From the wall, night after it included");
+        var table = Of("Day", "", "From", "To", "Completes", "From the batteries", "From the wall, the night after it too");
         foreach (var day in answer.Result.Days)
             Row(table, $"{day.Number}", answer.DayTitle(day.Number), DayPlanWords.Clock(day.Start, 1), DayPlanWords.Clock(day.End, 1), day.Completes ? "yes" : "no", WattHours(day.FromPacks), WattHours(day.FromWall));
         Show(console, "Days", table);

@@ -8,6 +8,9 @@ namespace RigScenarios.Scenarios;
 /// <summary>The days of a scenario with its batteries in rotation, its chargers and its swaps.</summary>
 public static class ScenarioPlan
 {
+    /// <summary>The charge at which a battery is swapped where the file plans no swaps: common practice, no source.</summary>
+    public static Ratio UsualReserve { get; } = Ratio.FromPercent(15);
+
     /// <summary>Makes the plan and the build that runs through it.</summary>
     /// <param name="scenario">A scenario that was read or checked.</param>
     /// <param name="build">The build's short name. If the scenario has no batteries in rotation, those of the kit that are like the build's own are taken, in its state.</param>
@@ -26,7 +29,7 @@ public static class ScenarioPlan
             Days = [.. names.Select(name => ScenarioRun.Choose(scenario.Days, name, "day", "days")).Select(day => day with { Ambient = scenario.AmbientOn(day) })],
             Batteries = new(batteries.Select(item => KeyValuePair.Create(item.Key, BatteryOf(scenario, item.Value)))),
             Chargers = scenario.Chargers,
-            Swaps = scenario.Swaps,
+            Swaps = PlansSwaps(scenario) ? scenario.Swaps : scenario.Swaps with { Reserve = UsualReserve },
             NightTemperature = scenario.Conditions.Night ?? Temperature.FromDegreesCelsius(20),
         });
     }
@@ -49,10 +52,14 @@ public static class ScenarioPlan
         }
         if (scenario.Chargers.Values.All(charger => charger.Bays == 0))
             sentences.Add("The file plans no charger: nothing is charged, by day or by night.");
-        if (scenario.Swaps is { WarningVoltage: null, Reserve: null, AtBlockEnds: false })
+        if (!PlansSwaps(scenario))
+            sentences.Add($"The file plans no swaps: a battery is swapped when it is down to {UsualReserve.Percent:0} % (common practice, no source), but not while the camera rolls.");
+        else if (scenario.Swaps is { WarningVoltage: null, Reserve: null, AtBlockEnds: false })
             sentences.Add("The file does not say when a swap is wanted: each battery stays on until the rig stops.");
         return sentences;
     }
+
+    private static bool PlansSwaps(Scenario scenario) => scenario.Swaps != new SwapPolicy();
 
     private static int CountOf(Scenario scenario, Build build) => scenario.Kit.TryGetValue(build.Battery.Item, out var item) ? item.Count : 1;
 

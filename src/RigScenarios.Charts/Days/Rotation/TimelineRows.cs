@@ -15,6 +15,7 @@ internal sealed class TimelineRows
     private readonly SvgSheet sheet;
     private readonly TimelineScale scale;
     private readonly int number;
+    private readonly double nameRoom;
     private readonly bool beside;
     private readonly double width;
     private readonly IReadOnlyList<(double From, double To)> pieces;
@@ -22,9 +23,9 @@ internal sealed class TimelineRows
     private readonly List<(string Name, double Baseline)> names = [];
     private double y;
 
-    public TimelineRows(TimelinePicture picture, SvgSheet sheet, TimelineScale scale, int number, bool beside, double width)
+    public TimelineRows(TimelinePicture picture, SvgSheet sheet, TimelineScale scale, int number, double nameRoom, bool beside, double width)
     {
-        (this.picture, this.sheet, this.scale, this.number, this.beside, this.width) = (picture, sheet, scale, number, beside, width);
+        (this.picture, this.sheet, this.scale, this.number, this.nameRoom, this.beside, this.width) = (picture, sheet, scale, number, nameRoom, beside, width);
         pieces = [.. scale.Pieces(number == picture.Result.Days.Count)];
     }
 
@@ -33,6 +34,9 @@ internal sealed class TimelineRows
     /// <summary>The names of the rows, to find how much room they take.</summary>
     public static IReadOnlyList<string> Names(TimelinePicture picture) =>
         ["blocks, takes", "rig", .. picture.Plan.Batteries.SelectMany(battery => new[] { battery.Key, battery.Value.Part.Name }), .. Chargers(picture).Select(name => name + " has power")];
+
+    /// <summary>How wide the name of a row is; bold text is wider than what is reckoned with elsewhere.</summary>
+    public static double NameWidth(string name) => ChartStyle.TextWidth(name, SvgSheet.TextSize) * 1.12;
 
     /// <summary>Draws them from a height on and gives the height under them.</summary>
     public double Draw(double top)
@@ -80,13 +84,22 @@ internal sealed class TimelineRows
     {
         if (beside)
         {
-            sheet.Text(name, 8, baseline, bold: true);
+            sheet.Text(Cut(name), 8, baseline, bold: true);
             if (second is not null)
-                sheet.Text(second, 8, baseline + 16);
+                sheet.Text(Cut(second), 8, baseline + 16);
             return;
         }
-        names.Add((second is null ? name : $"{name}, {second}", y + 14));
+        names.Add((Cut(second is null ? name : $"{name}, {second}"), y + 14));
         y += NameHeight;
+    }
+
+    // A name that is too long for its room goes on in the table.
+    private string Cut(string name)
+    {
+        var cut = name;
+        while (cut.Length > 1 && NameWidth(cut + (cut == name ? "" : "…")) > nameRoom)
+            cut = cut[..^1];
+        return cut == name ? name : cut.TrimEnd() + "…";
     }
 
     private void Night(double top, double bottom)

@@ -9,6 +9,7 @@ namespace RigScenarios.Charts.Days.Rotation;
 internal sealed class TimelineSheet
 {
     private const double Row = 17;
+    private const double MostGutter = 190;
     private readonly TimelinePicture picture;
     private readonly double width;
     private readonly SvgSheet sheet = new();
@@ -20,12 +21,12 @@ internal sealed class TimelineSheet
         var names = TimelineRows.Names(picture);
         // Names stand beside the rows where there is room, else above each.
         var beside = width >= ChartStyle.NarrowBelow;
-        var gutter = beside ? Math.Clamp(names.Max(name => ChartStyle.TextWidth(name, SvgSheet.TextSize)) + 12, 80, 170) : 0;
+        var gutter = beside ? Math.Clamp(names.Max(TimelineRows.NameWidth) + 12, 80, MostGutter) : 0;
         Scale = new TimelineScale([.. picture.Result.Days.Select(day => (day.Start, day.End))], gutter + 8, width - 10);
         foreach (var day in picture.Result.Days)
         {
             Heading(day.Number);
-            var rows = new TimelineRows(picture, sheet, Scale, day.Number, beside, width);
+            var rows = new TimelineRows(picture, sheet, Scale, day.Number, beside ? gutter - 8 : width - 16, beside, width);
             y = rows.Draw(y);
             Bands.AddRange(rows.Bands);
             Key(day.Number);
