@@ -58,7 +58,7 @@ internal static class TimelineSigns
         Battery("battery on the rig", BatteryPlace.OnRig);
         Battery("resting", BatteryPlace.Resting);
         Battery("charging", BatteryPlace.Charging);
-        Battery("charged", BatteryPlace.Full);
+        Battery("full", BatteryPlace.Full);
         Battery("waiting for bay, power or temperature", BatteryPlace.WaitingForBay, BatteryPlace.WaitingForPower, BatteryPlace.WaitingForTemperature);
         Battery("empty", BatteryPlace.Spent);
         if (picture.Result.Swaps.Any(swap => !swap.Forced))
