@@ -23,6 +23,7 @@ namespace RigScenarios.Cli
                 RunCommand.Create(),
                 DayCommand.Create(),
                 BalanceCommand.Create(),
+                WiringCommand.Create(),
                 SweepCommand.Create(),
                 TravelCommand.Create(clock ?? TimeProvider.System),
                 NotebookCommand.Create(),

@@ -2,7 +2,6 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text.Json;
 using Microsoft.Playwright;
-using RigScenarios.Page;
 
 namespace RigScenarios.Benchmarks;
 
@@ -34,34 +33,13 @@ internal static class PageCommand
             return 2;
         }
 
-        if (Find() is not { } chromium)
-        {
-            await Console.Error.WriteLineAsync("This needs Chromium on the path; it was not found.");
+        await using var opened = await OpenedPage.OpenAsync(arguments[0]);
+        if (opened is null)
             return 2;
-        }
-
-        var notebook = Path.GetFullPath(arguments[0]);
-        var rigs = Directory.CreateTempSubdirectory("rigscenarios-benchmark-").FullName;
-        try
-        {
-            var data = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(notebook)!, "..", "data"));
-            await using var server = await PageServer.StartAsync(new PageOptions { NotebookFolder = Path.GetDirectoryName(notebook)!, DataFolder = data, RigFolder = rigs, Port = 0 });
-            using var playwright = await Playwright.CreateAsync();
-            await using var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = chromium, Args = ["--no-sandbox", "--disable-gpu"] });
-            var page = await browser.NewPageAsync(new() { ViewportSize = new() { Width = 1280, Height = 800 } });
-            page.SetDefaultTimeout(120_000);
-            await page.GotoAsync(server.Address.ToString());
-            await page.GotoAsync(new Uri(server.Address, $"/n/{Uri.EscapeDataString(Path.GetFileNameWithoutExtension(notebook))}").ToString());
-            await page.WaitForFunctionAsync("() => document.documentElement.dataset.rsRun");
-            // The chart to be redrawn stands on the screen, as it does before whoever drags.
-            await page.Locator(".lane-now figure").First.ScrollIntoViewIfNeededAsync();
-            await MeasureAsync(page, arguments[1], low, high, changes);
-            return 0;
-        }
-        finally
-        {
-            Directory.Delete(rigs, recursive: true);
-        }
+        // The chart to be redrawn stands on the screen, as it does before whoever drags.
+        await opened.Page.Locator(".lane-now figure").First.ScrollIntoViewIfNeededAsync();
+        await MeasureAsync(opened.Page, arguments[1], low, high, changes);
+        return 0;
     }
 
     private static async Task MeasureAsync(IPage page, string parameter, double low, double high, int changes)
@@ -90,7 +68,7 @@ internal static class PageCommand
         Console.WriteLine(FormattableString.Invariant($"server's memory from change {changes / 10} to {changes}: managed {(after.Managed - before.Managed) / 1e6:+0.0;-0.0} MB, process {(after.Process - before.Process) / 1e6:+0.0;-0.0} MB, in all {after.Process / 1e6:0} MB"));
     }
 
-    private static void Tell(string what, List<double> times)
+    internal static void Tell(string what, List<double> times)
     {
         times.Sort();
         Console.WriteLine(FormattableString.Invariant($"  {what}: median {times[times.Count / 2]:0} ms, 95 of 100 within {times[times.Count * 95 / 100]:0} ms"));
@@ -103,11 +81,4 @@ internal static class PageCommand
         using var process = Process.GetCurrentProcess();
         return (GC.GetTotalMemory(forceFullCollection: true), process.WorkingSet64);
     }
-
-    private static string? Find() =>
-        (from name in (string[])["chromium", "chromium-browser"]
-         from folder in (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
-         let path = Path.Combine(folder, OperatingSystem.IsWindows() ? name + ".exe" : name)
-         where File.Exists(path)
-         select path).FirstOrDefault();
 }

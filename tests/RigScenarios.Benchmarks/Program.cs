@@ -13,6 +13,7 @@ try
         ["measured-cells", .. var rest] => MeasuredCellsCommand.Run(rest),
         ["live", .. var rest] => await LiveCommand.RunAsync(rest),
         ["page", .. var rest] => await PageCommand.RunAsync(rest),
+        ["drag", .. var rest] => await DragCommand.RunAsync(rest),
         [] or ["help" or "--help" or "-h"] => Help(),
         _ => Benchmarks(args),
     };
@@ -38,6 +39,8 @@ static int Help()
             move one parameter of a notebook to and fro, tell times and memory
         {PageCommand.Usage}
             the same on its living page in Chromium: from the slider's event until the chart is drawn
+        {DragCommand.Usage}
+            drag a part of a drawing there: from the pointer's move until answer, drawing and charts are drawn
         --filter PATTERN
             measure speed (BenchmarkDotNet), for instance --filter *Discharge*
         """);

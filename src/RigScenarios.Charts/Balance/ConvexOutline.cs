@@ -27,6 +27,7 @@ internal static class ConvexOutline
     }
 
     /// <summary>Whether a point lies in a convex outline, its edge included, whichever way round it runs.</summary>
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveOptimization)]
     public static bool Holds(IReadOnlyList<(double X, double Y)> outline, (double X, double Y) point)
     {
         bool left = false, right = false;

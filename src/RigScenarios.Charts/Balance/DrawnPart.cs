@@ -41,11 +41,10 @@ internal static class DrawnPart
             Rail(sheet, part.Name, (x, y), direction, (range!.Least - placement.Offset.X).Meters, (range.Greatest - placement.Offset.X).Meters);
     }
 
+    // Only what it is: a page that can move it says that to a keyboard and a screen reader, one that can't promises nothing.
     private static string Slider(string words, Length at, LengthRange range, (double X, double Y) direction) =>
         string.Create(CultureInfo.InvariantCulture, $"data-move=\"{SvgSheet.Number(direction.X)},{SvgSheet.Number(direction.Y)}\" data-at=\"{at.Meters:0.######}\" ")
-        + string.Create(CultureInfo.InvariantCulture, $"data-least=\"{range.Least.Meters:0.######}\" data-greatest=\"{range.Greatest.Meters:0.######}\" tabindex=\"0\" role=\"slider\" ")
-        + string.Create(CultureInfo.InvariantCulture, $"aria-valuemin=\"{range.Least.Millimeters:0.#}\" aria-valuemax=\"{range.Greatest.Millimeters:0.#}\" aria-valuenow=\"{at.Millimeters:0.#}\" ")
-        + $"aria-valuetext=\"{RigWords.Signed(at)}\" aria-label=\"{HtmlText.Escape(words)}: how far forward on its carrier, in mm\"";
+        + string.Create(CultureInfo.InvariantCulture, $"data-least=\"{range.Least.Meters:0.######}\" data-greatest=\"{range.Greatest.Meters:0.######}\" data-words=\"{HtmlText.Escape(words)}\"");
 
     private static void Rail(SvgSheet sheet, string name, (double X, double Y) middle, (double X, double Y) direction, double least, double greatest)
     {

@@ -10,7 +10,8 @@ namespace RigScenarios.Charts.Balance;
 /// <remarks>
 /// For pages that let a reader move parts: both views are <c>g[data-view]</c> ("side", "above"); a part is <c>g.rs-part[data-part]</c>, with <c>data-on</c> its carrier; its label is
 /// <c>g.rs-label[data-label]</c>. A part that can be moved has <c>data-move="dx,dy"</c>, SVG units a metre of offset in that view, and <c>data-at</c>, <c>data-least</c>,
-/// <c>data-greatest</c> in metres; its range is drawn in <c>g.rs-rail[data-rail]</c> right after it. The centre's mark is <c>g.rs-centre</c>.
+/// <c>data-greatest</c> in metres, and <c>data-words</c>, its name; its range is drawn in <c>g.rs-rail[data-rail]</c> right after it. The centre's mark is <c>g.rs-centre</c>.
+/// Scale and frame hold for the whole range of all that can be moved, so that nothing else jumps while a part is moved.
 /// </remarks>
 public static class RigDrawing
 {

@@ -1,5 +1,6 @@
 using RigScenarios.Balance;
 using RigScenarios.Parts;
+using RigScenarios.Scenarios;
 
 namespace RigScenarios.Charts.Balance;
 
@@ -23,6 +24,20 @@ public sealed record RigDrawingOptions
 
     /// <summary>Parts that a reader may move, with the range of their offset along their carrier's x axis. The offset at present may lie outside.</summary>
     public OrderedMap<LengthRange> Moveable { get; init; } = OrderedMap<LengthRange>.Empty;
+
+    /// <summary>The options for a balanced build of a scenario: the parts' own names, what carries it, and all that slides can be moved.</summary>
+    /// <param name="balance">The balance of the build.</param>
+    public static RigDrawingOptions Of(BuildBalance balance)
+    {
+        ArgumentNullException.ThrowIfNull(balance);
+        return new()
+        {
+            Names = new(balance.Rig.Things.Select(thing => KeyValuePair.Create(thing.Key, thing.Value.Name))),
+            Head = balance.Present,
+            Shoulder = balance.Shoulder,
+            Moveable = new(balance.Rig.Moveable),
+        };
+    }
 
     internal string NameOf(string part) => Names.TryGetValue(part, out var words) ? words : part;
 }

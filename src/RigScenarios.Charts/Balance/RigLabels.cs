@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using RigScenarios.Charts.Placement;
 using RigScenarios.Charts.Style;
 
@@ -11,7 +12,7 @@ internal sealed record LabelWish(string Name, string Short, string Long, double 
     public Box Around { get; } = new(Outline.Min(p => p.X), Outline.Min(p => p.Y), Outline.Max(p => p.X), Outline.Max(p => p.Y));
 
     /// <summary>The outline's edges with the room that each takes: most lie far from any box and are passed over at once.</summary>
-    public IReadOnlyList<DrawnLine> Edges { get; } = [.. Outline.Select((corner, i) => new DrawnLine(corner, Outline[(i + 1) % Outline.Count]))];
+    public List<DrawnLine> Edges { get; } = [.. Outline.Select((corner, i) => new DrawnLine(corner, Outline[(i + 1) % Outline.Count]))];
 
     public (double X, double Y) Middle => ((Around.Left + Around.Right) / 2, (Around.Top + Around.Bottom) / 2);
 }
@@ -19,6 +20,7 @@ internal sealed record LabelWish(string Name, string Short, string Long, double 
 /// <summary>A straight line in a view, pixels.</summary>
 internal sealed record DrawnLine((double X, double Y) From, (double X, double Y) To)
 {
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public bool Crosses(Box box) =>
         Math.Min(From.X, To.X) <= box.Right && Math.Max(From.X, To.X) >= box.Left && Math.Min(From.Y, To.Y) <= box.Bottom && Math.Max(From.Y, To.Y) >= box.Top
         && box.IsCrossed(From, To);
@@ -42,6 +44,12 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
 
     // Two numbers side by side must not read as one.
     private const double Apart = 7;
+    private const int Steps = 6;
+
+    // From the middle outwards.
+    private static readonly (int I, int J)[] Cells =
+        [.. Enumerable.Range(-Steps, (2 * Steps) + 1).SelectMany(i => Enumerable.Range(-Steps, (2 * Steps) + 1).Select(j => (I: i, J: j))).OrderBy(cell => Math.Abs(cell.I) + Math.Abs(cell.J))];
+
     private readonly List<Box> taken = [];
     private readonly List<DrawnLine> leaders = [];
 
@@ -59,29 +67,38 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
     private RigLabel? OnPart(LabelWish wish)
     {
         var width = ChartStyle.TextWidth(wish.Short, SvgSheet.TextSize) + wish.Sign;
-        var best = Grid(wish.Around, width)
-            .Where(box => wish.Around.Contains(box) && ConvexOutline.Holds(wish.Outline, Middle(box)) && IsFree(box))
-            .Select(box => (Box: box, Cost: Cost(wish, box)))
-            .Where(choice => choice.Cost < 1000)
-            .OrderBy(choice => choice.Cost).FirstOrDefault();
-        return best.Box is null ? null : Take(new RigLabel(wish, wish.Short, best.Box, null));
+        // A box on the part can only meet what meets the part's own frame.
+        var near = wishes.Where(other => other != wish && other.Around.Overlaps(wish.Around)).ToList();
+        var (best, least) = ((Box?)null, 1000.0);
+        foreach (var box in Grid(wish.Around, width))
+        {
+            // How far it lies from the middle is told at once; the rest is looked at only where that leaves hope.
+            var cost = Distance(Middle(box), wish.Middle) / 4;
+            if (cost < least && wish.Around.Contains(box) && ConvexOutline.Holds(wish.Outline, Middle(box)) && IsFree(box) && (cost += Cost(wish, box, near)) < least)
+                (best, least) = (box, cost);
+        }
+        return best is null ? null : Take(new RigLabel(wish, wish.Short, best, null));
     }
 
     private RigLabel Beside(LabelWish wish)
     {
         var width = ChartStyle.TextWidth(wish.Short, SvgSheet.TextSize) + wish.Sign;
-        var around = wish.Around;
-        var best = Rings(around, width)
-            .Where(box => frame.Contains(box) && IsFree(box))
-            .Select(box => (Box: box, End: Nearest(wish, Middle(box)), Cost: Distance(Middle(box), wish.Middle) + (35 * wishes.Count(other => other != wish && other.Around.Overlaps(box)))))
-            .Where(choice => new DrawnLine(Nearest(choice.Box, choice.End), choice.End) is var leader && !taken.Exists(leader.Crosses))
-            .OrderBy(choice => choice.Cost).FirstOrDefault();
+        var (best, least, end) = ((Box?)null, double.PositiveInfinity, default((double X, double Y)));
+        foreach (var box in Rings(wish.Around, width))
+        {
+            var cost = Distance(Middle(box), wish.Middle);
+            if (cost >= least || !frame.Contains(box) || !IsFree(box) || (cost += 35 * Under(wish, box)) >= least)
+                continue;
+            var at = Nearest(wish, Middle(box));
+            var leader = new DrawnLine(Nearest(box, at), at);
+            if (!CrossesTaken(leader))
+                (best, least, end) = (box, cost, at);
+        }
         // A rig that leaves no free spot anywhere still gets its number: on the part.
-        var box = best.Box ?? At(wish.Middle, width);
-        (double X, double Y)? end = best.Box is null ? null : best.End;
-        if (end is { } at)
-            leaders.Add(new(Nearest(box, at), at));
-        return Take(new RigLabel(wish, wish.Short, box, end));
+        if (best is null)
+            return Take(new RigLabel(wish, wish.Short, At(wish.Middle, width), null));
+        leaders.Add(new(Nearest(best, end), end));
+        return Take(new RigLabel(wish, wish.Short, best, end));
     }
 
     private RigLabel WithName(RigLabel label)
@@ -91,16 +108,57 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
         var wish = label.Wish;
         var width = ChartStyle.TextWidth(wish.Long, SvgSheet.TextSize) + wish.Sign + 2;
         taken.Remove(label.Box);
-        var fits = Grid(wish.Around, width).FirstOrDefault(box => wish.Around.Contains(box) && IsFree(box)
-            && !wishes.Any(other => other.Edges.Any(edge => edge.Crosses(box))));
+        var edges = wishes.Where(other => other.Around.Overlaps(wish.Around)).SelectMany(other => other.Edges).Where(edge => edge.Crosses(wish.Around)).ToList();
+        var fits = Grid(wish.Around, width).FirstOrDefault(box => wish.Around.Contains(box) && IsFree(box) && !AnyCrosses(edges, box));
         return Take(fits is null ? label : label with { Text = wish.Long, Box = fits });
     }
 
     // A number is read as that of the smallest part it lies on: so it keeps off smaller ones.
-    private double Cost(LabelWish wish, Box box) =>
-        (Distance(Middle(box), wish.Middle) / 4)
-        + (1000 * wishes.Count(other => other != wish && other.Area <= wish.Area && ConvexOutline.Holds(other.Outline, Middle(box))))
-        + (25 * wishes.Count(other => other != wish && other.Edges.Any(edge => edge.Crosses(box))));
+    private static double Cost(LabelWish wish, Box box, List<LabelWish> near)
+    {
+        double cost = 0;
+        foreach (var other in near)
+        {
+            if (other.Area <= wish.Area && ConvexOutline.Holds(other.Outline, Middle(box)))
+                cost += 1000;
+            if (AnyCrosses(other.Edges, box))
+                cost += 25;
+        }
+        return cost;
+    }
+
+    private int Under(LabelWish wish, Box box)
+    {
+        var count = 0;
+        foreach (var other in wishes)
+        {
+            if (other != wish && other.Around.Overlaps(box))
+                count++;
+        }
+        return count;
+    }
+
+    // The innermost loops are asked some ten thousand times for one drawing: written out, and compiled in full at once, for a page draws from its first second on.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private static bool AnyCrosses(List<DrawnLine> lines, Box box)
+    {
+        for (var i = 0; i < lines.Count; i++)
+        {
+            if (lines[i].Crosses(box))
+                return true;
+        }
+        return false;
+    }
+
+    private bool CrossesTaken(DrawnLine leader)
+    {
+        for (var i = 0; i < taken.Count; i++)
+        {
+            if (leader.Crosses(taken[i]))
+                return true;
+        }
+        return false;
+    }
 
     private RigLabel Take(RigLabel label)
     {
@@ -108,21 +166,26 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
         return label;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool IsFree(Box box)
     {
-        var wide = new Box(box.Left - Apart, box.Top - Air, box.Right + Apart, box.Bottom + Air);
-        return !taken.Exists(other => other.Overlaps(wide)) && !leaders.Exists(leader => leader.Crosses(box));
+        for (var i = 0; i < taken.Count; i++)
+        {
+            var other = taken[i];
+            if (other.Left < box.Right + Apart && box.Left - Apart < other.Right && other.Top < box.Bottom + Air && box.Top - Air < other.Bottom)
+                return false;
+        }
+        return !AnyCrosses(leaders, box);
     }
 
     private static IEnumerable<Box> Grid(Box around, double width)
     {
-        const int steps = 6;
         var (x, y) = ((around.Left + around.Right) / 2, (around.Top + around.Bottom) / 2);
         var (dx, dy) = ((around.Right - around.Left - width - 3) / 2, (around.Bottom - around.Top - Height - 3) / 2);
         if (dx < 0 || dy < 0)
             yield break;
-        foreach (var (i, j) in Enumerable.Range(-steps, (2 * steps) + 1).SelectMany(i => Enumerable.Range(-steps, (2 * steps) + 1).Select(j => (I: i, J: j))).OrderBy(cell => Math.Abs(cell.I) + Math.Abs(cell.J)))
-            yield return At((x + (dx * i / steps), y + (dy * j / steps)), width);
+        foreach (var (i, j) in Cells)
+            yield return At((x + (dx * i / Steps), y + (dy * j / Steps)), width);
     }
 
     private static IEnumerable<Box> Rings(Box around, double width)

@@ -27,9 +27,10 @@ internal sealed class RigSheet
     {
         (this.build, this.options, this.width) = (build, options, width);
         var (side, above) = (new RigView(build, RigSide.Right), new RigView(build, RigSide.Above));
-        double[] heights = [0, .. side.Points.Select(point => point.Y), .. options.Head is { } head ? [-head.Head.AxisDepth.Meters] : Array.Empty<double>()];
-        double[] asides = [0, .. above.Points.Select(point => point.Y)];
-        double[] along = [0, .. side.Points.Select(point => point.X), .. Supports()];
+        List<(double X, double Y)> sidePoints = [.. side.Points(options.Moveable)], abovePoints = [.. above.Points(options.Moveable)];
+        double[] heights = [0, .. sidePoints.Select(point => point.Y), .. options.Head is { } head ? [-head.Head.AxisDepth.Meters] : Array.Empty<double>()];
+        double[] asides = [0, .. abovePoints.Select(point => point.Y)];
+        double[] along = [0, .. sidePoints.Select(point => point.X), .. Supports()];
         least = along.Min();
         var longest = Math.Max(along.Max() - least, 0.01);
         PerMetre = Math.Min((width - (2 * Air)) / longest, 0.75 * width / Math.Max(0.01, Math.Max(heights.Max() - heights.Min(), asides.Max() - asides.Min())));
@@ -38,9 +39,9 @@ internal sealed class RigSheet
         Heading("From the camera's right", withLens: true);
         Views.Add(Draw(side, heights.Min(), heights.Max()));
         if (options.Head is { } plate)
-            y = SupportStrip.Plate(sheet, plate, build.MassProperties.Centre.X, X, y, width) + 8;
+            y = SupportStrip.Plate(sheet, plate, build.MassProperties.Centre.X, X, y, width, options.Moveable.Count > 0) + 8;
         if (options.Shoulder is { } shoulder)
-            y = SupportStrip.Shoulder(sheet, shoulder, build.MassProperties.Centre.X, X, y, width) + 8;
+            y = SupportStrip.Shoulder(sheet, shoulder, build.MassProperties.Centre.X, X, y, width, options.Moveable.Count > 0) + 8;
         Heading("From above", withLens: true);
         Views.Add(Draw(above, asides.Min(), asides.Max()));
         ScaleBar(longest);
@@ -57,9 +58,7 @@ internal sealed class RigSheet
     public string ToSvg(string shape)
     {
         var box = $"viewBox=\"0 0 {SvgSheet.Number(width)} {SvgSheet.Number(y + 4)}\"";
-        // A picture is one thing to a screen reader; a drawing with things to move is a group of them.
-        var role = options.Moveable.Count == 0 ? "img" : "group";
-        return $"<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"{shape}\" {box} role=\"{role}\" font-family=\"sans-serif\" aria-label=\"{HtmlText.Escape(RigWords.Alternative(build, options))}\">{sheet}</svg>";
+        return $"<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"{shape}\" {box} role=\"img\" font-family=\"sans-serif\" aria-label=\"{HtmlText.Escape(RigWords.Alternative(build, options))}\">{sheet}</svg>";
     }
 
     private double X(Length length) => left + ((length.Meters - least) * PerMetre);

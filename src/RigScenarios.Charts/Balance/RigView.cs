@@ -24,8 +24,11 @@ internal sealed record SeenPart(string Name, int Number, IReadOnlyList<(double X
 /// <summary>A build seen from one side.</summary>
 internal sealed class RigView
 {
+    private readonly PlacedBuild build;
+
     public RigView(PlacedBuild build, RigSide side)
     {
+        this.build = build;
         Side = side;
         var places = build.MassProperties.Parts;
         Parts = [.. build.Parts.Index().Select(entry => See(entry.Item.Key, entry.Index + 1, entry.Item.Value, places))];
@@ -40,7 +43,31 @@ internal sealed class RigView
     /// <summary>The centre of gravity, m.</summary>
     public (double X, double Y) Centre { get; }
 
-    public IEnumerable<(double X, double Y)> Points => Parts.SelectMany(part => part.Outline).Append(Centre);
+    /// <summary>All that the view must have room for, wherever in their ranges the parts that can be moved stand.</summary>
+    public IEnumerable<(double X, double Y)> Points(RigScenarios.Parts.OrderedMap<LengthRange> moveable)
+    {
+        yield return Centre;
+        var seen = Parts.ToDictionary(part => part.Name, StringComparer.Ordinal);
+        foreach (var part in Parts)
+        {
+            double left = 0, right = 0, down = 0, up = 0;
+            for (var name = part.Name; name is not null && moveable.Count > 0; name = build.Parts[name].Placement.Carrier)
+            {
+                if (!moveable.TryGetValue(name, out var range))
+                    continue;
+                var at = build.Parts[name].Placement.Offset.X;
+                var (back, forward) = (Math.Min(0, (range.Least - at).Meters), Math.Max(0, (range.Greatest - at).Meters));
+                var (x, y) = seen[name].Along;
+                (left, right) = (left + Math.Min(back * x, forward * x), right + Math.Max(back * x, forward * x));
+                (down, up) = (down + Math.Min(back * y, forward * y), up + Math.Max(back * y, forward * y));
+            }
+            foreach (var (x, y) in part.Outline)
+            {
+                yield return (x + left, y + down);
+                yield return (x + right, y + up);
+            }
+        }
+    }
 
     private SeenPart See(string name, int number, PlacedPart part, RigScenarios.Parts.OrderedMap<PartInPlace> places)
     {

@@ -11,7 +11,7 @@ internal static class SupportStrip
 
     /// <summary>Draws the plate's travel.</summary>
     /// <returns>y below it.</returns>
-    public static double Plate(SvgSheet sheet, HeadBalance head, Length centre, Func<Length, double> x, double y, double width)
+    public static double Plate(SvgSheet sheet, HeadBalance head, Length centre, Func<Length, double> x, double y, double width, bool isMoving)
     {
         sheet.Open("g", "class=\"rs-plate\"").Text("plate travel", 12, y + 12);
         var bar = y + 26;
@@ -24,14 +24,14 @@ internal static class SupportStrip
             ($"rear end {RigWords.Signed(head.Head.PlateTravel.Least)}", rear),
             ($"head at {RigWords.Signed(head.Plate)}", x(head.Plate)),
             ($"front end {RigWords.Signed(head.Head.PlateTravel.Greatest)}", front),
-        ]);
+        ], isMoving);
         sheet.Close("g");
         return bottom;
     }
 
     /// <summary>Draws pad and hands.</summary>
     /// <returns>y below them.</returns>
-    public static double Shoulder(SvgSheet sheet, ShoulderBalance shoulder, Length centre, Func<Length, double> x, double y, double width)
+    public static double Shoulder(SvgSheet sheet, ShoulderBalance shoulder, Length centre, Func<Length, double> x, double y, double width, bool isMoving)
     {
         sheet.Open("g", "class=\"rs-shoulder\"").Text("on the shoulder", 12, y + 12);
         var bar = y + 28;
@@ -44,7 +44,7 @@ internal static class SupportStrip
             var (tip, foot) = load.Newtons < 0 ? (bar + 13, bar) : (bar, bar + 13);
             sheet.Polygon("rs-rest-fill", [(at, tip), (at - 6, foot), (at + 6, foot)]);
         }
-        var bottom = Names(sheet, bar + 17, width, [(RigWords.Pad(shoulder.PadLoad), pad), (RigWords.Hands(shoulder.HandLoad), hands)]);
+        var bottom = Names(sheet, bar + 17, width, [(RigWords.Pad(shoulder.PadLoad), pad), (RigWords.Hands(shoulder.HandLoad), hands)], isMoving);
         sheet.Close("g");
         return bottom;
     }
@@ -52,13 +52,14 @@ internal static class SupportStrip
     // Where the centre of gravity stands over the strip.
     private static void Pointer(SvgSheet sheet, double x, double y) => sheet.Polygon("rs-mark-fill", [(x, y), (x - 5, y - 9), (x + 5, y - 9)]);
 
-    private static double Names(SvgSheet sheet, double top, double width, IReadOnlyList<(string Name, double Middle)> names)
+    private static double Names(SvgSheet sheet, double top, double width, IReadOnlyList<(string Name, double Middle)> names, bool isMoving)
     {
         const double side = 12;
         var sorted = names.OrderBy(name => name.Middle).ToList();
         var places = NameRows.Place([.. sorted.Select(name => (name.Name, name.Middle - side))], width - (2 * side));
         foreach (var (i, place) in places.Index())
             sheet.Text(sorted[i].Name, side + place.Left, top + (place.Row * Row) + 12);
-        return top + ((places.Max(place => place.Row) + 1) * Row) + 4;
+        // While parts are moved names come closer and part again: the view below must not go up and down with them.
+        return top + ((isMoving ? names.Count : places.Max(place => place.Row) + 1) * Row) + 4;
     }
 }

@@ -22,6 +22,7 @@ internal sealed class SvgSheet
         ["rs-mark-line"] = "fill=\"none\" stroke=\"#b34f00\" stroke-width=\"1.6\" stroke-dasharray=\"2 3\"",
         ["rs-mark-fill"] = "fill=\"#b34f00\"",
         ["rs-mark-ring"] = "fill=\"#ffffff\" stroke=\"#b34f00\" stroke-width=\"2.2\"",
+        ["rs-weakest"] = "fill=\"none\" stroke=\"#b34f00\" stroke-width=\"3\" stroke-linejoin=\"round\"",
         ["rs-rest-line"] = "fill=\"none\" stroke=\"#0067a1\" stroke-width=\"2\"",
         ["rs-rest-fill"] = "fill=\"#0067a1\"",
         ["rs-grid"] = "fill=\"none\" stroke=\"#dddddd\" stroke-width=\"1\"",

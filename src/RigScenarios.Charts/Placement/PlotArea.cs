@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace RigScenarios.Charts.Placement;
 
 /// <summary>A rectangle in pixels, y downwards, origin in the plot's upper left corner.</summary>
@@ -12,25 +14,22 @@ internal sealed record Box(double Left, double Top, double Right, double Bottom)
     {
         var (from, to) = (0.0, 1.0);
         var (dx, dy) = (b.X - a.X, b.Y - a.Y);
-        foreach (var (p, q) in new[] { (-dx, a.X - Left), (dx, Right - a.X), (-dy, a.Y - Top), (dy, Bottom - a.Y) })
-        {
-            if (p == 0)
-            {
-                if (q < 0)
-                    return false;
-                continue;
-            }
+        return Clips(-dx, a.X - Left, ref from, ref to) && Clips(dx, Right - a.X, ref from, ref to)
+            && Clips(-dy, a.Y - Top, ref from, ref to) && Clips(dy, Bottom - a.Y, ref from, ref to);
+    }
 
-            var t = q / p;
-            if (p < 0)
-                from = Math.Max(from, t);
-            else
-                to = Math.Min(to, t);
-            if (from > to)
-                return false;
-        }
-
-        return true;
+    // Asked many thousand times for one drawing: no array, nothing to collect.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private static bool Clips(double p, double q, ref double from, ref double to)
+    {
+        if (p == 0)
+            return q >= 0;
+        var t = q / p;
+        if (p < 0)
+            from = Math.Max(from, t);
+        else
+            to = Math.Min(to, t);
+        return from <= to;
     }
 }
 

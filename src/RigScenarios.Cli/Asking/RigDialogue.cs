@@ -51,9 +51,11 @@ internal sealed class RigDialogue(IAnsiConsole console, OrderedMap<Part> library
         else
         {
             var prompt = new SelectionPrompt<string> { PageSize = RowsShown, WrapAround = true, SearchEnabled = true, Converter = Row, SearchPlaceholderText = "[grey](type a few letters to search)[/]" }
-                .Title(Markup.Escape(question.Label)).AddChoices(listed).AddChoices(NotListed);
+                .Title(Markup.Escape(question.Label));
+            // First, so that who only presses Enter has none of it and not the first of the list.
             if (!question.Required)
                 prompt.AddChoice(None);
+            prompt.AddChoices(listed).AddChoices(NotListed);
             chosen = [await prompt.ShowAsync(console, cancellation)];
         }
         foreach (var id in chosen.Where(id => id != None))

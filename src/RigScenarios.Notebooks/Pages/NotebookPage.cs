@@ -63,8 +63,9 @@ public static class NotebookPage
     private static string Shown(string value, NotebookParameter parameter) => parameter.Kind switch
     {
         ParameterKind.YesNo => value == "true" ? "yes" : "no",
-        ParameterKind.Text => value,
-        _ => $"{value.Replace('-', '−')} {parameter.Unit}".TrimEnd(),
+        ParameterKind.Places => value.Length == 0 ? "nothing moved" : value.Replace(" -", " −", StringComparison.Ordinal),
+        ParameterKind.Number or ParameterKind.WholeNumber => $"{value.Replace('-', '−')} {parameter.Unit}".TrimEnd(),
+        _ => value,
     };
 
     private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];

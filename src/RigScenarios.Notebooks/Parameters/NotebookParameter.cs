@@ -1,4 +1,5 @@
 using System.Globalization;
+using RigScenarios.Scenarios;
 
 namespace RigScenarios.Notebooks.Parameters;
 
@@ -31,6 +32,9 @@ public enum ParameterKind
 
     /// <summary>A part that a scenario can use, of one kind.</summary>
     Part,
+
+    /// <summary>Things of a build that were moved along their mounts, as in "plate -160 mm; pad -150 mm"; empty for none.</summary>
+    Places,
 }
 
 /// <summary>A parameter of a notebook: what the cell tagged <c>parameters</c> declares, and what its comment says of it.</summary>
@@ -60,7 +64,7 @@ public sealed record NotebookParameter
     /// <summary>The only texts taken, or empty where any text is.</summary>
     public IReadOnlyList<string> Choices { get; init; } = [];
 
-    /// <summary>For a build, a day or a part: the parameter that names the scenario file; otherwise empty.</summary>
+    /// <summary>For a build, a day or a part: the parameter that names the scenario file; for places the one that names the build; otherwise empty.</summary>
     public string Of { get; init; } = "";
 
     /// <summary>For a part: its kind, as in parts files ("battery"); otherwise empty.</summary>
@@ -84,6 +88,7 @@ public sealed record NotebookParameter
                 ParameterKind.ScenarioFile => "a scenario file",
                 ParameterKind.Build => "a build of the scenario",
                 ParameterKind.Day => "a day of the scenario",
+                ParameterKind.Places => MovedPlaces.Accepted,
                 ParameterKind.Part => $"a {PartKind} that the scenario's files describe, by its id",
                 ParameterKind.WholeNumber => "a whole number",
                 _ => "a number",
@@ -115,7 +120,7 @@ public sealed record NotebookParameter
                 return DateOnly.TryParseExact(text, "yyyy-M-d", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
                     ? (date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), null)
                     : Refuse($"\"{given}\" is no date");
-            case ParameterKind.ScenarioFile or ParameterKind.Build or ParameterKind.Day or ParameterKind.Part:
+            case ParameterKind.ScenarioFile or ParameterKind.Build or ParameterKind.Day or ParameterKind.Part or ParameterKind.Places:
                 // Whether there is such a one is known only with the scenario at hand.
                 return (text, null);
             default:
@@ -127,7 +132,7 @@ public sealed record NotebookParameter
     internal string Literal(string value) => Kind switch
     {
         ParameterKind.Date => $"new DateOnly({value.Replace("-0", "-", StringComparison.Ordinal).Replace("-", ", ", StringComparison.Ordinal)})",
-        ParameterKind.Text or ParameterKind.ScenarioFile or ParameterKind.Build or ParameterKind.Day or ParameterKind.Part =>
+        ParameterKind.Text or ParameterKind.ScenarioFile or ParameterKind.Build or ParameterKind.Day or ParameterKind.Part or ParameterKind.Places =>
             Microsoft.CodeAnalysis.CSharp.SymbolDisplay.FormatLiteral(value, quote: true),
         _ => value + LiteralSuffix,
     };
@@ -156,7 +161,7 @@ public sealed record NotebookParameter
     /// <summary>Why a value is not taken, with what is accepted instead.</summary>
     internal (string? Value, string? Problem) Refuse(string why) => (null, $"{Name}: {why}. Expected ({Label}): {Accepted}; for example {Name}={Example}.");
 
-    private string Example => Default.Contains(' ') ? $"\"{Default}\"" : Default;
+    private string Example => Kind == ParameterKind.Places && Default.Length == 0 ? "\"plate -160 mm\"" : Default.Contains(' ') ? $"\"{Default}\"" : Default;
 
     private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
 }

@@ -33,6 +33,13 @@ internal sealed record ParameterScope(IReadOnlyList<ScenarioFolder> Folders, Sce
                 values[i] = Named(values[i], values, folder, problems);
         }
 
+        // After the builds, which they speak of.
+        for (var i = 0; i < values.Count; i++)
+        {
+            if (values[i].Parameter.Kind == ParameterKind.Places && values[i].Value.Length > 0)
+                values[i] = Places(values[i], values, folder, problems);
+        }
+
         return problems;
     }
 
@@ -65,6 +72,26 @@ internal sealed record ParameterScope(IReadOnlyList<ScenarioFolder> Folders, Sce
             return value with { Value = choices[0].Value };
         var nearest = NearestName.To(value.Value, choices.Select(choice => choice.Value)) is { } near ? $" Did you mean \"{near}\"?" : "";
         problems.Add($"{value.Parameter.Name}: the scenario has no \"{value.Value}\".{nearest} Expected ({value.Parameter.Label}): one of {string.Join(" | ", choices.Select(choice => choice.Value))}.");
+        return value;
+    }
+
+    /// <summary>What another build has no place for is forgotten where values fall back; a mistake in a given text is told.</summary>
+    private ParameterValue Places(ParameterValue value, List<ParameterValue> all, string folder, List<string> problems)
+    {
+        if (Scenarios.BuildOf(value.Parameter, all, folder) is not { } owner)
+            return value;
+        var found = MovedPlaces.Problems(owner.Scenario, owner.Build, value.Value);
+        if (found.Count == 0)
+            return value;
+        if (!value.IsGiven || (FallsBack && found.All(problem => problem.Path.Length > 0)))
+        {
+            var slides = MovedPlaces.Of(owner.Scenario, owner.Build).Select(part => part.Name).ToHashSet(StringComparer.Ordinal);
+            if (found.All(problem => !slides.Contains(problem.Path)))
+                return value with { Value = MovedPlaces.Text(MovedPlaces.Read(value.Value).Where(thing => slides.Contains(thing.Key))) };
+        }
+
+        problems.AddRange(found.Select(problem => $"{value.Parameter.Name}: {(problem.Path.Length > 0 ? $"{problem.Path}: " : "")}{problem.Problem}"
+            + $"{(problem.Nearest is { } near ? $" Did you mean \"{near}\"?" : "")} Expected ({value.Parameter.Label}): {problem.Accepted}."));
         return value;
     }
 }

@@ -40,8 +40,31 @@ internal sealed class ScenarioChoices
             case ParameterKind.Build or ParameterKind.Day or ParameterKind.Part:
                 var owner = values.FirstOrDefault(value => value.Parameter.Name == parameter.Of && value.Parameter.Kind == ParameterKind.ScenarioFile);
                 return owner is not null && Read(owner.Value, folder).Scenario is { } scenario ? Of(scenario, parameter) : [];
+            case ParameterKind.Places:
+                return BuildOf(parameter, values, folder) is { } chosen
+                    ? [.. MovedPlaces.Of(chosen.Scenario, chosen.Build).Select(part => new ParameterChoice(part.Name, part.Title, "") { Stretch = new(part.Range.Least.Millimeters, part.Range.Greatest.Millimeters, part.At.Millimeters) })]
+                    : [];
             default:
                 return [];
+        }
+    }
+
+    /// <summary>The scenario and the build whose things a parameter moves; null where either is not to be had, or nothing of the build has a place.</summary>
+    public (Scenario Scenario, string Build)? BuildOf(NotebookParameter places, IReadOnlyList<ParameterValue> values, string folder)
+    {
+        var build = values.FirstOrDefault(value => value.Parameter.Name == places.Of && value.Parameter.Kind == ParameterKind.Build);
+        var file = values.FirstOrDefault(value => value.Parameter.Name == build?.Parameter.Of && value.Parameter.Kind == ParameterKind.ScenarioFile);
+        if (build is null || file is null || Read(file.Value, folder).Scenario is not { } scenario || !scenario.Builds.ContainsKey(build.Value))
+            return null;
+        try
+        {
+            _ = MovedPlaces.Of(scenario, build.Value);
+            return (scenario, build.Value);
+        }
+        catch (ScenarioProblemsException)
+        {
+            // What is wrong with the build is told by the cell that asks for its balance.
+            return null;
         }
     }
 

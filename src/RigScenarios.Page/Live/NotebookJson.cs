@@ -34,6 +34,12 @@ internal static class NotebookJson
             json.WriteString("value", choice.Value);
             json.WriteString("title", choice.Title);
             json.WriteString("detail", choice.Detail);
+            if (choice.Stretch is { } stretch)
+            {
+                json.WriteNumber("least", Math.Round(stretch.Least, 3));
+                json.WriteNumber("greatest", Math.Round(stretch.Greatest, 3));
+                json.WriteNumber("at", Math.Round(stretch.At, 3));
+            }
             json.WriteEndObject();
         }
         json.WriteEndArray();
@@ -74,6 +80,7 @@ internal static class NotebookJson
         json.WriteString("label", parameter.Label);
         json.WriteString("kind", parameter is { Kind: ParameterKind.Text, Choices.Count: > 0 } ? "choice" : JsonNamingPolicy.KebabCaseLower.ConvertName(parameter.Kind.ToString()));
         json.WriteString("unit", parameter.Unit);
+        json.WriteString("of", parameter.Of);
         WriteNumber(json, "minimum", parameter.Minimum);
         WriteNumber(json, "maximum", parameter.Maximum);
         json.WriteString("default", parameter.Default);

@@ -1,5 +1,7 @@
 using System.Text.Json;
-using RigScenarios.Charts.Days;
+using RigScenarios.Charts;
+using RigScenarios.Charts.Balance;
+using RigScenarios.Days;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Drafts;
 using RigScenarios.Page.Answers;
@@ -12,11 +14,12 @@ namespace RigScenarios.Page.Rigs;
 internal static class RigAnswerJson
 {
     /// <param name="json">Written to.</param>
-    /// <param name="draft">The draft.</param>
     /// <param name="answer">What can be said of it.</param>
     /// <param name="problems">What is wrong with the draft as it was written; those of the answer are added.</param>
-    /// <param name="text">The scenario file's text; null while there is none.</param>
-    public static void Write(Utf8JsonWriter json, RigDraft draft, DraftAnswer answer, IReadOnlyList<Problem> problems, string? text)
+    /// <param name="chart">The chart of a day.</param>
+    /// <param name="isWhole">Whether there is a file to save.</param>
+    /// <param name="text">The scenario file's text; null while there is none, or where it isn't asked for.</param>
+    public static void Write(Utf8JsonWriter json, DraftAnswer answer, IReadOnlyList<Problem> problems, Func<DayResult, Figure> chart, bool isWhole, string? text)
     {
         json.WriteStartObject();
         WriteValue(json, "problems", problems.Concat(Problem.Of(answer.Problems)));
@@ -35,10 +38,26 @@ internal static class RigAnswerJson
         WriteValue(json, "assumed", answer.Assumed.Select(assumed => new { name = assumed.Name, value = assumed.Value, why = assumed.Why, source = Source(assumed) }));
         json.WriteStartArray("parts");
         if (answer.Result is { Series.Count: > 0 } result)
-            PartJson.Write(json, new FigurePart(DayChart.Of(result, "The day on this battery", draft.Starts)));
+            PartJson.Write(json, new FigurePart(chart(result)));
+        if (answer.Balance is { } balance)
+        {
+            foreach (var part in BalanceParts.Of(balance))
+                PartJson.Write(json, part);
+        }
         json.WriteEndArray();
+        WriteValue(json, "moveable", answer.Moveable.Select(part => new
+        {
+            value = part.Name,
+            title = part.Title,
+            least = Math.Round(part.Range.Least.Millimeters, 3),
+            greatest = Math.Round(part.Range.Greatest.Millimeters, 3),
+            at = Math.Round(part.At.Millimeters, 3),
+            isUsual = part.IsUsual,
+        }));
+        json.WriteString("batterySlide", answer.BatterySlide);
         json.WriteString("mass", Mass(answer.Totals));
         json.WriteString("price", Price(answer.Totals));
+        json.WriteBoolean("isWhole", isWhole);
         json.WriteString("text", text);
         json.WriteEndObject();
     }

@@ -16,6 +16,9 @@ namespace RigScenarios.Page.Rigs;
 internal sealed class RigEndpoints(RigFiles files, RunWatch watch, PageOptions options)
 {
     private readonly RigParts parts = new(files.PartsFolder);
+    private readonly KnownDays days = new();
+    private readonly Lock gate = new();
+    private (string Key, Scenario Scenario)? lastRead;
 
     public void Map(IEndpointRouteBuilder routes)
     {
@@ -49,11 +52,14 @@ internal sealed class RigEndpoints(RigFiles files, RunWatch watch, PageOptions o
         var buffer = await watch.RunAsync(
             cancellation =>
             {
-                var answer = DraftAnswer.Of(draft, place.Before, parts.Read(), place.Build, place.Day, cancellation);
-                var text = problems.Any(problem => problem.Severity == "error") || answer.Scenario is not { } after ? null : TextFor(place, after);
+                var key = KnownDays.KeyOf(draft, place, parts.Mark);
+                var answer = DraftAnswer.Of(draft, place.Before, parts.Read(), place.Build, place.Day, days.Find(key), cancellation);
+                var isWhole = answer.Scenario is not null && !problems.Any(problem => problem.Severity == "error");
+                // Whoever drags wants the picture at once; the text only where somebody looks at it.
+                var text = isWhole && !RequestJson.Flag(json, "brief") ? TextFor(place, answer.Scenario!) : null;
                 var written = new ArrayBufferWriter<byte>(64 * 1024);
                 using (var writer = new Utf8JsonWriter(written))
-                    RigAnswerJson.Write(writer, draft, answer, problems, text);
+                    RigAnswerJson.Write(writer, answer, problems, result => days.Chart(key, result, draft.Starts), isWhole, text);
                 return Task.FromResult(written);
             },
             context.RequestAborted);
@@ -89,11 +95,28 @@ internal sealed class RigEndpoints(RigFiles files, RunWatch watch, PageOptions o
         if (string.IsNullOrEmpty(id))
             return new RigPlace(null, null, RigPlace.NewBuild, RigPlace.NewDay);
         var file = files.Read(id);
+        var scenario = Read(file);
+        return new RigPlace(file, scenario, Named(build, scenario.Builds.Keys, "build", RigPlace.NewBuild), Named(day, scenario.Days.Keys, "day", RigPlace.NewDay));
+    }
+
+    /// <summary>The scenario of a file; the last one is kept as long as neither it nor a parts file that it names changes.</summary>
+    private Scenario Read(RigText file)
+    {
+        string Key(Scenario scenario) => string.Join('\n', [file.Id, file.Version, .. scenario.PartsFrom.SelectMany(from => FilesOf(Path.GetFullPath(from, Path.GetDirectoryName(file.Path)!))).Select(path => $"{path} {File.GetLastWriteTimeUtc(path).Ticks}")]);
+        lock (gate)
+        {
+            if (lastRead is { } last && last.Key == Key(last.Scenario))
+                return last.Scenario;
+        }
         var (scenario, problems) = files.Check(file.Text, file.Id);
         if (scenario is null)
             throw new Refusal(StatusCodes.Status400BadRequest, [new Problem($"The form can open {file.Name} only when it has no errors. Open it as text to put them right."), .. problems]);
-        return new RigPlace(file, scenario, Named(build, scenario.Builds.Keys, "build", RigPlace.NewBuild), Named(day, scenario.Days.Keys, "day", RigPlace.NewDay));
+        lock (gate)
+            lastRead = (Key(scenario), scenario);
+        return scenario;
     }
+
+    private static IEnumerable<string> FilesOf(string path) => Directory.Exists(path) ? Directory.EnumerateFiles(path).Order(StringComparer.Ordinal) : [path];
 
     private static string Named(string? name, IEnumerable<string> names, string what, string ofNew) =>
         string.IsNullOrEmpty(name) ? names.FirstOrDefault(ofNew)

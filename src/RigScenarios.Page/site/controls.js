@@ -1,11 +1,13 @@
 // The controls of a notebook, one for each parameter: all of them read and take values as text, as a person writes them.
 import { el } from "./parts.js";
 import { inPath } from "./api.js";
+import { PlacesList, placesInWords } from "./places.js";
 
 const CHOICES = new Set(["choice", "scenario-file", "build", "day", "part"]);
 
 /** The value in words, with its unit or the title of the choice. */
 export function inWords(parameter, value, choices = parameter.choices) {
+  if (parameter.kind === "places") return placesInWords(value, choices);
   if (parameter.kind === "yes-no") return value === "true" ? "yes" : "no";
   const choice = choices.find(c => c.value === value);
   if (choice) return choice.title || choice.value;
@@ -27,7 +29,7 @@ export function makeControl(parameter, onChange) {
   const below = el("div", { class: "below", id: `${id}-below` });
   const problem = el("div", { class: "problem", id: `${id}-problem`, role: "alert", hidden: true });
   const tell = (event, isSettled) => onChange(parameter.name, performance.now() - Math.max(0, Math.min(1000, performance.now() - event.timeStamp)), isSettled);
-  const kind = parameter.choices.length > 0 || CHOICES.has(parameter.kind) ? choice : KINDS[parameter.kind] ?? plainText;
+  const kind = KINDS[parameter.kind] ?? (parameter.choices.length > 0 || CHOICES.has(parameter.kind) ? choice : plainText);
   const control = kind(parameter, id, tell, below);
   control.element = el("div", { class: "control" }, control.label, el("div", { class: "row" }, control.row), el("div", { class: "below-box" }, below, problem));
   control.fields.forEach(field => field.setAttribute("aria-describedby", `${id}-below ${id}-problem`));
@@ -42,7 +44,7 @@ export function makeControl(parameter, onChange) {
   return control;
 }
 
-const KINDS = { number, "whole-number": number, "yes-no": yesNo, date };
+const KINDS = { number, "whole-number": number, "yes-no": yesNo, date, places };
 
 function isNumber(parameter) {
   return parameter.kind === "number" || parameter.kind === "whole-number";
@@ -128,6 +130,17 @@ function yesNo(parameter, id, tell) {
     row: el("div", { class: "yes-no", role: "radiogroup", "aria-labelledby": `${id}-label` }, el("label", {}, inputs[0], "yes"), el("label", {}, inputs[1], "no")),
     get value() { return inputs[0].checked ? "true" : "false"; },
     set value(text) { inputs[text === "true" ? 0 : 1].checked = true; },
+  };
+}
+
+function places(parameter, id, tell) {
+  const list = new PlacesList({ label: labelOf(parameter), changed: tell });
+  return {
+    label: el("div", { class: "label" }, labelOf(parameter)), fields: [], row: [list.element],
+    get value() { return list.value; },
+    set value(text) { list.value = text; },
+    useChoices: choices => list.useChoices(choices),
+    list,
   };
 }
 

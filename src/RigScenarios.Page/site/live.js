@@ -6,6 +6,8 @@ import { ask } from "./dialog.js";
 import { makeDrawing, tellUpdated } from "./drawing.js";
 import "./inner-links.js";
 import { Lane } from "./lane.js";
+import { makeMoving } from "./moving.js";
+import { NotebookPlaces } from "./notebook-places.js";
 import { addTools, askWhatToSave } from "./save.js";
 import { makeStrip } from "./strip.js";
 
@@ -21,6 +23,16 @@ const shownValues = { now: null, pinned: null };
 
 const send = connect(name, { message: receive, open: () => {}, broken });
 const draw = makeDrawing(() => article, () => lanes.now.running || lanes.pinned.running);
+const places = new NotebookPlaces();
+const moving = makeMoving(document.getElementById("article"), {
+  allows: part => places.of(part) !== undefined,
+  move(part, millimetres, at, isSettled) {
+    const parameter = places.of(part);
+    if (!parameter) return;
+    strip.places(parameter.name).move(part.dataset.part, millimetres);
+    change(parameter.name, at, isSettled);
+  },
+});
 const lanes = { now: new Lane("now", send), pinned: new Lane("pinned", send) };
 
 function broken(words) {
@@ -61,6 +73,7 @@ const RECEIVERS = {
   // A cell of a run that was overtaken counts too: the server goes on from it.
   cell(json, lane) {
     article.show(json.cell, lane.name, json.parts);
+    moving.arm();
     draw();
   },
   progress(json, lane) {
@@ -74,6 +87,7 @@ const RECEIVERS = {
     if (!run) return;
     learn(lane.name, run.values, json.rerun);
     article.settled(lane.name);
+    settleMoves(lane);
     if (!lane.running) tellDone(json.milliseconds);
     await draw();
     tellUpdated(run, lane.name, json);
@@ -82,6 +96,7 @@ const RECEIVERS = {
   failed(json, lane) {
     if (!lane.ended(json.run, false)) return;
     article.settled(lane.name);
+    settleMoves(lane);
     const isPlaced = article.failed(json.cell, lane.name, json.text, json.line);
     strip.tellRun(isPlaced ? "One part could not be computed; it says why." : json.text);
     shownValues[lane.name] = null;
@@ -89,6 +104,7 @@ const RECEIVERS = {
   problems(json, lane) {
     if (!lane.ended(json.run, false)) return;
     article.settled(lane.name);
+    settleMoves(lane);
     if (lane.name === "now") {
       problems = json.problems;
       const rest = strip.say(problems);
@@ -104,6 +120,7 @@ const RECEIVERS = {
     // Overtaken, but by nothing of this page: what the reader wants is still to be run.
     if (json.why === "overtaken" && !lane.running && !lane.isWaiting) return lane.want(run.values, run.at);
     article.settled(lane.name, true);
+    settleMoves(lane);
     shownValues[lane.name] = null;
     strip.tellRun(WHY[json.why] ?? "");
   },
@@ -129,6 +146,7 @@ function begin(json) {
       change, stop: () => Object.values(lanes).forEach(lane => lane.stop()),
       pin, unpin, swap, link, save, reset: () => take({ now: { ...defaults }, pinned }),
     });
+    places.use(json.parameters, strip);
     article = makeArticle(document.getElementById("article"), json, strip.element, addTools);
     const state = readAddress();
     now = known({ ...defaults, ...before, ...state.now });
@@ -169,9 +187,14 @@ function learn(laneName, values, rerun) {
   shownValues[laneName] = values;
 }
 
+function settleMoves(lane) {
+  if (lane.name === "now" && !lane.running && !lane.isWaiting) moving.settled();
+}
+
 let afterMove = 0, working = 0;
 
 function change(parameter, at, isSettled) {
+  places.follow(parameter, now);
   const values = strip.values();
   if (problems.length > 0) {
     problems = [];

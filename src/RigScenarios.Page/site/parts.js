@@ -127,7 +127,9 @@ function fillDrawing(figure, part) {
     const held = sheet.contains(document.activeElement) ? document.activeElement : null;
     const [view, name] = [held?.closest("[data-view]")?.dataset.view, held?.dataset.part];
     sheet.innerHTML = sheet.rsMarkup = markup;
-    if (name) [...sheet.querySelectorAll(`[data-view="${view}"] .rs-part`)].find(g => g.dataset.part === name && g.getClientRects().length > 0)?.focus();
+    // Whoever lets parts be moved makes them so, and puts what is held where the reader has it, before the focus goes back and anything is seen.
+    sheet.dispatchEvent(new CustomEvent("rs-drawn", { bubbles: true }));
+    if (name) [...sheet.querySelectorAll(`[data-view="${view}"] .rs-part`)].find(g => g.dataset.part === name && g.getClientRects().length > 0)?.focus({ preventScroll: true });
   }
   fillWords(figure, part);
 }

@@ -1,6 +1,7 @@
 // The answer, which builds up while the form is filled in. Asked for after each change; what is shown stays until the new
 // answer is there.
 import { api } from "./api.js";
+import { tellUpdated } from "./drawing.js";
 import { drawFigures, el, showParts } from "./parts.js";
 import { inWords, say } from "./tell.js";
 
@@ -22,13 +23,25 @@ export class Answer extends EventTarget {
     });
     // On a phone the sentence stands at the foot of the window until the answer itself is in view.
     new IntersectionObserver(([seen]) => { this.strip.hidden = seen.isIntersecting; }).observe(this.parts);
-    draft.addEventListener("changed", ({ detail }) => this.#soon(detail.isQuick ? moving : typing));
+    // The file's text is made for who looks at it.
+    this.file.addEventListener("toggle", () => { if (this.file.open) this.#soon(0); });
+    draft.addEventListener("changed", ({ detail }) => {
+      this.#changed = performance.now();
+      this.#soon(detail.isQuick ? moving : typing);
+    });
   }
+
+  // When the reader did what the next question is about: the first change since the last one.
+  #changed = 0;
+  #run = 0;
 
   #soon(milliseconds) {
     clearTimeout(this.#timer);
-    this.#timer = setTimeout(() => this.#ask(), milliseconds);
+    this.#timer = setTimeout(() => { this.#timer = 0; this.#ask(); }, milliseconds);
   }
+
+  /** Whether the rig has changed since the question whose answer is shown. */
+  get isBehind() { return this.#isOverdue || this.#timer !== 0; }
 
   // One question at a time, and of those that wait only the newest: so the picture follows a slider that never rests.
   async #ask() {
@@ -38,15 +51,17 @@ export class Answer extends EventTarget {
       return;
     }
 
+    const at = this.#changed;
     this.#running = Object.assign(new AbortController(), { since: performance.now() });
     const slow = setTimeout(() => this.element.setAttribute("aria-busy", "true"), 400);
     try {
       const { file, build, day } = this.draft.place;
-      const answer = await api("POST", "/api/rig/answer", { draft: this.draft.value, file, build, day }, this.#running.signal);
+      const answer = await api("POST", "/api/rig/answer", { draft: this.draft.value, file, build, day, brief: !this.file.open }, this.#running.signal);
       this.away.hidden = true;
       this.#show(answer);
       this.dispatchEvent(new CustomEvent("answered", { detail: answer }));
       await drawFigures(this.parts);
+      tellUpdated({ run: ++this.#run, at }, "rig", { milliseconds: 0, rerun: [] });
     } catch (error) {
       if (error.name !== "AbortError") this.#tellRefusal(error);
     } finally {
@@ -71,11 +86,12 @@ export class Answer extends EventTarget {
     this.#showMissing(answer.missing);
     const spoken = answer.answer?.text ?? "";
     const toDo = errors > 0 ? `${errors === 1 ? "One thing" : `${errors} things`} to put right in the form.` : !spoken && answer.missing.length > 0 ? `Still to say: ${answer.missing.map((key) => this.#label(key)).join(", ")}.` : "";
-    say(this.spoken, [toDo, spoken].filter(Boolean).join(" "));
+    const balance = answer.parts.find((part) => part.type === "answer")?.text ?? "";
+    say(this.spoken, [toDo, spoken, balance].filter(Boolean).join(" "));
     say(this.strip, spoken || toDo || "The answer appears here.");
     // While there is no picture yet, the list of what is still to say says it all.
     const isBegun = answer.parts.length > 0 || answer.missing.length === 0;
-    const sentence = isBegun && answer.answer && !answer.parts.some((part) => part.type === "answer") ? [{ type: "answer", ...answer.answer }] : [];
+    const sentence = isBegun && answer.answer ? [{ type: "answer", ...answer.answer }] : [];
     const parts = [...sentence, ...answer.parts];
     // What was shown stays while something is to be put right, and says that it is from before.
     const isStale = errors > 0 && !parts.some((part) => part.type === "figure") && this.parts.querySelector("figure") !== null;
@@ -89,8 +105,8 @@ export class Answer extends EventTarget {
     this.assumedList.replaceChildren(...answer.assumed.map((assumed) => el("li", {}, el("span", { class: "assumed-name" }, assumed.name), ": ", el("strong", {}, assumed.value),
       assumed.why ? `. ${assumed.why}` : null,
       assumed.source ? el("span", { class: "assumed-source" }, ` (${assumed.source})`) : null)));
-    this.file.hidden = !answer.text;
-    say(this.text, answer.text ?? "");
+    this.file.hidden = !answer.isWhole;
+    if (answer.text !== null || !answer.isWhole) say(this.text, answer.text ?? "");
   }
 
   #label(key) { return (this.knowledge.questions.find((question) => question.key === key)?.label ?? elsewhere[key] ?? key).toLowerCase(); }

@@ -1,4 +1,4 @@
-// How cold it is and what state the battery is in: each a slider and, beside it, the value as text, with any unit.
+// How cold it is, what state the battery is in, where the head's plate is screwed on: each a slider and, beside it, the value as text, with any unit.
 import { numberIn, withUnit } from "./rig-words.js";
 
 const dials = [
@@ -7,6 +7,7 @@ const dials = [
   { key: "charge", unit: "%" },
   { key: "capacity-left", unit: "%" },
   { key: "resistance-growth", unit: "" },
+  { key: "slide-middle", unit: "mm" },
 ];
 
 export function connectDials(draft) {

@@ -5,6 +5,7 @@ import { withUnit } from "./rig-words.js";
 
 const units = {
   power: "W", standby: "W", voltage: "V", current: "A", energy: "Wh", mass: "g",
+  "rated-load": "kg", drag: "N·m", counterbalance: "N·m", height: "mm", "foot-radius": "mm",
   "minimum-voltage": "V", "maximum-voltage": "V", "output-voltage": "V",
 };
 

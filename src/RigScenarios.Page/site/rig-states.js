@@ -1,6 +1,6 @@
 // What devices do in a block: a state for each one named, another for all that are not named, off if neither is given.
 
-const passive = new Set(["battery", "plate", "regulator", "lens", "other"]);
+const passive = new Set(["battery", "plate", "regulator", "lens", "other", "head", "legs"]);
 
 // The things that are switched on and off in blocks.
 export function devicesOf(rig) {

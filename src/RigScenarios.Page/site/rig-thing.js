@@ -77,6 +77,7 @@ export class ThingRow {
     const { name } = this;
     if (name) this.draft.change((rig) => {
       delete rig.things[name];
+      if (rig.places) delete rig.places[name];
       for (const thing of Object.values(rig.things)) if (thing["fed-by"] === name) delete thing["fed-by"];
       for (const block of Object.values(rig.blocks)) if (block.states) delete block.states[name];
     });

@@ -6,6 +6,7 @@ import { Day } from "./rig-day.js";
 import { Draft } from "./rig-draft.js";
 import { el } from "./parts.js";
 import { inWords, say } from "./tell.js";
+import { Places } from "./rig-places.js";
 import { ProblemNotes } from "./rig-problems.js";
 import { Save } from "./rig-save.js";
 import { Things } from "./rig-things.js";
@@ -48,6 +49,7 @@ function connect(knowledge, form) {
   new Save(draft);
   const problems = new ProblemNotes(form, byId("answer-problems"));
   const answer = new Answer(draft, knowledge);
+  new Places(draft, answer);
   answer.addEventListener("answered", ({ detail }) => {
     titles = new Map(detail.wiring.map((line) => [line.thing, line.title]));
     wiring.show(detail.wiring);

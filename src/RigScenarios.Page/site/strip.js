@@ -48,6 +48,9 @@ export function makeStrip(parameters, on) {
     show(values) {
       for (const parameter of parameters) if (values[parameter.name] !== undefined) controls.get(parameter.name).value = values[parameter.name];
     },
+    set(name, value) { controls.get(name).value = value; },
+    /** The list of moved parts of a parameter of that kind. */
+    places: name => controls.get(name).list,
     setDefault: (name, value) => own.set(name, value),
     useChoices(name, list) {
       choices.set(name, list);

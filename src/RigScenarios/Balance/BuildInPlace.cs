@@ -61,13 +61,21 @@ public sealed record BuildInPlace
             placed);
     }
 
-    /// <summary>The build with one thing moved along what carries it; every place is then a given one.</summary>
+    /// <summary>
+    /// The build with one thing moved along what carries it; every place is then a given one. Those that were only the usual ones stay as unsure as they were.
+    /// </summary>
     /// <param name="name">Its name in the kit.</param>
     /// <param name="forward">Its new distance along the carrier's own forward axis.</param>
     /// <exception cref="ArgumentException">There is no such thing on the rig.</exception>
     public Build Moved(string name, Length forward) => Places.TryGetValue(name, out var place)
-        ? Build with { Places = Places.With(name, place with { Forward = forward }) }
+        ? Build with { Places = AllGiven().With(name, AsUnsure(name, place with { Forward = forward })) }
         : throw new ArgumentException($"There is no \"{name}\" on the rig; accepted: {string.Join(", ", Places.Keys)}.", nameof(name));
+
+    // What stands in a file keeps its order, and so does what is off this build; the usual places come after it.
+    private OrderedMap<PlaceInUse> AllGiven() => new(
+        [.. Build.Places, .. Places.Where(thing => !Build.Places.ContainsKey(thing.Key)).Select(thing => KeyValuePair.Create(thing.Key, AsUnsure(thing.Key, thing.Value)))]);
+
+    private PlaceInUse AsUnsure(string name, PlaceInUse place) => Build.Places.ContainsKey(name) ? place : place with { Within = place.Within ?? UsualPlaceWithin };
 
     /// <summary>The things that their mounts let slide, with the stretch that each has.</summary>
     public IEnumerable<KeyValuePair<string, LengthRange>> Moveable =>

@@ -13,15 +13,21 @@ public sealed record PoweredBuild(
     Build Build, Part Battery, Part? Plate, OrderedMap<PoweredRegulator> Regulators, OrderedMap<PoweredDevice> Devices)
 {
     /// <summary>
-    /// Resistance of the cable, its contacts and plugs in front of a plate, regulator or device, by its name in the kit; what isn't named is joined by a
-    /// perfect wire.
+    /// Resistance of the cable, its contacts and plugs in front of a plate, splitter, regulator or device, by its name in the kit, given as such. It
+    /// stands in place of the cable that the build names; what has neither is joined by a perfect wire.
     /// </summary>
     public OrderedMap<ElectricResistance> Cables { get; init; } = OrderedMap<ElectricResistance>.Empty;
+
+    /// <summary>Outlets and cables of what names any, by names in the kit.</summary>
+    public OrderedMap<PoweredLink> Links { get; init; } = OrderedMap<PoweredLink>.Empty;
+
+    /// <summary>Its splitters.</summary>
+    public OrderedMap<PoweredSplitter> Splitters { get; init; } = OrderedMap<PoweredSplitter>.Empty;
 
     /// <summary>Looks up the parts of a build.</summary>
     /// <param name="build">The build.</param>
     /// <param name="partOf">The part behind a name in the kit; null for an unknown name.</param>
-    /// <exception cref="ArgumentException">A name has no part, a part is not of the kind needed, or regulators feed each other in a circle.</exception>
+    /// <exception cref="ArgumentException">A name has no part, a part is not of the kind needed, an outlet is not there, or regulators and splitters feed each other in a circle.</exception>
     public static PoweredBuild From(Build build, Func<string, Part?> partOf)
     {
         ArgumentNullException.ThrowIfNull(build);
@@ -31,17 +37,21 @@ public sealed record PoweredBuild(
         if (battery.Battery is null)
             throw new ArgumentException($"\"{build.Battery.Item}\" is not a battery.", nameof(build));
         var regulators = new List<KeyValuePair<string, PoweredRegulator>>();
-        var waiting = build.Regulators.ToList();
+        var splitters = new List<KeyValuePair<string, PoweredSplitter>>();
+        var waiting = build.Regulators.Select(item => (Name: item.Key, FedBy: item.Value.FedBy ?? build.StandardFeed))
+            .Concat(build.Splitters.Select(item => (Name: item.Key, FedBy: item.Value.FedBy ?? build.StandardFeed))).ToList();
         while (waiting.Count > 0)
         {
-            var next = waiting.FindIndex(item => waiting.TrueForAll(other => other.Key != (item.Value.FedBy ?? build.StandardFeed)));
+            var next = waiting.FindIndex(item => waiting.TrueForAll(other => other.Name != item.FedBy));
             if (next < 0)
-                throw new ArgumentException($"The regulators {string.Join(", ", waiting.Select(item => item.Key))} feed each other in a circle.", nameof(build));
-            var (name, use) = waiting[next];
+                throw new ArgumentException($"These feed each other in a circle: {string.Join(", ", waiting.Select(item => item.Name))}.", nameof(build));
+            var (name, fedBy) = waiting[next];
             waiting.RemoveAt(next);
             var part = Need(name);
-            regulators.Add(new(name, new PoweredRegulator(
-                part.Name, use.FedBy ?? build.StandardFeed, part.Regulator ?? throw new ArgumentException($"\"{name}\" is not a regulator.", nameof(build)))));
+            if (build.Splitters.ContainsKey(name))
+                splitters.Add(new(name, new PoweredSplitter(part.Name, fedBy, part.Splitter ?? throw new ArgumentException($"\"{name}\" is not a splitter.", nameof(build)))));
+            else
+                regulators.Add(new(name, new PoweredRegulator(part.Name, fedBy, part.Regulator ?? throw new ArgumentException($"\"{name}\" is not a regulator.", nameof(build)))));
         }
         var devices = build.Devices.Select(item =>
         {
@@ -49,7 +59,11 @@ public sealed record PoweredBuild(
             return KeyValuePair.Create(item.Key, new PoweredDevice(
                 part.Name, item.Value.FedBy ?? build.StandardFeed, (part.Power ?? new PowerDraw()).With(item.Value.Power), part.Voltage, item.Value.Essential, item.Value.Count));
         });
-        return new PoweredBuild(build, battery, build.Plate is { } plate ? Need(plate) : null, new(regulators), new(devices));
+        return new PoweredBuild(build, battery, build.Plate is { } plate ? Need(plate) : null, new(regulators), new(devices))
+        {
+            Splitters = new(splitters),
+            Links = LinkLookup.Of(build, partOf),
+        };
     }
 }
 
@@ -68,7 +82,9 @@ public sealed record PoweredRegulator(string Name, string FedBy, RegulatorData D
 /// <param name="Count">How many of them there are.</param>
 public sealed record PoweredDevice(string Name, string FedBy, PowerDraw Draw, VoltageWindow? Voltage, bool Essential, int Count)
 {
-    /// <summary>What all of them together draw in a state.</summary>
+    /// <summary>
+    /// What all of them together draw in a state. With a duty, the mean over a working time: so much of it at the working draw, the rest on standby.
+    /// </summary>
     /// <exception cref="InvalidOperationException">The draw in that state is not known.</exception>
     public UnitsNet.Power DrawIn(PowerState state)
     {
@@ -76,6 +92,7 @@ public sealed record PoweredDevice(string Name, string FedBy, PowerDraw Draw, Vo
         {
             PowerState.Off => Draw.Off ?? UnitsNet.Power.Zero,
             PowerState.Standby => Draw.Standby,
+            _ when Draw is { Duty.DecimalFractions: var duty and < 1, Record: { } working } => UnitsNet.Power.FromWatts((duty * (double)working.Watts) + ((1 - duty) * (double)(Draw.Standby?.Watts ?? 0))),
             _ => Draw.Record,
         };
         return Count * (one ?? throw new InvalidOperationException($"What {Name} draws in the state {state} is not known."));

@@ -12,7 +12,7 @@ namespace RigScenarios.Days;
 internal sealed class DayWalk(
     PoweredBuild powered, ShootingDay day, Temperature ambient, PackAssumptions pack, DayRunOptions options, CancellationToken cancellation)
 {
-    private readonly WiringNetwork network = BuildWiring.Of(powered);
+    private readonly WiringNetwork network = BuildWiring.Of(powered, ambient);
     private readonly List<int> stopped = [];
 
     // One for each combination of states, until something stops.

@@ -19,6 +19,15 @@ public sealed record DraftAnswer
     /// <summary>How the day goes with what is complete so far; null while there is no battery, or nothing that draws from it.</summary>
     public DayResult? Result { get; init; }
 
+    /// <summary>Whether it balances, from the places that are given and the usual ones; null while there is no answer about the day either.</summary>
+    public BuildBalance? Balance { get; init; }
+
+    /// <summary>What can be moved along its mount, as it sits before the draft moves it; names are those of the scenario.</summary>
+    public IReadOnlyList<MoveablePart> Moveable { get; init; } = [];
+
+    /// <summary>The thing to move so that the battery sits further back: itself or what carries it; null where it can't be moved.</summary>
+    public string? BatterySlide { get; init; }
+
     /// <summary>The keys of the questions that a full answer still needs.</summary>
     public IReadOnlyList<string> Missing { get; init; } = [];
 
@@ -49,9 +58,21 @@ public sealed record DraftAnswer
     /// <param name="cancellation">Stops the run.</param>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
     public static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, CancellationToken cancellation) =>
-        Of(draft, before, library, build, day, run: true, cancellation);
+        Of(draft, before, library, build, day, run: true, known: null, cancellation);
 
-    internal static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, bool run, CancellationToken cancellation)
+    /// <summary>The answer to a draft whose day is known already, as while parts are moved: places have no part in it.</summary>
+    /// <param name="draft">The draft.</param>
+    /// <param name="before">The scenario that it will change; null for a new one.</param>
+    /// <param name="library">The parts to choose from.</param>
+    /// <param name="build">The build's short name in the scenario.</param>
+    /// <param name="day">The day's short name in the scenario.</param>
+    /// <param name="known">The result of a draft that differs in places only; null to run the day.</param>
+    /// <param name="cancellation">Stops the run.</param>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, DayResult? known, CancellationToken cancellation) =>
+        Of(draft, before, library, build, day, run: true, known, cancellation);
+
+    internal static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, bool run, DayResult? known, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(draft);
         ArgumentNullException.ThrowIfNull(library);
@@ -78,6 +99,8 @@ public sealed record DraftAnswer
             return answer with { Sentence = DraftWords.NothingYet(missing, problems) };
 
         var (scenario, renamed) = DraftScenario.Of(rig, wiring, build, day);
+        answer = answer with { Moveable = DraftPlaces.Moveable(scenario, build), BatterySlide = DraftPlaces.BatterySlide(scenario, build) };
+        scenario = DraftPlaces.Apply(scenario, build, draft, renamed, problems);
         var whole = scenario;
         var (noBlocks, noAir) = (draft.Blocks.Count == 0, draft.Ambient is null && scenario.Conditions.Ambient is null);
         if (noBlocks || noAir)
@@ -93,15 +116,30 @@ public sealed record DraftAnswer
         if (!run)
             return answer;
 
-        var result = ScenarioRun.Run(scenario, build, day, new DayRunOptions(SeriesPoints: 400), cancellation);
+        var result = known ?? ScenarioRun.Run(scenario, build, day, new DayRunOptions(SeriesPoints: 400), cancellation);
+        var balance = Balanced(scenario, build);
         var shown = answer.Assumed.Select(value => value.Field).ToHashSet();
         return answer with
         {
             Result = result,
-            Assumed = [.. answer.Assumed, .. result.Assumed.Where(value => !shown.Contains(value.Field))],
+            Balance = balance,
+            Assumed = [.. answer.Assumed, .. result.Assumed.Where(value => !shown.Contains(value.Field)), .. balance?.Assumed ?? []],
             Sentence = DraftWords.Answer(result, scenario.Days[day], LeftOut(rig, wiring), noBlocks, noAir),
             Cautions = [.. DraftWords.Cautions(rig), .. DayWords.Cautions(result, scenario.Builds[build].Battery, scenario.AmbientOn(scenario.Days[day]))],
         };
+    }
+
+    private static BuildBalance? Balanced(Scenario scenario, string build)
+    {
+        try
+        {
+            return ScenarioBalance.Of(scenario, build);
+        }
+        catch (ScenarioProblemsException)
+        {
+            // Nothing of it has a mass yet: there is an answer about the day, and none about balance.
+            return null;
+        }
     }
 
     /// <summary>A missing answer as a problem of the draft.</summary>

@@ -18,6 +18,8 @@ internal static class DraftReading
             Title = scenario.Title,
             Stance = build.Stance,
             Things = Things(scenario, build),
+            SlideMiddle = build.OnHead?.SlideMiddle,
+            Places = DraftPlaces.In(scenario, buildName),
             Charge = build.Battery.Charge,
             CapacityLeft = build.Battery.CapacityLeft,
             ResistanceGrowth = build.Battery.ResistanceGrowth,
@@ -48,7 +50,7 @@ internal static class DraftReading
         foreach (var (name, regulator) in build.Regulators)
             Add(name, RigRole.Regulator, regulator.FedBy ?? build.StandardFeed);
         foreach (var carried in build.Carries.GroupBy(name => name))
-            Add(carried.Key, scenario.PartOf(carried.Key)?.Kind is PartKind.Lens or PartKind.LensAdapter ? RigRole.Lens : RigRole.Other, count: carried.Count());
+            Add(carried.Key, CarriedRole(scenario.PartOf(carried.Key)?.Kind), count: carried.Count());
         return new OrderedMap<DraftThing>(things.OrderBy(thing => thing.Value.Role));
     }
 
@@ -59,6 +61,14 @@ internal static class DraftReading
         PartKind.Transmitter => RigRole.Transmitter,
         PartKind.Motor => RigRole.Motor,
         PartKind.MotorController => RigRole.MotorController,
+        _ => RigRole.Other,
+    };
+
+    private static RigRole CarriedRole(PartKind? kind) => kind switch
+    {
+        PartKind.Lens or PartKind.LensAdapter => RigRole.Lens,
+        PartKind.Head => RigRole.Head,
+        PartKind.Tripod => RigRole.Legs,
         _ => RigRole.Other,
     };
 

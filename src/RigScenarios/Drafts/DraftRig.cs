@@ -134,6 +134,7 @@ internal sealed class DraftRig
         RigRole.Battery => part.Battery is not null,
         RigRole.Plate => part.Plate is not null,
         RigRole.Regulator => part.Regulator is not null,
+        RigRole.Head or RigRole.Legs => RigQuestions.For(role).PartKinds.Contains(part.Kind),
         RigRole.Camera or RigRole.Monitor or RigRole.Transmitter or RigRole.Motor or RigRole.MotorController =>
             RigQuestions.For(role).PartKinds.Contains(part.Kind) && (part.Power is not null || (BuildBefore is { } build && build.Devices.TryGetValue(name, out var device) && device.Power is not null)),
         _ => true,
@@ -142,7 +143,7 @@ internal sealed class DraftRig
     /// <summary>What stood among the devices or the carried things of a build stays there; else a thing with a draw is a device.</summary>
     private bool IsDevice(string name, RigRole role, Part part) => role switch
     {
-        RigRole.Battery or RigRole.Plate or RigRole.Regulator => false,
+        RigRole.Battery or RigRole.Plate or RigRole.Regulator or RigRole.Head or RigRole.Legs => false,
         RigRole.Lens or RigRole.Other => BuildBefore?.Devices.ContainsKey(name) == true || (part.Power is not null && BuildBefore?.Carries.Contains(name) != true),
         _ => true,
     };

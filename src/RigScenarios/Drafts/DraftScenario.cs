@@ -104,7 +104,20 @@ internal sealed class DraftScenario
                 Count = device.Thing.Count,
             }),
             Carries = Carries(old.Carries),
+            Places = Places(old),
+            OnHead = OnHead(old.OnHead),
         };
+    }
+
+    private OrderedMap<PlaceInUse> Places(Build old) => DraftPlaces.Kept(
+        old.Places, old.Things.ToHashSet(StringComparer.Ordinal), rig.Things.ToDictionary(thing => thing.Name, thing => NameOf(thing.Name), StringComparer.Ordinal));
+
+    private HeadInUse? OnHead(HeadInUse? old)
+    {
+        if (rig.Draft.SlideMiddle is null && old is null)
+            return null;
+        var now = (old ?? new HeadInUse()) with { SlideMiddle = rig.Draft.SlideMiddle };
+        return now == new HeadInUse() && now != old ? null : now;
     }
 
     /// <summary>Those that stood there before keep their order; new ones come after them.</summary>
@@ -170,7 +183,7 @@ internal sealed class DraftScenario
 
     private string IdOf(RigThing thing) => thing.Thing.Own is not null && renamed.TryGetValue(thing.Name, out var name) ? OwnPart.IdStart + name : thing.PartId;
 
-    private static bool IsCarried(RigThing thing) => !thing.IsDevice && (thing.Thing.Role is RigRole.Lens or RigRole.Other);
+    private static bool IsCarried(RigThing thing) => !thing.IsDevice && (thing.Thing.Role is RigRole.Lens or RigRole.Head or RigRole.Legs or RigRole.Other);
 
     private static IEnumerable<string> NamesIn(Build build) =>
         [build.Battery.Item, .. build.Plate is { } plate ? (string[])[plate] : [], .. build.Regulators.Keys, .. build.Devices.Keys, .. build.Carries];

@@ -30,7 +30,13 @@ public enum RigRole
     /// <summary>A regulator, also one in a dummy battery.</summary>
     Regulator,
 
-    /// <summary>Whatever else is on the rig: cage, rods, handles, head, tripod.</summary>
+    /// <summary>The head that it sits on.</summary>
+    Head,
+
+    /// <summary>The legs that the head stands on.</summary>
+    Legs,
+
+    /// <summary>Whatever else is on the rig: cage, rods, handles, arms.</summary>
     Other,
 }
 

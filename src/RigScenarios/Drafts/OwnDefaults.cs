@@ -29,6 +29,30 @@ internal static class OwnDefaults
     /// <summary>The greatest input of a regulator made for bricks of 14.4 V: the full brick, and no more.</summary>
     public static readonly ElectricPotential RegulatorInputMaximum = ElectricPotential.FromVolts(16.8);
 
+    /// <summary>How far the plate of a middle head slides.</summary>
+    public static readonly Length HeadSlide = Length.FromMillimeters(80);
+
+    /// <summary>From the top of a middle head's plate down to its tilt axis.</summary>
+    public static readonly Length HeadAxisBelowPlate = Length.FromMillimeters(60);
+
+    /// <summary>What the tilt drag of a middle head holds, set for slow tilts.</summary>
+    public static readonly Torque HeadDrag = Torque.FromNewtonMeters(2);
+
+    /// <summary>How far a middle head tilts up.</summary>
+    public static readonly Angle HeadTiltUp = Angle.FromDegrees(60);
+
+    /// <summary>How far a middle head tilts down.</summary>
+    public static readonly Angle HeadTiltDown = Angle.FromDegrees(75);
+
+    /// <summary>The outer size of a middle head, its bar folded away.</summary>
+    public static readonly BoxSize HeadSize = new(Length.FromMillimeters(130), Length.FromMillimeters(120), Length.FromMillimeters(140));
+
+    /// <summary>Height of legs that are set for standing work.</summary>
+    public static readonly Length LegsHeight = Length.FromMillimeters(1400);
+
+    /// <summary>From the middle to a foot of legs that are spread as they usually are.</summary>
+    public static readonly Length LegsFootRadius = Length.FromMillimeters(600);
+
     private const double NominalVoltsOfGroup = 3.6;
     private const double OtherNominalVoltsOfGroup = 3.7;
     private const double EmptyVoltsOfGroup = 3.0;
@@ -62,6 +86,10 @@ internal static class OwnDefaults
         return [groups * NominalVoltsOfGroup, groups * OtherNominalVoltsOfGroup, volts / tolerance];
     }
 
+    /// <summary>The most that a head's counterbalance gives: what holds its rated load with the centre 100 mm over the axis; 8 N·m with no rating.</summary>
+    public static Torque CounterbalanceOf(Mass? ratedLoad) =>
+        Torque.FromNewtonMeters(ratedLoad is { } load ? Math.Round(load.Kilograms * 9.80665 * 0.1, 1) : 8);
+
     /// <summary>A mass that is usual for the kind of thing.</summary>
     public static Mass MassOf(RigRole role, Energy? energy) => role switch
     {
@@ -74,6 +102,8 @@ internal static class OwnDefaults
         RigRole.Motor => Mass.FromGrams(220),
         RigRole.MotorController => Mass.FromGrams(200),
         RigRole.Regulator => Mass.FromGrams(130),
+        RigRole.Head => Mass.FromGrams(2500),
+        RigRole.Legs => Mass.FromGrams(3500),
         _ => Mass.FromGrams(400),
     };
 

@@ -37,4 +37,19 @@ public sealed record OwnFigures
 
     /// <summary>What a regulator gives.</summary>
     public ElectricPotential? OutputVoltage { get; init; }
+
+    /// <summary>The load that a head is rated for.</summary>
+    public Mass? RatedLoad { get; init; }
+
+    /// <summary>The moment that a head's tilt drag holds.</summary>
+    public Torque? Drag { get; init; }
+
+    /// <summary>The most that a head's counterbalance gives.</summary>
+    public Torque? Counterbalance { get; init; }
+
+    /// <summary>Of legs: from the ground to where the head sits.</summary>
+    public Length? Height { get; init; }
+
+    /// <summary>Of legs: from the middle between the feet to a foot.</summary>
+    public Length? FootRadius { get; init; }
 }

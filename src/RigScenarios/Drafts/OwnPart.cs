@@ -69,6 +69,25 @@ internal static class OwnPart
                     MaximumCurrent = own.Current,
                 },
             },
+            RigRole.Head => part with
+            {
+                Size = OwnDefaults.HeadSize,
+                RatedLoad = own.RatedLoad,
+                Head = new HeadData
+                {
+                    Slide = Take(null, OwnDefaults.HeadSlide, "head.slide"),
+                    AxisBelowPlate = Take(null, OwnDefaults.HeadAxisBelowPlate, "head.axis-below-plate"),
+                    CounterbalanceFrom = Torque.Zero,
+                    CounterbalanceTo = Take(own.Counterbalance, OwnDefaults.CounterbalanceOf(own.RatedLoad), "head.counterbalance-to"),
+                    Drag = Take(own.Drag, OwnDefaults.HeadDrag, "head.drag"),
+                    TiltUp = Take(null, OwnDefaults.HeadTiltUp, "head.tilt-up"),
+                    TiltDown = Take(null, OwnDefaults.HeadTiltDown, "head.tilt-down"),
+                },
+            },
+            RigRole.Legs => part with
+            {
+                Legs = new LegsData(Take(own.Height, OwnDefaults.LegsHeight, "legs.height"), Take(own.FootRadius, OwnDefaults.LegsFootRadius, "legs.foot-radius")),
+            },
             _ when Record(own) is { } record => part with
             {
                 Power = new PowerDraw(null, Take(own.Standby, record, "power.standby"), record),
@@ -87,6 +106,10 @@ internal static class OwnPart
             where T : struct => part.Assumed.Contains(field) ? null : value;
 
         var own = new OwnFigures { Name = part.Name, Mass = Given(part.Mass, "mass") };
+        if (part.Head is { } head)
+            return own with { RatedLoad = part.RatedLoad, Drag = Given<Torque>(head.Drag, "head.drag"), Counterbalance = Given(head.CounterbalanceTo, "head.counterbalance-to") };
+        if (part.Legs is { } legs)
+            return own with { Height = Given<Length>(legs.Height, "legs.height"), FootRadius = Given<Length>(legs.FootRadius, "legs.foot-radius") };
         if (part.Battery is { } battery)
             return own with { Energy = battery.Energy, Voltage = Given<ElectricPotential>(battery.Voltage, "battery.voltage"), Current = battery.MaximumCurrent };
         if (part.Plate is { } plate)
@@ -134,11 +157,14 @@ internal static class OwnPart
             MaximumCurrent = fresh.MaximumCurrent,
             Battery = fresh.Battery is { } battery ? (old.Battery ?? battery) with { Energy = battery.Energy, Voltage = battery.Voltage, MaximumCurrent = battery.MaximumCurrent } : null,
             Plate = fresh.Plate,
+            RatedLoad = role == RigRole.Head ? fresh.RatedLoad : old.RatedLoad,
+            Head = fresh.Head is { } head ? (old.Head ?? head) with { Drag = head.Drag, CounterbalanceTo = head.CounterbalanceTo } : old.Head,
+            Legs = fresh.Legs is { } legs ? (old.Legs ?? legs) with { Height = legs.Height, FootRadius = legs.FootRadius } : old.Legs,
             Regulator = fresh.Regulator is { } regulator ? regulator with { Efficiency = old.Regulator?.Efficiency ?? regulator.Efficiency } : null,
         };
         var kept = old.Assumed.Where(field => Scenarios.PartAssumptions.ValueOf(changed, field) is not null && !Covered(field));
         var assumed = fresh.Assumed.Where(field => field != "regulator.efficiency" || old.Regulator is null || old.Assumed.Contains(field));
-        return changed with { Assumed = [.. assumed, .. kept] };
+        return changed with { Assumed = [.. assumed, .. kept.Except(assumed, StringComparer.Ordinal)] };
     }
 
     /// <summary>The draw in record: the watts, else volts times amperes; null if neither is known.</summary>
@@ -169,7 +195,8 @@ internal static class OwnPart
     }
 
     private static bool Covered(string field) => field.Split('.')[0] is "mass" or "voltage" or "maximum-current" or "plate" or "regulator"
-        || field is "power.standby" or "power.record" or "battery.energy" or "battery.voltage" or "battery.maximum-current";
+        || field is "power.standby" or "power.record" or "battery.energy" or "battery.voltage" or "battery.maximum-current"
+        or "head.drag" or "head.counterbalance-to" or "legs.height" or "legs.foot-radius";
 
     private static PartKind Kind(RigRole role) => role switch
     {
@@ -182,6 +209,8 @@ internal static class OwnPart
         RigRole.Motor => PartKind.Motor,
         RigRole.MotorController => PartKind.MotorController,
         RigRole.Regulator => PartKind.Regulator,
+        RigRole.Head => PartKind.Head,
+        RigRole.Legs => PartKind.Tripod,
         _ => PartKind.Support,
     };
 }

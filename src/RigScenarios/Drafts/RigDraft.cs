@@ -21,6 +21,15 @@ public sealed record RigDraft
     /// <summary>The things on the rig, by their names in the kit.</summary>
     public OrderedMap<DraftThing> Things { get; init; } = OrderedMap<DraftThing>.Empty;
 
+    /// <summary>
+    /// Things that were moved along their mounts, by their names in the kit, each with how far forward it sits on what carries it. Everything else stays where the
+    /// scenario has it, or at the usual place of its kind. What isn't on the rig or doesn't slide is passed over.
+    /// </summary>
+    public OrderedMap<Length> Places { get; init; } = OrderedMap<Length>.Empty;
+
+    /// <summary>How far ahead of the body's tripod socket the head's plate is screwed on, from -3 to 3 m; null where nobody said.</summary>
+    public Length? SlideMiddle { get; init; }
+
     /// <summary>Charge of the battery at the start, 1 to 100 %; null means full.</summary>
     public Ratio? Charge { get; init; }
 
@@ -84,7 +93,7 @@ public sealed record RigDraft
     /// <exception cref="ScenarioProblemsException">The draft is incomplete or does not add up; the paths are those of the draft.</exception>
     public Scenario ApplyTo(Scenario? before, OrderedMap<Part> library, string build, string day)
     {
-        var answer = DraftAnswer.Of(this, before, library, build, day, run: false, CancellationToken.None);
+        var answer = DraftAnswer.Of(this, before, library, build, day, run: false, known: null, CancellationToken.None);
         return answer.Scenario ?? throw new ScenarioProblemsException([.. answer.Problems.Where(problem => problem.Severity == Severity.Error), .. answer.Missing.Select(DraftAnswer.StillMissing)]);
     }
 }

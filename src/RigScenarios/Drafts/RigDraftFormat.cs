@@ -5,6 +5,7 @@ using RigScenarios.Days;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 using RigScenarios.Scenarios.Forms;
+using UnitsNet;
 
 namespace RigScenarios.Drafts;
 
@@ -24,7 +25,12 @@ public static class RigDraftFormat
         Fields<OwnFigures>.Optional("mass", PartFormat.Masses, own => own.Mass, (own, value) => own with { Mass = value }, "Mass."),
         Fields<OwnFigures>.Optional("minimum-voltage", PartFormat.Volts, own => own.MinimumVoltage, (own, value) => own with { MinimumVoltage = value }, "Least voltage it works at."),
         Fields<OwnFigures>.Optional("maximum-voltage", PartFormat.Volts, own => own.MaximumVoltage, (own, value) => own with { MaximumVoltage = value }, "Greatest voltage it takes."),
-        Fields<OwnFigures>.Optional("output-voltage", PartFormat.Volts, own => own.OutputVoltage, (own, value) => own with { OutputVoltage = value }, "What a regulator gives."));
+        Fields<OwnFigures>.Optional("output-voltage", PartFormat.Volts, own => own.OutputVoltage, (own, value) => own with { OutputVoltage = value }, "What a regulator gives."),
+        Fields<OwnFigures>.Optional("rated-load", PartFormat.Masses, own => own.RatedLoad, (own, value) => own with { RatedLoad = value }, "The load that a head is rated for."),
+        Fields<OwnFigures>.Optional("drag", SupportFormat.Moments, own => own.Drag, (own, value) => own with { Drag = value }, "The moment that a head's tilt drag holds."),
+        Fields<OwnFigures>.Optional("counterbalance", SupportFormat.Moments, own => own.Counterbalance, (own, value) => own with { Counterbalance = value }, "The most that a head's counterbalance gives."),
+        Fields<OwnFigures>.Optional("height", SupportFormat.Heights, own => own.Height, (own, value) => own with { Height = value }, "From the ground to where the head sits."),
+        Fields<OwnFigures>.Optional("foot-radius", SupportFormat.FootRadii, own => own.FootRadius, (own, value) => own with { FootRadius = value }, "From the middle between the feet to a foot."));
 
     private static readonly RecordForm<DraftThing> Thing = new(
         () => new DraftThing(), "One thing of the rig.",
@@ -46,6 +52,8 @@ public static class RigDraftFormat
         Fields<RigDraft>.Optional("ambient", ScenarioFormat.Air, draft => draft.Ambient, (draft, value) => draft with { Ambient = value }, "Temperature of the air."),
         Fields<RigDraft>.Optional("starts", new ClockForm(), draft => draft.Starts, (draft, value) => draft with { Starts = value }, "When the first block begins."),
         Fields<RigDraft>.OptionalGroup("day-title", PartFormat.Title, draft => draft.DayTitle, (draft, value) => draft with { DayTitle = value }, "What the day is called."),
+        Fields<RigDraft>.Optional("slide-middle", SupportFormat.Distances, draft => draft.SlideMiddle, (draft, value) => draft with { SlideMiddle = value }, "How far ahead of the body's tripod socket the head's plate is screwed on."),
+        Fields<RigDraft>.WithDefault("places", new MapForm<Length>(SupportFormat.Distances, "thing"), OrderedMap<Length>.Empty, draft => draft.Places, (draft, value) => draft with { Places = value }, "How far forward the things sit that were moved along their mounts."),
         Fields<RigDraft>.WithDefault("things", new MapForm<DraftThing>(Thing, "thing"), OrderedMap<DraftThing>.Empty, draft => draft.Things, (draft, value) => draft with { Things = value }, "The things on the rig."),
         Fields<RigDraft>.WithDefault("blocks", new MapForm<DayBlock>(ScenarioFormat.Block, "block"), OrderedMap<DayBlock>.Empty, draft => draft.Blocks, (draft, value) => draft with { Blocks = value }, "The blocks of the day."));
 
@@ -60,7 +68,7 @@ public static class RigDraftFormat
         if (node is not MapNode || draft is null)
             return (null, log.Problems);
         // What has no usable name was told of; in a file it could not stand.
-        return (draft with { Things = Named(draft.Things), Blocks = Named(draft.Blocks) }, log.Problems);
+        return (draft with { Things = Named(draft.Things), Blocks = Named(draft.Blocks), Places = Named(draft.Places) }, log.Problems);
     }
 
     /// <summary>Reads a draft from JSON. Empty text and null count as left out.</summary>

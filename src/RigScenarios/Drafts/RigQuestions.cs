@@ -42,8 +42,10 @@ public static class RigQuestions
         new("motor", "Lens motors", "Motors for focus, iris or zoom that run from the rig's battery.", [PartKind.Motor], false, true),
         new("motor-controller", "Motor control", "The receiver or controller of the lens motors.", [PartKind.MotorController], false, true),
         new("regulator", "Regulator or dummy battery", "Leave it open: where something can't take the battery's voltage, a fitting one is proposed.", [PartKind.Regulator], false, true),
-        new("other", "Everything else on the rig", "Cage, rods, handles, head, tripod: for the weight.",
-            [PartKind.Cage, PartKind.Rods, PartKind.Handle, PartKind.Arm, PartKind.Support, PartKind.ShoulderPad, PartKind.FollowFocus, PartKind.Head, PartKind.Tripod, PartKind.Cable], false, true),
+        new("head", "Head", "What the rig sits on, for whether it balances. Leave it open if there is none or you don't know.", [PartKind.Head], false, false),
+        new("legs", "Legs", "What the head stands on, for when it tips over. Leave them open if there are none or you don't know.", [PartKind.Tripod], false, false),
+        new("other", "Everything else on the rig", "Cage, rods, handles, arms: for the weight and for where things sit.",
+            [PartKind.Cage, PartKind.Rods, PartKind.Handle, PartKind.Arm, PartKind.Support, PartKind.ShoulderPad, PartKind.FollowFocus, PartKind.Cable], false, true),
     ];
 
     /// <summary>What is asked beside the things: how it is carried, the battery's state, the day, the cold.</summary>
@@ -55,6 +57,7 @@ public static class RigQuestions
         new("capacity-left", "What age has left", "A battery used for two or three years often holds less than new. Taken as new if left open, and the answer says so.", [], false, false, "90 %"),
         new("resistance-growth", "Growth of its resistance", "How many times the resistance of a new battery, if somebody measured it. Leave it open if not.", [], false, false, "1.3"),
         new("start-temperature", "How warm the battery starts", "Out of a warm bag it starts warmer than the air. That of the air if left open.", [], false, false, "15 °C"),
+        new("slide-middle", "Where the head's plate is screwed on", "How far ahead of the camera's own tripod socket, with the plate in the middle of its slide; below zero: behind it. Under the socket if left open.", [], false, false, "25 mm"),
         new("blocks", "The day", "What the rig does, hour by hour. Start from a typical day and change it.", [], true, false),
         new("starts", "First call", "When the first block begins. Leave it open if clock times don't matter.", [], false, false, "06:30"),
         new("ambient", "How cold", "The air around the rig at its coldest.", [], true, false, "-8 °C"),
@@ -75,6 +78,11 @@ public static class RigQuestions
         new("standby", "Watts on standby", "Switched on, not recording. As when it works if left open, which is on the cautious side.", "5 W", Devices, []),
         new("minimum-voltage", "Least volts", "Below it, it stops. From the data sheet; leave it open if you don't know.", "7 V", [.. Devices, RigRole.Plate, RigRole.Regulator], []),
         new("maximum-voltage", "Most volts", "Above it, it may be destroyed. From the data sheet; leave it open if you don't know.", "17 V", [.. Devices, RigRole.Regulator], []),
+        new("rated-load", "Rated load", "The load that its maker rates the head for. Without it nothing is said about the load.", "8 kg", [RigRole.Head], []),
+        new("drag", "Tilt drag", "What the tilt drag holds, at the setting that you use. 2 N·m is taken if left open.", "2.5 N·m", [RigRole.Head], []),
+        new("counterbalance", "Most counterbalance", "The most that its counterbalance gives. What holds the rated load with its centre 100 mm up is taken if left open.", "10 N·m", [RigRole.Head], []),
+        new("height", "Height", "From the ground to where the head sits, as you set them. 1400 mm is taken if left open.", "1400 mm", [RigRole.Legs], []),
+        new("foot-radius", "Middle to a foot", "From the middle between the feet to a foot. 600 mm is taken if left open.", "620 mm", [RigRole.Legs], []),
         new("mass", "Mass", "Put it on a kitchen scale. A usual one is taken if left open.", "310 g", Enum.GetValues<RigRole>(), []),
     ];
 

@@ -66,6 +66,9 @@ public enum PartKind
     /// <summary>A cable.</summary>
     Cable,
 
+    /// <summary>A box that gives the power of one inlet on to several outlets.</summary>
+    Splitter,
+
     /// <summary>A support, such as a lens support or base plate.</summary>
     Support,
 }
@@ -133,6 +136,12 @@ public sealed record Part
     /// <summary>Chargers only.</summary>
     public ChargerData? Charger { get; init; }
 
+    /// <summary>Power cables only.</summary>
+    public CableData? Cable { get; init; }
+
+    /// <summary>Splitters only.</summary>
+    public SplitterData? Splitter { get; init; }
+
     /// <summary>Heads only.</summary>
     public HeadData? Head { get; init; }
 
@@ -152,15 +161,32 @@ public sealed record Part
     public IReadOnlyList<string> Assumed { get; init; } = [];
 }
 
-/// <summary>What a device draws at its own inlet in each of its states, as constant power.</summary>
+/// <summary>What a device draws at its own inlet in each of its states, as constant power unless <see cref="Load"/> says otherwise.</summary>
 /// <param name="Off">Switched off; 0 W unless a device draws something then.</param>
 /// <param name="Standby">Switched on, not recording; null if not known.</param>
 /// <param name="Record">Recording, or doing its work; null if not known.</param>
 public sealed record PowerDraw(ElectricPower? Off = null, ElectricPower? Standby = null, ElectricPower? Record = null)
 {
+    /// <summary>How the draw goes with the voltage; the powers then hold at the voltage of its feed: the label's of a battery, a regulator's output. Null for constant power.</summary>
+    public LoadKind? Load { get; init; }
+
+    /// <summary>The part of a working time in which it draws <see cref="Record"/>; standby the rest. Motors; null for all of it.</summary>
+    public Ratio? Duty { get; init; }
+
+    /// <summary>The most that it draws for moments of its work, such as a motor against a stiff ring; null if not known.</summary>
+    public ElectricPower? Peak { get; init; }
+
+    /// <summary>What it draws for a moment when it is switched on; null if not known.</summary>
+    public StartUpDraw? StartUp { get; init; }
+
     /// <summary>This draw with the values of another where that one has any.</summary>
-    public PowerDraw With(PowerDraw? other) =>
-        other is null ? this : new PowerDraw(other.Off ?? Off, other.Standby ?? Standby, other.Record ?? Record);
+    public PowerDraw With(PowerDraw? other) => other is null ? this : new PowerDraw(other.Off ?? Off, other.Standby ?? Standby, other.Record ?? Record)
+    {
+        Load = other.Load ?? Load,
+        Duty = other.Duty ?? Duty,
+        Peak = other.Peak ?? Peak,
+        StartUp = other.StartUp ?? StartUp,
+    };
 }
 
 /// <summary>The voltages at which a device works.</summary>
@@ -172,7 +198,17 @@ public sealed record VoltageWindow(ElectricPotential? Minimum = null, ElectricPo
 /// <param name="OwnDraw">What it draws itself.</param>
 /// <param name="SwitchOffVoltage">Below it the plate switches everything off.</param>
 /// <param name="MaximumCurrent">The greatest current through it.</param>
-public sealed record PlateData(ElectricPower? OwnDraw = null, ElectricPotential? SwitchOffVoltage = null, ElectricCurrent? MaximumCurrent = null);
+public sealed record PlateData(ElectricPower? OwnDraw = null, ElectricPotential? SwitchOffVoltage = null, ElectricCurrent? MaximumCurrent = null)
+{
+    /// <summary>Resistance of the contacts between battery and plate, there and back; null for none.</summary>
+    public ElectricResistance? ContactResistance { get; init; }
+
+    /// <summary>The plate's main fuse; null if it has none, or nobody knows.</summary>
+    public FuseData? Fuse { get; init; }
+
+    /// <summary>Its outlets.</summary>
+    public OrderedMap<OutletData> Outlets { get; init; } = OrderedMap<OutletData>.Empty;
+}
 
 /// <summary>A regulator: takes a range of voltages and gives one.</summary>
 public sealed record RegulatorData
@@ -186,11 +222,17 @@ public sealed record RegulatorData
     /// <summary>What it gives.</summary>
     public ElectricPotential OutputVoltage { get; init; }
 
-    /// <summary>Power out over power in, without its own draw; above 0, up to 100 %.</summary>
+    /// <summary>Power out over power in, without its own draw and the losses below; up to 100 %. 0 means that only the losses below are given, and it is taken as 100 %.</summary>
     public Ratio Efficiency { get; init; }
 
-    /// <summary>What it draws itself, also with nothing behind it.</summary>
+    /// <summary>What it draws itself, also with nothing behind it: its quiescent draw.</summary>
     public ElectricPower? OwnDraw { get; init; }
+
+    /// <summary>Loss that goes with its output current, W/A = V; null for none.</summary>
+    public ElectricPotential? LossPerAmpere { get; init; }
+
+    /// <summary>Loss that goes with the square of its output current, W/A² = Ω; null for none.</summary>
+    public ElectricResistance? LossPerAmpereSquared { get; init; }
 
     /// <summary>The greatest current that it gives.</summary>
     public ElectricCurrent? MaximumCurrent { get; init; }

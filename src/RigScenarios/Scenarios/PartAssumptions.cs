@@ -27,6 +27,14 @@ internal static class PartAssumptions
         ["regulator.output-voltage"] = "output voltage",
         ["regulator.efficiency"] = "efficiency",
         ["regulator.own-draw"] = "own draw",
+        ["head.slide"] = "how far the plate slides",
+        ["head.axis-below-plate"] = "from the plate down to the tilt axis",
+        ["head.counterbalance-to"] = "most counterbalance",
+        ["head.drag"] = "tilt drag",
+        ["head.tilt-up"] = "tilt upwards",
+        ["head.tilt-down"] = "tilt downwards",
+        ["legs.height"] = "height",
+        ["legs.foot-radius"] = "from the middle to a foot",
     };
 
     /// <summary>The figures marked as assumed that a day of a build rests on.</summary>

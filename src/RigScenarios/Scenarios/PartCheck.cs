@@ -19,6 +19,9 @@ internal static class PartCheck
             Needs(part, PartKind.Plate, part.Plate is not null, "plate", at, log);
             Needs(part, PartKind.Regulator, part.Regulator is not null, "regulator", at, log);
             Needs(part, PartKind.Charger, part.Charger is not null, "charger", at, log);
+            Needs(part, PartKind.Splitter, part.Splitter is not null, "splitter", at, log);
+            Only(part, PartKind.Cable, part.Cable is not null, "cable", at, log);
+            CheckWiring(part, at, log);
             Only(part, PartKind.Head, part.Head is not null, "head", at, log);
             Only(part, PartKind.Tripod, part.Legs is not null, "legs", at, log);
             Only(part, PartKind.Rods, part.Rods is not null, "rods", at, log);
@@ -34,6 +37,26 @@ internal static class PartCheck
             if (part.Regulator is { } regulator && regulator.InputMinimum.Volts >= regulator.InputMaximum.Volts)
                 log.Error($"{at}.regulator", $"The least input ({regulator.InputMinimum.Volts:G6} V) is not below the greatest ({regulator.InputMaximum.Volts:G6} V).");
         }
+    }
+
+    private static void CheckWiring(Part part, string at, ReadLog log)
+    {
+        if (part.Regulator is { Efficiency.DecimalFractions: 0, LossPerAmpere: null, LossPerAmpereSquared: null } && !log.HasErrorIn($"{at}.regulator"))
+            log.Error($"{at}.regulator.efficiency", "Neither an efficiency nor a loss is given.", "\"efficiency: 92 %\", or \"loss-per-ampere\" and \"loss-per-ampere-squared\"");
+        if (part.Power is { Load: LoadKind.Current or LoadKind.Resistance, Duty: not null })
+            log.Error($"{at}.power.duty", "A duty belongs to a draw of constant power.", "no \"load\" beside it");
+        if (part.Power is { Peak: { } peak, Record: { } record } && peak < record)
+            log.Error($"{at}.power.peak", $"The peak ({(double)peak.Watts:G6} W) is below the draw at work ({(double)record.Watts:G6} W).");
+        foreach (var (group, outlets) in new[] { ("plate", part.Plate?.Outlets), ("splitter", part.Splitter?.Outlets) })
+        {
+            foreach (var (name, outlet) in outlets ?? OrderedMap<OutletData>.Empty)
+            {
+                if (outlet is { Voltage: null } and ({ Efficiency: not null } or { InputMinimum: not null }))
+                    log.Error($"{at}.{group}.outlets.{name}", "Only an outlet that holds a voltage has an efficiency or a least input.", "\"voltage: 5 V\" beside it");
+            }
+        }
+        if (part.Splitter is { Outlets.Count: 0 } && !log.HasErrorIn($"{at}.splitter"))
+            log.Error($"{at}.splitter.outlets", "The splitter has no outlet.");
     }
 
     private static void Needs(Part part, PartKind kind, bool has, string section, string at, ReadLog log)

@@ -9,11 +9,11 @@ namespace RigScenarios.Scenarios;
 internal static class PartFormat
 {
     /// <summary>Ranges that any part of a camera rig keeps to; wide enough for the odd one, narrow enough to catch a slip of units.</summary>
-    public static readonly QuantityForm<ElectricPower> Watts = new(ElectricPower.FromWatts(0), ElectricPower.FromWatts(2000), "15 W");
+    public static readonly QuantityForm<ElectricPower> Watts = ElectricalRanges.Watts;
 
-    public static readonly QuantityForm<ElectricPotential> Volts = new(ElectricPotential.FromVolts(0.5), ElectricPotential.FromVolts(60), "14.4 V");
+    public static readonly QuantityForm<ElectricPotential> Volts = ElectricalRanges.Volts;
 
-    public static readonly QuantityForm<ElectricCurrent> Amperes = new(ElectricCurrent.FromAmperes(0.001), ElectricCurrent.FromAmperes(200), "10 A");
+    public static readonly QuantityForm<ElectricCurrent> Amperes = ElectricalRanges.Amperes;
 
     public static readonly QuantityForm<Mass> Masses = new(Mass.FromGrams(0.1), Mass.FromGrams(100_000), "655 g");
 
@@ -21,7 +21,7 @@ internal static class PartFormat
 
     public static readonly QuantityForm<Length> Lengths = new(Length.FromMillimeters(0.1), Length.FromMillimeters(3000), "128 mm");
 
-    public static readonly QuantityForm<Ratio> Shares = new(Ratio.FromPercent(1), Ratio.FromPercent(100), "92 %");
+    public static readonly QuantityForm<Ratio> Shares = ElectricalRanges.Shares;
 
     public static readonly TextForm Title = new(200);
 
@@ -31,7 +31,8 @@ internal static class PartFormat
         () => new PowerDraw(), "What the device draws at its own inlet in each state.",
         Fields<PowerDraw>.Optional("off", Watts, draw => draw.Off, (draw, value) => draw with { Off = value }, "Draw when switched off; 0 W if left out."),
         Fields<PowerDraw>.Optional("standby", Watts, draw => draw.Standby, (draw, value) => draw with { Standby = value }, "Draw when on, not recording."),
-        Fields<PowerDraw>.Optional("record", Watts, draw => draw.Record, (draw, value) => draw with { Record = value }, "Draw when recording or working."));
+        Fields<PowerDraw>.Optional("record", Watts, draw => draw.Record, (draw, value) => draw with { Record = value }, "Draw when recording or working."),
+        WiringFormat.DrawFields[0], WiringFormat.DrawFields[1], WiringFormat.DrawFields[2], WiringFormat.DrawFields[3]);
 
     private static readonly Form<BoxSize> Size = new RecordForm<BoxSize>(
         () => new BoxSize(Length.Zero, Length.Zero, Length.Zero), "Outer size in the rig's directions.",
@@ -44,19 +45,15 @@ internal static class PartFormat
         Fields<VoltageWindow>.Optional("minimum", Volts, window => window.Minimum, (window, value) => window with { Minimum = value }, "Below it the device stops."),
         Fields<VoltageWindow>.Optional("maximum", Volts, window => window.Maximum, (window, value) => window with { Maximum = value }, "Above it the device may be destroyed."));
 
-    private static readonly Form<PlateData> Plate = new RecordForm<PlateData>(
-        () => new PlateData(), "A battery plate.",
-        Fields<PlateData>.Optional("own-draw", Watts, plate => plate.OwnDraw, (plate, value) => plate with { OwnDraw = value }, "What the plate draws itself."),
-        Fields<PlateData>.Optional("switch-off-voltage", Volts, plate => plate.SwitchOffVoltage, (plate, value) => plate with { SwitchOffVoltage = value }, "Below it the plate switches everything off."),
-        Fields<PlateData>.Optional("maximum-current", Amperes, plate => plate.MaximumCurrent, (plate, value) => plate with { MaximumCurrent = value }, "The greatest current through the plate."));
-
     private static readonly Form<RegulatorData> Regulator = new RecordForm<RegulatorData>(
         () => new RegulatorData(), "A regulator, also one in a dummy battery.",
         Fields<RegulatorData>.Required("input-minimum", Volts, data => data.InputMinimum, (data, value) => data with { InputMinimum = value }, "Below it the regulator stops."),
         Fields<RegulatorData>.Required("input-maximum", Volts, data => data.InputMaximum, (data, value) => data with { InputMaximum = value }, "Above it the regulator may be destroyed."),
         Fields<RegulatorData>.Required("output-voltage", Volts, data => data.OutputVoltage, (data, value) => data with { OutputVoltage = value }, "What it gives."),
-        Fields<RegulatorData>.Required("efficiency", Shares, data => data.Efficiency, (data, value) => data with { Efficiency = value }, "Power out over power in."),
-        Fields<RegulatorData>.Optional("own-draw", Watts, data => data.OwnDraw, (data, value) => data with { OwnDraw = value }, "What it draws itself, also with nothing behind it."),
+        new Field<RegulatorData, Ratio>("efficiency", Shares, data => data.Efficiency.DecimalFractions > 0, data => data.Efficiency, (data, value) => data with { Efficiency = value }, false, "Power out over power in; may be left out where losses are given."),
+        Fields<RegulatorData>.Optional("own-draw", Watts, data => data.OwnDraw, (data, value) => data with { OwnDraw = value }, "What it draws itself, also with nothing behind it: its quiescent draw."),
+        Fields<RegulatorData>.Optional("loss-per-ampere", new QuantityForm<ElectricPotential>(ElectricPotential.FromVolts(0), ElectricPotential.FromVolts(5), "0.21 V"), data => data.LossPerAmpere, (data, value) => data with { LossPerAmpere = value }, "Watts lost for each ampere that it gives, W/A = V."),
+        Fields<RegulatorData>.Optional("loss-per-ampere-squared", WiringFormat.Resistances, data => data.LossPerAmpereSquared, (data, value) => data with { LossPerAmpereSquared = value }, "Watts lost for each square ampere that it gives, W/A² = Ω."),
         Fields<RegulatorData>.Optional("maximum-current", Amperes, data => data.MaximumCurrent, (data, value) => data with { MaximumCurrent = value }, "The greatest current that it gives."));
 
     private static readonly Form<ChargerData> Charger = new RecordForm<ChargerData>(
@@ -84,9 +81,11 @@ internal static class PartFormat
         Fields<Part>.Optional("maximum-current", Amperes, part => part.MaximumCurrent, (part, value) => part with { MaximumCurrent = value }, "The greatest current that it takes."),
         Fields<Part>.Optional("rated-load", Masses, part => part.RatedLoad, (part, value) => part with { RatedLoad = value }, "The mass that it is rated to carry."),
         Fields<Part>.OptionalGroup("battery", BatteryFormat.Form, part => part.Battery, (part, value) => part with { Battery = value }, "What a battery's label and data sheet say."),
-        Fields<Part>.OptionalGroup("plate", Plate, part => part.Plate, (part, value) => part with { Plate = value }, "A battery plate."),
+        Fields<Part>.OptionalGroup("plate", WiringFormat.Plate, part => part.Plate, (part, value) => part with { Plate = value }, "A battery plate."),
         Fields<Part>.OptionalGroup("regulator", Regulator, part => part.Regulator, (part, value) => part with { Regulator = value }, "A regulator."),
         Fields<Part>.OptionalGroup("charger", Charger, part => part.Charger, (part, value) => part with { Charger = value }, "A charger."),
+        Fields<Part>.OptionalGroup("cable", WiringFormat.Cable, part => part.Cable, (part, value) => part with { Cable = value }, "A power cable."),
+        Fields<Part>.OptionalGroup("splitter", WiringFormat.Splitter, part => part.Splitter, (part, value) => part with { Splitter = value }, "A box with several outlets."),
         Fields<Part>.OptionalGroup("head", SupportFormat.Head, part => part.Head, (part, value) => part with { Head = value }, "A tripod head."),
         Fields<Part>.OptionalGroup("legs", SupportFormat.Legs, part => part.Legs, (part, value) => part with { Legs = value }, "A tripod's legs."),
         Fields<Part>.OptionalGroup("rods", SupportFormat.Rods, part => part.Rods, (part, value) => part with { Rods = value }, "A pair of rods."),

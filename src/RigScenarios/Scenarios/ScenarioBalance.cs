@@ -31,7 +31,7 @@ public static class ScenarioBalance
         return Of(build, InPlace(chosen, build, scenario), scenario.PartOf);
     }
 
-    private static BuildInPlace InPlace(Build build, string name, Scenario scenario)
+    internal static BuildInPlace InPlace(Build build, string name, Scenario scenario)
     {
         try
         {

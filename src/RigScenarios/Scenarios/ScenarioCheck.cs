@@ -55,7 +55,7 @@ internal static class ScenarioCheck
             KitName(scenario, build.Carries[index], $"{at}.carries.{index + 1}", _ => true, "", log);
         if (build.Devices.Count > 0 && !build.Devices.Values.Any(device => device.Essential))
             log.Warning($"{at}.devices", "No device is marked \"essential: yes\", so only the battery's own end stops the day.");
-        CheckFeeds(build, at, log);
+        WiringCheck.Run(scenario, build, at, log);
         VoltageCheck.Run(scenario, build, at, log);
         PlaceCheck.Run(scenario, build, at, log);
     }
@@ -68,36 +68,6 @@ internal static class ScenarioCheck
             log.Error(path, $"There is nothing named \"{name}\" in the kit.", scenario.Kit.Count == 0 ? null : string.Join(", ", scenario.Kit.Keys.Take(30)), log.Nearest(name, scenario.Kit.Keys));
         else if (scenario.PartOf(name) is { } part && !fits(part))
             log.Error(path, $"\"{name}\" ({part.Name}) is not {what}.");
-    }
-
-    private static void CheckFeeds(Build build, string at, ReadLog log)
-    {
-        List<string> feeds = [Build.BatteryFeed, .. build.Regulators.Keys];
-        if (build.Plate is { } plate)
-            feeds.Insert(1, plate);
-        foreach (var (path, feed) in build.Regulators.Select(item => ($"{at}.regulators.{item.Key}.fed-by", item.Value.FedBy))
-            .Concat(build.Devices.Select(item => ($"{at}.devices.{item.Key}.fed-by", item.Value.FedBy))))
-        {
-            if (feed is not null && !feeds.Contains(feed))
-                log.Error(path, $"Nothing named \"{feed}\" gives power in this build.", string.Join(", ", feeds.Take(30)), log.Nearest(feed, feeds));
-        }
-        var told = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var name in build.Regulators.Keys.Where(name => !told.Contains(name)))
-        {
-            var chain = new List<string> { name };
-            while (build.Regulators.TryGetValue(chain[^1], out var regulator) && regulator.FedBy is { } feed && build.Regulators.ContainsKey(feed))
-            {
-                chain.Add(feed);
-                if (feed == name)
-                {
-                    told.UnionWith(chain);
-                    log.Error($"{at}.regulators.{name}.fed-by", $"The regulators feed each other in a circle: {string.Join(" <- ", chain)}. Nothing feeds them from the battery.");
-                    break;
-                }
-                if (chain.Count > build.Regulators.Count)
-                    break;
-            }
-        }
     }
 
     /// <summary>The devices with a draw that is not known, so that each block looks only at them.</summary>

@@ -33,13 +33,11 @@ internal static class ScenarioFormat
         Fields<BatteryInUse>.Optional("resistance-growth", new NumberForm(1, 20), battery => battery.ResistanceGrowth, (battery, value) => battery with { ResistanceGrowth = value }, "Resistance as a multiple of a new battery's."),
         Fields<BatteryInUse>.Optional("start-temperature", Air, battery => battery.StartTemperature, (battery, value) => battery with { StartTemperature = value }, "The battery's own temperature at the start; that of the air if left out."));
 
-    private static readonly Form<RegulatorInUse> Regulator = new RecordForm<RegulatorInUse>(
-        () => new RegulatorInUse(), "A regulator of the build.",
-        Fields<RegulatorInUse>.OptionalGroup("fed-by", KitName, regulator => regulator.FedBy, (regulator, value) => regulator with { FedBy = value }, "What feeds it: battery, the plate or another regulator."));
-
     private static readonly Form<DeviceInUse> Device = new RecordForm<DeviceInUse>(
         () => new DeviceInUse(), "A device of the build.",
-        Fields<DeviceInUse>.OptionalGroup("fed-by", KitName, device => device.FedBy, (device, value) => device with { FedBy = value }, "What feeds it: battery, the plate or a regulator."),
+        Fields<DeviceInUse>.OptionalGroup("fed-by", FeedFormat.Feed, device => device.FedBy, (device, value) => device with { FedBy = value }, "What feeds it: battery, the plate, a splitter or a regulator."),
+        Fields<DeviceInUse>.OptionalGroup("outlet", KitName, device => device.Outlet, (device, value) => device with { Outlet = value }, "The outlet of that, by its name on the part."),
+        Fields<DeviceInUse>.OptionalGroup("cable", KitName, device => device.Cable, (device, value) => device with { Cable = value }, "The power cable in front of it, by its name in the kit."),
         Fields<DeviceInUse>.WithDefault("essential", new YesNoForm(), false, device => device.Essential, (device, value) => device with { Essential = value }, "Whether the build is of no use without it."),
         Fields<DeviceInUse>.WithDefault("count", new CountForm(1, 20), 1, device => device.Count, (device, value) => device with { Count = value }, "How many of them there are."),
         Fields<DeviceInUse>.OptionalGroup("power", PartFormat.Draw, device => device.Power, (device, value) => device with { Power = value }, "What it draws in this build, where that differs from the part."));
@@ -50,7 +48,8 @@ internal static class ScenarioFormat
         Fields<Build>.Required("stance", new ChoiceForm<Stance>(), build => build.Stance, (build, value) => build with { Stance = value }, "How it is carried."),
         Fields<Build>.Required("battery", Battery, build => build.Battery, (build, value) => build with { Battery = value }, "The battery that powers it."),
         Fields<Build>.OptionalGroup("plate", KitName, build => build.Plate, (build, value) => build with { Plate = value }, "The plate between battery and outlets, by its name in the kit."),
-        Fields<Build>.WithDefault("regulators", new MapForm<RegulatorInUse>(Regulator, "regulator"), OrderedMap<RegulatorInUse>.Empty, build => build.Regulators, (build, value) => build with { Regulators = value }, "Regulators, by their names in the kit."),
+        Fields<Build>.WithDefault("regulators", new MapForm<RegulatorInUse>(FeedFormat.RegulatorInUse, "regulator"), OrderedMap<RegulatorInUse>.Empty, build => build.Regulators, (build, value) => build with { Regulators = value }, "Regulators, by their names in the kit."),
+        Fields<Build>.WithDefault("splitters", new MapForm<SplitterInUse>(FeedFormat.SplitterInUse, "splitter"), OrderedMap<SplitterInUse>.Empty, build => build.Splitters, (build, value) => build with { Splitters = value }, "Splitters, by their names in the kit."),
         Fields<Build>.Required("devices", new MapForm<DeviceInUse>(Device, "device"), build => build.Devices, (build, value) => build with { Devices = value }, "Devices that draw power, by their names in the kit."),
         new Field<Build, IReadOnlyList<string>>("carries", new ListForm<string>(KitName, 200), build => build.Carries.Count > 0, build => build.Carries, (build, value) => build with { Carries = value }, false, "Everything else on the rig, by names in the kit."),
         Fields<Build>.WithDefault("places", new MapForm<PlaceInUse>(PlaceFormat.Place, "place"), OrderedMap<PlaceInUse>.Empty, build => build.Places, (build, value) => build with { Places = value }, "Where things sit, by their names in the kit; what isn't named gets the usual place of its kind, and the answer says so."),

@@ -32,21 +32,32 @@ internal static class VoltageCheck
         foreach (var (name, use) in build.Regulators)
         {
             if (scenario.PartOf(name) is { Regulator: { } regulator } part)
-                Check($"{at}.regulators.{name}", part.Name, Inlet(use.FedBy), regulator.InputMinimum.Volts, regulator.InputMaximum.Volts);
+                Check($"{at}.regulators.{name}", part.Name, Inlet(use.FedBy, use.Outlet), regulator.InputMinimum.Volts, regulator.InputMaximum.Volts);
         }
         foreach (var (name, use) in build.Devices)
         {
             if (scenario.PartOf(name) is { Voltage: { } window } part)
-                Check($"{at}.devices.{name}", part.Name, Inlet(use.FedBy), window.Minimum?.Volts, window.Maximum?.Volts);
+                Check($"{at}.devices.{name}", part.Name, Inlet(use.FedBy, use.Outlet), window.Minimum?.Volts, window.Maximum?.Volts);
         }
 
-        (double Volts, string From) Inlet(string? fedBy)
+        (double Volts, string From) Inlet(string? fedBy, string? outlet)
         {
-            var feed = fedBy ?? build.StandardFeed;
-            return build.Regulators.ContainsKey(feed) && scenario.PartOf(feed)?.Regulator is { } regulator
-                ? (regulator.OutputVoltage.Volts, $"the regulator \"{feed}\"")
-                // A feed that doesn't exist is told of elsewhere; no voltage can be said of it.
-                : (feed == Build.BatteryFeed || feed == build.Plate ? full : double.NaN, $"the full battery \"{build.Battery.Item}\"");
+            // Splitters pass on what they get. One that hangs in a circle is told of elsewhere.
+            for (var steps = 0; steps <= build.Splitters.Count; steps++)
+            {
+                var feed = fedBy ?? build.StandardFeed;
+                if (outlet is not null && LinkLookup.Outlets(build, feed, scenario.PartOf).TryGetValue(outlet, out var data) && data.Voltage is { } held)
+                    return (held.Volts, $"the outlet \"{outlet}\" of \"{feed}\"");
+                if (build.Regulators.ContainsKey(feed) && scenario.PartOf(feed)?.Regulator is { } regulator)
+                    return (regulator.OutputVoltage.Volts, $"the regulator \"{feed}\"");
+                if (feed == Build.BatteryFeed || feed == build.Plate)
+                    return (full, $"the full battery \"{build.Battery.Item}\"");
+                if (!build.Splitters.TryGetValue(feed, out var splitter))
+                    break;
+                (fedBy, outlet) = (splitter.FedBy, splitter.Outlet);
+            }
+            // A feed that doesn't exist is told of elsewhere; no voltage can be said of it.
+            return (double.NaN, "");
         }
 
         void Check(string path, string name, (double Volts, string From) inlet, double? minimum, double? maximum)

@@ -24,7 +24,7 @@ public sealed class AccessibilityTests(Chromium chromium)
         await visit.ReadAsync("03-the-cold");
         await CheckAsync("/n/03");
         await visit.GoAsync("/rig?file=samples/winter-harbour.yaml");
-        await visit.Page.Locator("#answer-parts .rs-answer").WaitForAsync();
+        await visit.Page.Locator("#answer-parts .rs-answer").First.WaitForAsync();
         await CheckAsync("/rig");
         await visit.GoAsync("/file/samples/winter-harbour.yaml");
         await visit.Page.Locator("#answers li").First.WaitForAsync();

@@ -24,7 +24,7 @@ public sealed class OwnRigTests(Chromium chromium)
         await own.GetByLabel("Watts", new() { Exact = false }).First.FillAsync("9");
         await visit.Page.Locator("#typical-days button, #typical-days input").First.ClickAsync();
         await visit.Page.Locator("#ambient").FillAsync("-6 °C");
-        await visit.Page.Locator("#answer-parts .rs-answer").WaitForAsync();
+        await visit.Page.Locator("#answer-parts .rs-answer").First.WaitForAsync();
         await Assertions.Expect(visit.Page.Locator("#wiring")).ToContainTextAsync("My old monitor");
         await Assertions.Expect(visit.Page.Locator("#answer-assumed")).ToBeVisibleAsync();
         await visit.Page.Locator("#save-name").FillAsync("lake.yaml");
@@ -54,7 +54,7 @@ public sealed class OwnRigTests(Chromium chromium)
         await File.WriteAllTextAsync(path, text, TestContext.Current.CancellationToken);
         await visit.GoAsync("/rig?file=own/harbour.yaml&build=tripod&day=day-one");
         await Assertions.Expect(visit.Page.Locator("#ambient")).ToHaveValueAsync("-8 °C");
-        await visit.Page.Locator("#answer-parts .rs-answer").WaitForAsync();
+        await visit.Page.Locator("#answer-parts .rs-answer").First.WaitForAsync();
         await visit.Page.Locator("#ambient").FillAsync("-13 °C");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#save-told")).ToContainTextAsync("Saved as harbour.yaml");
@@ -70,7 +70,7 @@ public sealed class OwnRigTests(Chromium chromium)
         var text = Servers.Checkout.Sample("teaching-kit.yaml").Replace("parts-from: [../parts]", $"parts-from: [{Path.Combine(Servers.Checkout.Data, "parts")}]", StringComparison.Ordinal);
         await File.WriteAllTextAsync(path, text, TestContext.Current.CancellationToken);
         await visit.GoAsync("/rig?file=own/kit.yaml");
-        await visit.Page.Locator("#answer-parts .rs-answer").WaitForAsync();
+        await visit.Page.Locator("#answer-parts .rs-answer").First.WaitForAsync();
         await File.WriteAllTextAsync(path, text + "# changed elsewhere\n", TestContext.Current.CancellationToken);
         visit.ExpectsTrouble = true;
         await visit.Page.Locator("#ambient").FillAsync("3 °C");

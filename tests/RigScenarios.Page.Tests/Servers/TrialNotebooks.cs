@@ -36,6 +36,21 @@ internal static class TrialNotebooks
             (true, Start),
             (true, "int fails = 1;    // whether it fails, 0 to 1"),
             (true, "var one = 1;\nif (fails == 1)\n    throw new InvalidOperationException(\"The lens is <b>missing</b>.\");\nAnswer(\"All is well.\");"));
+        Write(folder, "05-moves",
+            (false, "# Where does the plate go?"),
+            (true, Start),
+            (true, $"string scenario = {JsonSerializer.Serialize(Path.Combine(Checkout.Data, "scenarios", "winter-harbour.yaml"))};  // kit and builds, a scenario file\nstring build = \"tripod\";  // build of the camera, a build of scenario\nvar places = \"\";  // parts moved on the drawing, places of build"),
+            (true, "var plans = ScenarioFile.Read(scenario);"),
+            (true, "var moved = MovedPlaces.Apply(plans, build, places);\nvar balance = ScenarioBalance.Of(moved, build);\nAnswer(BalanceWords.Answer(balance), BalanceWords.Cautions(balance));"),
+            (true, "Show(RigDrawing.Of(balance.Rig.Placed, RigDrawingOptions.Of(balance)));"),
+            (true, """
+                if (balance.Present is { } head)
+                {
+                    var plate = MovedPlaces.Of(balance.Rig).First(part => part.Name == "plate");
+                    var envelope = BalanceEnvelope.Of(balance.Rig.Placed, head.Head, RigVariable.Offset("plate", PlacementField.OffsetX, plate.Range), RigVariable.OfMass("brick", Mass.FromGrams(300), Mass.FromGrams(2500)));
+                    Show(EnvelopeChart.Of(envelope, new EnvelopeChartOptions { Names = RigDrawingOptions.Of(balance).Names, Present = (plate.At, balance.Rig.Placed.Parts["brick"].Mass) }));
+                }
+                """));
         File.WriteAllText(Path.Combine(folder, "04-broken.ipynb"), "{ \"nbformat\": 4, \"cells\": [");
     }
 

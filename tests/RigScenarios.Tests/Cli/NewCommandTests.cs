@@ -142,6 +142,9 @@ public class NewCommandTests
             console.Input.PushTextWithEnter(figure);
         for (var question = 0; question < 3; question++)
             console.Input.PushKey(ConsoleKey.Enter);
+        // No head and no legs: "None" comes first.
+        console.Input.PushKey(ConsoleKey.Enter);
+        console.Input.PushKey(ConsoleKey.Enter);
         // The last question about things begins with the cages; the second is the full one.
         console.Input.PushKey(ConsoleKey.DownArrow);
         console.Input.PushKey(ConsoleKey.Spacebar);

@@ -68,6 +68,10 @@ public sealed record Conductor
         return new Conductor($"{gauge} AWG{(stranded ? "" : " solid")}", ohms, Area.FromSquareMillimeters(area), AstmB258);
     }
 
+    /// <summary>The conductor of a gauge: stranded, as flexible cables are.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such gauge.</exception>
+    public static Conductor Of(WireGauge gauge) => gauge.Awg is { } number ? Awg(number) : Metric(gauge.Area ?? Area.Zero);
+
     /// <summary>Resistance of a length of this one conductor.</summary>
     /// <param name="length">0 or more.</param>
     /// <param name="temperature">Temperature of the copper, -100…200 °C.</param>

@@ -18,9 +18,10 @@ public sealed record OverVoltage(string Element, ElectricPotential Voltage, Elec
 /// <summary>What a network can take and deliver.</summary>
 internal static class WiringLimits
 {
-    public static OperatingPoint? BehindSource(WiringNetwork network, double source, double resistance, Func<string, string> stateOf)
+    public static OperatingPoint? BehindSource(
+        WiringNetwork network, double source, double resistance, Func<string, string> stateOf, bool[]? stopped = null, double factor = 1)
     {
-        var draw = new WiringDraw(network, stateOf, new bool[network.Count]);
+        var draw = new WiringDraw(network, stateOf, stopped ?? new bool[network.Count], factor);
         var point = default(CircuitLanes);
         draw.Solve(Vector512.Create(source), Vector512.Create(resistance), ref point);
         return point.PowerMargin[0] >= 0 && draw.At(point.Voltage[0]) is { } figures ? new OperatingPoint(network, point.Voltage[0], figures) : null;

@@ -1,0 +1,51 @@
+using RigScenarios.Charts.Pages;
+using RigScenarios.Scenarios;
+
+namespace RigScenarios.Charts.Balance;
+
+/// <summary>Whether a build balances, as parts of a page: the answer, how to set the head, what to move, the drawing, the margins.</summary>
+public static class BalanceParts
+{
+    // More of them would hide the first.
+    private const int MostHelps = 3;
+
+    /// <summary>The parts, from the answer to the margins.</summary>
+    /// <param name="balance">The balance of the build.</param>
+    public static IEnumerable<PagePart> Of(BuildBalance balance)
+    {
+        ArgumentNullException.ThrowIfNull(balance);
+        yield return new HeadingPart("Does it balance?", 3);
+        yield return new AnswerPart(Named(balance, BalanceWords.Answer(balance)), [.. BalanceWords.Cautions(balance).Select(caution => Named(balance, caution))]);
+        yield return new ProsePart(BalanceWords.Centre(balance));
+        foreach (var words in new[] { BalanceWords.Setting(balance), BalanceWords.Tipping(balance) })
+        {
+            if (words is not null)
+                yield return new ProsePart(words);
+        }
+        yield return new DrawingPart(RigDrawing.Of(balance.Rig.Placed, RigDrawingOptions.Of(balance)));
+        var helps = BalanceHelp.Find(balance).Take(MostHelps).ToList();
+        if (helps.Count > 0)
+        {
+            yield return new HeadingPart("What to move", 4);
+            foreach (var help in helps)
+                yield return new ProsePart(Named(balance, help.Words));
+        }
+        yield return new TablePart(Margins(balance));
+    }
+
+    /// <summary>All margins as a table, the nearest limit first.</summary>
+    /// <param name="balance">The balance of the build.</param>
+    public static ChartTable Margins(BuildBalance balance)
+    {
+        ArgumentNullException.ThrowIfNull(balance);
+        return ChartTable.Of("limit", "what there is", "what is allowed", "left", "rests on")
+            .WithRows(BalanceMargin.All(balance).Select(margin => new object?[] { Named(balance, margin.Limit), margin.Worst, margin.Allowed, margin.Left, margin.Source })) with { Caption = "Margins, the nearest limit first" };
+    }
+
+    /// <summary>A thing that the kit calls by a short name is called as people call it.</summary>
+    private static string Named(BuildBalance balance, string words) => string.Join(' ', words.Split(' ').Select(word =>
+    {
+        var bare = word.TrimEnd('.', ',', ';', ':');
+        return bare.Contains('-', StringComparison.Ordinal) && balance.Rig.Things.TryGetValue(bare, out var part) ? part.Name + word[bare.Length..] : word;
+    }));
+}

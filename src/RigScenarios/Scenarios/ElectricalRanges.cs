@@ -1,0 +1,17 @@
+using RigScenarios.Scenarios.Forms;
+using UnitsNet;
+using ElectricPower = UnitsNet.Power;
+
+namespace RigScenarios.Scenarios;
+
+/// <summary>Electrical ranges that any part of a camera rig keeps to; wide enough for the odd one, narrow enough to catch a slip of units.</summary>
+internal static class ElectricalRanges
+{
+    public static readonly QuantityForm<ElectricPower> Watts = new(ElectricPower.FromWatts(0), ElectricPower.FromWatts(2000), "15 W");
+
+    public static readonly QuantityForm<ElectricPotential> Volts = new(ElectricPotential.FromVolts(0.5), ElectricPotential.FromVolts(60), "14.4 V");
+
+    public static readonly QuantityForm<ElectricCurrent> Amperes = new(ElectricCurrent.FromAmperes(0.001), ElectricCurrent.FromAmperes(200), "10 A");
+
+    public static readonly QuantityForm<Ratio> Shares = new(Ratio.FromPercent(1), Ratio.FromPercent(100), "92 %");
+}

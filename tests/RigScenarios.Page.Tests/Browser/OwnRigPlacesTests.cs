@@ -1,0 +1,88 @@
+using Microsoft.Playwright;
+using RigScenarios.Files;
+using RigScenarios.Scenarios;
+
+namespace RigScenarios.Page.Tests.Browser;
+
+/// <summary>What the rig stands on and where things sit, in the form of one's own rig.</summary>
+[Collection(InABrowser.Name)]
+public sealed class OwnRigPlacesTests(Chromium chromium)
+{
+    private const string Plate = "#answer-parts svg.rs-wide [data-view=side] .rs-part[data-part=plate]";
+
+    [Fact]
+    public async Task A_part_dragged_in_the_drawing_is_saved_where_it_was_left()
+    {
+        await using var visit = await Visit.BeginAsync(chromium, height: 900);
+        var text = Servers.Checkout.Sample("winter-harbour.yaml").Replace("parts-from: [../parts]", $"parts-from: [{Path.Combine(Servers.Checkout.Data, "parts")}]", StringComparison.Ordinal);
+        var path = Path.Combine(visit.Server.Rigs, "harbour.yaml");
+        await File.WriteAllTextAsync(path, text, TestContext.Current.CancellationToken);
+        await visit.GoAsync("/rig?file=own/harbour.yaml&build=tripod&day=day-one");
+        await visit.Page.Locator(Plate + ".rs-can-move").WaitForAsync(new() { State = WaitForSelectorState.Attached });
+        var (runtime, balance) = (await AnswerAsync(visit.Page, 0), await AnswerAsync(visit.Page, 1));
+        await visit.Page.Locator(Plate).EvaluateAsync("part => part.scrollIntoView({ block: 'center' })");
+        var box = (await visit.Page.Locator($"{Plate} polygon").BoundingBoxAsync())!;
+        await visit.Page.Mouse.MoveAsync(box.X + (box.Width / 2), box.Y + (box.Height / 2));
+        await visit.Page.Mouse.DownAsync();
+        await visit.Page.Mouse.MoveAsync(box.X + (box.Width / 2) + 400, box.Y + (box.Height / 2), new() { Steps = 10 });
+        await visit.Page.WaitForFunctionAsync($"() => document.querySelector('{Plate}').dataset.at === '-0.136'");
+        await visit.Page.Mouse.UpAsync();
+        // The balance follows; the day on the battery has nothing to do with it.
+        Assert.NotEqual(balance, await AnswerAsync(visit.Page, 1));
+        Assert.Equal(runtime, await AnswerAsync(visit.Page, 0));
+        await Assertions.Expect(visit.Page.Locator("#places-list input")).ToHaveValueAsync("-136");
+        await Assertions.Expect(visit.Page.Locator("#battery-place-slider")).ToHaveValueAsync("-136");
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
+        await Assertions.Expect(visit.Page.Locator("#save-told")).ToContainTextAsync("Saved as harbour.yaml");
+        Assert.Equal(text.Replace("plate: {on: long-rods, forward: -168 mm", "plate: {on: long-rods, forward: -136 mm", StringComparison.Ordinal), await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken));
+        await visit.GoAsync("/rig?file=own/harbour.yaml&build=tripod&day=day-one");
+        await visit.Page.WaitForFunctionAsync($"() => document.querySelector('{Plate}')?.dataset.at === '-0.136'");
+        await Assertions.Expect(visit.Page.Locator("#places-list .moved-list li")).ToHaveCountAsync(0);
+        visit.AssertQuiet();
+    }
+
+    [Fact]
+    public async Task A_rig_from_nothing_gets_places_a_head_and_an_answer()
+    {
+        await using var visit = await Visit.BeginAsync(chromium, height: 900);
+        await visit.GoAsync("/rig");
+        await ChooseAsync(visit.Page, "camera", "compact body b");
+        await ChooseAsync(visit.Page, "battery", "brick 190");
+        await ChooseAsync(visit.Page, "plate", "plate");
+        await ChooseAsync(visit.Page, "other", "400");
+        await visit.Page.Locator("#ambient").FillAsync("5 °C");
+        await visit.Page.Locator("#answer-parts .rs-drawing").WaitForAsync();
+        await Assertions.Expect(visit.Page.Locator("#head-plate")).ToBeHiddenAsync();
+        await Assertions.Expect(visit.Page.Locator("#answer-parts .rs-answer p").Nth(1)).ToContainTextAsync("carries no head");
+        await ChooseAsync(visit.Page, "head", "middle");
+        await ChooseAsync(visit.Page, "legs", "middle");
+        await Assertions.Expect(visit.Page.Locator("#answer-parts .rs-answer p").Nth(1)).Not.ToContainTextAsync("carries no head");
+        await Assertions.Expect(visit.Page.Locator("#head-plate")).ToBeVisibleAsync();
+        var balance = await AnswerAsync(visit.Page, 1);
+        await visit.Page.Locator("#slide-middle-slider").FillAsync("-120");
+        await Assertions.Expect(visit.Page.Locator("#slide-middle")).ToHaveValueAsync("-120 mm");
+        await Assertions.Expect(visit.Page.Locator("#answer-parts .rs-answer p").Nth(1)).Not.ToHaveTextAsync(balance);
+        // The battery further back with the slider: the drawing and the list follow.
+        var least = await visit.Page.Locator("#battery-place-slider").GetAttributeAsync("min");
+        await visit.Page.Locator("#battery-place-slider").FillAsync(least!);
+        await Assertions.Expect(visit.Page.Locator("#places-list input")).ToHaveValueAsync(least!);
+        await visit.Page.Locator("#save-name").FillAsync("placed.yaml");
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
+        await Assertions.Expect(visit.Page.Locator("#save-told")).ToContainTextAsync("Saved as placed.yaml");
+        var scenario = ScenarioFile.Read(Path.Combine(visit.Server.Rigs, "placed.yaml"));
+        Assert.Equal(-120, scenario.Builds["rig"].OnHead!.SlideMiddle!.Value.Millimeters, 6);
+        Assert.Equal(least, scenario.Builds["rig"].Places["plate"].Forward!.Value.Millimeters.ToString("0", null));
+        Assert.Contains(BalanceWords.Answer(ScenarioBalance.Of(scenario, "rig"))[..40], (await AnswerAsync(visit.Page, 1)).Replace('\u00a0', ' '), StringComparison.Ordinal);
+        visit.AssertQuiet();
+    }
+
+    private static Task<string> AnswerAsync(IPage page, int which) => page.Locator("#answer-parts .rs-answer p").Nth(which).InnerTextAsync();
+
+    private static async Task ChooseAsync(IPage page, string question, string words)
+    {
+        var field = page.Locator($"#question-{question} [role=combobox]").First;
+        await field.ClickAsync();
+        await field.FillAsync(words);
+        await page.Locator($"#question-{question} [role=listbox]").First.GetByRole(AriaRole.Option).First.ClickAsync();
+    }
+}
