@@ -45,13 +45,13 @@ internal static class DayCommand
         return command;
     }
 
-    private static DayAnswer Answer(Scenario scenario, string build, IReadOnlyList<string> days, KitWish? wish, CancellationToken cancellation)
+    private static DayAnswer Answer(Scenario scenario, string build, string[] days, KitWish? wish, CancellationToken cancellation)
     {
         var (powered, plan) = ScenarioPlan.Of(scenario, build, days);
         var result = DayPlanRun.Run(powered, plan, progress: null, cancellation);
         var kit = wish is null ? null : Search(progress => LeastKit.Find(powered, plan, wish, progress, cancellation));
         return new DayAnswer(
-            build, scenario.Builds[build].Title ?? build, days.Count > 0 ? days : [.. scenario.Days.Keys], plan, result, ScenarioPlan.NotPlanned(scenario, build), wish ?? KitWish.None, kit);
+            build, scenario.Builds[build].Title ?? build, days.Length > 0 ? days : [.. scenario.Days.Keys], plan, result, ScenarioPlan.NotPlanned(scenario, build), wish ?? KitWish.None, kit);
     }
 
     private static KitWish Wish(string? atSwap, string? atEnd)

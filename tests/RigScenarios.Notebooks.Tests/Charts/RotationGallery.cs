@@ -4,7 +4,6 @@ using RigScenarios.Charts.Pages;
 using RigScenarios.Days.Rotation;
 using RigScenarios.Files;
 using RigScenarios.Notebooks.Tests.Domain;
-using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 using UnitsNet;
 

@@ -1,7 +1,6 @@
 using RigScenarios.Charts.Balance;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Charts.Style;
-using RigScenarios.Days.Rotation;
 
 namespace RigScenarios.Charts.Days.Rotation;
 

@@ -79,7 +79,7 @@ internal static class TimelineSigns
         return Set(sheet, entries, top, width);
     }
 
-    private static double Set(SvgSheet sheet, IReadOnlyList<(string Text, Action<double, double> Sign)> entries, double top, double width)
+    private static double Set(SvgSheet sheet, List<(string Text, Action<double, double> Sign)> entries, double top, double width)
     {
         var each = entries.Max(entry => ChartStyle.TextWidth(entry.Text, SvgSheet.TextSize)) + 56;
         var columns = Math.Clamp((int)((width - 8) / each), 1, 4);
