@@ -39,7 +39,11 @@ public sealed class RigTests
         Assert.Empty(whole.GetProperty("problems").EnumerateArray());
         Assert.Contains("It runs", whole.GetProperty("answer").Text("text"), StringComparison.Ordinal);
         Assert.NotEmpty(whole.GetProperty("answer").GetProperty("cautions").EnumerateArray());
-        Assert.Equal("figure", Assert.Single(whole.GetProperty("parts").EnumerateArray()).Text("type"));
+        // The day first, then whether it balances, with the rig drawn at its usual places.
+        var parts = whole.GetProperty("parts").EnumerateArray().ToList();
+        Assert.Equal("figure", parts[0].Text("type"));
+        Assert.Contains("class=\"rs-wide\"", Assert.Single(parts, part => part.Text("type") == "drawing").Text("svg"), StringComparison.Ordinal);
+        Assert.True(whole.GetProperty("isWhole").GetBoolean());
         Assert.Contains(whole.GetProperty("wiring").EnumerateArray(), line => line.GetProperty("proposed").GetBoolean());
         Assert.Contains(whole.GetProperty("assumed").EnumerateArray(), assumed => assumed.Text("name").Length > 0 && assumed.Text("value").Length > 0 && assumed.Text("source").Length > 0);
         Assert.EndsWith("g", whole.Text("mass").Split(" (")[0], StringComparison.Ordinal);

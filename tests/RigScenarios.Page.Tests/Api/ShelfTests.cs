@@ -16,7 +16,7 @@ public sealed class ShelfTests
         File.WriteAllText(Path.Combine(server.Rigs, "notes.txt"), "rigscenarios: scenario 1\n");
         var shelf = await (await server.GetAsync("/api/shelf")).JsonAsync();
         // The broken one is left out; the others stay.
-        Assert.Equal(["01-quick", "02-slow", "03-fails"], shelf.GetProperty("notebooks").EnumerateArray().Select(notebook => notebook.Text("name")));
+        Assert.Equal(["01-quick", "02-slow", "03-fails", "05-moves"], shelf.GetProperty("notebooks").EnumerateArray().Select(notebook => notebook.Text("name")));
         Assert.Equal("What is said?", shelf.GetProperty("notebooks")[0].Text("title"));
         Assert.Equal(["own/mine.yaml", "samples/teaching-kit.yaml", "samples/winter-harbour.yaml"], shelf.GetProperty("files").EnumerateArray().Select(file => file.Text("id")));
         Assert.True(shelf.GetProperty("files")[0].GetProperty("problems").GetInt32() > 0);
