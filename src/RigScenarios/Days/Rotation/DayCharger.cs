@@ -98,9 +98,9 @@ public sealed record DayCharger
     // Lists compare by reference by themselves, and two chargers that say the same are the same.
 
     /// <summary>Whether two chargers are the same in everything.</summary>
-    public bool Equals(DayCharger? other) => other is not null && Bays == other.Bays && Current.Equals(other.Current) && Termination.Equals(other.Termination) && Order == other.Order
-        && WallLimit.Equals(other.WallLimit) && Efficiency.Equals(other.Efficiency) && PowerHours.SequenceEqual(other.PowerHours) && Ambient.Equals(other.Ambient)
-        && Lowest.Equals(other.Lowest) && Highest.Equals(other.Highest);
+    public bool Equals(DayCharger? other) => other is not null && Bays == other.Bays && Current.Amperes.Equals(other.Current.Amperes) && Termination.Equals(other.Termination) && Order == other.Order
+        && WallLimit.Equals(other.WallLimit) && Efficiency.DecimalFractions.Equals(other.Efficiency.DecimalFractions) && PowerHours.SequenceEqual(other.PowerHours) && Ambient.Equals(other.Ambient)
+        && Lowest.Kelvins.Equals(other.Lowest.Kelvins) && Highest.Kelvins.Equals(other.Highest.Kelvins);
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Bays, Order, PowerHours.Count);
