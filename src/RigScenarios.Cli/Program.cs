@@ -21,6 +21,7 @@ namespace RigScenarios.Cli
             {
                 CheckCommand.Create(),
                 RunCommand.Create(),
+                DayCommand.Create(),
                 BalanceCommand.Create(),
                 WiringCommand.Create(),
                 SweepCommand.Create(),

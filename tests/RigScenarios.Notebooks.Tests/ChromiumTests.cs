@@ -55,6 +55,12 @@ public sealed partial class ChromiumTests(TrialRun trial)
     public async Task Pictures_of_balance_have_no_text_over_another(int width) =>
         Assert.Equal($"charts {BalanceGallery.Charts}; overlaps []", await MeasureAsync(BalanceGallery.Page().ToHtml(), width));
 
+    [Theory]
+    [InlineData(1200)]
+    [InlineData(500)]
+    public async Task Pictures_of_days_with_several_batteries_have_no_text_over_another(int width) =>
+        Assert.Equal($"charts {RotationGallery.Charts}; overlaps []", await MeasureAsync(RotationGallery.Page().ToHtml(), width));
+
     [Fact]
     public async Task An_overlap_would_be_seen() => Assert.Equal(
         "charts 1; overlaps [first / second]",

@@ -12,14 +12,11 @@ public static class BuildDrawing
     public static Drawing Of(BuildBalance balance, string? title = null)
     {
         ArgumentNullException.ThrowIfNull(balance);
-        return RigDrawing.Of(balance.Rig.Placed, new RigDrawingOptions
+        return RigDrawing.Of(balance.Rig.Placed, RigDrawingOptions.Of(balance) with
         {
             Slug = $"rig-{Slug(balance.Name)}",
             Title = title ?? $"{balance.Rig.Build.Title ?? balance.Name}, to scale",
             Names = Names(balance),
-            Head = balance.Present,
-            Shoulder = balance.Shoulder,
-            Moveable = new(balance.Rig.Moveable),
         });
     }
 

@@ -172,7 +172,7 @@ internal sealed class RigSheet
     {
         const double indent = 42;
         sign((Margin + 12, y + 9));
-        foreach (var line in Lines(text, width - indent - 4))
+        foreach (var line in SvgSheet.Lines(text, width - indent - 4))
         {
             sheet.Text(line, indent, y + 13.5);
             y += Row;
@@ -195,7 +195,7 @@ internal sealed class RigSheet
             {
                 var x = Margin + (column.Index * each);
                 sheet.Text(number.ToString(CultureInfo.InvariantCulture), x + 18, y + 13.5, "end", bold: true);
-                foreach (var line in Lines(text, each - indent))
+                foreach (var line in SvgSheet.Lines(text, each - indent))
                 {
                     sheet.Text(line, x + indent, y + 13.5);
                     y += Row;
@@ -204,20 +204,6 @@ internal sealed class RigSheet
             lowest = Math.Max(lowest, y);
         }
         y = lowest;
-    }
-
-    private static List<string> Lines(string text, double room)
-    {
-        var characters = Math.Max(8, (int)(room / ChartStyle.TextWidth("n", SvgSheet.TextSize)));
-        var lines = new List<string>();
-        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
-        {
-            if (lines.Count > 0 && lines[^1].Length + 1 + word.Length <= characters)
-                lines[^1] += " " + word;
-            else
-                lines.Add(word);
-        }
-        return lines;
     }
 }
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using RigScenarios.Charts.Pages;
+using RigScenarios.Charts.Style;
 
 namespace RigScenarios.Charts.Balance;
 
@@ -24,6 +25,15 @@ internal sealed class SvgSheet
         ["rs-weakest"] = "fill=\"none\" stroke=\"#b34f00\" stroke-width=\"3\" stroke-linejoin=\"round\"",
         ["rs-rest-line"] = "fill=\"none\" stroke=\"#0067a1\" stroke-width=\"2\"",
         ["rs-rest-fill"] = "fill=\"#0067a1\"",
+        ["rs-grid"] = "fill=\"none\" stroke=\"#dddddd\" stroke-width=\"1\"",
+        ["rs-night"] = "fill=\"#efefef\" stroke=\"none\"",
+        ["rs-take"] = "fill=\"#222222\" stroke=\"none\"",
+        ["rs-level"] = "fill=\"none\" stroke=\"#222222\" stroke-width=\"1.3\" stroke-linejoin=\"round\"",
+        ["rs-level rs-waits"] = "fill=\"none\" stroke=\"#222222\" stroke-width=\"1.3\" stroke-dasharray=\"6 4\"",
+        ["rs-level rs-spent"] = "fill=\"none\" stroke=\"#222222\" stroke-width=\"1.8\" stroke-dasharray=\"1.5 4\"",
+        ["rs-strokes"] = "fill=\"none\" stroke=\"#0067a1\" stroke-width=\"1.6\"",
+        ["rs-down"] = "fill=\"#ffffff\" stroke=\"#b34f00\" stroke-width=\"2\"",
+        ["rs-down-strokes"] = "fill=\"none\" stroke=\"#b34f00\" stroke-width=\"1.6\"",
         ["rs-reach"] = "fill=\"none\" pointer-events=\"all\"",
     };
 
@@ -70,6 +80,21 @@ internal sealed class SvgSheet
         var extra = (bold ? " font-weight=\"600\"" : "") + (halo ? " class=\"rs-halo\" stroke=\"#ffffff\" stroke-width=\"3.5\" stroke-linejoin=\"round\" paint-order=\"stroke\"" : "")
             + (anchor == "start" ? "" : $" text-anchor=\"{anchor}\"");
         svg.Append(CultureInfo.InvariantCulture, $"<text x=\"{Number(x)}\" y=\"{Number(baseline)}\" font-size=\"{TextSize}\"{extra}>{HtmlText.Escape(text)}</text>");
+    }
+
+    /// <summary>A text broken into lines that fit into a width.</summary>
+    public static List<string> Lines(string text, double room)
+    {
+        var characters = Math.Max(8, (int)(room / ChartStyle.TextWidth("n", TextSize)));
+        var lines = new List<string>();
+        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (lines.Count > 0 && lines[^1].Length + 1 + word.Length <= characters)
+                lines[^1] += " " + word;
+            else
+                lines.Add(word);
+        }
+        return lines;
     }
 
     public override string ToString() => svg.ToString();

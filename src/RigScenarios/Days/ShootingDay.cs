@@ -27,6 +27,15 @@ public sealed record ShootingDay
 
     /// <summary>The length of all blocks together.</summary>
     public Duration Length => Duration.FromSeconds(Blocks.Values.Sum(block => block.Length.Seconds));
+
+    // Lists compare by reference by themselves, and two days that say the same are the same.
+
+    /// <summary>Whether two days say the same.</summary>
+    public bool Equals(ShootingDay? other) => other is not null && Title == other.Title && Starts == other.Starts && Ambient.Equals(other.Ambient)
+        && AmbientPoints.SequenceEqual(other.AmbientPoints) && Blocks.Equals(other.Blocks);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Title, Starts, AmbientPoints.Count, Blocks);
 }
 
 /// <summary>Temperature of the air at a time of the day.</summary>

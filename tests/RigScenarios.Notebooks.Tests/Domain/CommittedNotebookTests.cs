@@ -17,6 +17,7 @@ public sealed class CommittedNotebookTests
         { "03-the-cold.ipynb", "airTemperature", "4", "At 4 °C the build runs" },
         { "04-placement-and-balance.ipynb", "build", "shoulder", "The hands hold up" },
         { "05-one-kit-three-stances.ipynb", "scenario", "../data/scenarios/winter-harbour.yaml", "Tripod build with the long lens" },
+        { "07-three-days-four-batteries.ipynb", "comes", "without the last", "cannot be completed with 3 batteries: day 2" },
     };
 
     [Theory]

@@ -160,7 +160,7 @@ public sealed class LiveNotebookTests : IDisposable
         using var live = await LiveNotebook.CompileAsync(notebook, [new ScenarioFolder("samples", Path.Combine(Checkout.Root, "data", "scenarios"))], Cancellation);
         var (lane, reader) = (live.Open(), new Listening());
         await lane.RunAsync(Values(), reader, Cancellation);
-        Assert.Equal(["samples/market-hall.yaml", "samples/teaching-kit.yaml", "samples/winter-harbour.yaml"], reader.Told[0].Choices.Select(choice => choice.Value));
+        Assert.Equal(["samples/island-crossing.yaml", "samples/market-hall.yaml", "samples/night-dolly.yaml", "samples/teaching-kit.yaml", "samples/winter-harbour.yaml"], reader.Told[0].Choices.Select(choice => choice.Value));
         Assert.Equal("samples/winter-harbour.yaml", reader.Told[0].Value);
         await lane.RunAsync(Values("scenario", "samples/teaching-kit.yaml"), reader, Cancellation);
         Assert.Equal(["samples/teaching-kit.yaml", "camera-only", "workshop"], reader.Told.Take(3).Select(parameter => parameter.Value));

@@ -1,7 +1,5 @@
-using RigScenarios.Builds;
 using RigScenarios.Drafts;
 using RigScenarios.Files;
-using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 using UnitsNet;
 

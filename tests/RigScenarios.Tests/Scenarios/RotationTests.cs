@@ -66,6 +66,30 @@ public sealed class RotationTests
         Assert.Equal(written, ScenarioFile.Text(again.Scenario!));
         Assert.Equal(scenario!.Batteries, again.Scenario!.Batteries);
         Assert.Equal(scenario.Swaps, again.Scenario.Swaps);
+        Assert.Equal(scenario.Chargers, again.Scenario.Chargers);
+        Assert.Equal(scenario.Days, again.Scenario.Days);
+        Assert.NotEqual(scenario.Days["first"], scenario.Days["first"] with { AmbientPoints = [] });
+    }
+
+    [Fact]
+    public void The_charge_course_meets_the_spans_and_the_stretches_fill_the_days()
+    {
+        using var folder = new TemporaryFolder();
+        var scenario = ScenarioFile.Read(folder.Write("lake.yaml", Text));
+        var (build, plan) = ScenarioPlan.Of(scenario, "tripod", []);
+        var result = DayPlanRun.Run(build, plan, null, TestContext.Current.CancellationToken);
+        foreach (var battery in result.Batteries.Values)
+        {
+            var course = battery.ChargeCourse;
+            Assert.True(course.Zip(course.Skip(1)).All(pair => pair.First.Time <= pair.Second.Time));
+            foreach (var span in battery.Spans)
+                Assert.Contains(course, point => Math.Abs((point.Time - span.End).Seconds) < 1 && Math.Abs(point.Charge.Percent - span.ChargeAtEnd.Percent) < 0.02);
+        }
+        // By hand: 4 h of ten-minute periods, half an hour that rolls, 2 h of periods; the second day one block that doesn't roll.
+        var stretches = plan.Stretches();
+        Assert.Equal(2 * 24 + 1 + 2 * 12 + 1, stretches.Count);
+        Assert.Equal((24 * 3) + 30 + (12 * 3), stretches.Where(stretch => stretch.Rolling).Sum(stretch => (stretch.End - stretch.Start).Minutes), 1e-6);
+        Assert.Equal(plan.Days.Sum(day => day.Length.Hours), stretches.Sum(stretch => (stretch.End - stretch.Start).Hours), 1e-9);
     }
 
     [Theory]

@@ -11,7 +11,11 @@ internal sealed class BatteryCourse
     // A pack that left its window of temperature is charged again when it is this far inside, K.
     private const double Hysteresis = 2;
 
+    // Enough to see how a charge flattens towards its end.
+    private const int PointsOfCharge = 16;
+
     private readonly List<BatterySpan> spans = [];
+    private readonly List<ChargePoint> course = [];
     private readonly CancellationToken cancellation;
     private readonly AmbientCourse restAmbient;
     private ChargeOrder? order;
@@ -37,6 +41,7 @@ internal sealed class BatteryCourse
         state = spanState = new PackState(battery.Charge.DecimalFractions, 0, 0, battery.StartTemperature?.Kelvins ?? restAmbient.At(start).Kelvin);
         Place = BatteryPlace.Resting;
         Coldest = state.Kelvin;
+        Mark(start, state.Charge);
     }
 
     public string Name { get; }
@@ -72,6 +77,9 @@ internal sealed class BatteryCourse
     public BatteryLedger Ledger { get; } = new();
 
     public IReadOnlyList<BatterySpan> Spans => spans;
+
+    /// <summary>The charge over time, a point wherever something happens.</summary>
+    public IReadOnlyList<ChargePoint> Course => course;
 
     public bool IsCharging => order is not null;
 
@@ -112,6 +120,7 @@ internal sealed class BatteryCourse
     {
         Since = until;
         Take(run.FinalState);
+        Mark(until, state.Charge);
         Ledger.AddDischarge(run.Energies);
         Coldest = Math.Min(Coldest, state.Kelvin);
         IsFull = false;
@@ -196,6 +205,7 @@ internal sealed class BatteryCourse
         state = PackRest.After(Parameters, state, kelvin, slope, conductanceFactor, time - Since);
         Ledger.SelfDischarge += before - state.Charge;
         Since = time;
+        Mark(time, state.Charge);
     }
 
     private void ChargeTo(double time)
@@ -245,14 +255,25 @@ internal sealed class BatteryCourse
             {
                 // A little room: the moment at which the temperature enters is met to a rounding.
                 LowestKelvin = order.Window.LowestKelvin - 0.01, HighestKelvin = order.Window.HighestKelvin + 0.01, UpTo = order.UpTo,
-            }, Math.Min(until - from, 30 * 86400.0), seriesPoints: 0, cancellation);
+            }, Math.Min(until - from, 30 * 86400.0), PointsOfCharge, cancellation);
     }
 
     private void TakeCharge(ChargeResult run, double until)
     {
+        foreach (var point in run.Series)
+            Mark(Math.Min(Since + point.Time.Seconds, until), point.StateOfCharge.DecimalFractions);
         Since = until;
         Take(run.FinalState);
+        Mark(until, state.Charge);
         Ledger.AddCharge(run, order!.WallEfficiency);
+    }
+
+    private void Mark(double time, double charge)
+    {
+        // While a battery rests its charge hardly changes: only the last of such points is kept.
+        if (course.Count > 1 && Math.Abs(course[^1].Charge.DecimalFractions - charge) < 1e-4 && Math.Abs(course[^2].Charge.DecimalFractions - charge) < 1e-4)
+            course.RemoveAt(course.Count - 1);
+        course.Add(new ChargePoint(Duration.FromSeconds(time), Ratio.FromDecimalFractions(charge)));
     }
 
     private void Take(DischargeStart end) =>

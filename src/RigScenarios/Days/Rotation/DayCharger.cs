@@ -95,6 +95,16 @@ public sealed record DayCharger
     /// <summary>Above this temperature of the battery it waits; 45 °C unless given (IEC 62133, a laboratory's summary).</summary>
     public Temperature Highest { get; init; } = Temperature.FromDegreesCelsius(45);
 
+    // Lists compare by reference by themselves, and two chargers that say the same are the same.
+
+    /// <summary>Whether two chargers are the same in everything.</summary>
+    public bool Equals(DayCharger? other) => other is not null && Bays == other.Bays && Current.Amperes.Equals(other.Current.Amperes) && Termination.Equals(other.Termination) && Order == other.Order
+        && WallLimit.Equals(other.WallLimit) && Efficiency.DecimalFractions.Equals(other.Efficiency.DecimalFractions) && PowerHours.SequenceEqual(other.PowerHours) && Ambient.Equals(other.Ambient)
+        && Lowest.Kelvins.Equals(other.Lowest.Kelvins) && Highest.Kelvins.Equals(other.Highest.Kelvins);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Bays, Order, PowerHours.Count);
+
     /// <summary>Whether it has power at a time, seconds from midnight of the first day.</summary>
     internal bool HasPower(double seconds) => PowerHours.Count == 0 || PowerHours.Any(range => Since(range, seconds) < range.LengthSeconds);
 

@@ -40,4 +40,21 @@ public sealed record DayPlan
 
     /// <summary>Batteries inside devices, by the device's name in the kit: the device runs on its own one where its inlet is dead. They are not charged.</summary>
     public OrderedMap<KitBattery> Internal { get; init; } = OrderedMap<KitBattery>.Empty;
+
+    /// <summary>The plan's stretches of work: blocks, and in blocks that repeat takes the takes and resets, one after the other over all days.</summary>
+    /// <exception cref="ArgumentException">There is no day, a day has no block, or it lasts into the next one.</exception>
+    public IReadOnlyList<PlannedStretch> Stretches()
+    {
+        var schedule = new DaySchedule(this);
+        return [.. Days.SelectMany((day, i) => DaySchedule.Stretches(day, i, schedule.Days[i].Start)).Select(stretch => new PlannedStretch(
+            stretch.Day + 1, stretch.Name, Duration.FromSeconds(stretch.Start), Duration.FromSeconds(stretch.End), stretch.Rolling))];
+    }
 }
+
+/// <summary>A stretch of work as it is planned; times from midnight of the first day.</summary>
+/// <param name="Day">Number of the day, from 1.</param>
+/// <param name="Block">Short name of the block.</param>
+/// <param name="Start">Begin.</param>
+/// <param name="End">End.</param>
+/// <param name="Rolling">Whether the camera rolls.</param>
+public sealed record PlannedStretch(int Day, string Block, Duration Start, Duration End, bool Rolling);

@@ -71,6 +71,7 @@ internal sealed class DayPlanAccount(DaySchedule schedule, IReadOnlyList<Battery
     private static BatteryTimeline TimelineOf(BatteryCourse battery) => new()
     {
         Spans = battery.Spans,
+        ChargeCourse = battery.Course,
         ChargeLeft = Ratio.FromDecimalFractions(battery.Charge),
         Delivered = Energy.FromJoules(battery.Ledger.EnergyOut),
         Charged = Energy.FromJoules(battery.Ledger.EnergyIn),

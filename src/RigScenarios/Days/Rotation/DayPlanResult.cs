@@ -15,11 +15,19 @@ namespace RigScenarios.Days.Rotation;
 public sealed record BatterySpan(
     BatteryPlace Place, Duration Start, Duration End, Ratio ChargeAtStart, Ratio ChargeAtEnd, Temperature TemperatureAtStart, Temperature TemperatureAtEnd);
 
+/// <summary>The charge of a battery at a time.</summary>
+/// <param name="Time">From midnight of the first day.</param>
+/// <param name="Charge">Charge, 0…1.</param>
+public sealed record ChargePoint(Duration Time, Ratio Charge);
+
 /// <summary>One battery over all the days.</summary>
 public sealed record BatteryTimeline
 {
     /// <summary>Where it was, one after the other without gaps.</summary>
     public required IReadOnlyList<BatterySpan> Spans { get; init; }
+
+    /// <summary>Its charge over time: a point wherever something happens, and on the way of a charge; straight lines between them.</summary>
+    public required IReadOnlyList<ChargePoint> ChargeCourse { get; init; }
 
     /// <summary>Charge at the end.</summary>
     public required Ratio ChargeLeft { get; init; }

@@ -18,18 +18,16 @@ public static class DayPlanWords
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(plan);
-        var what = result.Days.Count == 1 ? "The day" : $"All {result.Days.Count} days";
         var with = result.Batteries.Count == 1 ? "one battery" : $"{result.Batteries.Count} batteries";
         if (!result.Completes)
         {
             var lost = result.DownTimes.Where(down => down.Cause != DownCause.PlannedSwap).GroupBy(down => down.Device)
                 .Max(group => group.Sum(down => (down.End - down.Start).Seconds));
-            return $"{what} cannot be completed with {with}: {FirstBreak(result, plan)}. In all, {DayWords.Length(Duration.FromSeconds(lost))} of work are lost.";
+            return $"{(result.Days.Count == 1 ? "The day" : $"The {result.Days.Count} days")} cannot be completed with {with}: {FirstBreak(result, plan)}. In all, {DayWords.Length(Duration.FromSeconds(lost))} of work are lost.";
         }
         var swaps = result.Swaps.Count switch { 0 => "no swap", 1 => "one swap", var count => $"{count} swaps" };
         var least = result.LeastChargeAtSwap is { } charge ? $", the emptiest battery coming off with {charge.Percent:0} %" : "";
-        var verb = result.Days.Count == 1 ? "completes" : "complete";
-        return $"{what} {verb} with {with}: {swaps}{least}. What is left at the end would last about {DayWords.Length(result.TimeLeft)} more.";
+        return $"{(result.Days.Count == 1 ? "The day completes" : $"All {result.Days.Count} days complete")} with {with}: {swaps}{least}. What is left at the end would last about {DayWords.Length(result.TimeLeft)} more.";
     }
 
     /// <summary>Where the days break first, as a clause; empty if they complete.</summary>
@@ -40,9 +38,50 @@ public static class DayPlanWords
         var first = result.DownTimes.FirstOrDefault(down => down.Cause != DownCause.PlannedSwap);
         if (first is null)
             return "";
-        var block = plan.Days[first.Day - 1].Blocks.TryGetValue(first.Block, out var found) ? found.Title ?? first.Block : first.Block;
-        var take = first.InTake ? " in the middle of a take" : "";
-        return $"{Clock(first.Start, result.Days.Count)}, in \"{block}\"{take}, {result.Devices[first.Device].Title} stops ({first.Because})";
+        return $"{Clock(first.Start, result.Days.Count)}, in {Moment(first, result, plan)}, {result.Devices[first.Device].Title} stops ({first.Because})";
+    }
+
+    /// <summary>The block in which a device went down, and the take if the camera rolled: <c>take 4 of "Boats leaving"</c>.</summary>
+    public static string Moment(DownTime down, DayPlanResult result, DayPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(down);
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(plan);
+        var begin = result.Days[down.Day - 1].Start.Seconds;
+        foreach (var (name, block) in plan.Days[down.Day - 1].Blocks)
+        {
+            if (name == down.Block)
+            {
+                // A drop-out at the last moment of a take belongs to it.
+                var take = block.Cycle is { } cycle ? (int)Math.Floor((down.Start.Seconds - begin - 1e-6) / (cycle.Take.Seconds + cycle.Reset.Seconds)) + 1 : 0;
+                return !down.InTake ? $"\"{block.Title ?? name}\""
+                    : take > 0 ? $"take {take} of \"{block.Title ?? name}\"" : $"\"{block.Title ?? name}\" while the camera rolls";
+            }
+            begin += block.Length.Seconds;
+        }
+        return $"\"{down.Block}\"";
+    }
+
+    /// <summary>The least kit in a sentence or two.</summary>
+    /// <param name="least">What the search found.</param>
+    /// <param name="wish">What was to be left over.</param>
+    public static string Least(LeastKitResult least, KitWish wish)
+    {
+        ArgumentNullException.ThrowIfNull(least);
+        ArgumentNullException.ThrowIfNull(wish);
+        List<string> wishes = [];
+        if (wish.LeastAtSwap is { } charge)
+            wishes.Add($"each battery coming off with {charge.Percent:0.#} % or more");
+        if (wish.TimeLeft is { } time)
+            wishes.Add($"{DayWords.Length(time)} left at the end");
+        var wanted = wishes.Count > 0 ? $", {string.Join(" and ", wishes)}" : "";
+        if (least.Least is not { } kit)
+            return $"No kit from these batteries and bays completes the days{wanted}: all {least.Tried.Count} fail.";
+        var smaller = least.Tried.Count - 1;
+        var proof = smaller switch { 0 => "There is no smaller one.", 1 => "The one smaller kit was tried and fails.", _ => $"The {smaller} kits tried before it, smaller or of the same size, all fail." };
+        var bays = kit.BayCount switch { 0 => "no charger", 1 => "one bay", var count => $"{count} bays" };
+        var batteries = kit.Batteries.Count == 1 ? "One battery" : $"{kit.Batteries.Count} batteries";
+        return $"{batteries} ({string.Join(", ", kit.Batteries)}) and {bays} complete the days{wanted}. {proof}";
     }
 
     /// <summary>A cause in words.</summary>
@@ -55,6 +94,13 @@ public static class DayPlanWords
         _ => throw new ArgumentOutOfRangeException(nameof(cause), $"{cause} is no cause."),
     };
 
+    /// <summary>How far off the times may be: the least that goes with any answer.</summary>
+    public static string Prediction(DayPlanResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        return $"Predicted, not measured: expect how long a battery lasts to be off by up to {result.ExpectedError.Share.Percent:0} %, {result.ExpectedError.Why}. Carry a reserve.";
+    }
+
     /// <summary>The cautions that go with a plan and its answer.</summary>
     public static IReadOnlyList<string> Cautions(DayPlanResult result, DayPlan plan)
     {
@@ -62,7 +108,7 @@ public static class DayPlanWords
         ArgumentNullException.ThrowIfNull(plan);
         var cautions = new List<string>
         {
-            $"The times are a prediction, good to about {result.ExpectedError.Share.Percent:0} % ({result.ExpectedError.Why}). Carry a reserve.",
+            Prediction(result),
         };
         if (plan.Chargers.Values.Any(charger => charger.Bays > 0))
         {
