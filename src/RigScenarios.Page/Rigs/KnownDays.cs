@@ -1,4 +1,5 @@
 using RigScenarios.Charts.Days;
+using RigScenarios.Charts.Days.Rotation;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Charts.Wiring;
 using RigScenarios.Drafts;
@@ -45,7 +46,10 @@ internal sealed class KnownDays
     }
 
     private static DayParts Draw(DraftRun run, TimeOnly? starts) => new(
-        run.Day.Series.Count > 0 ? [new FigurePart(DayChart.Of(run.Day, "The day on this battery", starts))] : [],
+        [
+            .. run.Day.Series.Count > 0 ? (PagePart[])[new FigurePart(DayChart.Of(run.Day, "The day on this battery", starts))] : [],
+            .. run.Rotation is { } rotation ? RotationParts.Of(rotation.Plan, rotation.Result, rotation.NotPlanned) : [],
+        ],
         run.Wiring is { } wiring ? [.. WiringParts.Of(wiring)] : []);
 }
 

@@ -1,4 +1,4 @@
-// How cold it is, what state the battery is in, where the head's plate is screwed on: each a slider and, beside it, the value as text, with any unit.
+// How cold it is, what state the batteries are in and how many there are, where the head's plate is screwed on: each the value as text, with any unit, most with a slider beside it.
 import { numberIn, withUnit } from "./rig-words.js";
 
 const dials = [
@@ -8,6 +8,11 @@ const dials = [
   { key: "capacity-left", unit: "%" },
   { key: "resistance-growth", unit: "" },
   { key: "slide-middle", unit: "mm" },
+  { key: "battery-count", unit: "" },
+  { key: "swap-at", unit: "%" },
+  { key: "charger-bays", unit: "" },
+  { key: "charger-current", unit: "A" },
+  { key: "power-hours", unit: "" },
 ];
 
 export function connectDials(draft) {

@@ -124,7 +124,7 @@ public sealed record DraftAnswer
         if (!run)
             return answer;
 
-        var ran = known ?? DraftRun.Of(scenario, build, day, cancellation);
+        var ran = known ?? DraftRun.Of(scenario, build, day, draft.BatteryCount is not null, cancellation);
         var result = ran.Day;
         var balance = Balanced(scenario, build);
         var shown = answer.Assumed.Select(value => value.Field).ToHashSet();

@@ -13,7 +13,7 @@ internal static class DraftReading
         ArgumentNullException.ThrowIfNull(scenario);
         var build = Choose(scenario.Builds, buildName, "build", "builds");
         var day = Choose(scenario.Days, dayName, "day", "days");
-        return new RigDraft
+        return DraftRotation.In(scenario, build, new RigDraft
         {
             Title = scenario.Title,
             Stance = build.Stance,
@@ -28,7 +28,7 @@ internal static class DraftReading
             Starts = day.Starts,
             DayTitle = day.Title,
             Blocks = day.Blocks,
-        };
+        });
     }
 
     private static OrderedMap<DraftThing> Things(Scenario scenario, Build build)

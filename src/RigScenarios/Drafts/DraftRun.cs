@@ -1,4 +1,5 @@
 using RigScenarios.Days;
+using RigScenarios.Days.Rotation;
 using RigScenarios.Scenarios;
 
 namespace RigScenarios.Drafts;
@@ -6,10 +7,19 @@ namespace RigScenarios.Drafts;
 /// <summary>What the day of a draft gave. Where things sit has no part in it.</summary>
 /// <param name="Day">How long one battery lasts, and why it ends.</param>
 /// <param name="Wiring">Every limit of the wiring; null where the wiring could not be looked at.</param>
-public sealed record DraftRun(DayResult Day, WiringOfDay? Wiring)
+/// <param name="Rotation">The day with all batteries; null where nobody said how many there are.</param>
+public sealed record DraftRun(DayResult Day, WiringOfDay? Wiring, RotationOfDay? Rotation)
 {
-    internal static DraftRun Of(Scenario scenario, string build, string day, CancellationToken cancellation) =>
-        new(ScenarioRun.Run(scenario, build, day, new DayRunOptions(SeriesPoints: 400), cancellation), WiringOf(scenario, build, day, cancellation));
+    internal static DraftRun Of(Scenario scenario, string build, string day, bool rotates, CancellationToken cancellation) => new(
+        ScenarioRun.Run(scenario, build, day, new DayRunOptions(SeriesPoints: 400), cancellation),
+        WiringOf(scenario, build, day, cancellation),
+        rotates ? RotationOf(scenario, build, day, cancellation) : null);
+
+    private static RotationOfDay RotationOf(Scenario scenario, string build, string day, CancellationToken cancellation)
+    {
+        var (powered, plan) = ScenarioPlan.Of(scenario, build, [day]);
+        return new RotationOfDay(plan, DayPlanRun.Run(powered, plan, cancellation: cancellation), ScenarioPlan.NotPlanned(scenario, build));
+    }
 
     private static WiringOfDay? WiringOf(Scenario scenario, string build, string day, CancellationToken cancellation)
     {
@@ -24,3 +34,9 @@ public sealed record DraftRun(DayResult Day, WiringOfDay? Wiring)
         }
     }
 }
+
+/// <summary>A day with several batteries.</summary>
+/// <param name="Plan">The batteries, chargers and swaps.</param>
+/// <param name="Result">How it went.</param>
+/// <param name="NotPlanned">What was taken for what nobody planned, each in a sentence.</param>
+public sealed record RotationOfDay(DayPlan Plan, DayPlanResult Result, IReadOnlyList<string> NotPlanned);

@@ -71,14 +71,14 @@ internal sealed class DraftScenario
             if (before.Parts.ContainsKey(id) && kit.Values.All(item => item.Part != id))
                 parts = parts.Without(id);
         }
-        return before with
+        return DraftRotation.Apply(rig, buildName, rig.Battery is { } battery ? NameOf(battery.Name) : null, before with
         {
             Title = rig.Draft.Title ?? (rig.Before is null ? "My rig" : before.Title),
             Parts = parts,
             Kit = kit,
             Builds = before.Builds.With(buildName, MakeBuild()),
             Days = before.Days.With(dayName, MakeDay(kit)),
-        };
+        });
     }
 
     private Build MakeBuild()
@@ -192,8 +192,10 @@ internal sealed class DraftScenario
             return [];
         var otherDays = before.Days.Where(day => day.Key != dayName).SelectMany(day => day.Value.Blocks.Values).SelectMany(block => block.States.Keys).ToHashSet();
         var onJourneys = before.Journeys.Values.SelectMany(journey => journey.Batteries.Concat(journey.Packed.Keys)).ToHashSet();
+        // Batteries of another kind may be in rotation although they start on no build.
+        var inRotation = before.Batteries.Values.Select(battery => battery.Item).Where(name => name != old.Battery.Item).ToHashSet();
         return [.. NamesIn(old).Distinct().Where(name => before.Kit.ContainsKey(name) && !rig.Draft.Things.ContainsKey(name) && rig.Find(name) is null
-            && !usedElsewhere.Contains(name) && rig.Cables.All.All(cable => cable.Name != name) && !otherDays.Contains(name) && !onJourneys.Contains(name))];
+            && !usedElsewhere.Contains(name) && !inRotation.Contains(name) && rig.Cables.All.All(cable => cable.Name != name) && !otherDays.Contains(name) && !onJourneys.Contains(name))];
     }
 
     private bool IsAnotherPart(RigThing thing) => before.Kit.TryGetValue(thing.Name, out var item) && (item.Part != thing.PartId || before.FindPart(item.Part) != thing.Part);

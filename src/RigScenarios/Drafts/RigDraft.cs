@@ -1,5 +1,6 @@
 using RigScenarios.Builds;
 using RigScenarios.Days;
+using RigScenarios.Days.Rotation;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 using UnitsNet;
@@ -41,6 +42,21 @@ public sealed record RigDraft
 
     /// <summary>The battery's own temperature at the start, -50 to 60 °C; null means that of the air.</summary>
     public Temperature? StartTemperature { get; init; }
+
+    /// <summary>How many batteries like that of the rig there are, 1 to 20; null where nobody said, and the answer is for one.</summary>
+    public int? BatteryCount { get; init; }
+
+    /// <summary>How many batteries the charger takes at once, 1 to 16; null for no charger.</summary>
+    public int? ChargerBays { get; init; }
+
+    /// <summary>Charging current of each bay; null for <see cref="DraftRotation.UsualCurrent"/>.</summary>
+    public ElectricCurrent? ChargerCurrent { get; init; }
+
+    /// <summary>The hours of every day in which the charger has power; null for all hours.</summary>
+    public ClockRange? PowerHours { get; init; }
+
+    /// <summary>The charge at which a battery is swapped, 1 to 100 %; null for <see cref="ScenarioPlan.UsualReserve"/>.</summary>
+    public Ratio? SwapAt { get; init; }
 
     /// <summary>Temperature of the air, -50 to 60 °C; null where it isn't said yet.</summary>
     public Temperature? Ambient { get; init; }

@@ -34,7 +34,7 @@ public static class RigQuestions
     public static IReadOnlyList<RigQuestion> Things { get; } =
     [
         new("camera", "Camera body", "The body you shoot with. The rig is of no use without it, so its stop is the end of the day.", [PartKind.Body], true, false),
-        new("battery", "Battery", "The one battery that feeds the rig. A spare is not counted: the answer says what one of them does.", [PartKind.Battery], true, false),
+        new("battery", "Battery", "The one battery that feeds the rig. How many of them you have is asked after the day.", [PartKind.Battery], true, false),
         new("plate", "Battery plate", "What the battery clicks onto. Leave it open if the battery feeds things by its own outlets.", [PartKind.Plate], false, false),
         new("lens", "Lens", "For the weight; a lens draws nothing here.", [PartKind.Lens, PartKind.LensAdapter], false, true),
         new("monitor", "Monitor", "On-board monitor, recorder or eyepiece.", [PartKind.Monitor], false, true),
@@ -59,6 +59,11 @@ public static class RigQuestions
         new("start-temperature", "How warm the battery starts", "Out of a warm bag it starts warmer than the air. That of the air if left open.", [], false, false, "15 °C"),
         new("slide-middle", "Where the head's plate is screwed on", "How far ahead of the camera's own tripod socket, with the plate in the middle of its slide; below zero: behind it. Under the socket if left open.", [], false, false, "25 mm"),
         new("blocks", "The day", "What the rig does, hour by hour. Start from a typical day and change it.", [], true, false),
+        new("battery-count", "How many batteries", "All of the kind on the rig, charged as it is. Leave it open if one is all you want to know about.", [], false, false, "3"),
+        new("swap-at", "Swap at", "A battery is swapped when its charge is down to this, but not while the camera rolls. 15 % if left open (common practice, no source).", [], false, false, "20 %"),
+        new("charger-bays", "Bays of the charger", "How many batteries it takes at once. Leave it open if nothing is charged during the day.", [], false, false, "2"),
+        new("charger-current", "Charging current", "Of each bay, from the charger's label. 3 A is taken if left open (common practice, no source).", [], false, false, "2.5 A"),
+        new("power-hours", "When the charger has power", "From when to when on every day: a generator's hours, a lunch break. All hours if left open.", [], false, false, "12:00-14:00"),
         new("starts", "First call", "When the first block begins. Leave it open if clock times don't matter.", [], false, false, "06:30"),
         new("ambient", "How cold", "The air around the rig at its coldest.", [], true, false, "-8 °C"),
     ];

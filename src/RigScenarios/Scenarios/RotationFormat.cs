@@ -11,6 +11,9 @@ namespace RigScenarios.Scenarios;
 /// <summary>How batteries in rotation, chargers and swaps stand in a scenario's file.</summary>
 internal static class RotationFormat
 {
+    /// <summary>Hours of every day.</summary>
+    public static readonly PlainForm<ClockRange> Hours = new HoursForm();
+
     private static readonly DurationForm Short = new(Duration.FromSeconds(0), Duration.FromHours(2), "60 s");
 
     private static readonly DurationForm TakeLength = new(Duration.FromSeconds(1), Duration.FromHours(12), "4 min");
@@ -34,7 +37,7 @@ internal static class RotationFormat
         new Field<DayCharger, BayOrder>("order", new ChoiceForm<BayOrder>(), charger => charger.Order != BayOrder.Shared, charger => charger.Order, (charger, value) => charger with { Order = value }, false, "How it serves its bays; shared if left out."),
         new Field<DayCharger, UnitsNet.Power>("wall-limit", PartFormat.Watts, charger => charger.WallLimit is not null, charger => charger.WallLimit.GetValueOrDefault(), (charger, value) => charger with { WallLimit = value.Watts > 0 ? value : null }, false, "Largest power from the wall, generator or vehicle; none if left out."),
         new Field<DayCharger, Ratio>("efficiency", PartFormat.Shares, charger => charger.Efficiency.Percent != 88, charger => charger.Efficiency, (charger, value) => charger with { Efficiency = value }, false, "Power into the battery over power from the wall; 88 % if left out."),
-        new Field<DayCharger, IReadOnlyList<ClockRange>>("power-hours", new ListForm<ClockRange>(new HoursForm(), 20), charger => charger.PowerHours.Count > 0, charger => charger.PowerHours, (charger, value) => charger with { PowerHours = value }, false, "The hours of every day in which it has power; at all hours if left out."),
+        new Field<DayCharger, IReadOnlyList<ClockRange>>("power-hours", new ListForm<ClockRange>(Hours, 20), charger => charger.PowerHours.Count > 0, charger => charger.PowerHours, (charger, value) => charger with { PowerHours = value }, false, "The hours of every day in which it has power; at all hours if left out."),
         Fields<DayCharger>.Optional("ambient", ScenarioFormat.Air, charger => charger.Ambient, (charger, value) => charger with { Ambient = value }, "Temperature of the air around it; that of the moment if left out."),
         new Field<DayCharger, Temperature>("lowest", ScenarioFormat.Air, charger => charger.Lowest.DegreesCelsius != 10, charger => charger.Lowest, (charger, value) => charger with { Lowest = value }, false, "Below this temperature of the battery it waits; 10 °C if left out."),
         new Field<DayCharger, Temperature>("highest", ScenarioFormat.Air, charger => charger.Highest.DegreesCelsius != 45, charger => charger.Highest, (charger, value) => charger with { Highest = value }, false, "Above this temperature of the battery it waits; 45 °C if left out."));

@@ -26,6 +26,16 @@ public sealed class AccessibilityTests(Chromium chromium)
         await visit.GoAsync("/rig?file=samples/winter-harbour.yaml");
         await visit.Page.Locator("#answer-parts .rs-answer").First.WaitForAsync();
         await CheckAsync("/rig");
+        // A rig with its wiring's panel open, and several batteries.
+        await visit.GoAsync("/rig?file=samples/night-dolly.yaml");
+        var element = visit.Page.Locator($"#answer-parts svg.{(width < 700 ? "rs-narrow" : "rs-wide")} .wire-element").First;
+        await element.WaitForAsync();
+        await element.FocusAsync();
+        await visit.Page.Keyboard.PressAsync("Enter");
+        await visit.Page.Locator(".wire-panel").WaitForAsync();
+        await visit.Page.Locator("#battery-count").FillAsync("3");
+        await visit.Page.Locator("#answer-parts [data-drawing=batteries-over-the-days]").WaitForAsync();
+        await CheckAsync("/rig, wiring");
         await visit.GoAsync("/file/samples/winter-harbour.yaml");
         await visit.Page.Locator("#answers li").First.WaitForAsync();
         await CheckAsync("/file");

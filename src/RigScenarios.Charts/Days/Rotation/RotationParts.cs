@@ -1,0 +1,25 @@
+using RigScenarios.Charts.Pages;
+using RigScenarios.Days.Rotation;
+
+namespace RigScenarios.Charts.Days.Rotation;
+
+/// <summary>Whether days complete with their batteries, as parts of a page: the answer, where each battery is, what was taken for what nobody planned.</summary>
+public static class RotationParts
+{
+    /// <summary>The parts.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="result">How it went; of this plan.</param>
+    /// <param name="notPlanned">What was taken for what nobody planned, each in a sentence.</param>
+    public static IEnumerable<PagePart> Of(DayPlan plan, DayPlanResult result, IReadOnlyList<string> notPlanned)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(notPlanned);
+        yield return new HeadingPart("Do the batteries last?", 3);
+        yield return new AnswerPart(DayPlanWords.Answer(result, plan), RotationCautions.Of(plan, result));
+        foreach (var words in notPlanned)
+            yield return new ProsePart(words);
+        // The cautions stand once, beside the answer.
+        yield return new DrawingPart(DayTimeline.Of(plan, result) with { Cautions = [] });
+    }
+}
