@@ -23,6 +23,7 @@ export class Answer extends EventTarget {
     });
     // On a phone the sentence stands at the foot of the window until the answer itself is in view.
     new IntersectionObserver(([seen]) => { this.strip.hidden = seen.isIntersecting; }).observe(this.parts);
+    addEventListener("scroll", () => this.#draw(true), { passive: true, capture: true });
     // The file's text is made for who looks at it.
     this.file.addEventListener("toggle", () => { if (this.file.open) this.#soon(0); });
     draft.addEventListener("changed", ({ detail }) => {
@@ -43,6 +44,16 @@ export class Answer extends EventTarget {
   /** Whether the rig has changed since the question whose answer is shown. */
   get isBehind() { return this.#isOverdue || this.#timer !== 0; }
 
+  #drawing = Promise.resolve();
+
+  #draw(onlyVisible) {
+    // One chart that can't be drawn does not keep the next from being drawn.
+    return this.#drawing = this.#drawing.catch(() => {}).then(() => drawFigures(this.parts, onlyVisible));
+  }
+
+  // What is out of sight is drawn when nobody waits for what is in sight.
+  #drawRest() { setTimeout(() => { if (!this.#running && !this.isBehind) this.#draw(false); }, 60); }
+
   // One question at a time, and of those that wait only the newest: so the picture follows a slider that never rests.
   async #ask() {
     if (this.#running) {
@@ -60,8 +71,9 @@ export class Answer extends EventTarget {
       this.away.hidden = true;
       this.#show(answer);
       this.dispatchEvent(new CustomEvent("answered", { detail: answer }));
-      await drawFigures(this.parts);
+      await this.#draw(true);
       tellUpdated({ run: ++this.#run, at }, "rig", { milliseconds: 0, rerun: [] });
+      this.#drawRest();
     } catch (error) {
       if (error.name !== "AbortError") this.#tellRefusal(error);
     } finally {

@@ -66,8 +66,9 @@ export class WiringChoice {
       element.classList.add("wire-element");
       const isChosen = line.element === this.#chosen;
       element.classList.toggle("wire-chosen", isChosen);
-      const words = `${line.title}: ${this.#where(line)}`;
-      for (const [name, value] of Object.entries({ tabindex: 0, role: "button", "aria-expanded": isChosen, "aria-label": words })) element.setAttribute(name, value);
+      // What is written in the box is its name.
+      const words = this.#where(line);
+      for (const [name, value] of Object.entries({ tabindex: 0, role: "button", "aria-expanded": isChosen, "aria-description": words })) element.setAttribute(name, value);
       element.ownerSVGElement.setAttribute("role", "group");
     }
     const figure = sheet.closest(".rs-drawing");
