@@ -33,6 +33,9 @@ internal sealed class EnvelopeTrace
         }
     }
 
+    /// <summary>A margin this little below 0 is a root as it was found, m, N·m or kg.</summary>
+    private const double Settled = 1e-9;
+
     public List<List<TracePoint>> Outlines()
     {
         for (var c = 0; c <= across.Points; c++)
@@ -106,19 +109,30 @@ internal sealed class EnvelopeTrace
         var point = new TracePoint(x, y, null);
         int c = lost / width, r = lost % width;
         if (c >= 1 && c <= across.Points && r >= 1 && r <= along.Points)
+            point = FirstBroken(x, y, First(c) - x, Second(r) - y);
+        crossings[edge] = point;
+        return point;
+    }
+
+    /// <summary>
+    /// The first limit that breaks on the way from a point inside. A limit can break and hold again before the way's end, so that each crossing that is found is looked at
+    /// for another that broke before it.
+    /// </summary>
+    private TracePoint FirstBroken(double x, double y, double dx, double dy)
+    {
+        var (part, point) = (1d, new TracePoint(x, y, null));
+        for (var found = true; found;)
         {
-            double dx = First(c) - x, dy = Second(r) - y;
-            var broken = Margins(First(c), Second(r));
-            var nearest = double.PositiveInfinity;
-            foreach (var limit in Enum.GetValues<BalanceLimit>().Where(limit => broken.Of(limit) < 0))
+            found = false;
+            var here = Margins(x + (part * dx), y + (part * dy));
+            var (end, broken) = (part, Enum.GetValues<BalanceLimit>().Where(limit => here.Of(limit) < -Settled && limit != point.Limit).ToList());
+            foreach (var limit in broken)
             {
-                var part = RootBracket.Root(at => Margins(x + (at * dx), y + (at * dy)).Of(limit), 0, 1, 1e-12);
-                if (part < nearest)
-                    (nearest, point) = (part, new TracePoint(x + (part * dx), y + (part * dy), limit));
+                var at = RootBracket.Root(share => Margins(x + (share * dx), y + (share * dy)).Of(limit), 0, end, 1e-12);
+                if (at < part)
+                    (part, point, found) = (at, new TracePoint(x + (at * dx), y + (at * dy), limit), true);
             }
         }
-
-        crossings[edge] = point;
         return point;
     }
 

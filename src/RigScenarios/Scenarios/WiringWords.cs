@@ -40,7 +40,7 @@ public static class WiringWords
     {
         ArgumentNullException.ThrowIfNull(wiring);
         ArgumentNullException.ThrowIfNull(finding);
-        var left = Math.Round(finding.Margin.Percent);
+        var left = Math.Round(finding.Margin.Percent) + 0.0;
         return $"{Capital(wiring.NameOf(finding.Element))}, {finding.Limit}: {finding.Load} of {finding.Allowed}, {(left >= 0 ? $"{left:0} % left" : $"{-left:0} % {(finding.IsVoltage ? "below" : "past")} it")} ({Moment(wiring, finding)}).";
     }
 
@@ -177,7 +177,11 @@ public static class WiringWords
         return passed.Count == 0 ? "" : $" {(passed.Count == 1 ? "One limit is" : $"{passed.Count} limits are")} passed on the way, worst: {Lower(Finding(wiring, passed[0]))}";
     }
 
-    private static string Nearest(WiringOfDay wiring) => wiring.Findings.Count == 0 ? "No limit of it is known." : $"Nearest to a limit: {Lower(Finding(wiring, wiring.Findings[0]))}";
+    // Where the battery ends the day, its own limits are told already.
+    private static string Nearest(WiringOfDay wiring) =>
+        wiring.Findings.FirstOrDefault(finding => finding.Element != WiringFinding.Battery || wiring.Run.PackEndCause == EndCause.TimeLimit) is { } first
+            ? $"Nearest to a limit: {Lower(Finding(wiring, first))}"
+            : "No limit of it is known.";
 
     private static string When(WiringOfDay wiring, Duration at)
     {
