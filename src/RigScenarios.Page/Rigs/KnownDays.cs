@@ -1,6 +1,6 @@
-using RigScenarios.Charts;
 using RigScenarios.Charts.Days;
-using RigScenarios.Days;
+using RigScenarios.Charts.Pages;
+using RigScenarios.Charts.Wiring;
 using RigScenarios.Drafts;
 using UnitsNet;
 
@@ -12,35 +12,44 @@ internal sealed class KnownDays
     private const int Most = 8;
 
     private readonly Lock gate = new();
-    private readonly List<(string Key, DayResult Result, Figure Chart)> known = [];
+    private readonly List<(string Key, DraftRun Run, DayParts Parts)> known = [];
 
     /// <summary>All of a draft that a day rests on, as text; where its things sit is no part of it.</summary>
     public static string KeyOf(RigDraft draft, RigPlace place, string partsMark) =>
         string.Join('\n', RigDraftFormat.WriteJson(draft with { Places = Parts.OrderedMap<Length>.Empty, SlideMiddle = null }).ToJsonString(), place.File?.Id, place.File?.Version, place.Build, place.Day, partsMark);
 
     /// <summary>The day of that key; null if it is not known.</summary>
-    public DayResult? Find(string key)
+    public DraftRun? Find(string key)
     {
         lock (gate)
-            return known.Find(day => day.Key == key).Result;
+            return known.Find(day => day.Key == key).Run;
     }
 
-    /// <summary>The chart of a day, drawn once.</summary>
-    public Figure Chart(string key, DayResult result, TimeOnly? starts)
+    /// <summary>The charts of a day, drawn once.</summary>
+    public DayParts Charts(string key, DraftRun run, TimeOnly? starts)
     {
         lock (gate)
         {
-            if (known.Find(day => day.Key == key && ReferenceEquals(day.Result, result)) is { Chart: { } drawn })
+            if (known.Find(day => day.Key == key && ReferenceEquals(day.Run, run)) is { Parts: { } drawn })
                 return drawn;
         }
-        var chart = DayChart.Of(result, "The day on this battery", starts);
+        var parts = Draw(run, starts);
         lock (gate)
         {
             known.RemoveAll(day => day.Key == key);
-            known.Add((key, result, chart));
+            known.Add((key, run, parts));
             if (known.Count > Most)
                 known.RemoveAt(0);
         }
-        return chart;
+        return parts;
     }
+
+    private static DayParts Draw(DraftRun run, TimeOnly? starts) => new(
+        run.Day.Series.Count > 0 ? [new FigurePart(DayChart.Of(run.Day, "The day on this battery", starts))] : [],
+        run.Wiring is { } wiring ? [.. WiringParts.Of(wiring)] : []);
 }
+
+/// <summary>What of an answer rests on the day alone.</summary>
+/// <param name="Day">How the day goes.</param>
+/// <param name="Wiring">What the wiring has left.</param>
+internal sealed record DayParts(IReadOnlyList<PagePart> Day, IReadOnlyList<PagePart> Wiring);

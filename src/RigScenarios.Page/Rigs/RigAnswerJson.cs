@@ -1,7 +1,5 @@
 using System.Text.Json;
-using RigScenarios.Charts;
 using RigScenarios.Charts.Balance;
-using RigScenarios.Days;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Drafts;
 using RigScenarios.Page.Answers;
@@ -16,10 +14,10 @@ internal static class RigAnswerJson
     /// <param name="json">Written to.</param>
     /// <param name="answer">What can be said of it.</param>
     /// <param name="problems">What is wrong with the draft as it was written; those of the answer are added.</param>
-    /// <param name="chart">The chart of a day.</param>
+    /// <param name="charts">The charts of a day.</param>
     /// <param name="isWhole">Whether there is a file to save.</param>
     /// <param name="text">The scenario file's text; null while there is none, or where it isn't asked for.</param>
-    public static void Write(Utf8JsonWriter json, DraftAnswer answer, IReadOnlyList<Problem> problems, Func<DayResult, Figure> chart, bool isWhole, string? text)
+    public static void Write(Utf8JsonWriter json, DraftAnswer answer, IReadOnlyList<Problem> problems, Func<DraftRun, DayParts> charts, bool isWhole, string? text)
     {
         json.WriteStartObject();
         WriteValue(json, "problems", problems.Concat(Problem.Of(answer.Problems)));
@@ -33,17 +31,24 @@ internal static class RigAnswerJson
             fedByTitle = line.FedByTitle,
             proposed = line.Proposed,
             why = line.Why,
-            choices = line.Choices.Select(choice => new { value = choice.Value, title = choice.Title }),
+            part = line.Part,
+            isDevice = line.IsDevice,
+            element = line.Element,
+            outlet = line.Outlet,
+            cableTitle = line.CableTitle,
+            choices = line.Choices.Select(choice => new
+            {
+                value = choice.Value,
+                title = choice.Title,
+                outlets = choice.Outlets.Select(outlet => new { name = outlet.Name, words = outlet.Words, whyNot = outlet.WhyNot }),
+            }),
         }));
+        WriteValue(json, "cables", answer.Cables.Select(cable => new { value = cable.Value, title = cable.Title }));
         WriteValue(json, "assumed", answer.Assumed.Select(assumed => new { name = assumed.Name, value = assumed.Value, why = assumed.Why, source = Source(assumed) }));
         json.WriteStartArray("parts");
-        if (answer.Result is { Series.Count: > 0 } result)
-            PartJson.Write(json, new FigurePart(chart(result)));
-        if (answer.Balance is { } balance)
-        {
-            foreach (var part in BalanceParts.Of(balance))
-                PartJson.Write(json, part);
-        }
+        var ofDay = answer.Run is { } run ? charts(run) : new DayParts([], []);
+        foreach (var part in (IEnumerable<PagePart>)[.. ofDay.Day, .. answer.Balance is { } balance ? BalanceParts.Of(balance) : [], .. ofDay.Wiring])
+            PartJson.Write(json, part);
         json.WriteEndArray();
         WriteValue(json, "moveable", answer.Moveable.Select(part => new
         {

@@ -59,7 +59,7 @@ internal sealed class RigEndpoints(RigFiles files, RunWatch watch, PageOptions o
                 var text = isWhole && !RequestJson.Flag(json, "brief") ? TextFor(place, answer.Scenario!) : null;
                 var written = new ArrayBufferWriter<byte>(64 * 1024);
                 using (var writer = new Utf8JsonWriter(written))
-                    RigAnswerJson.Write(writer, answer, problems, result => days.Chart(key, result, draft.Starts), isWhole, text);
+                    RigAnswerJson.Write(writer, answer, problems, run => days.Charts(key, run, draft.Starts), isWhole, text);
                 return Task.FromResult(written);
             },
             context.RequestAborted);

@@ -125,17 +125,19 @@ function fillDrawing(figure, part) {
   const markup = part.svg + part.narrowSvg, sheet = figure.children[1];
   if (sheet.rsMarkup !== markup) {
     const held = sheet.contains(document.activeElement) ? document.activeElement : null;
-    const [view, name] = [held?.closest("[data-view]")?.dataset.view, held?.dataset.part];
+    const [view, name, element] = [held?.closest("[data-view]")?.dataset.view, held?.dataset.part, held?.dataset.element];
     sheet.innerHTML = sheet.rsMarkup = markup;
     // Whoever lets parts be moved makes them so, and puts what is held where the reader has it, before the focus goes back and anything is seen.
     sheet.dispatchEvent(new CustomEvent("rs-drawn", { bubbles: true }));
     if (name) [...sheet.querySelectorAll(`[data-view="${view}"] .rs-part`)].find(g => g.dataset.part === name && g.getClientRects().length > 0)?.focus({ preventScroll: true });
+    if (element) [...sheet.querySelectorAll("[data-element]")].find(g => g.dataset.element === element && g.getClientRects().length > 0)?.focus({ preventScroll: true });
   }
   fillWords(figure, part);
 }
 
 function fillWords(figure, part) {
-  const [title, , caption] = figure.children;
+  // Between the drawing and its caption there may stand what it is worked with.
+  const title = figure.firstElementChild, caption = figure.querySelector(":scope > figcaption");
   title.textContent = prose(part.title);
   caption.replaceChildren(...[part.caption ? el("p", {}, prose(part.caption)) : null, makeCautions(part.cautions)].filter(Boolean));
   figure.rsTable = part.table;

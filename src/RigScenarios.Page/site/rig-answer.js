@@ -86,8 +86,8 @@ export class Answer extends EventTarget {
     this.#showMissing(answer.missing);
     const spoken = answer.answer?.text ?? "";
     const toDo = errors > 0 ? `${errors === 1 ? "One thing" : `${errors} things`} to put right in the form.` : !spoken && answer.missing.length > 0 ? `Still to say: ${answer.missing.map((key) => this.#label(key)).join(", ")}.` : "";
-    const balance = answer.parts.find((part) => part.type === "answer")?.text ?? "";
-    say(this.spoken, [toDo, spoken, balance].filter(Boolean).join(" "));
+    const further = answer.parts.filter((part) => part.type === "answer").map((part) => part.text);
+    say(this.spoken, [toDo, spoken, ...further].filter(Boolean).join(" "));
     say(this.strip, spoken || toDo || "The answer appears here.");
     // While there is no picture yet, the list of what is still to say says it all.
     const isBegun = answer.parts.length > 0 || answer.missing.length === 0;

@@ -38,6 +38,9 @@ export class Draft extends EventTarget {
     this.change((value) => { if (text === "" || text === null) delete value[key]; else value[key] = text; }, isQuick);
   }
 
+  // A thing came onto the rig elsewhere than in the questions: they show it too.
+  tellAdded() { this.dispatchEvent(new Event("added")); }
+
   saved(place) {
     this.forget();
     this.place = { ...this.place, ...place };

@@ -8,7 +8,7 @@ export class Things {
     const places = [...form.querySelectorAll("[data-questions]")], rest = places.find((place) => place.dataset.questions === "*");
     const questions = knowledge.questions.filter((asked) => asked.kinds?.length > 0).map((question) => new Question(draft, knowledge, question,
       places.find((place) => place.dataset.questions.split(" ").includes(question.key)) ?? rest));
-    draft.addEventListener("opened", () => questions.forEach((question) => question.show()));
+    for (const kind of ["opened", "added"]) draft.addEventListener(kind, () => questions.forEach((question) => question.show()));
   }
 }
 

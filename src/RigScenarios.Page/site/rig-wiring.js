@@ -31,6 +31,8 @@ export class Wiring {
     const element = el("div", { class: "field wire" }, title, el("div", { class: "wire-from" }, el("span", { class: "wire-is" }, "is fed by"), select, fixed), essentialField, why);
     select.addEventListener("change", () => this.draft.change((value) => {
       if (!value.things[thing]) return;
+      // An outlet belongs to what has it.
+      delete value.things[thing].outlet;
       if (select.value === "") delete value.things[thing]["fed-by"]; else value.things[thing]["fed-by"] = select.value;
     }));
     essential.addEventListener("change", () => this.draft.change((value) => {
@@ -48,9 +50,9 @@ export class Wiring {
         select.dataset.shown = wanted;
       }
       select.value = wired.fedBy;
-      why.textContent = wired.why;
+      why.textContent = [wired.outlet ? `Outlet ${wired.outlet}.` : "", wired.cableTitle ? `Through ${wired.cableTitle}.` : "", wired.why].filter(Boolean).join(" ");
       const known = this.draft.value.things[thing];
-      essentialField.hidden = !known || known.role === "regulator";
+      essentialField.hidden = !known || !wired.isDevice;
       select.hidden = !known;
       fixed.hidden = !!known;
       fixed.textContent = wired.fedByTitle || wired.fedBy || "nothing that fits";

@@ -11,6 +11,7 @@ import { ProblemNotes } from "./rig-problems.js";
 import { Save } from "./rig-save.js";
 import { Things } from "./rig-things.js";
 import { Wiring } from "./rig-wiring.js";
+import { WiringChoice } from "./wiring-choice.js";
 
 const byId = (id) => document.getElementById(id);
 const draft = new Draft();
@@ -43,6 +44,7 @@ function connect(knowledge, form) {
     ?? knowledge.parts.find((part) => part.id === draft.value.things[thing]?.part)?.name ?? thing;
   new Things(draft, knowledge, form);
   const wiring = new Wiring(draft, byId("wiring"), byId("wiring-empty"));
+  const choice = new WiringChoice(draft, byId("answer-parts"));
   const day = new Day(draft, knowledge, titleOf);
   connectDials(draft);
   connectBasics();
@@ -53,6 +55,7 @@ function connect(knowledge, form) {
   answer.addEventListener("answered", ({ detail }) => {
     titles = new Map(detail.wiring.map((line) => [line.thing, line.title]));
     wiring.show(detail.wiring);
+    choice.show(detail);
     day.showProblems(detail.problems);
     problems.show(detail.problems);
   });

@@ -16,8 +16,11 @@ public sealed record DraftAnswer
     /// <summary>The scenario to save; null while something is missing or does not add up.</summary>
     public Scenario? Scenario { get; init; }
 
-    /// <summary>How the day goes with what is complete so far; null while there is no battery, or nothing that draws from it.</summary>
-    public DayResult? Result { get; init; }
+    /// <summary>What the day gave with what is complete so far; null while there is no battery, or nothing that draws from it.</summary>
+    public DraftRun? Run { get; init; }
+
+    /// <summary>How the day goes; null as <see cref="Run"/>.</summary>
+    public DayResult? Result => Run?.Day;
 
     /// <summary>Whether it balances, from the places that are given and the usual ones; null while there is no answer about the day either.</summary>
     public BuildBalance? Balance { get; init; }
@@ -36,6 +39,9 @@ public sealed record DraftAnswer
 
     /// <summary>What feeds what, and why.</summary>
     public IReadOnlyList<WiringLine> Wiring { get; init; } = [];
+
+    /// <summary>The power cables that can be chosen: values of "cable" with names for people.</summary>
+    public IReadOnlyList<WiringChoice> Cables { get; init; } = [];
 
     /// <summary>Every figure that was assumed: of the things on the rig first, then of the battery's model.</summary>
     public IReadOnlyList<AssumedValue> Assumed { get; init; } = [];
@@ -66,13 +72,13 @@ public sealed record DraftAnswer
     /// <param name="library">The parts to choose from.</param>
     /// <param name="build">The build's short name in the scenario.</param>
     /// <param name="day">The day's short name in the scenario.</param>
-    /// <param name="known">The result of a draft that differs in places only; null to run the day.</param>
+    /// <param name="known">What a draft gave that differs in places only; null to run the day.</param>
     /// <param name="cancellation">Stops the run.</param>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, DayResult? known, CancellationToken cancellation) =>
+    public static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, DraftRun? known, CancellationToken cancellation) =>
         Of(draft, before, library, build, day, run: true, known, cancellation);
 
-    internal static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, bool run, DayResult? known, CancellationToken cancellation)
+    internal static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, bool run, DraftRun? known, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(draft);
         ArgumentNullException.ThrowIfNull(library);
@@ -92,6 +98,7 @@ public sealed record DraftAnswer
             Missing = missing,
             Problems = problems,
             Wiring = wiring.Lines,
+            Cables = [.. rig.Cables.Choices.Select(choice => new WiringChoice(choice.Value, $"{choice.Part.Name} ({DraftCables.InWords(choice.Part.Cable!)})"))],
             Assumed = [.. rig.Things.SelectMany(thing => PartAssumptions.Of(thing.PartId, thing.Part, _ => true)).DistinctBy(value => value.Field)],
             Totals = RigTotals.Of(rig),
         };
@@ -99,6 +106,7 @@ public sealed record DraftAnswer
             return answer with { Sentence = DraftWords.NothingYet(missing, problems) };
 
         var (scenario, renamed) = DraftScenario.Of(rig, wiring, build, day);
+        answer = answer with { Wiring = [.. wiring.Lines.Select(line => line with { Element = renamed.GetValueOrDefault(line.Thing, line.Thing) })] };
         answer = answer with { Moveable = DraftPlaces.Moveable(scenario, build), BatterySlide = DraftPlaces.BatterySlide(scenario, build) };
         scenario = DraftPlaces.Apply(scenario, build, draft, renamed, problems);
         var whole = scenario;
@@ -116,12 +124,13 @@ public sealed record DraftAnswer
         if (!run)
             return answer;
 
-        var result = known ?? ScenarioRun.Run(scenario, build, day, new DayRunOptions(SeriesPoints: 400), cancellation);
+        var ran = known ?? DraftRun.Of(scenario, build, day, cancellation);
+        var result = ran.Day;
         var balance = Balanced(scenario, build);
         var shown = answer.Assumed.Select(value => value.Field).ToHashSet();
         return answer with
         {
-            Result = result,
+            Run = ran,
             Balance = balance,
             Assumed = [.. answer.Assumed, .. result.Assumed.Where(value => !shown.Contains(value.Field)), .. balance?.Assumed ?? []],
             Sentence = DraftWords.Answer(result, scenario.Days[day], LeftOut(rig, wiring), noBlocks, noAir),

@@ -12,7 +12,7 @@ internal static class DraftPath
             ["builds", var name, "battery", "item", ..] when name == build && rig.Battery is { } battery => $"things.{battery.Name}",
             ["builds", var name, "battery", var field] when name == build => field,
             ["builds", var name, "plate"] when name == build && rig.Plate is { } plate => $"things.{plate.Name}",
-            ["builds", var name, "devices" or "regulators", var thing, .. var rest] when name == build => Join(["things", Thing(thing), .. rest]),
+            ["builds", var name, "devices" or "regulators" or "splitters", var thing, .. var rest] when name == build => Join(["things", Thing(thing), .. rest]),
             ["builds", var name, .. var rest] when name == build => Join(rest),
             ["days", var name, .. var rest] when name == day => Join(rest),
             ["kit", var thing, .. var rest] => Join(["things", Thing(thing), .. rest]),

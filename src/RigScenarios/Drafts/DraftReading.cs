@@ -34,25 +34,34 @@ internal static class DraftReading
     private static OrderedMap<DraftThing> Things(Scenario scenario, Build build)
     {
         var things = new OrderedDictionary<string, DraftThing>(StringComparer.Ordinal);
-        void Add(string name, RigRole role, string? fedBy = null, bool essential = false, int count = 1)
+        void Add(string name, RigRole role, Link? link = null, bool essential = false, int count = 1)
         {
             if (!scenario.Kit.TryGetValue(name, out var item))
                 return;
             var own = item.Part.StartsWith(OwnPart.IdStart, StringComparison.Ordinal) && scenario.Parts.TryGetValue(item.Part, out var part) ? OwnPart.FiguresOf(role, part) : null;
-            things.TryAdd(name, new DraftThing { Role = role, Part = own is null ? item.Part : null, Own = own, FedBy = fedBy, Essential = essential, Count = count });
+            var cable = link?.Cable is { } kitName ? DraftCables.FiguresOf(scenario, kitName) : null;
+            things.TryAdd(name, new DraftThing
+            {
+                Role = role, Part = own is null ? item.Part : null, Own = own, FedBy = link?.FedBy, Outlet = link?.Outlet, Cable = cable is null ? link?.Cable : null, OwnCable = cable,
+                Essential = essential, Count = count,
+            });
         }
 
         foreach (var (name, device) in build.Devices)
-            Add(name, RoleOf(scenario.PartOf(name)?.Kind), device.FedBy ?? build.StandardFeed, device.Essential, device.Count);
+            Add(name, RoleOf(scenario.PartOf(name)?.Kind), new Link(device.FedBy ?? build.StandardFeed, device.Outlet, device.Cable), device.Essential, device.Count);
         Add(build.Battery.Item, RigRole.Battery);
         if (build.Plate is { } plate)
             Add(plate, RigRole.Plate);
         foreach (var (name, regulator) in build.Regulators)
-            Add(name, RigRole.Regulator, regulator.FedBy ?? build.StandardFeed);
+            Add(name, RigRole.Regulator, new Link(regulator.FedBy ?? build.StandardFeed, regulator.Outlet, regulator.Cable));
+        foreach (var (name, splitter) in build.Splitters)
+            Add(name, RigRole.Other, new Link(splitter.FedBy ?? build.StandardFeed, splitter.Outlet, splitter.Cable));
         foreach (var carried in build.Carries.GroupBy(name => name))
             Add(carried.Key, CarriedRole(scenario.PartOf(carried.Key)?.Kind), count: carried.Count());
         return new OrderedMap<DraftThing>(things.OrderBy(thing => thing.Value.Role));
     }
+
+    private sealed record Link(string FedBy, string? Outlet, string? Cable);
 
     private static RigRole RoleOf(PartKind? kind) => kind switch
     {

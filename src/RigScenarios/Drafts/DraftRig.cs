@@ -10,6 +10,12 @@ internal sealed record RigThing(string Name, DraftThing Thing, string PartId, Pa
 {
     /// <summary>Whether it draws power in this build: a device, not something that is carried.</summary>
     public bool IsDevice { get; init; }
+
+    /// <summary>Whether it gives the power of one inlet on to several outlets in this build, and is not only carried.</summary>
+    public bool IsSplitter { get; init; }
+
+    /// <summary>Whether something feeds it.</summary>
+    public bool IsFed => IsDevice || IsSplitter || Thing.Role == RigRole.Regulator;
 }
 
 /// <summary>
@@ -47,7 +53,12 @@ internal sealed class DraftRig
 
     public IEnumerable<RigThing> Regulators => things.Values.Where(thing => thing.Thing.Role == RigRole.Regulator);
 
+    public IEnumerable<RigThing> Splitters => things.Values.Where(thing => thing.IsSplitter);
+
     public IEnumerable<RigThing> Devices => things.Values.Where(thing => thing.IsDevice);
+
+    /// <summary>The power cables.</summary>
+    public DraftCables Cables { get; private set; } = null!;
 
     /// <summary>What feeds things without a regulator between: the plate, or the battery itself.</summary>
     public string StandardFeed => Plate?.Name ?? Build.BatteryFeed;
@@ -84,6 +95,7 @@ internal sealed class DraftRig
             if (!rig.Log.HasErrorIn($"things.{name}") && rig.Resolve(name, thing) is { } found)
                 rig.things.Add(name, found);
         }
+        rig.Cables = DraftCables.In(rig, build);
         return rig;
     }
 
@@ -114,7 +126,11 @@ internal sealed class DraftRig
                 string.Join(", ", RigQuestions.For(thing.Role).PartKinds.Select(kind => ChoiceForm<PartKind>.Word(kind).Replace('-', ' '))));
             return null;
         }
-        return new RigThing(name, thing, chosen, listed) { IsDevice = IsDevice(name, thing.Role, listed) };
+        return new RigThing(name, thing, chosen, listed)
+        {
+            IsDevice = IsDevice(name, thing.Role, listed),
+            IsSplitter = thing.Role == RigRole.Other && listed.Splitter is not null && BuildBefore?.Carries.Contains(name) != true,
+        };
     }
 
     private string OwnId(string name)

@@ -54,6 +54,16 @@ internal sealed class DraftScenario
             else if (item.Part != id || (thing.IsDevice && item.Count < thing.Thing.Count))
                 kit = kit.With(name, new KitItem(id, thing.IsDevice ? Math.Max(item.Count, thing.Thing.Count) : item.Count));
         }
+        foreach (var cable in rig.Cables.All)
+        {
+            if (before.FindPart(cable.PartId) != cable.Part)
+                parts = parts.With(cable.PartId, cable.Part);
+            var needed = rig.Cables.CountOf(cable.Name);
+            if (!kit.TryGetValue(cable.Name, out var item))
+                kit = kit.With(cable.Name, new KitItem(cable.PartId, needed));
+            else if (item.Count < needed)
+                kit = kit.With(cable.Name, item with { Count = needed });
+        }
         foreach (var name in Removed())
         {
             var id = kit[name].Part;
@@ -96,10 +106,19 @@ internal sealed class DraftScenario
                 StartTemperature = rig.Draft.StartTemperature,
             },
             Plate = rig.Plate is null ? null : standard,
-            Regulators = InOldOrder(old.Regulators, rig.Regulators, (regulator, was) => (was ?? new RegulatorInUse()) with { FedBy = Feed(regulator.Name, was?.FedBy, was is not null) }),
+            Regulators = InOldOrder(old.Regulators, rig.Regulators, (regulator, was) => (was ?? new RegulatorInUse()) with
+            {
+                FedBy = Feed(regulator.Name, was?.FedBy, was is not null), Outlet = wiring.OutletOf(regulator.Name), Cable = rig.Cables.Of(regulator.Name)?.Name,
+            }),
+            Splitters = InOldOrder(old.Splitters, rig.Splitters, (splitter, was) => (was ?? new SplitterInUse()) with
+            {
+                FedBy = Feed(splitter.Name, was?.FedBy, was is not null), Outlet = wiring.OutletOf(splitter.Name), Cable = rig.Cables.Of(splitter.Name)?.Name,
+            }),
             Devices = InOldOrder(old.Devices, devices, (device, was) => (was ?? new DeviceInUse()) with
             {
                 FedBy = Feed(device.Name, was?.FedBy, was is not null),
+                Outlet = wiring.OutletOf(device.Name),
+                Cable = rig.Cables.Of(device.Name)?.Name,
                 Essential = device.Thing.Essential || (noneEssential && device.Thing.Role == RigRole.Camera),
                 Count = device.Thing.Count,
             }),
@@ -174,7 +193,7 @@ internal sealed class DraftScenario
         var otherDays = before.Days.Where(day => day.Key != dayName).SelectMany(day => day.Value.Blocks.Values).SelectMany(block => block.States.Keys).ToHashSet();
         var onJourneys = before.Journeys.Values.SelectMany(journey => journey.Batteries.Concat(journey.Packed.Keys)).ToHashSet();
         return [.. NamesIn(old).Distinct().Where(name => before.Kit.ContainsKey(name) && !rig.Draft.Things.ContainsKey(name) && rig.Find(name) is null
-            && !usedElsewhere.Contains(name) && !otherDays.Contains(name) && !onJourneys.Contains(name))];
+            && !usedElsewhere.Contains(name) && rig.Cables.All.All(cable => cable.Name != name) && !otherDays.Contains(name) && !onJourneys.Contains(name))];
     }
 
     private bool IsAnotherPart(RigThing thing) => before.Kit.TryGetValue(thing.Name, out var item) && (item.Part != thing.PartId || before.FindPart(item.Part) != thing.Part);
@@ -183,8 +202,8 @@ internal sealed class DraftScenario
 
     private string IdOf(RigThing thing) => thing.Thing.Own is not null && renamed.TryGetValue(thing.Name, out var name) ? OwnPart.IdStart + name : thing.PartId;
 
-    private static bool IsCarried(RigThing thing) => !thing.IsDevice && (thing.Thing.Role is RigRole.Lens or RigRole.Head or RigRole.Legs or RigRole.Other);
+    private static bool IsCarried(RigThing thing) => !thing.IsDevice && !thing.IsSplitter && (thing.Thing.Role is RigRole.Lens or RigRole.Head or RigRole.Legs or RigRole.Other);
 
     private static IEnumerable<string> NamesIn(Build build) =>
-        [build.Battery.Item, .. build.Plate is { } plate ? (string[])[plate] : [], .. build.Regulators.Keys, .. build.Devices.Keys, .. build.Carries];
+        [build.Battery.Item, .. build.Plate is { } plate ? (string[])[plate] : [], .. build.Regulators.Keys, .. build.Splitters.Keys, .. build.Devices.Keys, .. build.Carries, .. build.Cables];
 }

@@ -7,17 +7,37 @@ namespace RigScenarios.Drafts;
 /// <summary>One line of the wiring: what feeds a thing, and why.</summary>
 /// <param name="Thing">The thing, by its name on the rig.</param>
 /// <param name="Title">Its name for people.</param>
-/// <param name="FedBy">What feeds it: <c>battery</c>, the plate's or a regulator's name; empty if nothing fits.</param>
+/// <param name="FedBy">What feeds it: <c>battery</c>, the plate's, a splitter's or a regulator's name; empty if nothing fits.</param>
 /// <param name="FedByTitle">Its name for people.</param>
 /// <param name="Proposed">Whether this is a proposal; otherwise somebody chose it.</param>
 /// <param name="Why">The reason, in a sentence.</param>
 /// <param name="Choices">What else could be chosen, as values of "fed-by" with names for people.</param>
-public sealed record WiringLine(string Thing, string Title, string FedBy, string FedByTitle, bool Proposed, string Why, IReadOnlyList<WiringChoice> Choices);
+public sealed record WiringLine(string Thing, string Title, string FedBy, string FedByTitle, bool Proposed, string Why, IReadOnlyList<WiringChoice> Choices)
+{
+    /// <summary>The part that it is, by its id.</summary>
+    public required string Part { get; init; }
+
+    /// <summary>Whether it is a device, and not something that gives power on.</summary>
+    public required bool IsDevice { get; init; }
+
+    /// <summary>Its name in the scenario, and so in the wiring's network.</summary>
+    public required string Element { get; init; }
+
+    /// <summary>The outlet that it is plugged into; null for none in particular.</summary>
+    public string? Outlet { get; init; }
+
+    /// <summary>The cable in front of it for people; empty where none is given.</summary>
+    public string CableTitle { get; init; } = "";
+}
 
 /// <summary>A feed that can be chosen.</summary>
 /// <param name="Value">The value of "fed-by". The id of a listed regulator puts that regulator on the rig.</param>
 /// <param name="Title">Its name for people.</param>
-public sealed record WiringChoice(string Value, string Title);
+public sealed record WiringChoice(string Value, string Title)
+{
+    /// <summary>Its named outlets.</summary>
+    public IReadOnlyList<OutletChoice> Outlets { get; init; } = [];
+}
 
 /// <summary>
 /// Proposes what feeds what: what takes the battery's whole range of voltage hangs on the plate (or the battery, if there is no plate);
@@ -32,10 +52,12 @@ internal sealed partial class ProposedWiring
     private readonly Dictionary<string, double> amperesOf = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> feeds = new(StringComparer.Ordinal);
     private readonly List<(RigThing Thing, bool Proposed, string Why)> found = [];
+    private readonly OutletOffers outlets;
 
     private ProposedWiring(DraftRig rig)
     {
         this.rig = rig;
+        outlets = new OutletOffers(rig, feeds);
         pack = rig.Battery is { } battery ? PackVoltages.Of(battery.Part, rig.Plate?.Part) : null;
     }
 
@@ -57,12 +79,18 @@ internal sealed partial class ProposedWiring
             wiring.Take(device, wiring.Chosen(device)!);
         foreach (var device in devices.Where(device => !wiring.feeds.ContainsKey(device.Name)))
             wiring.Propose(device);
+        foreach (var splitter in rig.Splitters)
+            wiring.FeedSplitter(splitter);
         // A feed chosen for one may put another on the rig.
         while (rig.Regulators.FirstOrDefault(regulator => !wiring.feeds.ContainsKey(regulator.Name)) is { } regulator)
             wiring.FeedRegulator(regulator);
-        wiring.Lines = [.. devices.Concat(rig.Regulators).Select(wiring.Line)];
+        wiring.Lines = [.. devices.Concat(rig.Splitters).Concat(rig.Regulators).Select(wiring.Line)];
+        wiring.outlets.TellLost();
         return wiring;
     }
+
+    /// <summary>The outlet that a thing is plugged into; null for none in particular.</summary>
+    public string? OutletOf(string thing) => rig.Find(thing) is { } found ? outlets.Of(found) : null;
 
     /// <summary>The feed that somebody chose, if it is still there; a listed regulator is put on the rig.</summary>
     private string? Chosen(RigThing thing)
@@ -72,7 +100,7 @@ internal sealed partial class ProposedWiring
         if (wanted == Build.BatteryFeed || wanted == rig.Battery?.Name)
             return Build.BatteryFeed;
         if (rig.Find(wanted) is { } there)
-            return there.Thing.Role is RigRole.Plate or RigRole.Regulator ? wanted : null;
+            return there.Thing.Role is RigRole.Plate or RigRole.Regulator || there.IsSplitter ? wanted : null;
         if (rig.Draft.Things.ContainsKey(wanted))
             return null;
         var id = rig.FindPart(wanted) is null ? SecondOfItsKind().Replace(wanted, "") : wanted;
@@ -129,6 +157,13 @@ internal sealed partial class ProposedWiring
         found.Add((regulator, feed is null, why));
     }
 
+    private void FeedSplitter(RigThing splitter)
+    {
+        var feed = Chosen(splitter);
+        Feed(splitter, feed ?? rig.StandardFeed);
+        found.Add((splitter, feed is null, "It gives on the voltage that it gets."));
+    }
+
     private RigThing? Regulator(RigThing device, PackVoltages volts)
     {
         var onRig = rig.Regulators.Where(regulator => Fits(device, regulator.Part, volts) && Carries(regulator.Part, amperesOf.GetValueOrDefault(regulator.Name) + Amperes(device, regulator.Part)))
@@ -183,7 +218,14 @@ internal sealed partial class ProposedWiring
     {
         var (_, proposed, why) = found.Find(item => item.Thing.Name == thing.Name);
         var feed = feeds.GetValueOrDefault(thing.Name, "");
-        return new WiringLine(thing.Name, thing.Part.Name, feed, TitleOf(feed), proposed, why ?? "", Choices(thing));
+        return new WiringLine(thing.Name, thing.Part.Name, feed, TitleOf(feed), proposed, why ?? "", Choices(thing))
+        {
+            Part = thing.PartId,
+            IsDevice = thing.IsDevice,
+            Element = thing.Name,
+            Outlet = outlets.Of(thing),
+            CableTitle = rig.Cables.Of(thing.Name) is { } cable ? cable.Part.Name : "",
+        };
     }
 
     private List<WiringChoice> Choices(RigThing thing)
@@ -191,11 +233,12 @@ internal sealed partial class ProposedWiring
         var names = new List<string> { Build.BatteryFeed };
         if (rig.Plate is { } plate)
             names.Insert(0, plate.Name);
+        names.AddRange(rig.Splitters.Select(splitter => splitter.Name).Where(name => name != thing.Name));
         names.AddRange(rig.Regulators.Select(regulator => regulator.Name).Where(name => name != thing.Name));
         var listed = pack is { } volts && thing.IsDevice
             ? rig.AllParts.Where(item => !names.Contains(item.Key) && !rig.Draft.Things.ContainsKey(item.Key) && Fits(thing, item.Value, volts)).OrderBy(item => item.Value.Mass?.Grams ?? double.PositiveInfinity)
             : Enumerable.Empty<KeyValuePair<string, Part>>();
-        return [.. names.Select(name => new WiringChoice(name, TitleOf(name))), .. listed.Select(item => new WiringChoice(item.Key, $"{item.Value.Name} (to be added)"))];
+        return [.. names.Select(name => new WiringChoice(name, TitleOf(name)) { Outlets = outlets.For(thing, name) }), .. listed.Select(item => new WiringChoice(item.Key, $"{item.Value.Name} (to be added)"))];
     }
 
     private string TitleOf(string feed) => feed switch

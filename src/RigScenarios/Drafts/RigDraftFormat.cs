@@ -32,12 +32,20 @@ public static class RigDraftFormat
         Fields<OwnFigures>.Optional("height", SupportFormat.Heights, own => own.Height, (own, value) => own with { Height = value }, "From the ground to where the head sits."),
         Fields<OwnFigures>.Optional("foot-radius", SupportFormat.FootRadii, own => own.FootRadius, (own, value) => own with { FootRadius = value }, "From the middle between the feet to a foot."));
 
+    private static readonly RecordForm<OwnCable> Cable = new(
+        () => new OwnCable(default, Length.Zero), "A power cable that is not listed.",
+        Fields<OwnCable>.Required("gauge", new GaugeForm(), cable => cable.Gauge, (cable, value) => cable with { Gauge = value }, "The gauge of each conductor."),
+        Fields<OwnCable>.Required("length", WiringFormat.CableLengths, cable => cable.Length, (cable, value) => cable with { Length = value }, "From plug to plug, one way."));
+
     private static readonly RecordForm<DraftThing> Thing = new(
         () => new DraftThing(), "One thing of the rig.",
         Fields<DraftThing>.Required("role", new ChoiceForm<RigRole>(), thing => thing.Role, (thing, value) => thing with { Role = value }, "What it is on the rig."),
         Fields<DraftThing>.OptionalGroup("part", ScenarioFormat.KitName, thing => thing.Part, (thing, value) => thing with { Part = value }, "The id of a listed part."),
         Fields<DraftThing>.OptionalGroup("own", Own, thing => thing.Own, (thing, value) => thing with { Own = value }, "The figures of its label, if it is not listed."),
         Fields<DraftThing>.OptionalGroup("fed-by", ScenarioFormat.KitName, thing => thing.FedBy, (thing, value) => thing with { FedBy = value }, "What feeds it."),
+        Fields<DraftThing>.OptionalGroup("outlet", ScenarioFormat.KitName, thing => thing.Outlet, (thing, value) => thing with { Outlet = value }, "The outlet of that."),
+        Fields<DraftThing>.OptionalGroup("cable", ScenarioFormat.KitName, thing => thing.Cable, (thing, value) => thing with { Cable = value }, "The power cable in front of it: one of the kit or a listed one."),
+        Fields<DraftThing>.OptionalGroup("own-cable", Cable, thing => thing.OwnCable, (thing, value) => thing with { OwnCable = value }, "Length and gauge of a cable that is not listed."),
         Fields<DraftThing>.WithDefault("essential", new YesNoForm(), false, thing => thing.Essential, (thing, value) => thing with { Essential = value }, "Whether the rig is of no use without it."),
         Fields<DraftThing>.WithDefault("count", new CountForm(1, 20), 1, thing => thing.Count, (thing, value) => thing with { Count = value }, "How many there are."));
 

@@ -21,6 +21,26 @@ public static class ScenarioWiring
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static WiringOfDay Of(Scenario scenario, string build, string day, CancellationToken cancellation = default)
     {
+        var wiring = WithoutFixes(scenario, build, day, cancellation);
+        try
+        {
+            return wiring with { Fixes = new WiringFixes(scenario, wiring, cancellation).All() };
+        }
+        catch (WiringException problem)
+        {
+            throw Told(problem, build);
+        }
+    }
+
+    /// <summary>The same without a search for what would fix it, which takes many runs: for whoever changes a wiring and waits for the answer.</summary>
+    /// <param name="scenario">A scenario that was read or checked.</param>
+    /// <param name="build">The build's short name.</param>
+    /// <param name="day">The day's short name.</param>
+    /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="ScenarioProblemsException">The scenario has no such build or day, or a voltage is wrong.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static WiringOfDay WithoutFixes(Scenario scenario, string build, string day, CancellationToken cancellation = default)
+    {
         ArgumentNullException.ThrowIfNull(scenario);
         var chosenBuild = ScenarioRun.Choose(scenario.Builds, build, "build", "builds");
         var chosenDay = ScenarioRun.Choose(scenario.Days, day, "day", "days");
@@ -43,14 +63,16 @@ public static class ScenarioWiring
                 Run = run,
                 Moments = WiringTrace.Of(network, Blocks(powered, chosenDay), run),
             };
-            wiring = wiring with { Findings = WiringFindings.Of(wiring) };
-            return wiring with { Fixes = new WiringFixes(scenario, wiring, cancellation).All() };
+            return wiring with { Findings = WiringFindings.Of(wiring) };
         }
         catch (WiringException problem)
         {
-            throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", Forms.Position.None, $"builds.{build}", problem.Message)]);
+            throw Told(problem, build);
         }
     }
+
+    private static ScenarioProblemsException Told(WiringException problem, string build) =>
+        new([new Diagnostic(Severity.Error, "", Forms.Position.None, $"builds.{build}", problem.Message)]);
 
     internal static WiringResult Run(
         PoweredBuild powered, WiringNetwork network, Pack pack, ShootingDay day, Temperature ambient, int points, CancellationToken cancellation)

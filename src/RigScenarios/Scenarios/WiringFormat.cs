@@ -9,7 +9,7 @@ internal static class WiringFormat
 {
     public static readonly QuantityForm<ElectricResistance> Resistances = new(ElectricResistance.FromMilliohms(0), ElectricResistance.FromOhms(5), "8 mΩ");
 
-    private static readonly QuantityForm<Length> CableLengths = new(Length.FromMillimeters(10), Length.FromMeters(100), "600 mm");
+    public static readonly QuantityForm<Length> CableLengths = new(Length.FromMillimeters(10), Length.FromMeters(100), "600 mm");
 
     private static readonly QuantityForm<Ratio> PerKelvin = new(Ratio.FromPercent(0), Ratio.FromPercent(2), "0.2 %");
 

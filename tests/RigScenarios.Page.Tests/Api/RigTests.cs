@@ -39,16 +39,35 @@ public sealed class RigTests
         Assert.Empty(whole.GetProperty("problems").EnumerateArray());
         Assert.Contains("It runs", whole.GetProperty("answer").Text("text"), StringComparison.Ordinal);
         Assert.NotEmpty(whole.GetProperty("answer").GetProperty("cautions").EnumerateArray());
-        // The day first, then whether it balances, with the rig drawn at its usual places.
+        // The day first, then whether it balances, with the rig drawn at its usual places, then the wiring.
         var parts = whole.GetProperty("parts").EnumerateArray().ToList();
         Assert.Equal("figure", parts[0].Text("type"));
-        Assert.Contains("class=\"rs-wide\"", Assert.Single(parts, part => part.Text("type") == "drawing").Text("svg"), StringComparison.Ordinal);
+        Assert.Contains("class=\"rs-wide\"", parts.First(part => part.Text("type") == "drawing").Text("svg"), StringComparison.Ordinal);
         Assert.True(whole.GetProperty("isWhole").GetBoolean());
         Assert.Contains(whole.GetProperty("wiring").EnumerateArray(), line => line.GetProperty("proposed").GetBoolean());
         Assert.Contains(whole.GetProperty("assumed").EnumerateArray(), assumed => assumed.Text("name").Length > 0 && assumed.Text("value").Length > 0 && assumed.Text("source").Length > 0);
         Assert.EndsWith("g", whole.Text("mass").Split(" (")[0], StringComparison.Ordinal);
         Assert.Contains("EUR", whole.Text("price"), StringComparison.Ordinal);
         Assert.StartsWith("rigscenarios: scenario 1", whole.Text("text"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_answer_draws_its_wiring_with_the_nearest_limit_first()
+    {
+        await using var server = await TrialServer.StartAsync();
+        var draft = await BlankAsync(server);
+        draft["things"] = Things();
+        var answer = await AnswerAsync(server, draft);
+        var parts = answer.GetProperty("parts").EnumerateArray().ToList();
+        var drawing = Assert.Single(parts, part => part.Text("type") == "drawing" && part.Text("slug").StartsWith("wiring", StringComparison.Ordinal));
+        foreach (var line in answer.GetProperty("wiring").EnumerateArray())
+            Assert.Contains($"data-element=\"{line.Text("thing")}\"", drawing.Text("svg"), StringComparison.Ordinal);
+        // The same words and limits as the library gives for the file that would be saved.
+        var wiring = ScenarioWiring.Of(ScenarioFile.TryReadText(answer.Text("text"), "mine.yaml").Scenario!, "rig", "day", TestContext.Current.CancellationToken);
+        Assert.Contains(parts, part => part.Text("type") == "answer" && part.Text("text") == WiringWords.Answer(wiring));
+        var limits = parts.Last(part => part.Text("type") == "table");
+        Assert.Equal(wiring.Findings.Take(8).Select(finding => finding.Limit), limits.GetProperty("table").GetProperty("rows").EnumerateArray().Select(row => row[1].GetString()!));
+        Assert.Equal(wiring.Findings.OrderBy(finding => finding.Margin), wiring.Findings);
     }
 
     [Fact]

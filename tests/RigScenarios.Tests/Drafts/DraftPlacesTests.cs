@@ -8,7 +8,7 @@ namespace RigScenarios.Tests.Drafts;
 /// <summary>Where the things of a draft sit, from the form to the file and back.</summary>
 public sealed class DraftPlacesTests
 {
-    private static readonly Scenario Harbour = Drafting.Scenarios.Single(scenario => scenario.Builds.ContainsKey("shoulder"));
+    private static readonly Scenario Harbour = Drafting.Scenarios.Single(scenario => scenario.Title == "Winter harbour documentary");
 
     // A rig on rods: the plate slides behind the body.
     private static readonly RigDraft OnRods = Drafting.Small
