@@ -1,5 +1,4 @@
 using System.Globalization;
-using RigScenarios.Builds;
 using RigScenarios.Parts;
 
 namespace RigScenarios.Drafts;

@@ -188,11 +188,20 @@ public sealed class LiveNotebookTests : IDisposable
     private static string Another(Parameters.NotebookParameter parameter, Listening reader)
     {
         var told = reader.Told.Single(item => item.Parameter.Name == parameter.Name);
-        return told.Choices.Count > 1 ? told.Choices.Last(choice => choice.Value != told.Value).Value
+        return parameter.Kind == Parameters.ParameterKind.Places ? Moved(reader)
+            : told.Choices.Count > 1 ? told.Choices.Last(choice => choice.Value != told.Value).Value
             : parameter is { Minimum: { } low, Maximum: { } high } ? FormattableString.Invariant($"{Math.Round(0.35 * low + 0.65 * high)}")
             : parameter.Kind == Parameters.ParameterKind.YesNo ? told.Value == "true" ? "false" : "true"
             : parameter.Kind == Parameters.ParameterKind.ScenarioFile ? Path.Combine(Checkout.Root, "data", "scenarios", "winter-harbour.yaml")
             : parameter.Default;
+    }
+
+    /// <summary>The last part that slides at the front end of its mount.</summary>
+    private static string Moved(Listening reader)
+    {
+        string Value(string name) => reader.Told.Single(item => item.Parameter.Name == name).Value;
+        var part = RigScenarios.Scenarios.MovedPlaces.Of(RigScenarios.Files.ScenarioFile.Read(Value("scenario")), Value("build"))[^1];
+        return FormattableString.Invariant($"{part.Name} {part.Range.Greatest.Millimeters} mm");
     }
 
     private static string Shown(Listening reader, Parameters.NotebookParameter parameter) => reader.Told.Single(item => item.Parameter.Name == parameter.Name).Value;

@@ -76,7 +76,7 @@ public static class DayPlanWords
             wishes.Add($"{DayWords.Length(time)} left at the end");
         var wanted = wishes.Count > 0 ? $", {string.Join(" and ", wishes)}" : "";
         if (least.Least is not { } kit)
-            return $"No kit from these batteries and bays completes the days{wanted}: all {least.Tried.Count} fail.";
+            return $"No kit from these batteries and bays completes the days{wanted}: {(least.Tried.Count == 1 ? "the only one fails" : $"all {least.Tried.Count} fail")}.";
         var smaller = least.Tried.Count - 1;
         var proof = smaller switch { 0 => "There is no smaller one.", 1 => "The one smaller kit was tried and fails.", _ => $"The {smaller} kits tried before it, smaller or of the same size, all fail." };
         var bays = kit.BayCount switch { 0 => "no charger", 1 => "one bay", var count => $"{count} bays" };
