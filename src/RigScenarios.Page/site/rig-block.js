@@ -30,7 +30,7 @@ export class BlockEditor {
       el("div", { class: "field" }, el("label", { for: "block-length" }, "Length"), this.length,
         el("p", { class: "help", id: "block-length-help" }, "such as 45 min or 1 h 15 min")));
     this.rolling = el("input", { type: "checkbox", onchange: () => this.#change((block) => { if (this.rolling.checked) block.rolling = "yes"; else delete block.rolling; }) });
-    this.body = el("div", {}, this.fields, this.doing, el("label", { class: "block-rolling field" }, this.rolling, el("span", {}, "the camera rolls all through it: no battery is swapped")));
+    this.body = el("div", {}, this.fields, this.doing, el("label", { class: "block-rolling" }, this.rolling, el("span", {}, "the camera rolls all through it: no battery is swapped")));
     place.append(this.body, el("div", { class: "block-deeds" },
       el("button", { type: "button", class: "quiet", onclick: deeds.add }, "Add a block after it"), this.earlier, this.later, this.remove));
     this.title.addEventListener("input", () => this.#set("title", this.title.value.trim()));
