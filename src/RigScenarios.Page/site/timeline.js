@@ -42,7 +42,7 @@ export class Timeline {
 
   #item(at) {
     const block = el("button", { type: "button", class: "block", onclick: () => this.told.selected(this.#blocks[at].name) },
-      el("span", { class: "block-title" }), el("span", { class: "block-length" }));
+      el("span", { class: "block-title" }), " ", el("span", { class: "block-length" }));
     const edge = el("span", { class: "edge", role: "slider", "aria-orientation": "horizontal", "aria-valuemin": step });
     edge.addEventListener("pointerdown", (event) => this.#grab(event, at, edge));
     edge.addEventListener("keydown", (event) => this.#edgeKey(event, at));
@@ -60,7 +60,8 @@ export class Timeline {
     button.children[0].textContent = block.title;
     button.children[1].textContent = lengthText(block.minutes);
     button.title = `${block.title}: ${clockOf(this.starts, from)} to ${until}, ${words}`;
-    button.setAttribute("aria-label", `${block.title}, ${clockOf(this.starts, from)} to ${until}, ${words}${block.wrong ? ", has a problem" : ""}`);
+    // What is written on it comes first, as it stands there.
+    button.setAttribute("aria-label", `${block.title} ${words}, ${clockOf(this.starts, from)} to ${until}${block.wrong ? ", has a problem" : ""}`);
     button.setAttribute("aria-pressed", String(isSelected));
     button.tabIndex = isSelected ? 0 : -1;
     edge.tabIndex = isSelected ? 0 : -1;
