@@ -51,7 +51,7 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
         await ChooseAsync(visit.Page, "plate", "plate");
         await ChooseAsync(visit.Page, "other", "400");
         await visit.Page.Locator("#ambient").FillAsync("5 °C");
-        await visit.Page.Locator("#answer-parts .rs-drawing").WaitForAsync();
+        await visit.Page.Locator("#answer-parts [data-drawing='rig-to-scale']").WaitForAsync();
         await Assertions.Expect(visit.Page.Locator("#head-plate")).ToBeHiddenAsync();
         await Assertions.Expect(visit.Page.Locator("#answer-parts .rs-answer p").Nth(1)).ToContainTextAsync("carries no head");
         await ChooseAsync(visit.Page, "head", "middle");
