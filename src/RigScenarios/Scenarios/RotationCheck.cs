@@ -15,6 +15,19 @@ internal static class RotationCheck
             if (scenario.Kit.TryGetValue(used.Key, out var item) && used.Count() > item.Count)
                 log.Error("batteries", $"There are {used.Count()} of \"{used.Key}\" in rotation, the kit has only {item.Count}.", $"\"count: {used.Count()}\" at kit.{used.Key}");
         }
+        if (scenario.HotSwap is { } reserve)
+        {
+            ScenarioCheck.KitName(scenario, reserve.Pack.Item, "hot-swap.pack.item", part => part.Battery is not null, "a battery", log);
+            if (reserve.ChargePower is { Watts: <= 0 })
+                log.Error("hot-swap.charge-power", "Without power the small pack is never charged.", "such as \"10 W\"");
+        }
+        var devices = scenario.Builds.Values.SelectMany(build => build.Devices.Keys).ToHashSet(StringComparer.Ordinal);
+        foreach (var (name, battery) in scenario.InternalBatteries)
+        {
+            ScenarioCheck.KitName(scenario, battery.Item, $"internal-batteries.{name}.item", part => part.Battery is not null, "a battery", log);
+            if (!devices.Contains(name) && scenario.PartOf(name)?.Power is null)
+                log.Error($"internal-batteries.{name}", $"No build has a device \"{name}\".", devices.Count == 0 ? null : string.Join(", ", devices.Take(30)), log.Nearest(name, devices));
+        }
         foreach (var (name, day) in scenario.Days)
         {
             for (var i = 1; i < day.AmbientPoints.Count; i++)

@@ -54,6 +54,12 @@ internal static class RotationFormat
         new Field<SwapPolicy, Ratio>("least-charge", PartFormat.Shares, swaps => swaps.LeastCharge.Percent != 20, swaps => swaps.LeastCharge, (swaps, value) => swaps with { LeastCharge = value }, false, "Least charge with which a battery is put on the rig; 20 % if left out."),
         Fields<SwapPolicy>.WithDefault("interrupt-charging", new YesNoForm(), true, swaps => swaps.InterruptCharging, (swaps, value) => swaps with { InterruptCharging = value }, "Whether a battery is taken off a charger before it is full, if no other is left. Yes if left out."));
 
+    private static readonly Form<HotSwapInUse> HotSwap = new RecordForm<HotSwapInUse>(
+        () => new HotSwapInUse(), "A small pack in the battery plate that carries the rig while the battery is swapped.",
+        Fields<HotSwapInUse>.Required("pack", Battery, reserve => reserve.Pack, (reserve, value) => reserve with { Pack = value }, "The pack and the state it is in."),
+        Fields<HotSwapInUse>.Optional("charge-power", ElectricalRanges.Watts, reserve => reserve.ChargePower, (reserve, value) => reserve with { ChargePower = value }, "Power with which it is charged from the battery on the rig; 10 W if left out."),
+        Fields<HotSwapInUse>.Optional("forward-drop", new QuantityForm<ElectricPotential>(ElectricPotential.FromVolts(0), ElectricPotential.FromVolts(2), "0.4 V"), reserve => reserve.ForwardDrop, (reserve, value) => reserve with { ForwardDrop = value }, "Voltage over its diode; 0.4 V if left out."));
+
     private static readonly Form<TakeCycle> Cycle = new RecordForm<TakeCycle>(
         () => new TakeCycle(Duration.FromMinutes(1), Duration.FromMinutes(1)), "Takes with resets between them, repeated through the block.",
         Fields<TakeCycle>.Required("take", TakeLength, cycle => cycle.Take, (cycle, value) => cycle with { Take = value }, "Length of a take."),
@@ -82,6 +88,8 @@ internal static class RotationFormat
         Fields<Scenario>.WithDefault("batteries", new MapForm<BatteryInRotation>(Battery, "battery"), OrderedMap<BatteryInRotation>.Empty, scenario => scenario.Batteries, (scenario, value) => scenario with { Batteries = value }, "The batteries that are swapped through the days, by names of their own."),
         Fields<Scenario>.WithDefault("chargers", new MapForm<DayCharger>(Charger, "charger"), OrderedMap<DayCharger>.Empty, scenario => scenario.Chargers, (scenario, value) => scenario with { Chargers = value }, "The chargers, by names of their own."),
         Fields<Scenario>.WithDefault("swaps", Swaps, new SwapPolicy(), scenario => scenario.Swaps, (scenario, value) => scenario with { Swaps = value }, "When and how batteries are swapped."),
+        Fields<Scenario>.OptionalGroup("hot-swap", HotSwap, scenario => scenario.HotSwap, (scenario, value) => scenario with { HotSwap = value }, "The small pack in the plate that carries the rig through a swap."),
+        Fields<Scenario>.WithDefault("internal-batteries", new MapForm<BatteryInRotation>(Battery, "device"), OrderedMap<BatteryInRotation>.Empty, scenario => scenario.InternalBatteries, (scenario, value) => scenario with { InternalBatteries = value }, "Batteries inside devices, by the devices' names in the kit; each carries its device while its inlet is dead."),
     ];
 
     /// <summary>Hours of every day, such as "19:00-07:00".</summary>

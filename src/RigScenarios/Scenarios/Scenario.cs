@@ -49,6 +49,12 @@ public sealed record Scenario
     /// <summary>When and how batteries are swapped.</summary>
     public SwapPolicy Swaps { get; init; } = new();
 
+    /// <summary>The small pack that carries the rig through a swap; null if the plate has none.</summary>
+    public HotSwapInUse? HotSwap { get; init; }
+
+    /// <summary>Batteries inside devices, by the devices' names in the kit: each carries its device while its inlet is dead.</summary>
+    public OrderedMap<BatteryInRotation> InternalBatteries { get; init; } = OrderedMap<BatteryInRotation>.Empty;
+
     /// <summary>The part of that id: the scenario's own if it has one, else the library's; null if there is none.</summary>
     public Part? FindPart(string id) => Parts.TryGetValue(id, out var own) ? own : Library.TryGetValue(id, out var shared) ? shared : null;
 

@@ -30,6 +30,11 @@ public static class ScenarioPlan
             Batteries = new(batteries.Select(item => KeyValuePair.Create(item.Key, BatteryOf(scenario, item.Value)))),
             Chargers = scenario.Chargers,
             Swaps = PlansSwaps(scenario) ? scenario.Swaps : scenario.Swaps with { Reserve = UsualReserve },
+            HotSwap = scenario.HotSwap is { } reserve
+                ? new HotSwapReserve(BatteryOf(scenario, reserve.Pack), reserve.ChargePower ?? HotSwapInUse.UsualChargePower, reserve.ForwardDrop ?? HotSwapInUse.UsualForwardDrop, HotSwapInUse.UsualResistance)
+                : null,
+            // A device that this build leaves at home keeps its battery there.
+            Internal = new(scenario.InternalBatteries.Where(item => powered.Devices.ContainsKey(item.Key)).Select(item => KeyValuePair.Create(item.Key, BatteryOf(scenario, item.Value)))),
             NightTemperature = scenario.Conditions.Night ?? Temperature.FromDegreesCelsius(20),
         });
     }

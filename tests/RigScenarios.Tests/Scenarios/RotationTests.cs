@@ -72,6 +72,29 @@ public sealed class RotationTests
     }
 
     [Fact]
+    public void A_small_pack_in_the_plate_and_a_battery_in_the_camera_carry_it_through_its_swaps()
+    {
+        using var folder = new TemporaryFolder();
+        var small = Text.Replace("kit:\n", "  small-a: {kind: battery, name: small pack, battery: {energy: 20 Wh, voltage: 14.4 V}}\nkit:\n", StringComparison.Ordinal).Replace("  camera: {part: body-a}\n", "  camera: {part: body-a}\n  small: {part: small-a}\n", StringComparison.Ordinal);
+        TimeSpan Down(string text)
+        {
+            var scenario = ScenarioFile.Read(folder.Write("lake.yaml", text.Replace("between-blocks", "any-time", StringComparison.Ordinal)));
+            Assert.Equal(scenario, ScenarioFile.Read(folder.Write("again.yaml", ScenarioFile.Text(scenario))));
+            var (build, plan) = ScenarioPlan.Of(scenario, "tripod", []);
+            var result = DayPlanRun.Run(build, plan, null, TestContext.Current.CancellationToken);
+            return TimeSpan.FromSeconds(result.DownTimes.Where(down => down.Cause == DownCause.PlannedSwap).Sum(down => (down.End - down.Start).Seconds));
+        }
+
+        var without = Down(Text.ReplaceLineEndings("\n"));
+        Assert.True(without > TimeSpan.Zero);
+        Assert.True(Down(small.ReplaceLineEndings("\n") + "\nhot-swap: {pack: {item: small}, charge-power: 8 W}\n") < without);
+        Assert.True(Down(small.ReplaceLineEndings("\n") + "\ninternal-batteries: {camera: {item: small}}\n") < without);
+        var (_, problems) = ScenarioFile.TryRead(folder.Write("wrong.yaml", Text + "\nhot-swap: {pack: {item: camera}}\ninternal-batteries: {camra: {item: brick}}\n"));
+        Assert.Equal(["hot-swap.pack.item", "internal-batteries.camra"], problems.Where(problem => problem.Severity == Severity.Error).Select(problem => problem.Path));
+        Assert.Equal("camera", problems.Single(problem => problem.Path == "internal-batteries.camra").Nearest);
+    }
+
+    [Fact]
     public void The_charge_course_meets_the_spans_and_the_stretches_fill_the_days()
     {
         using var folder = new TemporaryFolder();
