@@ -10,7 +10,7 @@ namespace RigScenarios.Balance;
 /// </summary>
 public static class PlateSearch
 {
-    private const int PlaceSteps = 40;
+    private const int PlaceSteps = 24;
 
     private const int Samples = 201;
 
@@ -65,7 +65,7 @@ public static class PlateSearch
         var best = Enumerable.Range(0, PlaceSteps + 1).Select(i => least + (i * step)).MaxBy(offset => At(offset).TiltMargin.NewtonMeters);
         if (step > 0)
         {
-            var hill = RootBracket.Minimum(offset => -At(offset).TiltMargin.NewtonMeters, Math.Max(least, best - step), Math.Min(range.Greatest.Meters, best + step), 1e-7);
+            var hill = RootBracket.Minimum(offset => -At(offset).TiltMargin.NewtonMeters, Math.Max(least, best - step), Math.Min(range.Greatest.Meters, best + step), 1e-5);
             best = At(hill).TiltMargin > At(best).TiltMargin ? hill : best;
         }
         return new(Length.FromMeters(best), At(best));
