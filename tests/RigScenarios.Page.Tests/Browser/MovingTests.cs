@@ -28,7 +28,7 @@ public sealed class MovingTests(Chromium chromium)
         Assert.Equal((at * 1000).ToString("0.#", null), await visit.Page.Locator($"{Moved} input").InputValueAsync());
         Assert.Equal(camera, await LeftAsync(visit.Page, "camera"), 0.2);
         Assert.Null(await visit.Page.Locator(Plate).GetAttributeAsync("transform"));
-        Assert.Contains("places=plate", visit.Page.Url, StringComparison.Ordinal);
+        await visit.Page.WaitForFunctionAsync("() => location.href.includes('places=plate')");
         visit.AssertQuiet();
     }
 
