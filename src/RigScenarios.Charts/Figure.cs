@@ -60,6 +60,9 @@ public sealed record Figure
         Data = data,
     };
 
+    /// <summary>A name as part of a slug: what is neither letter nor digit becomes a hyphen.</summary>
+    internal static string SlugOf(string name) => new([.. name.ToLowerInvariant().Select(letter => char.IsAsciiLetterOrDigit(letter) ? letter : '-')]);
+
     internal static bool IsSlug(string text) =>
         text.Length > 0 && text.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '-');
 }

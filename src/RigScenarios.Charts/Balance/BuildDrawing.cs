@@ -14,7 +14,7 @@ public static class BuildDrawing
         ArgumentNullException.ThrowIfNull(balance);
         return RigDrawing.Of(balance.Rig.Placed, RigDrawingOptions.Of(balance) with
         {
-            Slug = $"rig-{Slug(balance.Name)}",
+            Slug = $"rig-{Figure.SlugOf(balance.Name)}",
             Title = title ?? $"{balance.Rig.Build.Title ?? balance.Name}, to scale",
             Names = Names(balance),
         });
@@ -26,7 +26,4 @@ public static class BuildDrawing
         ArgumentNullException.ThrowIfNull(balance);
         return new(balance.Rig.Things.Keys.Select(name => KeyValuePair.Create(name, name.Replace('-', ' '))));
     }
-
-    /// <summary>A short name has letters, digits and hyphens only.</summary>
-    private static string Slug(string name) => new([.. name.ToLowerInvariant().Select(letter => char.IsAsciiLetterOrDigit(letter) ? letter : '-')]);
 }

@@ -20,7 +20,7 @@ public static class WiringDrawing
         var tree = WiringTree.Of(wiring);
         return new Drawing
         {
-            Slug = $"wiring-{Slug(wiring.BuildName)}",
+            Slug = $"wiring-{Figure.SlugOf(wiring.BuildName)}",
             Title = title ?? $"{wiring.Build.Title ?? wiring.BuildName}: {WiringTree.MomentWords(wiring)}",
             Caption = "Volts are those at the inlet of each box. The margin is the least of the day to any limit of that element, in the steady state or for a moment; \"past\" and \"short\" say by how much a limit is passed.",
             Cautions = [WiringWords.Polarity, "Lines show what feeds what, not how long a cable is or where it lies."],
@@ -30,6 +30,4 @@ public static class WiringDrawing
             Data = WiringTable.OfMoment(wiring),
         };
     }
-
-    private static string Slug(string name) => new([.. name.ToLowerInvariant().Select(letter => char.IsAsciiLetterOrDigit(letter) ? letter : '-')]);
 }

@@ -1,5 +1,3 @@
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using RigScenarios.Balance;
 using RigScenarios.Loads;
 using RigScenarios.Scenarios;
@@ -9,10 +7,7 @@ namespace RigScenarios.Cli.Answers;
 /// <summary>How builds balance, for programs. The shape is documented in docs/json.md and held by a test; fields are added, never changed.</summary>
 internal static class BalanceJson
 {
-    private static readonly JsonSerializerOptions Options = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
-    public static string Text(Scenario scenario, IReadOnlyList<BuildBalance> builds) => JsonSerializer.Serialize(
-        new { format = "rigscenarios balance 1", title = scenario.Title, builds = builds.Select(One), changes = StanceSteps.All(builds).Select(Steps) }, Options);
+    public static string Text(Scenario scenario, IReadOnlyList<BuildBalance> builds) => JsonText.Of(new { format = "rigscenarios balance 1", title = scenario.Title, builds = builds.Select(One), changes = StanceSteps.All(builds).Select(Steps) });
 
     private static object One(BuildBalance balance) => new
     {
@@ -20,8 +15,8 @@ internal static class BalanceJson
         stance = balance.Rig.Build.Stance.ToString().ToLowerInvariant(),
         answer = BalanceWords.Answer(balance),
         setting = BalanceWords.Setting(balance),
-        mass_kg = Round(balance.Mass.Mass.Kilograms),
-        mass_within_kg = Round(balance.Mass.MassUncertainty.Kilograms),
+        mass_kg = JsonText.Round(balance.Mass.Mass.Kilograms),
+        mass_within_kg = JsonText.Round(balance.Mass.MassUncertainty.Kilograms),
         centre_mm = Millimetres(balance.Mass.Centre),
         centre_within_mm = Millimetres(balance.Mass.CentreUncertainty),
         inertia_kg_m2 = new
@@ -34,44 +29,44 @@ internal static class BalanceJson
         cases = balance.Cases.Select(Case),
         shoulder = balance.Shoulder is { } shoulder ? new
         {
-            pad_mm = Round(shoulder.Support.Pad.Millimeters), hands_mm = Round(shoulder.Support.Hands.Millimeters),
-            hand_load_N = Round(shoulder.HandLoad.Newtons), pad_load_N = Round(shoulder.PadLoad.Newtons), roll_Nm = Round(shoulder.RollMoment.NewtonMeters),
+            pad_mm = JsonText.Round(shoulder.Support.Pad.Millimeters), hands_mm = JsonText.Round(shoulder.Support.Hands.Millimeters),
+            hand_load_N = JsonText.Round(shoulder.HandLoad.Newtons), pad_load_N = JsonText.Round(shoulder.PadLoad.Newtons), roll_Nm = JsonText.Round(shoulder.RollMoment.NewtonMeters),
         } : null,
         hands = balance.Hands is { } hands ? new
         {
-            wrist_Nm = Round(hands.WristMoment(balance.Mass).NewtonMeters), shoulder_Nm = Round(hands.ShoulderMoment(balance.Mass).NewtonMeters),
-            effort_percent = Round(balance.Holding?.Part.Percent), holding_time_s = Round(balance.Holding?.Time.Typical.Seconds),
+            wrist_Nm = JsonText.Round(hands.WristMoment(balance.Mass).NewtonMeters), shoulder_Nm = JsonText.Round(hands.ShoulderMoment(balance.Mass).NewtonMeters),
+            effort_percent = JsonText.Round(balance.Holding?.Part.Percent), holding_time_s = JsonText.Round(balance.Holding?.Time.Typical.Seconds),
         } : null,
         stand = (balance.WorstTilt ?? balance.Level) is { } stand ? Stand(balance, stand) : null,
-        lifting = new { recommended_limit_kg = Round(balance.Lift.RecommendedLimit.Kilograms), index = Round(balance.Lift.Index(balance.Mass.Mass)) },
-        limits = BalanceMargin.All(balance).Select(margin => new { limit = margin.Limit, worst = margin.Worst, allowed = margin.Allowed, left = margin.Left, left_percent = Round(margin.Share?.Percent), source = margin.Source }),
+        lifting = new { recommended_limit_kg = JsonText.Round(balance.Lift.RecommendedLimit.Kilograms), index = JsonText.Round(balance.Lift.Index(balance.Mass.Mass)) },
+        limits = BalanceMargin.All(balance).Select(margin => new { limit = margin.Limit, worst = margin.Worst, allowed = margin.Allowed, left = margin.Left, left_percent = JsonText.Round(margin.Share?.Percent), source = margin.Source }),
         joints = balance.Joints.Select(Joint),
-        what_to_move = BalanceHelp.Find(balance).Select(help => new { part = help.Part, from_mm = Round(help.From.Millimeters), to_mm = Round(help.Answer.OffsetX.Millimeters), reaches = help.Answer.Solved, words = help.Words }),
+        what_to_move = BalanceHelp.Find(balance).Select(help => new { part = help.Part, from_mm = JsonText.Round(help.From.Millimeters), to_mm = JsonText.Round(help.Answer.OffsetX.Millimeters), reaches = help.Answer.Solved, words = help.Words }),
         parts = balance.Mass.Parts.Select(part => new
         {
-            part = part.Key, mass_g = Round(part.Value.Mass.Grams), on = balance.Rig.Places[part.Key].On, centre_mm = Millimetres(part.Value.Centre),
+            part = part.Key, mass_g = JsonText.Round(part.Value.Mass.Grams), on = balance.Rig.Places[part.Key].On, centre_mm = Millimetres(part.Value.Centre),
             place_assumed = balance.Rig.PlacesAssumed.Contains(part.Key),
-            moment_share_Nm = Round(balance.Mass.ForeAftShare(part.Key, balance.Present?.Plate ?? balance.Supports.Shoulder?.Pad ?? balance.Mass.Centre.X).NewtonMeters),
+            moment_share_Nm = JsonText.Round(balance.Mass.ForeAftShare(part.Key, balance.Present?.Plate ?? balance.Supports.Shoulder?.Pad ?? balance.Mass.Centre.X).NewtonMeters),
         }),
-        overlaps = balance.Check.Overlaps.Select(overlap => new { one = overlap.One, other = overlap.Other, depth_mm = Round(overlap.Depth.Millimeters) }),
+        overlaps = balance.Check.Overlaps.Select(overlap => new { one = overlap.One, other = overlap.Other, depth_mm = JsonText.Round(overlap.Depth.Millimeters) }),
         outside_range = balance.Check.OutsideRange,
         missing = balance.Supports.Missing,
-        assumed = balance.Assumed.Select(assumed => new { field = assumed.Field, name = assumed.Name, value = assumed.Value, why = assumed.Why, source = assumed.Source.ToString() }),
+        assumed = balance.Assumed.Select(JsonText.Assumed),
         cautions = BalanceWords.Cautions(balance),
     };
 
     private static object Head(HeadBalance head) => new
     {
-        plate_mm = Round(head.Plate.Millimeters),
-        counterbalance_Nm = Round(head.Counterbalance.NewtonMeters),
+        plate_mm = JsonText.Round(head.Plate.Millimeters),
+        counterbalance_Nm = JsonText.Round(head.Counterbalance.NewtonMeters),
         step = head.StepIndex + 1,
-        counterbalance_wanted_Nm = Round(head.CounterbalanceWanted.NewtonMeters),
-        worst_Nm = Round(head.WorstResidual.NewtonMeters),
-        worst_tilt_deg = Round(head.WorstTilt.Degrees),
-        drag_Nm = Round(head.Head.Drag.NewtonMeters),
-        tilt_margin_Nm = Round(head.TiltMargin.NewtonMeters),
-        travel_margin_mm = Round(head.TravelMargin.Millimeters),
-        load_margin_kg = Round(head.LoadMargin?.Kilograms),
+        counterbalance_wanted_Nm = JsonText.Round(head.CounterbalanceWanted.NewtonMeters),
+        worst_Nm = JsonText.Round(head.WorstResidual.NewtonMeters),
+        worst_tilt_deg = JsonText.Round(head.WorstTilt.Degrees),
+        drag_Nm = JsonText.Round(head.Head.Drag.NewtonMeters),
+        tilt_margin_Nm = JsonText.Round(head.TiltMargin.NewtonMeters),
+        travel_margin_mm = JsonText.Round(head.TravelMargin.Millimeters),
+        load_margin_kg = JsonText.Round(head.LoadMargin?.Kilograms),
         exceeded = head.Exceeded.Select(limit => limit.InWords()),
     };
 
@@ -79,23 +74,23 @@ internal static class BalanceJson
     {
         part = happening.Part,
         what = happening.Title,
-        level_Nm = Round(happening.Level.NewtonMeters),
-        drag_margin_Nm = Round(happening.DragMargin.NewtonMeters),
-        roll_Nm = Round(happening.Roll.NewtonMeters),
+        level_Nm = JsonText.Round(happening.Level.NewtonMeters),
+        drag_margin_Nm = JsonText.Round(happening.DragMargin.NewtonMeters),
+        roll_Nm = JsonText.Round(happening.Roll.NewtonMeters),
         words = BalanceWords.Case(happening),
         caution = happening.Caution,
     };
 
     private static object Stand(BuildBalance balance, StandStability stand) => new
     {
-        tilt_deg = Round(stand.Tilt.Degrees),
-        tip_angle_deg = Round(stand.TipAngle.Degrees),
-        tip_angle_level_deg = Round(balance.Level!.TipAngle.Degrees),
-        edge_mm = Round(stand.EdgeDistance.Millimeters),
-        centre_height_mm = Round(stand.CentreHeight.Millimeters),
-        push_at_plate_N = Round(stand.TippingForce(balance.Supports.Stand!.PlateHeight)?.Newtons),
-        wind_mps = balance.Wind is { } wind ? Round(stand.TippingWind(wind)?.MetersPerSecond) : null,
-        ballast = StandBallast.Of(balance) is { } ballast ? new { wanted_lean_deg = Round(ballast.Wanted.Degrees), need = ballast.Ballast.InWords, mass_kg = Round(ballast.Ballast.Mass?.Kilograms), at_mm = Round(ballast.Height.Millimeters) } : null,
+        tilt_deg = JsonText.Round(stand.Tilt.Degrees),
+        tip_angle_deg = JsonText.Round(stand.TipAngle.Degrees),
+        tip_angle_level_deg = JsonText.Round(balance.Level!.TipAngle.Degrees),
+        edge_mm = JsonText.Round(stand.EdgeDistance.Millimeters),
+        centre_height_mm = JsonText.Round(stand.CentreHeight.Millimeters),
+        push_at_plate_N = JsonText.Round(stand.TippingForce(balance.Supports.Stand!.PlateHeight)?.Newtons),
+        wind_mps = balance.Wind is { } wind ? JsonText.Round(stand.TippingWind(wind)?.MetersPerSecond) : null,
+        ballast = StandBallast.Of(balance) is { } ballast ? new { wanted_lean_deg = JsonText.Round(ballast.Wanted.Degrees), need = ballast.Ballast.InWords, mass_kg = JsonText.Round(ballast.Ballast.Mass?.Kilograms), at_mm = JsonText.Round(ballast.Height.Millimeters) } : null,
     };
 
     private static object Joint(JointFinding joint) => new
@@ -104,11 +99,11 @@ internal static class BalanceJson
         on = joint.On,
         held_by = joint.Fixing.ToString(),
         handling_factor = joint.Load.HandlingFactor,
-        force_N = Round(joint.Load.Force.Newtons),
-        moment_Nm = Round(joint.Load.Moment.NewtonMeters),
-        rated_force_N = Round(joint.Rating.Force?.Newtons),
-        rated_moment_Nm = Round(joint.Rating.Moment?.NewtonMeters),
-        margin_percent = Round(joint.MarginShare?.Percent),
+        force_N = JsonText.Round(joint.Load.Force.Newtons),
+        moment_Nm = JsonText.Round(joint.Load.Moment.NewtonMeters),
+        rated_force_N = JsonText.Round(joint.Rating.Force?.Newtons),
+        rated_moment_Nm = JsonText.Round(joint.Rating.Moment?.NewtonMeters),
+        margin_percent = JsonText.Round(joint.MarginShare?.Percent),
     };
 
     private static object Steps(StanceSteps steps) => new
@@ -119,11 +114,9 @@ internal static class BalanceJson
         goes_on = steps.Change.On,
         moves = steps.Change.Moved.Select(moved => new { part = moved.Key, by_mm = Millimetres(moved.Value) }),
         steps = steps.Change.Steps,
-        minutes = Round(steps.Time.Minutes),
-        plate_shift_mm = Round(steps.PlateShift?.Millimeters),
+        minutes = JsonText.Round(steps.Time.Minutes),
+        plate_shift_mm = JsonText.Round(steps.PlateShift?.Millimeters),
     };
 
-    private static object Millimetres(Position position) => new { x = Round(position.X.Millimeters), y = Round(position.Y.Millimeters), z = Round(position.Z.Millimeters) };
-
-    private static double? Round(double? value) => value is { } number ? Math.Round(number, 4) : null;
+    private static object Millimetres(Position position) => new { x = JsonText.Round(position.X.Millimeters), y = JsonText.Round(position.Y.Millimeters), z = JsonText.Round(position.Z.Millimeters) };
 }

@@ -14,9 +14,10 @@ internal static class BalanceText
             console.MarkupLine(Markup.Escape(note.Trim()));
         foreach (var balance in builds)
             Detail(console, balance);
-        foreach (var steps in StanceSteps.All(builds))
+        var changes = StanceSteps.All(builds);
+        foreach (var steps in changes)
             Steps(console, steps);
-        Assumed(console, builds);
+        Assumed(console, builds, changes);
         console.MarkupLine("[bold]Mind[/]");
         foreach (var caution in builds.SelectMany(BalanceWords.Cautions).Distinct())
             console.WriteLine($"  - {caution}");
@@ -88,10 +89,10 @@ internal static class BalanceText
             console.WriteLine(Math.Abs(shift.Millimeters) < 0.5 ? "  the plate stays where it is" : $"  the plate moves {shift.Millimeters:+0;-0} mm");
     }
 
-    private static void Assumed(IAnsiConsole console, IReadOnlyList<BuildBalance> builds)
+    private static void Assumed(IAnsiConsole console, IReadOnlyList<BuildBalance> builds, IReadOnlyList<StanceSteps> changes)
     {
         var lines = builds.SelectMany(balance => balance.Assumed.Select(value => (balance.Name, Value: value))).ToList();
-        if (StanceSteps.All(builds).Count > 0)
+        if (changes.Count > 0)
             lines.Add(("steps", StanceSteps.UsualTimes));
         console.WriteLine();
         if (lines.Count == 0)

@@ -1,5 +1,3 @@
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using RigScenarios.Days.Rotation;
 using RigScenarios.Scenarios;
 using UnitsNet;
@@ -9,10 +7,7 @@ namespace RigScenarios.Cli.Answers;
 /// <summary>How days go, for programs. The shape is documented in docs/json.md and held by a test; fields are added, never changed.</summary>
 internal static class DayJson
 {
-    private static readonly JsonSerializerOptions Options = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
-    public static string Text(Scenario scenario, IReadOnlyList<DayAnswer> answers) => JsonSerializer.Serialize(
-        new { format = "rigscenarios day 1", title = scenario.Title, builds = answers.Select(One) }, Options);
+    public static string Text(Scenario scenario, IReadOnlyList<DayAnswer> answers) => JsonText.Of(new { format = "rigscenarios day 1", title = scenario.Title, builds = answers.Select(One) });
 
     private static object One(DayAnswer answer)
     {
@@ -24,11 +19,11 @@ internal static class DayJson
             completes = result.Completes,
             breaks = result.Completes ? null : DayPlanWords.FirstBreak(result, answer.Plan),
             not_planned = answer.NotPlanned,
-            least_charge_at_swap_percent = Round(result.LeastChargeAtSwap?.Percent),
-            energy_left_Wh = Round(result.EnergyLeft.WattHours),
-            time_left_h = Round(result.TimeLeft.Hours),
-            from_packs_Wh = Round(result.FromPacks.WattHours),
-            from_wall_Wh = Round(result.FromWall.WattHours),
+            least_charge_at_swap_percent = JsonText.Round(result.LeastChargeAtSwap?.Percent),
+            energy_left_Wh = JsonText.Round(result.EnergyLeft.WattHours),
+            time_left_h = JsonText.Round(result.TimeLeft.Hours),
+            from_packs_Wh = JsonText.Round(result.FromPacks.WattHours),
+            from_wall_Wh = JsonText.Round(result.FromWall.WattHours),
             days = result.Days.Select(day => new
             {
                 day = answer.DayNames[day.Number - 1],
@@ -37,9 +32,9 @@ internal static class DayJson
                 from_h = Hours(day.Start),
                 to_h = Hours(day.End),
                 completes = day.Completes,
-                from_packs_Wh = Round(day.FromPacks.WattHours),
-                from_wall_Wh = Round(day.FromWall.WattHours),
-                charges = day.ChargeAtStart.Select(item => new { battery = item.Key, at_start_percent = Round(item.Value.Percent), at_end_percent = Round(day.ChargeAtEnd[item.Key].Percent) }),
+                from_packs_Wh = JsonText.Round(day.FromPacks.WattHours),
+                from_wall_Wh = JsonText.Round(day.FromWall.WattHours),
+                charges = day.ChargeAtStart.Select(item => new { battery = item.Key, at_start_percent = JsonText.Round(item.Value.Percent), at_end_percent = JsonText.Round(day.ChargeAtEnd[item.Key].Percent) }),
             }),
             swaps = result.Swaps.Select(swap => new
             {
@@ -47,9 +42,9 @@ internal static class DayJson
                 day = swap.Day,
                 block = swap.Block,
                 comes_off = swap.Off,
-                comes_off_percent = Round(swap.ChargeOff?.Percent),
+                comes_off_percent = JsonText.Round(swap.ChargeOff?.Percent),
                 goes_on = swap.On,
-                goes_on_percent = Round(swap.ChargeOn.Percent),
+                goes_on_percent = JsonText.Round(swap.ChargeOn.Percent),
                 forced = swap.Forced,
             }),
             down_times = result.DownTimes.Select(down => new
@@ -67,25 +62,25 @@ internal static class DayJson
             {
                 battery = battery.Key,
                 part = answer.Plan.Batteries[battery.Key].Part.Name,
-                charge_left_percent = Round(battery.Value.ChargeLeft.Percent),
-                delivered_Wh = Round(battery.Value.Delivered.WattHours),
-                charged_Wh = Round(battery.Value.Charged.WattHours),
-                from_wall_Wh = Round(battery.Value.FromWall.WattHours),
-                heat_Wh = Round(battery.Value.Heat.WattHours),
+                charge_left_percent = JsonText.Round(battery.Value.ChargeLeft.Percent),
+                delivered_Wh = JsonText.Round(battery.Value.Delivered.WattHours),
+                charged_Wh = JsonText.Round(battery.Value.Charged.WattHours),
+                from_wall_Wh = JsonText.Round(battery.Value.FromWall.WattHours),
+                heat_Wh = JsonText.Round(battery.Value.Heat.WattHours),
                 timeline = battery.Value.Spans.Select(span => new
                 {
                     place = span.Place.InWords(),
                     from_h = Hours(span.Start),
                     to_h = Hours(span.End),
-                    charge_from_percent = Round(span.ChargeAtStart.Percent),
-                    charge_to_percent = Round(span.ChargeAtEnd.Percent),
-                    temperature_from_C = Round(span.TemperatureAtStart.DegreesCelsius),
-                    temperature_to_C = Round(span.TemperatureAtEnd.DegreesCelsius),
+                    charge_from_percent = JsonText.Round(span.ChargeAtStart.Percent),
+                    charge_to_percent = JsonText.Round(span.ChargeAtEnd.Percent),
+                    temperature_from_C = JsonText.Round(span.TemperatureAtStart.DegreesCelsius),
+                    temperature_to_C = JsonText.Round(span.TemperatureAtEnd.DegreesCelsius),
                 }),
             }),
             least_kit = answer.Least is { } least ? Least(least, answer.Wish) : null,
-            limits = result.Margins.Select(margin => new { limit = margin.Limit, worst = margin.Worst, allowed = margin.Allowed, left_percent = Round(margin.Margin.Percent), source = margin.Source }),
-            expected_error_percent = Round(result.ExpectedError.Share.Percent),
+            limits = result.Margins.Select(margin => new { limit = margin.Limit, worst = margin.Worst, allowed = margin.Allowed, left_percent = JsonText.Round(margin.Margin.Percent), source = margin.Source }),
+            expected_error_percent = JsonText.Round(result.ExpectedError.Share.Percent),
             expected_error_why = result.ExpectedError.Why,
             assumed = result.Assumed.SelectMany(item => item.Value.Select(value => new { battery = item.Key, field = value.Field, name = value.Name, value = value.Value, why = value.Why, source = value.Source.ToString() })),
             cautions = DayPlanWords.Cautions(result, answer.Plan),
@@ -95,8 +90,8 @@ internal static class DayJson
     private static object Least(LeastKitResult least, KitWish wish) => new
     {
         words = DayPlanWords.Least(least, wish),
-        keep_at_swap_percent = Round(wish.LeastAtSwap?.Percent),
-        keep_at_end_h = Round(wish.TimeLeft?.Hours),
+        keep_at_swap_percent = JsonText.Round(wish.LeastAtSwap?.Percent),
+        keep_at_end_h = JsonText.Round(wish.TimeLeft?.Hours),
         batteries = least.Least?.Batteries,
         bays = least.Least?.BayCount,
         tried = least.Tried.Select(trial => new
@@ -112,6 +107,4 @@ internal static class DayJson
 
     /// <summary>Hours from midnight of the first day.</summary>
     private static double Hours(Duration time) => Math.Round(time.Hours, 4);
-
-    private static double? Round(double? value) => value is { } number ? Math.Round(number, 4) : null;
 }

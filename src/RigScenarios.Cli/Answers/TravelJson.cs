@@ -1,6 +1,4 @@
 using System.Globalization;
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using RigScenarios.Scenarios;
 using RigScenarios.Travel;
 
@@ -9,10 +7,7 @@ namespace RigScenarios.Cli.Answers;
 /// <summary>Travel answers for programs. The shape is documented in docs/json.md and held by a test; fields are added, never changed.</summary>
 internal static class TravelJson
 {
-    private static readonly JsonSerializerOptions Options = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
-    public static string Text(Scenario scenario, IReadOnlyList<(string Name, TravelAnswer Answer)> answers) => JsonSerializer.Serialize(
-        new { format = "rigscenarios travel 1", title = scenario.Title, journeys = answers.Select(item => One(item.Name, item.Answer)) }, Options);
+    public static string Text(Scenario scenario, IReadOnlyList<(string Name, TravelAnswer Answer)> answers) => JsonText.Of(new { format = "rigscenarios travel 1", title = scenario.Title, journeys = answers.Select(item => One(item.Name, item.Answer)) });
 
     private static object One(string name, TravelAnswer answer) => new
     {
@@ -31,18 +26,18 @@ internal static class TravelJson
         travellers = answer.Lists.Select(list => new
         {
             traveller = list.Traveller,
-            energy_Wh = Round(list.Energy.WattHours),
+            energy_Wh = JsonText.Round(list.Energy.WattHours),
             batteries = list.Lines.Select(line => new
             {
                 battery = line.Battery.Name,
                 title = line.Battery.Title,
                 count = line.Count,
-                energy_Wh = Round(line.Battery.Rated.Energy.WattHours),
+                energy_Wh = JsonText.Round(line.Battery.Rated.Energy.WattHours),
                 energy_from = line.Battery.Rated.BasisWords,
                 installed = line.Battery.Installed,
                 place = TravelWords.Place(line),
-                limit_Wh = Round(line.Check.Limit.Value.WattHours),
-                margin_Wh = Round(line.Check.Margin.WattHours),
+                limit_Wh = JsonText.Round(line.Check.Limit.Value.WattHours),
+                margin_Wh = JsonText.Round(line.Check.Margin.WattHours),
                 needs_approval = line.Check.NeedsApproval,
                 source = line.Check.Limit.Source.ToString(),
             }),
@@ -72,14 +67,12 @@ internal static class TravelJson
         shipping_name = check.Entry.ShippingName,
         packing_instruction = check.Rule.PackingInstruction,
         aircraft = check.Rule.Aircraft.Value,
-        charge_limit_percent = check.ChargeLimit is { } limit ? Round(limit.Value.Percent) : (double?)null,
+        charge_limit_percent = check.ChargeLimit is { } limit ? JsonText.Round(limit.Value.Percent) : (double?)null,
         charge_limit_binds = check.ChargeLimit is not null && check.Rule.ChargeBinds,
-        charge_margin_percent = check.ChargeMargin is { } margin ? Round(margin.Percent) : (double?)null,
+        charge_margin_percent = check.ChargeMargin is { } margin ? JsonText.Round(margin.Percent) : (double?)null,
         stopped_by = check.StoppedBy?.Value,
         remedy = check.Remedy,
     };
 
     private static string Day(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-
-    private static double Round(double value) => Math.Round(value, 4);
 }

@@ -6,7 +6,10 @@ namespace RigScenarios.Scenarios;
 internal static class RotationCheck
 {
     /// <summary>Checks a scenario; every problem goes to the log.</summary>
-    public static void Run(Scenario scenario, ReadLog log)
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="devices">The devices of all its builds.</param>
+    /// <param name="log">Where problems go.</param>
+    public static void Run(Scenario scenario, HashSet<string> devices, ReadLog log)
     {
         foreach (var (name, battery) in scenario.Batteries)
             ScenarioCheck.KitName(scenario, battery.Item, $"batteries.{name}.item", part => part.Battery is not null, "a battery", log);
@@ -21,7 +24,6 @@ internal static class RotationCheck
             if (reserve.ChargePower is { Watts: <= 0 })
                 log.Error("hot-swap.charge-power", "Without power the small pack is never charged.", "such as \"10 W\"");
         }
-        var devices = scenario.Builds.Values.SelectMany(build => build.Devices.Keys).ToHashSet(StringComparer.Ordinal);
         foreach (var (name, battery) in scenario.InternalBatteries)
         {
             ScenarioCheck.KitName(scenario, battery.Item, $"internal-batteries.{name}.item", part => part.Battery is not null, "a battery", log);

@@ -27,7 +27,7 @@ internal static class ScenarioCheck
         foreach (var (name, day) in scenario.Days)
             CheckDay(scenario, day, $"days.{name}", devices, unknown, log);
         JourneyCheck.Run(scenario, log);
-        RotationCheck.Run(scenario, log);
+        RotationCheck.Run(scenario, devices, log);
     }
 
     private static void CheckBuild(Scenario scenario, Build build, string at, ReadLog log)
