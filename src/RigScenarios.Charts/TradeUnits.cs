@@ -48,7 +48,7 @@ public static class TradeUnits
     private static Enum? TradeUnit(IQuantity quantity) => quantity switch
     {
         // Spelled out: RigScenarios.Power is a namespace of the library.
-        UnitsNet.Power => PowerUnit.Watt,
+        Power => PowerUnit.Watt,
         Energy => EnergyUnit.WattHour,
         ElectricPotential => ElectricPotentialUnit.Volt,
         ElectricCurrent => ElectricCurrentUnit.Ampere,

@@ -1,8 +1,8 @@
 using BenchmarkDotNet.Attributes;
 using RigScenarios.Builds;
 using RigScenarios.Days;
-using RigScenarios.Days.Rotation;
 using RigScenarios.Parts;
+using RigScenarios.Simulation;
 using UnitsNet;
 
 namespace RigScenarios.Benchmarks;
@@ -67,5 +67,5 @@ public class DayPlanBenchmarks
 
     private static ElectricPotential Volts(double volts) => ElectricPotential.FromVolts(volts);
 
-    private static UnitsNet.Power Watts(double watts) => UnitsNet.Power.FromWatts(watts);
+    private static Power Watts(double watts) => Power.FromWatts(watts);
 }

@@ -1,7 +1,7 @@
 using BenchmarkDotNet.Attributes;
+using RigScenarios.Batteries;
 using RigScenarios.Cells;
 using RigScenarios.Parts;
-using RigScenarios.Power;
 using UnitsNet;
 
 namespace RigScenarios.Benchmarks;
@@ -30,7 +30,7 @@ public class DischargeBenchmarks
     /// <summary>A steady 28 W, some ten hours.</summary>
     [Benchmark]
     public DischargeResult SteadyDay() =>
-        Discharge.Run(pack, Temperature.FromDegreesCelsius(5), DischargeStart.Full, Demand.OfPower(UnitsNet.Power.FromWatts(28)), DischargeOptions.Default);
+        Discharge.Run(pack, Temperature.FromDegreesCelsius(5), DischargeStart.Full, Demand.OfPower(Power.FromWatts(28)), DischargeOptions.Default);
 
     /// <summary>Takes and pauses, four blocks in twenty minutes, some ten hours; with the time series.</summary>
     [Benchmark(Baseline = true)]
@@ -60,5 +60,5 @@ public class DischargeBenchmarks
     }
 
     private static DemandSegment Segment(double seconds, double watts) =>
-        new(Duration.FromSeconds(seconds), UnitsNet.Power.FromWatts(watts), ElectricCurrent.Zero, ElectricConductance.Zero);
+        new(Duration.FromSeconds(seconds), Power.FromWatts(watts), ElectricCurrent.Zero, ElectricConductance.Zero);
 }

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
+using RigScenarios.Batteries;
 using RigScenarios.Benchmarks.Cases;
-using RigScenarios.Power;
 
 namespace RigScenarios.Benchmarks;
 

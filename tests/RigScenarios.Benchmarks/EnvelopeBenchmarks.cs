@@ -26,7 +26,7 @@ public class EnvelopeBenchmarks
             Placement = new Placement
             {
                 Carrier = i == 0 ? null : $"part {i - 1}",
-                Offset = Position.FromMillimetres(i % 2 == 0 ? -40 : 45, 5, 10),
+                Offset = RigPoint.FromMillimetres(i % 2 == 0 ? -40 : 45, 5, 10),
                 Orientation = new Orientation(Angle.FromDegrees(4 * i), Angle.FromDegrees(2), Angle.FromDegrees(i)),
             },
         }));

@@ -1,8 +1,8 @@
-using System.Text.Json;
 using System.Text.Json.Nodes;
+using System.Text.Json;
 using RigScenarios.Benchmarks.Cases;
 using RigScenarios.Parts;
-using RigScenarios.Power.Wiring;
+using RigScenarios.Wiring;
 
 namespace RigScenarios.Benchmarks;
 

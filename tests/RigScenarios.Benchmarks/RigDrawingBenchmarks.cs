@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Attributes;
+using RigScenarios.Answers;
 using RigScenarios.Charts.Balance;
 using RigScenarios.Files;
 using RigScenarios.Parts;

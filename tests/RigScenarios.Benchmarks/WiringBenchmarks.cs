@@ -2,6 +2,7 @@ using BenchmarkDotNet.Attributes;
 using RigScenarios.Builds;
 using RigScenarios.Days;
 using RigScenarios.Parts;
+using RigScenarios.Simulation;
 using UnitsNet;
 
 namespace RigScenarios.Benchmarks;
@@ -50,5 +51,5 @@ public class WiringBenchmarks
 
     private static ElectricPotential Volts(double volts) => ElectricPotential.FromVolts(volts);
 
-    private static UnitsNet.Power Watts(double watts) => UnitsNet.Power.FromWatts(watts);
+    private static Power Watts(double watts) => Power.FromWatts(watts);
 }

@@ -3,6 +3,7 @@ using RigScenarios.Builds;
 using RigScenarios.Days;
 using RigScenarios.Files;
 using RigScenarios.Parts;
+using RigScenarios.Simulation;
 using UnitsNet;
 
 namespace RigScenarios.Checks;

@@ -1,6 +1,7 @@
-using RigScenarios.Days;
+using RigScenarios.Answers;
 using RigScenarios.Files;
 using RigScenarios.Scenarios;
+using RigScenarios.Simulation;
 
 namespace RigScenarios.Tests;
 

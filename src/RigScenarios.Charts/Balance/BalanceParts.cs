@@ -1,5 +1,5 @@
+using RigScenarios.Answers;
 using RigScenarios.Charts.Pages;
-using RigScenarios.Scenarios;
 
 namespace RigScenarios.Charts.Balance;
 

@@ -1,5 +1,5 @@
+using RigScenarios.Answers;
 using RigScenarios.Parts;
-using RigScenarios.Scenarios;
 
 namespace RigScenarios.Charts.Balance;
 

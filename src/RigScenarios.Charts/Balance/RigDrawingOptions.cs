@@ -1,6 +1,6 @@
+using RigScenarios.Answers;
 using RigScenarios.Balance;
 using RigScenarios.Parts;
-using RigScenarios.Scenarios;
 
 namespace RigScenarios.Charts.Balance;
 

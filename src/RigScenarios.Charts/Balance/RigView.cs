@@ -74,16 +74,16 @@ internal sealed class RigView
         var place = places[name];
         var corners = Corners(part).Select(place.InRig).ToList();
         var middle = place.InRig(part.BoxMiddle);
-        var along = Position.FromMetres(1, 0, 0);
+        var along = RigPoint.FromMetres(1, 0, 0);
         if (part.Placement.Carrier is { } carrier)
         {
-            var (from, to) = (places[carrier].InRig(Position.Origin), places[carrier].InRig(along));
+            var (from, to) = (places[carrier].InRig(RigPoint.Origin), places[carrier].InRig(along));
             along = new(to.X - from.X, to.Y - from.Y, to.Z - from.Z);
         }
         return new(name, number, ConvexOutline.Of(corners.Select(Project)), Project(middle), Side == RigSide.Right ? -middle.Y.Meters : middle.Z.Meters, Project(along));
     }
 
-    private static IEnumerable<Position> Corners(PlacedPart part)
+    private static IEnumerable<RigPoint> Corners(PlacedPart part)
     {
         foreach (var x in new[] { -0.5, 0.5 })
         {
@@ -96,6 +96,6 @@ internal sealed class RigView
     }
 
     // Rounded to a nanometre: the eight corners of a straight box are then four points.
-    private (double X, double Y) Project(Position point) =>
+    private (double X, double Y) Project(RigPoint point) =>
         (Math.Round(point.X.Meters, 9), Math.Round((Side == RigSide.Right ? point.Z : point.Y).Meters, 9));
 }

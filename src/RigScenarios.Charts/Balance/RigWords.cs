@@ -7,7 +7,7 @@ namespace RigScenarios.Charts.Balance;
 internal static class RigWords
 {
     /// <summary>"32 mm ahead of the tripod socket, 5 mm to the left, 61 mm above the base plane".</summary>
-    public static string Place(Position centre) =>
+    public static string Place(RigPoint centre) =>
         $"{Millimetres(centre.X)} {(centre.X.Meters < 0 ? "behind" : "ahead of")} the tripod socket, {Millimetres(centre.Y)} to the camera's {(centre.Y.Meters < 0 ? "right" : "left")}, "
         + $"{Millimetres(centre.Z)} {(centre.Z.Meters < 0 ? "below" : "above")} the base plane";
 
@@ -72,6 +72,6 @@ internal static class RigWords
         return ChartTable.Of("no.", "part", "mass", "centre x, forward (mm)", "y, to the left (mm)", "z, up (mm)").WithRows(rows);
     }
 
-    private static object?[] Row(string number, string name, Mass mass, Position centre) =>
+    private static object?[] Row(string number, string name, Mass mass, RigPoint centre) =>
         [number, name, mass, Math.Round(centre.X.Millimeters, 1), Math.Round(centre.Y.Millimeters, 1), Math.Round(centre.Z.Millimeters, 1)];
 }

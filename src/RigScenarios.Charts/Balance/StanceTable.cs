@@ -29,7 +29,7 @@ public static class StanceTable
     private static string With(PlacedBuild build, string part, IReadOnlyList<string> together, Func<string, string> name) =>
         build.Parts[part].Placement.Carrier is { } carrier && together.Contains(carrier) ? $"together with {name(carrier)}" : "";
 
-    private static string Way(Position by)
+    private static string Way(RigPoint by)
     {
         var ways = new[] { (by.X, "forward", "back"), (by.Y, "to the left", "to the right"), (by.Z, "up", "down") }
             .Where(way => Math.Abs(way.Item1.Millimeters) >= 0.5)

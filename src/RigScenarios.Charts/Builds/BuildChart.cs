@@ -23,7 +23,7 @@ public static class BuildChart
         {
             Note = Note(device),
         });
-        var sum = UnitsNet.Power.FromWatts(known.Sum(Watts));
+        var sum = Power.FromWatts(known.Sum(Watts));
         return new BarChart
         {
             Slug = "build-power",

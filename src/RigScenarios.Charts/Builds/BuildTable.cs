@@ -1,6 +1,6 @@
 using RigScenarios.Builds;
+using RigScenarios.Files.Formats;
 using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
 
 namespace RigScenarios.Charts.Builds;
 
@@ -26,7 +26,7 @@ public static class BuildTable
         ArgumentNullException.ThrowIfNull(scenario);
         return ChartTable.Of(["build", "carried", "battery", "devices"]).WithRows(scenario.Builds.Select(build => new object?[]
         {
-            build.Value.Title ?? build.Key, ChoiceForm<Stance>.Word(build.Value.Stance), scenario.PartOf(build.Value.Battery.Item)?.Name ?? build.Value.Battery.Item,
+            build.Value.Title ?? build.Key, ChoiceFormat<Stance>.Word(build.Value.Stance), scenario.PartOf(build.Value.Battery.Item)?.Name ?? build.Value.Battery.Item,
             string.Join(", ", build.Value.Devices.Keys.Select(device => scenario.PartOf(device)?.Name ?? device)),
         })) with { Caption = $"Builds of the scenario; its days: {string.Join(", ", scenario.Days.Select(day => day.Value.Title ?? day.Key))}" };
     }

@@ -1,4 +1,4 @@
-using RigScenarios.Days;
+using RigScenarios.Simulation;
 using UnitsNet;
 
 namespace RigScenarios.Charts.Days;

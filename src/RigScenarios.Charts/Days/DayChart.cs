@@ -1,5 +1,6 @@
+using RigScenarios.Batteries;
 using RigScenarios.Charts.Lines;
-using RigScenarios.Days;
+using RigScenarios.Simulation;
 using UnitsNet.Units;
 
 namespace RigScenarios.Charts.Days;
@@ -40,7 +41,7 @@ public static class DayChart
         var axis = ChartAxis.Of("battery voltage", ElectricPotentialUnit.Volt);
         var last = result.Series[^1].Voltage;
         // At this end the last voltage is the pack's cut-off itself, given or assumed; no other result tells it.
-        var isCutOff = !result.ReachesEnd && result.PackEndCause == RigScenarios.Power.EndCause.VoltageCutoff;
+        var isCutOff = !result.ReachesEnd && result.PackEndCause == EndCause.VoltageCutoff;
         return new ChartPanel(axis, [new ChartLine("battery", hours, [.. result.Series.Select(point => axis.Value(point.Voltage))]) { EndCause = result.ReachesEnd ? "end of the day" : result.EndCause }])
         {
             Limits = isCutOff ? [new LimitLine($"cut-off {TradeUnits.Text(last)}", axis.Value(last))] : [],

@@ -1,5 +1,6 @@
+using RigScenarios.Answers;
 using RigScenarios.Charts.Placement;
-using RigScenarios.Days;
+using RigScenarios.Simulation;
 using UnitsNet;
 
 namespace RigScenarios.Charts.Days;

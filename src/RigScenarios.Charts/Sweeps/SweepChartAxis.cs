@@ -1,5 +1,5 @@
 using System.Globalization;
-using RigScenarios.Scenarios.Forms;
+using RigScenarios.Files.Formats;
 using RigScenarios.Sweeps;
 using UnitsNet;
 
@@ -23,7 +23,7 @@ public sealed record SweepChartAxis(ChartAxis Axis, IReadOnlyList<double> Values
     // The quantities of scenario files. Their order decides where two share a sign.
     private static readonly IQuantity[] Quantities =
     [
-        Energy.Zero, Temperature.Zero, Ratio.Zero, UnitsNet.Power.Zero, ElectricPotential.Zero, ElectricCurrent.Zero, Duration.Zero,
+        Energy.Zero, Temperature.Zero, Ratio.Zero, Power.Zero, ElectricPotential.Zero, ElectricCurrent.Zero, Duration.Zero,
         ElectricCharge.Zero, ElectricResistance.Zero, Mass.Zero, Length.Zero, Angle.Zero, Force.Zero, Torque.Zero,
     ];
 

@@ -1,6 +1,6 @@
+using RigScenarios.Answers;
 using RigScenarios.Charts.Lines;
-using RigScenarios.Power.Wiring;
-using RigScenarios.Scenarios;
+using RigScenarios.Wiring;
 using UnitsNet.Units;
 
 namespace RigScenarios.Charts.Wiring;

@@ -1,5 +1,5 @@
+using RigScenarios.Answers;
 using RigScenarios.Charts.Style;
-using RigScenarios.Scenarios;
 
 namespace RigScenarios.Charts.Wiring;
 

@@ -1,5 +1,5 @@
-using RigScenarios.Power.Wiring;
-using RigScenarios.Scenarios;
+using RigScenarios.Answers;
+using RigScenarios.Wiring;
 
 namespace RigScenarios.Charts.Wiring;
 

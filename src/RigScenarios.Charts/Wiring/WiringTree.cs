@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using RigScenarios.Power.Wiring;
-using RigScenarios.Scenarios;
+using RigScenarios.Answers;
+using RigScenarios.Wiring;
 using UnitsNet;
 
 namespace RigScenarios.Charts.Wiring;

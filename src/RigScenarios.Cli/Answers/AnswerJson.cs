@@ -1,4 +1,4 @@
-using RigScenarios.Days;
+using RigScenarios.Answers;
 using RigScenarios.Scenarios;
 
 namespace RigScenarios.Cli.Answers;

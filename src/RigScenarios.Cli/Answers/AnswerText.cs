@@ -1,4 +1,4 @@
-using RigScenarios.Days;
+using RigScenarios.Answers;
 using RigScenarios.Scenarios;
 using Spectre.Console;
 

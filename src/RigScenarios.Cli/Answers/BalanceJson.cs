@@ -1,3 +1,4 @@
+using RigScenarios.Answers;
 using RigScenarios.Balance;
 using RigScenarios.Loads;
 using RigScenarios.Scenarios;
@@ -118,5 +119,5 @@ internal static class BalanceJson
         plate_shift_mm = JsonText.Round(steps.PlateShift?.Millimeters),
     };
 
-    private static object Millimetres(Position position) => new { x = JsonText.Round(position.X.Millimeters), y = JsonText.Round(position.Y.Millimeters), z = JsonText.Round(position.Z.Millimeters) };
+    private static object Millimetres(RigPoint position) => new { x = JsonText.Round(position.X.Millimeters), y = JsonText.Round(position.Y.Millimeters), z = JsonText.Round(position.Z.Millimeters) };
 }

@@ -1,4 +1,5 @@
-using RigScenarios.Days.Rotation;
+using RigScenarios.Days;
+using RigScenarios.Simulation;
 
 namespace RigScenarios.Cli.Answers;
 

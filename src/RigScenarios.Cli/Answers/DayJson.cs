@@ -1,5 +1,6 @@
-using RigScenarios.Days.Rotation;
+using RigScenarios.Answers;
 using RigScenarios.Scenarios;
+using RigScenarios.Simulation;
 using UnitsNet;
 
 namespace RigScenarios.Cli.Answers;

@@ -1,6 +1,6 @@
-using RigScenarios.Days;
-using RigScenarios.Days.Rotation;
+using RigScenarios.Answers;
 using RigScenarios.Scenarios;
+using RigScenarios.Simulation;
 using Spectre.Console;
 using UnitsNet;
 

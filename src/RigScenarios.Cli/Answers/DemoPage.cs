@@ -1,8 +1,8 @@
+using RigScenarios.Answers;
 using RigScenarios.Builds;
 using RigScenarios.Charts.Days;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Charts.Sweeps;
-using RigScenarios.Days;
 using RigScenarios.Scenarios;
 using RigScenarios.Sweeps;
 using UnitsNet;

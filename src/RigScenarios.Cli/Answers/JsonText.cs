@@ -1,6 +1,6 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using RigScenarios.Power;
+using RigScenarios.Batteries;
 
 namespace RigScenarios.Cli.Answers;
 

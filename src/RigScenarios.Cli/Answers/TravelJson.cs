@@ -1,4 +1,5 @@
 using System.Globalization;
+using RigScenarios.Answers;
 using RigScenarios.Scenarios;
 using RigScenarios.Travel;
 

@@ -1,6 +1,7 @@
-using RigScenarios.Power.Wiring;
+using RigScenarios.Answers;
+using RigScenarios.Files.Formats;
 using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
+using RigScenarios.Wiring;
 
 namespace RigScenarios.Cli.Answers;
 
@@ -29,7 +30,7 @@ internal static class WiringJson
         }),
         limits = wiring.Findings.Select(finding => new
         {
-            element = finding.Element, name = wiring.NameOf(finding.Element), limit = finding.Limit, load_case = ChoiceForm<LoadCase>.Word(finding.Case), worst = finding.Load, allowed = finding.Allowed,
+            element = finding.Element, name = wiring.NameOf(finding.Element), limit = finding.Limit, load_case = ChoiceFormat<LoadCase>.Word(finding.Case), worst = finding.Load, allowed = finding.Allowed,
             left_percent = JsonText.Round(finding.Margin.Percent), at_h = JsonText.Round(finding.At.Hours), block = wiring.Day.Blocks.ElementAt(finding.Block).Key, states = finding.States, source = finding.Source, remedy = finding.Remedy,
         }),
         fixes = wiring.Fixes.Select(fix => new { words = fix.Words, gain_h = JsonText.Round(fix.Gain.Hours), reaches_end = fix.ReachesEnd }),

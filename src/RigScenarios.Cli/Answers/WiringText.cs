@@ -1,3 +1,4 @@
+using RigScenarios.Answers;
 using RigScenarios.Scenarios;
 using Spectre.Console;
 

@@ -1,6 +1,6 @@
 using RigScenarios.Drafts;
+using RigScenarios.Files.Formats;
 using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
 using Spectre.Console;
 
 namespace RigScenarios.Cli.Asking;
@@ -18,9 +18,9 @@ internal sealed class FigureQuestions(IAnsiConsole console)
             var text = await FieldAsync(key, standard, cancellation);
             fields.RemoveAll(field => field.Key == key);
             if (text is not null)
-                fields.Add(Entry(key, new TextNode(text, Position.None)));
+                fields.Add(Entry(key, new TextNode(text, TextPlace.None)));
         }
-        return RigDraftFormat.TryRead(new MapNode(fields, Position.None)).Draft!;
+        return RigDraftFormat.TryRead(new MapNode(fields, TextPlace.None)).Draft!;
     }
 
     /// <summary>Asks for one field of the draft as text that can be read; null if it is left open.</summary>
@@ -28,7 +28,7 @@ internal sealed class FigureQuestions(IAnsiConsole console)
     {
         var question = RigQuestions.Circumstances.First(question => question.Key == key);
         console.WriteLine();
-        return await TextAsync(question.Label, question.Help, question.Example, standard, text => Problem(new MapNode([Entry(key, new TextNode(text, Position.None))], Position.None)), cancellation);
+        return await TextAsync(question.Label, question.Help, question.Example, standard, text => Problem(new MapNode([Entry(key, new TextNode(text, TextPlace.None))], TextPlace.None)), cancellation);
     }
 
     /// <summary>Asks for the figures on the label of a thing that is not listed, until those that are needed are there.</summary>
@@ -41,10 +41,10 @@ internal sealed class FigureQuestions(IAnsiConsole console)
         {
             foreach (var question in questions)
             {
-                if (await TextAsync(question.Label, question.Help, question.Example, null, text => Problem(Thing(role, [Entry(question.Key, new TextNode(text, Position.None))])), cancellation) is not { } text)
+                if (await TextAsync(question.Label, question.Help, question.Example, null, text => Problem(Thing(role, [Entry(question.Key, new TextNode(text, TextPlace.None))])), cancellation) is not { } text)
                     continue;
                 texts.RemoveAll(entry => entry.Key == question.Key);
-                texts.Add(Entry(question.Key, new TextNode(text, Position.None)));
+                texts.Add(Entry(question.Key, new TextNode(text, TextPlace.None)));
             }
             var own = RigDraftFormat.TryRead(Thing(role, texts)).Draft!.Things["thing"].Own!;
             var missing = RigQuestions.StillNeeded(role, own);
@@ -74,7 +74,7 @@ internal sealed class FigureQuestions(IAnsiConsole console)
         : null;
 
     private static MapNode Thing(RigRole role, IReadOnlyList<MapEntry> own) => new(
-        [Entry("things", new MapNode([Entry("thing", new MapNode([Entry("role", new TextNode(ChoiceForm<RigRole>.Word(role), Position.None)), Entry("own", new MapNode(own, Position.None))], Position.None))], Position.None))], Position.None);
+        [Entry("things", new MapNode([Entry("thing", new MapNode([Entry("role", new TextNode(ChoiceFormat<RigRole>.Word(role), TextPlace.None)), Entry("own", new MapNode(own, TextPlace.None))], TextPlace.None))], TextPlace.None))], TextPlace.None);
 
-    private static MapEntry Entry(string key, FormNode value) => new(key, Position.None, value);
+    private static MapEntry Entry(string key, FileNode value) => new(key, TextPlace.None, value);
 }

@@ -1,7 +1,7 @@
 using RigScenarios.Drafts;
+using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
 using Spectre.Console;
 
 namespace RigScenarios.Cli.Asking;
@@ -30,7 +30,7 @@ internal sealed class RigDialogue(IAnsiConsole console, OrderedMap<Part> library
         var draft = RigDraft.Blank with { Title = await figures.FieldAsync("title", RigDraft.Blank.Title, cancellation) };
         foreach (var question in RigQuestions.Things.Where(question => question.Role is not RigRole.Regulator))
             draft = await ThingsAsync(draft, question, cancellation);
-        draft = draft with { Stance = await ChooseAsync(RigQuestions.Circumstances.First(question => question.Key == "stance"), Enum.GetValues<Builds.Stance>(), stance => ChoiceForm<Builds.Stance>.Word(stance), cancellation) };
+        draft = draft with { Stance = await ChooseAsync(RigQuestions.Circumstances.First(question => question.Key == "stance"), Enum.GetValues<Builds.Stance>(), stance => ChoiceFormat<Builds.Stance>.Word(stance), cancellation) };
         var day = await ChooseAsync(RigQuestions.Circumstances.First(question => question.Key == "blocks"), [.. TypicalDays.All], day => $"{day.Title}: {day.Sentence}", cancellation);
         draft = await figures.CircumstancesAsync(draft.With(day), cancellation);
         return await new WiringQuestions(console, library).SettleAsync(draft, cancellation);

@@ -1,8 +1,8 @@
 using System.CommandLine;
 using RigScenarios.Cli.Answers;
-using RigScenarios.Days.Rotation;
+using RigScenarios.Files.Formats;
 using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
+using RigScenarios.Simulation;
 using Spectre.Console;
 using UnitsNet;
 
@@ -57,14 +57,14 @@ internal static class DayCommand
     private static KitWish Wish(string? atSwap, string? atEnd)
     {
         var log = new ReadLog("");
-        var share = Read(atSwap, new QuantityForm<Ratio>(Ratio.FromPercent(0), Ratio.FromPercent(100), "15 %"), "--keep-at-swap", log);
-        var time = Read(atEnd, new DurationForm(Duration.Zero, Duration.FromHours(1000), "1 h"), "--keep-at-end", log);
+        var share = Read(atSwap, new QuantityFormat<Ratio>(Ratio.FromPercent(0), Ratio.FromPercent(100), "15 %"), "--keep-at-swap", log);
+        var time = Read(atEnd, new DurationFormat(Duration.Zero, Duration.FromHours(1000), "1 h"), "--keep-at-end", log);
         return log.HasErrors ? throw new ScenarioProblemsException(log.Problems) : new KitWish(share, time);
     }
 
-    private static T? Read<T>(string? text, Form<T> form, string option, ReadLog log)
+    private static T? Read<T>(string? text, Format<T> form, string option, ReadLog log)
         where T : struct =>
-        text is not null && form.TryRead(new TextNode(text, Position.None), option, log, out var value) ? value : null;
+        text is not null && form.TryRead(new TextNode(text, TextPlace.None), option, log, out var value) ? value : null;
 
     private static LeastKitResult Search(Func<IProgress<LeastKitProgress>, LeastKitResult> search)
     {

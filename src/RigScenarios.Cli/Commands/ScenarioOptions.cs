@@ -2,7 +2,6 @@ using System.CommandLine;
 using RigScenarios.Files;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
 
 namespace RigScenarios.Cli.Commands;
 
@@ -74,7 +73,7 @@ internal sealed class ScenarioOptions
             if (equals > 0)
                 changes.Add((text[..equals].Trim(), text[(equals + 1)..].Trim()));
             else
-                problems.Add(new Diagnostic(Severity.Error, "", Position.None, "--set", $"Found \"{text}\".", "PATH=VALUE, such as \"days.day-one.ambient=-10 °C\""));
+                problems.Add(new Diagnostic(Severity.Error, "", TextPlace.None, "--set", $"Found \"{text}\".", "PATH=VALUE, such as \"days.day-one.ambient=-10 °C\""));
         }
         return problems.Count > 0 ? throw new ScenarioProblemsException(problems) : changes;
     }
@@ -83,5 +82,5 @@ internal sealed class ScenarioOptions
         where T : notnull =>
         name is null ? things.Keys
         : things.ContainsKey(name) ? [name]
-        : throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", Position.None, $"--{what}", $"The scenario has no {what} \"{name}\".", string.Join(", ", things.Keys), NearestName.To(name, things.Keys))]);
+        : throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, $"--{what}", $"The scenario has no {what} \"{name}\".", string.Join(", ", things.Keys), NearestName.To(name, things.Keys))]);
 }

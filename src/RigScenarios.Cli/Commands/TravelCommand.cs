@@ -1,7 +1,7 @@
 using System.CommandLine;
+using RigScenarios.Answers;
 using RigScenarios.Cli.Answers;
 using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
 using RigScenarios.Travel;
 
 namespace RigScenarios.Cli.Commands;
@@ -39,7 +39,7 @@ internal static class TravelCommand
         if (journey is not null && !scenario.Journeys.ContainsKey(journey))
         {
             throw new ScenarioProblemsException([new Diagnostic(
-                Severity.Error, "", Position.None, "--journey", $"The scenario has no journey \"{journey}\".",
+                Severity.Error, "", TextPlace.None, "--journey", $"The scenario has no journey \"{journey}\".",
                 scenario.Journeys.Count == 0 ? "no name: the file plans no journey" : string.Join(", ", scenario.Journeys.Keys), NearestName.To(journey, scenario.Journeys.Keys))]);
         }
         return [.. scenario.Journeys.Keys.Where(name => journey is null || name == journey).Select(name => (name, ScenarioTravel.Answer(scenario, name, today, cancellation)))];

@@ -1,6 +1,6 @@
 using System.CommandLine;
+using RigScenarios.Answers;
 using RigScenarios.Cli.Answers;
-using RigScenarios.Scenarios;
 
 namespace RigScenarios.Cli.Commands;
 

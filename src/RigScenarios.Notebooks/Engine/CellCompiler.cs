@@ -1,5 +1,5 @@
-using System.Text;
 using System.Text.RegularExpressions;
+using System.Text;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.Emit;

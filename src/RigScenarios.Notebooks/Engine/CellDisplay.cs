@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Runtime.CompilerServices;
 using Microsoft.DotNet.Interactive;
-using Microsoft.DotNet.Interactive.Commands;
 using Microsoft.DotNet.Interactive.CSharp;
+using Microsoft.DotNet.Interactive.Commands;
 using Microsoft.DotNet.Interactive.Formatting;
 using RigScenarios.Charts;
 using RigScenarios.Charts.Pages;

@@ -1,3 +1,4 @@
+using RigScenarios.Answers;
 using RigScenarios.Builds;
 using RigScenarios.Charts;
 using RigScenarios.Charts.Balance;
@@ -5,8 +6,8 @@ using RigScenarios.Charts.Builds;
 using RigScenarios.Charts.Days;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Charts.Sweeps;
-using RigScenarios.Days;
 using RigScenarios.Scenarios;
+using RigScenarios.Simulation;
 using RigScenarios.Sweeps;
 
 namespace RigScenarios.Notebooks.Engine;

@@ -1,5 +1,5 @@
 using System.Globalization;
-using RigScenarios.Scenarios;
+using RigScenarios.Answers;
 
 namespace RigScenarios.Notebooks.Parameters;
 

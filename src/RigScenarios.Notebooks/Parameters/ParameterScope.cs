@@ -1,3 +1,4 @@
+using RigScenarios.Answers;
 using RigScenarios.Notebooks.Live;
 using RigScenarios.Scenarios;
 

@@ -1,8 +1,9 @@
+using RigScenarios.Answers;
 using RigScenarios.Files;
+using RigScenarios.Files.Formats;
 using RigScenarios.Notebooks.Live;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
 
 namespace RigScenarios.Notebooks.Parameters;
 
@@ -75,7 +76,7 @@ internal sealed class ScenarioChoices
         _ =>
         [
             .. scenario.PartIds.Select(id => (id, part: scenario.FindPart(id)!))
-                .Where(item => ChoiceForm<PartKind>.Word(item.part.Kind) == parameter.PartKind)
+                .Where(item => ChoiceFormat<PartKind>.Word(item.part.Kind) == parameter.PartKind)
                 .Select(item => new ParameterChoice(item.id, item.part.Name, Detail(item.part))),
         ],
     };

@@ -1,6 +1,6 @@
-using System.Net;
 using System.Net.NetworkInformation;
 using System.Net.Sockets;
+using System.Net;
 
 namespace RigScenarios.Page.Address;
 

@@ -1,5 +1,4 @@
 using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
 
 namespace RigScenarios.Page.Answers;
 
@@ -19,8 +18,8 @@ internal sealed record Problem(
         diagnostic.Path,
         diagnostic.Accepted,
         diagnostic.Nearest,
-        diagnostic.At == Position.None ? null : diagnostic.At.Line,
-        diagnostic.At == Position.None ? null : diagnostic.At.Column,
+        diagnostic.At == TextPlace.None ? null : diagnostic.At.Line,
+        diagnostic.At == TextPlace.None ? null : diagnostic.At.Column,
         diagnostic.Severity == Scenarios.Severity.Error ? "error" : "warning");
 
     public static IReadOnlyList<Problem> Of(IEnumerable<Diagnostic> diagnostics) => [.. diagnostics.Select(Of)];
@@ -32,6 +31,6 @@ internal sealed record Problem(
     [
         .. diagnostics.Select(diagnostic => diagnostic.File == path || diagnostic.File.Length == 0
             ? Of(diagnostic)
-            : Of(diagnostic) with { Text = $"In {System.IO.Path.GetFileName(diagnostic.File)}{(diagnostic.At == Position.None ? "" : $", line {diagnostic.At.Line}")}: {diagnostic.Problem}", Line = null, Column = null }),
+            : Of(diagnostic) with { Text = $"In {System.IO.Path.GetFileName(diagnostic.File)}{(diagnostic.At == TextPlace.None ? "" : $", line {diagnostic.At.Line}")}: {diagnostic.Problem}", Line = null, Column = null }),
     ];
 }

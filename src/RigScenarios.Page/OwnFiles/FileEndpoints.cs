@@ -1,11 +1,12 @@
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
-using RigScenarios.Days;
+using RigScenarios.Answers;
 using RigScenarios.Files;
 using RigScenarios.Page.Answers;
 using RigScenarios.Page.Live;
 using RigScenarios.Scenarios;
+using RigScenarios.Simulation;
 
 namespace RigScenarios.Page.OwnFiles;
 

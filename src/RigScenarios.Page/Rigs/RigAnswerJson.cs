@@ -1,10 +1,10 @@
 using System.Text.Json;
+using RigScenarios.Batteries;
 using RigScenarios.Charts.Balance;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Drafts;
 using RigScenarios.Page.Answers;
 using RigScenarios.Page.Live;
-using RigScenarios.Power;
 
 namespace RigScenarios.Page.Rigs;
 

@@ -1,6 +1,6 @@
 using RigScenarios.Drafts;
+using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
-using RigScenarios.Scenarios.Forms;
 
 namespace RigScenarios.Page.Rigs;
 
@@ -14,7 +14,7 @@ internal static class RigQuestionsJson
             key = question.Key,
             label = question.Label,
             help = question.Help,
-            kinds = question.PartKinds.Select(kind => ChoiceForm<PartKind>.Word(kind)),
+            kinds = question.PartKinds.Select(kind => ChoiceFormat<PartKind>.Word(kind)),
             required = question.Required,
             many = question.Many,
             example = question.Example,
@@ -22,7 +22,7 @@ internal static class RigQuestionsJson
         parts = parts.Select(part => (part, words: PartInWords.Of(part.Value))).Select(item => new
         {
             id = item.part.Key,
-            kind = ChoiceForm<PartKind>.Word(item.part.Value.Kind),
+            kind = ChoiceFormat<PartKind>.Word(item.part.Value.Kind),
             name = item.part.Value.Name,
             note = item.part.Value.Note ?? "",
             mass = item.words.Mass,
@@ -45,8 +45,8 @@ internal static class RigQuestionsJson
             label = figure.Label,
             help = figure.Help,
             example = figure.Example,
-            kinds = figure.Roles.Select(role => ChoiceForm<RigRole>.Word(role)),
-            needed = figure.Needed.Select(role => ChoiceForm<RigRole>.Word(role)),
+            kinds = figure.Roles.Select(role => ChoiceFormat<RigRole>.Word(role)),
+            needed = figure.Needed.Select(role => ChoiceFormat<RigRole>.Word(role)),
         }),
         draft = RigDraftFormat.WriteJson(RigDraft.Blank),
     };

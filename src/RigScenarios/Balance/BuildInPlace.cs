@@ -1,7 +1,7 @@
+using RigScenarios.Batteries;
 using RigScenarios.Builds;
 using RigScenarios.Cells;
 using RigScenarios.Parts;
-using RigScenarios.Power;
 using UnitsNet;
 
 namespace RigScenarios.Balance;
@@ -147,7 +147,7 @@ public sealed record BuildInPlace
             Size = box,
             BoxMiddle = middle,
             MassCentre = part.Centre is { } own ? new(middle.X + own.Forward, middle.Y + own.Left, middle.Z + own.Up) : null,
-            CentreUncertainty = Position.FromMetres(Unsure(box.Length), Unsure(box.Width), Unsure(box.Height)),
+            CentreUncertainty = RigPoint.FromMetres(Unsure(box.Length), Unsure(box.Width), Unsure(box.Height)),
             IsHollow = part.Kind is PartKind.Cage or PartKind.Rods or PartKind.Arm or PartKind.Support or PartKind.Handle,
             Placement = new()
             {
@@ -160,7 +160,7 @@ public sealed record BuildInPlace
     }
 
     /// <summary>From the mounting point to the middle of the box.</summary>
-    private static Position Middle(MountingFace face, BoxSize box)
+    private static RigPoint Middle(MountingFace face, BoxSize box)
     {
         Length length = box.Length / 2, width = box.Width / 2, height = box.Height / 2, zero = Length.Zero;
         return face switch
@@ -171,7 +171,7 @@ public sealed record BuildInPlace
             MountingFace.Front => new(-length, zero, zero),
             MountingFace.LeftSide => new(zero, -width, zero),
             MountingFace.RightSide => new(zero, width, zero),
-            _ => Position.Origin,
+            _ => RigPoint.Origin,
         };
     }
 }

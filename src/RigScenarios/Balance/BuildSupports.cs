@@ -1,7 +1,7 @@
+using RigScenarios.Batteries;
 using RigScenarios.Builds;
 using RigScenarios.Cells;
 using RigScenarios.Parts;
-using RigScenarios.Power;
 using UnitsNet;
 
 namespace RigScenarios.Balance;

@@ -1,3 +1,5 @@
+using RigScenarios.Numerics;
+
 namespace RigScenarios.Balance;
 
 /// <summary>Solves for the edges of the balance envelope on one line of the plane, directly: each margin's zeros, all of them.</summary>
@@ -39,7 +41,7 @@ internal sealed class EnvelopeLine(RigPlane plane, HeadKernel head)
         return edges;
     }
 
-    private double PlainMargin(BalanceLimit limit, RigPoint rig) => limit switch
+    private double PlainMargin(BalanceLimit limit, PointMass rig) => limit switch
     {
         BalanceLimit.TravelFrontEnd => head.Front - rig.Centre.X,
         BalanceLimit.TravelRearEnd => rig.Centre.X - head.Rear,
@@ -47,7 +49,7 @@ internal sealed class EnvelopeLine(RigPlane plane, HeadKernel head)
     };
 
     /// <summary>Drag less the worst residual with one setting of the counterbalance.</summary>
-    private double Held(int setting, RigPoint rig)
+    private double Held(int setting, PointMass rig)
     {
         var upright = head.Upright(rig);
         return head.Drag - head.Worst(head.ForeAft(rig), upright - head.Setting(setting, upright));

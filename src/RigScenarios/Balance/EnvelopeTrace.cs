@@ -1,4 +1,4 @@
-using RigScenarios.Power;
+using RigScenarios.Numerics;
 
 namespace RigScenarios.Balance;
 

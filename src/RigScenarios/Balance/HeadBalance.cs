@@ -8,12 +8,12 @@ namespace RigScenarios.Balance;
 /// </summary>
 public sealed record HeadBalance
 {
-    private HeadBalance(FluidHead head, RigPoint rig) => (Head, Rig) = (head, rig);
+    private HeadBalance(FluidHead head, PointMass rig) => (Head, Rig) = (head, rig);
 
     /// <summary>The head.</summary>
     public FluidHead Head { get; }
 
-    internal RigPoint Rig { get; }
+    internal PointMass Rig { get; }
 
     /// <summary>s: the rig's x that stands over the head's centre.</summary>
     public required Length Plate { get; init; }
@@ -96,7 +96,7 @@ public sealed record HeadBalance
         return Torque.FromNewtonMeters((MomentAtZero.NewtonMeters * cos) + ((CounterbalanceWanted - Counterbalance).NewtonMeters * sin));
     }
 
-    private static HeadBalance Set(FluidHead head, HeadKernel kernel, RigPoint rig, double plate, double k, int? step)
+    private static HeadBalance Set(FluidHead head, HeadKernel kernel, PointMass rig, double plate, double k, int? step)
     {
         double a = HeadKernel.ForeAft(rig, plate), upright = kernel.Upright(rig);
         return new(head, rig)

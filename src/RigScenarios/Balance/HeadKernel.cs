@@ -52,13 +52,13 @@ internal sealed class HeadKernel
     public double Plate(double x) => Math.Clamp(x, Rear, Front);
 
     /// <summary>A, at the plate's best place.</summary>
-    public double ForeAft(RigPoint rig) => ForeAft(rig, Plate(rig.Centre.X));
+    public double ForeAft(PointMass rig) => ForeAft(rig, Plate(rig.Centre.X));
 
     /// <summary>A, the nose-down moment at tilt 0.</summary>
-    public static double ForeAft(RigPoint rig, double plate) => rig.Kilograms * StandardGravity.MetresPerSecondSquared * (rig.Centre.X - plate);
+    public static double ForeAft(PointMass rig, double plate) => rig.Kilograms * StandardGravity.MetresPerSecondSquared * (rig.Centre.X - plate);
 
     /// <summary>m g h: what an exact counterbalance would have.</summary>
-    public double Upright(RigPoint rig) => rig.Kilograms * StandardGravity.MetresPerSecondSquared * (rig.Centre.Z + AxisDepth);
+    public double Upright(PointMass rig) => rig.Kilograms * StandardGravity.MetresPerSecondSquared * (rig.Centre.Z + AxisDepth);
 
     /// <summary>k of a setting; with a range, m g h clamped to it.</summary>
     public double Setting(int i, double upright) => steps.Length == 0 ? Math.Clamp(upright, least, greatest) : steps[i];
@@ -93,7 +93,7 @@ internal sealed class HeadKernel
     }
 
     /// <summary>The margins with plate and counterbalance chosen for the rig; m, m, N·m, kg.</summary>
-    public HeadMargins Margins(RigPoint rig) =>
+    public HeadMargins Margins(PointMass rig) =>
         new(Front - rig.Centre.X, rig.Centre.X - Rear, Drag - Best(ForeAft(rig), Upright(rig)).Worst, RatedLoad - rig.Kilograms);
 
     /// <summary>atan2(B, A) + nπ where it lies inside the tilt range; often it does not.</summary>

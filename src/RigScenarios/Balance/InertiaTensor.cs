@@ -21,7 +21,7 @@ public sealed record InertiaTensor(
     /// </summary>
     /// <param name="mass">The mass that the tensor belongs to.</param>
     /// <param name="away">From the centre of mass to the other point (or back: the sign doesn't matter).</param>
-    public InertiaTensor About(Mass mass, Position away)
+    public InertiaTensor About(Mass mass, RigPoint away)
     {
         var sum = new InertiaSum();
         sum.Add(this);
@@ -57,7 +57,7 @@ internal struct InertiaSum
     }
 
     /// <summary>A turned box about its own middle: R·diag(b²+c², a²+c², a²+b²)·Rᵀ·m/12.</summary>
-    public void AddBox(double kilograms, Rotation r, double a, double b, double c)
+    public void AddBox(double kilograms, RotationMatrix r, double a, double b, double c)
     {
         double ix = kilograms / 12 * ((b * b) + (c * c)), iy = kilograms / 12 * ((a * a) + (c * c)), iz = kilograms / 12 * ((a * a) + (b * b));
         xx += (ix * r.X.X * r.X.X) + (iy * r.Y.X * r.Y.X) + (iz * r.Z.X * r.Z.X);

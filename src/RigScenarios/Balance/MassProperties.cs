@@ -13,7 +13,7 @@ public sealed record MassProperties
     public required Mass Mass { get; init; }
 
     /// <summary>The centre of mass in the rig frame.</summary>
-    public required Position Centre { get; init; }
+    public required RigPoint Centre { get; init; }
 
     /// <summary>The tensor of inertia about the centre of mass, along the rig's axes.</summary>
     public required InertiaTensor Inertia { get; init; }
@@ -22,7 +22,7 @@ public sealed record MassProperties
     public required Mass MassUncertainty { get; init; }
 
     /// <summary>Half-widths of the uncertainty of the centre along the rig's axes.</summary>
-    public required Position CentreUncertainty { get; init; }
+    public required RigPoint CentreUncertainty { get; init; }
 
     /// <summary>Each part where it sits, by name, in the order of the build.</summary>
     public required OrderedMap<PartInPlace> Parts { get; init; }
@@ -52,16 +52,16 @@ public sealed record MassProperties
             x += Square(away.X * uncertain) + Square(kilograms * own.X);
             y += Square(away.Y * uncertain) + Square(kilograms * own.Y);
             z += Square(away.Z * uncertain) + Square(kilograms * own.Z);
-            parts[kernel.Order[i]] = new(part.Mass, Position.From(kernel.Point(i)), Position.From(centre), kernel.Axes(i), kernel.Point(i) + (kernel.Axes(i) * part.BoxMiddle.Metres));
+            parts[kernel.Order[i]] = new(part.Mass, RigPoint.From(kernel.Point(i)), RigPoint.From(centre), kernel.Axes(i), kernel.Point(i) + (kernel.Axes(i) * part.BoxMiddle.Metres));
         }
 
         return new()
         {
             Mass = Mass.FromKilograms(total.Kilograms),
-            Centre = Position.From(total.Centre),
+            Centre = RigPoint.From(total.Centre),
             Inertia = inertia.ToTensor(),
             MassUncertainty = Mass.FromKilograms(Math.Sqrt(massVariance)),
-            CentreUncertainty = Position.FromMetres(Math.Sqrt(x) / total.Kilograms, Math.Sqrt(y) / total.Kilograms, Math.Sqrt(z) / total.Kilograms),
+            CentreUncertainty = RigPoint.FromMetres(Math.Sqrt(x) / total.Kilograms, Math.Sqrt(y) / total.Kilograms, Math.Sqrt(z) / total.Kilograms),
             Parts = new(build.Parts.Keys.Zip(parts, KeyValuePair.Create)),
             CentresAssumed = [.. build.Parts.Where(part => part.Value.MassCentre is null).Select(part => part.Key)],
         };
@@ -80,9 +80,9 @@ public sealed record MassProperties
         [.. Parts.Keys.Select(name => KeyValuePair.Create(name, ForeAftShare(name, about))).OrderByDescending(share => Math.Abs(share.Value.NewtonMeters))];
 
     /// <summary>The tensor of inertia about another point of the rig frame (parallel-axis theorem).</summary>
-    public InertiaTensor InertiaAbout(Position point) => Inertia.About(Mass, Position.From(point.Metres - Centre.Metres));
+    public InertiaTensor InertiaAbout(RigPoint point) => Inertia.About(Mass, RigPoint.From(point.Metres - Centre.Metres));
 
-    internal RigPoint Point => new(Mass.Kilograms, Centre.Metres);
+    internal PointMass Point => new(Mass.Kilograms, Centre.Metres);
 
     private static double Square(double value) => value * value;
 }
@@ -90,23 +90,23 @@ public sealed record MassProperties
 /// <summary>A part where it sits in the rig frame.</summary>
 public sealed record PartInPlace
 {
-    internal PartInPlace(Mass mass, Position mountingPoint, Position centre, Rotation axes, Vector boxMiddle) =>
+    internal PartInPlace(Mass mass, RigPoint mountingPoint, RigPoint centre, RotationMatrix axes, Vector boxMiddle) =>
         (Mass, MountingPoint, Centre, Axes, BoxMiddle) = (mass, mountingPoint, centre, axes, boxMiddle);
 
     /// <summary>Its mass.</summary>
     public Mass Mass { get; }
 
     /// <summary>Its mounting point.</summary>
-    public Position MountingPoint { get; }
+    public RigPoint MountingPoint { get; }
 
     /// <summary>Its centre of mass.</summary>
-    public Position Centre { get; }
+    public RigPoint Centre { get; }
 
     /// <summary>A point that is given from the mounting point along the part's own axes, in the rig frame: where a corner of its box or a hole of a cage is.</summary>
     /// <param name="own">From the mounting point, along the part's axes.</param>
-    public Position InRig(Position own) => Position.From(MountingPoint.Metres + (Axes * own.Metres));
+    public RigPoint InRig(RigPoint own) => RigPoint.From(MountingPoint.Metres + (Axes * own.Metres));
 
-    internal Rotation Axes { get; }
+    internal RotationMatrix Axes { get; }
 
     /// <summary>Middle of its box, m.</summary>
     internal Vector BoxMiddle { get; }

@@ -14,5 +14,5 @@ public readonly record struct Orientation(Angle Yaw, Angle Pitch, Angle Roll)
     /// <summary>Not turned.</summary>
     public static Orientation Straight { get; } = new(Angle.Zero, Angle.Zero, Angle.Zero);
 
-    internal Rotation Rotation => Rotation.From(Yaw.Radians, Pitch.Radians, Roll.Radians);
+    internal RotationMatrix RotationMatrix => RotationMatrix.From(Yaw.Radians, Pitch.Radians, Roll.Radians);
 }

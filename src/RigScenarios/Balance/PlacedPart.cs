@@ -20,13 +20,13 @@ public sealed record PlacedPart
     public BoxSize Size { get; init; } = new(Length.Zero, Length.Zero, Length.Zero);
 
     /// <summary>The middle of the box, from the part's mounting point, along its own axes.</summary>
-    public Position BoxMiddle { get; init; } = Position.Origin;
+    public RigPoint BoxMiddle { get; init; } = RigPoint.Origin;
 
     /// <summary>The centre of mass, from the mounting point, along its own axes; null where nobody knows it: then the middle of the box.</summary>
-    public Position? MassCentre { get; init; }
+    public RigPoint? MassCentre { get; init; }
 
     /// <summary>Half-widths of the uncertainty of the part's own centre along the <b>rig's</b> axes; 0 takes it as exact.</summary>
-    public Position CentreUncertainty { get; init; } = Position.Origin;
+    public RigPoint CentreUncertainty { get; init; } = RigPoint.Origin;
 
     /// <summary>Whether other parts can be inside its box, as with a cage, a pair of rods or a bent arm; such a box is not reported as in the way.</summary>
     public bool IsHollow { get; init; }
@@ -35,7 +35,7 @@ public sealed record PlacedPart
     public Placement Placement { get; init; } = new();
 
     /// <summary>The centre that is used.</summary>
-    public Position CentreUsed => MassCentre ?? BoxMiddle;
+    public RigPoint CentreUsed => MassCentre ?? BoxMiddle;
 
     /// <summary>A part of a parts file at its place. Its mounting point is taken as the middle of the box's under side.</summary>
     /// <param name="part">The part; it must say its mass and size.</param>

@@ -9,7 +9,7 @@ public sealed record Placement
     public string? Carrier { get; init; }
 
     /// <summary>From the carrier's mounting point to this part's mounting point, along the carrier's axes.</summary>
-    public Position Offset { get; init; } = Position.Origin;
+    public RigPoint Offset { get; init; } = RigPoint.Origin;
 
     /// <summary>How it is turned against its carrier.</summary>
     public Orientation Orientation { get; init; } = Orientation.Straight;
@@ -18,12 +18,12 @@ public sealed record Placement
     public LengthRange? OffsetXRange { get; init; }
 
     /// <summary>At a point in the rig frame.</summary>
-    public static Placement At(Position point) => new() { Offset = point };
+    public static Placement At(RigPoint point) => new() { Offset = point };
 
     /// <summary>On another part, such as a hole of a cage.</summary>
     /// <param name="carrier">The part that carries it.</param>
     /// <param name="offset">From the carrier's mounting point, along its axes.</param>
-    public static Placement On(string carrier, Position offset) => new() { Carrier = carrier, Offset = offset };
+    public static Placement On(string carrier, RigPoint offset) => new() { Carrier = carrier, Offset = offset };
 
     /// <summary>On rods, which run along the x axis of the part that holds them.</summary>
     /// <param name="rods">The part that the rods are, or that holds them.</param>

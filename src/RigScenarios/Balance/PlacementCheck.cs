@@ -39,7 +39,7 @@ public sealed record PlacementCheck
             [.. build.Parts.Where(part => part.Value.Placement is { OffsetXRange: { } range } placement && !range.Holds(placement.Offset.X)).Select(part => part.Key)]);
     }
 
-    private static (Vector Middle, Rotation Axes, Vector Half) Box(PlacedBuild build, string name)
+    private static (Vector Middle, RotationMatrix Axes, Vector Half) Box(PlacedBuild build, string name)
     {
         var place = build.MassProperties.Parts[name];
         var size = build.Parts[name].Size;
@@ -50,7 +50,7 @@ public sealed record PlacementCheck
     /// How deep two turned boxes run into each other, m; 0 or less if they don't. The separating-axis test: two boxes are apart if they are
     /// along one of 15 directions (S. Gottschalk, M. C. Lin, D. Manocha, "OBBTree", SIGGRAPH 1996; from memory).
     /// </summary>
-    private static double Depth((Vector Middle, Rotation Axes, Vector Half) a, (Vector Middle, Rotation Axes, Vector Half) b)
+    private static double Depth((Vector Middle, RotationMatrix Axes, Vector Half) a, (Vector Middle, RotationMatrix Axes, Vector Half) b)
     {
         Vector[] first = [a.Axes.X, a.Axes.Y, a.Axes.Z], second = [b.Axes.X, b.Axes.Y, b.Axes.Z];
         var depth = double.PositiveInfinity;
@@ -67,7 +67,7 @@ public sealed record PlacementCheck
         return depth;
     }
 
-    private static double Reach((Vector Middle, Rotation Axes, Vector Half) box, Vector direction) =>
+    private static double Reach((Vector Middle, RotationMatrix Axes, Vector Half) box, Vector direction) =>
         (box.Half.X * Math.Abs(box.Axes.X.Dot(direction))) + (box.Half.Y * Math.Abs(box.Axes.Y.Dot(direction))) + (box.Half.Z * Math.Abs(box.Axes.Z.Dot(direction)));
 }
 

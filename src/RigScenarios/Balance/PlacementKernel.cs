@@ -7,10 +7,10 @@ internal sealed class PlacementKernel
 {
     private readonly int[] carrier;
     private readonly double[][] fields;
-    private readonly Rotation[] ownTurn;
+    private readonly RotationMatrix[] ownTurn;
     private readonly Vector[] ownCentre;
     private readonly Vector[] point;
-    private readonly Rotation[] axes;
+    private readonly RotationMatrix[] axes;
     private readonly int[] order;
 
     public PlacementKernel(PlacedBuild build)
@@ -31,7 +31,7 @@ internal sealed class PlacementKernel
         ownTurn = [.. fields.Select(Turn)];
         ownCentre = [.. order.Select(i => parts[i].CentreUsed.Metres)];
         point = new Vector[order.Length];
-        axes = new Rotation[order.Length];
+        axes = new RotationMatrix[order.Length];
         Place();
     }
 
@@ -47,10 +47,10 @@ internal sealed class PlacementKernel
     public Vector Point(int i) => point[i];
 
     /// <summary>Axes of the part in the rig frame.</summary>
-    public Rotation Axes(int i) => axes[i];
+    public RotationMatrix Axes(int i) => axes[i];
 
     /// <summary>Axes of what carries the part.</summary>
-    public Rotation CarrierAxes(int i) => carrier[i] < 0 ? Rotation.None : axes[carrier[i]];
+    public RotationMatrix CarrierAxes(int i) => carrier[i] < 0 ? RotationMatrix.None : axes[carrier[i]];
 
     /// <summary>Centre of mass in the rig frame, m: P + R_carrier·R·(own centre).</summary>
     public Vector Centre(int i) => point[i] + (axes[i] * ownCentre[i]);
@@ -95,7 +95,7 @@ internal sealed class PlacementKernel
     }
 
     /// <summary>Mass, kg, and centre of mass, m.</summary>
-    public RigPoint Total()
+    public PointMass Total()
     {
         double mass = 0;
         var moment = default(Vector);
@@ -106,10 +106,10 @@ internal sealed class PlacementKernel
             moment += kilograms * Centre(i);
         }
 
-        return new RigPoint(mass, (1 / mass) * moment);
+        return new PointMass(mass, (1 / mass) * moment);
     }
 
-    private static Rotation Turn(double[] of) => Rotation.From(of[4], of[5], of[6]);
+    private static RotationMatrix Turn(double[] of) => RotationMatrix.From(of[4], of[5], of[6]);
 
     private static int[] CarriersFirst(int[] carriers)
     {
@@ -119,4 +119,4 @@ internal sealed class PlacementKernel
 }
 
 /// <summary>A rig as a point: mass in kg, centre in m.</summary>
-internal readonly record struct RigPoint(double Kilograms, Vector Centre);
+internal readonly record struct PointMass(double Kilograms, Vector Centre);

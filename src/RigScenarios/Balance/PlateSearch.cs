@@ -1,5 +1,5 @@
+using RigScenarios.Numerics;
 using RigScenarios.Parts;
-using RigScenarios.Power;
 using UnitsNet;
 
 namespace RigScenarios.Balance;
@@ -25,7 +25,7 @@ public static class PlateSearch
         if (builds.Count == 0)
             throw new ArgumentException("No build is given; accepted: one or more.", nameof(builds));
         var kernel = new HeadKernel(head);
-        RigPoint[] rigs = [.. builds.Values.Select(build => build.MassProperties.Point)];
+        PointMass[] rigs = [.. builds.Values.Select(build => build.MassProperties.Point)];
         double Lost(double plate) => rigs.Max(rig => kernel.Best(HeadKernel.ForeAft(rig, plate), kernel.Upright(rig)).Worst);
 
         var step = (kernel.Front - kernel.Rear) / (Samples - 1);

@@ -10,7 +10,7 @@ internal abstract class RigPlane
     public abstract void Line(double first);
 
     /// <summary>The rig at a value of the second variable, on the line set.</summary>
-    public abstract RigPoint At(double second);
+    public abstract PointMass At(double second);
 }
 
 /// <summary>Two figures of placed parts.</summary>
@@ -47,7 +47,7 @@ internal sealed class PlacedRigPlane : RigPlane
         }
     }
 
-    public override RigPoint At(double second)
+    public override PointMass At(double second)
     {
         kernel.Set(this.second.Part, this.second.Field, second);
         var (kilograms, moment) = (stillKilograms, stillMoment);
@@ -58,7 +58,7 @@ internal sealed class PlacedRigPlane : RigPlane
             moment += kernel.Kilograms(i) * kernel.Centre(i);
         }
 
-        return new RigPoint(kilograms, (1 / kilograms) * moment);
+        return new PointMass(kilograms, (1 / kilograms) * moment);
     }
 
     private int Index(RigVariable variable) => kernel.Names.Index().First(name => name.Item == variable.Part).Index;
@@ -71,5 +71,5 @@ internal sealed class CentreAndMassPlane(double height) : RigPlane
 
     public override void Line(double first) => x = first;
 
-    public override RigPoint At(double second) => new(second, new Vector(x, 0, height));
+    public override PointMass At(double second) => new(second, new Vector(x, 0, height));
 }

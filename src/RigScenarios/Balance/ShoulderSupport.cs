@@ -25,9 +25,9 @@ public sealed record ShoulderSupport
 /// <summary>A rig on the shoulder, held level at rest: <c>F = m g (x - x_p)/(x_h - x_p)</c>, the pad carries the rest of the weight.</summary>
 public sealed record ShoulderBalance
 {
-    private readonly RigPoint rig;
+    private readonly PointMass rig;
 
-    private ShoulderBalance(ShoulderSupport support, RigPoint rig) => (Support, this.rig) = (support, rig);
+    private ShoulderBalance(ShoulderSupport support, PointMass rig) => (Support, this.rig) = (support, rig);
 
     /// <summary>Pad and hands.</summary>
     public ShoulderSupport Support { get; }

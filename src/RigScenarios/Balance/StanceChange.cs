@@ -23,9 +23,9 @@ public sealed record StanceChange
     public IReadOnlyList<string> On => Only(After, Before);
 
     /// <summary>What is set to another place, with how far its mounting point then lies from where it was in the rig frame.</summary>
-    public IReadOnlyList<KeyValuePair<string, Position>> Moved =>
+    public IReadOnlyList<KeyValuePair<string, RigPoint>> Moved =>
         [.. After.Parts.Where(part => Before.Parts.TryGetValue(part.Key, out var was) && !SamePlace(was.Placement, part.Value.Placement))
-            .Select(part => KeyValuePair.Create(part.Key, Position.From(Point(After, part.Key) - Point(Before, part.Key))))];
+            .Select(part => KeyValuePair.Create(part.Key, RigPoint.From(Point(After, part.Key) - Point(Before, part.Key))))];
 
     /// <summary>How many things are done by hand.</summary>
     public int Steps => OffSteps + OnSteps + Moved.Count;

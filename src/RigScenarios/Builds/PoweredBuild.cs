@@ -86,13 +86,13 @@ public sealed record PoweredDevice(string Name, string FedBy, PowerDraw Draw, Vo
     /// What all of them together draw in a state. With a duty, the mean over a working time: so much of it at the working draw, the rest on standby.
     /// </summary>
     /// <exception cref="InvalidOperationException">The draw in that state is not known.</exception>
-    public UnitsNet.Power DrawIn(PowerState state)
+    public Power DrawIn(PowerState state)
     {
-        UnitsNet.Power? one = state switch
+        Power? one = state switch
         {
-            PowerState.Off => Draw.Off ?? UnitsNet.Power.Zero,
+            PowerState.Off => Draw.Off ?? Power.Zero,
             PowerState.Standby => Draw.Standby,
-            _ when Draw is { Duty.DecimalFractions: var duty and < 1, Record: { } working } => UnitsNet.Power.FromWatts((duty * (double)working.Watts) + ((1 - duty) * (double)(Draw.Standby?.Watts ?? 0))),
+            _ when Draw is { Duty.DecimalFractions: var duty and < 1, Record: { } working } => Power.FromWatts((duty * (double)working.Watts) + ((1 - duty) * (double)(Draw.Standby?.Watts ?? 0))),
             _ => Draw.Record,
         };
         return Count * (one ?? throw new InvalidOperationException($"What {Name} draws in the state {state} is not known."));

@@ -1,3 +1,4 @@
+using RigScenarios.Numerics;
 using RigScenarios.Parts;
 using UnitsNet;
 

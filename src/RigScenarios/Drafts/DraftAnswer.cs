@@ -1,9 +1,12 @@
+using RigScenarios.Answers;
+using RigScenarios.Batteries;
 using RigScenarios.Builds;
 using RigScenarios.Days;
+using RigScenarios.Files;
+using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
-using RigScenarios.Power;
 using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
+using RigScenarios.Simulation;
 using UnitsNet;
 
 namespace RigScenarios.Drafts;
@@ -85,7 +88,7 @@ public sealed record DraftAnswer
         var rig = DraftRig.Of(draft, before, library, build);
         foreach (var (field, name) in (ReadOnlySpan<(string, string)>)[("build", build), ("day", day)])
         {
-            if (!MapForm<Build>.IsName(name))
+            if (!MapFormat<Build>.IsName(name))
                 rig.Log.Error(field, $"\"{name}\" can't be the short name of a {field}.", "lower-case letters, digits and hyphens, at most 60, such as \"rig\"");
         }
         var wiring = ProposedWiring.Of(rig);
@@ -155,7 +158,7 @@ public sealed record DraftAnswer
     internal static Diagnostic StillMissing(string key)
     {
         var question = RigQuestions.All.First(question => question.Key == key);
-        return new Diagnostic(Severity.Error, "", Position.None, question.Role is null ? key : "things", $"{question.Label}: still to be answered.");
+        return new Diagnostic(Severity.Error, "", TextPlace.None, question.Role is null ? key : "things", $"{question.Label}: still to be answered.");
     }
 
     private static IEnumerable<string> MissingIn(RigDraft draft, DraftRig rig)

@@ -1,3 +1,4 @@
+using RigScenarios.Answers;
 using RigScenarios.Balance;
 using RigScenarios.Builds;
 using RigScenarios.Parts;
@@ -52,7 +53,7 @@ internal static class DraftPlaces
             if (forward < part.Range.Least - Same || forward > part.Range.Greatest + Same)
             {
                 var end = forward < part.Range.Least ? part.Range.Least : part.Range.Greatest;
-                problems.Add(new Diagnostic(Severity.Warning, "", Scenarios.Forms.Position.None, $"places.{name}",
+                problems.Add(new Diagnostic(Severity.Warning, "", Scenarios.TextPlace.None, $"places.{name}",
                     $"{part.Title} slides from {part.Range.Least.Millimeters:0} to {part.Range.Greatest.Millimeters:0} mm now; {forward.Millimeters:0} mm is beyond that, so it is taken at {end.Millimeters:0} mm."));
             }
         }

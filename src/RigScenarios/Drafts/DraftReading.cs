@@ -1,7 +1,6 @@
 using RigScenarios.Builds;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
 
 namespace RigScenarios.Drafts;
 
@@ -85,5 +84,5 @@ internal static class DraftReading
         where T : notnull =>
         things.TryGetValue(name, out var found)
             ? found
-            : throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", Position.None, path, $"The scenario has no {what} \"{name}\".", string.Join(", ", things.Keys), NearestName.To(name, things.Keys))]);
+            : throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, path, $"The scenario has no {what} \"{name}\".", string.Join(", ", things.Keys), NearestName.To(name, things.Keys))]);
 }

@@ -1,7 +1,7 @@
 using RigScenarios.Builds;
+using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
 
 namespace RigScenarios.Drafts;
 
@@ -122,8 +122,8 @@ internal sealed class DraftRig
         }
         if (!Fits(name, thing.Role, listed))
         {
-            Log.Error($"{at}.part", $"{listed.Name} is a {ChoiceForm<PartKind>.Word(listed.Kind).Replace('-', ' ')}; it can't stand here.",
-                string.Join(", ", RigQuestions.For(thing.Role).PartKinds.Select(kind => ChoiceForm<PartKind>.Word(kind).Replace('-', ' '))));
+            Log.Error($"{at}.part", $"{listed.Name} is a {ChoiceFormat<PartKind>.Word(listed.Kind).Replace('-', ' ')}; it can't stand here.",
+                string.Join(", ", RigQuestions.For(thing.Role).PartKinds.Select(kind => ChoiceFormat<PartKind>.Word(kind).Replace('-', ' '))));
             return null;
         }
         return new RigThing(name, thing, chosen, listed)

@@ -1,5 +1,5 @@
 using RigScenarios.Builds;
-using RigScenarios.Days.Rotation;
+using RigScenarios.Days;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 using UnitsNet;
@@ -58,12 +58,12 @@ public static class DraftRotation
         // Others than the kind on the rig keep their places and names.
         var mine = scenario.Batteries.Where(battery => battery.Value.Item == itemBefore || battery.Value.Item == own.Item).ToList();
         var kept = mine.Take(count ?? 0).Select(battery => battery.Key).ToHashSet();
-        var batteries = new OrderedMap<BatteryInRotation>(scenario.Batteries.Where(battery => kept.Contains(battery.Key) || !mine.Contains(battery))
+        var batteries = new OrderedMap<BatteryAtStart>(scenario.Batteries.Where(battery => kept.Contains(battery.Key) || !mine.Contains(battery))
             .Select(battery => KeyValuePair.Create(battery.Key, kept.Contains(battery.Key) ? battery.Value with { Item = own.Item } : battery.Value)));
         // A further one is like the last of them, and the first is like that on the rig.
         var like = mine.Count > 0
             ? mine[^1].Value with { Item = own.Item }
-            : new BatteryInRotation { Item = own.Item, Charge = own.Charge, CapacityLeft = own.CapacityLeft, ResistanceGrowth = own.ResistanceGrowth, StartTemperature = own.StartTemperature };
+            : new BatteryAtStart { Item = own.Item, Charge = own.Charge, CapacityLeft = own.CapacityLeft, ResistanceGrowth = own.ResistanceGrowth, StartTemperature = own.StartTemperature };
         for (var number = 1; batteries.Values.Count(battery => battery.Item == own.Item) < (count ?? 0); number++)
         {
             if (!batteries.ContainsKey($"{own.Item}-{number}"))

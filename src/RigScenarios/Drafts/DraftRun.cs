@@ -1,6 +1,7 @@
+using RigScenarios.Answers;
 using RigScenarios.Days;
-using RigScenarios.Days.Rotation;
 using RigScenarios.Scenarios;
+using RigScenarios.Simulation;
 
 namespace RigScenarios.Drafts;
 

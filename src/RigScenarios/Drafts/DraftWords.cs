@@ -1,5 +1,7 @@
+using RigScenarios.Answers;
 using RigScenarios.Days;
 using RigScenarios.Scenarios;
+using RigScenarios.Simulation;
 
 namespace RigScenarios.Drafts;
 

@@ -1,7 +1,6 @@
 using RigScenarios.Cells;
 using RigScenarios.Parts;
 using UnitsNet;
-using ElectricPower = UnitsNet.Power;
 
 namespace RigScenarios.Drafts;
 
@@ -15,10 +14,10 @@ internal static class OwnDefaults
     public static readonly ElectricPotential BatteryVoltage = ElectricPotential.FromVolts(14.4);
 
     /// <summary>What a plate with a charge display draws.</summary>
-    public static readonly ElectricPower PlateOwnDraw = ElectricPower.FromWatts(0.3);
+    public static readonly Power PlateOwnDraw = Power.FromWatts(0.3);
 
     /// <summary>What a regulator draws with nothing behind it.</summary>
-    public static readonly ElectricPower RegulatorOwnDraw = ElectricPower.FromWatts(0.3);
+    public static readonly Power RegulatorOwnDraw = Power.FromWatts(0.3);
 
     /// <summary>Power out over power in of a small regulator.</summary>
     public static readonly Ratio RegulatorEfficiency = Ratio.FromPercent(85);

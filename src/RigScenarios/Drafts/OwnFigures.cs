@@ -1,5 +1,4 @@
 using UnitsNet;
-using ElectricPower = UnitsNet.Power;
 
 namespace RigScenarios.Drafts;
 
@@ -12,10 +11,10 @@ public sealed record OwnFigures
     public string Name { get; init; } = "";
 
     /// <summary>What it draws in record, or doing its work; a plate's or regulator's own draw. Volts times amperes if left open.</summary>
-    public ElectricPower? Power { get; init; }
+    public Power? Power { get; init; }
 
     /// <summary>What it draws when on, not recording.</summary>
-    public ElectricPower? Standby { get; init; }
+    public Power? Standby { get; init; }
 
     /// <summary>The voltage on the label: of a battery its nominal voltage, of a device that of its inlet.</summary>
     public ElectricPotential? Voltage { get; init; }

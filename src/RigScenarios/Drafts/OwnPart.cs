@@ -1,7 +1,7 @@
+using RigScenarios.Files;
+using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
-using RigScenarios.Scenarios.Forms;
 using UnitsNet;
-using ElectricPower = UnitsNet.Power;
 
 namespace RigScenarios.Drafts;
 
@@ -47,7 +47,7 @@ internal static class OwnPart
         var part = new Part
         {
             Kind = Kind(role),
-            Name = own.Name.Length > 0 ? own.Name : $"My {ChoiceForm<RigRole>.Word(role).Replace('-', ' ')}",
+            Name = own.Name.Length > 0 ? own.Name : $"My {ChoiceFormat<RigRole>.Word(role).Replace('-', ' ')}",
             Mass = Take(own.Mass, OwnDefaults.MassOf(role, own.Energy), "mass"),
         };
         part = role switch
@@ -162,14 +162,14 @@ internal static class OwnPart
             Legs = fresh.Legs is { } legs ? (old.Legs ?? legs) with { Height = legs.Height, FootRadius = legs.FootRadius } : old.Legs,
             Regulator = fresh.Regulator is { } regulator ? regulator with { Efficiency = old.Regulator?.Efficiency ?? regulator.Efficiency } : null,
         };
-        var kept = old.Assumed.Where(field => Scenarios.PartAssumptions.ValueOf(changed, field) is not null && !Covered(field));
+        var kept = old.Assumed.Where(field => PartAssumptions.ValueOf(changed, field) is not null && !Covered(field));
         var assumed = fresh.Assumed.Where(field => field != "regulator.efficiency" || old.Regulator is null || old.Assumed.Contains(field));
         return changed with { Assumed = [.. assumed, .. kept.Except(assumed, StringComparer.Ordinal)] };
     }
 
     /// <summary>The draw in record: the watts, else volts times amperes; null if neither is known.</summary>
-    public static ElectricPower? Record(OwnFigures own) => own.Power
-        ?? (own is { Voltage: { } volts, Current: { } amperes } ? ElectricPower.FromWatts(Math.Round(volts.Volts * amperes.Amperes, 3)) : null);
+    public static Power? Record(OwnFigures own) => own.Power
+        ?? (own is { Voltage: { } volts, Current: { } amperes } ? Power.FromWatts(Math.Round(volts.Volts * amperes.Amperes, 3)) : null);
 
     private static VoltageWindow? Window(OwnFigures own, List<string> assumed)
     {

@@ -1,5 +1,5 @@
+using RigScenarios.Batteries;
 using RigScenarios.Parts;
-using RigScenarios.Power;
 using UnitsNet;
 
 namespace RigScenarios.Drafts;

@@ -1,3 +1,4 @@
+using UnitsNet;
 using RigScenarios.Parts;
 using UnitsNet.Units;
 
@@ -38,7 +39,7 @@ public sealed record PartInWords(string Mass, string Draw, string Price, string 
         _ => "",
     };
 
-    private static string? Watts(UnitsNet.Power? power, string of) => power is { } watts ? $"{watts.As(PowerUnit.Watt):0.##} W{of}" : null;
+    private static string? Watts(Power? power, string of) => power is { } watts ? $"{watts.As(PowerUnit.Watt):0.##} W{of}" : null;
 
     private static string Join(string between, params IEnumerable<string?> texts) => string.Join(between, texts.Where(text => !string.IsNullOrEmpty(text)));
 }

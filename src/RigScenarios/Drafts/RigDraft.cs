@@ -1,6 +1,6 @@
 using RigScenarios.Builds;
 using RigScenarios.Days;
-using RigScenarios.Days.Rotation;
+using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 using UnitsNet;
@@ -84,7 +84,7 @@ public sealed record RigDraft
     public RigDraft With(DraftThing thing)
     {
         ArgumentNullException.ThrowIfNull(thing);
-        var word = thing is { Role: RigRole.Other, Part: { } part } ? part : Scenarios.Forms.ChoiceForm<RigRole>.Word(thing.Role);
+        var word = thing is { Role: RigRole.Other, Part: { } part } ? part : ChoiceFormat<RigRole>.Word(thing.Role);
         var name = word;
         for (var number = 2; Things.ContainsKey(name) || (name == Build.BatteryFeed && thing.Role != RigRole.Battery); number++)
             name = $"{word}-{number}";

@@ -1,4 +1,5 @@
 using RigScenarios.Files;
+using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 
@@ -13,7 +14,7 @@ public static class RigLibrary
     public static OrderedMap<Part> Read(params IEnumerable<string> paths)
     {
         ArgumentNullException.ThrowIfNull(paths);
-        var log = new Scenarios.Forms.ReadLog("");
+        var log = new ReadLog("");
         var problems = new List<Diagnostic>();
         var parts = PartsFile.ReadAll([.. paths], "", log, problems);
         problems.AddRange(log.Problems);

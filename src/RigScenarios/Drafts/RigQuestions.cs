@@ -1,3 +1,4 @@
+using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
 
 namespace RigScenarios.Drafts;
@@ -13,7 +14,7 @@ namespace RigScenarios.Drafts;
 public sealed record RigQuestion(string Key, string Label, string Help, IReadOnlyList<PartKind> PartKinds, bool Required, bool Many, string Example = "")
 {
     /// <summary>The role of the things that it asks for; null where it asks for a figure.</summary>
-    public RigRole? Role => PartKinds.Count == 0 ? null : Enum.GetValues<RigRole>().Single(role => Scenarios.Forms.ChoiceForm<RigRole>.Word(role) == Key);
+    public RigRole? Role => PartKinds.Count == 0 ? null : Enum.GetValues<RigRole>().Single(role => ChoiceFormat<RigRole>.Word(role) == Key);
 }
 
 /// <summary>One figure of a label, for what is not listed.</summary>
@@ -95,7 +96,7 @@ public static class RigQuestions
     public static IReadOnlyList<Scenarios.Diagnostic> StillNeeded(RigRole role, OwnFigures own)
     {
         ArgumentNullException.ThrowIfNull(own);
-        var log = new Scenarios.Forms.ReadLog("");
+        var log = new ReadLog("");
         OwnPart.Check(role, own, "own", log);
         return log.Problems;
     }

@@ -1,6 +1,6 @@
+using RigScenarios.Files.Formats;
 using RigScenarios.Files.Help;
 using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
 
 namespace RigScenarios.Files;
 
@@ -30,19 +30,19 @@ public sealed record FieldHelp(string Path, string About, string Accepted, IRead
         return Describe(root, place, taken);
     }
 
-    private static FormOutline Root(bool isParts)
+    private static FormatOutline Root(bool isParts)
     {
-        var outline = isParts ? FileFormat.PartsForm.Outline() : ScenarioFormat.Form.Outline();
+        var outline = isParts ? FileFormat.PartsForm.Outline() : ScenarioFormat.Whole.Outline();
         var format = isParts ? FileFormat.Parts : FileFormat.Scenario;
-        var kind = new FieldOutline(FileFormat.Key, FileFormat.KeyAbout, true, FormOutline.Plain with { Accepted = format });
+        var kind = new FieldOutline(FileFormat.Key, FileFormat.KeyAbout, true, FormatOutline.Plain with { Accepted = format });
         return outline with { Fields = [kind, .. outline.Fields] };
     }
 
-    private static FieldHelp Describe(FormOutline root, CursorPlace place, string text)
+    private static FieldHelp Describe(FormatOutline root, CursorPlace place, string text)
     {
         var steps = place.Path;
         var (at, about) = (root, root.About);
-        FormOutline group = root;
+        FormatOutline group = root;
         var groupSteps = 0;
         for (var step = 0; step < steps.Count; step++)
         {
@@ -61,7 +61,7 @@ public sealed record FieldHelp(string Path, string About, string Accepted, IRead
     }
 
     /// <summary>Half a word, or a slip: what would belong there helps most.</summary>
-    private static FieldHelp Unknown(FormOutline group, IReadOnlyList<string> steps, string word, string text)
+    private static FieldHelp Unknown(FormatOutline group, IReadOnlyList<string> steps, string word, string text)
     {
         var told = word.Length > 60 ? word[..57] + "..." : word;
         var nearest = NearestName.To(told, group.Fields.Select(field => field.Key));
@@ -70,7 +70,7 @@ public sealed record FieldHelp(string Path, string About, string Accepted, IRead
         return new FieldHelp(string.Join('.', steps.Append(told)), about, group.Accepted, Notes(group, steps, text));
     }
 
-    private static List<FieldNote> Notes(FormOutline group, IReadOnlyList<string> steps, string text)
+    private static List<FieldNote> Notes(FormatOutline group, IReadOnlyList<string> steps, string text)
     {
         if (group.Fields.Count == 0)
             return [];

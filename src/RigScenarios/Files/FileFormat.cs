@@ -1,8 +1,8 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
+using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
 
 namespace RigScenarios.Files;
 
@@ -20,13 +20,13 @@ internal static class FileFormat
     public const string KeyAbout = "Says what kind of file this is.";
 
     /// <summary>A parts file, without its first line.</summary>
-    public static readonly RecordForm<PartsContent> PartsForm = new(
+    public static readonly RecordFormat<PartsContent> PartsForm = new(
         () => new PartsContent(), "A RigScenarios parts file: what can be bought or rented.",
         Fields<PartsContent>.OptionalGroup("note", PartFormat.Remark, content => content.Note, (content, value) => content with { Note = value }, "A remark."),
         Fields<PartsContent>.Required("parts", PartFormat.Parts, content => content.Parts, (content, value) => content with { Parts = value }, "Parts by their ids."));
 
     /// <summary>Reads a file of a format. False if it can't be used.</summary>
-    public static bool TryRead<T>(string path, string format, Form<T> form, ReadLog log, [MaybeNullWhen(false)] out T value)
+    public static bool TryRead<T>(string path, string format, Format<T> form, ReadLog log, [MaybeNullWhen(false)] out T value)
         where T : class
     {
         value = null;
@@ -34,7 +34,7 @@ internal static class FileFormat
     }
 
     /// <summary>Reads the text of a file of a format. False if it can't be used.</summary>
-    public static bool TryReadText<T>(string text, string format, Form<T> form, ReadLog log, [MaybeNullWhen(false)] out T value)
+    public static bool TryReadText<T>(string text, string format, Format<T> form, ReadLog log, [MaybeNullWhen(false)] out T value)
         where T : class
     {
         value = null;
@@ -49,7 +49,7 @@ internal static class FileFormat
             return false;
         }
         if (!named)
-            log.Error(first?.Value.At ?? new Position(1, 1), Key, first is null
+            log.Error(first?.Value.At ?? new TextPlace(1, 1), Key, first is null
                 ? "The line that says what kind of file this is is missing."
                 : $"Found {first.Value.Describe()}.", $"\"{Key}: {format}\" as the first line");
         var rest = root with { Entries = [.. root.Entries.Where(entry => entry.Key != Key)] };
@@ -61,15 +61,15 @@ internal static class FileFormat
         text.Split('\n').Any(line => line.StartsWith(Key, StringComparison.Ordinal) && line[Key.Length..].TrimStart(' ', ':').StartsWith(Parts, StringComparison.Ordinal));
 
     /// <summary>The text of a file of a format.</summary>
-    public static string Text<T>(string format, Form<T> form, T value)
+    public static string Text<T>(string format, Format<T> form, T value)
         where T : class
     {
         var root = (MapNode)form.Write(value);
-        return YamlTree.Write(root with { Entries = [new MapEntry(Key, Position.None, new TextNode(format, Position.None)), .. root.Entries] });
+        return YamlTree.Write(root with { Entries = [new MapEntry(Key, TextPlace.None, new TextNode(format, TextPlace.None)), .. root.Entries] });
     }
 
     /// <summary>The JSON Schema of a format, as text that ends with a line break.</summary>
-    public static string Schema<T>(string format, Form<T> form, string title)
+    public static string Schema<T>(string format, Format<T> form, string title)
         where T : class
     {
         var schema = form.Schema();

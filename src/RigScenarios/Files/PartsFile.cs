@@ -1,6 +1,6 @@
-using RigScenarios.Parts;
 using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
+using RigScenarios.Files.Formats;
+using RigScenarios.Parts;
 
 namespace RigScenarios.Files;
 

@@ -1,6 +1,5 @@
-using RigScenarios.Files.Editing;
+using RigScenarios.Files.Formats;
 using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
 
 namespace RigScenarios.Files;
 
@@ -8,7 +7,7 @@ namespace RigScenarios.Files;
 public static class ScenarioFile
 {
     /// <summary>The JSON Schema (2020-12) of scenario files.</summary>
-    public static string JsonSchema => FileFormat.Schema(FileFormat.Scenario, ScenarioFormat.Form, "RigScenarios scenario file");
+    public static string JsonSchema => FileFormat.Schema(FileFormat.Scenario, ScenarioFormat.Whole, "RigScenarios scenario file");
 
     /// <summary>Reads a scenario with its parts files.</summary>
     /// <param name="path">The file.</param>
@@ -25,7 +24,7 @@ public static class ScenarioFile
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         var log = new ReadLog(path);
-        FileFormat.TryRead(path, FileFormat.Scenario, ScenarioFormat.Form, log, out var scenario);
+        FileFormat.TryRead(path, FileFormat.Scenario, ScenarioFormat.Whole, log, out var scenario);
         return Checked(scenario, path, log);
     }
 
@@ -39,7 +38,7 @@ public static class ScenarioFile
         var log = new ReadLog(path);
         Scenario? scenario = null;
         if (TextFile.Take(text, log) is { } taken)
-            FileFormat.TryReadText(taken, FileFormat.Scenario, ScenarioFormat.Form, log, out scenario);
+            FileFormat.TryReadText(taken, FileFormat.Scenario, ScenarioFormat.Whole, log, out scenario);
         return Checked(scenario, path, log);
     }
 
@@ -54,7 +53,7 @@ public static class ScenarioFile
         var log = new ReadLog("");
         Scenario? scenario = null;
         if (TextFile.Take(text, log) is { } taken)
-            FileFormat.TryReadText(taken, FileFormat.Scenario, ScenarioFormat.Form, log, out scenario);
+            FileFormat.TryReadText(taken, FileFormat.Scenario, ScenarioFormat.Whole, log, out scenario);
         return scenario?.PartsFrom ?? [];
     }
 
@@ -73,7 +72,7 @@ public static class ScenarioFile
     }
 
     /// <summary>The scenario as the text of a file. Parts of the library are not written; the files they came from are named.</summary>
-    public static string Text(Scenario scenario) => FileFormat.Text(FileFormat.Scenario, ScenarioFormat.Form, scenario);
+    public static string Text(Scenario scenario) => FileFormat.Text(FileFormat.Scenario, ScenarioFormat.Whole, scenario);
 
     /// <summary>
     /// The text of a scenario file with only what differs between two scenarios changed in it: comments, blank lines, order, quotes

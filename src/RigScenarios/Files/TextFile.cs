@@ -1,5 +1,6 @@
 using System.Text;
-using RigScenarios.Scenarios.Forms;
+using RigScenarios.Files.Formats;
+using RigScenarios.Scenarios;
 
 namespace RigScenarios.Files;
 
@@ -50,7 +51,7 @@ public static class TextFile
         {
             if (Directory.Exists(path))
             {
-                log.Error(Position.None, "", "This is a folder; the name of a file is needed.");
+                log.Error(TextPlace.None, "", "This is a folder; the name of a file is needed.");
                 return null;
             }
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
@@ -60,7 +61,7 @@ public static class TextFile
             var length = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
             if (length > LargestBytes)
             {
-                log.Error(Position.None, "", $"The file is larger than {LargestBytes / 1024 / 1024} MB, the most that is read.");
+                log.Error(TextPlace.None, "", $"The file is larger than {LargestBytes / 1024 / 1024} MB, the most that is read.");
                 return null;
             }
             return Decode(bytes.AsSpan(0, length), log);
@@ -71,12 +72,12 @@ public static class TextFile
             var nearest = Directory.Exists(folder)
                 ? Scenarios.NearestName.To(Path.GetFileName(path), Directory.EnumerateFiles(folder).Take(1000).Select(name => Path.GetFileName(name)))
                 : null;
-            log.Error(Position.None, "", "There is no such file.", null, nearest);
+            log.Error(TextPlace.None, "", "There is no such file.", null, nearest);
             return null;
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            log.Error(Position.None, "", $"The file can't be read: {exception.Message}");
+            log.Error(TextPlace.None, "", $"The file can't be read: {exception.Message}");
             return null;
         }
     }
@@ -86,13 +87,13 @@ public static class TextFile
     {
         if (text.Length > LargestBytes || Encoding.UTF8.GetByteCount(text) > LargestBytes)
         {
-            log.Error(Position.None, "", $"The text is larger than {LargestBytes / 1024 / 1024} MB, the most that is read.");
+            log.Error(TextPlace.None, "", $"The text is larger than {LargestBytes / 1024 / 1024} MB, the most that is read.");
             return null;
         }
         if (text.IndexOf('\0', StringComparison.Ordinal) is var wrong and >= 0)
         {
             var before = text.AsSpan(0, wrong);
-            log.Error(new Position(before.Count('\n') + 1, wrong - before.LastIndexOf('\n')), "", "A character that no text has stands here (of the code 0).", "plain text");
+            log.Error(new TextPlace(before.Count('\n') + 1, wrong - before.LastIndexOf('\n')), "", "A character that no text has stands here (of the code 0).", "plain text");
             return null;
         }
         return text.StartsWith(ByteOrderMark) ? text[1..] : text;
@@ -115,7 +116,7 @@ public static class TextFile
             }
         }
         var before = bytes[..Math.Max(wrong, 0)];
-        var at = new Position(before.Count((byte)'\n') + 1, wrong - before.LastIndexOf((byte)'\n'));
+        var at = new TextPlace(before.Count((byte)'\n') + 1, wrong - before.LastIndexOf((byte)'\n'));
         log.Error(at, "", "The file is not text in UTF-8.", "UTF-8; in the editor choose \"save with encoding UTF-8\"");
         return null;
     }

@@ -1,4 +1,5 @@
-using RigScenarios.Scenarios.Forms;
+using RigScenarios.Scenarios;
+using RigScenarios.Files.Formats;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 
@@ -40,9 +41,9 @@ internal static class YamlTree
         }
     }
 
-    private static Position Place(Mark mark) => new((int)mark.Line, (int)mark.Column);
+    private static TextPlace Place(Mark mark) => new((int)mark.Line, (int)mark.Column);
 
-    private static Position? TabAtLineStart(string text)
+    private static TextPlace? TabAtLineStart(string text)
     {
         var line = 0;
         foreach (var content in text.AsSpan().EnumerateLines())
@@ -50,7 +51,7 @@ internal static class YamlTree
             line++;
             var indent = content[..^content.TrimStart(" \t").Length];
             if (indent.Length < content.Length && indent.IndexOf('\t') is var tab and >= 0)
-                return new Position(line, tab + 1);
+                return new TextPlace(line, tab + 1);
         }
         return null;
     }
@@ -62,9 +63,9 @@ internal static class YamlTree
         return (end > 0 ? message[(end + 3)..] : message).TrimEnd('.') + ".";
     }
 
-    private sealed class Refused(Position at, string message) : Exception(message)
+    private sealed class Refused(TextPlace at, string message) : Exception(message)
     {
-        public Position At { get; } = at;
+        public TextPlace At { get; } = at;
     }
 
     private sealed class Reading(Parser parser, ReadLog log)
@@ -76,7 +77,7 @@ internal static class YamlTree
             Next();
             Next();
             if (parser.Current is StreamEnd)
-                throw new Refused(new Position(1, 1), "The file is empty.");
+                throw new Refused(new TextPlace(1, 1), "The file is empty.");
             Next();
             var at = Place(parser.Current!.Start);
             var root = Node(0, "");
@@ -93,17 +94,17 @@ internal static class YamlTree
             try
             {
                 if (!parser.MoveNext())
-                    throw new Refused(new Position(1, 1), "The file ends too early.");
+                    throw new Refused(new TextPlace(1, 1), "The file ends too early.");
             }
             catch (Exception exception) when (exception is ArgumentException or FormatException or OverflowException or InvalidOperationException)
             {
                 // The parser lets these through for a number behind \U or in a directive that is none.
-                throw new Refused(parser.Current is { } last ? Place(last.End) : new Position(1, 1), "After this place something stands that can't be read, such as a \\U with a number that is no character.");
+                throw new Refused(parser.Current is { } last ? Place(last.End) : new TextPlace(1, 1), "After this place something stands that can't be read, such as a \\U with a number that is no character.");
             }
         }
 
         /// <summary>Reads the node that begins with the current event, and moves past its last event.</summary>
-        private FormNode Node(int depth, string path)
+        private FileNode Node(int depth, string path)
         {
             var start = parser.Current!;
             var at = Place(start.Start);
@@ -131,9 +132,9 @@ internal static class YamlTree
             }
         }
 
-        private ListNode List(Position at, int depth, string path)
+        private ListNode List(TextPlace at, int depth, string path)
         {
-            var items = new List<FormNode>();
+            var items = new List<FileNode>();
             Next();
             while (parser.Current is not SequenceEnd)
                 items.Add(Node(depth + 1, $"{path}.{items.Count + 1}"));
@@ -141,7 +142,7 @@ internal static class YamlTree
             return new ListNode(items, at);
         }
 
-        private MapNode Map(Position at, int depth, string path)
+        private MapNode Map(TextPlace at, int depth, string path)
         {
             var entries = new List<MapEntry>();
             var lines = new Dictionary<string, int>(StringComparer.Ordinal);
@@ -179,7 +180,7 @@ internal static class YamlTree
         return text.ToString();
     }
 
-    private static void Emit(Emitter emitter, FormNode node, int depth)
+    private static void Emit(Emitter emitter, FileNode node, int depth)
     {
         switch (node)
         {

@@ -1,5 +1,4 @@
 using UnitsNet;
-using ElectricPower = UnitsNet.Power;
 
 namespace RigScenarios.Parts;
 
@@ -165,7 +164,7 @@ public sealed record Part
 /// <param name="Off">Switched off; 0 W unless a device draws something then.</param>
 /// <param name="Standby">Switched on, not recording; null if not known.</param>
 /// <param name="Record">Recording, or doing its work; null if not known.</param>
-public sealed record PowerDraw(ElectricPower? Off = null, ElectricPower? Standby = null, ElectricPower? Record = null)
+public sealed record PowerDraw(Power? Off = null, Power? Standby = null, Power? Record = null)
 {
     /// <summary>How the draw goes with the voltage; the powers then hold at the voltage of its feed: the label's of a battery, a regulator's output. Null for constant power.</summary>
     public LoadKind? Load { get; init; }
@@ -174,7 +173,7 @@ public sealed record PowerDraw(ElectricPower? Off = null, ElectricPower? Standby
     public Ratio? Duty { get; init; }
 
     /// <summary>The most that it draws for moments of its work, such as a motor against a stiff ring; null if not known.</summary>
-    public ElectricPower? Peak { get; init; }
+    public Power? Peak { get; init; }
 
     /// <summary>What it draws for a moment when it is switched on; null if not known.</summary>
     public StartUpDraw? StartUp { get; init; }
@@ -198,7 +197,7 @@ public sealed record VoltageWindow(ElectricPotential? Minimum = null, ElectricPo
 /// <param name="OwnDraw">What it draws itself.</param>
 /// <param name="SwitchOffVoltage">Below it the plate switches everything off.</param>
 /// <param name="MaximumCurrent">The greatest current through it.</param>
-public sealed record PlateData(ElectricPower? OwnDraw = null, ElectricPotential? SwitchOffVoltage = null, ElectricCurrent? MaximumCurrent = null)
+public sealed record PlateData(Power? OwnDraw = null, ElectricPotential? SwitchOffVoltage = null, ElectricCurrent? MaximumCurrent = null)
 {
     /// <summary>Resistance of the contacts between battery and plate, there and back; null for none.</summary>
     public ElectricResistance? ContactResistance { get; init; }
@@ -226,7 +225,7 @@ public sealed record RegulatorData
     public Ratio Efficiency { get; init; }
 
     /// <summary>What it draws itself, also with nothing behind it: its quiescent draw.</summary>
-    public ElectricPower? OwnDraw { get; init; }
+    public Power? OwnDraw { get; init; }
 
     /// <summary>Loss that goes with its output current, W/A = V; null for none.</summary>
     public ElectricPotential? LossPerAmpere { get; init; }

@@ -1,6 +1,5 @@
 using System.Globalization;
 using UnitsNet;
-using ElectricPower = UnitsNet.Power;
 
 namespace RigScenarios.Parts;
 
@@ -90,7 +89,7 @@ public sealed record CableData(WireGauge Gauge, Length Length)
 public sealed record SplitterData
 {
     /// <summary>What it draws itself, its lamp for one.</summary>
-    public ElectricPower? OwnDraw { get; init; }
+    public Power? OwnDraw { get; init; }
 
     /// <summary>The greatest current into it.</summary>
     public ElectricCurrent? MaximumCurrent { get; init; }
@@ -118,4 +117,4 @@ public enum LoadKind
 /// <summary>What a device draws for a moment when it is switched on.</summary>
 /// <param name="Power">The most that it draws then.</param>
 /// <param name="Time">How long.</param>
-public sealed record StartUpDraw(ElectricPower Power, Duration Time);
+public sealed record StartUpDraw(Power Power, Duration Time);

@@ -1,5 +1,4 @@
 using System.Text;
-using RigScenarios.Scenarios.Forms;
 
 namespace RigScenarios.Scenarios;
 
@@ -22,14 +21,14 @@ public enum Severity
 /// <param name="Accepted">What is accepted, with an example; null where the problem says it all.</param>
 /// <param name="Nearest">The nearest valid name, if one is near.</param>
 public sealed record Diagnostic(
-    Severity Severity, string File, Position At, string Path, string Problem, string? Accepted = null, string? Nearest = null)
+    Severity Severity, string File, TextPlace At, string Path, string Problem, string? Accepted = null, string? Nearest = null)
 {
     /// <summary>The problem as one readable text: <c>file:line:column: path: problem; accepted; nearest</c>.</summary>
     public override string ToString()
     {
         var text = new StringBuilder();
         if (File.Length > 0)
-            text.Append(File).Append(At == Position.None ? ": " : $":{At.Line}:{At.Column}: ");
+            text.Append(File).Append(At == TextPlace.None ? ": " : $":{At.Line}:{At.Column}: ");
         text.Append(Severity == Severity.Error ? "error: " : "warning: ");
         if (Path.Length > 0)
             text.Append(Path).Append(": ");

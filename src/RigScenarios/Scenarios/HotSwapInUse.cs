@@ -6,16 +6,16 @@ namespace RigScenarios.Scenarios;
 public sealed record HotSwapInUse
 {
     /// <summary>The pack and the state it is in at the start.</summary>
-    public BatteryInRotation Pack { get; init; } = new();
+    public BatteryAtStart Pack { get; init; } = new();
 
     /// <summary>Power with which it is charged while a battery is on the rig; null for <see cref="UsualChargePower"/>.</summary>
-    public UnitsNet.Power? ChargePower { get; init; }
+    public Power? ChargePower { get; init; }
 
     /// <summary>Voltage over its diode; null for <see cref="UsualForwardDrop"/>.</summary>
     public ElectricPotential? ForwardDrop { get; init; }
 
     /// <summary>10 W (common practice, no source).</summary>
-    public static UnitsNet.Power UsualChargePower { get; } = UnitsNet.Power.FromWatts(10);
+    public static Power UsualChargePower { get; } = Power.FromWatts(10);
 
     /// <summary>A Schottky diode: 0.4 V (common practice, no source).</summary>
     public static ElectricPotential UsualForwardDrop { get; } = ElectricPotential.FromVolts(0.4);

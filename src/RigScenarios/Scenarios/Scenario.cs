@@ -1,6 +1,5 @@
 using RigScenarios.Builds;
 using RigScenarios.Days;
-using RigScenarios.Days.Rotation;
 using RigScenarios.Parts;
 using RigScenarios.Travel;
 using UnitsNet;
@@ -41,7 +40,7 @@ public sealed record Scenario
     public OrderedMap<JourneyPlan> Journeys { get; init; } = OrderedMap<JourneyPlan>.Empty;
 
     /// <summary>The batteries that are swapped through the days; empty if each build runs on its own battery alone.</summary>
-    public OrderedMap<BatteryInRotation> Batteries { get; init; } = OrderedMap<BatteryInRotation>.Empty;
+    public OrderedMap<BatteryAtStart> Batteries { get; init; } = OrderedMap<BatteryAtStart>.Empty;
 
     /// <summary>The chargers.</summary>
     public OrderedMap<DayCharger> Chargers { get; init; } = OrderedMap<DayCharger>.Empty;
@@ -53,7 +52,7 @@ public sealed record Scenario
     public HotSwapInUse? HotSwap { get; init; }
 
     /// <summary>Batteries inside devices, by the devices' names in the kit: each carries its device while its inlet is dead.</summary>
-    public OrderedMap<BatteryInRotation> InternalBatteries { get; init; } = OrderedMap<BatteryInRotation>.Empty;
+    public OrderedMap<BatteryAtStart> InternalBatteries { get; init; } = OrderedMap<BatteryAtStart>.Empty;
 
     /// <summary>The part of that id: the scenario's own if it has one, else the library's; null if there is none.</summary>
     public Part? FindPart(string id) => Parts.TryGetValue(id, out var own) ? own : Library.TryGetValue(id, out var shared) ? shared : null;

@@ -1,5 +1,6 @@
+using RigScenarios.Answers;
 using RigScenarios.Builds;
-using RigScenarios.Days.Rotation;
+using RigScenarios.Days;
 using RigScenarios.Parts;
 using UnitsNet;
 
@@ -68,9 +69,9 @@ public static class ScenarioPlan
 
     private static int CountOf(Scenario scenario, Build build) => scenario.Kit.TryGetValue(build.Battery.Item, out var item) ? item.Count : 1;
 
-    private static OrderedMap<BatteryInRotation> Own(Scenario scenario, Build build)
+    private static OrderedMap<BatteryAtStart> Own(Scenario scenario, Build build)
     {
-        var own = new BatteryInRotation
+        var own = new BatteryAtStart
         {
             Item = build.Battery.Item, Charge = build.Battery.Charge, CapacityLeft = build.Battery.CapacityLeft,
             ResistanceGrowth = build.Battery.ResistanceGrowth, StartTemperature = build.Battery.StartTemperature,
@@ -79,7 +80,7 @@ public static class ScenarioPlan
         return new(Enumerable.Range(1, count).Select(i => KeyValuePair.Create(count == 1 ? own.Item : $"{own.Item}-{i}", own)));
     }
 
-    private static KitBattery BatteryOf(Scenario scenario, BatteryInRotation battery) => new(scenario.PartOf(battery.Item)!)
+    private static KitBattery BatteryOf(Scenario scenario, BatteryAtStart battery) => new(scenario.PartOf(battery.Item)!)
     {
         Charge = battery.Charge ?? Ratio.FromDecimalFractions(1),
         CapacityLeft = battery.CapacityLeft,

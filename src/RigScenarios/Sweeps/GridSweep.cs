@@ -1,6 +1,8 @@
 using System.Runtime.ExceptionServices;
-using RigScenarios.Days;
+using RigScenarios.Answers;
+using RigScenarios.Files;
 using RigScenarios.Scenarios;
+using RigScenarios.Simulation;
 
 namespace RigScenarios.Sweeps;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
+using RigScenarios.Files;
+using RigScenarios.Files.Formats;
 using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
 using UnitsNet;
 
 namespace RigScenarios.Sweeps;
@@ -120,5 +121,5 @@ public sealed record SweepAxis(string Path, IReadOnlyList<string> Values)
     }
 
     private static ScenarioProblemsException Problem(string path, string problem, string accepted) =>
-        new([new Diagnostic(Severity.Error, "", Position.None, path, problem, accepted)]);
+        new([new Diagnostic(Severity.Error, "", TextPlace.None, path, problem, accepted)]);
 }

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using RigScenarios.Days;
+using RigScenarios.Simulation;
 
 namespace RigScenarios.Sweeps;
 

@@ -1,4 +1,4 @@
-using RigScenarios.Power;
+using RigScenarios.Batteries;
 using UnitsNet;
 
 namespace RigScenarios.Benchmarks.Cases;

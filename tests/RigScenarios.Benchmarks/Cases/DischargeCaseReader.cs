@@ -1,7 +1,7 @@
 using System.Text.Json;
+using RigScenarios.Batteries;
 using RigScenarios.Cells;
 using RigScenarios.Parts;
-using RigScenarios.Power;
 using UnitsNet;
 
 namespace RigScenarios.Benchmarks.Cases;
@@ -44,7 +44,7 @@ internal static class DischargeCaseReader
             new DischargeStart { StateOfCharge = Ratio.FromDecimalFractions(charge), Temperature = Temperature.FromKelvins(startKelvin) },
             new Demand(segments.Select(one => new DemandSegment(
                 Duration.FromSeconds(one.Seconds),
-                UnitsNet.Power.FromWatts(one.Watts),
+                Power.FromWatts(one.Watts),
                 ElectricCurrent.FromAmperes(one.Amperes),
                 ElectricConductance.FromSiemens(one.Siemens)))));
     }

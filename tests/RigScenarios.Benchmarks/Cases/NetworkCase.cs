@@ -1,6 +1,6 @@
+using RigScenarios.Batteries;
 using RigScenarios.Parts;
-using RigScenarios.Power;
-using RigScenarios.Power.Wiring;
+using RigScenarios.Wiring;
 using UnitsNet;
 
 namespace RigScenarios.Benchmarks.Cases;

@@ -1,7 +1,7 @@
 using System.Text.Json;
+using RigScenarios.Batteries;
 using RigScenarios.Parts;
-using RigScenarios.Power;
-using RigScenarios.Power.Wiring;
+using RigScenarios.Wiring;
 using UnitsNet;
 
 namespace RigScenarios.Benchmarks.Cases;
@@ -108,7 +108,7 @@ internal static class NetworkCaseReader
                 return new Regulator(id, fedBy, ElectricPotential.FromVolts(fields.Positive(element, "outputV")))
                 {
                     Efficiency = Ratio.FromDecimalFractions(fields.Number(element, "efficiency", value => value is > 0 and <= 1, "above 0, up to 1")),
-                    OwnDraw = UnitsNet.Power.FromWatts(fields.NotNegative(element, "quiescentW", otherwise: 0)),
+                    OwnDraw = Power.FromWatts(fields.NotNegative(element, "quiescentW", otherwise: 0)),
                     LossPerAmpere = ElectricPotential.FromVolts(fields.NotNegative(element, "lossV", otherwise: 0)),
                     LossResistance = ElectricResistance.FromOhms(fields.NotNegative(element, "lossOhm", otherwise: 0)),
                     InputMinimum = Volts(element, "minInputV", fields),
@@ -133,7 +133,7 @@ internal static class NetworkCaseReader
             return OrderedMap<DeviceDraw>.Empty;
         return new OrderedMap<DeviceDraw>(states.EnumerateObject().Select(state => KeyValuePair.Create(state.Name, new DeviceDraw
         {
-            ConstantPower = UnitsNet.Power.FromWatts(fields.NotNegative(state.Value, "P_W", otherwise: 0)),
+            ConstantPower = Power.FromWatts(fields.NotNegative(state.Value, "P_W", otherwise: 0)),
             ConstantCurrent = ElectricCurrent.FromAmperes(fields.NotNegative(state.Value, "Ic_A", otherwise: 0)),
             Conductance = ElectricConductance.FromSiemens(fields.NotNegative(state.Value, "g_S", otherwise: 0)),
         })));

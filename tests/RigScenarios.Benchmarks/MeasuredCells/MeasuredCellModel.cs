@@ -1,6 +1,6 @@
+using RigScenarios.Batteries;
 using RigScenarios.Cells;
 using RigScenarios.Parts;
-using RigScenarios.Power;
 using UnitsNet;
 
 namespace RigScenarios.Benchmarks.MeasuredCells;

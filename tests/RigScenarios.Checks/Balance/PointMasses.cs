@@ -8,7 +8,7 @@ namespace RigScenarios.Checks.Balance;
 internal static class PointMasses
 {
     public static PlacedPart At(Mass mass, Length x) =>
-        new() { Mass = mass, MassCentre = Position.Origin, Placement = Placement.At(new Position(x, Length.Zero, Length.Zero)) };
+        new() { Mass = mass, MassCentre = RigPoint.Origin, Placement = Placement.At(new RigPoint(x, Length.Zero, Length.Zero)) };
 
     public static PlacedBuild Kilograms(params (double Kilograms, double Metres)[] points) =>
         Of(points.Select(point => At(Mass.FromKilograms(point.Kilograms), Length.FromMeters(point.Metres))));

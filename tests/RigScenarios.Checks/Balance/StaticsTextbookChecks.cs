@@ -66,8 +66,8 @@ public class StaticsTextbookChecks
         var cube = 0.2 * Math.Sqrt(12.0 / 5);
         var rig = Boxes((2.0, 0.25, 0.5, 0), (1.0, 0.7, cube, cube)).MassProperties;
 
-        Assert.Equal(0.673, rig.InertiaAbout(Position.Origin).YY.KilogramSquareMeters, 5e-4);
-        Assert.Equal(0.223, rig.InertiaAbout(Position.FromMetres(0.5, 0, 0)).YY.KilogramSquareMeters, 5e-4);
+        Assert.Equal(0.673, rig.InertiaAbout(RigPoint.Origin).YY.KilogramSquareMeters, 5e-4);
+        Assert.Equal(0.223, rig.InertiaAbout(RigPoint.FromMetres(0.5, 0, 0)).YY.KilogramSquareMeters, 5e-4);
     }
 
     // 10.5, child of 25 kg 1.0 m from the centre of a disc of 500 kg, radius 2.0 m: 1025 kg·m². The disc stands as the square with its moment: m a²/6 = 1/2 m R².
@@ -76,7 +76,7 @@ public class StaticsTextbookChecks
     {
         var square = 2.0 * Math.Sqrt(3);
 
-        Assert.Equal(1025, Boxes((500, 0, square, square), (25, 1, 0, 0)).MassProperties.InertiaAbout(Position.Origin).ZZ.KilogramSquareMeters, 1e-9);
+        Assert.Equal(1025, Boxes((500, 0, square, square), (25, 1, 0, 0)).MassProperties.InertiaAbout(RigPoint.Origin).ZZ.KilogramSquareMeters, 1e-9);
     }
 
     // 10.5: thin rod, (1/12) m L² about the middle, (1/3) m L² about an end, (7/36) m L² about a point L/6 from an end.
@@ -85,7 +85,7 @@ public class StaticsTextbookChecks
     [InlineData(0, 1.0 / 3)]
     [InlineData(1.0 / 6, 7.0 / 36)]
     public void Thin_rod(double at, double expected) =>
-        Assert.Equal(expected, Boxes((1, 0.5, 1, 0)).MassProperties.InertiaAbout(Position.FromMetres(at, 0, 0)).ZZ.KilogramSquareMeters, 1e-12);
+        Assert.Equal(expected, Boxes((1, 0.5, 1, 0)).MassProperties.InertiaAbout(RigPoint.FromMetres(at, 0, 0)).ZZ.KilogramSquareMeters, 1e-12);
 
     private static ShoulderBalance On(double pad, double hands, params (double, double)[] points) =>
         ShoulderBalance.Of(new ShoulderSupport(Length.FromMeters(pad), Length.FromMeters(hands)), PointMasses.Kilograms(points).MassProperties);
@@ -96,6 +96,6 @@ public class StaticsTextbookChecks
         {
             Mass = Mass.FromKilograms(box.Kilograms),
             Size = new BoxSize(Length.FromMeters(box.Length), Length.FromMeters(box.Width), Length.FromMeters(box.Width)),
-            Placement = Placement.At(Position.FromMetres(box.X, 0, 0)),
+            Placement = Placement.At(RigPoint.FromMetres(box.X, 0, 0)),
         }))));
 }

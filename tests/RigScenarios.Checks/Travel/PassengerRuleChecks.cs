@@ -1,3 +1,4 @@
+using RigScenarios.Answers;
 using RigScenarios.Travel;
 
 namespace RigScenarios.Checks.Travel;

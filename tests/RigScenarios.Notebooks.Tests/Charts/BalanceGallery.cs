@@ -19,20 +19,20 @@ internal static class BalanceGallery
 
     public static PlacedBuild Build { get; } = new(new OrderedMap<PlacedPart>(new Dictionary<string, PlacedPart>
     {
-        ["camera"] = Part(820, 84, 134, 101, Placement.At(Position.FromMillimetres(0, 0, 0)), centreZ: 50),
-        ["cage"] = Part(540, 96, 156, 140, Placement.At(Position.FromMillimetres(0, 0, -16))),
-        ["rods"] = Part(610, 400, 75, 15, Placement.At(Position.FromMillimetres(30, 0, -48))),
-        ["lens"] = Part(1465, 212, 92, 92, Placement.On("camera", Position.FromMillimetres(148, 0, 8))),
+        ["camera"] = Part(820, 84, 134, 101, Placement.At(RigPoint.FromMillimetres(0, 0, 0)), centreZ: 50),
+        ["cage"] = Part(540, 96, 156, 140, Placement.At(RigPoint.FromMillimetres(0, 0, -16))),
+        ["rods"] = Part(610, 400, 75, 15, Placement.At(RigPoint.FromMillimetres(30, 0, -48))),
+        ["lens"] = Part(1465, 212, 92, 92, Placement.On("camera", RigPoint.FromMillimetres(148, 0, 8))),
         ["support"] = Part(180, 24, 90, 50, Placement.OnRods("rods", Length.FromMillimeters(150), Millimetres(60, 190), Length.FromMillimeters(6))),
-        ["handle"] = Part(210, 180, 30, 48, Placement.On("cage", Position.FromMillimetres(10, 0, 140))),
-        ["arm"] = Part(190, 120, 24, 24, Placement.On("cage", Position.FromMillimetres(40, 60, 128)) with { Orientation = Turned(yaw: 60, pitch: -25) }) with { BoxMiddle = Position.FromMillimetres(60, 0, 0) },
+        ["handle"] = Part(210, 180, 30, 48, Placement.On("cage", RigPoint.FromMillimetres(10, 0, 140))),
+        ["arm"] = Part(190, 120, 24, 24, Placement.On("cage", RigPoint.FromMillimetres(40, 60, 128)) with { Orientation = Turned(yaw: 60, pitch: -25) }) with { BoxMiddle = RigPoint.FromMillimetres(60, 0, 0) },
         ["monitor"] = Part(390, 33, 146, 92, Placement.AtEndOf("arm", Length.FromMillimeters(120), Turned(yaw: -60, pitch: 10))),
         ["plate"] = Part(230, 24, 92, 130, Placement.OnRods("rods", Length.FromMillimeters(-160), Millimetres(-190, -110), Length.FromMillimeters(12))),
-        ["battery"] = Part(1110, 72, 86, 122, Placement.On("plate", Position.FromMillimetres(-49, 0, 4))),
-        ["regulator"] = Part(95, 60, 40, 24, Placement.On("cage", Position.FromMillimetres(-20, -98, 20))),
-        ["transmitter"] = Part(240, 50, 80, 24, Placement.On("cage", Position.FromMillimetres(-66, 0, 120))),
-        ["motor"] = Part(130, 40, 34, 74, Placement.OnRods("rods", Length.FromMillimeters(95), null, Length.FromMillimeters(30)) with { Offset = Position.FromMillimetres(95, -62, 30) }),
-        ["control"] = Part(70, 60, 50, 18, Placement.On("cage", Position.FromMillimetres(-10, 92, 60))),
+        ["battery"] = Part(1110, 72, 86, 122, Placement.On("plate", RigPoint.FromMillimetres(-49, 0, 4))),
+        ["regulator"] = Part(95, 60, 40, 24, Placement.On("cage", RigPoint.FromMillimetres(-20, -98, 20))),
+        ["transmitter"] = Part(240, 50, 80, 24, Placement.On("cage", RigPoint.FromMillimetres(-66, 0, 120))),
+        ["motor"] = Part(130, 40, 34, 74, Placement.OnRods("rods", Length.FromMillimeters(95), null, Length.FromMillimeters(30)) with { Offset = RigPoint.FromMillimetres(95, -62, 30) }),
+        ["control"] = Part(70, 60, 50, 18, Placement.On("cage", RigPoint.FromMillimetres(-10, 92, 60))),
     }));
 
     public static FluidHead Head { get; } = new()
@@ -69,7 +69,7 @@ internal static class BalanceGallery
         RigVariable.Offset("plate", PlacementField.OffsetX, Millimetres(-260, 60)), RigVariable.OfMass("lens", Mass.FromGrams(200), Mass.FromGrams(3600)));
 
     /// <summary>Without the long lens and its support; the battery further forward.</summary>
-    public static PlacedBuild Shoulder { get; } = Build.Without("support").With("plate", Build.Parts["plate"] with { Placement = Build.Parts["plate"].Placement with { Offset = Position.FromMillimetres(-110, 0, 12) } })
+    public static PlacedBuild Shoulder { get; } = Build.Without("support").With("plate", Build.Parts["plate"] with { Placement = Build.Parts["plate"].Placement with { Offset = RigPoint.FromMillimetres(-110, 0, 12) } })
         .With("pad", Part(320, 160, 90, 40, Placement.OnRods("rods", Length.FromMillimeters(-120), null, Length.FromMillimeters(-60))));
 
     private static IEnumerable<Figure> Figures()
@@ -92,8 +92,8 @@ internal static class BalanceGallery
 
     private static PlacedPart Part(double grams, double length, double width, double height, Placement placement, double? centreZ = null) => new()
     {
-        Mass = Mass.FromGrams(grams), Size = new(Length.FromMillimeters(length), Length.FromMillimeters(width), Length.FromMillimeters(height)), BoxMiddle = Position.FromMillimetres(0, 0, height / 2),
-        MassCentre = centreZ is { } z ? Position.FromMillimetres(0, 0, z) : null, Placement = placement,
+        Mass = Mass.FromGrams(grams), Size = new(Length.FromMillimeters(length), Length.FromMillimeters(width), Length.FromMillimeters(height)), BoxMiddle = RigPoint.FromMillimetres(0, 0, height / 2),
+        MassCentre = centreZ is { } z ? RigPoint.FromMillimetres(0, 0, z) : null, Placement = placement,
     };
 
     private static Orientation Turned(double yaw = 0, double pitch = 0) => new(Angle.FromDegrees(yaw), Angle.FromDegrees(pitch), Angle.Zero);

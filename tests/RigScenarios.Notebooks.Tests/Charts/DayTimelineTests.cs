@@ -1,8 +1,10 @@
 using System.Globalization;
 using System.Xml.Linq;
+using RigScenarios.Answers;
 using RigScenarios.Charts.Days.Rotation;
 using RigScenarios.Charts.Style;
-using RigScenarios.Days.Rotation;
+using RigScenarios.Days;
+using RigScenarios.Simulation;
 
 namespace RigScenarios.Notebooks.Tests.Charts;
 

@@ -82,9 +82,9 @@ public sealed class RigDrawingTests
     {
         // On a carrier turned by 30° and pitched by 20°, so that a move shows in both views and both ways.
         var build = Two().With("arm", Box(100, 300, 20, 20, new Placement { Orientation = new(Angle.FromDegrees(30), Angle.FromDegrees(20), Angle.Zero) }))
-            .With("slider", Box(50, 20, 20, 20, Placement.On("arm", Position.FromMillimetres(40, 0, 10))));
+            .With("slider", Box(50, 20, 20, 20, Placement.On("arm", RigPoint.FromMillimetres(40, 0, 10))));
         var options = new RigDrawingOptions { Moveable = new([new("slider", BalanceGallery.Millimetres(-50, 100))]) };
-        var moved = build.With("slider", build.Parts["slider"] with { Placement = Placement.On("arm", Position.FromMillimetres(70, 0, 10)) });
+        var moved = build.With("slider", build.Parts["slider"] with { Placement = Placement.On("arm", RigPoint.FromMillimetres(70, 0, 10)) });
         var (before, after) = (Sheet(build, options), Sheet(moved, options));
         Assert.Equal(Scale(before), Scale(after));
         var part = Part(before, view, "slider");
@@ -106,9 +106,9 @@ public sealed class RigDrawingTests
     {
         // A slider on a slider: the frame must hold for both at their ends together, and for what hangs on them.
         PlacedBuild At(double rods, double plate) => Two()
-            .With("rods", Box(200, 300, 60, 15, Placement.On("body", Position.FromMillimetres(rods, 0, -20))))
-            .With("plate", Box(300, 60, 80, 90, Placement.On("rods", Position.FromMillimetres(plate, 0, 0))))
-            .With("battery", Box(1000, 50, 90, 110, Placement.On("plate", Position.FromMillimetres(-60, 0, 0))));
+            .With("rods", Box(200, 300, 60, 15, Placement.On("body", RigPoint.FromMillimetres(rods, 0, -20))))
+            .With("plate", Box(300, 60, 80, 90, Placement.On("rods", RigPoint.FromMillimetres(plate, 0, 0))))
+            .With("battery", Box(1000, 50, 90, 110, Placement.On("plate", RigPoint.FromMillimetres(-60, 0, 0))));
         var options = new RigDrawingOptions { Moveable = new([new("rods", BalanceGallery.Millimetres(-80, 120)), new("plate", BalanceGallery.Millimetres(-400, -30))]) };
         string[] frames = [.. from rods in new[] { -80, 0, 120 }
                               from plate in new[] { -400, -150, -30 }
@@ -145,7 +145,7 @@ public sealed class RigDrawingTests
         {
             var parts = Enumerable.Range(0, 3 + random.Next(16)).Select(i => KeyValuePair.Create($"part {i}", Box(
                 10 + random.Next(900), 10 + random.Next(200), 10 + random.Next(120), 8 + random.Next(120),
-                Placement.At(Position.FromMillimetres(random.Next(-200, 250), random.Next(-90, 90), random.Next(-60, 160))))));
+                Placement.At(RigPoint.FromMillimetres(random.Next(-200, 250), random.Next(-90, 90), random.Next(-60, 160))))));
             AssertApart(new RigSheet(new(new OrderedMap<PlacedPart>(parts)), new(), width), width);
         }
     }
@@ -223,13 +223,13 @@ public sealed class RigDrawingTests
 
     private static PlacedBuild Two() => new(new OrderedMap<PlacedPart>(
     [
-        new("body", Box(2000, 200, 100, 60, new())), new("weight", Box(1000, 40, 40, 40, Placement.At(Position.FromMillimetres(60, 90, 100)))),
+        new("body", Box(2000, 200, 100, 60, new())), new("weight", Box(1000, 40, 40, 40, Placement.At(RigPoint.FromMillimetres(60, 90, 100)))),
     ]));
 
     private static PlacedPart Box(double grams, double length, double width, double height, Placement placement) => new()
     {
         Mass = Mass.FromGrams(grams), Size = new(Length.FromMillimeters(length), Length.FromMillimeters(width), Length.FromMillimeters(height)),
-        BoxMiddle = Position.FromMillimetres(0, 0, height / 2), Placement = placement,
+        BoxMiddle = RigPoint.FromMillimetres(0, 0, height / 2), Placement = placement,
     };
 
     private static XElement Sheet(PlacedBuild build, RigDrawingOptions? options = null) => Read(RigDrawing.Of(build, options).Svg);

@@ -1,10 +1,11 @@
 using RigScenarios.Builds;
 using RigScenarios.Charts.Days.Rotation;
 using RigScenarios.Charts.Pages;
-using RigScenarios.Days.Rotation;
+using RigScenarios.Days;
 using RigScenarios.Files;
 using RigScenarios.Notebooks.Tests.Domain;
 using RigScenarios.Scenarios;
+using RigScenarios.Simulation;
 using UnitsNet;
 
 namespace RigScenarios.Notebooks.Tests.Charts;

@@ -31,7 +31,7 @@ public class TipOverRoseTests
 
     private static StandStability Stability(double ahead) => StandStability.Of(
         new Stand { FootRadius = Length.FromMeters(0.6), Mass = Mass.FromKilograms(6), CentreHeight = Length.FromMeters(0.8), PlateHeight = Length.FromMeters(1.5) },
-        new PlacedBuild(new([new("rig", new PlacedPart { Mass = Mass.FromKilograms(6), Placement = Placement.At(Position.FromMillimetres(ahead, 10, 60)) })])).MassProperties, Length.Zero);
+        new PlacedBuild(new([new("rig", new PlacedPart { Mass = Mass.FromKilograms(6), Placement = Placement.At(RigPoint.FromMillimetres(ahead, 10, 60)) })])).MassProperties, Length.Zero);
 
     private static List<(double X, double Y)> Points(XElement svg) =>
         [.. svg.Elements().Single(element => element.Name.LocalName == "polygon").Attribute("points")!.Value.Split(' ').Select(point => point.Split(',').Select(number => double.Parse(number, CultureInfo.InvariantCulture)).ToArray()).Select(pair => (pair[0], pair[1]))];

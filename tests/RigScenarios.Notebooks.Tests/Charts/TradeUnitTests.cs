@@ -8,7 +8,7 @@ public sealed class TradeUnitTests
 {
     public static TheoryData<string, IQuantity> Texts => new()
     {
-        { "42 W", UnitsNet.Power.FromKilowatts(0.042) },
+        { "42 W", Power.FromKilowatts(0.042) },
         { "98 Wh", Energy.FromKilojoules(352.8) },
         { "14.4 V", ElectricPotential.FromMillivolts(14400) },
         { "35 mΩ", ElectricResistance.FromOhms(0.035) },
@@ -40,6 +40,6 @@ public sealed class TradeUnitTests
         var axis = ChartAxis.Of("time since start", DurationUnit.Hour);
         Assert.Equal("time since start (h)", axis.Label);
         Assert.Equal(1.5, axis.Value(Duration.FromMinutes(90)));
-        Assert.Throws<InvalidOperationException>(() => new ChartAxis("load", "W").Value(UnitsNet.Power.FromWatts(3)));
+        Assert.Throws<InvalidOperationException>(() => new ChartAxis("load", "W").Value(Power.FromWatts(3)));
     }
 }

@@ -1,8 +1,8 @@
 using System.Xml.Linq;
+using RigScenarios.Answers;
 using RigScenarios.Charts.Wiring;
 using RigScenarios.Files;
 using RigScenarios.Notebooks.Tests.Places;
-using RigScenarios.Scenarios;
 
 namespace RigScenarios.Notebooks.Tests.Charts;
 

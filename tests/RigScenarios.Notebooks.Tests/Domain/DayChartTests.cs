@@ -1,6 +1,6 @@
+using RigScenarios.Answers;
 using RigScenarios.Charts.Days;
-using RigScenarios.Days;
-using RigScenarios.Scenarios;
+using RigScenarios.Simulation;
 
 namespace RigScenarios.Notebooks.Tests.Domain;
 

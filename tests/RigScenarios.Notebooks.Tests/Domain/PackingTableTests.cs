@@ -1,5 +1,6 @@
+using RigScenarios.Answers;
 using RigScenarios.Charts.Travel;
-using RigScenarios.Scenarios;
+using RigScenarios.Files;
 
 namespace RigScenarios.Notebooks.Tests.Domain;
 

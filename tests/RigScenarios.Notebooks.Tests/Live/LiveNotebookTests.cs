@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using RigScenarios.Answers;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Notebooks.Live;
 using RigScenarios.Notebooks.Tests.Places;
@@ -200,7 +201,7 @@ public sealed class LiveNotebookTests : IDisposable
     private static string Moved(Listening reader)
     {
         string Value(string name) => reader.Told.Single(item => item.Parameter.Name == name).Value;
-        var part = RigScenarios.Scenarios.MovedPlaces.Of(RigScenarios.Files.ScenarioFile.Read(Value("scenario")), Value("build"))[^1];
+        var part = MovedPlaces.Of(RigScenarios.Files.ScenarioFile.Read(Value("scenario")), Value("build"))[^1];
         return FormattableString.Invariant($"{part.Name} {part.Range.Greatest.Millimeters} mm");
     }
 

@@ -1,5 +1,5 @@
-using System.Text;
 using System.Text.Json;
+using System.Text;
 using RigScenarios.Charts;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Page.Live;

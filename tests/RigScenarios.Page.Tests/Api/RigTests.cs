@@ -1,10 +1,9 @@
 using System.Net;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using RigScenarios.Days;
+using RigScenarios.Answers;
 using RigScenarios.Files;
 using RigScenarios.Page.Tests.Servers;
-using RigScenarios.Scenarios;
 
 namespace RigScenarios.Page.Tests.Api;
 

@@ -1,6 +1,6 @@
 using System.Diagnostics;
-using System.Net;
 using System.Net.WebSockets;
+using System.Net;
 using System.Text;
 using RigScenarios.Page.Tests.Servers;
 

@@ -1,6 +1,6 @@
 using Microsoft.Playwright;
+using RigScenarios.Answers;
 using RigScenarios.Files;
-using RigScenarios.Scenarios;
 
 namespace RigScenarios.Page.Tests.Browser;
 

@@ -1,7 +1,6 @@
 using Microsoft.Playwright;
-using RigScenarios.Days;
+using RigScenarios.Answers;
 using RigScenarios.Files;
-using RigScenarios.Scenarios;
 
 namespace RigScenarios.Page.Tests.Browser;
 

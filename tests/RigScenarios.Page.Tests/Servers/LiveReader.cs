@@ -1,6 +1,6 @@
 using System.Net.WebSockets;
-using System.Text;
 using System.Text.Json;
+using System.Text;
 
 namespace RigScenarios.Page.Tests.Servers;
 

@@ -1,7 +1,7 @@
-using System.Net;
 using System.Net.Sockets;
-using System.Text;
+using System.Net;
 using System.Text.Json;
+using System.Text;
 
 namespace RigScenarios.Page.Tests.Servers;
 

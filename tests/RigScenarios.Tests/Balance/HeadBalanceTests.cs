@@ -94,8 +94,8 @@ public class HeadBalanceTests
     [Fact]
     public void Battery_off_is_said_with_what_the_lock_holds()
     {
-        var body = new PlacedPart { Mass = Mass.FromKilograms(3), Placement = Placement.At(Position.FromMetres(0.05, 0, 0.05)) };
-        var battery = new PlacedPart { Mass = Mass.FromKilograms(1), Placement = Placement.At(Position.FromMetres(-0.15, 0, 0.05)) };
+        var body = new PlacedPart { Mass = Mass.FromKilograms(3), Placement = Placement.At(RigPoint.FromMetres(0.05, 0, 0.05)) };
+        var battery = new PlacedPart { Mass = Mass.FromKilograms(1), Placement = Placement.At(RigPoint.FromMetres(-0.15, 0, 0.05)) };
         var build = new PlacedBuild(new OrderedMap<PlacedPart>([new("body", body), new("battery", battery)]));
         var head = new FluidHead
         {

@@ -1,5 +1,5 @@
 using CsCheck;
-using RigScenarios.Balance;
+using RigScenarios.Numerics;
 
 namespace RigScenarios.Tests.Balance;
 

@@ -14,7 +14,7 @@ public class MassPropertyTests
     public void Moving_the_origin_moves_the_centre_and_nothing_else() => RandomRigs.Builds.Sample(
         build =>
         {
-            var way = Position.FromMetres(0.31, -0.17, 0.05);
+            var way = RigPoint.FromMetres(0.31, -0.17, 0.05);
             var moved = Changed(build, part => part.Placement.Carrier is null ? part with { Placement = part.Placement with { Offset = Sum(part.Placement.Offset, way) } } : part);
 
             RandomRigs.Near(Sum(build.MassProperties.Centre, way), moved.MassProperties.Centre);
@@ -56,7 +56,7 @@ public class MassPropertyTests
             {
                 Mass = part.Mass / 2,
                 Size = size with { Length = size.Length / 2 },
-                BoxMiddle = Sum(part.BoxMiddle, new Position(side * size.Length / 4, Length.Zero, Length.Zero)),
+                BoxMiddle = Sum(part.BoxMiddle, new RigPoint(side * size.Length / 4, Length.Zero, Length.Zero)),
             };
             var split = build.With(name, Half(-1)).With("other half", Half(1));
 
@@ -86,7 +86,7 @@ public class MassPropertyTests
             double[] signs = [-1, 1];
             var points = build.Parts.Values.SelectMany((part, i) => signs.SelectMany(a => signs.SelectMany(b => signs.Select(c =>
             {
-                var at = Sum(part.BoxMiddle, new Position(a * part.Size.Length / Math.Sqrt(12), b * part.Size.Width / Math.Sqrt(12), c * part.Size.Height / Math.Sqrt(12)));
+                var at = Sum(part.BoxMiddle, new RigPoint(a * part.Size.Length / Math.Sqrt(12), b * part.Size.Width / Math.Sqrt(12), c * part.Size.Height / Math.Sqrt(12)));
                 return KeyValuePair.Create($"{i} {a} {b} {c}", new PlacedPart
                 {
                     Mass = part.Mass / 8,
@@ -134,12 +134,12 @@ public class MassPropertyTests
     {
         var build = new PlacedBuild(new OrderedMap<PlacedPart>(
         [
-            new("arm", new PlacedPart { Mass = Mass.FromKilograms(1), Placement = Placement.At(Position.Origin) with { Orientation = new(Angle.FromDegrees(90), Angle.Zero, Angle.Zero) } }),
+            new("arm", new PlacedPart { Mass = Mass.FromKilograms(1), Placement = Placement.At(RigPoint.Origin) with { Orientation = new(Angle.FromDegrees(90), Angle.Zero, Angle.Zero) } }),
             new("monitor", new PlacedPart { Mass = Mass.FromKilograms(1), Placement = Placement.AtEndOf("arm", Length.FromMillimeters(200)) }),
         ]));
 
         // The arm points to the left.
-        RandomRigs.Near(Position.FromMillimetres(0, 100, 0), build.MassProperties.Centre);
+        RandomRigs.Near(RigPoint.FromMillimetres(0, 100, 0), build.MassProperties.Centre);
         Assert.Equal(["arm", "monitor"], build.MassProperties.CentresAssumed);
     }
 
@@ -157,7 +157,7 @@ public class MassPropertyTests
     private static PlacedBuild Changed(PlacedBuild build, Func<PlacedPart, PlacedPart> change) =>
         new(new OrderedMap<PlacedPart>(build.Parts.Select(part => KeyValuePair.Create(part.Key, change(part.Value)))));
 
-    private static Position Sum(Position a, Position b) => new(a.X + b.X, a.Y + b.Y, a.Z + b.Z);
+    private static RigPoint Sum(RigPoint a, RigPoint b) => new(a.X + b.X, a.Y + b.Y, a.Z + b.Z);
 
-    private static Position Mirrored(Position a) => a with { Y = -a.Y };
+    private static RigPoint Mirrored(RigPoint a) => a with { Y = -a.Y };
 }

@@ -8,7 +8,7 @@ namespace RigScenarios.Tests.Balance;
 /// <summary>Rigs of two to seven parts, each on the rig or on an earlier part, turned any way; heads with steps or a range.</summary>
 internal static class RandomRigs
 {
-    private static readonly Gen<Position> Points = Gen.Select(Gen.Double[-0.3, 0.3], Gen.Double[-0.2, 0.2], Gen.Double[-0.1, 0.4], Position.FromMetres);
+    private static readonly Gen<RigPoint> Points = Gen.Select(Gen.Double[-0.3, 0.3], Gen.Double[-0.2, 0.2], Gen.Double[-0.1, 0.4], RigPoint.FromMetres);
 
     private static readonly Gen<Orientation> Turns = Gen.Select(Gen.Double[-3, 3], Gen.Double[-1.5, 1.5], Gen.Double[-3, 3],
         (yaw, pitch, roll) => new Orientation(Angle.FromRadians(yaw), Angle.FromRadians(pitch), Angle.FromRadians(roll)));
@@ -21,7 +21,7 @@ internal static class RandomRigs
         {
             Mass = Mass.FromKilograms(kilograms),
             MassUncertainty = Mass.FromKilograms(0.02 * kilograms),
-            CentreUncertainty = Position.FromMillimetres(3, 2, 4),
+            CentreUncertainty = RigPoint.FromMillimetres(3, 2, 4),
             Size = size,
             BoxMiddle = centre,
             Placement = new Placement { Offset = offset, Orientation = turn },
@@ -55,7 +55,7 @@ internal static class RandomRigs
         PlateHeight = Length.FromMeters(1.4),
     };
 
-    public static void Near(Position expected, Position found, double metres = 1e-12)
+    public static void Near(RigPoint expected, RigPoint found, double metres = 1e-12)
     {
         Assert.Equal(expected.X.Meters, found.X.Meters, metres);
         Assert.Equal(expected.Y.Meters, found.Y.Meters, metres);

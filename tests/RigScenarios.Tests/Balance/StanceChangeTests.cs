@@ -56,6 +56,6 @@ public class StanceChangeTests
         new(new OrderedMap<PlacedPart>(parts.Select(part => KeyValuePair.Create(part.Name, new PlacedPart
         {
             Mass = Mass.FromKilograms(0.5),
-            Placement = new Placement { Carrier = part.On, Offset = Position.FromMillimetres(part.Millimetres, 0, 0) },
+            Placement = new Placement { Carrier = part.On, Offset = RigPoint.FromMillimetres(part.Millimetres, 0, 0) },
         }))));
 }

@@ -72,7 +72,7 @@ public class StandAndShoulderTests
             var counterweight = ShoulderBalance.Of(Support, build.MassProperties).CounterweightAt(place);
             if (counterweight.Need != CounterweightNeed.Needed)
                 return;
-            var loaded = build.With("counterweight", new PlacedPart { Mass = counterweight.Mass!.Value, Placement = Placement.At(new Position(place, Length.Zero, Length.Zero)) });
+            var loaded = build.With("counterweight", new PlacedPart { Mass = counterweight.Mass!.Value, Placement = Placement.At(new RigPoint(place, Length.Zero, Length.Zero)) });
             Assert.Equal(0, ShoulderBalance.Of(Support, loaded.MassProperties).HandLoad.Newtons, 1e-9);
         },
         iter: Runs);
@@ -81,7 +81,7 @@ public class StandAndShoulderTests
     public void Counterweights_that_help_nothing_say_why()
     {
         ShoulderBalance At(double x) => ShoulderBalance.Of(Support, new PlacedBuild(new OrderedMap<PlacedPart>(
-            [new("rig", new PlacedPart { Mass = Mass.FromKilograms(5), Placement = Placement.At(Position.FromMetres(x, 0, 0)) })])).MassProperties);
+            [new("rig", new PlacedPart { Mass = Mass.FromKilograms(5), Placement = Placement.At(RigPoint.FromMetres(x, 0, 0)) })])).MassProperties);
 
         Assert.Equal(CounterweightNeed.WrongSide, At(0.1).CounterweightAt(Length.FromMeters(0.2)).Need);
         Assert.Equal(CounterweightNeed.NoLever, At(0.1).CounterweightAt(Support.Pad).Need);

@@ -1,3 +1,4 @@
+using RigScenarios.Answers;
 using RigScenarios.Drafts;
 using RigScenarios.Files;
 using RigScenarios.Scenarios;

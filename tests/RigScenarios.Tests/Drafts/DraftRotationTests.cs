@@ -1,10 +1,11 @@
+using RigScenarios.Answers;
 using RigScenarios.Builds;
 using RigScenarios.Days;
-using RigScenarios.Days.Rotation;
 using RigScenarios.Drafts;
 using RigScenarios.Files;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
+using RigScenarios.Simulation;
 using UnitsNet;
 
 namespace RigScenarios.Tests.Drafts;
@@ -75,7 +76,7 @@ public sealed class DraftRotationTests
         before = before with
         {
             Batteries = before.Batteries.With("battery-1", before.Batteries["battery-1"] with { CapacityLeft = Ratio.FromPercent(80) }),
-            Chargers = before.Chargers.With("charger", before.Chargers["charger"] with { WallLimit = UnitsNet.Power.FromWatts(90) }).With("van", new DayCharger(ElectricCurrent.FromAmperes(1))),
+            Chargers = before.Chargers.With("charger", before.Chargers["charger"] with { WallLimit = Power.FromWatts(90) }).With("van", new DayCharger(ElectricCurrent.FromAmperes(1))),
         };
         var draft = RigDraft.Of(before, "rig", "day");
         var fewer = (draft with { BatteryCount = 2, ChargerBays = 1 }).ApplyTo(before, Drafting.Library, "rig", "day");
@@ -85,7 +86,7 @@ public sealed class DraftRotationTests
         Assert.Equal(2, fewer.Kit["battery"].Count);
         var more = (draft with { BatteryCount = 5 }).ApplyTo(before, Drafting.Library, "rig", "day");
         Assert.Equal(5, more.Batteries.Count);
-        Assert.Equal(before.Batteries, new OrderedMap<BatteryInRotation>(more.Batteries.Take(3)));
+        Assert.Equal(before.Batteries, new OrderedMap<BatteryAtStart>(more.Batteries.Take(3)));
         var none = (draft with { BatteryCount = null, ChargerBays = null }).ApplyTo(before, Drafting.Library, "rig", "day");
         Assert.Empty(none.Batteries);
         Assert.Equal(["van"], none.Chargers.Keys);

@@ -106,7 +106,7 @@ public sealed class ExistingFileTests
             1 => draft.With(name, thing with { Part = others[change % others.Count].Key, Own = null }),
             2 => draft.With(name, thing with { FedBy = null }),
             3 => draft with { CapacityLeft = Ratio.FromPercent(60 + (change % 40)), Blocks = draft.Blocks.Without(draft.Blocks.Keys.ElementAt(change % draft.Blocks.Count)) },
-            _ => draft.With(new DraftThing { Role = RigRole.Monitor, Own = new OwnFigures { Power = UnitsNet.Power.FromWatts(3 + (change % 7)) } }),
+            _ => draft.With(new DraftThing { Role = RigRole.Monitor, Own = new OwnFigures { Power = Power.FromWatts(3 + (change % 7)) } }),
         };
     }
 }

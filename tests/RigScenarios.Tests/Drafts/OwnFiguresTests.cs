@@ -1,9 +1,8 @@
 using CsCheck;
 using RigScenarios.Drafts;
 using RigScenarios.Files;
+using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
-using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
 using UnitsNet;
 
 namespace RigScenarios.Tests.Drafts;
@@ -16,8 +15,8 @@ public sealed class OwnFiguresTests
         Gen.Select(Gen.Enum<RigRole>(), Maybe.Array[9], Gen.Int[0, 8].Select(index => ((double[])[5, 7.2, 7.4, 9, 11.1, 12, 14.4, 14.8, 24])[index]), (role, figures, label) => (role, new OwnFigures
         {
             Name = "Mine",
-            Power = figures[0] is { } power ? UnitsNet.Power.FromWatts(power) : null,
-            Standby = figures[1] is { } standby ? UnitsNet.Power.FromWatts(standby) : null,
+            Power = figures[0] is { } power ? Power.FromWatts(power) : null,
+            Standby = figures[1] is { } standby ? Power.FromWatts(standby) : null,
             Voltage = figures[2] is null ? null : ElectricPotential.FromVolts(label),
             Current = figures[3] is { } current ? ElectricCurrent.FromAmperes(current / 10) : null,
             Energy = figures[4] is { } energy ? Energy.FromWattHours(energy) : null,

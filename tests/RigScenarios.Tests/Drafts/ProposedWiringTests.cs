@@ -12,7 +12,7 @@ public sealed class ProposedWiringTests
         Own = new OwnFigures
         {
             Name = "My monitor",
-            Power = UnitsNet.Power.FromWatts(watts),
+            Power = Power.FromWatts(watts),
             MinimumVoltage = least is { } low ? ElectricPotential.FromVolts(low) : null,
             MaximumVoltage = most is { } high ? ElectricPotential.FromVolts(high) : null,
         },

@@ -1,6 +1,7 @@
 using RigScenarios.Drafts;
+using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
-using RigScenarios.Scenarios.Forms;
+using RigScenarios.Scenarios;
 
 namespace RigScenarios.Tests.Drafts;
 
@@ -20,11 +21,11 @@ public sealed class RigQuestionsTests
     public void Every_example_is_one_that_the_form_takes()
     {
         foreach (var question in RigQuestions.Circumstances.Where(question => question.Example.Length > 0))
-            Assert.Empty(RigDraftFormat.TryRead(Map((question.Key, new TextNode(question.Example, Position.None)))).Problems);
+            Assert.Empty(RigDraftFormat.TryRead(Map((question.Key, new TextNode(question.Example, TextPlace.None)))).Problems);
         foreach (var question in RigQuestions.Label)
         {
-            var own = Map((question.Key, new TextNode(question.Example, Position.None)));
-            Assert.Empty(RigDraftFormat.TryRead(Map(("things", Map(("it", Map(("role", new TextNode("monitor", Position.None)), ("own", own))))))).Problems);
+            var own = Map((question.Key, new TextNode(question.Example, TextPlace.None)));
+            Assert.Empty(RigDraftFormat.TryRead(Map(("things", Map(("it", Map(("role", new TextNode("monitor", TextPlace.None)), ("own", own))))))).Problems);
         }
     }
 
@@ -59,5 +60,5 @@ public sealed class RigQuestionsTests
         Assert.Equal(["monitor", "monitor-2", "cage-full"], draft.Things.Keys);
     }
 
-    private static MapNode Map(params (string Key, FormNode Value)[] entries) => new([.. entries.Select(entry => new MapEntry(entry.Key, Position.None, entry.Value))], Position.None);
+    private static MapNode Map(params (string Key, FileNode Value)[] entries) => new([.. entries.Select(entry => new MapEntry(entry.Key, TextPlace.None, entry.Value))], TextPlace.None);
 }

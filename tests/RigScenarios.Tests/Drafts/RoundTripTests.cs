@@ -1,7 +1,7 @@
 using CsCheck;
+using RigScenarios.Answers;
 using RigScenarios.Drafts;
 using RigScenarios.Files;
-using RigScenarios.Scenarios;
 
 namespace RigScenarios.Tests.Drafts;
 

@@ -1,5 +1,5 @@
 using RigScenarios.Files;
-using RigScenarios.Scenarios.Forms;
+using RigScenarios.Files.Formats;
 using RigScenarios.Tests.Files.Editing;
 
 namespace RigScenarios.Tests.Files;
@@ -28,7 +28,7 @@ public sealed class FieldHelpTests
     {
         var text = EditedFiles.All[name].TrimStart('\uFEFF');
         var told = 0;
-        void Look(FormNode node, string path)
+        void Look(FileNode node, string path)
         {
             if (node is ListNode list)
             {

@@ -1,5 +1,5 @@
+using RigScenarios.Answers;
 using RigScenarios.Files;
-using RigScenarios.Scenarios;
 
 namespace RigScenarios.Tests.House;
 

@@ -7,7 +7,10 @@ public sealed partial class SourceRulesTests
 {
     /// <summary>In the core library each folder uses only those before it.</summary>
     private static readonly string[] FolderOrder =
-        ["Parts", "Cells", "Builds", "Power", "Days", "Balance", "Loads", "Travel", "Fits", "Scenarios", "Files", "Drafts", "Sweeps", "Costs"];
+    [
+        "Numerics", "Parts", "Limits", "Cells", "Batteries", "Builds", "Wiring", "Days", "Simulation", "Balance", "Loads", "Travel", "Scenarios", "Files", "Fits", "Costs",
+        "Answers", "Sweeps", "Search", "Drafts",
+    ];
 
     private static readonly string[] SourceFiles = [.. Directory.GetFiles(Path.Combine(Repository.Root, "src"), "*.cs", SearchOption.AllDirectories)];
 
@@ -90,7 +93,7 @@ public sealed partial class SourceRulesTests
     [GeneratedRegex(@"^\s*//.*$", RegexOptions.Multiline | RegexOptions.CultureInvariant, 5000)]
     private static partial Regex Comments();
 
-    [GeneratedRegex(@"\bRigScenarios\.(?<folder>[A-Z]\w+)|(?<![\w.""])(?<folder>Parts|Cells|Builds|Power|Days|Balance|Loads|Travel|Fits|Scenarios|Files|Drafts|Sweeps|Costs)\.(?=[A-Z]\w+[.(<]|Forms)(?!From|Zero|Count|Select|Where|Any|Keys|Values|Try|Concat|With|Run|All|Contains|First|Sum|OrderBy)", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
+    [GeneratedRegex(@"\bRigScenarios\.(?<folder>[A-Z]\w+)|(?<![\w.""])(?<folder>Numerics|Parts|Limits|Cells|Batteries|Builds|Wiring|Days|Simulation|Balance|Loads|Travel|Scenarios|Files|Fits|Costs|Answers|Sweeps|Search|Drafts)\.(?=[A-Z]\w+[.(<])(?!From|Zero|Count|Select|Where|Any|Keys|Values|Try|Concat|With|Run|All|Contains|First|Sum|OrderBy)", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
     private static partial Regex References();
 
     [GeneratedRegex(@"\b(class|record|struct|interface|enum)\s+(struct\s+|class\s+)?(?<name>[A-Z]\w*)", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]

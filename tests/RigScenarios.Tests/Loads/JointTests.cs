@@ -27,7 +27,7 @@ public class JointTests
     public void Without_a_rating_there_is_a_load_and_no_verdict()
     {
         var build = new PlacedBuild(new OrderedMap<PlacedPart>(
-            [new("arm", new PlacedPart { Mass = Mass.FromKilograms(0.2), MassCentre = Position.FromMetres(0.1, 0, 0) }), new("monitor", new PlacedPart { Mass = Mass.FromKilograms(0.5), Placement = Placement.AtEndOf("arm", Length.FromMeters(0.2)) })]));
+            [new("arm", new PlacedPart { Mass = Mass.FromKilograms(0.2), MassCentre = RigPoint.FromMetres(0.1, 0, 0) }), new("monitor", new PlacedPart { Mass = Mass.FromKilograms(0.5), Placement = Placement.AtEndOf("arm", Length.FromMeters(0.2)) })]));
 
         var load = JointLoad.All(build)[0];
 
@@ -60,7 +60,7 @@ public class JointTests
     [Fact]
     public void Held_out_in_front_the_shoulder_carries_rig_and_arm()
     {
-        var rig = new PlacedBuild(new OrderedMap<PlacedPart>([new("rig", new PlacedPart { Mass = Mass.FromKilograms(4), Placement = Placement.At(Position.FromMetres(0.05, 0, 0)) })])).MassProperties;
+        var rig = new PlacedBuild(new OrderedMap<PlacedPart>([new("rig", new PlacedPart { Mass = Mass.FromKilograms(4), Placement = Placement.At(RigPoint.FromMetres(0.05, 0, 0)) })])).MassProperties;
         var hold = new HandHold(Length.Zero, Length.FromMeters(-0.4), Ratio.FromPercent(50), Mass.FromKilograms(3.5), Length.FromMeters(-0.2));
 
         Assert.Equal(2 * 9.80665 * 0.05, hold.WristMoment(rig).NewtonMeters, 1e-12);

@@ -1,7 +1,7 @@
 using System.Globalization;
 using RigScenarios.Charts.Balance;
 using RigScenarios.Charts.Pages;
-using RigScenarios.Days.Rotation;
+using RigScenarios.Simulation;
 
 namespace RigScenarios.Charts.Days.Rotation;
 

@@ -1,5 +1,7 @@
+using RigScenarios.Answers;
 using RigScenarios.Charts.Lines;
-using RigScenarios.Days.Rotation;
+using RigScenarios.Days;
+using RigScenarios.Simulation;
 using UnitsNet.Units;
 
 namespace RigScenarios.Charts.Days.Rotation;

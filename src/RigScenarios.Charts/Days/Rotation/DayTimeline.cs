@@ -1,5 +1,6 @@
 using RigScenarios.Charts.Style;
-using RigScenarios.Days.Rotation;
+using RigScenarios.Days;
+using RigScenarios.Simulation;
 
 namespace RigScenarios.Charts.Days.Rotation;
 

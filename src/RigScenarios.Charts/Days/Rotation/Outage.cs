@@ -1,4 +1,6 @@
-using RigScenarios.Days.Rotation;
+using RigScenarios.Answers;
+using RigScenarios.Days;
+using RigScenarios.Simulation;
 using UnitsNet;
 
 namespace RigScenarios.Charts.Days.Rotation;

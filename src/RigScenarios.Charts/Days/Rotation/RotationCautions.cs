@@ -1,4 +1,6 @@
-using RigScenarios.Days.Rotation;
+using RigScenarios.Answers;
+using RigScenarios.Days;
+using RigScenarios.Simulation;
 
 namespace RigScenarios.Charts.Days.Rotation;
 

@@ -1,5 +1,7 @@
+using RigScenarios.Answers;
 using RigScenarios.Charts.Pages;
-using RigScenarios.Days.Rotation;
+using RigScenarios.Days;
+using RigScenarios.Simulation;
 
 namespace RigScenarios.Charts.Days.Rotation;
 

@@ -2,7 +2,7 @@ using RigScenarios.Charts.Balance;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Charts.Placement;
 using RigScenarios.Charts.Style;
-using RigScenarios.Days.Rotation;
+using RigScenarios.Days;
 
 namespace RigScenarios.Charts.Days.Rotation;
 

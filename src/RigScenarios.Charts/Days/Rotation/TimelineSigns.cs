@@ -1,6 +1,6 @@
 using RigScenarios.Charts.Balance;
 using RigScenarios.Charts.Style;
-using RigScenarios.Days.Rotation;
+using RigScenarios.Simulation;
 
 namespace RigScenarios.Charts.Days.Rotation;
 

@@ -1,4 +1,4 @@
-using RigScenarios.Scenarios.Forms;
+using RigScenarios.Files.Formats;
 
 namespace RigScenarios.Files.Editing;
 
@@ -7,7 +7,7 @@ namespace RigScenarios.Files.Editing;
 /// <param name="Key">Its name; empty in a list.</param>
 /// <param name="Before">Its value before; null if the text says something that counts as not said.</param>
 /// <param name="After">Its value afterwards; null to leave it as it stands.</param>
-internal sealed record PlannedEntry(int? Index, string Key, FormNode? Before, FormNode? After);
+internal sealed record PlannedEntry(int? Index, string Key, FileNode? Before, FileNode? After);
 
 /// <summary>
 /// Decides which entries of a group stay, go, move, get another name and come. What the text says and the trees don't (a default
@@ -117,7 +117,7 @@ internal static class EntryPlan
     }
 
     /// <summary>The places of the longest common run of equal items, in order (dynamic programming; lists hold some hundred items).</summary>
-    private static List<(int Before, int After)> CommonItems(IReadOnlyList<FormNode> before, IReadOnlyList<FormNode> after)
+    private static List<(int Before, int After)> CommonItems(IReadOnlyList<FileNode> before, IReadOnlyList<FileNode> after)
     {
         var longest = new int[before.Count + 1, after.Count + 1];
         for (var one = before.Count - 1; one >= 0; one--)

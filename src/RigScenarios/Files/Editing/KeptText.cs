@@ -1,4 +1,5 @@
-using RigScenarios.Scenarios.Forms;
+using RigScenarios.Files.Formats;
+using RigScenarios.Scenarios;
 
 namespace RigScenarios.Files.Editing;
 
@@ -58,7 +59,7 @@ internal sealed class KeptText
 
     /// <summary>The text of a plain value or of a group in brackets after the change.</summary>
     /// <exception cref="CannotKeepException">It has to be written anew, or what is around it.</exception>
-    public string Value(PlacedNode node, FormNode? before, FormNode? after, string path, bool inBrackets)
+    public string Value(PlacedNode node, FileNode? before, FileNode? after, string path, bool inBrackets)
     {
         if (after is null || (before is not null && TreeDifference.Same(before, after)))
             return Text[node.Start..node.End];
@@ -73,11 +74,11 @@ internal sealed class KeptText
     }
 
     /// <summary>What each entry of a group becomes.</summary>
-    public static IReadOnlyList<PlannedEntry> Plan(PlacedGroup group, FormNode? before, FormNode after, string path)
+    public static IReadOnlyList<PlannedEntry> Plan(PlacedGroup group, FileNode? before, FileNode after, string path)
     {
         if (after is MapNode afterMap && !group.IsList && before is MapNode or null)
-            return EntryPlan.OfMap(group.Entries, before as MapNode ?? new MapNode([], Position.None), afterMap);
-        if (after is ListNode afterList && group.IsList && (before as ListNode ?? new ListNode([], Position.None)) is var beforeList && beforeList.Items.Count == group.Entries.Count)
+            return EntryPlan.OfMap(group.Entries, before as MapNode ?? new MapNode([], TextPlace.None), afterMap);
+        if (after is ListNode afterList && group.IsList && (before as ListNode ?? new ListNode([], TextPlace.None)) is var beforeList && beforeList.Items.Count == group.Entries.Count)
             return EntryPlan.OfList(beforeList, afterList);
         throw new CannotKeepException(path);
     }

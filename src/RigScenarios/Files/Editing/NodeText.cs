@@ -1,5 +1,5 @@
 using System.Text;
-using RigScenarios.Scenarios.Forms;
+using RigScenarios.Files.Formats;
 
 namespace RigScenarios.Files.Editing;
 
@@ -10,7 +10,7 @@ internal static class NodeText
     private const int MostInOneLine = 5;
 
     /// <summary>A value in one line.</summary>
-    public static string InOneLine(FormNode node, bool inBrackets) => node switch
+    public static string InOneLine(FileNode node, bool inBrackets) => node switch
     {
         TextNode text => ScalarText.Write(text.Text, inBrackets),
         ListNode list => $"[{string.Join(", ", list.Items.Select(item => InOneLine(item, true)))}]",
@@ -24,14 +24,14 @@ internal static class NodeText
     /// <param name="indent">The spaces before the name.</param>
     /// <param name="lineBreak">The file's line break.</param>
     /// <param name="inOneLine">Whether a group stands in one line; null to decide by what is in it.</param>
-    public static string AsLines(string key, FormNode node, int indent, string lineBreak, bool? inOneLine = null)
+    public static string AsLines(string key, FileNode node, int indent, string lineBreak, bool? inOneLine = null)
     {
         var text = new StringBuilder();
         Append(text, key, node, indent, lineBreak, inOneLine);
         return text.ToString();
     }
 
-    private static void Append(StringBuilder text, string key, FormNode node, int indent, string lineBreak, bool? inOneLine)
+    private static void Append(StringBuilder text, string key, FileNode node, int indent, string lineBreak, bool? inOneLine)
     {
         text.Append(' ', indent).Append(key.Length == 0 ? "-" : key + ":");
         if (key.Length == 0 || node is not MapNode map || (inOneLine ?? IsFlat(map)) || map.Entries.Count == 0)

@@ -1,4 +1,4 @@
-using RigScenarios.Scenarios.Forms;
+using RigScenarios.Files.Formats;
 
 namespace RigScenarios.Files.Editing;
 
@@ -6,7 +6,7 @@ namespace RigScenarios.Files.Editing;
 internal static class TreeDifference
 {
     /// <summary>Whether two nodes say the same; the order of names counts.</summary>
-    public static bool Same(FormNode one, FormNode other) => (one, other) switch
+    public static bool Same(FileNode one, FileNode other) => (one, other) switch
     {
         (TextNode a, TextNode b) => a.Text == b.Text,
         (ListNode a, ListNode b) => a.Items.Count == b.Items.Count && a.Items.Zip(b.Items).All(pair => Same(pair.First, pair.Second)),
@@ -16,7 +16,7 @@ internal static class TreeDifference
     };
 
     /// <summary>The path of the smallest value that holds all that differs; empty for the whole file.</summary>
-    public static string SmallestAround(FormNode one, FormNode other, string path = "")
+    public static string SmallestAround(FileNode one, FileNode other, string path = "")
     {
         if (one is not MapNode a || other is not MapNode b || !a.Entries.Select(entry => entry.Key).SequenceEqual(b.Entries.Select(entry => entry.Key)))
             return path;

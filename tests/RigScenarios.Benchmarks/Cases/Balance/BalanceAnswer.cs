@@ -159,7 +159,7 @@ internal static class BalanceAnswer
         _ => quantity.As(AngleUnit.Radian),
     };
 
-    private static JsonArray Point(Position point) => Numbers([point.X.Meters, point.Y.Meters, point.Z.Meters]);
+    private static JsonArray Point(RigPoint point) => Numbers([point.X.Meters, point.Y.Meters, point.Z.Meters]);
 
     private static JsonArray Numbers(IEnumerable<double> numbers) => new([.. numbers.Select(number => JsonValue.Create(number))]);
 }

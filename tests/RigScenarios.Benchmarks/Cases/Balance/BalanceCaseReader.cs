@@ -67,7 +67,7 @@ internal static class BalanceCaseReader
             Size = size.Length < 3 ? new BoxSize(default, default, default) : new BoxSize(Metres(size[0]), Metres(size[1]), Metres(size[2])),
             BoxMiddle = centre,
             MassCentre = centre,
-            CentreUncertainty = CaseFields.Find(part, "centreUncertaintyM", out _) ? Point(fields.Numbers(part, "centreUncertaintyM", 3)) : Position.Origin,
+            CentreUncertainty = CaseFields.Find(part, "centreUncertaintyM", out _) ? Point(fields.Numbers(part, "centreUncertaintyM", 3)) : RigPoint.Origin,
             Placement = new Placement
             {
                 Carrier = CaseFields.Find(part, "on", out _) ? fields.Text(part, "on") : null,
@@ -153,7 +153,7 @@ internal static class BalanceCaseReader
         _ => PlacementField.Roll,
     };
 
-    private static Position Point(double[] metres) => metres.Length < 3 ? Position.Origin : Position.FromMetres(metres[0], metres[1], metres[2]);
+    private static RigPoint Point(double[] metres) => metres.Length < 3 ? RigPoint.Origin : RigPoint.FromMetres(metres[0], metres[1], metres[2]);
 
     private static LengthRange Range(double[] metres) => metres.Length < 2 ? new(default, default) : new(Metres(metres[0]), Metres(metres[1]));
 

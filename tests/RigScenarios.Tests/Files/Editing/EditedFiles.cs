@@ -1,6 +1,6 @@
 using RigScenarios.Files;
+using RigScenarios.Files.Formats;
 using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Tokens;
 
@@ -137,7 +137,7 @@ internal static class EditedFiles
     public static Scenario Read(string text)
     {
         var log = new ReadLog("edited.yaml");
-        Assert.True(FileFormat.TryReadText(TextFile.Take(text, log) ?? "", FileFormat.Scenario, ScenarioFormat.Form, log, out var scenario), string.Join('\n', log.Problems) + "\n" + text);
+        Assert.True(FileFormat.TryReadText(TextFile.Take(text, log) ?? "", FileFormat.Scenario, ScenarioFormat.Whole, log, out var scenario), string.Join('\n', log.Problems) + "\n" + text);
         return scenario;
     }
 

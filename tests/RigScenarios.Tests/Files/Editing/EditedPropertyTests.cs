@@ -1,7 +1,7 @@
 using CsCheck;
 using RigScenarios.Files;
+using RigScenarios.Files.Formats;
 using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
 
 namespace RigScenarios.Tests.Files.Editing;
 
@@ -66,7 +66,7 @@ public sealed class EditedPropertyTests
             var other = value.StartsWith('2') ? "3" + value[1..] : "2" + value[(value.StartsWith('-') ? 2 : 1)..];
             var log = new ReadLog("");
             // One figure stands over two lines; it comes back in one.
-            if (path == "days.one.blocks.b.length" || !ScenarioFormat.Form.TrySet(before, path.Split('.'), new TextNode(other, Position.None), path, log, out var after))
+            if (path == "days.one.blocks.b.length" || !ScenarioFormat.Whole.TrySet(before, path.Split('.'), new TextNode(other, TextPlace.None), path, log, out var after))
                 continue;
             var changed = ScenarioFile.Edited(text, before, after);
             Assert.NotEqual(text, changed);
@@ -84,7 +84,7 @@ public sealed class EditedPropertyTests
 
     private static List<string> Lines(string text) => [.. text.Split('\n')];
 
-    private static string Written(FormNode node, string path)
+    private static string Written(FileNode node, string path)
     {
         foreach (var step in path.Split('.'))
         {

@@ -2,9 +2,9 @@ using RigScenarios.Builds;
 using RigScenarios.Days;
 using RigScenarios.Files;
 using RigScenarios.Files.Editing;
+using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
-using RigScenarios.Scenarios.Forms;
 using UnitsNet;
 
 namespace RigScenarios.Tests.Files.Editing;
@@ -62,7 +62,7 @@ public sealed class EditedTests
     public void A_value_that_is_set_changes_its_own_characters_only(string path, string value, string change)
     {
         var log = new ReadLog("");
-        Assert.True(ScenarioFormat.Form.TrySet(Before, path.Split('.'), new TextNode(value, Position.None), path, log, out var after));
+        Assert.True(ScenarioFormat.Whole.TrySet(Before, path.Split('.'), new TextNode(value, TextPlace.None), path, log, out var after));
         Becomes(after, change);
     }
 
@@ -113,7 +113,7 @@ public sealed class EditedTests
     public void A_text_that_cannot_be_read_says_where()
     {
         var problems = Assert.Throws<ScenarioProblemsException>(() => ScenarioFile.Edited(Text + "  x: {", Before, Before with { Title = "Pond" })).Problems;
-        Assert.All(problems, problem => Assert.NotEqual(Position.None, problem.At));
+        Assert.All(problems, problem => Assert.NotEqual(TextPlace.None, problem.At));
     }
 
     [Fact]
@@ -125,7 +125,7 @@ public sealed class EditedTests
     public void A_group_that_is_written_anew_keeps_its_comments_above_it()
     {
         var after = Blocks(blocks => [.. blocks.Skip(1)]);
-        var (was, will) = ((MapNode)ScenarioFormat.Form.Write(Before), (MapNode)ScenarioFormat.Form.Write(after));
+        var (was, will) = ((MapNode)ScenarioFormat.Whole.Write(Before), (MapNode)ScenarioFormat.Whole.Write(after));
         foreach (var path in (string[])["days.one.blocks", "days.one", "days"])
         {
             var root = PlacedTree.Read(Text);

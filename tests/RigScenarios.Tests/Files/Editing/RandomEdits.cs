@@ -50,8 +50,8 @@ internal static class RandomEdits
         0 => device with { FedBy = device.FedBy is null ? "battery" : null },
         1 => device with { Essential = !device.Essential },
         2 => device with { Count = 1 + (a % 3) },
-        3 => device with { Power = device.Power is null ? new PowerDraw { Record = UnitsNet.Power.FromWatts(9.5) } : null },
-        _ => device with { Power = new PowerDraw { Standby = a % 2 == 0 ? UnitsNet.Power.FromWatts(3) : null } },
+        3 => device with { Power = device.Power is null ? new PowerDraw { Record = Power.FromWatts(9.5) } : null },
+        _ => device with { Power = new PowerDraw { Standby = a % 2 == 0 ? Power.FromWatts(3) : null } },
     };
 
     private static ShootingDay EditDay(ShootingDay day, int a, int b) => (a / 7 % 7) switch
@@ -82,7 +82,7 @@ internal static class RandomEdits
     {
         0 => part with { Mass = part.Mass is null ? Mass.FromGrams(1 + a) : null },
         1 => part with { Name = Titles[a % Titles.Length], Note = Titles[a % 7] },
-        2 => part with { Power = part.Power is null ? new PowerDraw { Record = UnitsNet.Power.FromWatts(4) } : null },
+        2 => part with { Power = part.Power is null ? new PowerDraw { Record = Power.FromWatts(4) } : null },
         3 when part.Battery is { } battery => part with { Battery = battery with { Energy = Energy.FromWattHours(50 + a), Chemistry = "nmc", MaximumCurrent = null } },
         4 when part.Battery is { OpenCircuitVoltage: { Count: > 1 } curve } battery => part with
         {

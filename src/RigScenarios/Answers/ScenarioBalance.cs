@@ -1,0 +1,125 @@
+using RigScenarios.Balance;
+using RigScenarios.Builds;
+using RigScenarios.Loads;
+using RigScenarios.Parts;
+using RigScenarios.Scenarios;
+using UnitsNet;
+
+namespace RigScenarios.Answers;
+
+/// <summary>Balances a build of a scenario.</summary>
+public static class ScenarioBalance
+{
+    /// <summary>Drag coefficient of a rig, a heap of boxes: 1.2 (a square plate has 1.17, <i>Aeronautical Engineer's Data Book</i>, p. 95).</summary>
+    public const double DragCoefficient = 1.2;
+
+    private static readonly Density Air = Density.FromKilogramsPerCubicMeter(1.225);
+
+    /// <summary>From the hands back to the shoulder joint, upper arm at the side and forearm held forward (from memory, of body measures).</summary>
+    private static readonly Length ShoulderBehind = Length.FromMillimeters(340);
+
+    /// <summary>An arm: 5 % of a body of 75 kg (common practice, no source).</summary>
+    private static readonly Mass ArmMass = Mass.FromKilograms(3.75);
+
+    /// <summary>Balances one build.</summary>
+    /// <param name="scenario">A scenario that was read or checked.</param>
+    /// <param name="build">The build's short name.</param>
+    /// <exception cref="ScenarioProblemsException">The scenario has no such build, or nothing of it has a mass.</exception>
+    public static BuildBalance Of(Scenario scenario, string build)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        var chosen = ScenarioRun.Choose(scenario.Builds, build, "build", "builds");
+        return Of(build, InPlace(chosen, build, scenario), scenario.PartOf);
+    }
+
+    internal static BuildInPlace InPlace(Build build, string name, Scenario scenario)
+    {
+        try
+        {
+            return BuildInPlace.Of(build, scenario.PartOf);
+        }
+        catch (ArgumentException problem)
+        {
+            throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, $"builds.{name}.places", problem.Message.Split(" (Parameter")[0], "parts with masses, each on another one or on none")]);
+        }
+    }
+
+    private static BuildBalance Of(string name, BuildInPlace rig, Func<string, Part?> partOf)
+    {
+        var build = rig.Build;
+        var supports = BuildSupports.Of(rig, partOf);
+        var mass = rig.Placed.MassProperties;
+        var best = supports.Head is { } head ? HeadBalance.Of(head, mass) : null;
+        var set = best is not null && build.OnHead is { PlateAt: not null } or { CounterbalanceAt: not null }
+            ? HeadBalance.At(best!.Head, mass, build.OnHead!.PlateAt ?? best.Plate, build.OnHead.CounterbalanceAt ?? best.Counterbalance) : null;
+        var present = set ?? best;
+        var hands = build.Stance == Stance.Hand ? HandsOf(rig) : null;
+        return new()
+        {
+            Name = name,
+            Rig = rig,
+            Check = PlacementCheck.Of(rig.Placed),
+            Supports = supports,
+            Best = best,
+            AsSet = set,
+            Cases = present is null ? [] : HeadCase.Of(rig, present),
+            Level = supports.Stand is { } stand ? StandStability.Of(stand, mass, present?.Plate ?? build.OnHead?.PlateAt ?? mass.Centre.X) : null,
+            WorstTilt = supports.Stand is { } tilted && present is not null ? StandStability.WorstTilt(tilted, present) : null,
+            Wind = supports.Stand is { } inWind ? WindOn(rig, inWind, partOf(supports.LegsName!)!) : null,
+            Shoulder = supports.Shoulder is { } shoulder ? ShoulderBalance.Of(shoulder, mass) : null,
+            Hands = hands,
+            Holding = hands is not null && build.InHands?.GreatestEffort is { NewtonMeters: > 0 } effort ? HoldingOf(hands, mass, effort) : null,
+            Lift = LiftOf(build, supports),
+            Joints = JointFinding.All(rig),
+            Carriers = CarrierFinding.All(rig),
+            Rods = RodFinding.All(rig),
+            LensMounts = LensMountFinding.All(rig),
+            Assumed = [.. rig.Assumed, .. supports.Assumed],
+        };
+    }
+
+    /// <summary>By the side, so that the wind meets the longer way: box areas added, none hidden behind another; half of the legs' triangle of tubes.</summary>
+    private static Wind WindOn(BuildInPlace rig, Stand stand, Part legs)
+    {
+        double area = 0, moment = 0;
+        foreach (var (name, part) in rig.Placed.Parts.Where(part => !part.Value.IsHollow))
+        {
+            var side = part.Size.Length.Meters * part.Size.Height.Meters;
+            area += side;
+            moment += side * (stand.PlateHeight.Meters + rig.Placed.MassProperties.Parts[name].BoxMiddle.Z);
+        }
+        // Three legs as tubes of a quarter of the folded bundle's width.
+        var tubes = 3 * stand.PlateHeight.Meters * (legs.Size?.Width.Meters ?? 0.12) / 4;
+        area += tubes;
+        moment += tubes * stand.PlateHeight.Meters / 2;
+        return new(Area.FromSquareMeters(area), Length.FromMeters(moment / area), DragCoefficient, Air);
+    }
+
+    private static HandHold HandsOf(BuildInPlace rig)
+    {
+        var use = rig.Build.InHands;
+        var handle = rig.Things.FirstOrDefault(thing => thing.Value.Kind == PartKind.Handle).Key;
+        var hands = use?.Hands ?? (handle is null ? Length.Zero : rig.Placed.MassProperties.Parts[handle].Centre.X);
+        var behind = use?.ShoulderBehind ?? ShoulderBehind;
+        return new(hands, hands - behind, use?.Share ?? Ratio.FromPercent(50), ArmMass, hands - (behind / 2));
+    }
+
+    private static (Ratio, HoldingTime)? HoldingOf(HandHold hands, MassProperties rig, Torque effort)
+    {
+        var part = Ratio.FromDecimalFractions(Math.Abs(hands.ShoulderMoment(rig).NewtonMeters) / effort.NewtonMeters);
+        return part.Percent is > 0 and <= 100 ? (part, EnduranceFit.Shoulder.At(part)) : null;
+    }
+
+    /// <summary>From the ground to where the rig is used, held 350 mm in front, now and then.</summary>
+    private static Lifting LiftOf(Build build, BuildSupports supports)
+    {
+        var to = build.Stance switch
+        {
+            Stance.Tripod => supports.Stand?.PlateHeight ?? Length.FromMillimeters(1400),
+            Stance.Shoulder => Length.FromMillimeters(1450),
+            _ => Length.FromMillimeters(1200),
+        };
+        var from = Length.FromMillimeters(300);
+        return new() { Horizontal = Length.FromMillimeters(350), Vertical = from, Distance = Length.FromMillimeters(Math.Clamp((to - from).Millimeters, 250, 1750)) };
+    }
+}

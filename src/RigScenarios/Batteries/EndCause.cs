@@ -1,0 +1,55 @@
+namespace RigScenarios.Batteries;
+
+/// <summary>What ended a discharge.</summary>
+public enum EndCause
+{
+    /// <summary>The pack's terminal voltage fell to its cut-off.</summary>
+    VoltageCutoff,
+
+    /// <summary>The state of charge fell to zero.</summary>
+    Empty,
+
+    /// <summary>The pack cannot deliver the demand at any voltage.</summary>
+    PowerLimit,
+
+    /// <summary>The current reached the pack's limit.</summary>
+    OverCurrent,
+
+    /// <summary>The pack's temperature reached its limit.</summary>
+    OverTemperature,
+
+    /// <summary>The run reached its time limit; the pack could go on.</summary>
+    TimeLimit,
+
+    /// <summary>The terminal voltage fell to the voltage that the run was asked to watch.</summary>
+    WatchedVoltage,
+
+    /// <summary>The state of charge fell to the one that the run was asked to watch.</summary>
+    WatchedCharge,
+
+    /// <summary>A charge: the state of charge rose to one.</summary>
+    Full,
+
+    /// <summary>A charge: the pack's temperature fell to the lower end of its charge window.</summary>
+    UnderTemperature,
+}
+
+/// <summary>The end causes in words.</summary>
+public static class EndCauseWords
+{
+    /// <summary>The cause in the words of messages, tables and files: "voltage cut-off", "empty", "power limit", …</summary>
+    public static string InWords(this EndCause cause) => cause switch
+    {
+        EndCause.VoltageCutoff => "voltage cut-off",
+        EndCause.Empty => "empty",
+        EndCause.PowerLimit => "power limit",
+        EndCause.OverCurrent => "over-current",
+        EndCause.OverTemperature => "over-temperature",
+        EndCause.TimeLimit => "time limit",
+        EndCause.WatchedVoltage => "watched voltage",
+        EndCause.WatchedCharge => "watched charge",
+        EndCause.Full => "full",
+        EndCause.UnderTemperature => "under-temperature",
+        _ => throw new ArgumentOutOfRangeException(nameof(cause), $"{cause} is no end cause."),
+    };
+}

@@ -1,0 +1,132 @@
+using RigScenarios.Parts;
+using UnitsNet;
+
+namespace RigScenarios.Days;
+
+/// <summary>How a charger serves its bays.</summary>
+public enum BayOrder
+{
+    /// <summary>All at once; the wall power is divided equally between those that charge.</summary>
+    Shared,
+
+    /// <summary>One after the other, first come, first served, each with all of the power.</summary>
+    InTurn,
+}
+
+/// <summary>Hours of every day.</summary>
+/// <param name="From">Begin.</param>
+/// <param name="To">End; one that is not after the begin lies on the next day.</param>
+public sealed record ClockRange(TimeOnly From, TimeOnly To)
+{
+    /// <summary>The begin, seconds from midnight.</summary>
+    internal double FromSeconds => From.ToTimeSpan().TotalSeconds;
+
+    /// <summary>How long, s.</summary>
+    internal double LengthSeconds => To > From ? (To - From).TotalSeconds : 86400 - (From - To).TotalSeconds is var rest && rest > 0 ? rest : 86400;
+}
+
+/// <summary>A charger with its bays and the power it has. The maker's limits of charger and battery go before all values here.</summary>
+/// <remarks>Each value is checked when it is set; one outside its range throws an <see cref="ArgumentOutOfRangeException"/>.</remarks>
+public sealed record DayCharger
+{
+    /// <param name="current">Charging current of each bay; above 0.</param>
+    public DayCharger(ElectricCurrent current) => Current = current;
+
+    /// <summary>How many batteries it takes; 0 or more (0: it stays at home).</summary>
+    public int Bays
+    {
+        get;
+        init
+        {
+            Require.AtLeast(value, 0);
+            field = value;
+        }
+    } = 1;
+
+    /// <summary>Charging current of each bay; above 0.</summary>
+    public ElectricCurrent Current
+    {
+        get;
+        init
+        {
+            Require.Positive(value.Amperes, "A");
+            field = value;
+        }
+    }
+
+    /// <summary>Current at which a battery counts as full; a twentieth of its capacity in an hour if null. Above 0.</summary>
+    public ElectricCurrent? Termination { get; init; }
+
+    /// <summary>How it serves its bays.</summary>
+    public BayOrder Order { get; init; }
+
+    /// <summary>Largest power from the wall, generator or vehicle outlet; no limit if null. Above 0.</summary>
+    public Power? WallLimit
+    {
+        get;
+        init
+        {
+            if (value is { } given)
+                Require.Positive((double)given.Watts, "W");
+            field = value;
+        }
+    }
+
+    /// <summary>Power into the battery over power from the wall; above 0, up to 1. 88 % unless given: common practice, no source.</summary>
+    public Ratio Efficiency
+    {
+        get;
+        init
+        {
+            Require.AboveUpTo(value.DecimalFractions, 0, 1, "");
+            field = value;
+        }
+    } = Ratio.FromPercent(88);
+
+    /// <summary>The hours of every day in which it has power; at all hours if empty.</summary>
+    public IReadOnlyList<ClockRange> PowerHours { get; init; } = [];
+
+    /// <summary>Temperature of the air around it; that of the moment if null.</summary>
+    public Temperature? Ambient { get; init; }
+
+    /// <summary>Below this temperature of the battery it waits; 10 °C unless given (IEC 62133, a laboratory's summary).</summary>
+    public Temperature Lowest { get; init; } = Temperature.FromDegreesCelsius(10);
+
+    /// <summary>Above this temperature of the battery it waits; 45 °C unless given (IEC 62133, a laboratory's summary).</summary>
+    public Temperature Highest { get; init; } = Temperature.FromDegreesCelsius(45);
+
+    // Lists compare by reference by themselves, and two chargers that say the same are the same.
+
+    /// <summary>Whether two chargers are the same in everything.</summary>
+    public bool Equals(DayCharger? other) => other is not null && Bays == other.Bays && Current.Amperes.Equals(other.Current.Amperes) && Termination.Equals(other.Termination) && Order == other.Order
+        && WallLimit.Equals(other.WallLimit) && Efficiency.DecimalFractions.Equals(other.Efficiency.DecimalFractions) && PowerHours.SequenceEqual(other.PowerHours) && Ambient.Equals(other.Ambient)
+        && Lowest.Kelvins.Equals(other.Lowest.Kelvins) && Highest.Kelvins.Equals(other.Highest.Kelvins);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Bays, Order, PowerHours.Count);
+
+    /// <summary>Whether it has power at a time, seconds from midnight of the first day.</summary>
+    internal bool HasPower(double seconds) => PowerHours.Count == 0 || PowerHours.Any(range => Since(range, seconds) < range.LengthSeconds);
+
+    /// <summary>The next time at which power comes or goes; infinite if it is always there.</summary>
+    internal double NextEdge(double seconds)
+    {
+        var next = double.PositiveInfinity;
+        foreach (var range in PowerHours)
+        {
+            var since = Since(range, seconds);
+            next = Math.Min(next, seconds + 86400 - since);
+            if (range.LengthSeconds > since)
+                next = Math.Min(next, seconds + range.LengthSeconds - since);
+        }
+        return Math.Round(next, 6);
+    }
+
+    // To the microsecond, so that an edge is met although times come from sums of rounded numbers.
+    private static double Since(ClockRange range, double seconds)
+    {
+        var since = Math.Round((seconds - range.FromSeconds) % 86400, 6);
+        since = since < 0 ? since + 86400 : since;
+        return since >= 86400 ? since - 86400 : since;
+    }
+}

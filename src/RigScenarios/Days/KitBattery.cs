@@ -1,0 +1,68 @@
+using RigScenarios.Batteries;
+using RigScenarios.Cells;
+using RigScenarios.Parts;
+using UnitsNet;
+
+namespace RigScenarios.Days;
+
+/// <summary>Where a battery rests while it is neither on the rig nor on a charger.</summary>
+/// <param name="Temperature">Temperature of the place, such as a pocket or a warm box; null for the air of the moment.</param>
+/// <param name="ConductanceFactor">How many times the heat conductance in still air holds there: less where it is wrapped; 0 or more.</param>
+public sealed record RestingPlace(Temperature? Temperature = null, double ConductanceFactor = 1)
+{
+    /// <summary>In the open.</summary>
+    public static RestingPlace Open { get; } = new();
+}
+
+/// <summary>One battery of the kit: its own pack with its own state.</summary>
+/// <remarks>Each value is checked when it is set; one outside its range throws an <see cref="ArgumentException"/>.</remarks>
+public sealed record KitBattery
+{
+    /// <param name="part">The part; a battery.</param>
+    /// <exception cref="ArgumentException">The part is no battery.</exception>
+    public KitBattery(Part part) => Part = part;
+
+    /// <summary>The part; a battery.</summary>
+    public Part Part
+    {
+        get;
+        init
+        {
+            ArgumentNullException.ThrowIfNull(value);
+            if (value.Battery is null)
+                throw new ArgumentException($"\"{value.Name}\" is no battery.", nameof(value));
+            field = value;
+        }
+    }
+
+    /// <summary>Charge at the start, 0…1; full unless given.</summary>
+    public Ratio Charge
+    {
+        get;
+        init
+        {
+            Require.Within(value.DecimalFractions, 0, 1, "");
+            field = value;
+        }
+    } = Ratio.FromDecimalFractions(1);
+
+    /// <summary>Share of the capacity that aging has left; null if not known.</summary>
+    public Ratio? CapacityLeft { get; init; }
+
+    /// <summary>How many times the resistance of a new battery it has; null if not known.</summary>
+    public double? ResistanceGrowth { get; init; }
+
+    /// <summary>Its own temperature at the start; that of its resting place if null.</summary>
+    public Temperature? StartTemperature { get; init; }
+
+    /// <summary>Where it rests.</summary>
+    public RestingPlace Rests { get; init; } = RestingPlace.Open;
+
+    /// <summary>Largest charging current by the maker; null if not known.</summary>
+    public ElectricCurrent? MaximumChargeCurrent { get; init; }
+
+    /// <summary>The pack, with all that had to be assumed.</summary>
+    internal PackAssumptions MakePack() => PackModel.From(
+        Part.Battery!, Part.Mass, Part.Size,
+        CapacityLeft is null && ResistanceGrowth is null ? null : new Age(CapacityLeft ?? Ratio.FromPercent(100), ResistanceGrowth ?? 1));
+}

@@ -1,0 +1,86 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+using RigScenarios.Parts;
+using RigScenarios.Scenarios;
+
+namespace RigScenarios.Files.Formats;
+
+/// <summary>The form of named things, in the order of the file. Names are short words in lower case, digits and hyphens.</summary>
+/// <typeparam name="T">What has a name.</typeparam>
+public sealed partial class MapFormat<T>(Format<T> form, string oneOf) : Format<OrderedMap<T>>
+    where T : notnull
+{
+    private const string NamePattern = "^[a-z0-9][a-z0-9-]{0,59}$";
+
+    /// <inheritdoc/>
+    public override bool TryRead(FileNode node, string path, ReadLog log, [MaybeNullWhen(false)] out OrderedMap<T> value)
+    {
+        value = OrderedMap<T>.Empty;
+        if (node is not MapNode map)
+        {
+            log.Error(node.At, path, $"Found {node.Describe()} where names with their values belong.", $"a name for each {oneOf}, followed by its fields");
+            return false;
+        }
+        var good = true;
+        var items = new List<KeyValuePair<string, T>>(map.Entries.Count);
+        foreach (var entry in map.Entries)
+        {
+            var itemPath = Join(path, entry.Key);
+            log.Place(itemPath, entry.Value.At);
+            if (!Name().IsMatch(entry.Key))
+            {
+                log.Error(entry.KeyAt, path, $"\"{(entry.Key.Length > 60 ? entry.Key[..57] + "..." : entry.Key)}\" can't be the name of a {oneOf}.",
+                    "lower-case letters, digits and hyphens, at most 60, such as \"wide-lens\"");
+                good = false;
+            }
+            good &= form.TryRead(entry.Value, itemPath, log, out var item);
+            if (item is not null)
+                items.Add(new(entry.Key, item));
+        }
+        value = new OrderedMap<T>(items);
+        return good;
+    }
+
+    /// <inheritdoc/>
+    public override FileNode Write(OrderedMap<T> value) =>
+        new MapNode([.. value.Select(item => new MapEntry(item.Key, TextPlace.None, form.Write(item.Value)))], TextPlace.None);
+
+    /// <inheritdoc/>
+    public override JsonObject Schema() => new()
+    {
+        ["type"] = "object",
+        ["propertyNames"] = new JsonObject { ["pattern"] = NamePattern },
+        ["additionalProperties"] = form.Schema(),
+    };
+
+    /// <inheritdoc/>
+    public override bool TrySet(
+        OrderedMap<T>? owner, ReadOnlySpan<string> steps, FileNode node, string path, ReadLog log, [MaybeNullWhen(false)] out OrderedMap<T> changed)
+    {
+        changed = null;
+        owner ??= OrderedMap<T>.Empty;
+        if (steps.IsEmpty || !owner.TryGetValue(steps[0], out var item))
+        {
+            log.Error(path, steps.IsEmpty ? $"This names no {oneOf}." : $"There is no {oneOf} \"{steps[0]}\".",
+                owner.Count == 0 ? null : string.Join(", ", owner.Keys.Take(30)), steps.IsEmpty ? null : log.Nearest(steps[0], owner.Keys));
+            return false;
+        }
+        if (!form.TrySet(item, steps[1..], node, path, log, out var newItem))
+            return false;
+        changed = owner.With(steps[0], newItem);
+        return true;
+    }
+
+    /// <inheritdoc/>
+    public override IEnumerable<(string Path, string Text)> NumericFields(OrderedMap<T> value, string path) =>
+        value.SelectMany(item => form.NumericFields(item.Value, Join(path, item.Key)));
+
+    internal override FormatOutline Outline() => new("", [], form.Outline(), false, $"a name for each {oneOf}, followed by what belongs to it");
+
+    /// <summary>Whether a word can be the name of a thing.</summary>
+    internal static bool IsName(string word) => Name().IsMatch(word);
+
+    [GeneratedRegex(NamePattern, RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Name();
+}

@@ -1,0 +1,98 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+using RigScenarios.Scenarios;
+using UnitsNet;
+
+namespace RigScenarios.Files.Formats;
+
+/// <summary>The form of a quantity: a number with its unit, in a range.</summary>
+/// <typeparam name="T">The quantity.</typeparam>
+/// <param name="low">The least accepted value.</param>
+/// <param name="high">The greatest accepted value.</param>
+/// <param name="example">An example as it stands in a file.</param>
+public class QuantityFormat<T>(T low, T high, string example) : Format<T>, IAcceptedText
+    where T : struct, IQuantity
+{
+    /// <summary>What is accepted, with an example.</summary>
+    public string Accepted => $"{QuantityText.Write(low)} to {QuantityText.Write(high)}, such as \"{example}\"";
+
+    /// <summary>The example as it stands in a file.</summary>
+    protected string Example => example;
+
+    /// <inheritdoc/>
+    public override bool TryRead(FileNode node, string path, ReadLog log, [MaybeNullWhen(false)] out T value)
+    {
+        value = default;
+        if (node is not TextNode text)
+        {
+            log.Error(node.At, path, $"Found {node.Describe()} where a number with a unit belongs.", Accepted);
+            return false;
+        }
+        if (!TryParse(text.Text, out var quantity, out var problem))
+        {
+            log.Error(node.At, path, problem, Accepted);
+            return false;
+        }
+        var number = (double)quantity.As(low.Unit);
+        if (!(number >= (double)low.Value) || !(number <= (double)high.As(low.Unit)))
+        {
+            log.Error(node.At, path, $"Found \"{text.Text}\", which is outside the range.", Accepted);
+            return false;
+        }
+        value = (T)quantity;
+        return true;
+    }
+
+    /// <inheritdoc/>
+    public override FileNode Write(T value) => new TextNode(QuantityText.Write(value), TextPlace.None);
+
+    /// <inheritdoc/>
+    public override JsonObject Schema() => new()
+    {
+        ["type"] = "string",
+        ["pattern"] = @"^\s*[+−-]?(\d+(\.\d*)?|\.\d+)([eE][+-]?\d+)?\s*[^\d\s,.+-].*$",
+        ["examples"] = new JsonArray(example),
+    };
+
+    /// <inheritdoc/>
+    public override IEnumerable<(string Path, string Text)> NumericFields(T value, string path) => [(path, QuantityText.Write(value))];
+
+    /// <summary>Reads the text.</summary>
+    protected virtual bool TryParse(string text, [NotNullWhen(true)] out IQuantity? value, [NotNullWhen(false)] out string? problem) =>
+        QuantityText.TryRead(text, low, example, out value, out problem);
+}
+
+/// <summary>The form of a length of time, which people also write in parts: <c>1 h 30 min</c>.</summary>
+/// <param name="low">The least accepted value.</param>
+/// <param name="high">The greatest accepted value.</param>
+/// <param name="example">An example as it stands in a file.</param>
+public sealed partial class DurationFormat(Duration low, Duration high, string example) : QuantityFormat<Duration>(low, high, example)
+{
+    /// <inheritdoc/>
+    protected override bool TryParse(string text, [NotNullWhen(true)] out IQuantity? value, [NotNullWhen(false)] out string? problem)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        // Two parts are looked for first: as one quantity "h 30 min" would be a unit for the units library to search all its tables for.
+        if (text.Length > 80 || TwoParts().Match(text) is not { Success: true } parts)
+            return QuantityText.TryRead(text, Duration.Zero, Example, out value, out problem);
+        if (!QuantityText.TryRead(parts.Groups["first"].Value, Duration.Zero, Example, out var hours, out problem))
+        {
+            value = null;
+            return false;
+        }
+        if (!QuantityText.TryRead(parts.Groups["second"].Value, Duration.Zero, Example, out var minutes, out problem))
+        {
+            value = null;
+            if (double.TryParse(parts.Groups["second"].Value, System.Globalization.CultureInfo.InvariantCulture, out _))
+                problem = $"Found \"{text}\": the last number has no unit. Probably \"{text.Trim()} min\" was meant.";
+            return false;
+        }
+        value = Duration.FromMinutes((double)hours.As(UnitsNet.Units.DurationUnit.Minute) + (double)minutes.As(UnitsNet.Units.DurationUnit.Minute));
+        problem = null;
+        return true;
+    }
+
+    [GeneratedRegex(@"^(?<first>\s*[\d.]+\s*[a-z]+)\s*(?<second>[\d.].*)$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex TwoParts();
+}

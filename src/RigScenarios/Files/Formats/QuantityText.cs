@@ -1,0 +1,114 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using System.Text.RegularExpressions;
+using UnitsNet;
+
+namespace RigScenarios.Files.Formats;
+
+/// <summary>Reads a quantity the ways people write it, and says what is wrong where it can't.</summary>
+public static partial class QuantityText
+{
+    /// <summary>Spellings of the trade that the units library doesn't know, with the one that it does.</summary>
+    private static readonly Dictionary<string, string> Spellings = new(StringComparer.Ordinal)
+    {
+        ["C"] = "°C", ["degC"] = "°C", ["deg C"] = "°C", ["ohm"] = "Ω", ["Ohm"] = "Ω", ["mohm"] = "mΩ", ["mOhm"] = "mΩ",
+        ["hours"] = "h", ["hour"] = "h", ["minutes"] = "min", ["minute"] = "min", ["seconds"] = "s", ["days"] = "d", ["day"] = "d",
+        ["watt"] = "W", ["watts"] = "W", ["volt"] = "V", ["volts"] = "V", ["amps"] = "A", ["amp"] = "A", ["wh"] = "Wh", ["WH"] = "Wh",
+        ["ah"] = "Ah", ["AH"] = "Ah", ["A·h"] = "Ah", ["W·h"] = "Wh", ["w"] = "W", ["v"] = "V", ["a"] = "A", ["Min"] = "min",
+        ["Nm"] = "N·m", ["N m"] = "N·m", ["deg"] = "°", ["degrees"] = "°", ["degree"] = "°",
+    };
+
+    /// <summary>Reads text as a quantity.</summary>
+    /// <param name="text">For example <c>150 Wh</c>, <c>150Wh</c> or <c>−8 °C</c>.</param>
+    /// <param name="quantity">The name of the quantity in the units library, and its unit of use, from a zero value.</param>
+    /// <param name="example">An example for the message.</param>
+    /// <param name="value">What was read.</param>
+    /// <param name="problem">What is wrong, in one sentence.</param>
+    public static bool TryRead(string text, IQuantity quantity, string example, [NotNullWhen(true)] out IQuantity? value, [NotNullWhen(false)] out string? problem)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(quantity);
+        ArgumentNullException.ThrowIfNull(example);
+        value = null;
+        problem = null;
+        var plain = text.Replace('−', '-').Replace('\u00a0', ' ').Replace('\u202f', ' ').Replace('℃', 'C').Trim();
+        if (plain.Length > 80)
+        {
+            problem = "The text is too long for a quantity.";
+            return false;
+        }
+        var match = NumberThenUnit().Match(plain);
+        if (!match.Success)
+        {
+            problem = Comma().Match(plain) is { Success: true } comma
+                ? $"Found \"{text}\": a comma is not read, because it means different things in different countries. For a decimal mark write a point: \"{plain.Replace(',', '.')}\"."
+                    + (comma.Groups["tail"].Length == 3 ? $" For a thousand leave it out: \"{plain.Replace(",", "")}\"." : "")
+                : $"Found \"{text}\", which is not a number with a unit.";
+            return false;
+        }
+        var number = double.Parse(match.Groups["number"].Value, NumberStyles.Float, CultureInfo.InvariantCulture);
+        var unitText = match.Groups["unit"].Value.Trim();
+        // Some quantities of the units library are decimal numbers, which end at 8e28.
+        if (!(Math.Abs(number) < 1e15))
+        {
+            problem = $"Found \"{text}\", which is too large for a number.";
+            return false;
+        }
+        if (unitText.Length == 0)
+        {
+            var exampleUnit = example[(example.IndexOf(' ') + 1)..];
+            problem = $"Found \"{text}\", a number without a unit. Probably \"{plain} {exampleUnit}\" was meant.";
+            return false;
+        }
+        value = UsualUnits.Find(quantity.GetType(), unitText, number);
+        if (value is not null)
+            return true;
+        if (!TryUnit(unitText, quantity, out var unit))
+        {
+            problem = $"Found \"{text}\", but \"{unitText}\" is not a unit of {Words(quantity)}.";
+            return false;
+        }
+        value = Quantity.From(number, unit);
+        return true;
+    }
+
+    /// <summary>Writes a quantity in the unit it was given in, so that reading it again gives exactly the same value.</summary>
+    public static string Write(IQuantity value)
+    {
+        ArgumentNullException.ThrowIfNull(value);
+        var number = (double)value.Value;
+        // The units library writes minutes as "m", which a reader takes for metres.
+        if (value.Unit is UnitsNet.Units.DurationUnit.Minute)
+            return $"{number.ToString("R", CultureInfo.InvariantCulture)} min";
+        return $"{number.ToString("R", CultureInfo.InvariantCulture)} {UnitAbbreviationsCache.Default.GetDefaultAbbreviation(value.Unit.GetType(), Convert.ToInt32(value.Unit, CultureInfo.InvariantCulture), CultureInfo.InvariantCulture)}";
+    }
+
+    private static bool TryUnit(string text, IQuantity quantity, [NotNullWhen(true)] out Enum? unit)
+    {
+        var unitType = quantity.Unit.GetType();
+        if (quantity is not ElectricCharge and not Energy || text is not "C")
+            text = Spellings.GetValueOrDefault(text, text);
+        return UnitParser.Default.TryParse(text, unitType, CultureInfo.InvariantCulture, out unit);
+    }
+
+    private static string Words(IQuantity quantity) => quantity.QuantityInfo.Name switch
+    {
+        nameof(ElectricPotential) => "voltage",
+        nameof(ElectricCurrent) => "current",
+        nameof(ElectricCharge) => "charge",
+        nameof(ElectricResistance) => "resistance",
+        nameof(MolarEnergy) => "molar energy",
+        nameof(Entropy) => "heat capacity",
+        nameof(Ratio) => "a share (%)",
+        nameof(Duration) => "time",
+        nameof(Torque) => "a moment (N·m)",
+        nameof(Angle) => "an angle (°)",
+        var name => name.ToLowerInvariant(),
+    };
+
+    [GeneratedRegex(@"^(?<number>[+-]?(\d+(\.\d*)?|\.\d+)([eE][+-]?\d+)?)\s*(?<unit>[^\d\s,.+-].*)?$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex NumberThenUnit();
+
+    [GeneratedRegex(@"^[+-]?\d+,(?<tail>\d+)\D*$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Comma();
+}

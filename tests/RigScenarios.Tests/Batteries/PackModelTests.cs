@@ -1,0 +1,127 @@
+using RigScenarios.Batteries;
+using RigScenarios.Cells;
+using RigScenarios.Parts;
+using UnitsNet;
+
+namespace RigScenarios.Tests.Batteries;
+
+/// <summary>From a label to a pack, with every assumption told.</summary>
+public class PackModelTests
+{
+    private static readonly string[] Fields =
+    [
+        "chemistry", "series-groups", "capacity", "open-circuit-voltage", "resistance-0", "resistance-1", "resistance-2", "time-constant-1",
+        "time-constant-2", "lead-resistance", "activation-energy", "resistance-floor", "usable-capacity", "heat-capacity", "heat-conductance",
+        "cutoff-voltage", "maximum-current", "maximum-temperature", "capacity-left", "resistance-growth",
+    ];
+
+    private static readonly Battery Complete = Packs.Label with
+    {
+        Chemistry = "nmc",
+        SeriesGroups = 4,
+        Capacity = ElectricCharge.FromAmpereHours(6.8),
+        OpenCircuitVoltage = [.. CellChemistries.Nmc.OpenCircuitVoltage.Value.Points],
+        Resistance0 = ElectricResistance.FromMilliohms(9),
+        Resistance1 = ElectricResistance.FromMilliohms(4),
+        Resistance2 = ElectricResistance.FromMilliohms(5),
+        TimeConstant1 = Duration.FromSeconds(20),
+        TimeConstant2 = Duration.FromSeconds(600),
+        LeadResistance = ElectricResistance.FromMilliohms(15),
+        ActivationEnergy = MolarEnergy.FromKilojoulesPerMole(25),
+        ResistanceFloor = 0.9,
+        UsableCapacity = [.. CellChemistries.Nmc.UsableCapacity.Value.Points],
+        HeatCapacity = Entropy.FromJoulesPerKelvin(700),
+        HeatConductance = ThermalConductance.FromWattsPerKelvin(0.5),
+        CutoffVoltage = ElectricPotential.FromVolts(11),
+        MaximumCurrent = ElectricCurrent.FromAmperes(12),
+        MaximumTemperature = Temperature.FromDegreesCelsius(65),
+    };
+
+    [Fact]
+    public void Label_alone_is_enough_and_every_other_value_is_listed_as_assumed()
+    {
+        var model = PackModel.From(Packs.Label, null, null, null);
+
+        Assert.Equal(Fields.Order(), model.Assumed.Select(one => one.Field).Order());
+        Assert.All(model.Assumed, one =>
+        {
+            Assert.NotEmpty(one.Name);
+            Assert.NotEmpty(one.Value);
+            Assert.NotEmpty(one.Why);
+            Assert.NotEmpty(one.Source.ToString());
+        });
+    }
+
+    [Fact]
+    public void Complete_data_leave_nothing_to_assume()
+    {
+        var model = PackModel.From(Complete, null, null, Age.New);
+
+        Assert.Empty(model.Assumed);
+        Assert.Equal(12, model.Pack.MaximumCurrent.Amperes);
+        Assert.Equal(0.5, model.Pack.HeatConductance.WattsPerKelvin);
+    }
+
+    [Theory]
+    [InlineData(3.6, null, 1)]
+    [InlineData(7.2, null, 2)]
+    [InlineData(7.4, null, 2)]
+    [InlineData(14.4, null, 4)]
+    [InlineData(14.8, null, 4)]
+    [InlineData(25.9, "nmc", 7)]
+    [InlineData(28.8, "NMC", 8)]
+    [InlineData(12.8, "lfp", 4)]
+    [InlineData(25.6, "lfp", 8)]
+    [InlineData(1.2, null, 1)]
+    public void Groups_follow_the_label_voltage(double volts, string? chemistry, int groups)
+    {
+        var battery = Packs.Label with { Voltage = ElectricPotential.FromVolts(volts), Chemistry = chemistry };
+
+        Assert.Equal(groups, PackModel.From(battery, null, null, null).Pack.SeriesGroups);
+    }
+
+    [Fact]
+    public void Defaults_follow_from_the_label_as_documented()
+    {
+        var size = new BoxSize(Length.FromMillimeters(60), Length.FromMillimeters(95), Length.FromMillimeters(140));
+        var pack = PackModel.From(Packs.Label, Mass.FromKilograms(0.75), size, null).Pack;
+
+        Assert.Equal(98 / 14.4, pack.Capacity.AmpereHours, 1e-12);
+        Assert.Equal(0.12 / (98 / 14.4), (pack.Resistance0 + pack.Resistance1 + pack.Resistance2).Ohms, 1e-12);
+        Assert.Equal(750, pack.HeatCapacity.JoulesPerKelvin, 1e-9);
+        Assert.Equal(10 * 2 * ((0.06 * 0.095) + (0.095 * 0.14) + (0.14 * 0.06)), pack.HeatConductance.WattsPerKelvin, 1e-12);
+        Assert.Equal(11.2, pack.CutoffVoltage.Volts, 1e-12);
+        Assert.Equal(2 * 98 / 14.4, pack.MaximumCurrent.Amperes, 1e-12);
+        Assert.Equal(Age.New, pack.Age);
+    }
+
+    [Fact]
+    public void Unknown_chemistry_names_the_nearest()
+    {
+        var error = Assert.Throws<ArgumentException>(() => PackModel.From(Packs.Label with { Chemistry = "nmx" }, null, null, null));
+
+        Assert.Contains("did you mean 'nmc'", error.Message);
+    }
+
+    [Fact]
+    public void Borrowed_values_of_lfp_say_so()
+    {
+        var model = PackModel.From(Packs.Label with { Chemistry = "lfp", Voltage = ElectricPotential.FromVolts(12.8) }, null, null, null);
+
+        Assert.Contains("BORROWED", model.Assumed.Single(one => one.Field == "usable-capacity").Why);
+    }
+
+    [Fact]
+    public void Value_out_of_range_is_named_with_the_accepted_range()
+    {
+        var error = Assert.Throws<ArgumentOutOfRangeException>(() => Packs.Default with { Capacity = ElectricCharge.FromAmpereHours(-2) });
+        Assert.StartsWith("Capacity is -2 Ah; accepted: above 0 Ah.", error.Message);
+
+        Assert.Throws<ArgumentOutOfRangeException>(() => Packs.Default with { ResistanceFloor = double.NaN });
+        Assert.Throws<ArgumentOutOfRangeException>(() => Packs.Default with { SeriesGroups = 0 });
+        Assert.Throws<ArgumentOutOfRangeException>(() => Packs.Watts(0, 10));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Packs.Watts(10, -1));
+        Assert.Throws<ArgumentException>(() => new Demand([]));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new DischargeOptions { RelativeTolerance = 0 });
+    }
+}

@@ -1,0 +1,67 @@
+using RigScenarios.Answers;
+using RigScenarios.Batteries;
+using RigScenarios.Cells;
+using RigScenarios.Files;
+using RigScenarios.Scenarios;
+using RigScenarios.Simulation;
+using UnitsNet;
+
+namespace RigScenarios.Tests.Simulation;
+
+/// <summary>A day walked block by block must agree with one discharge under the same demand, where nothing drops out.</summary>
+public sealed class DayAgainstDischargeTests
+{
+    [Theory]
+    [InlineData("winter-harbour.yaml", "tripod", "day-one")]
+    [InlineData("winter-harbour.yaml", "shoulder", "day-two")]
+    [InlineData("teaching-kit.yaml", "full-rig", "workshop")]
+    [InlineData("teaching-kit.yaml", "camera-only", "workshop")]
+    public void A_day_is_one_discharge_with_many_segments(string file, string buildName, string dayName)
+    {
+        var scenario = ScenarioFile.Read(Repository.Data("scenarios", file));
+        // No plate switch and no least input of the regulator, so that only the pack ends the run.
+        scenario = ScenarioPath.SetAll(scenario, [("parts.plate-guarded.plate.switch-off-voltage", "1 V"), ("parts.dummy-battery-7v6.regulator.input-minimum", "1 V")]);
+        scenario = scenario with { Parts = WithoutDeviceMinimum(scenario) };
+        var day = ScenarioRun.Run(scenario, buildName, dayName, DayRunOptions.EndOnly, TestContext.Current.CancellationToken);
+        Assert.NotNull(day.PackEndCause);
+
+        var build = scenario.Builds[buildName];
+        var battery = scenario.PartOf(build.Battery.Item)!;
+        var age = new Age(build.Battery.CapacityLeft ?? Ratio.FromPercent(100), build.Battery.ResistanceGrowth ?? 1);
+        var pack = PackModel.From(battery.Battery!, battery.Mass, battery.Size, age).Pack;
+        var ambient = scenario.AmbientOn(scenario.Days[dayName]);
+        var demand = new Demand(day.Blocks.Select(block => new DemandSegment(block.End - block.Start, block.Demand, ElectricCurrent.Zero, ElectricConductance.Zero)));
+        var start = new DischargeStart { StateOfCharge = build.Battery.Charge ?? Ratio.FromPercent(100), Temperature = build.Battery.StartTemperature ?? ambient };
+        var run = Discharge.Run(pack, ambient, start, demand, new DischargeOptions { SeriesPoints = 0 }, TestContext.Current.CancellationToken);
+
+        Assert.Equal(run.Cause, day.PackEndCause);
+        Assert.Equal(run.EndTime.Seconds, day.Runtime.Seconds, run.EndTime.Seconds * 1e-6);
+    }
+
+    [Fact]
+    public void A_battery_that_comes_warm_out_of_the_bag_runs_longer_in_the_cold()
+    {
+        var harbour = ScenarioFile.Read(Repository.Data("scenarios", "winter-harbour.yaml"));
+        double Hours(string temperature) => ScenarioRun.Run(ScenarioPath.SetAll(harbour, [("builds.tripod.battery.start-temperature", temperature), ("days.day-one.ambient", "-18 °C")]),
+            "tripod", "day-one", DayRunOptions.EndOnly, TestContext.Current.CancellationToken).Runtime.Hours;
+        Assert.True(Hours("20 °C") > Hours("0 °C"));
+        Assert.True(Hours("0 °C") > Hours("-18 °C"));
+    }
+
+    [Fact]
+    public void Colder_air_older_cells_and_less_charge_never_make_a_build_run_longer()
+    {
+        var harbour = ScenarioFile.Read(Repository.Data("scenarios", "winter-harbour.yaml"));
+        foreach (var (path, better, worse) in ((string, string, string)[])[
+            ("days.day-one.ambient", "10 °C", "-12 °C"), ("builds.tripod.battery.capacity-left", "95 %", "70 %"),
+            ("builds.tripod.battery.resistance-growth", "1", "2.5"), ("builds.tripod.battery.charge", "100 %", "60 %"), ("parts.compact-body-b.power.record", "15 W", "25 W")])
+        {
+            double Hours(string text) => ScenarioRun.Run(ScenarioPath.Set(harbour, path, text), "tripod", "day-one", DayRunOptions.EndOnly, TestContext.Current.CancellationToken).Runtime.Hours;
+            Assert.True(Hours(better) >= Hours(worse), path);
+        }
+    }
+
+    private static Parts.OrderedMap<Parts.Part> WithoutDeviceMinimum(Scenario scenario) =>
+        new(scenario.Library.Concat([]).Where(part => !scenario.Parts.ContainsKey(part.Key)).Concat(scenario.Parts)
+            .Select(part => KeyValuePair.Create(part.Key, part.Value with { Voltage = part.Value.Voltage is { } window ? window with { Minimum = null } : null })));
+}

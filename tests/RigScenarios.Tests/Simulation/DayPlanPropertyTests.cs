@@ -1,0 +1,142 @@
+using RigScenarios.Answers;
+using RigScenarios.Days;
+using RigScenarios.Parts;
+using RigScenarios.Simulation;
+using UnitsNet;
+
+namespace RigScenarios.Tests.Simulation;
+
+/// <summary>What holds for any plan, on plans drawn at random from a seed.</summary>
+public sealed class DayPlanPropertyTests
+{
+    // Its charge is plain current times time, at any temperature.
+    private static readonly Part Plain = Plans.Brick98 with
+    {
+        Battery = Plans.Brick98.Battery! with { UsableCapacity = [new UsableCapacityPoint(Plans.Celsius(25), Ratio.FromPercent(100))] },
+    };
+
+    private static readonly double Coulombs = 3600 * 98 / 14.4;
+
+    public static TheoryData<int> Seeds => [.. Enumerable.Range(1, 12)];
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Charge_is_conserved_battery_by_battery(int seed)
+    {
+        var plan = Draw(new Random(seed), Plain);
+        var result = plan.Run(seed % 2 == 0 ? Plans.CabledRig : Plans.Rig);
+        foreach (var (name, battery) in result.Batteries)
+        {
+            var aged = Coulombs * (plan.Batteries[name].CapacityLeft?.DecimalFractions ?? 1);
+            var expected = plan.Batteries[name].Charge.DecimalFractions - (battery.ChargeOut.Coulombs / aged) + (0.998 * battery.ChargeIn.Coulombs / aged) - battery.SelfDischarge.DecimalFractions;
+            Assert.Equal(expected, battery.ChargeLeft.DecimalFractions, 1e-5);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Energy_in_is_energy_out_and_losses_and_what_is_stored(int seed)
+    {
+        var result = Draw(new Random(seed), Plans.Brick98).Run();
+        foreach (var battery in result.Batteries.Values)
+        {
+            var moved = battery.Charged.Joules + battery.Delivered.Joules + 1;
+            Assert.Equal(0, (battery.Charged - battery.Delivered - battery.Heat - battery.Stored).Joules / moved, 1e-5);
+            Assert.True(battery.FromWall >= battery.Charged);
+        }
+        Assert.Equal(result.FromPacks.Joules, result.Batteries.Values.Sum(battery => battery.Delivered.Joules), 1e-3);
+    }
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Each_battery_is_at_one_place_at_a_time_and_one_is_on_the_rig(int seed)
+    {
+        var plan = Draw(new Random(seed), Plans.Brick98);
+        var result = plan.Run();
+        var (start, end) = (result.Days[0].Start.Seconds, result.Days[^1].End.Seconds);
+        foreach (var battery in result.Batteries.Values)
+        {
+            Assert.Equal(start, battery.Spans[0].Start.Seconds, 1e-6);
+            Assert.Equal(end, battery.Spans[^1].End.Seconds, 1e-6);
+            Assert.All(battery.Spans.Zip(battery.Spans.Skip(1)), pair => Assert.Equal((pair.First.End, pair.First.ChargeAtEnd), (pair.Second.Start, pair.Second.ChargeAtStart)));
+        }
+        Alone(BatteryPlace.OnRig, 1);
+        Alone(BatteryPlace.Charging, plan.Chargers.Values.Sum(charger => charger.Bays));
+
+        void Alone(BatteryPlace place, int most)
+        {
+            var spans = result.Batteries.Values.SelectMany(battery => battery.Spans).Where(span => span.Place == place).ToList();
+            Assert.All(spans, span => Assert.True(spans.Count(other => other.Start <= span.Start && other.End > span.Start) <= most, $"{place} at {span.Start.Hours}"));
+        }
+    }
+
+    [Fact]
+    public void More_batteries_bays_or_capacity_break_no_day_that_completes()
+    {
+        var broken = Breaks(new Random(20), plans: 120, lowestWarning: 12.6, out var completed);
+        Assert.True(completed >= 30, $"only {completed} of the plans complete");
+        Assert.True(broken.Count == 0, string.Join("\n\n", broken.Select(one => DayPlanWords.FirstBreak(one.Result, one.Plan))));
+    }
+
+    /// <summary>
+    /// What the rule above does not cover, told in docs/days.md: a warning so close to what the camera needs that the charge between does not last a take.
+    /// More charge then moves the warning from a reset into a take, and the rig stops before the take is over.
+    /// </summary>
+    [Fact]
+    public void A_warning_too_close_to_the_drop_out_does_break_days_but_only_in_a_take()
+    {
+        var broken = Breaks(new Random(20), plans: 60, lowestWarning: 11.6, out _);
+        Assert.NotEmpty(broken);
+        Assert.All(broken, one => Assert.True(one.Result.DownTimes.First(down => down.Cause != DownCause.PlannedSwap) is { Cause: DownCause.DropOut, InTake: true }));
+    }
+
+    private static List<(DayPlan Plan, DayPlanResult Result)> Breaks(Random random, int plans, double lowestWarning, out int completed)
+    {
+        var broken = new List<(DayPlan, DayPlanResult)>();
+        completed = 0;
+        for (var i = 0; i < plans; i++)
+        {
+            var plan = Draw(random, Plans.Brick98, lowestWarning);
+            if (!plan.Run().Completes)
+                continue;
+            completed++;
+            var battery = plan with { Batteries = plan.Batteries.With("more", new KitBattery(Plans.Brick98)) };
+            var bay = plan with { Chargers = new(plan.Chargers.Select(item => KeyValuePair.Create(item.Key, item.Value with { Bays = item.Value.Bays + 1 }))) };
+            var capacity = plan with
+            {
+                Batteries = new(plan.Batteries.Select(item => KeyValuePair.Create(item.Key, item.Value with { CapacityLeft = Ratio.FromDecimalFractions(Math.Min(1, item.Value.CapacityLeft!.Value.DecimalFractions * 1.05)) }))),
+            };
+            broken.AddRange(new[] { battery, bay, capacity }.Select(more => (more, more.Run())).Where(one => !one.Item2.Completes));
+        }
+        return broken;
+    }
+
+    private static DayPlan Draw(Random random, Part part, double lowestWarning = 12.6)
+    {
+        double Between(double low, double high) => low + (random.NextDouble() * (high - low));
+        var batteries = Enumerable.Range(0, random.Next(1, 5)).Select(_ => new KitBattery(part)
+        {
+            Charge = Ratio.FromDecimalFractions(random.Next(3) == 0 ? Between(0.3, 1) : 1),
+            CapacityLeft = Ratio.FromDecimalFractions(Between(0.75, 1)),
+            ResistanceGrowth = Between(1, 1.6),
+            Rests = random.Next(2) == 0 ? RestingPlace.Open : new RestingPlace(Plans.Celsius(22), 0.7),
+        }).ToArray();
+        return new DayPlan
+        {
+            Days = [.. Enumerable.Range(0, random.Next(1, 3)).Select(_ => Plans.Takes(Between(2, 8)) with
+            {
+                AmbientPoints = [new(new TimeOnly(8, 30), Plans.Celsius(Between(-8, 15))), new(new TimeOnly(13, 0), Plans.Celsius(Between(5, 30)))],
+            })],
+            Batteries = Plans.Kit(batteries),
+            Chargers = Plans.One(new DayCharger(ElectricCurrent.FromAmperes(Between(1.5, 4)))
+            {
+                Bays = random.Next(0, 3),
+                Order = random.Next(2) == 0 ? BayOrder.Shared : BayOrder.InTurn,
+                WallLimit = random.Next(2) == 0 ? Plans.Watts(Between(30, 90)) : null,
+                PowerHours = random.Next(2) == 0 ? [] : [new(new TimeOnly(12, 0), new TimeOnly(13, 30)), new(new TimeOnly(20, 0), new TimeOnly(6, 0))],
+                Ambient = random.Next(2) == 0 ? null : Plans.Celsius(20),
+            }),
+            Swaps = new SwapPolicy { WarningVoltage = Plans.Volts(Between(lowestWarning, lowestWarning + 0.8)) },
+        };
+    }
+}
