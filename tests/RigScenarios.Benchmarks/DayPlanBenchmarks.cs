@@ -48,11 +48,11 @@ public class DayPlanBenchmarks
 
     /// <summary>Three days, perfect wires.</summary>
     [Benchmark(Baseline = true)]
-    public DayPlanResult ThreeDays() => DayPlanRun.Run(perfect, Plan);
+    public SimulationResult ThreeDays() => DaySimulation.Run(perfect, Plan);
 
     /// <summary>Three days, three cables of 40 mΩ.</summary>
     [Benchmark]
-    public DayPlanResult ThreeDaysCabled() => DayPlanRun.Run(cabled, Plan);
+    public SimulationResult ThreeDaysCabled() => DaySimulation.Run(cabled, Plan);
 
     /// <summary>The least kit of the four unequal batteries and two bays.</summary>
     [Benchmark]

@@ -13,7 +13,7 @@ namespace RigScenarios.Cli.Answers;
 /// <param name="Wish">What shall be left over in the least kit.</param>
 /// <param name="Least">The least kit; null if nobody asked.</param>
 internal sealed record DayAnswer(
-    string BuildName, string BuildTitle, IReadOnlyList<string> DayNames, DayPlan Plan, DayPlanResult Result, IReadOnlyList<string> NotPlanned, KitWish Wish, LeastKitResult? Least)
+    string BuildName, string BuildTitle, IReadOnlyList<string> DayNames, DayPlan Plan, SimulationResult Result, IReadOnlyList<string> NotPlanned, KitWish Wish, LeastKitResult? Least)
 {
     /// <summary>A day's name for people.</summary>
     public string DayTitle(int number) => Plan.Days[number - 1].Title ?? DayNames[number - 1];

@@ -120,7 +120,7 @@ internal static class DayText
         console.WriteLine();
     }
 
-    private static void Limits(IAnsiConsole console, DayPlanResult result)
+    private static void Limits(IAnsiConsole console, SimulationResult result)
     {
         var limits = Of("Limit", "Worst", "Allowed", "Left", "From");
         foreach (var margin in result.Margins)
@@ -129,7 +129,7 @@ internal static class DayText
             Show(console, "Limits", limits);
     }
 
-    private static void Assumed(IAnsiConsole console, DayPlanResult result)
+    private static void Assumed(IAnsiConsole console, SimulationResult result)
     {
         // Batteries of one part share what is assumed of it.
         var lines = result.Assumed.SelectMany(item => item.Value.Select(value => (Battery: item.Key, Line: $"{value.Name}: {value.Value}"))).GroupBy(item => item.Line).ToList();

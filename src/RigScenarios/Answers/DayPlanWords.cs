@@ -16,7 +16,7 @@ public static class DayPlanWords
     }
 
     /// <summary>The answer in one or two sentences: do the days complete, and what is left.</summary>
-    public static string Answer(DayPlanResult result, DayPlan plan)
+    public static string Answer(SimulationResult result, DayPlan plan)
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(plan);
@@ -33,7 +33,7 @@ public static class DayPlanWords
     }
 
     /// <summary>Where the days break first, as a clause; empty if they complete.</summary>
-    public static string FirstBreak(DayPlanResult result, DayPlan plan)
+    public static string FirstBreak(SimulationResult result, DayPlan plan)
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(plan);
@@ -44,7 +44,7 @@ public static class DayPlanWords
     }
 
     /// <summary>The block in which a device went down, and the take if the camera rolled: <c>take 4 of "Boats leaving"</c>.</summary>
-    public static string Moment(DownTime down, DayPlanResult result, DayPlan plan)
+    public static string Moment(DownTime down, SimulationResult result, DayPlan plan)
     {
         ArgumentNullException.ThrowIfNull(down);
         ArgumentNullException.ThrowIfNull(result);
@@ -97,14 +97,14 @@ public static class DayPlanWords
     };
 
     /// <summary>How far off the times may be: the least that goes with any answer.</summary>
-    public static string Prediction(DayPlanResult result)
+    public static string Prediction(SimulationResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
         return $"Predicted, not measured: expect how long a battery lasts to be off by up to {result.ExpectedError.Share.Percent:0} %, {result.ExpectedError.Why}. Carry a reserve.";
     }
 
     /// <summary>The cautions that go with a plan and its answer.</summary>
-    public static IReadOnlyList<string> Cautions(DayPlanResult result, DayPlan plan)
+    public static IReadOnlyList<string> Cautions(SimulationResult result, DayPlan plan)
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(plan);

@@ -19,7 +19,7 @@ public sealed record DraftRun(DayResult Day, WiringOfDay? Wiring, RotationOfDay?
     private static RotationOfDay RotationOf(Scenario scenario, string build, string day, CancellationToken cancellation)
     {
         var (powered, plan) = ScenarioPlan.Of(scenario, build, [day]);
-        return new RotationOfDay(plan, DayPlanRun.Run(powered, plan, cancellation: cancellation), ScenarioPlan.NotPlanned(scenario, build));
+        return new RotationOfDay(plan, DaySimulation.Run(powered, plan, cancellation: cancellation), ScenarioPlan.NotPlanned(scenario, build));
     }
 
     private static WiringOfDay? WiringOf(Scenario scenario, string build, string day, CancellationToken cancellation)
@@ -40,4 +40,4 @@ public sealed record DraftRun(DayResult Day, WiringOfDay? Wiring, RotationOfDay?
 /// <param name="Plan">The batteries, chargers and swaps.</param>
 /// <param name="Result">How it went.</param>
 /// <param name="NotPlanned">What was taken for what nobody planned, each in a sentence.</param>
-public sealed record RotationOfDay(DayPlan Plan, DayPlanResult Result, IReadOnlyList<string> NotPlanned);
+public sealed record RotationOfDay(DayPlan Plan, SimulationResult Result, IReadOnlyList<string> NotPlanned);

@@ -21,7 +21,7 @@ internal sealed class DayPlanAccount(DaySchedule schedule, IReadOnlyList<Battery
 
     public void EndDay(int day) => ends.Insert(day, (Charges(), batteries.Sum(battery => battery.Ledger.EnergyOut)));
 
-    public DayPlanResult Result(RigFeed feed, BatteryCourse? reserve)
+    public SimulationResult Result(RigFeed feed, BatteryCourse? reserve)
     {
         var end = schedule.Days[^1].End;
         foreach (var battery in batteries)
@@ -35,7 +35,7 @@ internal sealed class DayPlanAccount(DaySchedule schedule, IReadOnlyList<Battery
         var joulesOut = batteries.Sum(battery => battery.Ledger.EnergyOut);
         var joulesLeft = batteries.Sum(StoredJoules);
         var workSeconds = schedule.Days.Sum(day => day.End - day.Start);
-        return new DayPlanResult
+        return new SimulationResult
         {
             Batteries = new(batteries.Select(battery => KeyValuePair.Create(battery.Name, TimelineOf(battery)))),
             HotSwap = reserve is null ? null : TimelineOf(reserve),

@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace RigScenarios.Simulation;
 
-/// <summary>One walk through the days of a plan: what <see cref="DayPlanRun"/> carries from moment to moment. Times in seconds from midnight of the first day.</summary>
+/// <summary>One walk through the days of a plan: what <see cref="DaySimulation"/> carries from moment to moment. Times in seconds from midnight of the first day.</summary>
 internal sealed class DayPlanWalk
 {
     private readonly DayPlan plan;
@@ -47,7 +47,7 @@ internal sealed class DayPlanWalk
         account = new DayPlanAccount(schedule, batteries, devices);
     }
 
-    public DayPlanResult Run()
+    public SimulationResult Run()
     {
         var length = schedule.Days.Sum(day => day.End - day.Start);
         var done = 0.0;

@@ -22,7 +22,7 @@ public static class LeastKit
     /// <param name="wish">What shall be left over.</param>
     /// <param name="progress">Told of each kit; null for nobody.</param>
     /// <param name="cancellation">Stops the search.</param>
-    /// <exception cref="ArgumentException">As for <see cref="DayPlanRun.Run"/>; or the plan has more than <see cref="MostBatteries"/> batteries.</exception>
+    /// <exception cref="ArgumentException">As for <see cref="DaySimulation.Run"/>; or the plan has more than <see cref="MostBatteries"/> batteries.</exception>
     /// <exception cref="OperationCanceledException">The search was stopped.</exception>
     public static LeastKitResult Find(
         PoweredBuild powered, DayPlan plan, KitWish wish, IProgress<LeastKitProgress>? progress = null, CancellationToken cancellation = default)
@@ -48,7 +48,7 @@ public static class LeastKit
                         Batteries = new(names.Select(name => KeyValuePair.Create(name, plan.Batteries[name]))),
                         Chargers = new(plan.Chargers.Select(item => KeyValuePair.Create(item.Key, item.Value with { Bays = bay[item.Key] }))),
                     };
-                    var result = bound.Refutes(kit) is { } proof ? null : DayPlanRun.Run(powered, kit, null, cancellation);
+                    var result = bound.Refutes(kit) is { } proof ? null : DaySimulation.Run(powered, kit, null, cancellation);
                     var where = result is null ? bound.Refutes(kit)! : WhereItFails(kit, result, wish);
                     var trial = new KitTrial(names, bay, result is not null, where.Length == 0, where);
                     tried.Add(trial);
@@ -61,7 +61,7 @@ public static class LeastKit
         return new LeastKitResult(null, null, tried);
     }
 
-    private static string WhereItFails(DayPlan plan, DayPlanResult result, KitWish wish)
+    private static string WhereItFails(DayPlan plan, SimulationResult result, KitWish wish)
     {
         if (!result.Completes)
             return DayPlanWords.FirstBreak(result, plan);

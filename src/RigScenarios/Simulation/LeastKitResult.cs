@@ -5,7 +5,7 @@ namespace RigScenarios.Simulation;
 
 /// <summary>What shall be left over.</summary>
 /// <param name="LeastAtSwap">Charge that each battery shall still hold when it comes off; null for no such wish.</param>
-/// <param name="TimeLeft">How long what is left at the end shall last (<see cref="DayPlanResult.TimeLeft"/>); null for no such wish.</param>
+/// <param name="TimeLeft">How long what is left at the end shall last (<see cref="SimulationResult.TimeLeft"/>); null for no such wish.</param>
 public sealed record KitWish(Ratio? LeastAtSwap = null, Duration? TimeLeft = null)
 {
     /// <summary>Nothing but that the days complete.</summary>
@@ -28,7 +28,7 @@ public sealed record KitTrial(IReadOnlyList<string> Batteries, OrderedMap<int> B
 /// <param name="Least">The kit with the fewest batteries, and of those the fewest bays; null if none survives, with all that the plan has.</param>
 /// <param name="Result">How the days go with it; null if none survives.</param>
 /// <param name="Tried">Every kit that was looked at, smallest first: all but the last fail.</param>
-public sealed record LeastKitResult(KitTrial? Least, DayPlanResult? Result, IReadOnlyList<KitTrial> Tried);
+public sealed record LeastKitResult(KitTrial? Least, SimulationResult? Result, IReadOnlyList<KitTrial> Tried);
 
 /// <summary>How far a search is.</summary>
 /// <param name="Tried">Kits looked at.</param>

@@ -188,7 +188,7 @@ public sealed class DayTimelineTests
         }
     }
 
-    private static XElement Sheet(DayPlan plan, DayPlanResult result, int width)
+    private static XElement Sheet(DayPlan plan, SimulationResult result, int width)
     {
         var drawing = DayTimeline.Of(plan, result);
         var sheet = XElement.Parse(width == ChartStyle.Width ? drawing.Svg : drawing.NarrowSvg);

@@ -44,7 +44,7 @@ public sealed class DraftRotationTests
         Assert.Equal(ScenarioFile.Text(read), ScenarioFile.Text(again.ApplyTo(read, Drafting.Library, "rig", "day")));
         // The answer is that of the file.
         var (powered, plan) = ScenarioPlan.Of(read, "rig", ["day"]);
-        Assert.Equal(DayPlanWords.Answer(DayPlanRun.Run(powered, plan, cancellation: TestContext.Current.CancellationToken), plan), DayPlanWords.Answer(answer.Run!.Rotation!.Result, answer.Run.Rotation.Plan));
+        Assert.Equal(DayPlanWords.Answer(DaySimulation.Run(powered, plan, cancellation: TestContext.Current.CancellationToken), plan), DayPlanWords.Answer(answer.Run!.Rotation!.Result, answer.Run.Rotation.Plan));
     }
 
     [Fact]

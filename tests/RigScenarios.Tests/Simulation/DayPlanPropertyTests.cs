@@ -90,9 +90,9 @@ public sealed class DayPlanPropertyTests
         Assert.All(broken, one => Assert.True(one.Result.DownTimes.First(down => down.Cause != DownCause.PlannedSwap) is { Cause: DownCause.DropOut, InTake: true }));
     }
 
-    private static List<(DayPlan Plan, DayPlanResult Result)> Breaks(Random random, int plans, double lowestWarning, out int completed)
+    private static List<(DayPlan Plan, SimulationResult Result)> Breaks(Random random, int plans, double lowestWarning, out int completed)
     {
-        var broken = new List<(DayPlan, DayPlanResult)>();
+        var broken = new List<(DayPlan, SimulationResult)>();
         completed = 0;
         for (var i = 0; i < plans; i++)
         {

@@ -108,13 +108,13 @@ public sealed class DayPlanTests
     [Fact]
     public void Bays_in_turn_and_a_wall_limit_take_longer()
     {
-        DayPlanResult With(DayCharger charger) => (Plans.Plan(3, 0.5) with
+        SimulationResult With(DayCharger charger) => (Plans.Plan(3, 0.5) with
         {
             Batteries = Plans.Kit(new KitBattery(Plans.Brick98), Low, Low),
             Days = [Plans.Takes(12) with { Blocks = new([new("wait", new DayBlock { Length = Duration.FromHours(12) })]) }],
             Chargers = Plans.One(charger),
         }).Run();
-        double FullAt(DayPlanResult result, string name) => result.Batteries[name].Spans.First(span => span.Place == BatteryPlace.Full).Start.Hours;
+        double FullAt(SimulationResult result, string name) => result.Batteries[name].Spans.First(span => span.Place == BatteryPlace.Full).Start.Hours;
 
         var shared = With(Plans.TwoBays);
         var inTurn = With(Plans.TwoBays with { Order = BayOrder.InTurn });
@@ -158,7 +158,7 @@ public sealed class DayPlanTests
         var day = Plans.Takes(5);
         var plan = Plans.Plan(2, 5) with { Ambient = Plans.Celsius(-15), Days = [day] };
         var pocket = plan with { Batteries = new(plan.Batteries.Select(item => KeyValuePair.Create(item.Key, item.Value with { Rests = new RestingPlace(Plans.Celsius(25), 0.6) }))) };
-        double Up(DayPlanResult result) => result.Devices["camera"].Spans.Where(span => span.Activity == DeviceActivity.Up).Sum(span => (span.End - span.Start).Minutes);
+        double Up(SimulationResult result) => result.Devices["camera"].Spans.Where(span => span.Activity == DeviceActivity.Up).Sum(span => (span.End - span.Start).Minutes);
         Assert.True(Up(pocket.Run()) > Up(plan.Run()) + 10);
     }
 
@@ -186,12 +186,12 @@ public sealed class DayPlanTests
     {
         using var source = new CancellationTokenSource();
         source.Cancel();
-        Assert.Throws<OperationCanceledException>(() => DayPlanRun.Run(Plans.Rig, Plans.Plan(3, 6), null, source.Token));
+        Assert.Throws<OperationCanceledException>(() => DaySimulation.Run(Plans.Rig, Plans.Plan(3, 6), null, source.Token));
     }
 
     private static KitBattery Low => new(Plans.Brick98) { Charge = Ratio.FromPercent(10) };
 
-    internal static string Story(DayPlanResult result) => string.Join('\n',
+    internal static string Story(SimulationResult result) => string.Join('\n',
         result.Batteries.SelectMany(battery => battery.Value.Spans.Select(span => $"{battery.Key} {span.Start.Hours:F3}-{span.End.Hours:F3} {span.Place.InWords()} {span.ChargeAtStart.Percent:F1}->{span.ChargeAtEnd.Percent:F1} {span.TemperatureAtEnd.DegreesCelsius:F1}"))
             .Concat(result.DownTimes.Select(down => $"{down.Device} {down.Start.Hours:F3}-{down.End.Hours:F3} {down.Cause} {down.Because} {down.Block} {down.InTake}")));
 }

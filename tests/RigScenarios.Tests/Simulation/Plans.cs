@@ -53,7 +53,7 @@ internal static class Plans
 
     public static OrderedMap<DayCharger> One(DayCharger charger) => new([new("charger", charger)]);
 
-    public static DayPlanResult Run(this DayPlan plan, PoweredBuild? rig = null) => DayPlanRun.Run(rig ?? Rig, plan, null, TestContext.Current.CancellationToken);
+    public static SimulationResult Run(this DayPlan plan, PoweredBuild? rig = null) => DaySimulation.Run(rig ?? Rig, plan, null, TestContext.Current.CancellationToken);
 
     public static ElectricPotential Volts(double volts) => ElectricPotential.FromVolts(volts);
 

@@ -13,7 +13,7 @@ public static class ChargeOverDay
     /// <param name="plan">The plan.</param>
     /// <param name="result">How it went; of this plan.</param>
     /// <param name="title">What the chart answers.</param>
-    public static Figure Of(DayPlan plan, DayPlanResult result, string title = "How full is each battery?")
+    public static Figure Of(DayPlan plan, SimulationResult result, string title = "How full is each battery?")
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(result);

@@ -21,7 +21,7 @@ public static class DayTimeline
     /// <param name="title">The line above it.</param>
     /// <param name="slug">Short name of the drawing, see <see cref="Drawing.Slug"/>.</param>
     /// <exception cref="ArgumentException">The result belongs to other days or batteries.</exception>
-    public static Drawing Of(DayPlan plan, DayPlanResult result, string title = "Where each battery is, hour by hour", string slug = "batteries-over-the-days")
+    public static Drawing Of(DayPlan plan, SimulationResult result, string title = "Where each battery is, hour by hour", string slug = "batteries-over-the-days")
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(result);
@@ -43,7 +43,7 @@ public static class DayTimeline
 }
 
 /// <summary>What a timeline shows, the same for all widths.</summary>
-internal sealed record TimelinePicture(DayPlan Plan, DayPlanResult Result)
+internal sealed record TimelinePicture(DayPlan Plan, SimulationResult Result)
 {
     /// <summary>Blocks, takes and resets as planned.</summary>
     public IReadOnlyList<PlannedStretch> Stretches { get; } = Plan.Stretches();

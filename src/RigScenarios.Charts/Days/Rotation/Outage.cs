@@ -13,7 +13,7 @@ namespace RigScenarios.Charts.Days.Rotation;
 internal sealed record Outage(string Letter, Duration Start, Duration End, IReadOnlyList<DownTime> Downs)
 {
     /// <summary>All of a result, with letters in order.</summary>
-    public static IReadOnlyList<Outage> Of(DayPlanResult result)
+    public static IReadOnlyList<Outage> Of(SimulationResult result)
     {
         var groups = new List<List<DownTime>>();
         foreach (var down in result.DownTimes.Where(down => down.Cause != DownCause.PlannedSwap).OrderBy(down => down.Start.Seconds))
@@ -27,7 +27,7 @@ internal sealed record Outage(string Letter, Duration Start, Duration End, IRead
     }
 
     /// <summary>What is down and why, as the list under a day tells it.</summary>
-    public string Words(DayPlanResult result, DayPlan plan)
+    public string Words(SimulationResult result, DayPlan plan)
     {
         var devices = string.Join(", ", Downs.Select(down => result.Devices[down.Device].Title).Distinct());
         var causes = string.Join(", then ", Downs.Select(down => down.Because).Distinct());

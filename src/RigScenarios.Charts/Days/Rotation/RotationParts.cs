@@ -12,7 +12,7 @@ public static class RotationParts
     /// <param name="plan">The plan.</param>
     /// <param name="result">How it went; of this plan.</param>
     /// <param name="notPlanned">What was taken for what nobody planned, each in a sentence.</param>
-    public static IEnumerable<PagePart> Of(DayPlan plan, DayPlanResult result, IReadOnlyList<string> notPlanned)
+    public static IEnumerable<PagePart> Of(DayPlan plan, SimulationResult result, IReadOnlyList<string> notPlanned)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(result);

@@ -11,7 +11,7 @@ internal static class TimelineWords
     public static string DayTitle(DayPlan plan, int number) => plan.Days[number - 1].Title is { } title ? $"Day {number}: {title}" : $"Day {number}";
 
     /// <summary>Whether a day completes, and where it first breaks.</summary>
-    public static string Outcome(DayPlanResult result, int number)
+    public static string Outcome(SimulationResult result, int number)
     {
         var first = result.DownTimes.FirstOrDefault(down => down.Day == number && down.Cause != DownCause.PlannedSwap);
         return first is null ? "completes" : $"breaks at {DayPlanWords.Clock(first.Start, 1)}";
@@ -20,20 +20,20 @@ internal static class TimelineWords
     /// <summary>Whole percent, without the sign.</summary>
     public static string Number(Ratio share) => Rounding.Text(Math.Round(share.Percent), 3);
 
-    public static string Caption(DayPlan plan, DayPlanResult result)
+    public static string Caption(DayPlan plan, SimulationResult result)
     {
         var night = result.Days.Count > 1 ? " Nights are pressed together." : "";
         return $"{DayPlanWords.Answer(result, plan)} In a battery's row the line is its charge, from empty at the foot to full at the top; numbers are percent of what it holds today.{night}";
     }
 
-    public static string Alternative(DayPlan plan, DayPlanResult result)
+    public static string Alternative(DayPlan plan, SimulationResult result)
     {
         var days = result.Days.Select(day => $"{DayTitle(plan, day.Number)}, {DayPlanWords.Clock(day.Start, 1)} to {DayPlanWords.Clock(day.End, 1)}: {Outcome(result, day.Number)}, "
             + $"{result.Swaps.Count(swap => swap.Day == day.Number)} swaps; at its end {string.Join(", ", day.ChargeAtEnd.Select(item => $"{item.Key} {Number(item.Value)} %"))}.");
         return $"Timeline of {result.Batteries.Count} batteries over {result.Days.Count} days. {DayPlanWords.Answer(result, plan)} {string.Join(" ", days)}";
     }
 
-    public static ChartTable Table(DayPlan plan, DayPlanResult result)
+    public static ChartTable Table(DayPlan plan, SimulationResult result)
     {
         var count = result.Days.Count;
         var rows = result.Batteries.SelectMany(battery => battery.Value.Spans.Select(span => new object?[]

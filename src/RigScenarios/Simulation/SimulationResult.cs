@@ -138,7 +138,7 @@ public sealed record DayOutcome(
     int Number, Duration Start, Duration End, OrderedMap<Ratio> ChargeAtStart, OrderedMap<Ratio> ChargeAtEnd, Energy FromPacks, Energy FromWall, bool Completes);
 
 /// <summary>How the days went.</summary>
-public sealed record DayPlanResult
+public sealed record SimulationResult
 {
     /// <summary>Whether every essential device ran whenever it was asked for, but for planned swaps and the restarts after them.</summary>
     public bool Completes => Days.All(day => day.Completes);

@@ -7,7 +7,7 @@ namespace RigScenarios.Simulation;
 /// Days in a row with several batteries: one is on the rig, the others rest or are charged, and swaps follow a policy. All is continuous in time; what
 /// happens is found where it happens. Model and limits: docs/days.md.
 /// </summary>
-public static class DayPlanRun
+public static class DaySimulation
 {
     /// <summary>Runs a build through the days of a plan. The plan's batteries stand in for the build's own.</summary>
     /// <param name="powered">The build.</param>
@@ -18,7 +18,7 @@ public static class DayPlanRun
     /// <exception cref="InvalidOperationException">What a device draws in a state that is asked of it is not known.</exception>
     /// <exception cref="Wiring.WiringException">With a full pack and no load something would see more than its maximum voltage.</exception>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static DayPlanResult Run(PoweredBuild powered, DayPlan plan, IProgress<double>? progress = null, CancellationToken cancellation = default)
+    public static SimulationResult Run(PoweredBuild powered, DayPlan plan, IProgress<double>? progress = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(powered);
         ArgumentNullException.ThrowIfNull(plan);
