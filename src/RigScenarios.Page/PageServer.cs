@@ -10,7 +10,7 @@ using RigScenarios.Page.Live;
 using RigScenarios.Page.OwnFiles;
 using RigScenarios.Page.Rigs;
 using RigScenarios.Page.Shelf;
-using RigScenarios.Page.Site;
+using RigScenarios.Page.WebFiles;
 
 namespace RigScenarios.Page;
 
@@ -134,7 +134,7 @@ public sealed class PageServer : IAsyncDisposable
         });
         application.UseWebSockets(new WebSocketOptions { KeepAliveInterval = TimeSpan.FromSeconds(20), KeepAliveTimeout = TimeSpan.FromSeconds(20) });
         application.UseRouting();
-        new SiteFiles().Map(application);
+        new WebFileEndpoints().Map(application);
         new ShelfEndpoints(shelf, files).Map(application);
         new FileEndpoints(files, watch, options.Limits).Map(application);
         new RigEndpoints(files, watch, options).Map(application);

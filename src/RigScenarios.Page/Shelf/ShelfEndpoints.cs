@@ -4,7 +4,7 @@ using Microsoft.AspNetCore.Routing;
 using RigScenarios.Page.Address;
 using RigScenarios.Page.Answers;
 using RigScenarios.Page.OwnFiles;
-using RigScenarios.Page.Site;
+using RigScenarios.Page.WebFiles;
 
 namespace RigScenarios.Page.Shelf;
 
@@ -29,12 +29,12 @@ internal sealed class ShelfEndpoints(NotebookShelf shelf, RigFiles files)
     private async Task PictureAsync(HttpContext context)
     {
         var file = shelf.Find((string)context.GetRouteValue("notebook")!)?.PictureFile;
-        if (file is null || SiteFile.TypeOf(file.ToLowerInvariant()) is not ("image/svg+xml" or "image/png") || new FileInfo(file) is not { Exists: true, LinkTarget: null, Length: <= LargestPicture })
+        if (file is null || WebFile.TypeOf(file.ToLowerInvariant()) is not ("image/svg+xml" or "image/png") || new FileInfo(file) is not { Exists: true, LinkTarget: null, Length: <= LargestPicture })
         {
             context.Response.StatusCode = StatusCodes.Status404NotFound;
             return;
         }
         PageHeaders.ForPicture(context);
-        await new SiteFile(await File.ReadAllBytesAsync(file, context.RequestAborted), SiteFile.TypeOf(file.ToLowerInvariant())!).WriteAsync(context);
+        await new WebFile(await File.ReadAllBytesAsync(file, context.RequestAborted), WebFile.TypeOf(file.ToLowerInvariant())!).WriteAsync(context);
     }
 }

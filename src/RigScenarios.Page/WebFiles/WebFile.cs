@@ -2,10 +2,10 @@ using System.Security.Cryptography;
 using Microsoft.AspNetCore.Http;
 using RigScenarios.Page.Address;
 
-namespace RigScenarios.Page.Site;
+namespace RigScenarios.Page.WebFiles;
 
 /// <summary>A file of the page itself: its content, and a mark by which a browser sees that it has it already.</summary>
-internal sealed class SiteFile(byte[] content, string type)
+internal sealed class WebFile(byte[] content, string type)
 {
     private readonly string mark = $"\"{Convert.ToHexStringLower(SHA256.HashData(content))[..32]}\"";
 

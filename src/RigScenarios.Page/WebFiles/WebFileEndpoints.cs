@@ -4,23 +4,23 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using RigScenarios.Charts.Pages;
 
-namespace RigScenarios.Page.Site;
+namespace RigScenarios.Page.WebFiles;
 
 /// <summary>
 /// The pages and what they load. All of it lies inside the program: a name is looked up in a list, and no path is made of it.
 /// </summary>
-internal sealed class SiteFiles
+internal sealed class WebFileEndpoints
 {
     private const string Prefix = "site/";
 
-    private readonly Dictionary<string, Lazy<SiteFile>> files = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Lazy<WebFile>> files = new(StringComparer.Ordinal);
 
-    public SiteFiles()
+    public WebFileEndpoints()
     {
-        var assembly = typeof(SiteFiles).Assembly;
+        var assembly = typeof(WebFileEndpoints).Assembly;
         foreach (var resource in assembly.GetManifestResourceNames().Where(name => name.StartsWith(Prefix, StringComparison.Ordinal)))
         {
-            if (SiteFile.TypeOf(resource) is not { } type)
+            if (WebFile.TypeOf(resource) is not { } type)
                 continue;
             Add(resource[Prefix.Length..], type, () =>
             {
@@ -44,7 +44,7 @@ internal sealed class SiteFiles
         routes.MapGet("/file/{folder}/{name}", context => WriteAsync(context, "file.html"));
     }
 
-    private void Add(string name, string type, Func<byte[]> read) => files[name] = new Lazy<SiteFile>(() => new SiteFile(read(), type));
+    private void Add(string name, string type, Func<byte[]> read) => files[name] = new Lazy<WebFile>(() => new WebFile(read(), type));
 
     private async Task WriteAsync(HttpContext context, string name)
     {
