@@ -1,5 +1,6 @@
 using RigScenarios.Answers;
 using RigScenarios.Files.Formats;
+using RigScenarios.Limits;
 using RigScenarios.Scenarios;
 using RigScenarios.Wiring;
 

@@ -1,19 +1,7 @@
+using RigScenarios.Limits;
 using UnitsNet;
 
 namespace RigScenarios.Answers;
-
-/// <summary>What kind of load stands against a limit.</summary>
-public enum LoadCase
-{
-    /// <summary>What the devices draw in their states.</summary>
-    Steady,
-
-    /// <summary>Everything that works draws its most at once, for a moment: motors against a stiff ring.</summary>
-    Peak,
-
-    /// <summary>Devices that are switched on together draw what they draw then.</summary>
-    StartUp,
-}
 
 /// <summary>One limit of the wiring with the worst load on it.</summary>
 /// <param name="Element">Name of the element in the network; <see cref="Battery"/> for the battery.</param>

@@ -1,5 +1,6 @@
 using RigScenarios.Builds;
 using RigScenarios.Files.Formats;
+using RigScenarios.Limits;
 using RigScenarios.Parts;
 using RigScenarios.Wiring;
 using UnitsNet;

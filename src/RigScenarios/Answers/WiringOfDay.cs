@@ -1,6 +1,7 @@
 using RigScenarios.Batteries;
 using RigScenarios.Builds;
 using RigScenarios.Days;
+using RigScenarios.Limits;
 using RigScenarios.Parts;
 using RigScenarios.Wiring;
 using UnitsNet;

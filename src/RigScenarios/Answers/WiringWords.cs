@@ -1,4 +1,5 @@
 using RigScenarios.Batteries;
+using RigScenarios.Limits;
 using RigScenarios.Simulation;
 using RigScenarios.Wiring;
 using UnitsNet;

@@ -61,8 +61,31 @@ public static class ScenarioPath
         }
         if (steps is ["builds", var build, "places", var thing, _] && scenario.Builds.TryGetValue(build, out var chosen) && !chosen.Places.ContainsKey(thing) && chosen.Things.Contains(thing))
             scenario = scenario with { Builds = scenario.Builds.With(build, WithUsualPlace(scenario, chosen, thing)) };
-        return ScenarioFormat.Whole.TrySet(scenario, steps, new TextNode(text, TextPlace.None), path, log, out var changed) ? changed : scenario;
+        if (NodeOf(text, path, log) is not { } node)
+            return scenario;
+        return ScenarioFormat.Whole.TrySet(scenario, steps, node, path, log, out var changed) ? changed : scenario;
     }
+
+    /// <summary>The value as a file would hold it: in braces a whole group, in brackets a list, else plain text; null if it can't be read.</summary>
+    private static FileNode? NodeOf(string text, string path, ReadLog log)
+    {
+        if (text.TrimStart() is not ['{' or '[', ..])
+            return new TextNode(text, TextPlace.None);
+        var inside = new ReadLog("");
+        if (YamlTree.Read($"value: {text}", inside) is { Entries: [{ Value: var node }] })
+            return Unplaced(node);
+        foreach (var problem in inside.Problems)
+            log.Error(path, problem.Problem, problem.Accepted);
+        return null;
+    }
+
+    /// <summary>A place in a text that no file holds would mislead.</summary>
+    private static FileNode Unplaced(FileNode node) => node switch
+    {
+        MapNode map => new MapNode([.. map.Entries.Select(entry => new MapEntry(entry.Key, TextPlace.None, Unplaced(entry.Value)))], TextPlace.None),
+        ListNode list => new ListNode([.. list.Items.Select(Unplaced)], TextPlace.None),
+        _ => node with { At = TextPlace.None },
+    };
 
     /// <summary>A thing without a place stands where things of its kind usually do: a change starts from there.</summary>
     private static Build WithUsualPlace(Scenario scenario, Build build, string thing)

@@ -1,4 +1,5 @@
 using RigScenarios.Answers;
+using RigScenarios.Limits;
 using RigScenarios.Tests.Files;
 using RigScenarios.Wiring;
 using UnitsNet;

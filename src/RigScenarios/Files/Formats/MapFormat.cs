@@ -60,6 +60,14 @@ public sealed partial class MapFormat<T>(Format<T> form, string oneOf) : Format<
     {
         changed = null;
         owner ??= OrderedMap<T>.Empty;
+        // A whole entry, in the braces of the file's own syntax or as one plain value, replaces the one of its name or is added.
+        if (steps.Length == 1 && (node is not TextNode || form is PlainFormat<T>) && Name().IsMatch(steps[0]))
+        {
+            if (!form.TryRead(node, path, log, out var whole))
+                return false;
+            changed = owner.With(steps[0], whole);
+            return true;
+        }
         if (steps.IsEmpty || !owner.TryGetValue(steps[0], out var item))
         {
             log.Error(path, steps.IsEmpty ? $"This names no {oneOf}." : $"There is no {oneOf} \"{steps[0]}\".",

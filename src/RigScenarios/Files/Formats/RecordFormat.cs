@@ -78,9 +78,11 @@ public sealed class RecordFormat<T>(Func<T> blank, string about, params Field<T>
     public override bool TrySet(T? owner, ReadOnlySpan<string> steps, FileNode node, string path, ReadLog log, [MaybeNullWhen(false)] out T changed)
     {
         changed = default;
+        if (steps.IsEmpty && node is not TextNode)
+            return TryRead(node, path, log, out changed);
         if (steps.IsEmpty)
         {
-            log.Error(path, "This names a whole group.", $"one of its fields: {Keys()}");
+            log.Error(path, "This names a whole group.", $"one of its fields: {Keys()}; or all of it in braces");
             return false;
         }
         if (Find(steps[0]) is not { } field)
