@@ -45,18 +45,16 @@ internal sealed class AirTemperature
         return (kelvin, slopes[i], i + 1 < starts.Length ? starts[i + 1] : double.PositiveInfinity);
     }
 
-    private static List<(double Start, double Kelvin, double Slope)> Lines(ShootingDay day, double otherwise, double midnight, double start, double end)
+    private static List<(double Start, double Kelvin, double Slope)> Lines(
+        ShootingDay day, double otherwise, double midnight, double start, double end)
     {
-        var points = day.AmbientPoints.Select(point => (Time: midnight + point.Time.ToTimeSpan().TotalSeconds, point.Temperature.Kelvins)).ToList();
+        var points = day.AmbientPoints.Zip(
+            day.AmbientPointTimes(), (point, time) => (Time: midnight + time, point.Temperature.Kelvins)).ToList();
         if (points.Count == 0)
             return [(start, day.Ambient?.Kelvins ?? otherwise, 0)];
         var lines = new List<(double, double, double)> { (double.NegativeInfinity, points[0].Kelvins, 0) };
-        for (var i = 0; i + 1 < points.Count; i++)
-        {
-            if (!(points[i + 1].Time > points[i].Time))
-                throw new ArgumentException($"The ambient points of {day.Title ?? "the day"} don't rise in time; accepted: each later than the one before.", nameof(day));
-            lines.Add((points[i].Time, points[i].Kelvins, (points[i + 1].Kelvins - points[i].Kelvins) / (points[i + 1].Time - points[i].Time)));
-        }
+        foreach (var (from, to) in points.Zip(points.Skip(1)))
+            lines.Add((from.Time, from.Kelvins, (to.Kelvins - from.Kelvins) / (to.Time - from.Time)));
         lines.Add((points[^1].Time, points[^1].Kelvins, 0));
 
         // Only what lies within the day; the line that holds at its start begins there.

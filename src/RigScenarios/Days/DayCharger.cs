@@ -15,14 +15,14 @@ public enum BayOrder
 
 /// <summary>Hours of every day.</summary>
 /// <param name="From">Begin.</param>
-/// <param name="To">End; one that is not after the begin lies on the next day.</param>
+/// <param name="To">End; one before the begin lies on the next day. Begin and end at one time are no hours at all.</param>
 public sealed record ClockRange(TimeOnly From, TimeOnly To)
 {
     /// <summary>The begin, seconds from midnight.</summary>
     internal double FromSeconds => From.ToTimeSpan().TotalSeconds;
 
     /// <summary>How long, s.</summary>
-    internal double LengthSeconds => To > From ? (To - From).TotalSeconds : 86400 - (From - To).TotalSeconds is var rest && rest > 0 ? rest : 86400;
+    internal double LengthSeconds => To >= From ? (To - From).TotalSeconds : 86400 - (From - To).TotalSeconds;
 }
 
 /// <summary>A charger with its bays and the power it has. The maker's limits of charger and battery go before all values here.</summary>
@@ -60,14 +60,14 @@ public sealed record DayCharger
     /// <summary>How it serves its bays.</summary>
     public BayOrder Order { get; init; }
 
-    /// <summary>Largest power from the wall, generator or vehicle outlet; no limit if null. Above 0.</summary>
+    /// <summary>Largest power from the wall, generator or vehicle outlet; no limit if null. 0 or more; with 0 W nothing is charged.</summary>
     public Power? WallLimit
     {
         get;
         init
         {
             if (value is { } given)
-                Require.Positive((double)given.Watts, "W");
+                Require.NotNegative((double)given.Watts, "W");
             field = value;
         }
     }
@@ -84,7 +84,18 @@ public sealed record DayCharger
     } = Ratio.FromPercent(88);
 
     /// <summary>The hours of every day in which it has power; at all hours if empty.</summary>
-    public IReadOnlyList<ClockRange> PowerHours { get; init; } = [];
+    /// <exception cref="ArgumentException">One of them ends when it begins.</exception>
+    public IReadOnlyList<ClockRange> PowerHours
+    {
+        get;
+        init
+        {
+            ArgumentNullException.ThrowIfNull(value);
+            if (value.FirstOrDefault(range => range.From == range.To) is { } empty)
+                throw new ArgumentException($"The hours {empty.From:HH:mm} to {empty.To:HH:mm} are empty; accepted: an end that differs from the begin.", nameof(value));
+            field = value;
+        }
+    } = [];
 
     /// <summary>Temperature of the air around it; that of the moment if null.</summary>
     public Temperature? Ambient { get; init; }
@@ -105,13 +116,17 @@ public sealed record DayCharger
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Bays, Order, PowerHours.Count);
 
-    /// <summary>Whether it has power at a time, seconds from midnight of the first day.</summary>
-    internal bool HasPower(double seconds) => PowerHours.Count == 0 || PowerHours.Any(range => Since(range, seconds) < range.LengthSeconds);
+    private bool NeverHasPower => WallLimit is { Watts: 0 };
 
-    /// <summary>The next time at which power comes or goes; infinite if it is always there.</summary>
+    /// <summary>Whether it has power at a time, seconds from midnight of the first day.</summary>
+    internal bool HasPower(double seconds) => !NeverHasPower && (PowerHours.Count == 0 || PowerHours.Any(range => Since(range, seconds) < range.LengthSeconds));
+
+    /// <summary>The next time at which power comes or goes; infinite if it is always there, or never.</summary>
     internal double NextEdge(double seconds)
     {
         var next = double.PositiveInfinity;
+        if (NeverHasPower)
+            return next;
         foreach (var range in PowerHours)
         {
             var since = Since(range, seconds);

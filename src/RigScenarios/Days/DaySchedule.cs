@@ -19,6 +19,8 @@ internal sealed record DayStretch(int Day, string Name, DayBlock Block, double S
 /// <summary>The days of a plan on one line of time, in seconds from midnight of the first day.</summary>
 internal sealed class DaySchedule
 {
+    private const double SecondsPerDay = 86400;
+
     private const double EightOClock = 8 * 3600;
 
     /// <param name="plan">The plan.</param>
@@ -32,16 +34,23 @@ internal sealed class DaySchedule
         {
             var day = plan.Days[i];
             var title = day.Title ?? $"day {i + 1}";
-            var midnight = i * 86400.0;
-            var start = midnight + (day.Starts?.ToTimeSpan().TotalSeconds ?? EightOClock);
+            var midnight = i * SecondsPerDay;
+            var start = midnight + StartOf(day);
             if (day.Blocks.Count == 0)
                 throw new ArgumentException($"{title} has no block; accepted: one or more.", nameof(plan));
-            if (days.Count > 0 && start < days[^1].End)
+            if (i > 0 && BeginsTooEarly(plan.Days[i - 1], day))
                 throw new ArgumentException($"{title} begins before the day before it is over.", nameof(plan));
             days.Add((midnight, start, start + day.Length.Seconds));
         }
         Days = days;
     }
+
+    /// <summary>When the first block of a day begins, seconds from its midnight.</summary>
+    public static double StartOf(ShootingDay day) => day.Starts?.ToTimeSpan().TotalSeconds ?? EightOClock;
+
+    /// <summary>Whether a day begins before the day right before it is over.</summary>
+    public static bool BeginsTooEarly(ShootingDay before, ShootingDay day) =>
+        SecondsPerDay + StartOf(day) < StartOf(before) + before.Length.Seconds - 1e-6;
 
     /// <summary>Midnight, begin and end of each day.</summary>
     public IReadOnlyList<(double Midnight, double Start, double End)> Days { get; }

@@ -17,8 +17,8 @@ public sealed record ShootingDay
     public Temperature? Ambient { get; init; }
 
     /// <summary>
-    /// Temperature of the air at times of the day, in order; linear between them, flat before the first and after the last. Empty for
-    /// <see cref="Ambient"/> all day.
+    /// Temperature of the air at times of the day, in order; linear between them, flat before the first and after the last. A time that is
+    /// not later than the one before lies on the next day. Empty for <see cref="Ambient"/> all day.
     /// </summary>
     public IReadOnlyList<AmbientPoint> AmbientPoints { get; init; } = [];
 
@@ -27,6 +27,21 @@ public sealed record ShootingDay
 
     /// <summary>The length of all blocks together.</summary>
     public Duration Length => Duration.FromSeconds(Blocks.Values.Sum(block => block.Length.Seconds));
+
+    /// <summary>The times of <see cref="AmbientPoints"/>, seconds from the day's own midnight, rising.</summary>
+    internal IEnumerable<double> AmbientPointTimes()
+    {
+        var last = double.NegativeInfinity;
+        var midnight = 0.0;
+        foreach (var point in AmbientPoints)
+        {
+            var clock = point.Time.ToTimeSpan().TotalSeconds;
+            if (midnight + clock <= last)
+                midnight += 86400;
+            last = midnight + clock;
+            yield return last;
+        }
+    }
 
     // Lists compare by reference by themselves, and two days that say the same are the same.
 

@@ -1,3 +1,4 @@
+using RigScenarios.Days;
 using RigScenarios.Files.Formats;
 using RigScenarios.Scenarios;
 
@@ -31,18 +32,47 @@ internal static class SwapsCheck
             if (!devices.Contains(name) && scenario.PartOf(name)?.Power is null)
                 log.Error($"internal-batteries.{name}", $"No build has a device \"{name}\".", devices.Count == 0 ? null : string.Join(", ", devices.Take(30)), log.Nearest(name, devices));
         }
-        foreach (var (name, day) in scenario.Days)
-        {
-            for (var i = 1; i < day.AmbientPoints.Count; i++)
-            {
-                if (day.AmbientPoints[i].Time <= day.AmbientPoints[i - 1].Time)
-                    log.Error($"days.{name}.ambient-points.{i + 1}.time", "This time is not later than the one before.", "times that rise");
-            }
-        }
         foreach (var (name, charger) in scenario.Chargers)
         {
             if (charger.Lowest >= charger.Highest)
                 log.Error($"chargers.{name}.lowest", $"The battery would have to be above {charger.Lowest.DegreesCelsius:G4} °C and below {charger.Highest.DegreesCelsius:G4} °C.", "a lower temperature than \"highest\"");
+        }
+        SwapPolicyCheck.Run(scenario, log);
+        DaysInOrder(scenario, log);
+        AirPoints(scenario, log);
+    }
+
+    private static void DaysInOrder(Scenario scenario, ReadLog log)
+    {
+        foreach (var ((_, before), (name, day)) in scenario.Days.Zip(scenario.Days.Skip(1)))
+        {
+            if (!DaySchedule.BeginsTooEarly(before, day))
+                continue;
+            var over = TimeSpan.FromSeconds(DaySchedule.StartOf(before)) + before.Length.ToTimeSpan() - TimeSpan.FromDays(1);
+            log.Error(
+                $"days.{name}{(day.Starts is null ? "" : ".starts")}",
+                $"The day begins at {TimeSpan.FromSeconds(DaySchedule.StartOf(day)):hh\\:mm}, before the day before it is over.",
+                over < TimeSpan.FromDays(1)
+                    ? $"\"starts\" at {Later(over):hh\\:mm} or later, or shorter blocks on the day before"
+                    : "shorter blocks on the day before, or its blocks from midnight on as this day's own");
+        }
+    }
+
+    // Up to the next minute, because a file's clock has no seconds.
+    private static TimeSpan Later(TimeSpan time) => TimeSpan.FromMinutes(Math.Ceiling(time.TotalMinutes - 1e-6));
+
+    private static void AirPoints(Scenario scenario, ReadLog log)
+    {
+        foreach (var (name, day) in scenario.Days)
+        {
+            var end = DaySchedule.StartOf(day) + day.Length.Seconds;
+            var times = day.AmbientPointTimes().ToList();
+            // A point past the end is usual: it says where the air is going. One half a day past it is a slip in the order.
+            var late = times.FindIndex(time => time >= 86400 && time > end + (12 * 3600));
+            if (late > 0)
+                log.Warning(
+                    $"days.{name}.ambient-points.{late + 1}.time",
+                    "This time is not later than the one before it, so it is taken for the next day, long after the last block.");
         }
     }
 }

@@ -35,9 +35,9 @@ internal static class SwapsFormat
         Fields<DayCharger>.Required("current", PartFormat.Amperes, charger => charger.Current, (charger, value) => charger with { Current = value }, "Charging current of each bay."),
         Fields<DayCharger>.Optional("termination", PartFormat.Amperes, charger => charger.Termination, (charger, value) => charger with { Termination = value }, "Current at which a battery counts as full; a twentieth of its capacity in an hour if left out."),
         new Field<DayCharger, BayOrder>("order", new ChoiceFormat<BayOrder>(), charger => charger.Order != BayOrder.Shared, charger => charger.Order, (charger, value) => charger with { Order = value }, false, "How it serves its bays; shared if left out."),
-        new Field<DayCharger, Power>("wall-limit", PartFormat.Watts, charger => charger.WallLimit is not null, charger => charger.WallLimit.GetValueOrDefault(), (charger, value) => charger with { WallLimit = value.Watts > 0 ? value : null }, false, "Largest power from the wall, generator or vehicle; none if left out."),
+        new Field<DayCharger, Power>("wall-limit", PartFormat.Watts, charger => charger.WallLimit is not null, charger => charger.WallLimit.GetValueOrDefault(), (charger, value) => charger with { WallLimit = value }, false, "Largest power from the wall, generator or vehicle; no limit if left out, nothing is charged with 0 W."),
         new Field<DayCharger, Ratio>("efficiency", PartFormat.Shares, charger => charger.Efficiency.Percent != 88, charger => charger.Efficiency, (charger, value) => charger with { Efficiency = value }, false, "Power into the battery over power from the wall; 88 % if left out."),
-        new Field<DayCharger, IReadOnlyList<ClockRange>>("power-hours", new ListFormat<ClockRange>(Hours, 20), charger => charger.PowerHours.Count > 0, charger => charger.PowerHours, (charger, value) => charger with { PowerHours = value }, false, "The hours of every day in which it has power; at all hours if left out."),
+        new Field<DayCharger, IReadOnlyList<ClockRange>>("power-hours", new ListFormat<ClockRange>(Hours, 20, 1), charger => charger.PowerHours.Count > 0, charger => charger.PowerHours, (charger, value) => charger with { PowerHours = value }, false, "The hours of every day in which it has power; at all hours if left out."),
         Fields<DayCharger>.Optional("ambient", ScenarioFormat.Air, charger => charger.Ambient, (charger, value) => charger with { Ambient = value }, "Temperature of the air around it; that of the moment if left out."),
         new Field<DayCharger, Temperature>("lowest", ScenarioFormat.Air, charger => charger.Lowest.DegreesCelsius != 10, charger => charger.Lowest, (charger, value) => charger with { Lowest = value }, false, "Below this temperature of the battery it waits; 10 °C if left out."),
         new Field<DayCharger, Temperature>("highest", ScenarioFormat.Air, charger => charger.Highest.DegreesCelsius != 45, charger => charger.Highest, (charger, value) => charger with { Highest = value }, false, "Above this temperature of the battery it waits; 45 °C if left out."));
@@ -80,7 +80,7 @@ internal static class SwapsFormat
 
     /// <summary>The air through a day.</summary>
     public static readonly Field<ShootingDay> OfDay = new Field<ShootingDay, IReadOnlyList<AmbientPoint>>(
-        "ambient-points", new ListFormat<AmbientPoint>(Point, 50), day => day.AmbientPoints.Count > 0, day => day.AmbientPoints, (day, value) => day with { AmbientPoints = value }, false, "Temperature of the air at times of the day, linear between them; they go before \"ambient\".");
+        "ambient-points", new ListFormat<AmbientPoint>(Point, 50), day => day.AmbientPoints.Count > 0, day => day.AmbientPoints, (day, value) => day with { AmbientPoints = value }, false, "Temperature of the air at times of the day, in order, linear between them; a time that is not later than the one before lies on the next day. They go before \"ambient\".");
 
     /// <summary>The groups of a scenario.</summary>
     public static readonly Field<Scenario>[] OfScenario =
@@ -95,7 +95,7 @@ internal static class SwapsFormat
     /// <summary>Hours of every day, such as "19:00-07:00".</summary>
     private sealed class HoursFormat : PlainFormat<ClockRange>
     {
-        public override string Accepted => "two times of day with a hyphen between them in quotes, such as \"19:00-07:00\"";
+        public override string Accepted => "two different times of day with a hyphen between them in quotes, such as \"19:00-07:00\"";
 
         public override JsonObject Schema() => new() { ["type"] = "string", ["pattern"] = "^([01]?[0-9]|2[0-3]):[0-5][0-9]-([01]?[0-9]|2[0-3]):[0-5][0-9]$" };
 
@@ -105,7 +105,8 @@ internal static class SwapsFormat
             string[] formats = ["H:mm", "HH:mm"];
             if (text.Split('-') is not [var from, var to]
                 || !TimeOnly.TryParseExact(from, formats, CultureInfo.InvariantCulture, DateTimeStyles.None, out var begin)
-                || !TimeOnly.TryParseExact(to, formats, CultureInfo.InvariantCulture, DateTimeStyles.None, out var end))
+                || !TimeOnly.TryParseExact(to, formats, CultureInfo.InvariantCulture, DateTimeStyles.None, out var end)
+                || begin == end)
                 return false;
             value = new ClockRange(begin, end);
             return true;

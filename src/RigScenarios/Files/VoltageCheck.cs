@@ -1,4 +1,3 @@
-using RigScenarios.Batteries;
 using RigScenarios.Builds;
 using RigScenarios.Files.Formats;
 using RigScenarios.Scenarios;
@@ -19,15 +18,9 @@ internal static class VoltageCheck
         // A label without its two figures was told of where it stands.
         if (battery.Energy.Joules <= 0 || battery.Voltage.Volts <= 0)
             return;
-        double full;
-        try
+        if (!FullVoltage.TryOf(batteryPart, out var full, out var problem))
         {
-            var pack = PackModel.From(battery, batteryPart.Mass, batteryPart.Size, null).Pack;
-            full = pack.SeriesGroups * pack.OpenCircuitVoltage.At(UnitsNet.Ratio.FromPercent(100)).Volts;
-        }
-        catch (ArgumentException exception)
-        {
-            log.Error($"{at}.battery.item", $"The battery \"{build.Battery.Item}\" does not add up: {exception.Message.Split(" (Parameter")[0]}");
+            log.Error($"{at}.battery.item", $"The battery \"{build.Battery.Item}\" does not add up: {problem}");
             return;
         }
         foreach (var (name, use) in build.Regulators)

@@ -3,6 +3,7 @@ using RigScenarios.Files;
 using RigScenarios.Scenarios;
 using RigScenarios.Simulation;
 using RigScenarios.Tests.Simulation;
+using UnitsNet;
 
 namespace RigScenarios.Tests.Files;
 
@@ -128,6 +129,12 @@ public sealed class SwapsTests
     [InlineData("19:00-06:00", "19:00 to 06:00", "chargers.van.power-hours.2", "19:00-07:00")]
     [InlineData("order: in-turn", "order: in-tern", "chargers.van.order", "in-turn")]
     [InlineData("time: \"13:00\"", "time: \"06:00\"", "days.first.ambient-points.2.time", "not later")]
+    [InlineData("\"12:00-13:30\", \"19:00-06:00\"", "", "chargers.van.power-hours", "Found an empty list. Accepted: a list in square brackets, 1 to 20")]
+    [InlineData("12:00-13:30", "12:00-12:00", "chargers.van.power-hours.1", "two different times of day")]
+    [InlineData("warning-voltage: 13 V", "warning-voltage: 17 V", "swaps.warning-voltage", "such as \"13.2 V\"")]
+    [InlineData("warning-voltage: 13 V", "reserve: 100 %", "swaps.reserve", "again and again")]
+    [InlineData("swap-time: 45 s", "swap-time: 2 h", "swaps.swap-time", "Each swap takes 120 min without a battery; one or two minutes are usual. The block \"talk\" of \"first\" is over before, after 30 min.")]
+    [InlineData("morning: {length: 4 h,", "morning: {length: 23 h,", "days.second.starts", "begins at 08:00, before the day before it is over. Accepted: \"starts\" at 08:30 or later")]
     [InlineData("reset-states: {camera: off}", "reset-states: {camra: off}", "days.first.blocks.evening.states.camra", "camera")]
     public void What_is_wrong_is_told_with_its_place(string right, string wrong, string path, string said)
     {
@@ -135,5 +142,28 @@ public sealed class SwapsTests
         var problem = Assert.Single(ScenarioFile.TryRead(folder.Write("lake.yaml", Text.Replace(right, wrong, StringComparison.Ordinal))).Problems);
         Assert.Equal(path, problem.Path);
         Assert.Contains(said, problem.ToString(), StringComparison.Ordinal);
+        Assert.True(problem.At.Line > 1);
+    }
+
+    [Fact]
+    public void A_reserve_that_a_battery_starts_below_is_refused_only_where_nothing_charges_it()
+    {
+        using var folder = new TemporaryFolder();
+        var low = Text.Replace("charge: 70 %", "charge: 12 %", StringComparison.Ordinal).Replace("warning-voltage: 13 V", "reserve: 15 %", StringComparison.Ordinal);
+        Assert.Empty(ScenarioFile.TryRead(folder.Write("lake.yaml", low)).Problems);
+        var problem = Assert.Single(ScenarioFile.TryRead(folder.Write("lake.yaml", low.Replace("bays: 2", "bays: 0", StringComparison.Ordinal))).Problems);
+        Assert.Equal("swaps.reserve", problem.Path);
+        Assert.Contains("starts with 12 %", problem.Problem, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_wall_that_gives_nothing_stays_so_through_a_file()
+    {
+        using var folder = new TemporaryFolder();
+        var scenario = ScenarioFile.Read(folder.Write("lake.yaml", Text.Replace("wall-limit: 90 W", "wall-limit: 0 W", StringComparison.Ordinal)));
+        Assert.Equal(Power.Zero, scenario.Chargers["van"].WallLimit);
+        Assert.Equal(scenario.Chargers, ScenarioFile.Read(folder.Write("again.yaml", ScenarioFile.Text(scenario))).Chargers);
+        var (build, plan) = ScenarioPlan.Of(scenario, "tripod", []);
+        Assert.Equal(0, DaySimulation.Run(build, plan, null, TestContext.Current.CancellationToken).FromWall.WattHours);
     }
 }

@@ -194,8 +194,9 @@ internal sealed class TimelineRows
     private void Charger(string name)
     {
         Name(name + " has power", y + 15);
-        var hours = picture.Plan.Chargers[name].PowerHours;
-        foreach (var (from, to) in pieces)
+        var charger = picture.Plan.Chargers[name];
+        var hours = charger.PowerHours;
+        foreach (var (from, to) in charger.WallLimit is { Watts: 0 } ? [] : pieces)
         {
             foreach (var (start, end) in hours.Count == 0 ? [(from, to)] : hours.SelectMany(range => Clocked(range)))
             {

@@ -189,19 +189,20 @@ public sealed class MoneyFormat : PlainFormat<Money>
 /// <typeparam name="T">A value.</typeparam>
 /// <param name="form">The form of each.</param>
 /// <param name="most">The greatest number of values.</param>
-public sealed class ListFormat<T>(Format<T> form, int most) : Format<IReadOnlyList<T>>, IAcceptedText
+/// <param name="least">The smallest number of values.</param>
+public sealed class ListFormat<T>(Format<T> form, int most, int least = 0) : Format<IReadOnlyList<T>>, IAcceptedText
 {
     /// <inheritdoc/>
-    public string Accepted => $"a list in square brackets, at most {most}";
+    public string Accepted => least == 0 ? $"a list in square brackets, at most {most}" : $"a list in square brackets, {least} to {most}; or the field left out";
 
     /// <inheritdoc/>
     public override bool TryRead(FileNode node, string path, ReadLog log, [MaybeNullWhen(false)] out IReadOnlyList<T> value)
     {
         var read = new List<T>();
         value = read;
-        if (node is not ListNode list || list.Items.Count > most)
+        if (node is not ListNode list || list.Items.Count > most || list.Items.Count < least)
         {
-            log.Error(node.At, path, $"Found {node.Describe()}.", Accepted);
+            log.Error(node.At, path, node is ListNode { Items.Count: 0 } ? "Found an empty list." : $"Found {node.Describe()}.", Accepted);
             return false;
         }
         var good = true;
@@ -223,5 +224,11 @@ public sealed class ListFormat<T>(Format<T> form, int most) : Format<IReadOnlyLi
     internal override FormatOutline Outline() => new("", [], form.Outline(), true, Accepted);
 
     /// <inheritdoc/>
-    public override JsonObject Schema() => new() { ["type"] = "array", ["maxItems"] = most, ["items"] = form.Schema() };
+    public override JsonObject Schema()
+    {
+        var schema = new JsonObject { ["type"] = "array", ["maxItems"] = most, ["items"] = form.Schema() };
+        if (least > 0)
+            schema["minItems"] = least;
+        return schema;
+    }
 }
