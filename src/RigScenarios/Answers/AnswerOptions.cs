@@ -1,0 +1,19 @@
+using UnitsNet;
+
+namespace RigScenarios.Answers;
+
+/// <summary>What an answer is asked with.</summary>
+public sealed record AnswerOptions
+{
+    /// <summary>The reserve that is wished after the last block; less of it is "close". Null for no wish.</summary>
+    public Duration? Wish { get; init; }
+
+    /// <summary>The day that a journey without a date is meant for; null leaves such journeys to the first day of the edition of the rules that is held.</summary>
+    public DateOnly? Today { get; init; }
+
+    /// <summary>The number of points that the series keeps, about; 0 for none.</summary>
+    public int SeriesPoints { get; init; } = 400;
+
+    /// <summary>End results only: for sweeps and searches. The figures are the same.</summary>
+    public static AnswerOptions EndOnly { get; } = new() { SeriesPoints = 0 };
+}

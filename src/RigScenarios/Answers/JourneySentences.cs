@@ -1,0 +1,34 @@
+namespace RigScenarios.Answers;
+
+/// <summary>The journeys of a plan in one line; each alone is told by <see cref="TravelWords"/>.</summary>
+internal static class JourneySentences
+{
+    /// <summary>What stays behind, what must be approved, or that everything goes.</summary>
+    public static string Line(IReadOnlyList<PlannedJourney> journeys)
+    {
+        var clauses = new List<string>();
+        foreach (var (name, answer) in journeys)
+        {
+            if (answer is null)
+            {
+                clauses.Add($"\"{name}\" has no date, and rules change");
+                continue;
+            }
+            var title = answer.Journey.Title;
+            var staying = QuestionRules.StaysBehind(answer, journeys).ToList();
+            var stopped = QuestionRules.Stopped(answer).ToList();
+            if (staying.Count > 0)
+                clauses.Add($"on \"{title}\" {Batteries(staying.Select(left => (left.Count, left.Battery.Title)))} can't fly ({staying[0].Margin})");
+            else if (answer.Left.Count > 0)
+                clauses.Add($"on \"{title}\" {Batteries(answer.Left.Select(left => (left.Count, left.Battery.Title)))} can't fly and {(answer.Left.Sum(left => left.Count) == 1 ? "goes" : "go")} as freight");
+            if (stopped.Count > 0)
+                clauses.Add($"on \"{title}\" {Batteries(stopped.Select(line => (line.Count, line.Battery.Title)))} can't be handed over as freight: {stopped[0].Remedy ?? stopped[0].StoppedBy!.Why}".TrimEnd('.'));
+            var approvals = answer.Approvals.Sum(item => item.Line.Count);
+            if (approvals > 0)
+                clauses.Add($"for \"{title}\" ask the airline first: {approvals} {(approvals == 1 ? "battery needs" : "batteries need")} its approval");
+        }
+        return clauses.Count > 0 ? string.Join("; ", clauses) : "nothing in the rules held here keeps a battery behind";
+    }
+
+    private static string Batteries(IEnumerable<(int Count, string Title)> batteries) => string.Join(", ", batteries.Select(item => $"{item.Count} × {item.Title}"));
+}

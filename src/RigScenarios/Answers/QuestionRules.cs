@@ -1,0 +1,81 @@
+using RigScenarios.Limits;
+using RigScenarios.Travel;
+using UnitsNet;
+
+namespace RigScenarios.Answers;
+
+/// <summary>How a verdict follows from figures: the rules of all questions in one place.</summary>
+internal static class QuestionRules
+{
+    /// <summary>Do all essential devices run to the end of the plan?</summary>
+    /// <param name="result">How the days went.</param>
+    /// <param name="working">The time over which the error of the prediction adds up.</param>
+    /// <param name="wish">The reserve that is wished; null for none.</param>
+    public static AnswerQuestion Power(PendingResult result, Duration working, Duration? wish)
+    {
+        var reserve = result.Reserve;
+        var verdict = !result.Completes ? Verdict.Fails
+            : !reserve.IsLowerBound && reserve.Time < Doubt(result, working) ? Verdict.Close
+            : reserve.Time < wish ? Verdict.Close
+            : Verdict.Holds;
+        // A day can fail by minutes that a late swap costs, with hours left at its end: it is no nearer to holding for that.
+        var short1 = result.Completes ? 0 : Math.Max(1.0 / 60, -reserve.Time.Hours);
+        return new(QuestionKind.Power, verdict, []) { Shortfall = short1 };
+    }
+
+    /// <summary>What a prediction of a time may be off by.</summary>
+    public static Duration Doubt(PendingResult result, Duration working) => result.ExpectedError.Share.DecimalFractions * (working + result.Reserve.Time);
+
+    /// <summary>Is any limit passed?</summary>
+    /// <param name="kind">The question.</param>
+    /// <param name="limits">Its limits.</param>
+    /// <param name="counts">Which of them count for the verdict, besides having a rating.</param>
+    /// <param name="missing">What nobody gave.</param>
+    public static AnswerQuestion OfLimits(QuestionKind kind, IEnumerable<Limit> limits, Func<Limit, bool> counts, IReadOnlyList<string> missing)
+    {
+        var all = Limit.LeastLeftFirst(limits);
+        var forceful = all.Where(limit => limit.HasForce && counts(limit)).ToList();
+        var verdict = forceful.Exists(limit => limit.IsPassed) ? Verdict.Fails
+            : forceful.Exists(StatedErrors.IsClose) ? Verdict.Close
+            : forceful.Count == 0 && missing.Count > 0 ? Verdict.NotKnown
+            : Verdict.Holds;
+        return new(kind, verdict, all)
+        {
+            Least = forceful.FirstOrDefault(),
+            Missing = missing,
+            Shortfall = forceful.Where(limit => limit.IsPassed).Sum(limit => Math.Clamp(-limit.Share!.Value, 0.001, 10)),
+        };
+    }
+
+    /// <summary>
+    /// A steady voltage at its lower limit is where the battery or a cable ends the day: that is told by the power question, with its time. For a moment it
+    /// is a limit like others.
+    /// </summary>
+    public static bool CountsForWiring(Limit limit) => limit.Case != LoadCase.Steady
+        || limit.Kind is not (LimitKind.LowestVoltage or LimitKind.Input or LimitKind.SwitchOff or LimitKind.CutOff);
+
+    /// <summary>Do the batteries get there?</summary>
+    /// <param name="journeys">The journeys with their answers; null where the day of travel is not known.</param>
+    public static AnswerQuestion Travel(IReadOnlyList<PlannedJourney> journeys)
+    {
+        var staying = journeys.Sum(journey => journey.Answer is { } answer ? StaysBehind(answer, journeys).Sum(left => left.Count) + Stopped(answer).Sum(line => line.Count) : 0);
+        var undated = journeys.Where(journey => journey.Answer is null).Select(journey => journey.Name).ToList();
+        var verdict = staying > 0 ? Verdict.Fails
+            : undated.Count > 0 ? Verdict.NotKnown
+            : journeys.Any(journey => journey.Answer!.Approvals.Any()) ? Verdict.Close
+            : Verdict.Holds;
+        return new(QuestionKind.Travel, verdict, [])
+        {
+            Shortfall = staying,
+            Missing = [.. undated.Select(name => $"The day of the journey \"{name}\" is not given (journeys.{name}.date), and rules change.")],
+        };
+    }
+
+    /// <summary>What can't fly and goes as freight on no other journey of the plan.</summary>
+    public static IEnumerable<LeftBehind> StaysBehind(TravelAnswer answer, IReadOnlyList<PlannedJourney> journeys) => answer.Left.Where(left =>
+        !journeys.Any(other => other.Answer is { } cargo && !ReferenceEquals(cargo, answer)
+            && cargo.Consignment.Any(line => line.Battery.Name == left.Battery.Name && line.StoppedBy is null && line.Count >= left.Count)));
+
+    /// <summary>What can't be handed over as freight as it is packed.</summary>
+    public static IEnumerable<CargoCheck> Stopped(TravelAnswer answer) => answer.Consignment.Where(line => line.StoppedBy is not null);
+}

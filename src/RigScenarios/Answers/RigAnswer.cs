@@ -1,0 +1,158 @@
+using RigScenarios.Builds;
+using RigScenarios.Days;
+using RigScenarios.Limits;
+using RigScenarios.Scenarios;
+using RigScenarios.Travel;
+using RigScenarios.Wiring;
+using UnitsNet;
+
+namespace RigScenarios.Answers;
+
+/// <summary>
+/// The answer: "will it work?", for one build of a scenario and its days. Everything that any face says of them is read from here, and words for it are
+/// made by <see cref="AnswerSentences"/>; <see cref="WouldWork"/> says what would change a "no".
+/// </summary>
+/// <remarks>
+/// A face shows, in this order: <see cref="AnswerSentences.Headline"/>, a line for each of <see cref="AnswerSentences.Questions"/>, the sets of <see cref="WouldWork"/>
+/// (on a page after the answer, for they take many runs), and <c>Cautions</c>: together the first screenful. Below it the
+/// details of each question (<c>Details</c>) and what is assumed. A face about one question shows that question's part and the same headline.
+/// </remarks>
+public sealed record RigAnswer
+{
+    /// <summary>The scenario.</summary>
+    public required Scenario Scenario { get; init; }
+
+    /// <summary>The build's short name.</summary>
+    public required string Build { get; init; }
+
+    /// <summary>The days' short names, in their order.</summary>
+    public required IReadOnlyList<string> Days { get; init; }
+
+    /// <summary>What it was asked with.</summary>
+    public required AnswerOptions Options { get; init; }
+
+    /// <summary>The build with its parts.</summary>
+    public required PoweredBuild Powered { get; init; }
+
+    /// <summary>The plan of the days.</summary>
+    public required DayPlan Plan { get; init; }
+
+    /// <summary>How the days went.</summary>
+    public required PendingResult Simulation { get; init; }
+
+    /// <summary>How it balances and stands; null where nothing of it has a mass.</summary>
+    public required BuildBalance? Balance { get; init; }
+
+    /// <summary>The journeys that are planned.</summary>
+    public required IReadOnlyList<PlannedJourney> Journeys { get; init; }
+
+    /// <summary>The questions, in their order; travel only where a journey is planned.</summary>
+    public required IReadOnlyList<AnswerQuestion> Questions { get; init; }
+
+    /// <summary>The worst of the questions' verdicts.</summary>
+    public Verdict Verdict => Questions.Select(question => question.Verdict).Worst();
+
+    /// <summary>The build.</summary>
+    public Build TheBuild => Powered.Build;
+
+    /// <summary>The reserve after the last block.</summary>
+    public Reserve Reserve => Simulation.Reserve;
+
+    /// <summary>One of the questions; null where it is not asked.</summary>
+    /// <param name="kind">Which.</param>
+    public AnswerQuestion? Of(QuestionKind kind) => Questions.FirstOrDefault(question => question.Kind == kind);
+
+    /// <summary>Answers for one build: one simulation, one look at balance, each planned journey.</summary>
+    /// <param name="scenario">A scenario that was read or checked.</param>
+    /// <param name="build">The build's short name.</param>
+    /// <param name="days">The days' short names, one after the other; all of the scenario if empty.</param>
+    /// <param name="options">What is asked; null for the usual.</param>
+    /// <param name="progress">Told of the part that is done, 0…1; null for nobody.</param>
+    /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="ScenarioProblemsException">There is no such build or day, or something would see more than its greatest voltage: nothing is run then.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static RigAnswer Of(
+        Scenario scenario, string build, IReadOnlyList<string> days, AnswerOptions? options = null, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
+        Of(scenario, build, days, options ?? new(), null, progress, cancellation);
+
+    /// <summary>The same, where an answer to a scenario that differs in a few fields is known: what those fields have no part in is taken from it.</summary>
+    internal static RigAnswer Of(
+        Scenario scenario, string build, IReadOnlyList<string> days, AnswerOptions options, RigAnswer? known, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        ArgumentNullException.ThrowIfNull(days);
+        IReadOnlyList<string> names = days.Count > 0 ? days : [.. scenario.Days.Keys];
+        var (powered, plan) = ScenarioPlan.Of(scenario, build, names);
+        var simulation = Told(build, () => PendingSimulation.Run(powered, plan, cancellation));
+        progress?.Report(1);
+        var balance = known is not null && ReferenceEquals(known.Scenario.Kit, scenario.Kit) && ReferenceEquals(known.Scenario.Parts, scenario.Parts)
+            && known.TheBuild.Equals(powered.Build) ? known.Balance : BalanceOf(scenario, build);
+        IReadOnlyList<PlannedJourney> journeys = known is not null && ReferenceEquals(known.Scenario.Kit, scenario.Kit) && ReferenceEquals(known.Scenario.Journeys, scenario.Journeys)
+            ? known.Journeys : PlannedJourney.All(scenario, options.Today, cancellation);
+        var answer = new RigAnswer
+        {
+            Scenario = scenario, Build = build, Days = names, Options = options, Powered = powered, Plan = plan, Simulation = simulation, Balance = balance, Journeys = journeys, Questions = [],
+        };
+        return answer with { Questions = [.. Asked(answer)] };
+    }
+
+    private static IEnumerable<AnswerQuestion> Asked(RigAnswer answer)
+    {
+        yield return QuestionRules.Power(answer.Simulation, answer.Working, answer.Options.Wish);
+        yield return QuestionRules.OfLimits(QuestionKind.Wiring, answer.Simulation.Limits, QuestionRules.CountsForWiring, AnswerSentences.WiringMissing(answer.Powered));
+        var (balance, stand) = PendingBalance.Of(answer.Balance);
+        yield return QuestionRules.OfLimits(QuestionKind.Balance, balance, _ => true, AnswerSentences.BalanceMissing(answer.Balance));
+        yield return QuestionRules.OfLimits(QuestionKind.Stand, stand, _ => true, AnswerSentences.StandMissing(answer.Balance));
+        if (answer.Journeys.Count > 0)
+            yield return QuestionRules.Travel(answer.Journeys);
+    }
+
+    /// <summary>The time over which the error of the prediction adds up: that of the last day where each day begins with charged batteries, else that of all days.</summary>
+    internal Duration Working => Plan.Chargers.Count == 0 && Plan.Days.Count > 1 ? Plan.Days[^1].Length : Duration.FromSeconds(Plan.Days.Sum(day => day.Length.Seconds));
+
+    private static BuildBalance? BalanceOf(Scenario scenario, string build)
+    {
+        try
+        {
+            return ScenarioBalance.Of(scenario, build);
+        }
+        catch (ScenarioProblemsException)
+        {
+            // Nothing of it has a mass: the balance is not known, and the rest of the answer stands.
+            return null;
+        }
+    }
+
+    /// <summary>A voltage that would destroy something is an error of the file, told before anything runs.</summary>
+    private static T Told<T>(string build, Func<T> run)
+    {
+        try
+        {
+            return run();
+        }
+        catch (WiringException problem)
+        {
+            throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, $"builds.{build}", problem.Message)]);
+        }
+    }
+}
+
+/// <summary>A journey that a scenario plans.</summary>
+/// <param name="Name">Its short name.</param>
+/// <param name="Answer">What the rules say of it; null where nobody says on which day it is.</param>
+public sealed record PlannedJourney(string Name, TravelAnswer? Answer)
+{
+    /// <summary>All journeys of a scenario.</summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="today">The day for a journey without a date; null leaves it without an answer.</param>
+    /// <param name="cancellation">Stops it.</param>
+    public static IReadOnlyList<PlannedJourney> All(Scenario scenario, DateOnly? today, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        return
+        [
+            .. scenario.Journeys.Where(journey => ScenarioTravel.BatteriesOf(scenario, journey.Value).Any())
+                .Select(journey => new PlannedJourney(journey.Key, (journey.Value.Date ?? today) is { } day ? ScenarioTravel.Answer(scenario, journey.Key, day, cancellation) : null)),
+        ];
+    }
+}

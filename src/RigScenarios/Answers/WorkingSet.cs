@@ -1,0 +1,52 @@
+using RigScenarios.Limits;
+using RigScenarios.Parts;
+
+namespace RigScenarios.Answers;
+
+/// <summary>Changes that were run together through the whole answer.</summary>
+/// <param name="Changes">The changes, the least effort first.</param>
+/// <param name="Then">The answer with them.</param>
+public sealed record WorkingSet(IReadOnlyList<RigChange> Changes, RigAnswer Then)
+{
+    /// <summary>All settings, in the order in which they are applied.</summary>
+    public IReadOnlyList<FieldSetting> Settings => [.. Changes.SelectMany(change => change.Settings)];
+
+    /// <summary>The greatest effort of its changes.</summary>
+    public ChangeEffort Effort => Changes.Max(change => change.Effort);
+
+    /// <summary>What its changes cost to buy together; null where none is known, or they are in several currencies.</summary>
+    public Money? Price
+    {
+        get
+        {
+            var prices = Changes.Select(change => change.Price).OfType<Money>().ToList();
+            return prices.Count > 0 && prices.Select(price => price.Currency).Distinct().Count() == 1
+                ? new Money(prices.Sum(price => price.Amount), prices[0].Currency) : null;
+        }
+    }
+}
+
+/// <summary>What would make a build work: sets of changes after which every question holds.</summary>
+public sealed record WorkingSets
+{
+    /// <summary>The sets, all of the smallest size at which any was found, the least effort first.</summary>
+    public IReadOnlyList<WorkingSet> Sets { get; init; } = [];
+
+    /// <summary>The verdict that the sets reach: <see cref="Verdict.Holds"/>, or <see cref="Verdict.Close"/> where nothing better was found.</summary>
+    public Verdict Reach { get; init; }
+
+    /// <summary>How many sets were run.</summary>
+    public required int Run { get; init; }
+
+    /// <summary>Single changes that were tried, each in words.</summary>
+    public required IReadOnlyList<string> Tried { get; init; }
+
+    /// <summary>Whether everything up to three changes was run, and not only the most promising.</summary>
+    public required bool Exhausted { get; init; }
+
+    /// <summary>Where no set was found: the one that comes nearest; null where nothing helps at all.</summary>
+    public WorkingSet? Nearest { get; init; }
+
+    /// <summary>Whether something was looked for at all: nothing is where everything holds.</summary>
+    public bool Asked { get; init; } = true;
+}
