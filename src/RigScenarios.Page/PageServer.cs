@@ -5,10 +5,12 @@ using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using RigScenarios.Page.Address;
-using RigScenarios.Page.Answers;
+using RigScenarios.Page.Requests;
 using RigScenarios.Page.Live;
 using RigScenarios.Page.OwnFiles;
 using RigScenarios.Page.Rigs;
+using RigScenarios.Page.Runs;
+using RigScenarios.Page.Settings;
 using RigScenarios.Page.Shelf;
 using RigScenarios.Page.WebFiles;
 

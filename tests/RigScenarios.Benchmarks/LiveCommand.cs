@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks;
 using RigScenarios.Notebooks.Live;
 

@@ -1,4 +1,5 @@
 using Microsoft.Playwright;
+using RigScenarios.Page.Settings;
 using RigScenarios.Page;
 
 namespace RigScenarios.Benchmarks;

@@ -1,6 +1,8 @@
 using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Live;
 using RigScenarios.Notebooks.Pages;
+using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks.Tests.Places;
 
 namespace RigScenarios.Notebooks.Tests;

@@ -1,3 +1,5 @@
+using RigScenarios.Notebooks.Documents;
+using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks.Tests.Places;
 
 namespace RigScenarios.Notebooks.Tests;

@@ -1,3 +1,4 @@
+using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Tests.Places;
 
 namespace RigScenarios.Notebooks.Tests;

@@ -1,3 +1,4 @@
+using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks.Tests.Places;
 using Snapshooter.Xunit3;

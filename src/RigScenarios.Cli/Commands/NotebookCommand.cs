@@ -1,4 +1,6 @@
 using System.CommandLine;
+using RigScenarios.Notebooks.Documents;
+using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks;
 using RigScenarios.Notebooks.Pages;
 

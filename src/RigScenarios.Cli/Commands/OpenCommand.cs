@@ -1,6 +1,8 @@
 using System.CommandLine;
 using System.Runtime.CompilerServices;
-using RigScenarios.Notebooks;
+using RigScenarios.Notebooks.Documents;
+using RigScenarios.Notebooks.Parameters;
+using RigScenarios.Page.Settings;
 using RigScenarios.Page;
 
 namespace RigScenarios.Cli.Commands;

@@ -4,6 +4,7 @@ using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.Emit;
 using Microsoft.CodeAnalysis.Text;
+using RigScenarios.Notebooks.Documents;
 
 namespace RigScenarios.Notebooks.Engine;
 

@@ -1,4 +1,5 @@
 using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks.Documents;
 
 namespace RigScenarios.Notebooks.Engine;
 

@@ -1,4 +1,5 @@
 using System.Reflection;
+using RigScenarios.Notebooks.Documents;
 
 namespace RigScenarios.Notebooks.Engine;
 

@@ -11,6 +11,9 @@ internal static class SessionImports
         "RigScenarios", "RigScenarios.Charts", "RigScenarios.Notebooks", "UnitsNet", "MathNet.Numerics", "Plotly.NET", "DynamicObj", "FSharp.Core",
     ];
 
+    // By name alone: the class stands above the engine that serves it.
+    private const string Session = $"{nameof(RigScenarios)}.{nameof(Notebooks)}.{nameof(NotebookSession)}";
+
     // Looked up once and not for each cell that is compiled; not before it is asked for, for in Jupyter the library is loaded on the way.
     private static readonly Lazy<IReadOnlyList<string>> AllNamespaces = new(FindNamespaces);
 
@@ -27,11 +30,11 @@ internal static class SessionImports
     public static IReadOnlyList<string> Namespaces => AllNamespaces.Value;
 
     /// <summary>The same as using directives, for a notebook program.</summary>
-    public static string Usings => string.Concat(Namespaces.Select(name => $"using {(name == typeof(NotebookSession).FullName ? "static " : "")}{name};\n"));
+    public static string Usings => string.Concat(Namespaces.Select(name => $"using {(name == Session ? "static " : "")}{name};\n"));
 
     private static IReadOnlyList<string> FindNamespaces() =>
     [
-        "UnitsNet", "UnitsNet.Units", typeof(NotebookSession).FullName!,
+        "UnitsNet", "UnitsNet.Units", Session,
         .. new[] { typeof(Figure).Assembly, Assembly.Load("RigScenarios") }
             .SelectMany(assembly => assembly.GetExportedTypes())
             .Select(type => type.Namespace)

@@ -1,4 +1,6 @@
+using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Engine;
+using RigScenarios.Notebooks.Parameters;
 
 namespace RigScenarios.Notebooks.Live;
 

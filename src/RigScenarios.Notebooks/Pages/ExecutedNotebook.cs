@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using System.Text.Json;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Files;
+using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Engine;
 
 namespace RigScenarios.Notebooks.Pages;

@@ -1,5 +1,6 @@
 using System.Text;
 using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Parameters;
 
 namespace RigScenarios.Notebooks.Pages;

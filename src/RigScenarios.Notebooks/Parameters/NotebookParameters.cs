@@ -27,15 +27,16 @@ public sealed class NotebookParameters
     public int? Cell { get; }
 
     /// <summary>Reads the parameters from the cell tagged <c>parameters</c>. Its code is not run.</summary>
-    internal static NotebookParameters Read(Notebook notebook)
+    /// <param name="path">The notebook's file.</param>
+    /// <param name="cell">Number and text of that cell; null where the notebook has none.</param>
+    internal static NotebookParameters Read(string path, (int Number, string Text)? cell)
     {
-        var place = Path.GetDirectoryName(notebook.FilePath)!;
-        var cell = notebook.Cells.FirstOrDefault(c => c.Kind == CellKind.Code && c.Tags.Contains(Tag));
-        if (cell is null)
+        var place = Path.GetDirectoryName(path)!;
+        if (cell is not { } declared)
             return new NotebookParameters(place, null, []);
-        var root = CSharpSyntaxTree.ParseText(cell.Text, new CSharpParseOptions(kind: SourceCodeKind.Script)).GetCompilationUnitRoot();
+        var root = CSharpSyntaxTree.ParseText(declared.Text, new CSharpParseOptions(kind: SourceCodeKind.Script)).GetCompilationUnitRoot();
         var declarations = root.Members.OfType<FieldDeclarationSyntax>().Where(field => field.Declaration.Variables.Count == 1);
-        return new NotebookParameters(place, cell.Number, [.. declarations.Select(ReadDeclaration).OfType<NotebookParameter>()]);
+        return new NotebookParameters(place, declared.Number, [.. declarations.Select(ReadDeclaration).OfType<NotebookParameter>()]);
     }
 
     /// <summary>

@@ -1,5 +1,4 @@
 using RigScenarios.Answers;
-using RigScenarios.Notebooks.Live;
 using RigScenarios.Scenarios;
 
 namespace RigScenarios.Notebooks.Parameters;

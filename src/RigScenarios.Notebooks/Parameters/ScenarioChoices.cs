@@ -1,7 +1,6 @@
 using RigScenarios.Answers;
 using RigScenarios.Files;
 using RigScenarios.Files.Formats;
-using RigScenarios.Notebooks.Live;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 

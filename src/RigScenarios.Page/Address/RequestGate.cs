@@ -1,6 +1,6 @@
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Http.Extensions;
-using RigScenarios.Page.Answers;
+using RigScenarios.Page.Requests;
 
 namespace RigScenarios.Page.Address;
 

@@ -1,6 +1,9 @@
-using RigScenarios.Notebooks;
+using RigScenarios.Notebooks.Documents;
+using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks.Live;
-using RigScenarios.Page.Answers;
+using RigScenarios.Page.Requests;
+using RigScenarios.Page.Runs;
+using RigScenarios.Page.Settings;
 
 namespace RigScenarios.Page.Live;
 

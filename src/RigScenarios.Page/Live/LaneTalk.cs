@@ -1,8 +1,9 @@
 using System.Text.Json;
 using RigScenarios.Charts.Pages;
-using RigScenarios.Notebooks;
+using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Live;
-using RigScenarios.Page.Answers;
+using RigScenarios.Page.Requests;
+using RigScenarios.Page.Runs;
 
 namespace RigScenarios.Page.Live;
 

@@ -1,6 +1,6 @@
 using System.Text.Json;
 using Microsoft.AspNetCore.Http;
-using RigScenarios.Page.Answers;
+using RigScenarios.Page.Requests;
 
 namespace RigScenarios.Page.Live;
 

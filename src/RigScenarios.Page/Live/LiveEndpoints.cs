@@ -2,10 +2,12 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using RigScenarios.Charts.Pages;
-using RigScenarios.Notebooks;
+using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Live;
 using RigScenarios.Notebooks.Pages;
-using RigScenarios.Page.Answers;
+using RigScenarios.Page.Requests;
+using RigScenarios.Page.Runs;
+using RigScenarios.Page.Settings;
 using RigScenarios.Page.Shelf;
 
 namespace RigScenarios.Page.Live;

@@ -1,8 +1,11 @@
 using System.Net.WebSockets;
 using System.Text.Json;
-using RigScenarios.Notebooks;
+using RigScenarios.Notebooks.Documents;
+using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks.Live;
-using RigScenarios.Page.Answers;
+using RigScenarios.Page.Requests;
+using RigScenarios.Page.Runs;
+using RigScenarios.Page.Settings;
 
 namespace RigScenarios.Page.Live;
 

@@ -1,9 +1,8 @@
 using System.Text.Json;
-using RigScenarios.Notebooks;
-using RigScenarios.Notebooks.Live;
+using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Pages;
 using RigScenarios.Notebooks.Parameters;
-using RigScenarios.Page.Answers;
+using RigScenarios.Page.Requests;
 
 namespace RigScenarios.Page.Live;
 

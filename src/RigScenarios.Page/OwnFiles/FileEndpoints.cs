@@ -3,8 +3,9 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using RigScenarios.Answers;
 using RigScenarios.Files;
-using RigScenarios.Page.Answers;
-using RigScenarios.Page.Live;
+using RigScenarios.Page.Requests;
+using RigScenarios.Page.Runs;
+using RigScenarios.Page.Settings;
 using RigScenarios.Scenarios;
 using RigScenarios.Simulation;
 

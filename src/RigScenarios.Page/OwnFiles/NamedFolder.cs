@@ -1,4 +1,4 @@
-using RigScenarios.Notebooks.Live;
+using RigScenarios.Notebooks.Parameters;
 
 namespace RigScenarios.Page.OwnFiles;
 

@@ -1,5 +1,5 @@
 using RigScenarios.Files;
-using RigScenarios.Page.Answers;
+using RigScenarios.Page.Requests;
 
 namespace RigScenarios.Page.OwnFiles;
 

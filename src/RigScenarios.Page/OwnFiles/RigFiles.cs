@@ -1,8 +1,9 @@
 using System.Text;
 using Microsoft.AspNetCore.Http;
 using RigScenarios.Files;
-using RigScenarios.Notebooks.Live;
-using RigScenarios.Page.Answers;
+using RigScenarios.Notebooks.Parameters;
+using RigScenarios.Page.Requests;
+using RigScenarios.Page.Settings;
 using RigScenarios.Scenarios;
 
 namespace RigScenarios.Page.OwnFiles;

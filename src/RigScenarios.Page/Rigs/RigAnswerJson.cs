@@ -3,8 +3,7 @@ using RigScenarios.Batteries;
 using RigScenarios.Charts.Balance;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Drafts;
-using RigScenarios.Page.Answers;
-using RigScenarios.Page.Live;
+using RigScenarios.Page.Requests;
 
 namespace RigScenarios.Page.Rigs;
 

@@ -5,9 +5,10 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using RigScenarios.Drafts;
 using RigScenarios.Files;
-using RigScenarios.Page.Answers;
-using RigScenarios.Page.Live;
+using RigScenarios.Page.Requests;
 using RigScenarios.Page.OwnFiles;
+using RigScenarios.Page.Runs;
+using RigScenarios.Page.Settings;
 using RigScenarios.Scenarios;
 
 namespace RigScenarios.Page.Rigs;

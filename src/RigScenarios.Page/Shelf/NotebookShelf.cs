@@ -1,5 +1,5 @@
-using RigScenarios.Notebooks;
-using RigScenarios.Notebooks.Live;
+using RigScenarios.Notebooks.Documents;
+using RigScenarios.Notebooks.Parameters;
 
 namespace RigScenarios.Page.Shelf;
 

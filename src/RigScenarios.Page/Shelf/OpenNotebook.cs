@@ -1,4 +1,5 @@
-using RigScenarios.Notebooks;
+using RigScenarios.Notebooks.Documents;
+using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks.Live;
 
 namespace RigScenarios.Page.Shelf;

@@ -2,7 +2,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using RigScenarios.Page.Address;
-using RigScenarios.Page.Answers;
+using RigScenarios.Page.Requests;
 using RigScenarios.Page.OwnFiles;
 using RigScenarios.Page.WebFiles;
 

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Pages;
 using RigScenarios.Notebooks.Parameters;
 

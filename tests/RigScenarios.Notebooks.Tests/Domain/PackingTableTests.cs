@@ -1,6 +1,7 @@
 using RigScenarios.Answers;
 using RigScenarios.Charts.Travel;
 using RigScenarios.Files;
+using RigScenarios.Scenarios;
 
 namespace RigScenarios.Notebooks.Tests.Domain;
 

@@ -1,7 +1,9 @@
 using System.Text.Json.Nodes;
 using RigScenarios.Answers;
 using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Live;
+using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks.Tests.Places;
 
 namespace RigScenarios.Notebooks.Tests.Live;

@@ -3,6 +3,7 @@ using System.Text;
 using RigScenarios.Charts;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Page.Live;
+using RigScenarios.Page.Requests;
 
 namespace RigScenarios.Page.Tests.Api;
 

@@ -1,4 +1,5 @@
 using System.Net;
+using RigScenarios.Page.Settings;
 using RigScenarios.Page.Tests.Servers;
 
 namespace RigScenarios.Page.Tests.Api;

@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Net.WebSockets;
 using System.Net;
 using System.Text;
+using RigScenarios.Page.Settings;
 using RigScenarios.Page.Tests.Servers;
 
 namespace RigScenarios.Page.Tests.Attacks;

@@ -1,4 +1,5 @@
 using Microsoft.Playwright;
+using RigScenarios.Page.Settings;
 using RigScenarios.Page.Tests.Servers;
 
 namespace RigScenarios.Page.Tests.Browser;

@@ -2,6 +2,7 @@ using System.Net.Sockets;
 using System.Net;
 using System.Text.Json;
 using System.Text;
+using RigScenarios.Page.Settings;
 
 namespace RigScenarios.Page.Tests.Servers;
 

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using Microsoft.AspNetCore.Http;
 
-namespace RigScenarios.Page.Answers;
+namespace RigScenarios.Page.Requests;
 
 /// <summary>Reads what a page sends, never more than allowed.</summary>
 internal static class RequestJson

@@ -1,8 +1,9 @@
 using System.Text.Json.Nodes;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using RigScenarios.Notebooks.Parameters;
 
-namespace RigScenarios.Notebooks;
+namespace RigScenarios.Notebooks.Documents;
 
 /// <summary>What a cell of a notebook is.</summary>
 public enum CellKind
@@ -41,7 +42,7 @@ public sealed partial record Notebook
         Title = FindTitle();
         Sentence = shelf?["sentence"]?.GetValue<string>() ?? "";
         PictureFile = shelf?["picture"]?.GetValue<string>() is { } picture ? FindPicture(picture) : null;
-        Parameters = Notebooks.Parameters.NotebookParameters.Read(this);
+        Parameters = NotebookParameters.Read(path, cells.FirstOrDefault(cell => cell.Kind == CellKind.Code && cell.Tags.Contains(NotebookParameters.Tag)) is { } cell ? (cell.Number, cell.Text) : null);
     }
 
     /// <summary>The file, with its full path.</summary>
@@ -66,7 +67,7 @@ public sealed partial record Notebook
     public string Title { get; }
 
     /// <summary>The parameters that the notebook declares, in their order.</summary>
-    public Parameters.NotebookParameters Parameters { get; }
+    public NotebookParameters Parameters { get; }
 
     /// <summary>Reads a notebook.</summary>
     /// <param name="path">An <c>.ipynb</c> file.</param>

@@ -1,7 +1,8 @@
 using Microsoft.AspNetCore.Http;
-using RigScenarios.Page.Answers;
+using RigScenarios.Page.Requests;
+using RigScenarios.Page.Settings;
 
-namespace RigScenarios.Page.Live;
+namespace RigScenarios.Page.Runs;
 
 /// <summary>Why a run was stopped before it was done.</summary>
 internal enum StopReason

@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 
-namespace RigScenarios.Notebooks.Live;
+namespace RigScenarios.Notebooks.Parameters;
 
 /// <summary>A folder whose scenario files readers may choose, under a short name: <c>own/my-rig.yaml</c>.</summary>
 /// <param name="Name">The short name.</param>

@@ -1,6 +1,6 @@
 using System.Diagnostics;
 
-namespace RigScenarios.Page.Live;
+namespace RigScenarios.Page.Runs;
 
 /// <summary>Lets through so many progress messages as a person can follow; the end of a cell always.</summary>
 internal sealed class ProgressPace(TimeSpan between)

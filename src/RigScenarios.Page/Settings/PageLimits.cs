@@ -1,4 +1,4 @@
-namespace RigScenarios.Page;
+namespace RigScenarios.Page.Settings;
 
 /// <summary>How much one reader may ask of the server, so that no page and no slip of the hand can take the machine.</summary>
 public sealed record PageLimits

@@ -1,6 +1,6 @@
 using RigScenarios.Scenarios;
 
-namespace RigScenarios.Cli;
+namespace RigScenarios.Cli.Commands;
 
 /// <summary>What the program's exit code says.</summary>
 internal static class ExitCodes

@@ -1,6 +1,6 @@
 using RigScenarios.Scenarios;
 
-namespace RigScenarios.Page.Answers;
+namespace RigScenarios.Page.Requests;
 
 /// <summary>A problem as a page shows it. All texts are plain text; the page sets them as text, never as HTML.</summary>
 /// <param name="Text">What is wrong, in one sentence or two.</param>

@@ -1,4 +1,4 @@
-namespace RigScenarios.Page.Answers;
+namespace RigScenarios.Page.Requests;
 
 /// <summary>A request that isn't done, and why, in words for the person at the page.</summary>
 internal sealed class Refusal(int status, IReadOnlyList<Problem> problems) : Exception(problems[0].Text)

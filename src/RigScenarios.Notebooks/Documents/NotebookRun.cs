@@ -1,7 +1,7 @@
 using RigScenarios.Charts.Pages;
 using RigScenarios.Notebooks.Parameters;
 
-namespace RigScenarios.Notebooks;
+namespace RigScenarios.Notebooks.Documents;
 
 /// <summary>What a run of a notebook gave.</summary>
 /// <param name="Notebook">The notebook.</param>

@@ -1,4 +1,4 @@
-namespace RigScenarios.Page;
+namespace RigScenarios.Page.Settings;
 
 /// <summary>What a page server shows, where own files go, and who may reach it.</summary>
 public sealed record PageOptions

@@ -2,7 +2,7 @@ using System.Text.Json;
 using RigScenarios.Charts;
 using RigScenarios.Charts.Pages;
 
-namespace RigScenarios.Page.Live;
+namespace RigScenarios.Page.Requests;
 
 /// <summary>Parts of a page as JSON, for a page that draws them itself. All texts stay plain text; only "html", "svg" and "narrowSvg" are markup, made here from escaped text.</summary>
 internal static class PartJson

@@ -1,7 +1,6 @@
-using RigScenarios.Scenarios;
 using RigScenarios.Travel;
 
-namespace RigScenarios.Answers;
+namespace RigScenarios.Scenarios;
 
 /// <summary>Journeys of a scenario with the batteries of its kit.</summary>
 public static class ScenarioTravel

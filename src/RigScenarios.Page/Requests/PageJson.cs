@@ -1,7 +1,7 @@
 using System.Text.Json;
 using Microsoft.AspNetCore.Http;
 
-namespace RigScenarios.Page.Answers;
+namespace RigScenarios.Page.Requests;
 
 /// <summary>Answers as JSON.</summary>
 internal static class PageJson

@@ -1,4 +1,4 @@
-namespace RigScenarios.Page.Live;
+namespace RigScenarios.Page.Runs;
 
 /// <summary>One run under watch: its place among those that go on at once, its time, and why it was stopped.</summary>
 internal sealed class WatchedRun : IDisposable

@@ -1,4 +1,4 @@
-namespace RigScenarios.Notebooks;
+namespace RigScenarios.Notebooks.Parameters;
 
 /// <summary>What a person gave cannot be used: no such notebook, an unknown parameter, a value out of range. All problems at once.</summary>
 public sealed class NotebookInputException : Exception

@@ -1,9 +1,9 @@
 using Microsoft.AspNetCore.Http;
 using RigScenarios.Charts.Pages;
-using RigScenarios.Notebooks;
+using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Scenarios;
 
-namespace RigScenarios.Page.Answers;
+namespace RigScenarios.Page.Requests;
 
 /// <summary>
 /// The last door before the reader: whatever goes wrong becomes plain words. No stack trace and no name of a type leaves here.
