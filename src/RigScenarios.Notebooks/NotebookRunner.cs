@@ -55,14 +55,14 @@ public static class NotebookRunner
     {
         var watch = Stopwatch.StartNew();
         using var live = await LiveNotebook.CompileAsync(notebook, cancellation: cancellation);
-        var lane = new CellLane(live.Cells, notebook.Parameters.Cell);
+        var session = new CellSession(live.Cells, notebook.Parameters.Cell);
         var typed = parameters.ToDictionary(value => value.Parameter.Name, value => value.Typed, StringComparer.Ordinal);
-        var (_, failed) = await lane.RunAsync(typed, new Reporting(notebook, progress), cancellation);
+        var (_, failed) = await session.RunAsync(typed, new Reporting(notebook, progress), cancellation);
         return new NotebookRun(
-            notebook, parameters, lane.Shown, failed is { } f ? new NotebookFailure(notebook.FileName, f.Cell, f.Error.Line, f.Error.Message) : null, watch.Elapsed);
+            notebook, parameters, session.Shown, failed is { } f ? new NotebookFailure(notebook.FileName, f.Cell, f.Error.Line, f.Error.Message) : null, watch.Elapsed);
     }
 
-    private sealed class Reporting(Notebook notebook, IProgress<NotebookProgress>? progress) : ILaneReader
+    private sealed class Reporting(Notebook notebook, IProgress<NotebookProgress>? progress) : ICellObserver
     {
         private readonly List<NotebookCell> codeCells = [.. notebook.Cells.Where(cell => cell.Kind == CellKind.Code)];
 

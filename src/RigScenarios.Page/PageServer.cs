@@ -128,11 +128,11 @@ public sealed class PageServer : IAsyncDisposable
     private void Map(PageOptions options, RigFiles files)
     {
         var gate = new RequestGate(addresses, token);
-        var door = new LastDoor(options.Report);
+        var handler = new ExceptionHandler(options.Report);
         application.Use((context, next) =>
         {
             PageHeaders.AddTo(context);
-            return door.RunAsync(context, passed => gate.Lets(passed) ? next(passed) : Task.CompletedTask);
+            return handler.RunAsync(context, passed => gate.Lets(passed) ? next(passed) : Task.CompletedTask);
         });
         application.UseWebSockets(new WebSocketOptions { KeepAliveInterval = TimeSpan.FromSeconds(20), KeepAliveTimeout = TimeSpan.FromSeconds(20) });
         application.UseRouting();

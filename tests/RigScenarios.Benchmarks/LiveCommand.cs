@@ -2,7 +2,6 @@ using System.Diagnostics;
 using System.Globalization;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Notebooks.Documents;
-using RigScenarios.Notebooks;
 using RigScenarios.Notebooks.Live;
 
 namespace RigScenarios.Benchmarks;
@@ -25,8 +24,8 @@ internal static class LiveCommand
         var watch = Stopwatch.StartNew();
         using var live = await LiveNotebook.CompileAsync(notebook);
         var compiled = watch.Elapsed;
-        var (lane, reader) = (live.Open(), new CountingReader());
-        await lane.RunAsync(new Dictionary<string, string>(), reader);
+        var (session, reader) = (live.OpenSession(), new CountingReader());
+        await session.RunAsync(new Dictionary<string, string>(), reader);
         Console.WriteLine(Invariant($"compiled in {compiled.TotalMilliseconds:0} ms, first run {(watch.Elapsed - compiled).TotalMilliseconds:0} ms"));
 
         var times = new List<double>(changes);
@@ -39,7 +38,7 @@ internal static class LiveCommand
             var share = 0.5 - 0.5 * Math.Cos(2 * Math.PI * i * 7 / 100.0 + i * 0.001);
             var value = Math.Round(low + (high - low) * share, 3).ToString(CultureInfo.InvariantCulture);
             watch.Restart();
-            var run = await lane.RunAsync(new Dictionary<string, string> { [arguments[1]] = value }, reader);
+            var run = await session.RunAsync(new Dictionary<string, string> { [arguments[1]] = value }, reader);
             times.Add(watch.Elapsed.TotalMilliseconds);
             if (run.Failure is { } failure)
                 throw new IOException(failure.ToString());
@@ -62,7 +61,7 @@ internal static class LiveCommand
         return (GC.GetTotalMemory(forceFullCollection: true), process.WorkingSet64);
     }
 
-    private sealed class CountingReader : ILiveReader
+    private sealed class CountingReader : ILiveObserver
     {
         public long Characters { get; private set; }
 

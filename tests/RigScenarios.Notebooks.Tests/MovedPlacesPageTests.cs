@@ -32,19 +32,19 @@ public sealed class MovedPlacesPageTests
     public async Task On_the_living_page_another_build_forgets_what_it_has_no_place_for()
     {
         using var live = await LiveNotebook.CompileAsync(Moves, cancellation: TestContext.Current.CancellationToken);
-        var lane = live.Open();
+        var session = live.OpenSession();
         var reader = new Reader();
-        await lane.RunAsync(new Dictionary<string, string> { ["build"] = "shoulder", ["places"] = "pad -150 mm; plate -250 mm" }, reader, TestContext.Current.CancellationToken);
+        await session.RunAsync(new Dictionary<string, string> { ["build"] = "shoulder", ["places"] = "pad -150 mm; plate -250 mm" }, reader, TestContext.Current.CancellationToken);
         Assert.Equal("pad -150 mm; plate -250 mm", reader.Value("places"));
         Assert.Contains(reader.Last, parameter => parameter.Choices.Any(choice => choice is { Value: "pad", Stretch: { Least: -200, Greatest: -110, At: -150 } }));
         // The tripod build has no pad. Its plate has another stretch, and that is no thing to guess at.
-        await lane.RunAsync(new Dictionary<string, string> { ["places"] = "pad -150 mm" }, reader, TestContext.Current.CancellationToken);
+        await session.RunAsync(new Dictionary<string, string> { ["places"] = "pad -150 mm" }, reader, TestContext.Current.CancellationToken);
         Assert.Equal("", reader.Value("places"));
-        var problem = await Assert.ThrowsAsync<NotebookInputException>(() => lane.RunAsync(new Dictionary<string, string> { ["places"] = "plate -250 mm" }, reader, TestContext.Current.CancellationToken));
+        var problem = await Assert.ThrowsAsync<NotebookInputException>(() => session.RunAsync(new Dictionary<string, string> { ["places"] = "plate -250 mm" }, reader, TestContext.Current.CancellationToken));
         Assert.Contains("-190 mm to -136 mm", Assert.Single(problem.Problems), StringComparison.Ordinal);
     }
 
-    private sealed class Reader : ILiveReader
+    private sealed class Reader : ILiveObserver
     {
         public IReadOnlyList<LiveParameter> Last { get; private set; } = [];
 

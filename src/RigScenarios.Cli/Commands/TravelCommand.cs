@@ -1,5 +1,4 @@
 using System.CommandLine;
-using RigScenarios.Answers;
 using RigScenarios.Cli.Answers;
 using RigScenarios.Scenarios;
 using RigScenarios.Travel;

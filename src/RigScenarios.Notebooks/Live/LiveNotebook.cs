@@ -6,7 +6,7 @@ namespace RigScenarios.Notebooks.Live;
 
 /// <summary>
 /// A notebook that listens: compiled once, then run as often as its parameters change. Any number of readers share it, each
-/// with a lane of its own.
+/// with a session of its own.
 /// </summary>
 /// <remarks>
 /// While it is open, what cells print goes to their readers and not to the console. Relative paths in cells start at the
@@ -44,10 +44,10 @@ public sealed class LiveNotebook : IDisposable
         return Task.Run(() => Compile(notebook, folders ?? [], cancellation), cancellation);
     }
 
-    /// <summary>A new reader's lane: nothing has been run in it yet.</summary>
-    public LiveLane Open() => new(this);
+    /// <summary>A new reader's session: nothing has been run in it yet.</summary>
+    public LiveSession OpenSession() => new(this);
 
-    /// <summary>Closes the notebook: what it was compiled to is unloaded once no lane runs any more.</summary>
+    /// <summary>Closes the notebook: what it was compiled to is unloaded once no session runs any more.</summary>
     public void Dispose()
     {
         capture.Dispose();

@@ -20,24 +20,24 @@ internal sealed class RequestGate(OwnAddresses addresses, AccessToken token)
 
     /// <summary>Lets a request through, sends it on without its token, or refuses it.</summary>
     /// <returns>Whether the request goes on; otherwise it is answered.</returns>
-    /// <exception cref="Refusal">It may not pass.</exception>
+    /// <exception cref="ProblemException">It may not pass.</exception>
     public bool Lets(HttpContext context)
     {
         var request = context.Request;
         if (!(HttpMethods.IsGet(request.Method) || HttpMethods.IsPost(request.Method) || HttpMethods.IsPut(request.Method)))
-            throw new Refusal(StatusCodes.Status405MethodNotAllowed, $"This server doesn't know the method \"{Short(request.Method)}\".");
+            throw new ProblemException(StatusCodes.Status405MethodNotAllowed, $"This server doesn't know the method \"{Short(request.Method)}\".");
         var host = request.Headers.Host.ToString();
         if (!addresses.IsHost(host))
-            throw new Refusal(StatusCodes.Status403Forbidden, $"This server isn't called \"{Short(host)}\". Use the address that it printed when it was started.");
+            throw new ProblemException(StatusCodes.Status403Forbidden, $"This server isn't called \"{Short(host)}\". Use the address that it printed when it was started.");
         if (HttpMethods.IsGet(request.Method) && request.Query.ContainsKey(TokenField))
         {
             if (!token.Is(request.Query[TokenField]))
-                throw new Refusal(StatusCodes.Status403Forbidden, NoKey);
+                throw new ProblemException(StatusCodes.Status403Forbidden, NoKey);
             Welcome(context);
             return false;
         }
         if (!cookie.Is(request.Cookies[cookieName]))
-            throw new Refusal(StatusCodes.Status403Forbidden, NoKey);
+            throw new ProblemException(StatusCodes.Status403Forbidden, NoKey);
         FromOwnPage(request, host);
         return true;
     }
@@ -60,11 +60,11 @@ internal sealed class RequestGate(OwnAddresses addresses, AccessToken token)
         var origin = request.Headers.Origin.ToString();
         var changes = !HttpMethods.IsGet(request.Method) || IsUpgrade(request);
         if ((changes || origin.Length > 0) && !addresses.IsOrigin(origin, host))
-            throw new Refusal(StatusCodes.Status403Forbidden, "This was asked from a page of another site. Only pages of this server may do that.");
+            throw new ProblemException(StatusCodes.Status403Forbidden, "This was asked from a page of another site. Only pages of this server may do that.");
         var site = request.Headers["Sec-Fetch-Site"].ToString();
         // "none" is a person who typed the address or opened a bookmark; nothing that changes comes that way.
         if (site.Length > 0 && site != "same-origin" && (changes || (request.Path.StartsWithSegments("/api") && site != "none")))
-            throw new Refusal(StatusCodes.Status403Forbidden, "This was asked from a page of another site. Only pages of this server may do that.");
+            throw new ProblemException(StatusCodes.Status403Forbidden, "This was asked from a page of another site. Only pages of this server may do that.");
     }
 
     private static bool IsUpgrade(HttpRequest request) =>

@@ -26,13 +26,13 @@ internal sealed class LiveEndpoints(NotebookShelf shelf, RunWatch watch, PageOpt
     private async Task LiveAsync(HttpContext context)
     {
         if (!context.WebSockets.IsWebSocketRequest)
-            throw new Refusal(StatusCodes.Status400BadRequest, "This address is for living pages (a WebSocket).");
+            throw new ProblemException(StatusCodes.Status400BadRequest, "This address is for living pages (a WebSocket).");
         var name = (string)context.GetRouteValue("notebook")!;
         var notebook = Found(name);
         try
         {
             if (Interlocked.Increment(ref readers) > options.Limits.Readers)
-                throw new Refusal(StatusCodes.Status503ServiceUnavailable, $"{options.Limits.Readers} pages are open already. Close one of them and load this one again.");
+                throw new ProblemException(StatusCodes.Status503ServiceUnavailable, $"{options.Limits.Readers} pages are open already. Close one of them and load this one again.");
             using var reading = shelf.Open(name);
             using var socket = await context.WebSockets.AcceptWebSocketAsync();
             var connection = new LiveConnection(socket, options.Limits.LargestMessageBytes);
@@ -50,20 +50,20 @@ internal sealed class LiveEndpoints(NotebookShelf shelf, RunWatch watch, PageOpt
         var values = context.Request.Query.ToDictionary(field => field.Key, field => field.Value.ToString(), StringComparer.Ordinal);
         using var reading = shelf.Open(notebook.Name);
         var live = await reading.Live.WaitAsync(context.RequestAborted);
-        var lane = live.Open();
-        await watch.RunAsync(cancellation => lane.RunAsync(values, new Nobody(), cancellation), context.RequestAborted);
+        var session = live.OpenSession();
+        await watch.RunAsync(cancellation => session.RunAsync(values, new Nobody(), cancellation), context.RequestAborted);
         context.Response.ContentType = "text/html; charset=utf-8";
         context.Response.Headers.ContentDisposition = $"attachment; filename=\"{FileName(notebook.Name)}.html\"";
-        await context.Response.WriteAsync(NotebookPage.Of(lane.ToRun()).ToHtml(), context.RequestAborted);
+        await context.Response.WriteAsync(NotebookPage.Of(session.ToRun()).ToHtml(), context.RequestAborted);
     }
 
     private Notebook Found(string name) =>
-        shelf.Find(name) ?? throw new Refusal(StatusCodes.Status404NotFound, "There is no such notebook on the shelf.");
+        shelf.Find(name) ?? throw new ProblemException(StatusCodes.Status404NotFound, "There is no such notebook on the shelf.");
 
     private static string FileName(string name) => string.Concat(name.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
 
     /// <summary>Nobody watches while a page is made to be kept.</summary>
-    private sealed class Nobody : ILiveReader
+    private sealed class Nobody : ILiveObserver
     {
         public void Parameters(IReadOnlyList<LiveParameter> parameters)
         {

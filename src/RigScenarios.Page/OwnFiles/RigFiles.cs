@@ -47,16 +47,16 @@ internal sealed class RigFiles(PageOptions options)
     /// <summary>A file's text.</summary>
     /// <param name="folder">"own" or "samples".</param>
     /// <param name="name">A file's name.</param>
-    /// <exception cref="Refusal">There is no such file, or it isn't text.</exception>
+    /// <exception cref="ProblemException">There is no such file, or it isn't text.</exception>
     public RigText Read(string folder, string name)
     {
         var path = (folder switch { Own => own, Samples => samples, _ => null })?.Find(name)
-            ?? throw new Refusal(StatusCodes.Status404NotFound, [new Problem($"There is no scenario file \"{Short(name)}\" here.", Nearest: NearestName.To(name, own.Names()))]);
+            ?? throw new ProblemException(StatusCodes.Status404NotFound, [new Problem($"There is no scenario file \"{Short(name)}\" here.", Nearest: NearestName.To(name, own.Names()))]);
         return new RigText(folder, name, path, TextOf(path));
     }
 
     /// <summary>A file's text by its name with the folder, such as <c>own/my-rig.yaml</c>.</summary>
-    /// <exception cref="Refusal">There is no such file, or it isn't text.</exception>
+    /// <exception cref="ProblemException">There is no such file, or it isn't text.</exception>
     public RigText Read(string id)
     {
         var slash = id.IndexOf('/', StringComparison.Ordinal);
@@ -81,19 +81,19 @@ internal sealed class RigFiles(PageOptions options)
     /// <param name="text">Its text.</param>
     /// <param name="version">What the file was when it was opened; null for a new file.</param>
     /// <param name="replace">Whether a file that is there may be written over, whatever it holds.</param>
-    /// <exception cref="Refusal">The name is none, the file is there already, or it changed meanwhile.</exception>
+    /// <exception cref="ProblemException">The name is none, the file is there already, or it changed meanwhile.</exception>
     public RigText Write(string name, string text, string? version, bool replace)
     {
         if (Encoding.UTF8.GetByteCount(text) > options.Limits.LargestFileBytes)
-            throw new Refusal(StatusCodes.Status413PayloadTooLarge, "The text is larger than a scenario file may be.");
+            throw new ProblemException(StatusCodes.Status413PayloadTooLarge, "The text is larger than a scenario file may be.");
         if (text.AsSpan().ContainsAny('\0', '\uFFFE', '\uFFFF'))
-            throw new Refusal(StatusCodes.Status400BadRequest, [new Problem("The text holds characters that no text file has.", "text")]);
+            throw new ProblemException(StatusCodes.Status400BadRequest, [new Problem("The text holds characters that no text file has.", "text")]);
         var path = own.Place(name)
-            ?? throw new Refusal(StatusCodes.Status400BadRequest, [new Problem($"\"{Short(name)}\" can't be the name of a scenario file here.", "name", NamedFolder.Accepted)]);
+            ?? throw new ProblemException(StatusCodes.Status400BadRequest, [new Problem($"\"{Short(name)}\" can't be the name of a scenario file here.", "name", NamedFolder.Accepted)]);
         lock (writing)
         {
             if (reach.Problems(text, path, Path.Exists(path) ? TextFile.TryRead(path).Text : null) is { Count: > 0 } outside)
-                throw new Refusal(StatusCodes.Status400BadRequest, outside);
+                throw new ProblemException(StatusCodes.Status400BadRequest, outside);
             if (!replace)
                 MustBeUnchanged(name, path, version);
             TextFile.Write(path, text);
@@ -115,7 +115,7 @@ internal sealed class RigFiles(PageOptions options)
             throw Conflict($"\"{name}\" was changed elsewhere since it was opened here. Open it again to see that version, or say that it may be written over.");
     }
 
-    private static Refusal Conflict(string text) => new(StatusCodes.Status409Conflict, [new Problem(text, "name")]);
+    private static ProblemException Conflict(string text) => new(StatusCodes.Status409Conflict, [new Problem(text, "name")]);
 
     private static IEnumerable<RigFile> Files(string folder, NamedFolder named, CancellationToken cancellation)
     {
@@ -137,7 +137,7 @@ internal sealed class RigFiles(PageOptions options)
     private static string TextOf(string path) => TextFile.TryRead(path) switch
     {
         ({ } text, _) => text,
-        (_, var problems) => throw new Refusal(StatusCodes.Status400BadRequest, Problem.Of(problems)),
+        (_, var problems) => throw new ProblemException(StatusCodes.Status400BadRequest, Problem.Of(problems)),
     };
 
     private static string Short(string text) => text.Length <= 60 ? text : string.Concat(text.AsSpan(0, 57), "...");

@@ -9,11 +9,11 @@ internal static class RequestJson
     private static readonly JsonDocumentOptions Strict = new() { MaxDepth = PageJson.Deepest, AllowDuplicateProperties = false };
 
     /// <summary>The request's body, an object.</summary>
-    /// <exception cref="Refusal">It is too large, no JSON, nested too deep, or no object.</exception>
+    /// <exception cref="ProblemException">It is too large, no JSON, nested too deep, or no object.</exception>
     public static async Task<JsonElement> ReadAsync(HttpContext context, int largestBytes)
     {
         if (!context.Request.HasJsonContentType())
-            throw new Refusal(StatusCodes.Status415UnsupportedMediaType, "The server takes JSON here (content type application/json).");
+            throw new ProblemException(StatusCodes.Status415UnsupportedMediaType, "The server takes JSON here (content type application/json).");
         var bytes = await BodyAsync(context, largestBytes);
         try
         {
@@ -21,7 +21,7 @@ internal static class RequestJson
         }
         catch (JsonException exception)
         {
-            throw new Refusal(StatusCodes.Status400BadRequest, [Broken(exception)]);
+            throw new ProblemException(StatusCodes.Status400BadRequest, [Broken(exception)]);
         }
     }
 
@@ -49,26 +49,26 @@ internal static class RequestJson
         Column: (int?)exception.BytePositionInLine + 1);
 
     /// <summary>A text of the object; null where it is missing or null.</summary>
-    /// <exception cref="Refusal">It is no text.</exception>
+    /// <exception cref="ProblemException">It is no text.</exception>
     public static string? Text(JsonElement json, string name) =>
         !json.TryGetProperty(name, out var value) || value.ValueKind == JsonValueKind.Null ? null
         : value.ValueKind == JsonValueKind.String ? value.GetString()
-        : throw new Refusal(StatusCodes.Status400BadRequest, [new Problem($"\"{name}\" must be a text.", name)]);
+        : throw new ProblemException(StatusCodes.Status400BadRequest, [new Problem($"\"{name}\" must be a text.", name)]);
 
     /// <summary>A text that must be there.</summary>
-    /// <exception cref="Refusal">It is missing or no text.</exception>
+    /// <exception cref="ProblemException">It is missing or no text.</exception>
     public static string NeededText(JsonElement json, string name) =>
-        Text(json, name) ?? throw new Refusal(StatusCodes.Status400BadRequest, [new Problem($"\"{name}\" is missing.", name)]);
+        Text(json, name) ?? throw new ProblemException(StatusCodes.Status400BadRequest, [new Problem($"\"{name}\" is missing.", name)]);
 
     /// <summary>A yes or no; no where it is missing.</summary>
     public static bool Flag(JsonElement json, string name) => json.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.True;
 
     /// <summary>A whole number from 1 that must be there.</summary>
-    /// <exception cref="Refusal">It is missing or no such number.</exception>
+    /// <exception cref="ProblemException">It is missing or no such number.</exception>
     public static int NeededCount(JsonElement json, string name) =>
         json.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.Number && value.TryGetInt32(out var number) && number >= 1
             ? number
-            : throw new Refusal(StatusCodes.Status400BadRequest, [new Problem($"\"{name}\" must be a whole number from 1.", name)]);
+            : throw new ProblemException(StatusCodes.Status400BadRequest, [new Problem($"\"{name}\" must be a whole number from 1.", name)]);
 
     // JSON may hold half of a surrogate pair, which is no text: found here once, so that whoever reads a text later finds one.
     private static void MustBeText(JsonElement json)
@@ -108,6 +108,6 @@ internal static class RequestJson
         return body.GetBuffer().AsMemory(0, (int)body.Length);
     }
 
-    private static Refusal TooLarge(int largestBytes) =>
+    private static ProblemException TooLarge(int largestBytes) =>
         new(StatusCodes.Status413PayloadTooLarge, $"This is more than the server takes at once ({largestBytes / 1024} kB).");
 }

@@ -32,7 +32,7 @@ internal sealed class RigEndpoints(RigFiles files, RunWatch watch, PageOptions o
     private Task DraftAsync(HttpContext context)
     {
         var query = context.Request.Query;
-        var file = query["file"] is [{ Length: > 0 } only] ? only : throw new Refusal(StatusCodes.Status400BadRequest, [new Problem("One file is to be named.", "file", "such as own/my-rig.yaml")]);
+        var file = query["file"] is [{ Length: > 0 } only] ? only : throw new ProblemException(StatusCodes.Status400BadRequest, [new Problem("One file is to be named.", "file", "such as own/my-rig.yaml")]);
         var place = Place(file, query["build"].FirstOrDefault(), query["day"].FirstOrDefault());
         return PageJson.WriteAsync(context, new
         {
@@ -73,7 +73,7 @@ internal sealed class RigEndpoints(RigFiles files, RunWatch watch, PageOptions o
         var json = await RequestJson.ReadAsync(context, options.Limits.LargestJsonBytes);
         var (draft, problems) = Draft(json);
         if (problems.Any(problem => problem.Severity == "error"))
-            throw new Refusal(StatusCodes.Status400BadRequest, problems);
+            throw new ProblemException(StatusCodes.Status400BadRequest, problems);
         var place = Place(json);
         var text = TextFor(place, draft.ApplyTo(place.Before, parts.Read(), place.Build, place.Day));
         var saved = files.Write(RequestJson.NeededText(json, "name"), text, RequestJson.Text(json, "version"), RequestJson.Flag(json, "replace"));
@@ -83,9 +83,9 @@ internal sealed class RigEndpoints(RigFiles files, RunWatch watch, PageOptions o
     private static (RigDraft Draft, IReadOnlyList<Problem> Problems) Draft(JsonElement json)
     {
         if (!json.TryGetProperty("draft", out var given) || given.ValueKind != JsonValueKind.Object)
-            throw new Refusal(StatusCodes.Status400BadRequest, [new Problem("The draft is missing, or is no group of fields.", "draft")]);
+            throw new ProblemException(StatusCodes.Status400BadRequest, [new Problem("The draft is missing, or is no group of fields.", "draft")]);
         var (draft, problems) = RigDraftFormat.TryRead(given);
-        return draft is null ? throw new Refusal(StatusCodes.Status400BadRequest, Problem.Of(problems)) : (draft, Problem.Of(problems));
+        return draft is null ? throw new ProblemException(StatusCodes.Status400BadRequest, Problem.Of(problems)) : (draft, Problem.Of(problems));
     }
 
     private RigPlace Place(JsonElement json) => Place(RequestJson.Text(json, "file"), RequestJson.Text(json, "build"), RequestJson.Text(json, "day"));
@@ -111,7 +111,7 @@ internal sealed class RigEndpoints(RigFiles files, RunWatch watch, PageOptions o
         }
         var (scenario, problems) = files.Check(file.Text, file.Id);
         if (scenario is null)
-            throw new Refusal(StatusCodes.Status400BadRequest, [new Problem($"The form can open {file.Name} only when it has no errors. Open it as text to put them right."), .. problems]);
+            throw new ProblemException(StatusCodes.Status400BadRequest, [new Problem($"The form can open {file.Name} only when it has no errors. Open it as text to put them right."), .. problems]);
         lock (gate)
             lastRead = (Key(scenario), scenario);
         return scenario;
@@ -122,7 +122,7 @@ internal sealed class RigEndpoints(RigFiles files, RunWatch watch, PageOptions o
     private static string Named(string? name, IEnumerable<string> names, string what, string ofNew) =>
         string.IsNullOrEmpty(name) ? names.FirstOrDefault(ofNew)
         : names.Contains(name, StringComparer.Ordinal) ? name
-        : throw new Refusal(StatusCodes.Status404NotFound, [new Problem($"The scenario has no {what} of that name.", what, string.Join(", ", names), NearestName.To(name, names))]);
+        : throw new ProblemException(StatusCodes.Status404NotFound, [new Problem($"The scenario has no {what} of that name.", what, string.Join(", ", names), NearestName.To(name, names))]);
 
     /// <summary>The text of the file: an existing one keeps its comments and whatever the form doesn't show.</summary>
     private string TextFor(RigPlace place, Scenario after)

@@ -57,7 +57,7 @@ internal sealed class RunWatch : IAsyncDisposable
     /// <summary>Does a piece of work within the same bounds, away from any living page.</summary>
     /// <param name="work">The work.</param>
     /// <param name="cancellation">It is no longer wanted.</param>
-    /// <exception cref="Refusal">It passed a bound.</exception>
+    /// <exception cref="ProblemException">It passed a bound.</exception>
     /// <exception cref="OperationCanceledException">It is no longer wanted.</exception>
     public async Task<T> RunAsync<T>(Func<CancellationToken, Task<T>> work, CancellationToken cancellation)
     {
@@ -68,11 +68,11 @@ internal sealed class RunWatch : IAsyncDisposable
         }
         catch (OperationCanceledException) when (run.Reason == StopReason.Time)
         {
-            throw new Refusal(StatusCodes.Status503ServiceUnavailable, "This took longer than a run may. Choose fewer steps or a shorter range.");
+            throw new ProblemException(StatusCodes.Status503ServiceUnavailable, "This took longer than a run may. Choose fewer steps or a shorter range.");
         }
         catch (OperationCanceledException) when (run.Reason == StopReason.Memory)
         {
-            throw new Refusal(StatusCodes.Status503ServiceUnavailable, "This needed more memory than a run may. Choose fewer steps or a shorter range, and close pages that you don't need.");
+            throw new ProblemException(StatusCodes.Status503ServiceUnavailable, "This needed more memory than a run may. Choose fewer steps or a shorter range, and close pages that you don't need.");
         }
     }
 

@@ -1,4 +1,3 @@
-using RigScenarios.Answers;
 using RigScenarios.Files.Formats;
 using RigScenarios.Scenarios;
 using RigScenarios.Travel;

@@ -1,4 +1,3 @@
-using RigScenarios.Answers;
 using RigScenarios.Charts.Travel;
 using RigScenarios.Files;
 using RigScenarios.Scenarios;

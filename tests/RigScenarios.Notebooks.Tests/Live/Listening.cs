@@ -3,8 +3,8 @@ using RigScenarios.Notebooks.Live;
 
 namespace RigScenarios.Notebooks.Tests.Live;
 
-/// <summary>Keeps what a lane tells.</summary>
-internal sealed class Listening(Action<int, double>? onProgress = null) : ILiveReader
+/// <summary>Keeps what a session tells.</summary>
+internal sealed class Listening(Action<int, double>? onProgress = null) : ILiveObserver
 {
     public IReadOnlyList<LiveParameter> Told { get; private set; } = [];
 

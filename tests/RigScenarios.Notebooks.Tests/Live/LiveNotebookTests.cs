@@ -24,24 +24,24 @@ public sealed class LiveNotebookTests : IDisposable
     public async Task A_change_reruns_only_the_cells_that_rest_on_it()
     {
         using var live = await Compile("int a = 1; // a\nint b = 2; // b", "var x = a * 10;", "var y = b * 100;", "var z = x + 1;", "$\"{x} {y} {z}\"");
-        var (lane, reader) = (live.Open(), new Listening());
-        Assert.Equal([1, 2, 3, 4, 5, 6], (await lane.RunAsync(Values(), reader, Cancellation)).Rerun);
+        var (session, reader) = (live.OpenSession(), new Listening());
+        Assert.Equal([1, 2, 3, 4, 5, 6], (await session.RunAsync(Values(), reader, Cancellation)).Rerun);
         Assert.Equal("10 200 11", Text(reader, 6));
-        Assert.Equal([3, 5, 6], (await lane.RunAsync(Values("a", "4"), reader, Cancellation)).Rerun);
+        Assert.Equal([3, 5, 6], (await session.RunAsync(Values("a", "4"), reader, Cancellation)).Rerun);
         Assert.Equal("40 200 41", Text(reader, 6));
-        Assert.Equal([4, 6], (await lane.RunAsync(Values("a", "4", "b", "3"), reader, Cancellation)).Rerun);
+        Assert.Equal([4, 6], (await session.RunAsync(Values("a", "4", "b", "3"), reader, Cancellation)).Rerun);
         Assert.Equal("40 300 41", Text(reader, 6));
-        Assert.Empty((await lane.RunAsync(Values("a", "4", "b", "3"), reader, Cancellation)).Rerun);
+        Assert.Empty((await session.RunAsync(Values("a", "4", "b", "3"), reader, Cancellation)).Rerun);
     }
 
     [Fact]
     public async Task A_value_that_is_no_longer_given_goes_back_to_the_notebooks_own()
     {
         using var live = await Compile("int a = 1; // a", "$\"{a}\"");
-        var (lane, reader) = (live.Open(), new Listening());
-        await lane.RunAsync(Values("a", "7"), reader, Cancellation);
+        var (session, reader) = (live.OpenSession(), new Listening());
+        await session.RunAsync(Values("a", "7"), reader, Cancellation);
         Assert.Equal("7", Text(reader, 3));
-        await lane.RunAsync(Values(), reader, Cancellation);
+        await session.RunAsync(Values(), reader, Cancellation);
         Assert.Equal("1", Text(reader, 3));
     }
 
@@ -50,10 +50,10 @@ public sealed class LiveNotebookTests : IDisposable
     {
         using var live = await Compile(
             "int a = 1; // a", "int Twice(int x) => 2 * x * a;", "record Box(int Size);", "var box = new Box(Twice(3));", "box.Size.ToString()");
-        var (lane, reader) = (live.Open(), new Listening());
-        await lane.RunAsync(Values(), reader, Cancellation);
+        var (session, reader) = (live.OpenSession(), new Listening());
+        await session.RunAsync(Values(), reader, Cancellation);
         Assert.Equal("6", Text(reader, 6));
-        Assert.Equal([3, 5, 6], (await lane.RunAsync(Values("a", "5"), reader, Cancellation)).Rerun);
+        Assert.Equal([3, 5, 6], (await session.RunAsync(Values("a", "5"), reader, Cancellation)).Rerun);
         Assert.Equal("30", Text(reader, 6));
     }
 
@@ -61,12 +61,12 @@ public sealed class LiveNotebookTests : IDisposable
     public async Task A_cell_that_changes_an_earlier_ones_variable_is_repeated_together_with_it()
     {
         using var live = await Compile("int a = 1; // a\nint b = 1; // b", "var sum = 0;", "sum += a;", "sum += b;", "$\"{sum}\"");
-        var (lane, reader) = (live.Open(), new Listening());
-        await lane.RunAsync(Values(), reader, Cancellation);
+        var (session, reader) = (live.OpenSession(), new Listening());
+        await session.RunAsync(Values(), reader, Cancellation);
         Assert.Equal("2", Text(reader, 6));
-        await lane.RunAsync(Values("b", "10"), reader, Cancellation);
+        await session.RunAsync(Values("b", "10"), reader, Cancellation);
         Assert.Equal("11", Text(reader, 6));
-        await lane.RunAsync(Values("a", "5", "b", "10"), reader, Cancellation);
+        await session.RunAsync(Values("a", "5", "b", "10"), reader, Cancellation);
         Assert.Equal("15", Text(reader, 6));
     }
 
@@ -74,9 +74,9 @@ public sealed class LiveNotebookTests : IDisposable
     public async Task A_cell_that_changes_a_parameter_makes_the_whole_begin_anew()
     {
         using var live = await Compile("int a = 1; // a\nint b = 1; // b", "a = a + 1;", "$\"{a} {b}\"");
-        var (lane, reader) = (live.Open(), new Listening());
-        await lane.RunAsync(Values(), reader, Cancellation);
-        await lane.RunAsync(Values("b", "3"), reader, Cancellation);
+        var (session, reader) = (live.OpenSession(), new Listening());
+        await session.RunAsync(Values(), reader, Cancellation);
+        await session.RunAsync(Values("b", "3"), reader, Cancellation);
         Assert.Equal("2 3", Text(reader, 4));
     }
 
@@ -87,9 +87,9 @@ public sealed class LiveNotebookTests : IDisposable
         var readers = Enumerable.Range(0, 8).Select(_ => new Listening()).ToList();
         await Task.WhenAll(readers.Select(async (reader, i) =>
         {
-            var lane = live.Open();
+            var session = live.OpenSession();
             for (var round = 0; round < 20; round++)
-                await lane.RunAsync(Values("a", $"{i * 100 + round}"), reader, Cancellation);
+                await session.RunAsync(Values("a", $"{i * 100 + round}"), reader, Cancellation);
         }));
         Assert.Equal(readers.Select((_, i) => $"{(i * 100 + 19) * 10}\n"), readers.Select(reader => Text(reader, 4)));
     }
@@ -98,10 +98,10 @@ public sealed class LiveNotebookTests : IDisposable
     public async Task A_failing_cell_is_told_and_the_next_value_can_heal_it()
     {
         using var live = await Compile("int a = 0; // a", "var x = 10 / a;", "$\"{x}\"");
-        var (lane, reader) = (live.Open(), new Listening());
-        var failed = await lane.RunAsync(Values(), reader, Cancellation);
+        var (session, reader) = (live.OpenSession(), new Listening());
+        var failed = await session.RunAsync(Values(), reader, Cancellation);
         Assert.Equal((3, 1), (failed.Failure!.Cell, failed.Failure.Line));
-        Assert.Null((await lane.RunAsync(Values("a", "5"), reader, Cancellation)).Failure);
+        Assert.Null((await session.RunAsync(Values("a", "5"), reader, Cancellation)).Failure);
         Assert.Equal("2", Text(reader, 4));
     }
 
@@ -109,17 +109,17 @@ public sealed class LiveNotebookTests : IDisposable
     public async Task A_run_that_is_overtaken_leaves_its_work_to_the_next()
     {
         using var live = await Compile("int a = 1; // a", "Progress(0.5, \"waiting\");\nawait Task.Delay(a == 2 ? 60000 : 0, Cancellation);\nvar x = a;", "$\"{x}\"");
-        var lane = live.Open();
+        var session = live.OpenSession();
         var reader = new Listening();
-        await lane.RunAsync(Values(), reader, Cancellation);
+        await session.RunAsync(Values(), reader, Cancellation);
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(Cancellation);
-        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => lane.RunAsync(Values("a", "2"), new Listening((_, fraction) =>
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => session.RunAsync(Values("a", "2"), new Listening((_, fraction) =>
         {
             if (fraction > 0)
                 stop.Cancel();
         }), stop.Token));
         Assert.Equal("1", Text(reader, 4));
-        Assert.Equal([3, 4], (await lane.RunAsync(Values("a", "3"), reader, Cancellation)).Rerun);
+        Assert.Equal([3, 4], (await session.RunAsync(Values("a", "3"), reader, Cancellation)).Rerun);
         Assert.Equal("3", Text(reader, 4));
     }
 
@@ -127,9 +127,9 @@ public sealed class LiveNotebookTests : IDisposable
     public async Task Values_never_become_code()
     {
         using var live = await Compile("string name = \"x\"; // a name", "name");
-        var (lane, reader) = (live.Open(), new Listening());
+        var (session, reader) = (live.OpenSession(), new Listening());
         const string evil = "\"; System.IO.File.Delete(\"x\"); //\n\\ {name} </script>";
-        await lane.RunAsync(Values("name", evil), reader, Cancellation);
+        await session.RunAsync(Values("name", evil), reader, Cancellation);
         Assert.Equal(evil, Text(reader, 3));
     }
 
@@ -140,18 +140,18 @@ public sealed class LiveNotebookTests : IDisposable
         var notebook = Notebook.Load(Path.Combine(Checkout.Root, name));
         using var inFolder = new InFolder(Path.GetDirectoryName(notebook.FilePath)!);
         using var live = await LiveNotebook.CompileAsync(notebook, cancellation: Cancellation);
-        var (lane, reader, values) = (live.Open(), new Listening(), new Dictionary<string, string>());
-        Assert.Null((await lane.RunAsync(values, reader, Cancellation)).Failure);
+        var (session, reader, values) = (live.OpenSession(), new Listening(), new Dictionary<string, string>());
+        Assert.Null((await session.RunAsync(values, reader, Cancellation)).Failure);
         foreach (var parameter in notebook.Parameters.All)
         {
             values[parameter.Name] = Another(parameter, reader);
-            var (before, step) = (Shown(reader, parameter), await lane.RunAsync(values, reader, Cancellation));
+            var (before, step) = (Shown(reader, parameter), await session.RunAsync(values, reader, Cancellation));
             Assert.Null(step.Failure);
             Assert.True(before == Shown(reader, parameter) || step.Rerun.Count > 0, parameter.Name);
         }
 
         var fresh = new Listening();
-        await live.Open().RunAsync(values, fresh, Cancellation);
+        await live.OpenSession().RunAsync(values, fresh, Cancellation);
         Assert.Equal(fresh.Page, reader.Page);
     }
 
@@ -161,11 +161,11 @@ public sealed class LiveNotebookTests : IDisposable
         var notebook = Notebook.Load(Path.Combine(Checkout.Root, "notebooks", "01-one-build-one-day.ipynb"));
         using var inFolder = new InFolder(Path.GetDirectoryName(notebook.FilePath)!);
         using var live = await LiveNotebook.CompileAsync(notebook, [new ScenarioFolder("samples", Path.Combine(Checkout.Root, "data", "scenarios"))], Cancellation);
-        var (lane, reader) = (live.Open(), new Listening());
-        await lane.RunAsync(Values(), reader, Cancellation);
+        var (session, reader) = (live.OpenSession(), new Listening());
+        await session.RunAsync(Values(), reader, Cancellation);
         Assert.Equal(["samples/island-crossing.yaml", "samples/market-hall.yaml", "samples/night-dolly.yaml", "samples/teaching-kit.yaml", "samples/winter-harbour.yaml"], reader.Told[0].Choices.Select(choice => choice.Value));
         Assert.Equal("samples/winter-harbour.yaml", reader.Told[0].Value);
-        await lane.RunAsync(Values("scenario", "samples/teaching-kit.yaml"), reader, Cancellation);
+        await session.RunAsync(Values("scenario", "samples/teaching-kit.yaml"), reader, Cancellation);
         Assert.Equal(["samples/teaching-kit.yaml", "camera-only", "workshop"], reader.Told.Take(3).Select(parameter => parameter.Value));
         Assert.Contains("Workshop day", ((FigurePart)reader.Cells.Values.SelectMany(parts => parts).First(part => part is FigurePart)).Figure.Title, StringComparison.Ordinal);
     }
@@ -184,7 +184,7 @@ public sealed class LiveNotebookTests : IDisposable
         File.CreateSymbolicLink(Path.Combine(folder, "link.yaml"), Path.Combine(Checkout.Root, "data", "scenarios", "teaching-kit.yaml"));
         var notebook = Notebook.Load(Path.Combine(Checkout.Root, "notebooks", "01-one-build-one-day.ipynb"));
         using var live = await LiveNotebook.CompileAsync(notebook, [new ScenarioFolder("samples", folder)], Cancellation);
-        var problem = await Assert.ThrowsAsync<NotebookInputException>(() => live.Open().RunAsync(Values("scenario", value), new Listening(), Cancellation));
+        var problem = await Assert.ThrowsAsync<NotebookInputException>(() => live.OpenSession().RunAsync(Values("scenario", value), new Listening(), Cancellation));
         Assert.Contains("there is no scenario file", problem.Message, StringComparison.Ordinal);
     }
 

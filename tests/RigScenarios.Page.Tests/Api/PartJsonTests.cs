@@ -2,7 +2,6 @@ using System.Text.Json;
 using System.Text;
 using RigScenarios.Charts;
 using RigScenarios.Charts.Pages;
-using RigScenarios.Page.Live;
 using RigScenarios.Page.Requests;
 
 namespace RigScenarios.Page.Tests.Api;

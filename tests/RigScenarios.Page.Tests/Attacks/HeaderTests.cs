@@ -93,7 +93,7 @@ public sealed class HeaderTests
     [Fact]
     public async Task A_bug_reaches_the_reader_as_plain_words()
     {
-        var door = new Answers.LastDoor(null);
+        var door = new Requests.ExceptionHandler(null);
         foreach (var exception in (Exception[])[new InvalidOperationException("secret inside"), new IOException("secret inside"), new KeyNotFoundException("secret inside"), new UnauthorizedAccessException("secret inside")])
         {
             var context = new Microsoft.AspNetCore.Http.DefaultHttpContext();

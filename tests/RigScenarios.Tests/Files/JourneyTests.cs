@@ -1,4 +1,3 @@
-using RigScenarios.Answers;
 using RigScenarios.Files;
 using RigScenarios.Scenarios;
 using RigScenarios.Travel;

@@ -1,7 +1,6 @@
 using ArchUnitNET.Domain;
 using ArchUnitNET.Fluent;
 using ArchUnitNET.Fluent.Slices;
-using ArchUnitNET.Fluent.Syntax.Elements.Types;
 using ArchUnitNET.Loader;
 using RigScenarios.Charts;
 using RigScenarios.Cli;
@@ -85,7 +84,7 @@ public sealed class ArrowsTests
     public void A_circle_of_a_folder_and_its_child_is_found() =>
         Assert.NotEmpty(Broken(FreeOfCircles($"{typeof(ArrowsTests).Namespace}.ForbiddenArrows.(**)"), Trial.Value));
 
-    private static IArchRule UsesNone(string place, string room, string[] below) =>
+    private static ArchRule<IType> UsesNone(string place, string room, string[] below) =>
         Types().That().ResideInNamespaceMatching($@"^{place}\.{room}(\.|$)").Should()
             .NotDependOnAnyTypesThat().ResideInNamespaceMatching($@"^{place}\.({string.Join('|', below)})(\.|$)")
             // A room may still be empty.

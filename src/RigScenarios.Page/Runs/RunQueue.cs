@@ -1,3 +1,4 @@
+using RigScenarios.Page.Live;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks.Live;
@@ -5,7 +6,7 @@ using RigScenarios.Page.Requests;
 using RigScenarios.Page.Runs;
 using RigScenarios.Page.Settings;
 
-namespace RigScenarios.Page.Live;
+namespace RigScenarios.Page.Runs;
 
 /// <summary>
 /// The runs of one lane, one after the other. A newer one stops the one before, and of those that wait only the newest is
@@ -21,14 +22,14 @@ internal sealed class LaneRuns : IDisposable
     private readonly Action<string>? report;
     private readonly Lock gate = new();
     private readonly SemaphoreSlim asked = new(0);
-    private LiveLane state;
+    private LiveSession state;
     private LiveAsk? waiting;
     private (CancellationTokenSource Stop, StopReason? Reason)? current;
 
     public LaneRuns(LiveConnection connection, string lane, LiveNotebook notebook, RunWatch watch, PageLimits limits, Action<string>? report)
     {
         (this.connection, this.lane, this.notebook, this.watch, this.limits, this.report) = (connection, lane, notebook, watch, limits, report);
-        state = notebook.Open();
+        state = notebook.OpenSession();
     }
 
     /// <summary>Asks for a run; the one that goes on and the one that waits are overtaken.</summary>
@@ -105,7 +106,7 @@ internal sealed class LaneRuns : IDisposable
                 LeaveBehind(running, watched);
                 var reason = watched.Reason;
                 watched = null;
-                state = notebook.Open();
+                state = notebook.OpenSession();
                 talk.Stopped(reason ?? WhyStopped());
                 return;
             }

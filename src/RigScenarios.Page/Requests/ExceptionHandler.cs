@@ -6,9 +6,9 @@ using RigScenarios.Scenarios;
 namespace RigScenarios.Page.Requests;
 
 /// <summary>
-/// The last door before the reader: whatever goes wrong becomes plain words. No stack trace and no name of a type leaves here.
+/// Turns whatever goes wrong in a request into plain words for the reader. No stack trace and no name of a type leaves here.
 /// </summary>
-internal sealed class LastDoor(Action<string>? report)
+internal sealed class ExceptionHandler(Action<string>? report)
 {
     public async Task RunAsync(HttpContext context, RequestDelegate next)
     {
@@ -18,9 +18,9 @@ internal sealed class LastDoor(Action<string>? report)
             if (context.Response is { HasStarted: false, StatusCode: >= 400, ContentType: null })
                 await AnswerAsync(context, context.Response.StatusCode, [new Problem(Words(context.Response.StatusCode))]);
         }
-        catch (Refusal refusal)
+        catch (ProblemException exception)
         {
-            await AnswerAsync(context, refusal.Status, refusal.Problems);
+            await AnswerAsync(context, exception.Status, exception.Problems);
         }
         catch (ScenarioProblemsException exception)
         {
@@ -43,7 +43,7 @@ internal sealed class LastDoor(Action<string>? report)
             report?.Invoke($"A file could not be read or written: {exception.Message}");
             await AnswerAsync(context, StatusCodes.Status500InternalServerError, [new Problem("The file can't be read or written. Is the disk full, or the folder write-protected? The window where the program runs says more.")]);
         }
-#pragma warning disable CA1031 // The last door: a bug must not show a stack trace to someone on set.
+#pragma warning disable CA1031 // A bug must not show a stack trace to someone on set.
         catch (Exception exception)
 #pragma warning restore CA1031
         {

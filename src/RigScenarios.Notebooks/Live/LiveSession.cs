@@ -7,31 +7,31 @@ using RigScenarios.Notebooks.Parameters;
 namespace RigScenarios.Notebooks.Live;
 
 /// <summary>One reader's run of a live notebook. Not for two threads at once.</summary>
-public sealed class LiveLane
+public sealed class LiveSession
 {
     private readonly LiveNotebook live;
-    private readonly CellLane lane;
+    private readonly CellSession session;
     private readonly ScenarioChoices scenarios = new();
     private IReadOnlyList<ParameterValue> values = [];
     private TimeSpan elapsed;
     private NotebookFailure? failure;
 
-    internal LiveLane(LiveNotebook live)
+    internal LiveSession(LiveNotebook live)
     {
         this.live = live;
-        lane = new CellLane(live.Cells, live.Notebook.Parameters.Cell);
+        session = new CellSession(live.Cells, live.Notebook.Parameters.Cell);
     }
 
     /// <summary>
     /// Runs the notebook with the given values: all of it at first, later only the cells that rest on what changed since the
-    /// lane's last run. What a cancelled run left undone is done by the next.
+    /// session's last run. What a cancelled run left undone is done by the next.
     /// </summary>
     /// <param name="given">Values of parameters by name, as a person writes them; the others keep the notebook's value.</param>
     /// <param name="reader">Told what happens, in order.</param>
     /// <param name="cancellation">Stops between cells, and within one that watches <see cref="NotebookSession.Cancellation"/>.</param>
     /// <exception cref="NotebookInputException">A value is unknown, of the wrong kind or out of range; nothing was run.</exception>
     /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
-    public async Task<LiveRun> RunAsync(IReadOnlyDictionary<string, string> given, ILiveReader reader, CancellationToken cancellation = default)
+    public async Task<LiveRun> RunAsync(IReadOnlyDictionary<string, string> given, ILiveObserver reader, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(given);
         ArgumentNullException.ThrowIfNull(reader);
@@ -39,20 +39,20 @@ public sealed class LiveLane
         values = live.Notebook.Parameters.Resolve(given, new ParameterScope(live.Folders, scenarios, FallsBack: true));
         reader.Parameters([.. values.Select(value => new LiveParameter(value.Parameter, Shown(value), scenarios.Choices(value.Parameter, values, live.Folders, Path.GetDirectoryName(live.Notebook.FilePath)!)))]);
         var typed = values.ToDictionary(value => value.Parameter.Name, value => value.Typed, StringComparer.Ordinal);
-        var (rerun, failed) = await lane.RunAsync(typed, new Forwarding(reader), cancellation);
+        var (rerun, failed) = await session.RunAsync(typed, new Forwarding(reader), cancellation);
         elapsed = watch.Elapsed;
         failure = failed is { } f ? new NotebookFailure(live.Notebook.FileName, f.Cell, f.Error.Line, f.Error.Message) : null;
         return new LiveRun(rerun, elapsed, failure);
     }
 
-    /// <summary>All that the lane shows now, as a run of the notebook: to make a page of it.</summary>
-    public NotebookRun ToRun() => new(live.Notebook, values, lane.Shown, failure, elapsed);
+    /// <summary>All that the session shows now, as a run of the notebook: to make a page of it.</summary>
+    public NotebookRun ToRun() => new(live.Notebook, values, session.Shown, failure, elapsed);
 
     private string Shown(ParameterValue value) => value.Parameter.Kind == ParameterKind.ScenarioFile
         ? live.Folders.Select(folder => folder.ValueOf(Path.GetFullPath(value.Value, Path.GetDirectoryName(live.Notebook.FilePath)!))).FirstOrDefault(shown => shown is not null) ?? value.Value
         : value.Value;
 
-    private sealed class Forwarding(ILiveReader reader) : ILaneReader
+    private sealed class Forwarding(ILiveObserver reader) : ICellObserver
     {
         public void Begins(NotebookCell cell) => reader.Progress(cell.Number, 0, "");
 
@@ -62,8 +62,8 @@ public sealed class LiveLane
     }
 }
 
-/// <summary>Told what happens while a lane runs, in order and from the run's thread.</summary>
-public interface ILiveReader
+/// <summary>Told what happens while a session runs, in order and from the run's thread.</summary>
+public interface ILiveObserver
 {
     /// <summary>The values in use, and what may be chosen; some choices depend on others.</summary>
     void Parameters(IReadOnlyList<LiveParameter> parameters);
@@ -81,7 +81,7 @@ public interface ILiveReader
 /// <param name="Choices">What may be chosen; empty where any value of its kind is taken.</param>
 public sealed record LiveParameter(NotebookParameter Parameter, string Value, IReadOnlyList<ParameterChoice> Choices);
 
-/// <summary>How a run of a lane went.</summary>
+/// <summary>How a run of a session went.</summary>
 /// <param name="Rerun">Numbers of the cells that were run.</param>
 /// <param name="Elapsed">How long it took.</param>
 /// <param name="Failure">What stopped it; null where all went well.</param>

@@ -3,7 +3,7 @@ using System.Net.WebSockets;
 using System.Text.Json;
 using System.Threading.Channels;
 
-namespace RigScenarios.Page.Live;
+namespace RigScenarios.Page.Runs;
 
 /// <summary>
 /// One reader's connection: whole JSON messages in both directions. What is sent waits in a queue of bounded length, so that

@@ -1,9 +1,9 @@
 namespace RigScenarios.Page.Requests;
 
 /// <summary>A request that isn't done, and why, in words for the person at the page.</summary>
-internal sealed class Refusal(int status, IReadOnlyList<Problem> problems) : Exception(problems[0].Text)
+internal sealed class ProblemException(int status, IReadOnlyList<Problem> problems) : Exception(problems[0].Text)
 {
-    public Refusal(int status, string text)
+    public ProblemException(int status, string text)
         : this(status, [new Problem(text)])
     {
     }

@@ -1,3 +1,4 @@
+using RigScenarios.Page.Live;
 using System.Text.Json;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Notebooks.Documents;
@@ -5,13 +6,13 @@ using RigScenarios.Notebooks.Live;
 using RigScenarios.Page.Requests;
 using RigScenarios.Page.Runs;
 
-namespace RigScenarios.Page.Live;
+namespace RigScenarios.Page.Runs;
 
 /// <summary>
 /// Tells a page what a run shows, while it runs and when it ends. Nothing of a run that was stopped reaches the page after
 /// the word that it was.
 /// </summary>
-internal sealed class LaneTalk(LiveConnection connection, string lane, int run, TimeSpan betweenProgress, CancellationToken cancellation) : ILiveReader
+internal sealed class LaneTalk(LiveConnection connection, string lane, int run, TimeSpan betweenProgress, CancellationToken cancellation) : ILiveObserver
 {
     private readonly ProgressPace pace = new(betweenProgress);
 

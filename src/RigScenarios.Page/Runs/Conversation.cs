@@ -1,3 +1,4 @@
+using RigScenarios.Page.Live;
 using System.Net.WebSockets;
 using System.Text.Json;
 using RigScenarios.Notebooks.Documents;
@@ -7,7 +8,7 @@ using RigScenarios.Page.Requests;
 using RigScenarios.Page.Runs;
 using RigScenarios.Page.Settings;
 
-namespace RigScenarios.Page.Live;
+namespace RigScenarios.Page.Runs;
 
 /// <summary>One reader at one living page, from the first message to the last.</summary>
 internal sealed class LiveReading(LiveConnection connection, RunWatch watch, PageLimits limits, Action<string>? report)
@@ -91,7 +92,7 @@ internal sealed class LiveReading(LiveConnection connection, RunWatch watch, Pag
         {
             Refuse([RequestJson.Broken(exception)], cancellation);
         }
-        catch (Refusal refusal)
+        catch (ProblemException refusal)
         {
             Refuse(refusal.Problems, cancellation);
         }

@@ -2,7 +2,7 @@ using System.Text.Json;
 using Microsoft.AspNetCore.Http;
 using RigScenarios.Page.Requests;
 
-namespace RigScenarios.Page.Live;
+namespace RigScenarios.Page.Runs;
 
 /// <summary>What a page asks for: a run of a lane with other values, or that its run stops.</summary>
 /// <param name="Lane">"now", or "pinned" for the version beside it.</param>
@@ -19,7 +19,7 @@ internal sealed record LiveAsk(string Lane, int Run, IReadOnlyDictionary<string,
     public bool IsStop => Run == 0;
 
     /// <exception cref="JsonException">The message is no JSON object.</exception>
-    /// <exception cref="Refusal">The message asks for something else.</exception>
+    /// <exception cref="ProblemException">The message asks for something else.</exception>
     public static LiveAsk Read(byte[] message)
     {
         var json = RequestJson.Parse(message);
@@ -51,5 +51,5 @@ internal sealed record LiveAsk(string Lane, int Run, IReadOnlyDictionary<string,
         return values;
     }
 
-    private static Refusal Refused(string path, string text, string accepted) => new(StatusCodes.Status400BadRequest, [new Problem(text, path, accepted)]);
+    private static ProblemException Refused(string path, string text, string accepted) => new(StatusCodes.Status400BadRequest, [new Problem(text, path, accepted)]);
 }

@@ -3,8 +3,8 @@ using RigScenarios.Notebooks.Documents;
 
 namespace RigScenarios.Notebooks.Engine;
 
-/// <summary>What happens while a lane runs; called in order, from the thread that runs the cells.</summary>
-internal interface ILaneReader
+/// <summary>What happens while a session runs; called in order, from the thread that runs the cells.</summary>
+internal interface ICellObserver
 {
     void Begins(NotebookCell cell);
 
@@ -17,7 +17,7 @@ internal interface ILaneReader
 /// One reader's run of a compiled notebook: the variables of its cells and what they showed. A change of parameters reruns only
 /// the cells that rest on it.
 /// </summary>
-internal sealed class CellLane(IReadOnlyList<CompiledCell> cells, int? parametersCell)
+internal sealed class CellSession(IReadOnlyList<CompiledCell> cells, int? parametersCell)
 {
     // One slot for each cell's variables; the first is the compiler's own.
     private readonly object?[] slots = new object?[cells.Count + 2];
@@ -36,7 +36,7 @@ internal sealed class CellLane(IReadOnlyList<CompiledCell> cells, int? parameter
     /// <returns>The cells that were run, and the one that failed with its error.</returns>
     /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
     public async Task<(IReadOnlyList<int> Rerun, (int Cell, CellError Error)? Failure)> RunAsync(
-        IReadOnlyDictionary<string, object> given, ILaneReader reader, CancellationToken cancellation)
+        IReadOnlyDictionary<string, object> given, ICellObserver reader, CancellationToken cancellation)
     {
         MarkStale(given);
         var rerun = new List<int>();
