@@ -5,7 +5,6 @@ using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks.Live;
 using RigScenarios.Page.Requests;
-using RigScenarios.Page.Runs;
 using RigScenarios.Page.Settings;
 
 namespace RigScenarios.Page.Runs;

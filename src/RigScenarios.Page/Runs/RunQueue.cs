@@ -1,9 +1,7 @@
-using RigScenarios.Page.Live;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks.Live;
 using RigScenarios.Page.Requests;
-using RigScenarios.Page.Runs;
 using RigScenarios.Page.Settings;
 
 namespace RigScenarios.Page.Runs;

@@ -4,7 +4,6 @@ using RigScenarios.Charts.Pages;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Live;
 using RigScenarios.Page.Requests;
-using RigScenarios.Page.Runs;
 
 namespace RigScenarios.Page.Runs;
 
