@@ -1,3 +1,4 @@
+using RigScenarios.Answers;
 using RigScenarios.Simulation;
 using UnitsNet;
 
@@ -39,11 +40,8 @@ public static class DayCautions
     public static string Prediction(params IReadOnlyCollection<DayResult> results)
     {
         ArgumentNullException.ThrowIfNull(results);
-        var errors = results.Select(result => result.ExpectedError).OrderBy(error => error.Share.Percent).ToList();
-        var (least, most) = (errors[0], errors[^1]);
-        var size = most.Share.Percent - least.Share.Percent < 0.5
-            ? $"within ±{DayInWords.Percent(most.Share)}"
-            : $"within ±{DayInWords.Percent(least.Share)} where it is mild, ±{DayInWords.Percent(most.Share)} at the coldest";
-        return $"Predicted, not measured: expect the runtime {size}, {most.Why}.".Replace(" -", $" {Rounding.Minus}", StringComparison.Ordinal);
+        // Where nothing is measured the error is the largest of all: nobody knows it.
+        var worst = results.Select(result => result.ExpectedError).MaxBy(error => error.Share?.Percent ?? double.PositiveInfinity)!;
+        return $"Predicted, not measured: expect the runtime {PredictionWords.Of(worst)}.".Replace(" -", $" {Rounding.Minus}", StringComparison.Ordinal);
     }
 }

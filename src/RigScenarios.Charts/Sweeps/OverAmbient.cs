@@ -24,7 +24,7 @@ public static class OverAmbient
             Slug = "over-ambient",
             Title = title,
             Caption = SweepCaption.Join(
-                "The band around the runtime is its expected error, which grows in the cold because little was measured there.",
+                "The band around the runtime is the most by which measured discharges differed there; where none was measured there is no band.",
                 SweepCaption.OfRuntime(table.Rows),
                 "Delivered energy is that within the planned day."),
             Cautions = [.. DayCautions.Of(results).Where(caution => caution != DayCautions.MakersTemperatures), DayCautions.MakersTemperatures],
@@ -37,7 +37,7 @@ public static class OverAmbient
     {
         var axis = ChartAxis.Of("runtime", DurationUnit.Hour) with { FromZero = true };
         var runtimes = table.Rows.Select(row => axis.Value(row.Result.Runtime)).ToList();
-        var shares = table.Rows.Select(row => row.Result.ExpectedError.Share.DecimalFractions).ToList();
+        var shares = table.Rows.Select(row => row.Result.ExpectedError.Share?.DecimalFractions ?? 0).ToList();
         var line = new ChartLine("runtime", x.Values, runtimes)
         {
             Kind = LineKind.CurveWithPoints,

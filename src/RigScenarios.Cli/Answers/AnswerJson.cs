@@ -29,7 +29,7 @@ internal static class AnswerJson
             delivered_Wh = JsonText.Round(result.Delivered.WattHours),
             still_needed_Wh = JsonText.Round(DayWords.StillNeeded(result).WattHours),
             coldest_battery_C = JsonText.Round(result.ColdestBattery.DegreesCelsius),
-            expected_error_percent = JsonText.Round(result.ExpectedError.Share.Percent),
+            expected_error_percent = JsonText.Round(result.ExpectedError.Share?.Percent),
             expected_error_why = result.ExpectedError.Why,
             devices = result.Devices.Select(device => new { device = device.Device, title = device.Title, essential = device.Essential, runtime_h = JsonText.Round(device.Runtime.Hours), stopped_by = device.Cause }),
             limits = result.Margins.Select(margin => new { limit = margin.Limit, worst = margin.Worst, allowed = margin.Allowed, left_percent = JsonText.Round(margin.Margin.Percent), source = margin.Source }),

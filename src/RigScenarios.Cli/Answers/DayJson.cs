@@ -81,7 +81,7 @@ internal static class DayJson
             }),
             least_kit = answer.Least is { } least ? Least(least, answer.Wish) : null,
             limits = result.Margins.Select(margin => new { limit = margin.Limit, worst = margin.Worst, allowed = margin.Allowed, left_percent = JsonText.Round(margin.Margin.Percent), source = margin.Source }),
-            expected_error_percent = JsonText.Round(result.ExpectedError.Share.Percent),
+            expected_error_percent = JsonText.Round(result.ExpectedError.Share?.Percent),
             expected_error_why = result.ExpectedError.Why,
             assumed = result.Assumed.SelectMany(item => item.Value.Select(value => new { battery = item.Key, field = value.Field, name = value.Name, value = value.Value, why = value.Why, source = value.Source.ToString() })),
             cautions = DayPlanWords.Cautions(result, answer.Plan),

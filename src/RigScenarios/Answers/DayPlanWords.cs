@@ -100,7 +100,7 @@ public static class DayPlanWords
     public static string Prediction(SimulationResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        return $"Predicted, not measured: expect how long a battery lasts to be off by up to {result.ExpectedError.Share.Percent:0} %, {result.ExpectedError.Why}. Carry a reserve.";
+        return $"Predicted, not measured: expect how long a battery lasts {PredictionWords.Of(result.ExpectedError)}. Carry a reserve.";
     }
 
     /// <summary>The cautions that go with a plan and its answer.</summary>

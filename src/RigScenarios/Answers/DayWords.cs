@@ -25,7 +25,7 @@ public static class DayWords
     public static string Answer(DayResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        var doubt = Duration.FromSeconds(result.ExpectedError.Share.DecimalFractions * result.Runtime.Seconds);
+        var doubt = Duration.FromSeconds((result.ExpectedError.Share?.DecimalFractions ?? 0) * result.Runtime.Seconds);
         if (!result.ReachesEnd)
         {
             var close = -result.Margin.Seconds < doubt.Seconds ? " That is closer than the figures are sure of: it may just reach." : "";
@@ -87,7 +87,7 @@ public static class DayWords
         ArgumentNullException.ThrowIfNull(battery);
         var cautions = new List<string>
         {
-            $"The runtime is a prediction, good to about {result.ExpectedError.Share.Percent:0} % ({result.ExpectedError.Why}). Carry a reserve.",
+            $"Predicted, not measured: expect the runtime {PredictionWords.Of(result.ExpectedError)}. Carry a reserve.",
         };
         if (battery.CapacityLeft is null && battery.ResistanceGrowth is null)
             cautions.Add("The battery's age is not given, so it is taken as new. A worn battery runs shorter in proportion to the capacity it has lost, and in the cold shorter still. Measure it once and set capacity-left.");

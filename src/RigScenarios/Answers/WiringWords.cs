@@ -1,6 +1,5 @@
 using RigScenarios.Batteries;
 using RigScenarios.Limits;
-using RigScenarios.Simulation;
 using RigScenarios.Wiring;
 using UnitsNet;
 
@@ -115,7 +114,7 @@ public static class WiringWords
         ArgumentNullException.ThrowIfNull(wiring);
         var coldest = wiring.Moments.Count == 0 ? wiring.Ambient : wiring.Moments.MinBy(moment => moment.Pack.Kelvins)!.Pack;
         var error = ExpectedError.At(coldest);
-        return $"Predicted, not measured: expect the times within ±{error.Share.Percent:0} %, {error.Why}. Cables and contacts are as good as the file says they are.";
+        return $"Predicted, not measured: expect the times {PredictionWords.Of(error)}. Cables and contacts are as good as the file says they are.";
     }
 
     /// <summary>What to mind.</summary>

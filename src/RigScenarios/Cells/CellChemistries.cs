@@ -9,7 +9,7 @@ public static class CellChemistries
     private static readonly Sourced<SpecificEntropy> Heat = new(
         SpecificEntropy.FromJoulesPerKilogramKelvin(1000),
         "literature range 800…1100 J/(kg·K) for cells",
-        new Citation("H. Steinhardt et al.", "review of the specific heat of lithium-ion cells", 2022, "J. Power Sources 230829, title only; range from a public summary of published values", Standing.SecondHand));
+        new Citation("H. Steinhardt et al.", "", 2022, "J. Power Sources 230829, title only; range from a public summary of published values", Standing.SecondHand));
 
     private static readonly Sourced<Temperature> Hot = new(
         Temperature.FromDegreesCelsius(60), "usual upper limit of the protection on discharge", Citation.CommonPractice("60 °C upper limit on discharge"));
@@ -43,12 +43,12 @@ public static class CellChemistries
         Description = "lithium iron phosphate on graphite, 3.2 V a group",
         NominalVoltage = new(ElectricPotential.FromVolts(3.2), "labels count 3.2 V a group", Citation.CommonPractice("3.2 V nominal a group")),
         CutoffVoltage = new(ElectricPotential.FromVolts(2.5), "usual end of discharge of LFP packs; cells allow 2.0 V", Citation.CommonPractice("2.5 V end of discharge a group")),
-        OpenCircuitVoltage = new(MunichLfp26650.OpenCircuitVoltage, "measured on a 3 Ah 26650 cell", MunichLfp26650.Source),
+        OpenCircuitVoltage = new(Moeller2022.OpenCircuitVoltage, "measured on a 3 Ah 26650 cell", Moeller2022.Source),
         UsableCapacity = new(Kollmeyer2020.UsableCapacity, "BORROWED from an NMC cell: no LFP data was found; treat cold LFP results as rough", Kollmeyer2020.Source),
-        SustainedResistanceOhmAmpereHours = new(MunichLfp26650.ResistanceOhmAmpereHours, "47.8 mΩ at 25 °C of a 3 Ah cell; whether pulse or sustained is not said", MunichLfp26650.Source),
+        SustainedResistanceOhmAmpereHours = new(Moeller2022.ResistanceOhmAmpereHours, "47.8 mΩ at 25 °C of a 3 Ah cell; whether pulse or sustained is not said", Moeller2022.Source),
         ResistanceSplit = new(Kollmeyer2020.ResistanceSplit, "BORROWED from an NMC cell: no LFP data was found", Kollmeyer2020.Source),
-        ActivationEnergy = new(MunichLfp26650.ActivationEnergy, "10…25 °C only; below that extrapolated", MunichLfp26650.Source with { Standing = Standing.Computed }),
-        ResistanceFloor = new(MunichLfp26650.ResistanceFloor, "38.4 mΩ at 40 °C over 47.8 mΩ at 25 °C", MunichLfp26650.Source with { Standing = Standing.Computed }),
+        ActivationEnergy = new(Moeller2022.ActivationEnergy, "10…25 °C only; below that extrapolated", Moeller2022.Source with { Standing = Standing.Computed }),
+        ResistanceFloor = new(Moeller2022.ResistanceFloor, "38.4 mΩ at 40 °C over 47.8 mΩ at 25 °C", Moeller2022.Source with { Standing = Standing.Computed }),
         SpecificHeat = Heat,
         SpecificEnergy = new(SpecificEnergy.FromWattHoursPerKilogram(90), "usual for small LFP packs", Citation.CommonPractice("90 Wh/kg for an LFP pack")),
         MaximumTemperature = Hot,

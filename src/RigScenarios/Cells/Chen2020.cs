@@ -7,8 +7,7 @@ namespace RigScenarios.Cells;
 /// Open-circuit voltage of an NMC811/graphite-SiOx cell (5 Ah, 21700) from the two electrode functions of Chen et al. 2020.
 /// </summary>
 /// <remarks>
-/// C.-H. Chen et al., "Development of experimental techniques for parameterization of multi-scale lithium-ion battery models",
-/// J. Electrochem. Soc. 167 (2020) 080534, doi:10.1149/1945-7111/ab9050. Functions and electrode capacities were read in a public
+/// C.-H. Chen et al. (2020), doi:10.1149/1945-7111/ab9050. Functions and electrode capacities were read in a public
 /// implementation of the paper, not in the paper itself. The paper's own start state gives 4.181 V and not 4.2 V; the
 /// window used here is the one that meets 2.5 V and 4.2 V with the lithium of that start state. A curve over the paper's printed
 /// window differs by about 40 mV at half charge.
@@ -26,9 +25,9 @@ public static class Chen2020
     /// <summary>The citation.</summary>
     public static Citation Source { get; } = new(
         "C.-H. Chen, F. Brosa Planella, K. O'Regan, D. Gastol, W. D. Widanage, E. Kendrick",
-        "Development of Experimental Techniques for Parameterization of Multi-scale Lithium-ion Battery Models",
+        "",
         2020,
-        "J. Electrochem. Soc. 167, 080534, doi:10.1149/1945-7111/ab9050; functions read in a public implementation, window solved for 2.5 V and 4.2 V",
+        "doi:10.1149/1945-7111/ab9050; functions read in a public implementation, window solved for 2.5 V and 4.2 V",
         Standing.SecondHand);
 
     /// <summary>The curve as a table: steps of 0.5 % up to 20 % of charge, where it is steep, then of 2.5 %.</summary>

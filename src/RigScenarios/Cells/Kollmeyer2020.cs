@@ -12,9 +12,9 @@ public static class Kollmeyer2020
     /// <summary>The citation.</summary>
     public static Citation Source { get; } = new(
         "P. Kollmeyer, C. Vidal, M. Naguib, M. Skells",
-        "LG 18650HG2 Li-ion Battery Data and Example Deep Neural Network xEV SOC Estimator Script",
+        "",
         2020,
-        "Mendeley Data V3, doi:10.17632/cp3473x7xv.3, CC BY 4.0; reduced here",
+        "doi:10.17632/cp3473x7xv.3, CC BY 4.0; reduced here",
         Standing.Computed);
 
     /// <summary>Usable part of the capacity over cell temperature, fitted on the C/2 discharges.</summary>

@@ -1,3 +1,4 @@
+using RigScenarios.Batteries;
 using MathNet.Numerics.Integration;
 using RigScenarios.Days;
 using RigScenarios.Parts;

@@ -84,24 +84,3 @@ public sealed record BlockSpan(string Block, string Title, Duration Start, Durat
 /// <param name="Margin">What is left, as a share of the limit; negative where it is passed.</param>
 /// <param name="Source">What the limit rests on.</param>
 public sealed record LimitMargin(string Limit, string Worst, string Allowed, Ratio Margin, string Source);
-
-/// <summary>How far off a runtime may be.</summary>
-/// <param name="Share">As a share of the runtime, either way.</param>
-/// <param name="Why">What this rests on.</param>
-public sealed record ExpectedError(Ratio Share, string Why)
-{
-    /// <summary>
-    /// What comparison with measured discharges of one cell showed (docs/measured-cells.md): 2 % at room temperature, 3 % down to
-    /// -10 °C, 15 to 20 % below.
-    /// </summary>
-    public static ExpectedError At(Temperature coldestBattery)
-    {
-        var (percent, where) = coldestBattery.DegreesCelsius switch
-        {
-            >= 15 => (2, "at room temperature"),
-            >= -11 => (3, "down to -10 °C"),
-            _ => (20, "below -10 °C"),
-        };
-        return new ExpectedError(Ratio.FromPercent(percent), $"from measured discharges of one fresh cell {where}; unknown age, other cells and real draws come on top");
-    }
-}

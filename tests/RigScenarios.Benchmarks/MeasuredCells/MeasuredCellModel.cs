@@ -15,8 +15,8 @@ internal sealed record CellComparison(MeasuredDischarge Measured, double AmpereH
     public double EnergyError => (WattHours / Measured.WattHours) - 1;
 
     /// <summary>
-    /// Error of the runtime that the model claims to keep, as a part: 2 % at 25 °C, 3 % down to -10 °C, 20 % at -20 °C, for the steady loads of a
-    /// camera pack, up to 1C. Not claimed (null): 2C; 40 °C, where this cell gave less than at 25 °C; C/20 at -10 °C, where a
+    /// Error of the runtime that the model claims to keep, as a part: 2 % at 25 °C, 3 % down to -10 °C (there from C/2), 20 % at -20 °C, for the steady
+    /// loads of a camera pack, up to 1C. Not claimed (null): 2C; 40 °C, where this cell gave less than at 25 °C; C/20 at -10 °C, where a
     /// day-long discharge gives more than the cold table, fitted at C/2, says.
     /// </summary>
     public double? ClaimedTolerance => (Measured.ChamberCelsius, Measured.Rate) switch

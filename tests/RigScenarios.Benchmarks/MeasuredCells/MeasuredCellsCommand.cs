@@ -39,8 +39,7 @@ internal static class MeasuredCellsCommand
             change the model, not this page.
 
             Measured: one 3 Ah NMC/graphite 18650 cell, constant current to 2.8 V, at six chamber temperatures. P. Kollmeyer, C. Vidal,
-            M. Naguib, M. Skells (2020), "LG 18650HG2 Li-ion Battery Data and Example Deep Neural Network xEV SOC Estimator Script", Mendeley
-            Data V3, doi:10.17632/cp3473x7xv.3, CC BY 4.0. One cell only: another of the same type may differ by 3 %.
+            M. Naguib, M. Skells (2020), doi:10.17632/cp3473x7xv.3, CC BY 4.0. One cell only: another of the same type may differ by 3 %.
 
             Predicted: the project's NMC defaults for a pack of one cell. From these measurements come
             the capacity, {model.CapacityAmpereHours:F3} Ah, set so that the one C/20 discharge at 25 °C (marked *) is met; the cold table, fitted on the
@@ -50,7 +49,7 @@ internal static class MeasuredCellsCommand
 
             A positive error says that the prediction is too long or too much. Charge at the measured current is runtime.
 
-            | chamber °C | rate | current A | charge measured Ah | predicted Ah | error % | claimed within % | energy measured Wh | predicted Wh | error % | cell at end, predicted °C |
+            | chamber °C | rate | current A | charge measured Ah | predicted Ah | error % | held within % | energy measured Wh | predicted Wh | error % | cell at end, predicted °C |
             | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |
 
             """);
@@ -87,8 +86,11 @@ internal static class MeasuredCellsCommand
         var warm = rows.Where(row => row.Measured is { ChamberCelsius: 25, Rate: not "2C" }).Select(row => 100 * row.EnergyError).ToList();
         double At(double celsius, string rate) => 100 * rows.First(row => row.Measured.ChamberCelsius == celsius && row.Measured.Rate == rate).ChargeError;
         text.Append(CultureInfo.InvariantCulture, $"""
-            Claimed, and held by a check: the runtime at a steady current of C/20 to 1C within 2 % at 25 °C, 3 % down to -10 °C and 20 % at -20 °C.
-            Not claimed (–):
+            An answer states the largest of these errors, of charge or energy, among the rows around its run: from the next colder to the next warmer
+            chamber, and from the next lower to the next higher rate. Beyond the rows it says that nobody has measured it.
+
+            Held by a check: the runtime at a steady current of C/20 to 1C within 2 % at 25 °C, 3 % at 10 and 0 °C, 20 % at -20 °C; at -10 °C within 3 % at C/2 and 1C.
+            Not held (–):
 
             - 2C at any temperature: a steady ohmic resistance is too kind to the cell in the cold, where the prediction is far too long. A camera
               pack seldom sees more than 1C.

@@ -4,7 +4,7 @@ using RigScenarios.Benchmarks.Cases;
 namespace RigScenarios.Benchmarks.MeasuredCells;
 
 /// <summary>
-/// One constant-current discharge of the measured cell, to 2.8 V. Kollmeyer, Vidal, Naguib, Skells (2020), Mendeley Data V3,
+/// One constant-current discharge of the measured cell, to 2.8 V. Kollmeyer, Vidal, Naguib, Skells (2020),
 /// doi:10.17632/cp3473x7xv.3, CC BY 4.0; the summary file in the reference folder beside the project.
 /// </summary>
 internal sealed record MeasuredDischarge(

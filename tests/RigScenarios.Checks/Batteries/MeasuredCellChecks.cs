@@ -3,7 +3,7 @@ using RigScenarios.Benchmarks.MeasuredCells;
 namespace RigScenarios.Checks.Batteries;
 
 /// <summary>
-/// The NMC defaults against measured discharges of one cell: P. Kollmeyer, C. Vidal, M. Naguib, M. Skells (2020), Mendeley Data V3,
+/// The NMC defaults against measured discharges of one cell: P. Kollmeyer, C. Vidal, M. Naguib, M. Skells (2020),
 /// doi:10.17632/cp3473x7xv.3, CC BY 4.0. The data stay in the reference folder beside the project.
 /// All of the table, also what is not claimed: docs/measured-cells.md.
 /// </summary>

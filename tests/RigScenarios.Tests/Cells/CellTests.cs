@@ -91,6 +91,19 @@ public class CellTests
         Assert.Equal("3.6 V nominal a group [common practice, no source]", CellChemistries.Nmc.NominalVoltage.Source.ToString());
     }
 
+    // Titles of data sets carry makers' names and model numbers: authors, year, identifier and licence say the same without them.
+    [Fact]
+    public void Sources_of_cells_name_creators_year_and_identifier_only()
+    {
+        foreach (var source in new[] { Kollmeyer2020.Source, Chen2020.Source, Moeller2022.Source })
+        {
+            Assert.Empty(source.Title);
+            Assert.NotNull(source.Year);
+            Assert.Contains("doi:10.", source.Where, StringComparison.Ordinal);
+            Assert.DoesNotContain("niversit", source.Authors, StringComparison.Ordinal);
+        }
+    }
+
     [Theory]
     [InlineData("0.37 W/K", 0.37)]
     [InlineData("1e-1W/K", 0.1)]

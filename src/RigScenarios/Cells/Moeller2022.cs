@@ -3,9 +3,10 @@ using UnitsNet;
 namespace RigScenarios.Cells;
 
 /// <summary>
-/// Measured open-circuit voltage and resistance of a 3 Ah LFP/graphite 26650 cell, from the data files of a public storage simulator.
+/// Measured open-circuit voltage and resistance of a 3 Ah LFP/graphite 26650 cell, from the data files of a public simulator of
+/// stationary storage (M. Möller et al., 2022).
 /// </summary>
-public static class MunichLfp26650
+public static class Moeller2022
 {
     private static readonly double[] Volts =
     [
@@ -15,10 +16,10 @@ public static class MunichLfp26650
 
     /// <summary>The citation.</summary>
     public static Citation Source { get; } = new(
-        "Technical University of Munich",
-        "SimSES, cell data files of a 3 Ah LFP 26650",
-        null,
-        "BSD-3-Clause; open-circuit voltage thinned to steps of 5 % of charge; resistance at 50 % of charge",
+        "M. Möller, D. Kucevic, N. Collath, A. Parlikar, P. Dotzauer, B. Tepe, S. Englberger, A. Jossen, H. Hesse",
+        "",
+        2022,
+        "doi:10.1016/j.est.2021.103743, data files of its program, BSD-3-Clause; open-circuit voltage thinned to steps of 5 % of charge; resistance at 50 % of charge",
         Standing.ReadInSource);
 
     /// <summary>The measured open-circuit voltage in steps of 5 % of charge.</summary>

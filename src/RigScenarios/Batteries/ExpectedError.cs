@@ -1,0 +1,86 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace RigScenarios.Batteries;
+
+/// <summary>How far off a predicted runtime may be: the largest deviation of the measured discharges around the run.</summary>
+/// <param name="Share">As a share of the runtime, either way; null where nothing was measured around the run.</param>
+/// <param name="Rows">The measured discharges that it is the largest of; empty where nothing was measured.</param>
+/// <param name="Why">What this rests on, as a part of a sentence.</param>
+/// <remarks>
+/// What was measured is one fresh NMC cell at steady currents. Its rows are in docs/measured-cells.md. Age, other cells, LFP and
+/// draws that change come on top, and nobody has measured how much.
+/// </remarks>
+public sealed record ExpectedError(Ratio? Share, IReadOnlyList<MeasuredDeviation> Rows, string Why)
+{
+    // A battery that begins in air of 25 °C is not outside the row of 25 °C for its first hundredth of a kelvin.
+    private const double WithinKelvin = 0.05;
+
+    /// <summary>The error of a run, by where its battery was.</summary>
+    /// <param name="coldest">Temperature of the battery at its coldest.</param>
+    /// <param name="warmest">Temperature of the battery at its warmest; not below the coldest.</param>
+    /// <param name="averageRate">Mean current over the capacity that the battery has, 1/h, over the time in which it feeds the rig.</param>
+    public static ExpectedError At(Temperature coldest, Temperature warmest, double averageRate) => Of(coldest, warmest, averageRate, averageRate);
+
+    /// <summary>The error at a temperature where the rate is not known: of all rates up to 1C.</summary>
+    /// <param name="battery">Temperature of the battery.</param>
+    public static ExpectedError At(Temperature battery) => Of(battery, battery, 1.0 / 20, 1);
+
+    private static ExpectedError Of(Temperature coldest, Temperature warmest, double slowest, double fastest)
+    {
+        var all = MeasuredDeviation.All;
+        if (Around(all.Select(row => row.Temperature.DegreesCelsius), coldest.DegreesCelsius, warmest.DegreesCelsius, WithinKelvin) is not { } celsius)
+            return NotMeasured(coldest.DegreesCelsius < all.Min(row => row.Temperature.DegreesCelsius) ? coldest : warmest);
+        if (Around(all.Select(row => row.Rate), slowest, fastest, 1e-9) is not { } rates)
+            return NotMeasured(slowest);
+        List<MeasuredDeviation> rows =
+        [
+            .. all.Where(row => row.Temperature.DegreesCelsius >= celsius.Low && row.Temperature.DegreesCelsius <= celsius.High
+                && row.Rate >= rates.Low && row.Rate <= rates.High),
+        ];
+        var worst = rows.MaxBy(row => row.Largest.Percent)!;
+        return new ExpectedError(
+            worst.Largest, rows,
+            Text($"the largest deviation from measured discharges of one fresh cell at {Range(celsius)} °C and {RateRange(rates)} ({RateName(worst.Rate)} at {worst.Temperature.DegreesCelsius:0} °C); age, other cells and changing draws come on top"));
+    }
+
+    // The smallest range of what was measured that holds all of a run; null if the run leaves it.
+    private static (double Low, double High)? Around(IEnumerable<double> measured, double low, double high, double within)
+    {
+        var values = measured.Distinct().Order().ToList();
+        if (!(low >= values[0] - within && high <= values[^1] + within))
+            return null;
+        return (values.Last(value => value <= low + within), values.First(value => value >= high - within));
+    }
+
+    private static ExpectedError NotMeasured(Temperature at) => new(null, [], Text($"no discharge was measured at {at.DegreesCelsius:0} °C, only {Measured}"));
+
+    private static ExpectedError NotMeasured(double rate) => new(null, [], Text($"no discharge was measured at {RateName(rate)}, only {Measured}"));
+
+    private static string Measured
+    {
+        get
+        {
+            var all = MeasuredDeviation.All;
+            var celsius = all.Select(row => row.Temperature.DegreesCelsius).ToList();
+            var rates = all.Select(row => row.Rate).ToList();
+            return $"{Range((celsius.Min(), celsius.Max()))} °C and {RateRange((rates.Min(), rates.Max()))}";
+        }
+    }
+
+    private static string Range((double Low, double High) celsius) =>
+        celsius.Low == celsius.High ? Text($"{celsius.Low:0}") : Text($"{celsius.Low:0} to {celsius.High:0}");
+
+    private static string RateRange((double Low, double High) range) =>
+        range.Low == range.High ? RateName(range.Low) : $"{RateName(range.Low)} to {RateName(range.High)}";
+
+    // As the trade writes it: C/20 is a twentieth of the capacity in an hour, 2C twice the capacity.
+    private static string RateName(double rate) => rate switch
+    {
+        <= 0 => "no current",
+        < 1 => Text($"C/{1 / rate:0.#}"),
+        _ => Text($"{rate:0.#}C"),
+    };
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}
