@@ -1,3 +1,4 @@
+using RigScenarios.Batteries;
 using RigScenarios.Limits;
 using RigScenarios.Travel;
 using UnitsNet;
@@ -23,8 +24,9 @@ internal static class QuestionRules
         return new(QuestionKind.Power, verdict, []) { Shortfall = short1 };
     }
 
-    /// <summary>What a prediction of a time may be off by.</summary>
-    public static Duration Doubt(PendingResult result, Duration working) => result.ExpectedError.Share.DecimalFractions * (working + result.Reserve.Time);
+    /// <summary>What a prediction of a time may be off by; where nobody measured it, what the worst of the measured discharges was off by.</summary>
+    public static Duration Doubt(PendingResult result, Duration working) =>
+        (result.ExpectedError.Share ?? MeasuredDeviation.Worst.Largest).DecimalFractions * (working + result.Reserve.Time);
 
     /// <summary>Is any limit passed?</summary>
     /// <param name="kind">The question.</param>

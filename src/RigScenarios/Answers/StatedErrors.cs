@@ -4,7 +4,7 @@ namespace RigScenarios.Answers;
 
 /// <summary>
 /// How little left is "close": what labels, kitchen scales and tape measures leave open. Each is our choice and common practice, no source; the error
-/// of a runtime comes with the run itself (<see cref="Simulation.ExpectedError"/>).
+/// of a runtime comes with the run itself (<see cref="Batteries.ExpectedError"/>).
 /// </summary>
 public static class StatedErrors
 {

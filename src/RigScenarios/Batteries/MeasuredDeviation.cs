@@ -40,6 +40,9 @@ public sealed record MeasuredDeviation(Temperature Temperature, double Rate, Rat
         Row(-20, 2, 25.8, 22.8),
     ];
 
+    /// <summary>The one that was furthest off.</summary>
+    public static MeasuredDeviation Worst { get; } = All.MaxBy(row => row.Largest.Percent)!;
+
     /// <summary>The larger of the two without its sign.</summary>
     public Ratio Largest => Ratio.FromPercent(Math.Max(Math.Abs(Charge.Percent), Math.Abs(Energy.Percent)));
 
