@@ -32,10 +32,10 @@ public class EnvelopeBenchmarks
         }));
         var head = new FluidHead
         {
-            PlateTravel = new LengthRange(Length.FromMillimeters(-60), Length.FromMillimeters(60)),
+            CameraPlateTravel = new LengthRange(Length.FromMillimeters(-60), Length.FromMillimeters(60)),
             AxisDepth = Length.FromMillimeters(110),
             Counterbalance = Counterbalance.OfSteps(Enumerable.Range(0, 12).Select(i => Torque.FromNewtonMeters(1.5 * i))),
-            Drag = Torque.FromNewtonMeters(0.8),
+            Friction = Torque.FromNewtonMeters(0.8),
             TiltUp = Angle.FromDegrees(-60),
             TiltDown = Angle.FromDegrees(60),
             RatedLoad = Mass.FromKilograms(12),

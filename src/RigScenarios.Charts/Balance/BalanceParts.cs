@@ -3,13 +3,13 @@ using RigScenarios.Charts.Pages;
 
 namespace RigScenarios.Charts.Balance;
 
-/// <summary>Whether a build balances, as parts of a page: the answer, how to set the head, what to move, the drawing, the margins.</summary>
+/// <summary>Whether a build balances, as parts of a page: the answer, how to set the head, what to move, the drawing, the limits.</summary>
 public static class BalanceParts
 {
     // More of them would hide the first.
     private const int MostHelps = 3;
 
-    /// <summary>The parts, from the answer to the margins.</summary>
+    /// <summary>The parts, from the answer to the limits.</summary>
     /// <param name="balance">The balance of the build.</param>
     public static IEnumerable<PagePart> Of(BuildBalance balance)
     {
@@ -33,13 +33,16 @@ public static class BalanceParts
         yield return new TablePart(Margins(balance));
     }
 
-    /// <summary>All margins as a table, the nearest limit first.</summary>
+    /// <summary>All limits as a table.</summary>
     /// <param name="balance">The balance of the build.</param>
     public static ChartTable Margins(BuildBalance balance)
     {
         ArgumentNullException.ThrowIfNull(balance);
         return ChartTable.Of("limit", "what there is", "what is allowed", "left", "rests on")
-            .WithRows(BalanceMargin.All(balance).Select(margin => new object?[] { Named(balance, margin.Limit), margin.Worst, margin.Allowed, margin.Left, margin.Source })) with { Caption = "Margins, the nearest limit first" };
+            .WithRows(balance.BalanceLimits.Concat(balance.StandLimits).Select(limit => new object?[]
+            {
+                Named(balance, BalanceLimitWords.Name(limit)), BalanceLimitWords.Worst(limit), BalanceLimitWords.Allowed(limit), BalanceLimitWords.Left(limit), limit.Basis.Source,
+            })) with { Caption = "First head, shoulder or hand, then tripod and joints; of each the least left first" };
     }
 
     /// <summary>A thing that the kit calls by a short name is called as people call it.</summary>

@@ -67,7 +67,7 @@ public static class EnvelopeChart
     {
         if (picture.Outlines.Count == 0)
             return "Nowhere in these ranges can the rig be balanced on this head.";
-        var caption = "Shaded: plate travel, drag over the whole tilt range and rated load are all kept, with plate and counterbalance set anew at each point.";
+        var caption = "Shaded: it stays where you let go at every tilt, the camera plate reaches and the rated load is kept, with camera plate and counterbalance set anew at each point. Beyond the tilt line it creeps, beyond the second it falls.";
         if (picture.Edges.Count == 0)
             caption += " No limit is reached within these ranges.";
         return picture.Marks.Aggregate(caption, (text, mark) => $"{text} {Sentence(mark)}");
@@ -84,7 +84,7 @@ public static class EnvelopeChart
         var text = $"Region of {picture.X.Label} against {picture.Y.Label} in which the rig can be balanced";
         text += picture.Outlines.Count == 0 ? ": there is none." : $", in {picture.Outlines.Count} outline{(picture.Outlines.Count == 1 ? "" : "s")}.";
         if (picture.Edges.Count > 0)
-            text += $" Its edges: {string.Join(", ", picture.Edges.Select(edge => edge.Limit.InWords()))}.";
+            text += $" Its edges: {string.Join(", ", picture.Edges.Select(edge => edge.IsCreep ? "where it falls" : edge.Limit.InWords()))}.";
         return picture.Marks.Aggregate(text, (all, mark) => $"{all} {Sentence(mark)}");
     }
 
@@ -103,6 +103,6 @@ public static class EnvelopeChart
         var edges = Enumerable.Range(0, 7).Select(i => envelope.First.Least.As(picture.X.QuantityUnit!) + ((envelope.First.Greatest.As(picture.X.QuantityUnit!) - envelope.First.Least.As(picture.X.QuantityUnit!)) * i / 6))
             .SelectMany(x => envelope.EdgesAt(Quantity.From(x, picture.X.QuantityUnit!)).Where(edge => edge.Limiting))
             .Select(edge => new object?[] { $"edge: {edge.Limit.InWords()}", picture.X.Value(edge.First), picture.Y.Value(edge.Second), "", "", "", "" });
-        return ChartTable.Of("", picture.X.Label, picture.Y.Label, "to the travel's front end (mm)", "to its rear end (mm)", "drag left (N·m)", "rated load left (kg)").WithRows([.. rows, .. edges]);
+        return ChartTable.Of("", picture.X.Label, picture.Y.Label, "to the travel's front end (mm)", "to its rear end (mm)", "friction at rest left (N·m)", "rated load left (kg)").WithRows([.. rows, .. edges]);
     }
 }

@@ -40,7 +40,7 @@ internal sealed class EnvelopeLayout
                 ("name", EdgeName(edge)), ("mode", "lines"), ("showlegend", !layout.labelled.Contains(EdgeName(edge))),
                 ("x", points.Select(point => point is { } p ? Rounding.ForChart(p.Item1) : (double?)null).ToArray()),
                 ("y", points.Select(point => point is { } p ? Rounding.ForChart(p.Item2) : (double?)null).ToArray()),
-                ("line", new { color = Style(edge.Limit).Colour, dash = Style(edge.Limit).Dash, width = 3 }),
+                ("line", new { color = Style(edge).Colour, dash = Style(edge).Dash, width = 3 }),
                 ("hovertemplate", $"%{{x}} {PlotlyText.Escape(picture.X.Unit)}<br>%{{y}} {PlotlyText.Escape(picture.Y.Unit)}<extra>{EdgeName(edge)}</extra>"),
             ]);
         }
@@ -69,12 +69,12 @@ internal sealed class EnvelopeLayout
 
     private static IEnumerable<string> Entries(EnvelopePicture picture) => picture.Edges.Select(EdgeName).Concat(picture.Marks.Select(MarkName));
 
-    private static SeriesStyle Style(BalanceLimit limit) => SeriesStyle.Number((int)limit);
+    private static SeriesStyle Style(DrawnEdge edge) => SeriesStyle.Number(edge.IsCreep ? 4 : (int)edge.Limit);
 
     private static string EdgeName(DrawnEdge edge) => edge.Limit switch
     {
-        BalanceLimit.Tilt => "tilt: drag used up",
-        BalanceLimit.Load => "rated load",
+        BalanceEdge.Tilt => edge.IsCreep ? "falls beyond this" : "creeps beyond this",
+        BalanceEdge.Load => "rated load",
         _ => edge.Limit.InWords(),
     };
 
@@ -97,7 +97,7 @@ internal sealed class EnvelopeLayout
                 // The longest stretch first; along it several places, from its middle on.
                 foreach (var at in edge.Runs.OrderByDescending(run => run.Count).SelectMany(Anchors).Select(point => area.Pixel(point.X, point.Y)))
                 {
-                    if (Label(area, placement, EdgeName(edge), Style(edge.Limit).TextColour, at))
+                    if (Label(area, placement, EdgeName(edge), Style(edge).TextColour, at))
                         break;
                 }
             }

@@ -5,11 +5,15 @@ using UnitsNet.Units;
 
 namespace RigScenarios.Charts.Balance;
 
-/// <summary>A limit's edge: stretches of points in the axes' units.</summary>
-internal sealed record DrawnEdge(BalanceLimit Limit, IReadOnlyList<IReadOnlyList<(double X, double Y)>> Runs);
+/// <summary>An edge of the region: stretches of points in the axes' units.</summary>
+internal sealed record DrawnEdge(BalanceEdge Limit, IReadOnlyList<IReadOnlyList<(double X, double Y)>> Runs)
+{
+    /// <summary>Whether it is the line beyond which the rig falls, and not that beyond which it creeps.</summary>
+    public bool IsCreep { get; init; }
+}
 
 /// <summary>A build in the plane, with the limits that it breaks.</summary>
-internal sealed record DrawnMark(string Name, IQuantity First, IQuantity Second, double X, double Y, IReadOnlyList<BalanceLimit> Broken, bool IsPresent);
+internal sealed record DrawnMark(string Name, IQuantity First, IQuantity Second, double X, double Y, IReadOnlyList<BalanceEdge> Broken, bool IsPresent);
 
 /// <summary>An envelope in the units of its axes: outlines, edges by limit, marks.</summary>
 internal sealed class EnvelopePicture
@@ -23,7 +27,10 @@ internal sealed class EnvelopePicture
         Y = Axis(envelope.Second, options);
         var contours = envelope.Contours(options.Columns, options.Rows);
         Outlines = [.. contours.Select(contour => (IReadOnlyList<(double, double)>)[.. contour.Points.Select(point => (X.Value(point.First), Y.Value(point.Second)))])];
-        Edges = EdgesOf(contours);
+        // The second line, beyond which it falls: only the tilt edge differs, the others are drawn once.
+        var creep = envelope.Head.CreepMoment > envelope.Head.Friction
+            ? EdgesOf(envelope.WithCreep().Contours(options.Columns, options.Rows)).Where(edge => edge.Limit == BalanceEdge.Tilt).Select(edge => edge with { IsCreep = true }) : [];
+        Edges = [.. EdgesOf(contours), .. creep];
         var present = options.Present is { } now ? new[] { (Mark: new EnvelopeMark("as it is", now.First, now.Second), IsPresent: true) } : [];
         Marks = [.. present.Concat(options.Alternatives.Select(mark => (Mark: mark, IsPresent: false))).Select(entry => Marked(entry.Mark, entry.IsPresent))];
         XRange = AxisRange.For(X, [X.Value(envelope.First.Least), X.Value(envelope.First.Greatest), .. Marks.Select(mark => mark.X)], pad: false);
@@ -64,26 +71,26 @@ internal sealed class EnvelopePicture
     private DrawnMark Marked(EnvelopeMark mark, bool isPresent)
     {
         var margins = envelope.At(mark.First, mark.Second);
-        var broken = new List<BalanceLimit>();
+        var broken = new List<BalanceEdge>();
         if (margins.TravelFront.Meters < 0)
-            broken.Add(BalanceLimit.TravelFrontEnd);
+            broken.Add(BalanceEdge.TravelFrontEnd);
         if (margins.TravelRear.Meters < 0)
-            broken.Add(BalanceLimit.TravelRearEnd);
+            broken.Add(BalanceEdge.TravelRearEnd);
         if (margins.Tilt.NewtonMeters < 0)
-            broken.Add(BalanceLimit.Tilt);
+            broken.Add(BalanceEdge.Tilt);
         if (margins.Load is { Kilograms: < 0 })
-            broken.Add(BalanceLimit.Load);
+            broken.Add(BalanceEdge.Load);
         return new(mark.Name, mark.First, mark.Second, X.Value(mark.First), Y.Value(mark.Second), broken, isPresent);
     }
 
     private List<DrawnEdge> EdgesOf(IReadOnlyList<EnvelopeContour> contours)
     {
-        var runs = new SortedDictionary<BalanceLimit, List<IReadOnlyList<(double X, double Y)>>>();
+        var runs = new SortedDictionary<BalanceEdge, List<IReadOnlyList<(double X, double Y)>>>();
         foreach (var contour in contours)
         {
             var points = contour.Points;
             List<(double X, double Y)>? run = null;
-            BalanceLimit? limit = null;
+            BalanceEdge? limit = null;
             for (var i = 0; i < points.Count; i++)
             {
                 var (from, to) = (points[i], points[(i + 1) % points.Count]);
@@ -109,7 +116,7 @@ internal sealed class EnvelopePicture
     }
 
     /// <summary>The limit along a piece of an outline; null along the end of a variable's range.</summary>
-    private BalanceLimit? LimitBetween(EnvelopePoint from, EnvelopePoint to)
+    private BalanceEdge? LimitBetween(EnvelopePoint from, EnvelopePoint to)
     {
         if (from.Limit is not { } a || to.Limit is not { } b)
             return null;
@@ -120,11 +127,11 @@ internal sealed class EnvelopePicture
         return Share(middle, a) <= Share(middle, b) ? a : b;
     }
 
-    private double Share(EnvelopeMargins margins, BalanceLimit limit) => Math.Abs(limit switch
+    private double Share(EnvelopeMargins margins, BalanceEdge limit) => Math.Abs(limit switch
     {
-        BalanceLimit.TravelFrontEnd => margins.TravelFront / (envelope.Head.PlateTravel.Greatest - envelope.Head.PlateTravel.Least),
-        BalanceLimit.TravelRearEnd => margins.TravelRear / (envelope.Head.PlateTravel.Greatest - envelope.Head.PlateTravel.Least),
-        BalanceLimit.Tilt => margins.Tilt / envelope.Head.Drag,
+        BalanceEdge.TravelFrontEnd => margins.TravelFront / (envelope.Head.CameraPlateTravel.Greatest - envelope.Head.CameraPlateTravel.Least),
+        BalanceEdge.TravelRearEnd => margins.TravelRear / (envelope.Head.CameraPlateTravel.Greatest - envelope.Head.CameraPlateTravel.Least),
+        BalanceEdge.Tilt => margins.Tilt.NewtonMeters / Math.Max(envelope.Head.Friction.NewtonMeters, 0.01),
         _ => (margins.Load ?? Mass.Zero) / (envelope.Head.RatedLoad ?? Mass.FromKilograms(1)),
     });
 

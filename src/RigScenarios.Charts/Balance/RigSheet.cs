@@ -67,7 +67,7 @@ internal sealed class RigSheet
     {
         if (options.Head is { } head)
         {
-            foreach (var at in new[] { head.Head.PlateTravel.Least, head.Head.PlateTravel.Greatest, head.Plate })
+            foreach (var at in new[] { head.Head.CameraPlateTravel.Least, head.Head.CameraPlateTravel.Greatest, head.CameraPlate })
                 yield return at.Meters;
         }
         if (options.Shoulder is { } shoulder)
@@ -110,7 +110,7 @@ internal sealed class RigSheet
             Moves(part) && IsSeen(Direction(part)) ? 22 : 0,
             [.. part.Outline.Select(Pixel)]))]);
         labels.Reserve(RigSigns.Around(centre, RigSigns.CentreRadius + 2));
-        (double X, double Y)? axis = view.Side == RigSide.Right && options.Head is { } head ? Pixel((head.Plate.Meters, -head.Head.AxisDepth.Meters)) : null;
+        (double X, double Y)? axis = view.Side == RigSide.Right && options.Head is { } head ? Pixel((head.CameraPlate.Meters, -head.Head.AxisDepth.Meters)) : null;
         if (axis is { } at)
             labels.Reserve(RigSigns.Around(at, 11));
         var placed = labels.Place();

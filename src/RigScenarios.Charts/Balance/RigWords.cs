@@ -38,7 +38,7 @@ internal static class RigWords
         var text = $"Drawing to scale of {build.Parts.Count} parts, from the camera's right and from above; the lens points right. "
             + $"The whole weighs {TradeUnits.Text(rig.Mass)}; its centre of gravity lies {Place(rig.Centre)}.";
         if (options.Head is { } head)
-            text += $" The plate can put x = {Signed(head.Head.PlateTravel.Least)} to {Signed(head.Head.PlateTravel.Greatest)} over the head; it stands at {Signed(head.Plate)}.";
+            text += $" The camera plate can put x = {Signed(head.Head.CameraPlateTravel.Least)} to {Signed(head.Head.CameraPlateTravel.Greatest)} over the head; it stands at {Signed(head.CameraPlate)}.";
         if (options.Shoulder is { } shoulder)
             text += $" On the shoulder the {Pad(shoulder.PadLoad)} and the {Hands(shoulder.HandLoad)}.";
         if (options.Moveable.Count > 0)

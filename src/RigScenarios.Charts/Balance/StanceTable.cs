@@ -21,7 +21,7 @@ public static class StanceTable
         rows.AddRange(change.On.Select(part => new object?[] { "goes on", Name(part), With(change.After, part, change.On, Name) }));
         rows.AddRange(change.Moved.Select(moved => new object?[] { "moves", Name(moved.Key), Way(moved.Value) }));
         if (head is not null)
-            rows.Add(["plate", "the head's plate", Shift(change.PlateShift(head))]);
+            rows.Add(["camera plate", "on the head", Shift(change.CameraPlateShift(head))]);
         rows.Add(["in all", $"{change.Steps} step{(change.Steps == 1 ? "" : "s")} by hand", each is null ? "" : $"{TradeUnits.Text(change.Time(each))} with your own times for a step"]);
         return ChartTable.Of("what", "part", "how").WithRows(rows) with { Caption = $"From one build to the other. {BalanceCautions.Change}" };
     }

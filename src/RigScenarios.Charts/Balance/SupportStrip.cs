@@ -13,17 +13,17 @@ internal static class SupportStrip
     /// <returns>y below it.</returns>
     public static double Plate(SvgSheet sheet, HeadBalance head, Length centre, Func<Length, double> x, double y, double width, bool isMoving)
     {
-        sheet.Open("g", "class=\"rs-plate\"").Text("plate travel", 12, y + 12);
+        sheet.Open("g", "class=\"rs-plate\"").Text("camera plate", 12, y + 12);
         var bar = y + 26;
-        var (rear, front) = (x(head.Head.PlateTravel.Least), x(head.Head.PlateTravel.Greatest));
+        var (rear, front) = (x(head.Head.CameraPlateTravel.Least), x(head.Head.CameraPlateTravel.Greatest));
         sheet.Rectangle("rs-line", rear, bar, front - rear, 8);
-        sheet.Rectangle("rs-rest-fill", x(head.Plate) - 3.5, bar - 4, 7, 16);
+        sheet.Rectangle("rs-rest-fill", x(head.CameraPlate) - 3.5, bar - 4, 7, 16);
         Pointer(sheet, x(centre), bar - 2);
         var bottom = Names(sheet, bar + 14, width,
         [
-            ($"rear end {RigWords.Signed(head.Head.PlateTravel.Least)}", rear),
-            ($"head at {RigWords.Signed(head.Plate)}", x(head.Plate)),
-            ($"front end {RigWords.Signed(head.Head.PlateTravel.Greatest)}", front),
+            ($"rear end {RigWords.Signed(head.Head.CameraPlateTravel.Least)}", rear),
+            ($"head at {RigWords.Signed(head.CameraPlate)}", x(head.CameraPlate)),
+            ($"front end {RigWords.Signed(head.Head.CameraPlateTravel.Greatest)}", front),
         ], isMoving);
         sheet.Close("g");
         return bottom;

@@ -27,7 +27,7 @@ public static class TipOverChart
         return new LineChart
         {
             Slug = "tip-over",
-            Title = title ?? "How far the stand may lean before it tips over",
+            Title = title ?? "How far the tripod may lean before it tips over",
             Caption = Caption(stability, pans[worst]),
             Cautions = [BalanceCautions.TipOver, BalanceCautions.Arithmetic],
             X = x with { From = -30, To = 330 },
@@ -54,6 +54,6 @@ public static class TipOverChart
             ? $"On level ground it tips by itself at the worst pan, {Where(pan)}."
             : $"At the worst pan, {Where(pan)}, it tips at a lean of {Rounding.Text(stability.TipAngle.Degrees, 3)}°.")
         + (Math.Abs(stability.Tilt.Degrees) < 0.05 ? " The head is level." : $" The head is tilted {Math.Abs(stability.Tilt.Degrees):0.#}° nose {(stability.Tilt.Degrees < 0 ? "up" : "down")}.")
-        + $" Rig and stand together: {TradeUnits.Text(stability.TotalMass)}, their centre {TradeUnits.Text(stability.CentreHeight)} over the ground. "
+        + $" Rig and tripod together: {TradeUnits.Text(stability.TotalMass)}, their centre of gravity {TradeUnits.Text(stability.CentreHeight)} over the ground. "
         + $"Lines: {string.Join("; ", TiltYardstick.All.Select(yardstick => $"{yardstick.Tilt.Degrees:0.#}° {yardstick.What} ({yardstick.Source.Authors} {yardstick.Source.Title}, {yardstick.Source.StandingInWords})"))}.";
 }

@@ -1,5 +1,6 @@
 using RigScenarios.Answers;
 using RigScenarios.Balance;
+using RigScenarios.Limits;
 using RigScenarios.Loads;
 using RigScenarios.Scenarios;
 
@@ -8,13 +9,19 @@ namespace RigScenarios.Cli.Answers;
 /// <summary>How builds balance, for programs. The shape is documented in docs/json.md and held by a test; fields are added, never changed.</summary>
 internal static class BalanceJson
 {
-    public static string Text(Scenario scenario, IReadOnlyList<BuildBalance> builds) => JsonText.Of(new { format = "rigscenarios balance 1", title = scenario.Title, builds = builds.Select(One), changes = StanceSteps.All(builds).Select(Steps) });
+    public static string Text(Scenario scenario, IReadOnlyList<BuildBalance> builds) => JsonText.Of(new { format = "rigscenarios balance 2", title = scenario.Title, builds = builds.Select(One), changes = StanceSteps.All(builds).Select(Steps) });
 
     private static object One(BuildBalance balance) => new
     {
         build = balance.Name,
         stance = balance.Rig.Build.Stance.ToString().ToLowerInvariant(),
         answer = BalanceWords.Answer(balance),
+        questions = new object[]
+        {
+            new { question = "balance", verdict = balance.BalanceVerdict.InWords(), missing = balance.BalanceMissing, limits = balance.BalanceLimits.Select(LimitJson.Of) },
+            new { question = "stand and joints", verdict = balance.StandVerdict.InWords(), missing = balance.StandMissing, limits = balance.StandLimits.Select(LimitJson.Of) },
+        },
+        lock_before_swap = balance.LocksBeforeSwap,
         setting = BalanceWords.Setting(balance),
         mass_kg = JsonText.Round(balance.Mass.Mass.Kilograms),
         mass_within_kg = JsonText.Round(balance.Mass.MassUncertainty.Kilograms),
@@ -38,34 +45,43 @@ internal static class BalanceJson
             wrist_Nm = JsonText.Round(hands.WristMoment(balance.Mass).NewtonMeters), shoulder_Nm = JsonText.Round(hands.ShoulderMoment(balance.Mass).NewtonMeters),
             effort_percent = JsonText.Round(balance.Holding?.Part.Percent), holding_time_s = JsonText.Round(balance.Holding?.Time.Typical.Seconds),
         } : null,
-        stand = (balance.WorstTilt ?? balance.Level) is { } stand ? Stand(balance, stand) : null,
-        lifting = new { recommended_limit_kg = JsonText.Round(balance.Lift.RecommendedLimit.Kilograms), index = JsonText.Round(balance.Lift.Index(balance.Mass.Mass)) },
-        limits = BalanceMargin.All(balance).Select(margin => new { limit = margin.Limit, worst = margin.Worst, allowed = margin.Allowed, left = margin.Left, left_percent = JsonText.Round(margin.Share?.Percent), source = margin.Source }),
+        stand = balance.Stand is { } stand ? Stand(balance, stand) : null,
+        lifting = new
+        {
+            lifted_kg = JsonText.Round(balance.Lift.Lifted.Kilograms), with = balance.Lift.What, recommended_limit_kg = JsonText.Round(balance.Lift.RecommendedLimit.Kilograms),
+            at_origin_kg = JsonText.Round(balance.Lift.Origin.RecommendedLimit.Kilograms), at_destination_kg = JsonText.Round(balance.Lift.Destination.RecommendedLimit.Kilograms),
+            index = JsonText.Round(balance.Lift.Index),
+        },
         joints = balance.Joints.Select(Joint),
         what_to_move = BalanceHelp.Find(balance).Select(help => new { part = help.Part, from_mm = JsonText.Round(help.From.Millimeters), to_mm = JsonText.Round(help.Answer.OffsetX.Millimeters), reaches = help.Answer.Solved, words = help.Words }),
         parts = balance.Mass.Parts.Select(part => new
         {
             part = part.Key, mass_g = JsonText.Round(part.Value.Mass.Grams), on = balance.Rig.Places[part.Key].On, centre_mm = Millimetres(part.Value.Centre),
             place_assumed = balance.Rig.PlacesAssumed.Contains(part.Key),
-            moment_share_Nm = JsonText.Round(balance.Mass.ForeAftShare(part.Key, balance.Present?.Plate ?? balance.Supports.Shoulder?.Pad ?? balance.Mass.Centre.X).NewtonMeters),
+            moment_share_Nm = JsonText.Round(balance.Mass.ForeAftShare(part.Key, balance.Present?.CameraPlate ?? balance.Supports.Shoulder?.Pad ?? balance.Mass.Centre.X).NewtonMeters),
         }),
         overlaps = balance.Check.Overlaps.Select(overlap => new { one = overlap.One, other = overlap.Other, depth_mm = JsonText.Round(overlap.Depth.Millimeters) }),
         outside_range = balance.Check.OutsideRange,
-        missing = balance.Supports.Missing,
         assumed = balance.Assumed.Select(JsonText.Assumed),
         cautions = BalanceWords.Cautions(balance),
     };
 
     private static object Head(HeadBalance head) => new
     {
-        plate_mm = JsonText.Round(head.Plate.Millimeters),
+        plate_mm = JsonText.Round(head.CameraPlate.Millimeters),
         counterbalance_Nm = JsonText.Round(head.Counterbalance.NewtonMeters),
-        step = head.StepIndex + 1,
+        setting = head.StepIndex + head.Head.Counterbalance.FirstSetting,
+        settings_from = head.StepIndex is null ? null : (int?)head.Head.Counterbalance.FirstSetting,
+        settings_to = head.StepIndex is null ? null : (int?)(head.Head.Counterbalance.FirstSetting + head.Head.Counterbalance.Steps.Count - 1),
         counterbalance_wanted_Nm = JsonText.Round(head.CounterbalanceWanted.NewtonMeters),
         worst_Nm = JsonText.Round(head.WorstResidual.NewtonMeters),
         worst_tilt_deg = JsonText.Round(head.WorstTilt.Degrees),
-        drag_Nm = JsonText.Round(head.Head.Drag.NewtonMeters),
+        friction_Nm = JsonText.Round(head.Head.Friction.NewtonMeters),
+        drag_Nm = JsonText.Round(head.Head.Drag?.NewtonMeters),
+        let_go = head.WhenLetGo.ToString().ToLowerInvariant(),
+        creep_deg_per_s = JsonText.Round(head.CreepSpeed?.DegreesPerSecond),
         tilt_margin_Nm = JsonText.Round(head.TiltMargin.NewtonMeters),
+        creep_margin_Nm = JsonText.Round(head.CreepMargin.NewtonMeters),
         travel_margin_mm = JsonText.Round(head.TravelMargin.Millimeters),
         load_margin_kg = JsonText.Round(head.LoadMargin?.Kilograms),
         exceeded = head.Exceeded.Select(limit => limit.InWords()),
@@ -76,10 +92,11 @@ internal static class BalanceJson
         part = happening.Part,
         what = happening.Title,
         level_Nm = JsonText.Round(happening.Level.NewtonMeters),
-        drag_margin_Nm = JsonText.Round(happening.DragMargin.NewtonMeters),
+        let_go = happening.WhenLetGo.ToString().ToLowerInvariant(),
+        friction_margin_Nm = JsonText.Round(happening.Margin.NewtonMeters),
         roll_Nm = JsonText.Round(happening.Roll.NewtonMeters),
         words = BalanceWords.Case(happening),
-        caution = happening.Caution,
+        caution = BalanceWords.Caution(happening),
     };
 
     private static object Stand(BuildBalance balance, StandStability stand) => new
@@ -89,9 +106,12 @@ internal static class BalanceJson
         tip_angle_level_deg = JsonText.Round(balance.Level!.TipAngle.Degrees),
         edge_mm = JsonText.Round(stand.EdgeDistance.Millimeters),
         centre_height_mm = JsonText.Round(stand.CentreHeight.Millimeters),
-        push_at_plate_N = JsonText.Round(stand.TippingForce(balance.Supports.Stand!.PlateHeight)?.Newtons),
-        wind_mps = balance.Wind is { } wind ? JsonText.Round(stand.TippingWind(wind)?.MetersPerSecond) : null,
-        ballast = StandBallast.Of(balance) is { } ballast ? new { wanted_lean_deg = JsonText.Round(ballast.Wanted.Degrees), need = ballast.Ballast.InWords, mass_kg = JsonText.Round(ballast.Ballast.Mass?.Kilograms), at_mm = JsonText.Round(ballast.Height.Millimeters) } : null,
+        slope_deg = JsonText.Round(balance.Slope.Degrees),
+        push_at_camera_plate_N = JsonText.Round(stand.TippingForce(balance.Supports.Stand!.CameraPlateHeight, balance.Slope)?.Newtons),
+        tipping_gust_mps = JsonText.Round(balance.TippingGust?.MetersPerSecond),
+        air_kg_m3 = JsonText.Round(balance.Wind?.AirDensity.KilogramsPerCubicMeter),
+        expected = balance.ExpectedWind is { } wind ? new { mean_mps = JsonText.Round(wind.Mean.MetersPerSecond), mean_for_m = JsonText.Round(wind.Height?.Meters), mean_at_rig_mps = JsonText.Round(wind.MeanAtRig.MetersPerSecond), gust_factor = JsonText.Round(wind.Factor), gust_mps = JsonText.Round(wind.Gust.MetersPerSecond) } : null,
+        ballast = StandBallast.Of(balance) is { } ballast ? new { wanted_lean_deg = JsonText.Round(ballast.Wanted.Degrees), need = ballast.Ballast.InWords, mass_kg = JsonText.Round(ballast.Ballast.Mass?.Kilograms), at_mm = JsonText.Round(ballast.Height.Millimeters), for_gust = ballast.ForGust?.InWords, for_gust_kg = JsonText.Round(ballast.ForGust?.Mass?.Kilograms) } : null,
     };
 
     private static object Joint(JointFinding joint) => new
@@ -116,7 +136,7 @@ internal static class BalanceJson
         moves = steps.Change.Moved.Select(moved => new { part = moved.Key, by_mm = Millimetres(moved.Value) }),
         steps = steps.Change.Steps,
         minutes = JsonText.Round(steps.Time.Minutes),
-        plate_shift_mm = JsonText.Round(steps.PlateShift?.Millimeters),
+        plate_shift_mm = JsonText.Round(steps.CameraPlateShift?.Millimeters),
     };
 
     private static object Millimetres(RigPoint position) => new { x = JsonText.Round(position.X.Millimeters), y = JsonText.Round(position.Y.Millimeters), z = JsonText.Round(position.Z.Millimeters) };

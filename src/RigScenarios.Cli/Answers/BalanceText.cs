@@ -1,6 +1,8 @@
 using RigScenarios.Answers;
+using RigScenarios.Limits;
 using RigScenarios.Scenarios;
 using Spectre.Console;
+using UnitsNet;
 
 namespace RigScenarios.Cli.Answers;
 
@@ -18,7 +20,7 @@ internal static class BalanceText
         foreach (var steps in changes)
             Steps(console, steps);
         Assumed(console, builds, changes);
-        console.MarkupLine("[bold]Mind[/]");
+        console.MarkupLine("[bold]Cautions[/]");
         foreach (var caution in builds.SelectMany(BalanceWords.Cautions).Distinct())
             console.WriteLine($"  - {caution}");
     }
@@ -28,12 +30,14 @@ internal static class BalanceText
         console.WriteLine();
         console.MarkupLine($"[bold]{Markup.Escape(balance.Rig.Build.Title ?? balance.Name)}[/]");
         console.MarkupLine($"[bold]{Markup.Escape(BalanceWords.Answer(balance))}[/]");
+        foreach (var question in BalanceWords.Questions(balance))
+            console.WriteLine(question);
         if (BalanceWords.Setting(balance) is { } setting)
             console.WriteLine(setting);
-        if (balance.AsSet is { } set)
-            console.WriteLine($"As it is set now, {BalanceWords.Ahead(set.Plate)} the socket and {set.Counterbalance.NewtonMeters:0.0} N·m: at worst {set.WorstResidual.NewtonMeters:0.0} N·m at {set.WorstTilt.Degrees:0}° tilt, {set.TiltMargin.NewtonMeters:0.0} N·m of the drag left.");
+        if (BalanceWords.AsSet(balance) is { } set)
+            console.WriteLine(set);
         console.WriteLine(BalanceWords.Centre(balance));
-        foreach (var missing in balance.Supports.Missing)
+        foreach (var missing in balance.BalanceMissing.Skip(1).Concat(balance.StandMissing.Skip(1)))
             console.WriteLine(missing);
         var helps = BalanceHelp.Find(balance);
         if (helps.Count > 0)
@@ -46,7 +50,7 @@ internal static class BalanceText
         if (balance.Cases.Count > 0)
         {
             console.WriteLine();
-            console.MarkupLine("[bold]When something changes, plate and counterbalance left as they are[/]");
+            console.MarkupLine("[bold]When something changes, camera plate and counterbalance left as they are[/]");
             foreach (var happening in balance.Cases)
                 console.WriteLine($"  {happening.Part}, {happening.Title}: {BalanceWords.Case(happening)}");
         }
@@ -54,25 +58,27 @@ internal static class BalanceText
         if (BalanceWords.Tipping(balance) is { } tipping)
             console.WriteLine(tipping);
         console.WriteLine(BalanceWords.Lifting(balance));
-        Limits(console, BalanceMargin.All(balance));
-        var about = balance.Present?.Plate ?? balance.Supports.Shoulder?.Pad ?? balance.Mass.Centre.X;
+        Limits(console, [.. balance.BalanceLimits, .. balance.StandLimits]);
+        var about = balance.Present?.CameraPlate ?? balance.Supports.Shoulder?.Pad ?? balance.Mass.Centre.X;
         var shares = balance.Mass.ForeAftShares(about).Take(5).Select(share => $"{share.Key} {share.Value.NewtonMeters:+0.0;-0.0;0.0} N·m");
         console.WriteLine($"What weighs most, nose down positive: {string.Join(", ", shares)}.");
     }
 
     /// <summary>The limits that are near or unknown; those with plenty left only by name.</summary>
-    private static void Limits(IAnsiConsole console, IReadOnlyList<BalanceMargin> margins)
+    private static void Limits(IAnsiConsole console, IEnumerable<Limit> limitsOfBoth)
     {
-        var plenty = margins.Where(margin => margin.Share?.Percent > 60).ToList();
+        var margins = Limit.LeastLeftFirst(limitsOfBoth);
+        var plenty = margins.Where(margin => margin.Share > 0.6).ToList();
         var unrated = margins.Where(margin => margin.Share is null).ToList();
+        var told = unrated.Where(margin => margin.Worst is not Torque { NewtonMeters: < 0.1 });
         var limits = new Table().Border(TableBorder.Simple).AddColumns("Limit", "Worst", "Allowed", "Left", "From");
         foreach (var margin in margins.Except(plenty).Except(unrated))
-            limits.AddRow(new[] { margin.Limit, margin.Worst, margin.Allowed, margin.Left, margin.Source }.Select(text => new Text(text)));
+            limits.AddRow(new[] { BalanceLimitWords.Name(margin), BalanceLimitWords.Worst(margin), BalanceLimitWords.Allowed(margin), BalanceLimitWords.Left(margin), margin.Basis.Source }.Select(text => new Text(text)));
         console.Write(limits);
         if (unrated.Count > 0)
-            console.WriteLine($"No rating known, so no verdict: {string.Join("; ", unrated.Select(margin => $"{margin.Limit}: {margin.Worst}"))}.");
+            console.WriteLine($"No rating known, so no verdict: {string.Join("; ", told.Select(margin => $"{BalanceLimitWords.Name(margin)}: {BalanceLimitWords.Worst(margin)}"))}.");
         if (plenty.Count > 0)
-            console.WriteLine($"With more than 60 % left: {string.Join("; ", plenty.Select(margin => margin.Limit))}.");
+            console.WriteLine($"With more than 60 % left: {string.Join("; ", plenty.Select(BalanceLimitWords.Name))}.");
     }
 
     private static void Steps(IAnsiConsole console, StanceSteps steps)
@@ -85,8 +91,8 @@ internal static class BalanceText
             console.WriteLine($"  goes on: {string.Join(", ", steps.Change.On)}");
         if (steps.Change.Moved.Count > 0)
             console.WriteLine($"  moves: {string.Join(", ", steps.Change.Moved.Select(moved => $"{moved.Key} ({moved.Value.X.Millimeters:+0;-0;0} mm along, {moved.Value.Y.Millimeters:+0;-0;0} across, {moved.Value.Z.Millimeters:+0;-0;0} up)"))}");
-        if (steps.PlateShift is { } shift)
-            console.WriteLine(Math.Abs(shift.Millimeters) < 0.5 ? "  the plate stays where it is" : $"  the plate moves {shift.Millimeters:+0;-0} mm");
+        if (steps.CameraPlateShift is { } shift)
+            console.WriteLine(Math.Abs(shift.Millimeters) < 0.5 ? "  the camera plate stays where it is" : $"  the camera plate moves {shift.Millimeters:+0;-0} mm");
     }
 
     private static void Assumed(IAnsiConsole console, IReadOnlyList<BuildBalance> builds, IReadOnlyList<StanceSteps> changes)
@@ -97,7 +103,7 @@ internal static class BalanceText
         console.WriteLine();
         if (lines.Count == 0)
             return;
-        console.MarkupLine("[bold]Taken as given, because the files don't say[/] (a figure written into the file replaces one; --json gives fields and sources)");
+        console.MarkupLine("[bold]Assumed, because the files don't say[/] (a figure written into the file replaces one; --json gives fields and sources)");
         foreach (var (name, value) in lines)
             console.WriteLine($"  {name}: {value.Name}: {value.Value} ({value.Why})");
         console.WriteLine();

@@ -1,5 +1,7 @@
 using RigScenarios.Balance;
 using RigScenarios.Batteries;
+using RigScenarios.Builds;
+using RigScenarios.Limits;
 using RigScenarios.Loads;
 using UnitsNet;
 
@@ -32,14 +34,26 @@ public sealed record BuildBalance
     /// <summary>What can happen to it: battery off, lens off, monitor swung aside, zoomed, a hand on the focus.</summary>
     public IReadOnlyList<HeadCase> Cases { get; init; } = [];
 
-    /// <summary>On the stand with the head level; null without legs whose figures are known.</summary>
+    /// <summary>On the tripod with the head level; null without one whose figures are known.</summary>
     public StandStability? Level { get; init; }
 
-    /// <summary>On the stand at the tilt that is worst for it; null without head and legs.</summary>
+    /// <summary>On the tripod at the tilt that is worst for it; null without head and tripod.</summary>
     public StandStability? WorstTilt { get; init; }
 
-    /// <summary>What the wind meets, from the boxes of rig and legs; null without legs.</summary>
+    /// <summary>On the tripod, at the worst tilt where that is known.</summary>
+    public StandStability? Stand => WorstTilt ?? Level;
+
+    /// <summary>The slope of the ground that the build is told; level if none.</summary>
+    public Angle Slope => Rig.Build.OnLegs?.Slope ?? Angle.Zero;
+
+    /// <summary>What the wind meets, from the boxes of rig and tripod; null without a tripod.</summary>
     public Wind? Wind { get; init; }
+
+    /// <summary>The gust that tips it over on the slope that it stands on; null without a tripod, or where it tips by itself.</summary>
+    public Speed? TippingGust => Wind is { } wind ? Stand?.TippingWind(wind, Slope) : null;
+
+    /// <summary>The wind that is expected; null where the build is told none.</summary>
+    public ExpectedWind? ExpectedWind => Wind is { } wind ? ExpectedWind.Of(Rig.Build.OnLegs, wind.Height) : null;
 
     /// <summary>On the shoulder; null for other stances.</summary>
     public ShoulderBalance? Shoulder { get; init; }
@@ -50,8 +64,8 @@ public sealed record BuildBalance
     /// <summary>What part of the operator's greatest effort the hold takes, with the time that a published fit gives for it; null where that effort isn't known.</summary>
     public (Ratio Part, HoldingTime Time)? Holding { get; init; }
 
-    /// <summary>The lift from the ground to where the rig is used, as the revised NIOSH equation judges it.</summary>
-    public required Lifting Lift { get; init; }
+    /// <summary>The lift of the whole from the ground to where it is used, as the revised NIOSH equation judges it.</summary>
+    public required WholeLift Lift { get; init; }
 
     /// <summary>The joints, the weakest first.</summary>
     public required IReadOnlyList<JointFinding> Joints { get; init; }
@@ -70,4 +84,41 @@ public sealed record BuildBalance
 
     /// <summary>The head as it is set, or else as it is best.</summary>
     public HeadBalance? Present => AsSet ?? Best;
+
+    /// <summary>The limits of head, shoulder or hands, and of the lift: least left first.</summary>
+    public IReadOnlyList<Limit> BalanceLimits => Limit.LeastLeftFirst(
+    [
+        .. Present is { } head ? HeadLimits.Of(head, Supports.HeadName!, Supports.IsFrictionKnown, Cases) : [],
+        .. Hands is { } hands ? [hands.AsLimit(Mass, Rig.Build.InHands?.GreatestEffort)] : Array.Empty<Limit>(),
+        Lift.AsLimit(),
+    ]);
+
+    /// <summary>The limits of the tripod and of the joints: least left first, those without a rating at the end.</summary>
+    public IReadOnlyList<Limit> StandLimits => Limit.LeastLeftFirst(
+    [
+        .. Stand is { } stand ? Balance.StandLimits.Of(stand, Supports.LegsName!, Rig.Build.OnLegs, Wind, ExpectedWind) : [],
+        .. Supports.LegsLoad is { } load ? [load] : Array.Empty<Limit>(),
+        .. JointLimits.Of(Joints, Carriers, Rods, LensMounts),
+    ]);
+
+    /// <summary>The verdict on head, shoulder or hand.</summary>
+    public Verdict BalanceVerdict => BalanceVerdicts.OfBalance(this);
+
+    /// <summary>The verdict on tripod and joints.</summary>
+    public Verdict StandVerdict => BalanceVerdicts.OfStand(this);
+
+    /// <summary>What is missing for the verdict on head, shoulder or hand, each a sentence; empty where nothing is.</summary>
+    public IReadOnlyList<string> BalanceMissing => Hands is not null && Rig.Build.InHands?.GreatestEffort is null ? [BalanceWords.NoEffort] : Supports.MissingForBalance;
+
+    /// <summary>What is missing for the verdict on tripod and joints, each a sentence; empty where nothing is.</summary>
+    public IReadOnlyList<string> StandMissing => Supports.MissingForStand;
+
+    /// <summary>The battery taken off its plate, the head left as it is; null without a head whose figures are known, or where the battery is beside the rig.</summary>
+    public HeadCase? BatteryOff => Cases.FirstOrDefault(happening => happening.IsOff && happening.Part == Rig.Build.Battery.Item);
+
+    /// <summary>
+    /// Whether the tilt lock must be tight before the battery comes off, at every swap: friction at rest does not hold what is left. Null where the build stands on a
+    /// tripod and nothing is known of its head, or no mass of the battery.
+    /// </summary>
+    public bool? LocksBeforeSwap => Rig.Build.Stance != Stance.Tripod || Rig.Build.Beside.Contains(Rig.Build.Battery.Item) ? false : BatteryOff?.NeedsLock;
 }

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace RigScenarios.Balance;
 
 /// <summary>
-/// The region of two variables in which a rig can be balanced on a head: travel, tilt and load margins all 0 or more, with plate and counterbalance chosen
+/// The region of two variables in which a rig can be balanced on a head and stays where it is let go: travel, tilt and load margins all 0 or more, with plate and counterbalance chosen
 /// anew at every point. A line can cross an edge several times: the steps of a counterbalance make bands.
 /// </summary>
 public sealed class BalanceEnvelope
@@ -11,11 +11,17 @@ public sealed class BalanceEnvelope
     private readonly Func<RigPlane> plane;
     private readonly HeadKernel kernel;
 
-    private BalanceEnvelope(FluidHead head, RigVariable first, RigVariable second, Func<RigPlane> plane)
+    private BalanceEnvelope(FluidHead head, RigVariable first, RigVariable second, Func<RigPlane> plane, bool isCreepAllowed = false)
     {
-        (Head, First, Second, this.plane) = (head, first, second, plane);
-        kernel = new HeadKernel(head);
+        (Head, First, Second, this.plane, IsCreepAllowed) = (head, first, second, plane, isCreepAllowed);
+        kernel = new HeadKernel(head, isCreepAllowed);
     }
+
+    /// <summary>Whether the region is that in which the rig stays or creeps when it is let go, and not only that in which it stays.</summary>
+    public bool IsCreepAllowed { get; }
+
+    /// <summary>The larger region, in which the rig stays or creeps: its tilt edge is the second line of the picture.</summary>
+    public BalanceEnvelope WithCreep() => new(Head, First, Second, plane, isCreepAllowed: true);
 
     /// <summary>The head.</summary>
     public FluidHead Head { get; }
@@ -99,7 +105,7 @@ public sealed class BalanceEnvelope
 /// <summary>The margins at a point of the envelope's plane.</summary>
 /// <param name="TravelFront">s_max - x.</param>
 /// <param name="TravelRear">x - s_min.</param>
-/// <param name="Tilt">Drag less the worst residual.</param>
+/// <param name="Tilt">What the head holds less the worst residual: friction at rest, or where it is allowed to creep what it does not fall under.</param>
 /// <param name="Load">Rated load less the mass; null where no rating is known.</param>
 /// <param name="Inside">Whether all are 0 or more.</param>
 public sealed record EnvelopeMargins(Length TravelFront, Length TravelRear, Torque Tilt, Mass? Load, bool Inside);
@@ -109,7 +115,7 @@ public sealed record EnvelopeMargins(Length TravelFront, Length TravelRear, Torq
 /// <param name="Second">The value of the second variable.</param>
 /// <param name="Limit">The margin that is zero.</param>
 /// <param name="Limiting">Whether all other margins are 0 or more there: an edge of the region itself.</param>
-public sealed record EnvelopeEdge(IQuantity First, IQuantity Second, BalanceLimit Limit, bool Limiting);
+public sealed record EnvelopeEdge(IQuantity First, IQuantity Second, BalanceEdge Limit, bool Limiting);
 
 /// <summary>A closed outline of the region, or of a hole in it; the last point joins the first.</summary>
 /// <param name="Points">Its points in order.</param>
@@ -119,4 +125,4 @@ public sealed record EnvelopeContour(IReadOnlyList<EnvelopePoint> Points);
 /// <param name="First">The value of the first variable.</param>
 /// <param name="Second">The value of the second variable.</param>
 /// <param name="Limit">The limit that is reached there; null where the outline runs along the end of a variable's range.</param>
-public sealed record EnvelopePoint(IQuantity First, IQuantity Second, BalanceLimit? Limit);
+public sealed record EnvelopePoint(IQuantity First, IQuantity Second, BalanceEdge? Limit);

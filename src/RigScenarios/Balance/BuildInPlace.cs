@@ -27,7 +27,7 @@ public sealed record BuildInPlace
     /// <summary>The build.</summary>
     public Build Build { get; }
 
-    /// <summary>What is on the rig, by names in the kit; head, legs and chargers are not.</summary>
+    /// <summary>What is on the rig, by names in the kit; head, legs, chargers and what lies beside the rig are not.</summary>
     public OrderedMap<Part> Things { get; }
 
     /// <summary>The place of each thing.</summary>
@@ -50,7 +50,7 @@ public sealed record BuildInPlace
     {
         ArgumentNullException.ThrowIfNull(build);
         ArgumentNullException.ThrowIfNull(partOf);
-        var things = new OrderedMap<Part>(build.Things.Distinct().Select(name => (Name: name, Part: partOf(name)))
+        var things = new OrderedMap<Part>(build.Things.Distinct().Except(build.Beside).Select(name => (Name: name, Part: partOf(name)))
             .Where(thing => thing.Part is { Kind: not (PartKind.Head or PartKind.Tripod or PartKind.Charger) })
             .Select(thing => KeyValuePair.Create(thing.Name, thing.Part!)));
         var places = UsualPlaces.Fill(things, build.Places);

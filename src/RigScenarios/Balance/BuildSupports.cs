@@ -1,6 +1,7 @@
 using RigScenarios.Batteries;
 using RigScenarios.Builds;
 using RigScenarios.Cells;
+using RigScenarios.Limits;
 using RigScenarios.Parts;
 using UnitsNet;
 
@@ -27,8 +28,20 @@ public sealed record BuildSupports
     /// <summary>What was taken because nobody gave it.</summary>
     public IReadOnlyList<AssumedValue> Assumed { get; private init; } = [];
 
-    /// <summary>What is missing for an answer that this build could have, each a sentence.</summary>
-    public IReadOnlyList<string> Missing { get; private init; } = [];
+    /// <summary>Whether the head's file gives its friction at rest.</summary>
+    public bool IsFrictionKnown { get; private init; }
+
+    /// <summary>What the tripod carries, rig and head, against its rated load; null without a tripod.</summary>
+    public Limit? LegsLoad { get; private init; }
+
+    /// <summary>What is missing to say whether it balances on head or shoulder, each a sentence.</summary>
+    public IReadOnlyList<string> MissingForBalance { get; private init; } = [];
+
+    /// <summary>What is missing to say when it tips over, each a sentence.</summary>
+    public IReadOnlyList<string> MissingForStand { get; private init; } = [];
+
+    /// <summary>All that is missing.</summary>
+    public IEnumerable<string> Missing => [.. MissingForBalance, .. MissingForStand];
 
     /// <summary>Finds the supports of a build.</summary>
     /// <param name="rig">The build with its things at their places.</param>
@@ -39,21 +52,23 @@ public sealed record BuildSupports
         ArgumentNullException.ThrowIfNull(partOf);
         var build = rig.Build;
         var assumed = new List<AssumedValue>();
-        var missing = new List<string>();
+        List<string> missing = [], missingForStand = [];
         string? headName = Named(build, partOf, PartKind.Head), legsName = Named(build, partOf, PartKind.Tripod);
         var depth = build.OnHead?.BaseDepth ?? UsualBaseDepth(rig);
         if (headName is not null && build.OnHead?.BaseDepth is null)
-            assumed.Add(new("on-head.base-depth", "from the body's base plane down to the head's plate", $"{depth.Millimeters:F0} mm", "the lowest of body, cage and rods", Citation.CommonPractice("rigs that stand on their base")));
+            assumed.Add(new("on-head.base-depth", "from the body's base plane down to the top of the head", $"{depth.Millimeters:F0} mm", "the lowest of body, cage and rods", Citation.CommonPractice("rigs that stand on their base")));
         if (headName is not null && build.OnHead?.SlideMiddle is null)
-            assumed.Add(new("on-head.slide-middle", "where the head's plate is screwed on", "under the body's tripod socket", "not given", Citation.CommonPractice("plates screwed on at the socket")));
+            assumed.Add(new("on-head.slide-middle", "where the camera plate is screwed on", "under the body's tripod socket", "not given", Citation.CommonPractice("plates screwed on at the socket")));
         var head = headName is null ? null : HeadOf(build, partOf(headName)!, depth);
+        if (head is not null && partOf(headName!)!.Head!.Friction is null)
+            assumed.Add(new("head.friction", "friction that holds the head at rest", $"{head.Friction.NewtonMeters:0.#} N·m", "the head's parts file gives none", Citation.FromMemory("a middle fluid head, drag set low")));
         if (headName is not null && head is null)
-            missing.Add($"The head \"{headName}\" has no figures in its parts file (a group \"head\" with slide, counterbalance and drag): whether it balances can't be said.");
+            missing.Add($"The head \"{headName}\" has no figures in its parts file (a group \"head\" with slide and counterbalance): whether it balances can't be said.");
         if (headName is null && build.Stance == Stance.Tripod)
             missing.Add("The build stands on a tripod but carries no head: name one in \"carries\" to be told whether it balances.");
-        var stand = legsName is null || headName is null ? null : StandOf(build, partOf(legsName)!, partOf(headName)!, depth, assumed, missing, legsName);
+        var stand = legsName is null || headName is null ? null : StandOf(build, partOf(legsName)!, partOf(headName)!, depth, assumed, missingForStand, legsName);
         if (legsName is null && build.Stance == Stance.Tripod)
-            missing.Add("The build stands on a tripod but carries no legs: name them in \"carries\" to be told when it tips over.");
+            missingForStand.Add("The build stands on a tripod but carries none: name one in \"carries\" to be told when it tips over.");
         return new()
         {
             Head = head,
@@ -62,7 +77,10 @@ public sealed record BuildSupports
             LegsName = legsName,
             Shoulder = build.Stance == Stance.Shoulder ? ShoulderOf(rig, missing) : null,
             Assumed = assumed,
-            Missing = missing,
+            IsFrictionKnown = headName is not null && partOf(headName)!.Head?.Friction is not null,
+            LegsLoad = legsName is null ? null : new(legsName, LimitKind.Load, rig.Placed.MassProperties.Mass + ((headName is null ? null : partOf(headName)!.Mass) ?? Mass.Zero), partOf(legsName)!.RatedLoad, LimitBasis.PartsFile),
+            MissingForBalance = missing,
+            MissingForStand = missingForStand,
         };
     }
 
@@ -75,9 +93,10 @@ public sealed record BuildSupports
         var middle = build.OnHead?.SlideMiddle ?? Length.Zero;
         return new()
         {
-            PlateTravel = new(middle - (data.Slide / 2), middle + (data.Slide / 2)),
+            CameraPlateTravel = new(middle - (data.Slide / 2), middle + (data.Slide / 2)),
             AxisDepth = depth + data.AxisBelowPlate,
             Counterbalance = data.CounterbalanceTo is { } most ? Counterbalance.OfRange(data.CounterbalanceFrom ?? Torque.Zero, most) : Counterbalance.OfSteps(data.CounterbalanceSteps),
+            Friction = data.Friction ?? FluidHead.UsualFriction,
             Drag = data.Drag,
             TiltLock = data.TiltLock,
             TiltUp = -data.TiltUp,
@@ -93,19 +112,21 @@ public sealed record BuildSupports
         var radius = use?.FootRadius ?? legs.Legs?.FootRadius;
         if (height is null || radius is null || legs.Mass is not { } mass || head.Mass is not { } headMass || head.Size is not { } size)
         {
-            missing.Add($"The legs \"{name}\" or their head lack a height, a foot radius, a mass or a size: when the stand tips over can't be said.");
+            missing.Add($"The tripod \"{name}\" or its head lacks a height, a foot radius, a mass or a size: when it tips over can't be said.");
             return null;
         }
         var centre = use?.CentreHeight ?? legs.Legs?.CentreHeight;
         if (centre is null)
-            assumed.Add(new("on-legs.centre-height", "height of the legs' own centre of gravity", $"{(height.Value / 2).Millimeters:F0} mm", "half of their height", Citation.CommonPractice("legs of even thickness")));
-        var total = mass + headMass;
+            assumed.Add(new("on-legs.centre-height", "height of the tripod's own centre of gravity", $"{(height.Value / 2).Millimeters:F0} mm", "half of its height", Citation.CommonPractice("legs of even thickness")));
+        var ballast = use?.Ballast ?? Mass.Zero;
+        var total = mass + headMass + ballast;
+        var above = height.Value + size.Height + depth;
         return new()
         {
             FootRadius = radius.Value,
             Mass = total,
-            CentreHeight = (((centre ?? height.Value / 2) * mass.Kilograms) + ((height.Value + (size.Height / 2)) * headMass.Kilograms)) / total.Kilograms,
-            PlateHeight = height.Value + size.Height + depth,
+            CentreHeight = (((centre ?? height.Value / 2) * mass.Kilograms) + ((height.Value + (size.Height / 2)) * headMass.Kilograms) + ((use?.BallastHeight ?? Stand.UsualHook(above)) * ballast.Kilograms)) / total.Kilograms,
+            CameraPlateHeight = above,
         };
     }
 
@@ -128,7 +149,7 @@ public sealed record BuildSupports
 
     private static Length? Centre(BuildInPlace rig, string? name) => name is null ? null : rig.Placed.MassProperties.Parts[name].Centre.X;
 
-    /// <summary>The lowest point of body, cage and rods, which the head's plate is under.</summary>
+    /// <summary>The lowest point of body, cage and rods, which the camera plate is under.</summary>
     private static Length UsualBaseDepth(BuildInPlace rig)
     {
         var lowest = 0d;

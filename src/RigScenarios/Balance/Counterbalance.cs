@@ -14,6 +14,9 @@ public sealed record Counterbalance
     /// <summary>The steps, in their order on the head; empty where any value of the range can be dialled in.</summary>
     public IReadOnlyList<Torque> Steps { get; }
 
+    /// <summary>The number of the first setting on the dial: 0 where it gives nothing, else 1.</summary>
+    public int FirstSetting => Steps is [{ NewtonMeters: 0 }, ..] ? 0 : 1;
+
     /// <summary>The least k.</summary>
     public Torque Least { get; }
 

@@ -12,16 +12,16 @@ internal sealed class EnvelopeLine(RigPlane plane, HeadKernel head)
     private const double TiltTolerance = 1e-8;
 
     /// <summary>Zeros of each margin on the line of one first value, from low to high along the second.</summary>
-    public List<(BalanceLimit Limit, double Second, bool Limiting)> Edges(double first, double low, double high)
+    public List<(BalanceEdge Limit, double Second, bool Limiting)> Edges(double first, double low, double high)
     {
         plane.Line(first);
         var samples = new double[Samples];
         for (var i = 0; i < Samples; i++)
             samples[i] = low + ((high - low) * i / (Samples - 1));
-        var edges = new List<(BalanceLimit Limit, double Second, bool Limiting)>();
-        void Add(BalanceLimit limit, double second) => edges.Add((limit, second, OthersHold(limit, second)));
+        var edges = new List<(BalanceEdge Limit, double Second, bool Limiting)>();
+        void Add(BalanceEdge limit, double second) => edges.Add((limit, second, OthersHold(limit, second)));
 
-        foreach (var limit in (BalanceLimit[])[BalanceLimit.TravelFrontEnd, BalanceLimit.TravelRearEnd])
+        foreach (var limit in (BalanceEdge[])[BalanceEdge.TravelFrontEnd, BalanceEdge.TravelRearEnd])
             LineZeros.Of(at => PlainMargin(limit, plane.At(at)), samples).ForEach(at => Add(limit, at));
 
         // At the ends of the travel the tilt margin has kinks: there the line is cut.
@@ -31,33 +31,33 @@ internal sealed class EnvelopeLine(RigPlane plane, HeadKernel head)
             foreach (var at in LineZeros.Of(at => Held(setting, plane.At(at)), cut))
             {
                 if (head.Margins(plane.At(at)).Tilt < TiltTolerance)
-                    Add(BalanceLimit.Tilt, at);
+                    Add(BalanceEdge.Tilt, at);
             }
         }
 
         if (double.IsFinite(head.RatedLoad))
-            LineZeros.Of(at => PlainMargin(BalanceLimit.Load, plane.At(at)), samples).ForEach(at => Add(BalanceLimit.Load, at));
+            LineZeros.Of(at => PlainMargin(BalanceEdge.Load, plane.At(at)), samples).ForEach(at => Add(BalanceEdge.Load, at));
         edges.Sort((a, b) => a.Second.CompareTo(b.Second));
         return edges;
     }
 
-    private double PlainMargin(BalanceLimit limit, PointMass rig) => limit switch
+    private double PlainMargin(BalanceEdge limit, PointMass rig) => limit switch
     {
-        BalanceLimit.TravelFrontEnd => head.Front - rig.Centre.X,
-        BalanceLimit.TravelRearEnd => rig.Centre.X - head.Rear,
+        BalanceEdge.TravelFrontEnd => head.Front - rig.Centre.X,
+        BalanceEdge.TravelRearEnd => rig.Centre.X - head.Rear,
         _ => head.RatedLoad - rig.Kilograms,
     };
 
-    /// <summary>Drag less the worst residual with one setting of the counterbalance.</summary>
+    /// <summary>What the head holds less the worst residual with one setting of the counterbalance.</summary>
     private double Held(int setting, PointMass rig)
     {
         var upright = head.Upright(rig);
-        return head.Drag - head.Worst(head.ForeAft(rig), upright - head.Setting(setting, upright));
+        return head.Held - head.Worst(head.ForeAft(rig), upright - head.Setting(setting, upright));
     }
 
-    private bool OthersHold(BalanceLimit limit, double second)
+    private bool OthersHold(BalanceEdge limit, double second)
     {
         var margins = head.Margins(plane.At(second));
-        return Enum.GetValues<BalanceLimit>().All(other => other == limit || margins.Of(other) >= 0);
+        return Enum.GetValues<BalanceEdge>().All(other => other == limit || margins.Of(other) >= 0);
     }
 }

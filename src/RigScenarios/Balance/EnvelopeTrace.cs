@@ -3,7 +3,7 @@ using RigScenarios.Numerics;
 namespace RigScenarios.Balance;
 
 /// <summary>A point of an outline in plain numbers.</summary>
-internal readonly record struct TracePoint(double First, double Second, BalanceLimit? Limit);
+internal readonly record struct TracePoint(double First, double Second, BalanceEdge? Limit);
 
 /// <summary>
 /// Follows the edges of the envelope over a grid (marching squares). The grid has a rim of points outside, so that every outline closes; the points
@@ -125,7 +125,7 @@ internal sealed class EnvelopeTrace
         {
             found = false;
             var here = Margins(x + (part * dx), y + (part * dy));
-            var (end, broken) = (part, Enum.GetValues<BalanceLimit>().Where(limit => here.Of(limit) < -Settled && limit != point.Limit).ToList());
+            var (end, broken) = (part, Enum.GetValues<BalanceEdge>().Where(limit => here.Of(limit) < -Settled && limit != point.Limit).ToList());
             foreach (var limit in broken)
             {
                 var at = RootBracket.Root(share => Margins(x + (share * dx), y + (share * dy)).Of(limit), 0, end, 1e-12);

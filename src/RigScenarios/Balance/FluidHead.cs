@@ -9,7 +9,7 @@ public sealed record FluidHead
     /// <summary>
     /// What the plate allows: the rig's x that can be put over the head's centre, from its rear end (least) to its front end (greatest).
     /// </summary>
-    public required LengthRange PlateTravel { get; init; }
+    public required LengthRange CameraPlateTravel { get; init; }
 
     /// <summary>From the rig's z = 0 down to the tilt axis, whatever lies between.</summary>
     public required Length AxisDepth { get; init; }
@@ -17,11 +17,29 @@ public sealed record FluidHead
     /// <summary>What it gives against the rig's weight.</summary>
     public required Counterbalance Counterbalance { get; init; }
 
-    /// <summary>The moment that its tilt drag holds; 0 or more.</summary>
+    /// <summary>f: the moment that the unlocked head holds at rest, by friction alone; 0 or more.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Below 0 or not finite.</exception>
-    public required Torque Drag { get; init => field = Checked(value); }
+    public required Torque Friction { get; init => field = Checked(value); }
 
-    /// <summary>The moment that its tilt lock holds, drag not added; null if not known.</summary>
+    /// <summary>
+    /// c: the moment of its fluid drag at a tilt of <see cref="DragSpeed"/>; null if not known. It is in proportion to the speed, so that it slows and holds nothing.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Below 0 or not finite.</exception>
+    public Torque? Drag { get; init => field = value is { } torque ? Checked(torque) : null; }
+
+    /// <summary>The friction at rest of a head whose own is not known: 0.3 N·m (from memory).</summary>
+    public static Torque UsualFriction { get; } = Torque.FromNewtonMeters(0.3);
+
+    /// <summary>The speed that a head's drag is given for: 10 °/s.</summary>
+    public static RotationalSpeed DragSpeed { get; } = RotationalSpeed.FromDegreesPerSecond(10);
+
+    /// <summary>Up to this speed a head that is let go is said to creep, beyond it to fall: 2 °/s, our choice.</summary>
+    public static RotationalSpeed GreatestCreep { get; } = RotationalSpeed.FromDegreesPerSecond(2);
+
+    /// <summary>The largest moment under which it does not fall: friction and what the drag gives at <see cref="GreatestCreep"/>.</summary>
+    public Torque CreepMoment => Friction + ((Drag ?? Torque.Zero) * (GreatestCreep / DragSpeed));
+
+    /// <summary>The moment that its tilt lock holds, friction not added; null if not known.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Below 0 or not finite.</exception>
     public Torque? TiltLock { get; init => field = value is { } torque ? Checked(torque) : null; }
 

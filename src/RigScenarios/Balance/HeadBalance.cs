@@ -4,7 +4,7 @@ namespace RigScenarios.Balance;
 
 /// <summary>
 /// A rig on a fluid head: where the plate goes, which counterbalance, and what is left to each limit. Equations: docs/balance.md. The head holds
-/// still at a tilt where the residual moment is not larger than the drag.
+/// still at a tilt where the residual moment is not larger than its friction at rest; beyond that its drag only slows it.
 /// </summary>
 public sealed record HeadBalance
 {
@@ -16,7 +16,7 @@ public sealed record HeadBalance
     internal PointMass Rig { get; }
 
     /// <summary>s: the rig's x that stands over the head's centre.</summary>
-    public required Length Plate { get; init; }
+    public required Length CameraPlate { get; init; }
 
     /// <summary>k.</summary>
     public required Torque Counterbalance { get; init; }
@@ -48,19 +48,29 @@ public sealed record HeadBalance
     /// <summary>The tilt at which it occurs, nose-down positive.</summary>
     public required Angle WorstTilt { get; init; }
 
-    /// <summary>Drag less the worst residual.</summary>
-    public Torque TiltMargin => Head.Drag - WorstResidual;
+    /// <summary>Friction at rest less the worst residual: below 0 it does not stay at every tilt.</summary>
+    public Torque TiltMargin => Head.Friction - WorstResidual;
+
+    /// <summary>What is left until it falls: <see cref="FluidHead.CreepMoment"/> less the worst residual.</summary>
+    public Torque CreepMargin => Head.CreepMoment - WorstResidual;
+
+    /// <summary>What it does when it is let go at the worst tilt.</summary>
+    public LetGo WhenLetGo => Under(WorstResidual);
+
+    /// <summary>How fast it goes when it is let go at the worst tilt: <c>ω = 10 °/s · (|residual| - f)/c</c>; 0 where it stays, null where no drag is known.</summary>
+    public RotationalSpeed? CreepSpeed => TiltMargin.NewtonMeters >= 0 ? RotationalSpeed.Zero
+        : Head.Drag is { NewtonMeters: > 0 } drag ? FluidHead.DragSpeed * (-TiltMargin / drag) : null;
 
     /// <summary>Rated load less the rig's mass; null where no rating is known.</summary>
     public Mass? LoadMargin => Head.RatedLoad is { } rated ? Mass.FromKilograms(rated.Kilograms - Rig.Kilograms) : null;
 
     /// <summary>The limits that are not kept, in their order; empty if all are.</summary>
-    public IReadOnlyList<BalanceLimit> Exceeded
+    public IReadOnlyList<BalanceEdge> Exceeded
     {
         get
         {
             var margins = new HeadMargins(TravelFrontMargin.Meters, TravelRearMargin.Meters, TiltMargin.NewtonMeters, LoadMargin?.Kilograms ?? double.PositiveInfinity);
-            return [.. Enum.GetValues<BalanceLimit>().Where(limit => margins.Of(limit) < 0)];
+            return [.. Enum.GetValues<BalanceEdge>().Where(limit => margins.Of(limit) < 0)];
         }
     }
 
@@ -70,7 +80,7 @@ public sealed record HeadBalance
         ArgumentNullException.ThrowIfNull(head);
         ArgumentNullException.ThrowIfNull(rig);
         var kernel = new HeadKernel(head);
-        var plate = kernel.Plate(rig.Point.Centre.X);
+        var plate = kernel.CameraPlate(rig.Point.Centre.X);
         var best = kernel.Best(HeadKernel.ForeAft(rig.Point, plate), kernel.Upright(rig.Point));
         return Set(head, kernel, rig.Point, plate, best.K, head.Counterbalance.Steps.Count == 0 ? null : best.Index);
     }
@@ -96,12 +106,16 @@ public sealed record HeadBalance
         return Torque.FromNewtonMeters((MomentAtZero.NewtonMeters * cos) + ((CounterbalanceWanted - Counterbalance).NewtonMeters * sin));
     }
 
+    /// <summary>What the unlocked head does under a moment.</summary>
+    internal LetGo Under(Torque moment) => Math.Abs(moment.NewtonMeters) <= Head.Friction.NewtonMeters ? LetGo.Stays
+        : Math.Abs(moment.NewtonMeters) <= Head.CreepMoment.NewtonMeters ? LetGo.Creeps : LetGo.Falls;
+
     private static HeadBalance Set(FluidHead head, HeadKernel kernel, PointMass rig, double plate, double k, int? step)
     {
         double a = HeadKernel.ForeAft(rig, plate), upright = kernel.Upright(rig);
         return new(head, rig)
         {
-            Plate = Length.FromMeters(plate),
+            CameraPlate = Length.FromMeters(plate),
             Counterbalance = Torque.FromNewtonMeters(k),
             StepIndex = step,
             TravelFrontMargin = Length.FromMeters(kernel.Front - rig.Centre.X),

@@ -24,16 +24,25 @@ public sealed record HeadCase
     /// <summary>The moment of a hand on the rig, nose-down positive, with the head level; 0 where there is none.</summary>
     public Torque Hand { get; init; } = Torque.Zero;
 
-    /// <summary>What to say before it is done; null where the drag holds it.</summary>
-    public string? Caution { get; init; }
+    /// <summary>Whether something comes off.</summary>
+    public bool IsOff { get; init; }
+
+    /// <summary>Whether the tilt lock must be tight before something comes off: friction at rest does not hold what is left.</summary>
+    public bool NeedsLock => IsOff && Margin.NewtonMeters < 0;
 
     /// <summary>The moment with the head level, nose-down positive, hand included.</summary>
     public Torque Level => Balance.MomentAtZero + Hand;
 
     /// <summary>
-    /// Drag less the worst moment over the tilt range; with a hand on the rig, drag less the moment with the head level. Below 0 the rig moves by itself.
+    /// Friction at rest less the worst moment over the tilt range; with a hand on the rig, less the moment with the head level. Below 0 the rig moves by itself.
     /// </summary>
-    public Torque DragMargin => Hand.NewtonMeters == 0 ? Balance.TiltMargin : Torque.FromNewtonMeters(Balance.Head.Drag.NewtonMeters - Math.Abs(Level.NewtonMeters));
+    public Torque Margin => Balance.Head.Friction - Worst;
+
+    /// <summary>The worst moment over the tilt range, without its sign; with a hand on the rig, that with the head level.</summary>
+    public Torque Worst => Hand.NewtonMeters == 0 ? Balance.WorstResidual : Torque.FromNewtonMeters(Math.Abs(Level.NewtonMeters));
+
+    /// <summary>What it then does when it is let go.</summary>
+    public LetGo WhenLetGo => Balance.Under(Worst);
 
     /// <summary>How far the centre of gravity is to the left of the plane through the lens.</summary>
     public Length CentreLeft => Rig.MassProperties.Centre.Y;
@@ -62,7 +71,7 @@ public sealed record HeadCase
         if (drive is not null)
         {
             var force = rig.Build.OnHead?.FocusHand ?? HeadInUse.UsualFocusHand;
-            var lever = rig.Placed.MassProperties.Parts[drive].Centre.X - present.Plate;
+            var lever = rig.Placed.MassProperties.Parts[drive].Centre.X - present.CameraPlate;
             cases.Add(As(present, "a hand on the focus", drive, rig.Placed) with { Hand = Torque.FromNewtonMeters(force.Newtons * lever.Meters) });
         }
         return cases;
@@ -71,7 +80,7 @@ public sealed record HeadCase
     private static HeadCase Off(PlacedBuild rig, HeadBalance present, string part)
     {
         var off = PartOff.Of(rig, present, part);
-        return new() { Title = "off", Part = part, Rig = off.Left, Balance = off.AsItWas, Caution = off.Caution };
+        return new() { Title = "off", Part = part, Rig = off.Left, Balance = off.AsItWas, IsOff = true };
     }
 
     private static HeadCase As(HeadBalance present, string title, string part, PlacedBuild rig) => new()
@@ -79,7 +88,7 @@ public sealed record HeadCase
         Title = title,
         Part = part,
         Rig = rig,
-        Balance = HeadBalance.At(present.Head, rig.MassProperties, present.Plate, present.Counterbalance, present.StepIndex),
+        Balance = HeadBalance.At(present.Head, rig.MassProperties, present.CameraPlate, present.Counterbalance, present.StepIndex),
     };
 
     private static PlacedBuild Turned(PlacedBuild rig, string arm)

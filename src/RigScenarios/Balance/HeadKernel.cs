@@ -17,12 +17,14 @@ internal sealed class HeadKernel
     private readonly double cosDown;
     private readonly double largestSine;
 
-    public HeadKernel(FluidHead head)
+    /// <param name="head">The head.</param>
+    /// <param name="isCreepAllowed">Whether the tilt margin counts to where the head falls, and not to where it begins to creep.</param>
+    public HeadKernel(FluidHead head, bool isCreepAllowed = false)
     {
-        Rear = head.PlateTravel.Least.Meters;
-        Front = head.PlateTravel.Greatest.Meters;
+        Rear = head.CameraPlateTravel.Least.Meters;
+        Front = head.CameraPlateTravel.Greatest.Meters;
         AxisDepth = head.AxisDepth.Meters;
-        Drag = head.Drag.NewtonMeters;
+        Held = (isCreepAllowed ? head.CreepMoment : head.Friction).NewtonMeters;
         RatedLoad = head.RatedLoad?.Kilograms ?? double.PositiveInfinity;
         steps = [.. head.Counterbalance.Steps.Select(step => step.NewtonMeters)];
         least = head.Counterbalance.Least.NewtonMeters;
@@ -40,7 +42,8 @@ internal sealed class HeadKernel
 
     public double AxisDepth { get; }
 
-    public double Drag { get; }
+    /// <summary>The largest residual that the tilt margin allows, N·m.</summary>
+    public double Held { get; }
 
     /// <summary>kg; infinite where no rating is known.</summary>
     public double RatedLoad { get; }
@@ -49,10 +52,10 @@ internal sealed class HeadKernel
     public int Settings => Math.Max(1, steps.Length);
 
     /// <summary>s = x if it lies in the travel, else the nearer end.</summary>
-    public double Plate(double x) => Math.Clamp(x, Rear, Front);
+    public double CameraPlate(double x) => Math.Clamp(x, Rear, Front);
 
     /// <summary>A, at the plate's best place.</summary>
-    public double ForeAft(PointMass rig) => ForeAft(rig, Plate(rig.Centre.X));
+    public double ForeAft(PointMass rig) => ForeAft(rig, CameraPlate(rig.Centre.X));
 
     /// <summary>A, the nose-down moment at tilt 0.</summary>
     public static double ForeAft(PointMass rig, double plate) => rig.Kilograms * StandardGravity.MetresPerSecondSquared * (rig.Centre.X - plate);
@@ -94,7 +97,7 @@ internal sealed class HeadKernel
 
     /// <summary>The margins with plate and counterbalance chosen for the rig; m, m, N·m, kg.</summary>
     public HeadMargins Margins(PointMass rig) =>
-        new(Front - rig.Centre.X, rig.Centre.X - Rear, Drag - Best(ForeAft(rig), Upright(rig)).Worst, RatedLoad - rig.Kilograms);
+        new(Front - rig.Centre.X, rig.Centre.X - Rear, Held - Best(ForeAft(rig), Upright(rig)).Worst, RatedLoad - rig.Kilograms);
 
     /// <summary>atan2(B, A) + nπ where it lies inside the tilt range; often it does not.</summary>
     private double? StationaryTilt(double a, double b)
@@ -113,11 +116,11 @@ internal readonly record struct HeadMargins(double TravelFront, double TravelRea
     /// <summary>Zero counts as inside.</summary>
     public bool Inside => TravelFront >= 0 && TravelRear >= 0 && Tilt >= 0 && Load >= 0;
 
-    public double Of(BalanceLimit limit) => limit switch
+    public double Of(BalanceEdge limit) => limit switch
     {
-        BalanceLimit.TravelFrontEnd => TravelFront,
-        BalanceLimit.TravelRearEnd => TravelRear,
-        BalanceLimit.Tilt => Tilt,
+        BalanceEdge.TravelFrontEnd => TravelFront,
+        BalanceEdge.TravelRearEnd => TravelRear,
+        BalanceEdge.Tilt => Tilt,
         _ => Load,
     };
 }

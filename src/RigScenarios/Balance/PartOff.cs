@@ -3,8 +3,8 @@ using UnitsNet;
 namespace RigScenarios.Balance;
 
 /// <summary>
-/// A part is taken off, with all that hangs on it, while plate and counterbalance stay as they were: what the drag and what the tilt lock then hold, each
-/// alone (drag is not added to the lock).
+/// A part is taken off, with all that hangs on it, while plate and counterbalance stay as they were: what friction at rest and what the tilt lock then hold, each
+/// alone (friction is not added to the lock).
 /// </summary>
 public sealed record PartOff
 {
@@ -26,37 +26,17 @@ public sealed record PartOff
     /// <summary>What is left, with plate and counterbalance chosen anew.</summary>
     public HeadBalance Rebalanced { get; }
 
-    /// <summary>Drag less the worst moment over the tilt range; below 0 the rig moves by itself somewhere.</summary>
-    public Torque DragMargin => AsItWas.TiltMargin;
+    /// <summary>Friction at rest less the worst moment over the tilt range; below 0 the rig moves by itself somewhere.</summary>
+    public Torque FrictionMargin => AsItWas.TiltMargin;
 
-    /// <summary>Drag less the moment with the rig level.</summary>
-    public Torque DragMarginAtZero => AsItWas.Head.Drag - Size(AsItWas.MomentAtZero);
+    /// <summary>Friction at rest less the moment with the rig level.</summary>
+    public Torque FrictionMarginAtZero => AsItWas.Head.Friction - Size(AsItWas.MomentAtZero);
 
     /// <summary>Tilt lock less the worst moment; null where the lock is not known.</summary>
     public Torque? LockMargin => AsItWas.Head.TiltLock - AsItWas.WorstResidual;
 
     /// <summary>Tilt lock less the moment with the rig level; null where the lock is not known.</summary>
     public Torque? LockMarginAtZero => AsItWas.Head.TiltLock - Size(AsItWas.MomentAtZero);
-
-    /// <summary>What to say about it; null where the drag holds the rig over the whole tilt range.</summary>
-    public string? Caution
-    {
-        get
-        {
-            if (DragMargin.NewtonMeters >= 0)
-                return null;
-            var where = DragMarginAtZero.NewtonMeters < 0
-                ? $"level, it then pulls nose {(AsItWas.MomentAtZero.NewtonMeters > 0 ? "down" : "up")} with {Size(AsItWas.MomentAtZero).NewtonMeters:F1} N·m"
-                : $"at {AsItWas.WorstTilt.Degrees:F0}° tilt it then pulls with {AsItWas.WorstResidual.NewtonMeters:F1} N·m";
-            var rest = LockMargin switch
-            {
-                null => "What the lock holds is not known: keep a hand on the rig.",
-                { NewtonMeters: < 0 } => $"The tilt lock, {AsItWas.Head.TiltLock!.Value.NewtonMeters:F1} N·m, does not hold that: keep hold of the rig, or take off something on the other side first.",
-                _ => "Keep a hand on the rig all the same.",
-            };
-            return $"Tighten the tilt lock before you take the {Part} off: {where}; the drag holds {AsItWas.Head.Drag.NewtonMeters:F1} N·m. {rest}";
-        }
-    }
 
     /// <summary>Takes a part off.</summary>
     /// <param name="build">The build with the part.</param>
@@ -69,7 +49,7 @@ public sealed record PartOff
         ArgumentNullException.ThrowIfNull(present);
         var left = build.Without(part);
         return new(part, build.WithAllOn(part), left,
-            HeadBalance.At(present.Head, left.MassProperties, present.Plate, present.Counterbalance, present.StepIndex),
+            HeadBalance.At(present.Head, left.MassProperties, present.CameraPlate, present.Counterbalance, present.StepIndex),
             HeadBalance.Of(present.Head, left.MassProperties));
     }
 

@@ -51,7 +51,7 @@ public sealed record StanceChange
     }
 
     /// <summary>How far the plate moves on a head if both builds are balanced on it; forward positive.</summary>
-    public Length PlateShift(FluidHead head) => HeadBalance.Of(head, After.MassProperties).Plate - HeadBalance.Of(head, Before.MassProperties).Plate;
+    public Length CameraPlateShift(FluidHead head) => HeadBalance.Of(head, After.MassProperties).CameraPlate - HeadBalance.Of(head, Before.MassProperties).CameraPlate;
 
     private static string[] Only(PlacedBuild here, PlacedBuild there) => [.. here.Parts.Keys.Where(part => !there.Parts.ContainsKey(part))];
 

@@ -52,7 +52,7 @@ public sealed record StandStability
         ArgumentNullException.ThrowIfNull(stand);
         ArgumentNullException.ThrowIfNull(rig);
         var point = rig.Point;
-        return At(stand, point.Kilograms, point.Centre.X - plate.Meters, point.Centre.Y, stand.PlateHeight.Meters + point.Centre.Z, Angle.Zero);
+        return At(stand, point.Kilograms, point.Centre.X - plate.Meters, point.Centre.Y, stand.CameraPlateHeight.Meters + point.Centre.Z, Angle.Zero);
     }
 
     /// <summary>The stand with the rig tilted about the head's axis.</summary>
@@ -64,9 +64,9 @@ public sealed record StandStability
         ArgumentNullException.ThrowIfNull(stand);
         ArgumentNullException.ThrowIfNull(head);
         var (sin, cos) = Math.SinCos(tilt.Radians);
-        double ahead = head.Rig.Centre.X - head.Plate.Meters, over = head.HeightOverAxis.Meters;
+        double ahead = head.Rig.Centre.X - head.CameraPlate.Meters, over = head.HeightOverAxis.Meters;
         return At(stand, head.Rig.Kilograms, (ahead * cos) + (over * sin), head.Rig.Centre.Y,
-            stand.PlateHeight.Meters - head.Head.AxisDepth.Meters + (over * cos) - (ahead * sin), tilt);
+            stand.CameraPlateHeight.Meters - head.Head.AxisDepth.Meters + (over * cos) - (ahead * sin), tilt);
     }
 
     /// <summary>The tilt of the head's range at which the tip angle is least, found to 0.01°.</summary>
@@ -106,26 +106,31 @@ public sealed record StandStability
         return new(slope, Length.FromMeters((Edge * cos) - (height * sin)), TipAngle - slope);
     }
 
-    /// <summary>The horizontal force that tips it over on level ground, at the worst pan: <c>M g e / H_F</c>.</summary>
+    /// <summary>The horizontal force that tips it over at the worst pan: <c>M g (e cos α - H sin α)/(H_F cos α)</c>, on level ground <c>M g e/H_F</c>.</summary>
     /// <param name="at">Height of the force over the ground; above 0.</param>
+    /// <param name="slope">α: slope towards the worst side, legs not re-levelled; 0 up to below 90°.</param>
     /// <returns>The force; null where it tips by itself.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The height is not above 0.</exception>
-    public Force? TippingForce(Length at)
+    /// <exception cref="ArgumentOutOfRangeException">The height is not above 0, or the slope outside of that.</exception>
+    public Force? TippingForce(Length at, Angle slope = default)
     {
         Require.Positive(at.Meters, "m", nameof(at));
-        return TipsOnLevel ? null : Force.FromNewtons(Restoring / at.Meters);
+        return Restoring(slope) is { } restoring ? Force.FromNewtons(restoring / at.Meters) : null;
     }
 
-    /// <summary>The steady wind that tips it over on level ground, at the worst pan. Gusts run above the mean that a forecast gives.</summary>
+    /// <summary>
+    /// The wind that tips it over at the worst pan, blowing towards the worst side: <c>v = √(2 M g (e cos α - H sin α)/(ρ C_d A H_A cos α))</c>. It is to be
+    /// held against gusts, not against the mean of a forecast.
+    /// </summary>
     /// <param name="wind">What the wind meets.</param>
+    /// <param name="slope">α: slope towards the same side, legs not re-levelled; 0 up to below 90°.</param>
     /// <returns>The wind speed; null where it tips by itself.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Area, height, drag coefficient or air density is not above 0.</exception>
-    public Speed? TippingWind(Wind wind)
+    /// <exception cref="ArgumentOutOfRangeException">Area, height, drag coefficient or air density is not above 0, or the slope outside of that.</exception>
+    public Speed? TippingWind(Wind wind, Angle slope = default)
     {
         ArgumentNullException.ThrowIfNull(wind);
         Require.Positive(wind.Height.Meters, "m", "wind.Height");
         Require.Positive(wind.PerSquare, "kg/m", "half air density x drag coefficient x area");
-        return TipsOnLevel ? null : Speed.FromMetersPerSecond(Math.Sqrt(Restoring / (wind.PerSquare * wind.Height.Meters)));
+        return Restoring(slope) is { } restoring ? Speed.FromMetersPerSecond(Math.Sqrt(restoring / (wind.PerSquare * wind.Height.Meters))) : null;
     }
 
     /// <summary>The ballast on the axis that gives a wanted tip angle.</summary>
@@ -144,8 +149,33 @@ public sealed record StandStability
             : new(BallastNeed.Needed, Mass.FromKilograms(mass * ((height * tan) - Edge) / gain));
     }
 
-    /// <summary>M g e, N·m.</summary>
-    private double Restoring => mass * StandardGravity.MetresPerSecondSquared * Edge;
+    /// <summary>
+    /// The ballast on the axis with which a gust does not tip it: <c>m_b = (½ ρ v² C_d A H_A/g - M (e - H tan α))/(ρ/2 - h_b tan α)</c>, from the moments about
+    /// the edge.
+    /// </summary>
+    /// <param name="at">h_b: height of the hook, if the bag hangs free; of the bag's centre, if it is tied to the stand.</param>
+    /// <param name="wind">What the wind meets.</param>
+    /// <param name="gust">v.</param>
+    /// <param name="slope">α: slope towards the same side; 0 up to below 90°.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The slope is outside of that.</exception>
+    public Ballast BallastAgainst(Length at, Wind wind, Speed gust, Angle slope = default)
+    {
+        ArgumentNullException.ThrowIfNull(wind);
+        Require.Within(slope.Degrees, 0, 89.999, "°", nameof(slope));
+        var tan = Math.Tan(slope.Radians);
+        var missing = (wind.ForceAt(gust).Newtons * wind.Height.Meters / StandardGravity.MetresPerSecondSquared) - (mass * (Edge - (height * tan)));
+        if (missing <= 0)
+            return new(BallastNeed.NoneNeeded, Mass.Zero);
+        var gain = (radius / 2) - (at.Meters * tan);
+        return gain <= 0 ? new(BallastNeed.Impossible, null) : new(BallastNeed.Needed, Mass.FromKilograms(missing / gain));
+    }
+
+    /// <summary>M g (e cos α - H sin α)/cos α, N·m; null where it tips by itself.</summary>
+    private double? Restoring(Angle slope)
+    {
+        var (tips, edge) = slope.Degrees == 0 ? (TipsOnLevel, Edge) : (OnSlope(slope).Tips, Edge - (height * Math.Tan(slope.Radians)));
+        return tips ? null : mass * StandardGravity.MetresPerSecondSquared * edge;
+    }
 
     private static StandStability At(Stand stand, double rig, double x, double y, double z, Angle tilt)
     {

@@ -12,6 +12,9 @@ namespace RigScenarios.Balance;
 /// <param name="Source">Where it is asked.</param>
 public sealed record TiltYardstick(Angle Tilt, string What, Citation Source)
 {
+    /// <summary>What is asked of the equipment that is nearest in kind, since nothing is asked of camera tripods.</summary>
+    public static TiltYardstick NearestInKind => All.First(stick => stick.What.StartsWith("audio", StringComparison.Ordinal));
+
     /// <summary>The yardsticks, from low to high.</summary>
     public static IReadOnlyList<TiltYardstick> All { get; } =
     [

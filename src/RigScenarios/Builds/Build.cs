@@ -56,6 +56,9 @@ public sealed record Build
     /// <summary>Everything else on the rig, by names in the kit.</summary>
     public IReadOnlyList<string> Carries { get; init; } = [];
 
+    /// <summary>Those of its things that are not on the rig and weigh nothing on it: a battery on the deck of a dolly or in a bag, by names in the kit.</summary>
+    public IReadOnlyList<string> Beside { get; init; } = [];
+
     /// <summary>Where its things sit, by their names in the kit; what isn't named gets the usual place of its kind.</summary>
     public OrderedMap<PlaceInUse> Places { get; init; } = OrderedMap<PlaceInUse>.Empty;
 

@@ -24,6 +24,22 @@ public sealed record HeadInUse
     public static Force UsualFocusHand { get; } = Force.FromNewtons(5);
 }
 
+/// <summary>What the wind comes over, by the classes of the gust table that is used.</summary>
+public enum Surroundings
+{
+    /// <summary>Land: fields, hedges, houses here and there.</summary>
+    Inland,
+
+    /// <summary>Near a coast, the wind off the land.</summary>
+    Coast,
+
+    /// <summary>On the shore, the wind off the sea.</summary>
+    Shore,
+
+    /// <summary>At sea, far from land.</summary>
+    Sea,
+}
+
 /// <summary>How the legs stand, where that differs from the part, and what may push them over.</summary>
 public sealed record LegsInUse
 {
@@ -39,11 +55,20 @@ public sealed record LegsInUse
     /// <summary>How the ground slopes; null means level.</summary>
     public Angle? Slope { get; init; }
 
-    /// <summary>Mean wind that is expected; null if none is asked about.</summary>
+    /// <summary>Mean wind over ten minutes that is expected; null if none is asked about.</summary>
     public Speed? Wind { get; init; }
+
+    /// <summary>The height over the ground that <see cref="Wind"/> is for: 10 m of a forecast; null for that of the rig.</summary>
+    public Length? WindHeight { get; init; }
+
+    /// <summary>What lies around, which says how gusts run above the mean; null if not known.</summary>
+    public Surroundings? Surroundings { get; init; }
 
     /// <summary>The lean that it is wished to stand; null for 10°, which is asked of audio and video equipment.</summary>
     public Angle? WantedLean { get; init; }
+
+    /// <summary>Ballast that hangs on the axis of the legs; null for none.</summary>
+    public Mass? Ballast { get; init; }
 
     /// <summary>Height of the hook that a ballast bag hangs from; null for a third of the height of the legs.</summary>
     public Length? BallastHeight { get; init; }

@@ -34,7 +34,7 @@ internal static class OwnDefaults
     /// <summary>From the top of a middle head's plate down to its tilt axis.</summary>
     public static readonly Length HeadAxisBelowPlate = Length.FromMillimeters(60);
 
-    /// <summary>What the tilt drag of a middle head holds, set for slow tilts.</summary>
+    /// <summary>The tilt drag of a middle head at 10 °/s, set for slow tilts.</summary>
     public static readonly Torque HeadDrag = Torque.FromNewtonMeters(2);
 
     /// <summary>How far a middle head tilts up.</summary>

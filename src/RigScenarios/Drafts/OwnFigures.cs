@@ -40,7 +40,7 @@ public sealed record OwnFigures
     /// <summary>The load that a head is rated for.</summary>
     public Mass? RatedLoad { get; init; }
 
-    /// <summary>The moment that a head's tilt drag holds.</summary>
+    /// <summary>The moment of a head's tilt drag at 10 °/s.</summary>
     public Torque? Drag { get; init; }
 
     /// <summary>The most that a head's counterbalance gives.</summary>

@@ -107,7 +107,7 @@ internal static class OwnPart
 
         var own = new OwnFigures { Name = part.Name, Mass = Given(part.Mass, "mass") };
         if (part.Head is { } head)
-            return own with { RatedLoad = part.RatedLoad, Drag = Given<Torque>(head.Drag, "head.drag"), Counterbalance = Given(head.CounterbalanceTo, "head.counterbalance-to") };
+            return own with { RatedLoad = part.RatedLoad, Drag = Given(head.Drag, "head.drag"), Counterbalance = Given(head.CounterbalanceTo, "head.counterbalance-to") };
         if (part.Legs is { } legs)
             return own with { Height = Given<Length>(legs.Height, "legs.height"), FootRadius = Given<Length>(legs.FootRadius, "legs.foot-radius") };
         if (part.Battery is { } battery)

@@ -28,7 +28,7 @@ public static class RigDraftFormat
         Fields<OwnFigures>.Optional("maximum-voltage", PartFormat.Volts, own => own.MaximumVoltage, (own, value) => own with { MaximumVoltage = value }, "Greatest voltage it takes."),
         Fields<OwnFigures>.Optional("output-voltage", PartFormat.Volts, own => own.OutputVoltage, (own, value) => own with { OutputVoltage = value }, "What a regulator gives."),
         Fields<OwnFigures>.Optional("rated-load", PartFormat.Masses, own => own.RatedLoad, (own, value) => own with { RatedLoad = value }, "The load that a head is rated for."),
-        Fields<OwnFigures>.Optional("drag", SupportFormat.Moments, own => own.Drag, (own, value) => own with { Drag = value }, "The moment that a head's tilt drag holds."),
+        Fields<OwnFigures>.Optional("drag", SupportFormat.Moments, own => own.Drag, (own, value) => own with { Drag = value }, "The moment of a head's tilt drag at 10 °/s; it slows and holds nothing."),
         Fields<OwnFigures>.Optional("counterbalance", SupportFormat.Moments, own => own.Counterbalance, (own, value) => own with { Counterbalance = value }, "The most that a head's counterbalance gives."),
         Fields<OwnFigures>.Optional("height", SupportFormat.Heights, own => own.Height, (own, value) => own with { Height = value }, "From the ground to where the head sits."),
         Fields<OwnFigures>.Optional("foot-radius", SupportFormat.FootRadii, own => own.FootRadius, (own, value) => own with { FootRadius = value }, "From the middle between the feet to a foot."));

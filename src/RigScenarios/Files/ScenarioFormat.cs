@@ -12,6 +12,8 @@ internal static class ScenarioFormat
 {
     public static readonly QuantityFormat<Temperature> Air = new(Temperature.FromDegreesCelsius(-50), Temperature.FromDegreesCelsius(60), "-8 °C");
 
+    private static readonly QuantityFormat<Length> Altitudes = new(Length.FromMeters(-430), Length.FromMeters(6000), "1800 m");
+
     private static readonly DurationFormat BlockLength = new(Duration.FromMinutes(0.1), Duration.FromHours(48), "45 min");
 
     public static readonly TextFormat KitName = new(60);
@@ -19,7 +21,8 @@ internal static class ScenarioFormat
     private static readonly Format<Conditions> Conditions = new RecordFormat<Conditions>(
         () => new Conditions(), "What holds for all days.",
         Fields<Conditions>.Optional("ambient", Air, conditions => conditions.Ambient, (conditions, value) => conditions with { Ambient = value }, "Temperature of the air around the rig, for days that give none."),
-        Fields<Conditions>.Optional("night", Air, conditions => conditions.Night, (conditions, value) => conditions with { Night = value }, "Temperature of the air between two days, where batteries and chargers are; 20 °C if left out."));
+        Fields<Conditions>.Optional("night", Air, conditions => conditions.Night, (conditions, value) => conditions with { Night = value }, "Temperature of the air between two days, where batteries and chargers are; 20 °C if left out."),
+        Fields<Conditions>.Optional("altitude", Altitudes, conditions => conditions.Altitude, (conditions, value) => conditions with { Altitude = value }, "Height above sea level, for the density of the air in the wind; 0 m if left out."));
 
     private static readonly Format<KitItem> Kit = new RecordFormat<KitItem>(
         () => new KitItem(), "One thing of the kit.",
@@ -53,6 +56,7 @@ internal static class ScenarioFormat
         Fields<Build>.WithDefault("splitters", new MapFormat<SplitterInUse>(FeedFormat.SplitterInUse, "splitter"), OrderedMap<SplitterInUse>.Empty, build => build.Splitters, (build, value) => build with { Splitters = value }, "Splitters, by their names in the kit."),
         Fields<Build>.Required("devices", new MapFormat<DeviceInUse>(Device, "device"), build => build.Devices, (build, value) => build with { Devices = value }, "Devices that draw power, by their names in the kit."),
         new Field<Build, IReadOnlyList<string>>("carries", new ListFormat<string>(KitName, 200), build => build.Carries.Count > 0, build => build.Carries, (build, value) => build with { Carries = value }, false, "Everything else on the rig, by names in the kit."),
+        new Field<Build, IReadOnlyList<string>>("beside", new ListFormat<string>(KitName, 60), build => build.Beside.Count > 0, build => build.Beside, (build, value) => build with { Beside = value }, false, "Those of its things that are not on the rig and weigh nothing on it, by their names in the kit: a battery on a dolly's deck or in a bag."),
         Fields<Build>.WithDefault("places", new MapFormat<PlaceInUse>(PlaceFormat.Place, "place"), OrderedMap<PlaceInUse>.Empty, build => build.Places, (build, value) => build with { Places = value }, "Where things sit, by their names in the kit; what isn't named gets the usual place of its kind, and the answer says so."),
         Fields<Build>.OptionalGroup("on-head", PlaceFormat.OnHead, build => build.OnHead, (build, value) => build with { OnHead = value }, "How it sits on its head."),
         Fields<Build>.OptionalGroup("on-legs", PlaceFormat.OnLegs, build => build.OnLegs, (build, value) => build with { OnLegs = value }, "How its legs stand."),

@@ -36,7 +36,8 @@ internal static class SupportFormat
         new Field<HeadData, IReadOnlyList<Torque>>("counterbalance-steps", new ListFormat<Torque>(Moments, 40), head => head.CounterbalanceSteps.Count > 0, head => head.CounterbalanceSteps, (head, value) => head with { CounterbalanceSteps = value }, false, "What each step of the counterbalance gives at most; 0 N·m is a step only if it stands here."),
         Fields<HeadData>.Optional("counterbalance-from", Moments, head => head.CounterbalanceFrom, (head, value) => head with { CounterbalanceFrom = value }, "The least of a counterbalance without steps."),
         Fields<HeadData>.Optional("counterbalance-to", Moments, head => head.CounterbalanceTo, (head, value) => head with { CounterbalanceTo = value }, "The most of a counterbalance without steps."),
-        Fields<HeadData>.Required("drag", Moments, head => head.Drag, (head, value) => head with { Drag = value }, "The moment that the tilt drag holds, at the setting that is used."),
+        Fields<HeadData>.Optional("friction", Moments, head => head.Friction, (head, value) => head with { Friction = value }, "The moment that holds it at rest, unlocked; 0.3 N·m is assumed if left out."),
+        Fields<HeadData>.Optional("drag", Moments, head => head.Drag, (head, value) => head with { Drag = value }, "The moment of the tilt drag at 10 °/s, at the setting that is used. It slows; it holds nothing."),
         Fields<HeadData>.Optional("tilt-lock", Moments, head => head.TiltLock, (head, value) => head with { TiltLock = value }, "The moment that the tilt lock holds."),
         Fields<HeadData>.Required("tilt-up", TiltReach, head => head.TiltUp, (head, value) => head with { TiltUp = value }, "How far it tilts up."),
         Fields<HeadData>.Required("tilt-down", TiltReach, head => head.TiltDown, (head, value) => head with { TiltDown = value }, "How far it tilts down."));

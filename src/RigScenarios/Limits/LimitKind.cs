@@ -39,14 +39,17 @@ public enum LimitKind
     /// <summary>Bending stress.</summary>
     Stress,
 
-    /// <summary>Clamping force that a screw keeps.</summary>
+    /// <summary>Pull on a screw, against the force that it clamps with.</summary>
     Clamping,
 
-    /// <summary>Travel of the camera plate to its nearer end.</summary>
+    /// <summary>How far the centre of gravity is from the middle of the camera plate's travel, against half of the travel.</summary>
     Travel,
 
     /// <summary>Moment that is left over at the worst tilt, against the friction that holds the head at rest.</summary>
     TiltAtRest,
+
+    /// <summary>Moment that is left over at the worst tilt, against that under which a head that is let go falls.</summary>
+    Creep,
 
     /// <summary>Moment when something comes off, against the tilt lock.</summary>
     TiltLock,
@@ -71,8 +74,7 @@ public static class LimitKinds
     /// <param name="kind">The kind.</param>
     public static LimitSide Side(this LimitKind kind) => kind switch
     {
-        LimitKind.LowestVoltage or LimitKind.Input or LimitKind.SwitchOff or LimitKind.CutOff or LimitKind.Travel or LimitKind.TipAngle or LimitKind.Gust
-            or LimitKind.Clamping => LimitSide.StaysOver,
+        LimitKind.LowestVoltage or LimitKind.Input or LimitKind.SwitchOff or LimitKind.CutOff or LimitKind.TipAngle or LimitKind.Gust => LimitSide.StaysOver,
         _ => LimitSide.StaysUnder,
     };
 }

@@ -6,11 +6,11 @@ namespace RigScenarios.Loads;
 
 /// <summary>
 /// How long a steady effort is held, by a published fit over many people: time against the part of the greatest effort. People differ widely, and the
-/// same person from day to day; the range that comes with a time is that of the fit, not of you. Never a reason to hold on through pain.
+/// same person from day to day; the interval that comes with a time is that of the fitted curve, and no spread of people. Never a reason to hold on through pain.
 /// </summary>
 public sealed record EnduranceFit
 {
-    /// <summary>Half-width of the 95 % prediction interval as a part of the time: stated as 29 to 47 %; the wider end is used.</summary>
+    /// <summary>Half-width of the fit's 95 % interval as a part of the time: stated as 29 to 47 %; the wider end is used. It is over means of studies, not over people.</summary>
     private const double FreyLawSpread = 0.47;
 
     private readonly Func<double, double> seconds;
@@ -28,7 +28,7 @@ public sealed record EnduranceFit
     /// <summary>The greatest part that the data cover.</summary>
     public Ratio Greatest { get; }
 
-    /// <summary>Half-width of the 95 % prediction interval as a part of the time; null where the source gives none.</summary>
+    /// <summary>Half-width of the fit's 95 % interval as a part of the time, over means of studies; null where the source gives none.</summary>
     public Ratio? Spread { get; }
 
     /// <summary>Where the fit comes from.</summary>
@@ -84,7 +84,7 @@ public sealed record EnduranceFit
 
 /// <summary>A holding time.</summary>
 /// <param name="Typical">What the fit gives.</param>
-/// <param name="Low">The lower end of its 95 % prediction interval; null where the source gives none.</param>
+/// <param name="Low">The lower end of the fit's own 95 % interval, over means of studies and not over people; null where the source gives none.</param>
 /// <param name="High">The upper end.</param>
 /// <param name="OutsideData">Whether the effort lies outside what was measured; the time is then that of the nearest end of the data.</param>
 public sealed record HoldingTime(Duration Typical, Duration? Low, Duration? High, bool OutsideData);

@@ -1,4 +1,5 @@
 using RigScenarios.Balance;
+using RigScenarios.Limits;
 using UnitsNet;
 
 namespace RigScenarios.Loads;
@@ -17,6 +18,12 @@ public sealed record HandHold(Length Hand, Length Shoulder, Ratio Share, Mass Ar
         ArgumentNullException.ThrowIfNull(rig);
         return Torque.FromNewtonMeters(Share.DecimalFractions * StandardGravity.Weight(rig.Mass).Newtons * (rig.Centre.X - Hand).Meters);
     }
+
+    /// <summary>The moment at the shoulder as a limit.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="greatestEffort">The greatest moment that the operator's shoulder gives; null if nobody measured it.</param>
+    public Limit AsLimit(MassProperties rig, Torque? greatestEffort) => new("shoulder of the operator", LimitKind.Holding, Torque.FromNewtonMeters(Math.Abs(ShoulderMoment(rig).NewtonMeters)), greatestEffort,
+        new(LimitForce.Rating, greatestEffort is null ? "not measured" : "measured, in the scenario"));
 
     /// <summary>The moment at the shoulder, arm included.</summary>
     public Torque ShoulderMoment(MassProperties rig)

@@ -20,8 +20,11 @@ public sealed record HeadData
     /// <summary>The most that a counterbalance without steps gives.</summary>
     public Torque? CounterbalanceTo { get; init; }
 
-    /// <summary>The moment that its tilt drag holds at the setting that is used.</summary>
-    public Torque Drag { get; init; }
+    /// <summary>The moment that holds it at rest, by friction alone; null if not known.</summary>
+    public Torque? Friction { get; init; }
+
+    /// <summary>The moment of its tilt drag at 10 °/s, at the setting that is used; null if not known.</summary>
+    public Torque? Drag { get; init; }
 
     /// <summary>The moment that its tilt lock holds; null if not known.</summary>
     public Torque? TiltLock { get; init; }
@@ -40,7 +43,7 @@ public sealed record HeadData
 
     private IEnumerable<double?> Figures =>
     [
-        Slide.Meters, AxisBelowPlate.Meters, CounterbalanceFrom?.NewtonMeters, CounterbalanceTo?.NewtonMeters, Drag.NewtonMeters, TiltLock?.NewtonMeters, TiltUp.Degrees, TiltDown.Degrees,
+        Slide.Meters, AxisBelowPlate.Meters, CounterbalanceFrom?.NewtonMeters, CounterbalanceTo?.NewtonMeters, Friction?.NewtonMeters, Drag?.NewtonMeters, TiltLock?.NewtonMeters, TiltUp.Degrees, TiltDown.Degrees,
         .. CounterbalanceSteps.Select(step => (double?)step.NewtonMeters),
     ];
 }

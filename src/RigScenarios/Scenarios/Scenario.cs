@@ -72,6 +72,17 @@ public sealed record Scenario
     /// <summary>The ids of all parts.</summary>
     public IEnumerable<string> PartIds => Parts.Keys.Concat(Library.Keys).Distinct();
 
+    /// <summary>The coldest air of all days, in which the wind pushes hardest; null where no day and nothing else gives a temperature.</summary>
+    public Temperature? ColdestAir
+    {
+        get
+        {
+            var all = Days.Values.SelectMany(day => day.AmbientPoints.Count > 0 ? day.AmbientPoints.Select(point => (Temperature?)point.Temperature) : [day.Ambient ?? Conditions.Ambient])
+                .Where(air => air is not null).ToList();
+            return all.Count > 0 ? all.MinBy(air => air!.Value.Kelvins) : Conditions.Ambient;
+        }
+    }
+
     /// <summary>The air temperature on a day, at its first point where it has points.</summary>
     /// <exception cref="InvalidOperationException">Neither the day nor the scenario gives one.</exception>
     public Temperature AmbientOn(ShootingDay day) => (day.AmbientPoints.Count > 0 ? day.AmbientPoints[0].Temperature : day.Ambient ?? Conditions.Ambient)
@@ -81,7 +92,8 @@ public sealed record Scenario
 /// <summary>What holds for all days of a scenario.</summary>
 /// <param name="Ambient">Temperature of the air around the rig, for days that give none.</param>
 /// <param name="Night">Temperature of the air between two days, where batteries and chargers are; null for 20 °C.</param>
-public sealed record Conditions(Temperature? Ambient = null, Temperature? Night = null);
+/// <param name="Altitude">Height above sea level; null for none given, which is taken as 0 m.</param>
+public sealed record Conditions(Temperature? Ambient = null, Temperature? Night = null, Length? Altitude = null);
 
 /// <summary>One thing of the kit.</summary>
 /// <param name="Part">The id of the part that it is.</param>

@@ -76,7 +76,7 @@ public class AircraftLoadingChecks
         var envelope = BalanceEnvelope.Of(build, Limits(100, 116, 1e6),
             RigVariable.OfMass("0", Mass.FromPounds(2800), Mass.FromPounds(3000)), RigVariable.OfMass("1", Mass.Zero, Mass.FromPounds(1000)));
 
-        var edge = envelope.EdgesAt(Mass.FromPounds(2900)).Single(one => one.Limit == BalanceLimit.TravelFrontEnd);
+        var edge = envelope.EdgesAt(Mass.FromPounds(2900)).Single(one => one.Limit == BalanceEdge.TravelFrontEnd);
 
         Assert.Equal(207.1, ((Mass)edge.Second).Pounds, 0.05);
     }
@@ -118,10 +118,10 @@ public class AircraftLoadingChecks
 
     private static FluidHead Limits(double rear, double front, double pounds) => new()
     {
-        PlateTravel = new LengthRange(Length.FromInches(rear), Length.FromInches(front)),
+        CameraPlateTravel = new LengthRange(Length.FromInches(rear), Length.FromInches(front)),
         AxisDepth = Length.Zero,
         Counterbalance = Counterbalance.OfSteps([Torque.Zero]),
-        Drag = Torque.Zero,
+        Friction = Torque.Zero,
         TiltUp = Angle.Zero,
         TiltDown = Angle.Zero,
         // A sum of pounds in kilograms may differ from the product in the last digit.

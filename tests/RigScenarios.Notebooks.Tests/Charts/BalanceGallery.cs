@@ -37,13 +37,13 @@ internal static class BalanceGallery
 
     public static FluidHead Head { get; } = new()
     {
-        PlateTravel = Millimetres(-40, 70), AxisDepth = Length.FromMillimeters(110), Counterbalance = Counterbalance.OfSteps(new[] { 0.0, 3, 5, 8, 11 }.Select(step => Torque.FromNewtonMeters(step))),
-        Drag = Torque.FromNewtonMeters(1.6), TiltLock = Torque.FromNewtonMeters(12), TiltUp = Angle.FromDegrees(-60), TiltDown = Angle.FromDegrees(75), RatedLoad = Mass.FromKilograms(8),
+        CameraPlateTravel = Millimetres(-40, 70), AxisDepth = Length.FromMillimeters(110), Counterbalance = Counterbalance.OfSteps(new[] { 0.0, 3, 5, 8, 11 }.Select(step => Torque.FromNewtonMeters(step))),
+        Friction = Torque.FromNewtonMeters(0.6), Drag = Torque.FromNewtonMeters(1.6), TiltLock = Torque.FromNewtonMeters(12), TiltUp = Angle.FromDegrees(-60), TiltDown = Angle.FromDegrees(75), RatedLoad = Mass.FromKilograms(8),
     };
 
     public static Stand Stand { get; } = new()
     {
-        FootRadius = Length.FromMillimeters(620), Mass = Mass.FromKilograms(6.2), CentreHeight = Length.FromMillimeters(800), PlateHeight = Length.FromMillimeters(1500),
+        FootRadius = Length.FromMillimeters(620), Mass = Mass.FromKilograms(6.2), CentreHeight = Length.FromMillimeters(800), CameraPlateHeight = Length.FromMillimeters(1500),
     };
 
     public static HeadBalance OnHead { get; } = HeadBalance.Of(Head, Build.MassProperties);
@@ -87,7 +87,7 @@ internal static class BalanceGallery
             ["battery off"] = PartOff.Of(Build, OnHead, "battery").AsItWas, ["lens off"] = PartOff.Of(Build, OnHead, "lens").AsItWas,
         }));
         yield return TipOverChart.Of(StandStability.WorstTilt(Stand, OnHead));
-        yield return MomentShareChart.Of(Build.MassProperties, OnHead.Plate, Names);
+        yield return MomentShareChart.Of(Build.MassProperties, OnHead.CameraPlate, Names);
     }
 
     private static PlacedPart Part(double grams, double length, double width, double height, Placement placement, double? centreZ = null) => new()

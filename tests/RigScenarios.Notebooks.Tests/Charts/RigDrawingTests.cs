@@ -130,7 +130,7 @@ public sealed class RigDrawingTests
         var block = plate.Elements().Single(element => (string?)element.Attribute("class") == "rs-rest-fill");
         Assert.Equal(110 * Scale(sheet), Value(travel, "width"), Pixel);
         var at = (Value(block, "x") + (Value(block, "width") / 2) - Value(travel, "x")) / Scale(sheet);
-        Assert.Equal((BalanceGallery.OnHead.Plate - BalanceGallery.Head.PlateTravel.Least).Millimeters, at, 0.1);
+        Assert.Equal((BalanceGallery.OnHead.CameraPlate - BalanceGallery.Head.CameraPlateTravel.Least).Millimeters, at, 0.1);
     }
 
     [Theory]

@@ -30,7 +30,7 @@ public class TipOverRoseTests
         Assert.Contains("tips over by itself", TipOverRose.Of(Stability(1200)).Caption, StringComparison.Ordinal);
 
     private static StandStability Stability(double ahead) => StandStability.Of(
-        new Stand { FootRadius = Length.FromMeters(0.6), Mass = Mass.FromKilograms(6), CentreHeight = Length.FromMeters(0.8), PlateHeight = Length.FromMeters(1.5) },
+        new Stand { FootRadius = Length.FromMeters(0.6), Mass = Mass.FromKilograms(6), CentreHeight = Length.FromMeters(0.8), CameraPlateHeight = Length.FromMeters(1.5) },
         new PlacedBuild(new([new("rig", new PlacedPart { Mass = Mass.FromKilograms(6), Placement = Placement.At(RigPoint.FromMillimetres(ahead, 10, 60)) })])).MassProperties, Length.Zero);
 
     private static List<(double X, double Y)> Points(XElement svg) =>

@@ -63,10 +63,10 @@ public class EnvelopeTests
     {
         var head = new FluidHead
         {
-            PlateTravel = new LengthRange(Length.FromMillimeters(-40), Length.FromMillimeters(60)),
+            CameraPlateTravel = new LengthRange(Length.FromMillimeters(-40), Length.FromMillimeters(60)),
             AxisDepth = Length.FromMillimeters(100),
             Counterbalance = Counterbalance.OfRange(Torque.Zero, Torque.FromNewtonMeters(100)),
-            Drag = Torque.FromNewtonMeters(1),
+            Friction = Torque.FromNewtonMeters(1),
             TiltUp = Angle.FromDegrees(-60),
             TiltDown = Angle.FromDegrees(60),
             RatedLoad = Mass.FromKilograms(8),
@@ -78,7 +78,7 @@ public class EnvelopeTests
         Assert.Equal(-40, outline.Min(point => ((Length)point.First).Millimeters), 1e-6);
         Assert.Equal(60, outline.Max(point => ((Length)point.First).Millimeters), 1e-6);
         Assert.Equal(8, outline.Max(point => ((Mass)point.Second).Kilograms), 1e-6);
-        Assert.Equal([null, BalanceLimit.TravelFrontEnd, BalanceLimit.TravelRearEnd, BalanceLimit.Load], outline.Select(point => point.Limit).Distinct().Order());
+        Assert.Equal([null, BalanceEdge.TravelFrontEnd, BalanceEdge.TravelRearEnd, BalanceEdge.Load], outline.Select(point => point.Limit).Distinct().Order());
         // Both upper corners are there.
         Assert.Contains(outline, point => Math.Abs(((Length)point.First).Millimeters - 60) < 1e-6 && Math.Abs(((Mass)point.Second).Kilograms - 8) < 1e-6);
         Assert.Contains(outline, point => Math.Abs(((Length)point.First).Millimeters + 40) < 1e-6 && Math.Abs(((Mass)point.Second).Kilograms - 8) < 1e-6);
@@ -95,13 +95,13 @@ public class EnvelopeTests
     }
 
     private static double Least(EnvelopeMargins margins) =>
-        Enum.GetValues<BalanceLimit>().Min(limit => Of(margins, limit));
+        Enum.GetValues<BalanceEdge>().Min(limit => Of(margins, limit));
 
-    private static double Of(EnvelopeMargins margins, BalanceLimit limit) => limit switch
+    private static double Of(EnvelopeMargins margins, BalanceEdge limit) => limit switch
     {
-        BalanceLimit.TravelFrontEnd => margins.TravelFront.Meters,
-        BalanceLimit.TravelRearEnd => margins.TravelRear.Meters,
-        BalanceLimit.Tilt => margins.Tilt.NewtonMeters,
+        BalanceEdge.TravelFrontEnd => margins.TravelFront.Meters,
+        BalanceEdge.TravelRearEnd => margins.TravelRear.Meters,
+        BalanceEdge.Tilt => margins.Tilt.NewtonMeters,
         _ => margins.Load!.Value.Kilograms,
     };
 

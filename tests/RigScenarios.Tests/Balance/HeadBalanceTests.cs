@@ -30,7 +30,7 @@ public class HeadBalanceTests
                 ? head.Counterbalance.Steps
                 : [.. Enumerable.Range(0, 50).Select(i => head.Counterbalance.Least + ((head.Counterbalance.Greatest - head.Counterbalance.Least) * i / 49.0))];
             Assert.All(others, k => Assert.True(
-                HeadBalance.At(head, build.MassProperties, balance.Plate, k).WorstResidual.NewtonMeters >= balance.WorstResidual.NewtonMeters - 1e-10));
+                HeadBalance.At(head, build.MassProperties, balance.CameraPlate, k).WorstResidual.NewtonMeters >= balance.WorstResidual.NewtonMeters - 1e-10));
         },
         iter: Runs);
 
@@ -43,9 +43,9 @@ public class HeadBalanceTests
                 return;
             var balance = HeadBalance.Of(head, build.MassProperties);
             var off = PartOff.Of(build, balance, part);
-            var share = off.Off.Sum(one => build.MassProperties.ForeAftShare(one, balance.Plate).NewtonMeters);
+            var share = off.Off.Sum(one => build.MassProperties.ForeAftShare(one, balance.CameraPlate).NewtonMeters);
             Assert.Equal(balance.MomentAtZero.NewtonMeters - share, off.AsItWas.MomentAtZero.NewtonMeters, 1e-9);
-            Assert.Equal(off.DragMargin.NewtonMeters < 0, off.Caution is not null);
+            Assert.Equal(off.FrictionMargin.NewtonMeters, off.AsItWas.TiltMargin.NewtonMeters, 1e-12);
         },
         iter: Runs);
 
@@ -66,9 +66,9 @@ public class HeadBalanceTests
     public void The_shared_plate_is_no_worse_than_any_other() => Gen.Select(RandomRigs.Builds, RandomRigs.Builds, RandomRigs.Heads).Sample(
         (one, other, head) =>
         {
-            var shared = PlateSearch.For(head, new OrderedMap<PlacedBuild>([new("one", one), new("other", other)]));
-            Assert.True(head.PlateTravel.Holds(shared.Plate));
-            foreach (var plate in Enumerable.Range(0, 31).Select(i => head.PlateTravel.Least + ((head.PlateTravel.Greatest - head.PlateTravel.Least) * i / 30.0)))
+            var shared = CameraPlateSearch.For(head, new OrderedMap<PlacedBuild>([new("one", one), new("other", other)]));
+            Assert.True(head.CameraPlateTravel.Holds(shared.CameraPlate));
+            foreach (var plate in Enumerable.Range(0, 31).Select(i => head.CameraPlateTravel.Least + ((head.CameraPlateTravel.Greatest - head.CameraPlateTravel.Least) * i / 30.0)))
             {
                 var left = new[] { one, other }.Min(build => Steps(head, build).Max(k => HeadBalance.At(head, build.MassProperties, plate, k).TiltMargin.NewtonMeters));
                 Assert.True(shared.TiltMargin.NewtonMeters >= left - (1e-3 * Math.Abs(left)) - 0.02, $"{shared.TiltMargin} for {left} at {plate}");
@@ -83,35 +83,69 @@ public class HeadBalanceTests
             var part = build.Parts.Keys.Last();
             var builds = new OrderedMap<PlacedBuild>([new("a", build), new("b", build.With(part, build.Parts[part] with { Mass = build.Parts[part].Mass * 2 }))]);
             var now = build.Parts[part].Placement.Offset.X;
-            var fixedThere = PlateSearch.WithFree(head, builds, part, new LengthRange(now, now));
-            Assert.Equal(PlateSearch.For(head, builds).TiltMargin.NewtonMeters, fixedThere.Shared.TiltMargin.NewtonMeters, 1e-12);
-            var free = PlateSearch.WithFree(head, builds, part, new LengthRange(now, now + Length.FromMeters(stretch)));
+            var fixedThere = CameraPlateSearch.WithFree(head, builds, part, new LengthRange(now, now));
+            Assert.Equal(CameraPlateSearch.For(head, builds).TiltMargin.NewtonMeters, fixedThere.Shared.TiltMargin.NewtonMeters, 1e-12);
+            var free = CameraPlateSearch.WithFree(head, builds, part, new LengthRange(now, now + Length.FromMeters(stretch)));
             Assert.True(free.Shared.TiltMargin.NewtonMeters >= fixedThere.Shared.TiltMargin.NewtonMeters - 1e-12);
             Assert.InRange(free.Offset.Meters, now.Meters - 1e-12, now.Meters + stretch + 1e-12);
         },
         iter: 20);
 
     [Fact]
-    public void Battery_off_is_said_with_what_the_lock_holds()
-    {
-        var body = new PlacedPart { Mass = Mass.FromKilograms(3), Placement = Placement.At(RigPoint.FromMetres(0.05, 0, 0.05)) };
-        var battery = new PlacedPart { Mass = Mass.FromKilograms(1), Placement = Placement.At(RigPoint.FromMetres(-0.15, 0, 0.05)) };
-        var build = new PlacedBuild(new OrderedMap<PlacedPart>([new("body", body), new("battery", battery)]));
-        var head = new FluidHead
+    public void What_it_does_when_it_is_let_go_follows_from_the_speed_at_which_drag_takes_up_the_rest() => Gen.Select(RandomRigs.Builds, RandomRigs.Heads, Gen.Double[0, 3]).Sample(
+        (build, some, drag) =>
         {
-            PlateTravel = new LengthRange(Length.FromMillimeters(-50), Length.FromMillimeters(50)),
-            AxisDepth = Length.FromMillimeters(100),
-            Counterbalance = Counterbalance.OfRange(Torque.Zero, Torque.FromNewtonMeters(10)),
-            Drag = Torque.FromNewtonMeters(0.5),
-            TiltLock = Torque.FromNewtonMeters(8),
-            TiltUp = Angle.FromDegrees(-60),
-            TiltDown = Angle.FromDegrees(60),
-        };
+            var head = some with { Drag = Torque.FromNewtonMeters(drag) };
+            var balance = HeadBalance.Of(head, build.MassProperties);
+            // At a steady speed the drag takes up what friction does not, in proportion to the speed.
+            var left = Math.Max(0, balance.WorstResidual.NewtonMeters - head.Friction.NewtonMeters);
+            var speed = left == 0 ? 0 : drag == 0 ? double.PositiveInfinity : 10 * left / drag;
+            Assert.Equal(speed == 0 ? LetGo.Stays : speed <= 2 * (1 + 1e-12) ? LetGo.Creeps : LetGo.Falls, balance.WhenLetGo);
+            if (balance.CreepSpeed is { } creep)
+                Assert.Equal(speed, creep.DegreesPerSecond, 1e-9 * (1 + speed));
+            Assert.Equal(balance.WhenLetGo != LetGo.Falls, balance.CreepMargin.NewtonMeters >= 0);
+            Assert.Equal(balance.WhenLetGo == LetGo.Stays, balance.TiltMargin.NewtonMeters >= 0);
+        },
+        iter: Runs);
 
-        var off = PartOff.Of(build, HeadBalance.Of(head, build.MassProperties), "battery");
+    [Fact]
+    public void Drag_that_nobody_knows_slows_nothing()
+    {
+        var head = Head with { Friction = Torque.FromNewtonMeters(0.1) };
+        var rig = Rig.MassProperties;
+        var pulled = HeadBalance.At(head, rig, rig.Centre.X - Length.FromMillimeters(5), HeadBalance.Of(head, rig).Counterbalance);
+        // 4 kg g 5 mm = 0.196 N·m at tilt 0.
+        Assert.Equal((LetGo.Falls, null), (pulled.WhenLetGo, pulled.CreepSpeed));
+        var slow = HeadBalance.At(head with { Drag = Torque.FromNewtonMeters(2) }, rig, pulled.CameraPlate, pulled.Counterbalance);
+        Assert.Equal(LetGo.Creeps, slow.WhenLetGo);
+        Assert.Equal(10 * ((4 * 9.80665 * 0.005) - 0.1) / 2, slow.CreepSpeed!.Value.DegreesPerSecond, 1e-9);
+    }
+
+    private static PlacedBuild Rig { get; } = new(new OrderedMap<PlacedPart>(
+    [
+        new("body", new PlacedPart { Mass = Mass.FromKilograms(3), Placement = Placement.At(RigPoint.FromMetres(0.05, 0, 0.05)) }),
+        new("battery", new PlacedPart { Mass = Mass.FromKilograms(1), Placement = Placement.At(RigPoint.FromMetres(-0.15, 0, 0.05)) }),
+    ]));
+
+    private static FluidHead Head { get; } = new()
+    {
+        CameraPlateTravel = new LengthRange(Length.FromMillimeters(-50), Length.FromMillimeters(50)),
+        AxisDepth = Length.FromMillimeters(100),
+        Counterbalance = Counterbalance.OfRange(Torque.Zero, Torque.FromNewtonMeters(10)),
+        Friction = Torque.FromNewtonMeters(0.5),
+        TiltLock = Torque.FromNewtonMeters(8),
+        TiltUp = Angle.FromDegrees(-60),
+        TiltDown = Angle.FromDegrees(60),
+    };
+
+    [Fact]
+    public void Battery_off_is_held_against_friction_and_lock()
+    {
+        var off = PartOff.Of(Rig, HeadBalance.Of(Head, Rig.MassProperties), "battery");
 
         Assert.Equal(1.5 * 9.80665 / 10, off.AsItWas.MomentAtZero.NewtonMeters, 1e-12);
-        Assert.Equal("Tighten the tilt lock before you take the battery off: level, it then pulls nose down with 1.5 N·m; the drag holds 0.5 N·m. Keep a hand on the rig all the same.", off.Caution);
+        Assert.Equal(0.5 - (1.5 * 9.80665 / 10), off.FrictionMarginAtZero.NewtonMeters, 1e-12);
+        Assert.Equal(8 - (1.5 * 9.80665 / 10), off.LockMarginAtZero!.Value.NewtonMeters, 1e-12);
         Assert.Null(off.AsItWas.LoadMargin);
     }
 

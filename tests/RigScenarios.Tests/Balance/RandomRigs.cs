@@ -37,10 +37,10 @@ internal static class RandomRigs
     public static Gen<FluidHead> Heads { get; } = Gen.Select(Gen.Double[-0.15, 0.1], Gen.Double[0.01, 0.15], Gen.Double[0.05, 0.2], Counterbalances, Gen.Double[0.2, 6], Gen.Double[-95, 0], Gen.Double[0, 95], Gen.Double[2, 20],
         (rear, travel, depth, counterbalance, drag, up, down, rated) => new FluidHead
         {
-            PlateTravel = new LengthRange(Length.FromMeters(rear), Length.FromMeters(rear + travel)),
+            CameraPlateTravel = new LengthRange(Length.FromMeters(rear), Length.FromMeters(rear + travel)),
             AxisDepth = Length.FromMeters(depth),
             Counterbalance = counterbalance,
-            Drag = Torque.FromNewtonMeters(drag),
+            Friction = Torque.FromNewtonMeters(drag),
             TiltLock = Torque.FromNewtonMeters(10),
             TiltUp = Angle.FromDegrees(up),
             TiltDown = Angle.FromDegrees(down),
@@ -52,7 +52,7 @@ internal static class RandomRigs
         FootRadius = Length.FromMeters(0.5),
         Mass = Mass.FromKilograms(6),
         CentreHeight = Length.FromMeters(0.6),
-        PlateHeight = Length.FromMeters(1.4),
+        CameraPlateHeight = Length.FromMeters(1.4),
     };
 
     public static void Near(RigPoint expected, RigPoint found, double metres = 1e-12)

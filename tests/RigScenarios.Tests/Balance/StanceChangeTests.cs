@@ -42,14 +42,14 @@ public class StanceChangeTests
         Assert.Equal(0, StanceChange.Between(Tripod, Tripod).Steps);
         var head = new FluidHead
         {
-            PlateTravel = new LengthRange(Length.FromMeters(-1), Length.FromMeters(1)),
+            CameraPlateTravel = new LengthRange(Length.FromMeters(-1), Length.FromMeters(1)),
             AxisDepth = Length.FromMillimeters(100),
             Counterbalance = Counterbalance.OfSteps([Torque.Zero]),
-            Drag = Torque.FromNewtonMeters(1),
+            Friction = Torque.FromNewtonMeters(1),
             TiltUp = Angle.FromDegrees(-30),
             TiltDown = Angle.FromDegrees(30),
         };
-        Assert.Equal((Shoulder.MassProperties.Centre.X - Tripod.MassProperties.Centre.X).Meters, there.PlateShift(head).Meters, 1e-12);
+        Assert.Equal((Shoulder.MassProperties.Centre.X - Tripod.MassProperties.Centre.X).Meters, there.CameraPlateShift(head).Meters, 1e-12);
     }
 
     private static PlacedBuild Build(params (string Name, string? On, double Millimetres)[] parts) =>

@@ -60,7 +60,7 @@ public class StandAndShoulderTests
             var worst = StandStability.WorstTilt(RandomRigs.Tripod, balance).TipAngle.Radians;
             foreach (var tilt in Enumerable.Range(0, 101).Select(i => head.TiltUp + ((head.TiltDown - head.TiltUp) * i / 100.0)))
                 Assert.True(StandStability.Tilted(RandomRigs.Tripod, balance, tilt).TipAngle.Radians >= worst - 1e-4);
-            Assert.Equal(StandStability.Of(RandomRigs.Tripod, build.MassProperties, balance.Plate).TipAngle.Radians, StandStability.Tilted(RandomRigs.Tripod, balance, Angle.Zero).TipAngle.Radians, 1e-12);
+            Assert.Equal(StandStability.Of(RandomRigs.Tripod, build.MassProperties, balance.CameraPlate).TipAngle.Radians, StandStability.Tilted(RandomRigs.Tripod, balance, Angle.Zero).TipAngle.Radians, 1e-12);
         },
         iter: 60);
 

@@ -127,12 +127,14 @@ public class CommandTests
         var (code, text, _) = await ConsoleRun.RunAsync("balance", Harbour, "--json");
         Assert.Equal(0, code);
         using var json = JsonDocument.Parse(text);
-        Assert.Equal("rigscenarios balance 1", json.RootElement.GetProperty("format").GetString());
+        Assert.Equal("rigscenarios balance 2", json.RootElement.GetProperty("format").GetString());
         var documented = await File.ReadAllTextAsync(Path.Combine(Repository.Root, "docs", "json.md"), TestContext.Current.CancellationToken);
         var build = json.RootElement.GetProperty("builds")[0];
         foreach (var field in build.EnumerateObject())
             Assert.Contains($".{field.Name}", documented, StringComparison.Ordinal);
-        foreach (var field in build.GetProperty("head").EnumerateObject().Concat(build.GetProperty("stand").EnumerateObject()).Concat(json.RootElement.GetProperty("changes")[0].EnumerateObject()))
+        var limits = build.GetProperty("questions").EnumerateArray().SelectMany(question => question.GetProperty("limits").EnumerateArray()).ToList();
+        Assert.All(limits, limit => Assert.Equal(JsonValueKind.Number, limit.GetProperty("worst").GetProperty("value").ValueKind));
+        foreach (var field in limits[0].EnumerateObject().Concat(build.GetProperty("head").EnumerateObject()).Concat(build.GetProperty("stand").EnumerateObject()).Concat(json.RootElement.GetProperty("changes")[0].EnumerateObject()))
             Assert.Contains($"`{field.Name}`", documented, StringComparison.Ordinal);
     }
 

@@ -99,14 +99,14 @@ public sealed class DraftPlacesTests
         var answer = Drafting.Answer(draft);
         Assert.Empty(answer.Problems);
         var head = answer.Balance!.Best!.Head;
-        Assert.Equal((2, 8), (head.Drag.NewtonMeters, head.RatedLoad!.Value.Kilograms));
+        Assert.Equal((2, 8), (head.Drag!.Value.NewtonMeters, head.RatedLoad!.Value.Kilograms));
         // 8 kg * 9.80665 m/s² * 0.1 m = 7.8 N·m.
         Assert.Equal(7.8, answer.Scenario!.Parts["own-head"].Head!.CounterbalanceTo!.Value.NewtonMeters, 9);
         Assert.Contains(answer.Assumed, value => value.Field == "parts.own-head.head.drag");
         var back = RigDraft.Of(answer.Scenario, "rig", "day").Things["head"].Own!;
         Assert.Equal((8.0, null, null), (back.RatedLoad!.Value.Kilograms, back.Drag, back.Counterbalance));
         var measured = Drafting.Answer(draft.With("head", draft.Things["head"] with { Own = draft.Things["head"].Own! with { Drag = Torque.FromNewtonMeters(3) } }));
-        Assert.Equal(3, measured.Balance!.Best!.Head.Drag.NewtonMeters);
+        Assert.Equal(3, measured.Balance!.Best!.Head.Drag!.Value.NewtonMeters);
         Assert.DoesNotContain(measured.Assumed, value => value.Field == "parts.own-head.head.drag");
     }
 

@@ -18,14 +18,14 @@ internal static class BalanceAnswer
         {
             ["id"] = part.Key,
             ["centreM"] = Point(part.Value.Centre),
-            ["foreAftShareNm"] = rig.ForeAftShare(part.Key, head.Plate).NewtonMeters,
+            ["foreAftShareNm"] = rig.ForeAftShare(part.Key, head.CameraPlate).NewtonMeters,
         })]);
         answer["head"] = Head(head);
         answer["partsOff"] = new JsonArray([.. one.Removable.Select(part => Off(PartOff.Of(one.Build, head, part)))]);
         if (one.Shoulder is { } shoulder)
             answer["shoulder"] = Shoulder(ShoulderBalance.Of(shoulder.Support, rig), shoulder.CounterweightAt);
         if (one.Stand is { } stand)
-            answer["stand"] = StandAnswer(StandStability.Of(stand.Stand, rig, head.Plate), stand);
+            answer["stand"] = StandAnswer(StandStability.Of(stand.Stand, rig, head.CameraPlate), stand);
         answer["places"] = new JsonArray([.. one.Places.Select(place => Place(place.Part, PlaceSearch.OffsetFor(one.Build, place.Part, place.Range, place.CentreX)))]);
         if (one.Envelope is { } envelope)
             answer["envelope"] = Envelope(BalanceEnvelope.Of(one.Build, one.Head, envelope.First, envelope.Second), envelope);
@@ -51,7 +51,7 @@ internal static class BalanceAnswer
 
     private static JsonObject Head(HeadBalance head) => new()
     {
-        ["plateXM"] = head.Plate.Meters,
+        ["plateXM"] = head.CameraPlate.Meters,
         ["travelFrontMarginM"] = head.TravelFrontMargin.Meters,
         ["travelRearMarginM"] = head.TravelRearMargin.Meters,
         ["travelMarginM"] = head.TravelMargin.Meters,
@@ -70,8 +70,8 @@ internal static class BalanceAnswer
         AddMassProperties(answer, off.Left.MassProperties);
         answer["momentAtZeroNm"] = off.AsItWas.MomentAtZero.NewtonMeters;
         answer["worstResidualNm"] = off.AsItWas.WorstResidual.NewtonMeters;
-        answer["dragMarginNm"] = off.DragMargin.NewtonMeters;
-        answer["dragMarginAtZeroNm"] = off.DragMarginAtZero.NewtonMeters;
+        answer["dragMarginNm"] = off.FrictionMargin.NewtonMeters;
+        answer["dragMarginAtZeroNm"] = off.FrictionMarginAtZero.NewtonMeters;
         answer["lockMarginNm"] = off.LockMargin?.NewtonMeters;
         answer["lockMarginAtZeroNm"] = off.LockMarginAtZero?.NewtonMeters;
         answer["rebalanced"] = Head(off.Rebalanced);

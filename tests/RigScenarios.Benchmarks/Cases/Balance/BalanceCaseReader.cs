@@ -85,12 +85,12 @@ internal static class BalanceCaseReader
         double[] tilt = [.. fields.Numbers(element, "head.tiltRangeRad", 2), 0, 0];
         return new FluidHead
         {
-            PlateTravel = Range(fields.Numbers(element, "head.travelM", 2)),
+            CameraPlateTravel = Range(fields.Numbers(element, "head.travelM", 2)),
             AxisDepth = Metres(fields.Number(element, "head.axisDepthM")),
             Counterbalance = CaseFields.Find(element, "head.rangeNm", out _)
                 ? ReadRange(fields.Numbers(element, "head.rangeNm", 2))
                 : Counterbalance.OfSteps(fields.Numbers(element, "head.stepsNm").DefaultIfEmpty(0).Select(Newtonmetres)),
-            Drag = Newtonmetres(fields.NotNegative(element, "head.dragNm")),
+            Friction = Newtonmetres(fields.NotNegative(element, "head.dragNm")),
             TiltLock = Newtonmetres(fields.NotNegative(element, "head.tiltLockNm")),
             TiltUp = Radians(tilt[0]),
             TiltDown = Radians(tilt[1]),
@@ -110,7 +110,7 @@ internal static class BalanceCaseReader
             FootRadius = Metres(fields.Positive(stand, "footRadiusM")),
             Mass = Kilograms(fields.NotNegative(stand, "massKg")),
             CentreHeight = Metres(fields.Number(stand, "centreHeightM")),
-            PlateHeight = Metres(fields.Number(stand, "plateHeightM")),
+            CameraPlateHeight = Metres(fields.Number(stand, "plateHeightM")),
         },
         Radians(fields.NotNegative(stand, "slopeRad")),
         [.. fields.Numbers(stand, "pansRad").Select(Radians)],

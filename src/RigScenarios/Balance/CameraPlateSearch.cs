@@ -8,7 +8,7 @@ namespace RigScenarios.Balance;
 /// One plate position for several builds: "which battery balances these three lenses without moving the plate". The plate is solved for so that the
 /// smallest tilt margin among the builds is as large as can be; the counterbalance may be dialled anew for each.
 /// </summary>
-public static class PlateSearch
+public static class CameraPlateSearch
 {
     private const int PlaceSteps = 24;
 
@@ -18,7 +18,7 @@ public static class PlateSearch
     /// <param name="head">The head.</param>
     /// <param name="builds">The builds, one for each lens for instance; at least one.</param>
     /// <exception cref="ArgumentException">There is no build.</exception>
-    public static SharedPlate For(FluidHead head, OrderedMap<PlacedBuild> builds)
+    public static SharedCameraPlate For(FluidHead head, OrderedMap<PlacedBuild> builds)
     {
         ArgumentNullException.ThrowIfNull(head);
         ArgumentNullException.ThrowIfNull(builds);
@@ -29,7 +29,7 @@ public static class PlateSearch
         double Lost(double plate) => rigs.Max(rig => kernel.Best(HeadKernel.ForeAft(rig, plate), kernel.Upright(rig)).Worst);
 
         var step = (kernel.Front - kernel.Rear) / (Samples - 1);
-        var coarse = Enumerable.Range(0, Samples).Select(i => kernel.Plate(kernel.Rear + (i * step))).MinBy(Lost);
+        var coarse = Enumerable.Range(0, Samples).Select(i => kernel.CameraPlate(kernel.Rear + (i * step))).MinBy(Lost);
         double low = Math.Max(kernel.Rear, coarse - step), high = Math.Min(kernel.Front, coarse + step);
         var fine = RootBracket.Minimum(Lost, low, high, 1e-9);
         var plate = new[] { low, coarse, fine, high }.MinBy(Lost);
@@ -43,8 +43,8 @@ public static class PlateSearch
     }
 
     /// <summary>
-    /// The same with one part free along its mount: the place of it at which the tightest build has the most drag left. Steps of a counterbalance make
-    /// several hills, so the stretch is first searched on a grid first and then on the best hill.
+    /// The same with one part free along its mount: the place of it at which the tightest build has the most friction left. Steps of a counterbalance make
+    /// several hills, so that the stretch is searched on a grid first and then on the best hill.
     /// </summary>
     /// <param name="head">The head.</param>
     /// <param name="builds">The builds, one for each lens for instance.</param>
@@ -55,7 +55,7 @@ public static class PlateSearch
     {
         ArgumentNullException.ThrowIfNull(builds);
         ArgumentNullException.ThrowIfNull(range);
-        SharedPlate At(double offset) => For(head, new OrderedMap<PlacedBuild>(builds.Select(build =>
+        SharedCameraPlate At(double offset) => For(head, new OrderedMap<PlacedBuild>(builds.Select(build =>
         {
             var placed = build.Value.Named(part);
             var moved = placed.Placement with { Offset = placed.Placement.Offset with { X = Length.FromMeters(offset) } };
@@ -77,7 +77,7 @@ public static class PlateSearch
     /// <param name="part">The part to choose; each choice takes its place.</param>
     /// <param name="choices">What it could be, by name.</param>
     /// <exception cref="ArgumentException">A build has no such part, or there is no build.</exception>
-    public static IReadOnlyList<KeyValuePair<string, SharedPlate>> ForChoices(FluidHead head, OrderedMap<PlacedBuild> builds, string part, OrderedMap<PlacedPart> choices)
+    public static IReadOnlyList<KeyValuePair<string, SharedCameraPlate>> ForChoices(FluidHead head, OrderedMap<PlacedBuild> builds, string part, OrderedMap<PlacedPart> choices)
     {
         ArgumentNullException.ThrowIfNull(builds);
         ArgumentNullException.ThrowIfNull(choices);
@@ -92,14 +92,14 @@ public static class PlateSearch
 /// <summary>The place of a part that serves several builds best with one plate position.</summary>
 /// <param name="Offset">The part's offset along its carrier's x axis.</param>
 /// <param name="Shared">The builds with the part there.</param>
-public sealed record SharedPlace(Length Offset, SharedPlate Shared);
+public sealed record SharedPlace(Length Offset, SharedCameraPlate Shared);
 
 /// <summary>Several builds with one plate position.</summary>
 /// <param name="Builds">Each with that plate position and its own counterbalance.</param>
-public sealed record SharedPlate(OrderedMap<HeadBalance> Builds)
+public sealed record SharedCameraPlate(OrderedMap<HeadBalance> Builds)
 {
     /// <summary>The plate position.</summary>
-    public Length Plate => Builds.Values.First().Plate;
+    public Length CameraPlate => Builds.Values.First().CameraPlate;
 
     /// <summary>The smallest tilt margin among the builds.</summary>
     public Torque TiltMargin => Builds.Values.MinBy(build => build.TiltMargin.NewtonMeters)!.TiltMargin;
@@ -107,6 +107,6 @@ public sealed record SharedPlate(OrderedMap<HeadBalance> Builds)
     /// <summary>The build with the smallest tilt margin: the one that stops it if it is below 0.</summary>
     public string Tightest => Builds.MinBy(build => build.Value.TiltMargin.NewtonMeters).Key;
 
-    /// <summary>Whether drag and rated load hold every build at that plate position.</summary>
+    /// <summary>Whether friction at rest and rated load hold every build at that place of the camera plate.</summary>
     public bool Works => Builds.Values.All(build => build.TiltMargin.NewtonMeters >= 0 && !(build.LoadMargin?.Kilograms < 0));
 }
