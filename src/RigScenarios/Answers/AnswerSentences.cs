@@ -78,10 +78,6 @@ public static class AnswerSentences
         return lines;
     }
 
-    internal static IReadOnlyList<string> BalanceMissing(BuildBalance? balance) => balance is null ? ["Nothing of the rig has a mass."] : balance.Supports.Missing;
-
-    internal static IReadOnlyList<string> StandMissing(BuildBalance? balance) => balance is null ? ["Nothing of the rig has a mass."] : [];
-
     /// <summary>Until when it lasts and what is left then: "it lasts until wrap at 23:50 with 1 h 27 min left".</summary>
     internal static string Lasts(RigAnswer answer)
     {

@@ -33,7 +33,7 @@ public static class BalanceLimitWords
     public static string Worst(Limit limit)
     {
         ArgumentNullException.ThrowIfNull(limit);
-        var worst = Figure(limit.Worst);
+        var worst = Figure(limit, limit.Worst);
         return limit.Kind switch
         {
             LimitKind.Travel => $"centre of gravity {worst} from the middle",
@@ -50,10 +50,10 @@ public static class BalanceLimitWords
         ArgumentNullException.ThrowIfNull(limit);
         return limit.Allowed is not { } allowed ? "not known" : limit.Kind switch
         {
-            LimitKind.TipAngle when limit.Situation.Length > 0 => allowed.Value == 0 ? "level ground" : $"slope of {Figure(allowed)}",
-            LimitKind.TipAngle => $"{Figure(allowed)} to compare with",
-            LimitKind.Gust => $"gusts of {Figure(allowed)} expected",
-            _ => Figure(allowed),
+            LimitKind.TipAngle when limit.Situation.Length > 0 => allowed.Value == 0 ? "level ground" : $"slope of {Figure(limit, allowed)}",
+            LimitKind.TipAngle => $"{Figure(limit, allowed)} to compare with",
+            LimitKind.Gust => $"gusts of {Figure(limit, allowed)} expected",
+            _ => Figure(limit, allowed),
         };
     }
 
@@ -62,18 +62,8 @@ public static class BalanceLimitWords
     public static string Left(Limit limit)
     {
         ArgumentNullException.ThrowIfNull(limit);
-        return limit.Left is { } left ? Figure(Quantity.From(left, limit.Allowed!.Unit)) : "";
+        return limit.Left is { } left ? Figure(limit, Quantity.From(left, limit.Allowed!.Unit)) : "";
     }
 
-    private static string Figure(IQuantity quantity) => quantity switch
-    {
-        Length length => $"{length.Millimeters:0} mm",
-        Mass mass => $"{mass.Kilograms:0.00} kg",
-        Torque torque => $"{torque.NewtonMeters:0.0#} N·m",
-        Force force => $"{force.Newtons:0} N",
-        Angle angle => $"{angle.Degrees:0.0}°",
-        Speed speed => $"{speed.MetersPerSecond:0.0} m/s",
-        Pressure pressure => $"{pressure.Megapascals:0.#} MPa",
-        _ => quantity.ToString(null, null),
-    };
+    private static string Figure(Limit limit, IQuantity quantity) => LimitSentences.Quantity(quantity, limit.Kind);
 }

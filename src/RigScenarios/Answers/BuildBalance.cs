@@ -102,10 +102,10 @@ public sealed record BuildBalance
     ]);
 
     /// <summary>The verdict on head, shoulder or hand.</summary>
-    public Verdict BalanceVerdict => BalanceVerdicts.OfBalance(this);
+    public Verdict BalanceVerdict => BalanceQuestions.Balance(this).Verdict;
 
     /// <summary>The verdict on tripod and joints.</summary>
-    public Verdict StandVerdict => BalanceVerdicts.OfStand(this);
+    public Verdict StandVerdict => BalanceQuestions.Stand(this).Verdict;
 
     /// <summary>What is missing for the verdict on head, shoulder or hand, each a sentence; empty where nothing is.</summary>
     public IReadOnlyList<string> BalanceMissing => Hands is not null && Rig.Build.InHands?.GreatestEffort is null ? [BalanceWords.NoEffort] : Supports.MissingForBalance;

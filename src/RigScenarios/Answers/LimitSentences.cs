@@ -57,7 +57,7 @@ public static class LimitSentences
             return $"{worst} {Worst(limit.Kind)}, no rating is known".Replace("  ", " ", StringComparison.Ordinal);
         var most = Quantity(allowed, limit.Kind);
         if (limit.Kind == LimitKind.Travel)
-            return $"the plate has {worst} of travel left";
+            return limit.IsPassed ? $"the centre of gravity is {Away(limit)} beyond its reach" : $"{Away(limit)} of its travel left";
         if (InUnits(limit) && limit.Left is { } left)
         {
             var away = Away(limit);
@@ -80,13 +80,13 @@ public static class LimitSentences
         LimitKind.OutputCurrent => "out of it",
         LimitKind.Moment => "to hold",
         LimitKind.Load => "carried",
-        LimitKind.TiltAtRest => "left over at the worst tilt",
+        LimitKind.TiltAtRest or LimitKind.Creep => "left over at the worst tilt",
         LimitKind.TiltLock => "on the tilt lock",
         LimitKind.TipAngle => "of lean until it tips",
         LimitKind.Gust => "of gust until it tips",
         LimitKind.Lifting => "to lift",
         LimitKind.Holding => "to hold",
-        LimitKind.Clamping => "of clamping kept",
+        LimitKind.Clamping => "of pull",
         _ => "",
     };
 
@@ -102,8 +102,10 @@ public static class LimitSentences
         LimitKind.Temperature => "its highest",
         LimitKind.Load or LimitKind.Moment => "rated",
         LimitKind.TiltAtRest => "that friction holds at rest",
-        LimitKind.TipAngle or LimitKind.Gust => "is wanted",
-        LimitKind.Clamping => "is needed",
+        LimitKind.Creep => "under which it falls when let go",
+        LimitKind.TipAngle => "is wanted",
+        LimitKind.Gust => "is expected",
+        LimitKind.Clamping => "of clamping",
         LimitKind.Lifting => "recommended for one person",
         LimitKind.Holding => "of greatest effort",
         _ => "allowed",
@@ -144,8 +146,8 @@ public static class LimitSentences
         LimitKind.RatedCurrent or LimitKind.Current or LimitKind.OutputCurrent or LimitKind.Fuse => $"{value:0.0} A",
         LimitKind.LowestVoltage or LimitKind.Input or LimitKind.SwitchOff or LimitKind.CutOff => $"{value:0.00} V",
         LimitKind.Temperature => difference ? $"{value:0.#} K" : $"{value:0.#} °C",
-        LimitKind.Load or LimitKind.Lifting => $"{value:0.0} kg",
-        LimitKind.Moment or LimitKind.TiltAtRest or LimitKind.TiltLock or LimitKind.Holding => $"{value:0.0} N·m",
+        LimitKind.Load or LimitKind.Lifting => $"{value:0.0#} kg",
+        LimitKind.Moment or LimitKind.TiltAtRest or LimitKind.Creep or LimitKind.TiltLock or LimitKind.Holding => $"{value:0.0#} N·m",
         LimitKind.Stress => $"{value:0} MPa",
         LimitKind.Clamping => $"{value:0} N",
         LimitKind.Travel => $"{value:0} mm",

@@ -1,3 +1,4 @@
+using RigScenarios.Balance;
 using RigScenarios.Limits;
 using UnitsNet;
 
@@ -12,10 +13,10 @@ internal static class PlacementChanges
             yield break;
         if (now.Of(QuestionKind.Balance) is { Verdict: Verdict.Fails or Verdict.Close })
         {
-            if (balance is { AsSet: { } set, Best: { } best } && (set.Plate.Meters != best.Plate.Meters || set.Counterbalance.NewtonMeters != best.Counterbalance.NewtonMeters))
+            if (balance is { AsSet: { } set, Best: { } best } && (set.CameraPlate.Meters != best.CameraPlate.Meters || set.Counterbalance.NewtonMeters != best.Counterbalance.NewtonMeters))
             {
-                yield return new($"Set the camera plate to {best.Plate.Millimeters:0} mm and the counterbalance to {best.Counterbalance.NewtonMeters:0.0} N·m",
-                    [new($"builds.{now.Build}.on-head.plate-at", PlaceText.Way(best.Plate)!), new($"builds.{now.Build}.on-head.counterbalance-at", BatteryChanges.Text(best.Counterbalance.NewtonMeters, "N·m"))],
+                yield return new($"Set the camera plate to {best.CameraPlate.Millimeters:0} mm and the counterbalance to {best.Counterbalance.NewtonMeters:0.0} N·m",
+                    [new($"builds.{now.Build}.on-head.plate-at", PlaceText.Way(best.CameraPlate)!), new($"builds.{now.Build}.on-head.counterbalance-at", BatteryChanges.Text(best.Counterbalance.NewtonMeters, "N·m"))],
                     ChangeEffort.Nothing, "camera plate");
             }
             foreach (var help in BalanceHelp.Find(balance).Where(help => help.Answer.Solved && Math.Abs((help.Answer.OffsetX - help.From).Millimeters) >= 1))
@@ -27,9 +28,16 @@ internal static class PlacementChanges
         }
         if (now.Of(QuestionKind.Stand) is { Verdict: Verdict.Fails or Verdict.Close } && balance.Supports.Stand is { } stand)
         {
+            if (StandBallast.Of(balance) is { ForGust: { Need: BallastNeed.Needed } ballast } bag)
+            {
+                // In half kilograms, so that the bag holds what the answer says.
+                var mass = (Math.Ceiling(2 * ballast.Mass!.Value.Kilograms) / 2) + (balance.Rig.Build.OnLegs?.Ballast?.Kilograms ?? 0);
+                yield return new($"Hang {mass:0.#} kg of ballast in the middle of the tripod, {bag.Height.Millimeters:0} mm above the ground",
+                    [new($"builds.{now.Build}.on-legs.ballast", BatteryChanges.Text(mass, "kg"))], ChangeEffort.FromKit, "ballast");
+            }
             foreach (var part in (double[])[0.85, 0.7])
             {
-                var height = Length.FromMillimeters(Math.Round(part * stand.PlateHeight.Millimeters / 10) * 10);
+                var height = Length.FromMillimeters(Math.Round(part * stand.CameraPlateHeight.Millimeters / 10) * 10);
                 yield return new($"Lower the tripod so that the head sits at {height.Meters:0.00} m", [new($"builds.{now.Build}.on-legs.height", PlaceText.Way(height)!)], ChangeEffort.Nothing, "height of the tripod");
             }
         }

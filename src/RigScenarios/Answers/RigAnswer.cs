@@ -100,9 +100,8 @@ public sealed record RigAnswer
     {
         yield return QuestionRules.Power(answer.Simulation, answer.Working, answer.Options.Wish);
         yield return QuestionRules.OfLimits(QuestionKind.Wiring, answer.Simulation.Limits, QuestionRules.CountsForWiring, AnswerSentences.WiringMissing(answer.Powered));
-        var (balance, stand) = PendingBalance.Of(answer.Balance);
-        yield return QuestionRules.OfLimits(QuestionKind.Balance, balance, _ => true, AnswerSentences.BalanceMissing(answer.Balance));
-        yield return QuestionRules.OfLimits(QuestionKind.Stand, stand, _ => true, AnswerSentences.StandMissing(answer.Balance));
+        yield return BalanceQuestions.Balance(answer.Balance);
+        yield return BalanceQuestions.Stand(answer.Balance);
         if (answer.Journeys.Count > 0)
             yield return QuestionRules.Travel(answer.Journeys);
     }

@@ -32,6 +32,7 @@ public static class StatedErrors
             LimitKind.LowestVoltage or LimitKind.Input or LimitKind.SwitchOff or LimitKind.CutOff => left < Volts,
             LimitKind.Temperature => left < Kelvin,
             LimitKind.Travel => left < Millimetres,
+            LimitKind.Gust => limit.Share < Balance.StandLimits.GustWithin.DecimalFractions,
             _ => limit.Share < Share,
         };
     }

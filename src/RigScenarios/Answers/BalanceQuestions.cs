@@ -1,0 +1,34 @@
+using RigScenarios.Balance;
+using RigScenarios.Limits;
+
+namespace RigScenarios.Answers;
+
+/// <summary>The two questions that a build at rest is asked, with their verdicts.</summary>
+internal static class BalanceQuestions
+{
+    private static readonly string[] NoMass = ["Nothing of the rig has a mass."];
+
+    /// <summary>Does it balance: head, shoulder or hand?</summary>
+    /// <param name="balance">The build at rest; null where nothing of it has a mass.</param>
+    public static AnswerQuestion Balance(BuildBalance? balance) => balance is null ? new(QuestionKind.Balance, Verdict.NotKnown, []) { Missing = NoMass }
+        : Of(QuestionKind.Balance, balance.BalanceLimits, balance.BalanceMissing, Verdicts.Worst([PadLifts(balance), IsClose(balance) ? Verdict.Close : Verdict.Holds]));
+
+    /// <summary>Does it stand and hold: tipping, wind, ratings, joints?</summary>
+    /// <param name="balance">The build at rest; null where nothing of it has a mass.</param>
+    public static AnswerQuestion Stand(BuildBalance? balance) => balance is null ? new(QuestionKind.Stand, Verdict.NotKnown, []) { Missing = NoMass }
+        // What was wished for and is not there is no fault, but it is no "holds" either.
+        : Of(QuestionKind.Stand, balance.StandLimits, balance.StandMissing, balance.Rig.Build.OnLegs?.WantedLean is { } lean && balance.Stand is { } stand && stand.TipAngle < lean ? Verdict.Close : Verdict.Holds);
+
+    private static AnswerQuestion Of(QuestionKind kind, IReadOnlyList<Limit> limits, IReadOnlyList<string> missing, Verdict atLeast)
+    {
+        var question = QuestionRules.OfLimits(kind, limits, _ => true, missing);
+        var verdict = Verdicts.Worst([question.Verdict, missing.Count > 0 ? Verdict.NotKnown : Verdict.Holds, atLeast]);
+        return question with { Verdict = verdict, Shortfall = verdict == Verdict.Fails ? Math.Max(0.001, question.Shortfall) : question.Shortfall };
+    }
+
+    /// <summary>The centre of gravity is ahead of the hands: the rig turns over them.</summary>
+    private static Verdict PadLifts(BuildBalance balance) => balance.Shoulder is { PadLoad.Newtons: < 0 } ? Verdict.Fails : Verdict.Holds;
+
+    /// <summary>A head that creeps, or a camera plate that reaches by less than the centre of gravity is known.</summary>
+    private static bool IsClose(BuildBalance balance) => balance.Present is { } head && (head.WhenLetGo == LetGo.Creeps || head.TravelMargin < balance.Mass.CentreUncertainty.X);
+}
