@@ -57,7 +57,7 @@ public static class NotebookRunner
         using var live = await LiveNotebook.CompileAsync(notebook, cancellation: cancellation);
         var session = new CellSession(live.Cells, notebook.Parameters.Cell);
         var typed = parameters.ToDictionary(value => value.Parameter.Name, value => value.Typed, StringComparer.Ordinal);
-        var (_, failed) = await session.RunAsync(typed, new Reporting(notebook, progress), cancellation);
+        var (_, failed) = await session.RunAsync(typed, new HashSet<int>(), new Reporting(notebook, progress), cancellation);
         return new NotebookRun(
             notebook, parameters, session.Shown, failed is { } f ? new NotebookFailure(notebook.FileName, f.Cell, f.Error.Line, f.Error.Message) : null, watch.Elapsed);
     }

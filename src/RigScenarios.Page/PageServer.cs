@@ -139,8 +139,9 @@ public sealed class PageServer : IAsyncDisposable
         new WebFileEndpoints().Map(application);
         new ShelfEndpoints(shelf, files).Map(application);
         new FileEndpoints(files, watch, options.Limits).Map(application);
-        new RigEndpoints(files, watch, options).Map(application);
-        new LiveEndpoints(shelf, watch, options, application.Lifetime.ApplicationStopping).Map(application);
+        var pages = new PageSockets(watch, options, application.Lifetime.ApplicationStopping);
+        new RigEndpoints(files, pages, options).Map(application);
+        new LiveEndpoints(shelf, pages, watch, options.Limits).Map(application);
     }
 
     private static void Listen(KestrelServerOptions kestrel, PageOptions options, int port)

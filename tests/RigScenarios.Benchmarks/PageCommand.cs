@@ -17,7 +17,7 @@ internal static class PageCommand
     private const string Step = """
         ([name, value]) => new Promise((done, failed) => {
           const slider = document.querySelector(`#control-${name}`).parentElement.querySelector('input[type=range]');
-          const tell = event => { if (event.detail.lane === 'now') { removeEventListener('rs-updated', tell); clearTimeout(limit); done([event.detail.drawn, event.detail.milliseconds, event.detail.server]); } };
+          const tell = event => { if (event.detail.queue === 'now') { removeEventListener('rs-updated', tell); clearTimeout(limit); done([event.detail.drawn, event.detail.milliseconds, event.detail.server]); } };
           const limit = setTimeout(() => { removeEventListener('rs-updated', tell); failed(new Error(`no chart came for ${value}`)); }, 60000);
           addEventListener('rs-updated', tell);
           slider.value = value;
@@ -37,7 +37,7 @@ internal static class PageCommand
         if (opened is null)
             return 2;
         // The chart to be redrawn stands on the screen, as it does before whoever drags.
-        await opened.Page.Locator(".lane-now figure").First.ScrollIntoViewIfNeededAsync();
+        await opened.Page.Locator(".version-now figure").First.ScrollIntoViewIfNeededAsync();
         await MeasureAsync(opened.Page, arguments[1], low, high, changes);
         return 0;
     }

@@ -11,6 +11,13 @@ internal interface ICellObserver
     void Progress(NotebookCell cell, double fraction, string text);
 
     void Showed(NotebookCell cell, IReadOnlyList<PagePart> parts);
+
+    /// <summary>The cells that were wanted most are shown; others are still to be run.</summary>
+    /// <param name="rerun">Numbers of the cells that were run.</param>
+    void WantedShown(IReadOnlyList<int> rerun)
+    {
+        // Only who wants some cells before the others needs to know.
+    }
 }
 
 /// <summary>
@@ -19,6 +26,9 @@ internal interface ICellObserver
 /// </summary>
 internal sealed class CellSession(IReadOnlyList<CompiledCell> cells, int? parametersCell)
 {
+    // Whoever drags asks again within this time: then none of the other cells is begun, and the next run need not wait for one.
+    private static readonly TimeSpan BeforeTheOthers = TimeSpan.FromMilliseconds(80);
+
     // One slot for each cell's variables; the first is the compiler's own.
     private readonly object?[] slots = new object?[cells.Count + 2];
     private readonly ShownValues shown = new();
@@ -31,17 +41,25 @@ internal sealed class CellSession(IReadOnlyList<CompiledCell> cells, int? parame
 
     /// <summary>Runs what is not up to date with the given values.</summary>
     /// <param name="given">Values of parameters; those that aren't named keep what the notebook says.</param>
+    /// <param name="wanted">Numbers of the cells that come first, with all that they rest on; none: all in the notebook's order.</param>
     /// <param name="reader">Told what happens.</param>
     /// <param name="cancellation">Stops between cells, and within one that watches it. What was not run is run next time.</param>
     /// <returns>The cells that were run, and the one that failed with its error.</returns>
     /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
     public async Task<(IReadOnlyList<int> Rerun, (int Cell, CellError Error)? Failure)> RunAsync(
-        IReadOnlyDictionary<string, object> given, ICellObserver reader, CancellationToken cancellation)
+        IReadOnlyDictionary<string, object> given, IReadOnlySet<int> wanted, ICellObserver reader, CancellationToken cancellation)
     {
         MarkStale(given);
         var rerun = new List<int>();
-        foreach (var cell in cells.Where(cell => stale.Contains(cell.Cell.Number)))
+        var first = First(wanted);
+        foreach (var cell in cells.Where(cell => stale.Contains(cell.Cell.Number)).OrderByDescending(cell => first.Contains(cell.Cell.Number)).ToList())
         {
+            if (rerun.Count > 0 && rerun.Count == first.Count)
+            {
+                reader.WantedShown(rerun);
+                await Task.Delay(BeforeTheOthers, cancellation);
+            }
+
             cancellation.ThrowIfCancellationRequested();
             reader.Begins(cell.Cell);
             rerun.Add(cell.Cell.Number);
@@ -58,6 +76,26 @@ internal sealed class CellSession(IReadOnlyList<CompiledCell> cells, int? parame
         }
 
         return (rerun, null);
+    }
+
+    /// <summary>
+    /// The stale cells that are wanted most and the stale ones that they rest on; none where the notebook's order is to be kept:
+    /// in the first run, and where a cell changes what an earlier one declared.
+    /// </summary>
+    private HashSet<int> First(IReadOnlySet<int> wanted)
+    {
+        var open = cells.Where(cell => stale.Contains(cell.Cell.Number)).ToList();
+        if (open.Count == cells.Count || open.Exists(cell => cell.Uses.Writes.Count > 0 || cell.Cell.Number == parametersCell))
+            return [];
+        var first = new HashSet<int>();
+        // From the last: whatever a cell rests on stands before it.
+        foreach (var cell in open.AsEnumerable().Reverse())
+        {
+            if (wanted.Contains(cell.Cell.Number) || first.Contains(cell.Cell.Number))
+                first.UnionWith(cell.Uses.Cells.Where(stale.Contains).Append(cell.Cell.Number));
+        }
+
+        return first;
     }
 
     private async Task<CellError?> RunCellAsync(CompiledCell cell, CellContext context)

@@ -68,7 +68,8 @@ internal sealed class RequestGate(OwnAddresses addresses, AccessToken token)
     }
 
     private static bool IsUpgrade(HttpRequest request) =>
-        request.Headers.Upgrade.Count > 0 || HttpMethods.IsConnect(request.Method) || request.Path.StartsWithSegments("/api/live");
+        request.Headers.Upgrade.Count > 0 || HttpMethods.IsConnect(request.Method)
+        || request.Path.StartsWithSegments("/api/live") || request.Path.StartsWithSegments("/api/rig/live");
 
     private static string Short(string text) => text.Length <= 60 ? text : string.Concat(text.AsSpan(0, 57), "...");
 }

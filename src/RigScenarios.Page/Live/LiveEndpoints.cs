@@ -13,9 +13,10 @@ using RigScenarios.Page.Shelf;
 namespace RigScenarios.Page.Live;
 
 /// <summary>Notebooks that answer while someone reads them, and the page of one as a file to keep.</summary>
-internal sealed class LiveEndpoints(NotebookShelf shelf, RunWatch watch, PageOptions options, CancellationToken ended)
+internal sealed class LiveEndpoints(NotebookShelf shelf, PageSockets pages, RunWatch watch, PageLimits limits)
 {
-    private int readers;
+    /// <summary>A reader has the present version and may pin another beside it: each has its queue.</summary>
+    private static readonly string[] Versions = ["now", "pinned"];
 
     public void Map(IEndpointRouteBuilder routes)
     {
@@ -25,23 +26,15 @@ internal sealed class LiveEndpoints(NotebookShelf shelf, RunWatch watch, PageOpt
 
     private async Task LiveAsync(HttpContext context)
     {
+        var notebook = Found((string)context.GetRouteValue("notebook")!);
         if (!context.WebSockets.IsWebSocketRequest)
             throw new ProblemException(StatusCodes.Status400BadRequest, "This address is for living pages (a WebSocket).");
-        var name = (string)context.GetRouteValue("notebook")!;
-        var notebook = Found(name);
-        try
+        using var reading = shelf.Open(notebook.Name);
+        await pages.ServeAsync(context, limits.LargestMessageBytes, json => NotebookJson.Write(json, notebook), async left =>
         {
-            if (Interlocked.Increment(ref readers) > options.Limits.Readers)
-                throw new ProblemException(StatusCodes.Status503ServiceUnavailable, $"{options.Limits.Readers} pages are open already. Close one of them and load this one again.");
-            using var reading = shelf.Open(name);
-            using var socket = await context.WebSockets.AcceptWebSocketAsync();
-            var connection = new LiveConnection(socket, options.Limits.LargestMessageBytes);
-            await new LiveReading(connection, watch, options.Limits, options.Report).RunAsync(notebook, reading.Live, ended);
-        }
-        finally
-        {
-            Interlocked.Decrement(ref readers);
-        }
+            var live = await reading.Live.WaitAsync(left);
+            return Versions.ToDictionary(name => name, _ => (Func<RunWork>)(() => new NotebookRuns(live).RunAsync), StringComparer.Ordinal);
+        });
     }
 
     private async Task PageAsync(HttpContext context)

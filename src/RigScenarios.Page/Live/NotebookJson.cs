@@ -2,7 +2,6 @@ using System.Text.Json;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Pages;
 using RigScenarios.Notebooks.Parameters;
-using RigScenarios.Page.Requests;
 
 namespace RigScenarios.Page.Live;
 
@@ -42,12 +41,6 @@ internal static class NotebookJson
             json.WriteEndObject();
         }
         json.WriteEndArray();
-    }
-
-    public static void WriteProblems(Utf8JsonWriter json, IReadOnlyList<Problem> problems)
-    {
-        json.WritePropertyName("problems");
-        JsonSerializer.Serialize(json, problems, PageJson.Options);
     }
 
     private static void WriteCell(Utf8JsonWriter json, NotebookCell cell, Notebook notebook)

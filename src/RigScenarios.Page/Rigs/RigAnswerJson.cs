@@ -10,7 +10,7 @@ namespace RigScenarios.Page.Rigs;
 /// <summary>The answer to a draft as JSON: what can be said so far, what is missing, what feeds what, what was assumed.</summary>
 internal static class RigAnswerJson
 {
-    /// <param name="json">Written to.</param>
+    /// <param name="json">Written to: an object that is begun and not ended here.</param>
     /// <param name="answer">What can be said of it.</param>
     /// <param name="problems">What is wrong with the draft as it was written; those of the answer are added.</param>
     /// <param name="charts">The charts of a day.</param>
@@ -18,7 +18,6 @@ internal static class RigAnswerJson
     /// <param name="text">The scenario file's text; null while there is none, or where it isn't asked for.</param>
     public static void Write(Utf8JsonWriter json, DraftAnswer answer, IReadOnlyList<Problem> problems, Func<DraftRun, DayParts> charts, bool isWhole, string? text)
     {
-        json.WriteStartObject();
         WriteValue(json, "problems", problems.Concat(Problem.Of(answer.Problems)));
         WriteValue(json, "missing", answer.Missing);
         WriteValue(json, "answer", answer.Sentence.Length > 0 ? new { text = answer.Sentence, cautions = answer.Cautions } : null);
@@ -63,7 +62,6 @@ internal static class RigAnswerJson
         json.WriteString("price", Price(answer.Totals));
         json.WriteBoolean("isWhole", isWhole);
         json.WriteString("text", text);
-        json.WriteEndObject();
     }
 
     private static string Source(AssumedValue assumed) => assumed.Source.ToString() ?? "";

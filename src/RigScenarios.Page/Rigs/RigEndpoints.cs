@@ -1,4 +1,4 @@
-using System.Buffers;
+using System.Diagnostics;
 using System.Text.Json;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
@@ -14,7 +14,7 @@ using RigScenarios.Scenarios;
 namespace RigScenarios.Page.Rigs;
 
 /// <summary>The guided form of one's own rig: what it asks, what a draft amounts to, and how it becomes a file.</summary>
-internal sealed class RigEndpoints(RigFiles files, RunWatch watch, PageOptions options)
+internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOptions options)
 {
     private readonly RigParts parts = new(files.PartsFolder);
     private readonly KnownDays days = new();
@@ -25,7 +25,7 @@ internal sealed class RigEndpoints(RigFiles files, RunWatch watch, PageOptions o
     {
         routes.MapGet("/api/rig/questions", context => PageJson.WriteAsync(context, RigQuestionsJson.Of(parts.Read())));
         routes.MapGet("/api/rig/draft", DraftAsync);
-        routes.MapPost("/api/rig/answer", AnswerAsync);
+        routes.MapGet("/api/rig/live", LiveAsync);
         routes.MapPost("/api/rig/save", SaveAsync);
     }
 
@@ -45,27 +45,22 @@ internal sealed class RigEndpoints(RigFiles files, RunWatch watch, PageOptions o
         });
     }
 
-    private async Task AnswerAsync(HttpContext context)
+    private Task LiveAsync(HttpContext context) => pages.ServeAsync(context, options.Limits.LargestJsonBytes, null, _ =>
+        Task.FromResult<IReadOnlyDictionary<string, Func<RunWork>>>(new Dictionary<string, Func<RunWork>> { ["now"] = () => Answer }));
+
+    private Task Answer(JsonElement json, RunReply reply, CancellationToken cancellation)
     {
-        var json = await RequestJson.ReadAsync(context, options.Limits.LargestJsonBytes);
+        var clock = Stopwatch.StartNew();
         var (draft, problems) = Draft(json);
         var place = Place(json);
-        var buffer = await watch.RunAsync(
-            cancellation =>
-            {
-                var key = KnownDays.KeyOf(draft, place, parts.Mark);
-                var answer = DraftAnswer.Of(draft, place.Before, parts.Read(), place.Build, place.Day, days.Find(key), cancellation);
-                var isWhole = answer.Scenario is not null && !problems.Any(problem => problem.Severity == "error");
-                // Whoever drags wants the picture at once; the text only where somebody looks at it.
-                var text = isWhole && !RequestJson.Flag(json, "brief") ? TextFor(place, answer.Scenario!) : null;
-                var written = new ArrayBufferWriter<byte>(64 * 1024);
-                using (var writer = new Utf8JsonWriter(written))
-                    RigAnswerJson.Write(writer, answer, problems, run => days.Charts(key, run, draft.Starts), isWhole, text);
-                return Task.FromResult(written);
-            },
-            context.RequestAborted);
-        context.Response.ContentType = "application/json; charset=utf-8";
-        await context.Response.Body.WriteAsync(buffer.WrittenMemory, context.RequestAborted);
+        var key = KnownDays.KeyOf(draft, place, parts.Mark);
+        var answer = DraftAnswer.Of(draft, place.Before, parts.Read(), place.Build, place.Day, days.Find(key), cancellation);
+        var isWhole = answer.Scenario is not null && !problems.Any(problem => problem.Severity == "error");
+        // Whoever drags wants the picture at once; the text only where somebody looks at it.
+        var text = isWhole && !RequestJson.Flag(json, "brief") ? TextFor(place, answer.Scenario!) : null;
+        reply.Send("answer", writer => RigAnswerJson.Write(writer, answer, problems, run => days.Charts(key, run, draft.Starts), isWhole, text));
+        reply.End("done", writer => writer.WriteNumber("milliseconds", Math.Round(clock.Elapsed.TotalMilliseconds, 1)));
+        return Task.CompletedTask;
     }
 
     private async Task SaveAsync(HttpContext context)

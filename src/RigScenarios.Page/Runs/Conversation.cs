@@ -1,64 +1,63 @@
-using RigScenarios.Page.Live;
 using System.Net.WebSockets;
 using System.Text.Json;
-using RigScenarios.Notebooks.Documents;
-using RigScenarios.Notebooks.Parameters;
-using RigScenarios.Notebooks.Live;
 using RigScenarios.Page.Requests;
 using RigScenarios.Page.Settings;
 
 namespace RigScenarios.Page.Runs;
 
-/// <summary>One reader at one living page, from the first message to the last.</summary>
-internal sealed class LiveReading(LiveConnection connection, RunWatch watch, PageLimits limits, Action<string>? report)
+/// <summary>One reader at one page, from the first message to the last.</summary>
+internal sealed class Conversation(PageConnection connection, RunWatch watch, PageLimits limits, Action<string>? report)
 {
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(1);
 
-    /// <summary>Shows the notebook, then runs what the page asks for until it closes.</summary>
-    /// <param name="notebook">The notebook, shown before it is compiled.</param>
-    /// <param name="compiled">The same, compiled.</param>
+    /// <summary>Runs what the page asks for until it closes.</summary>
+    /// <param name="greeting">Writes the first message; null for none.</param>
+    /// <param name="open">Gives the page's queues by name, each with what begins its work; may take its time.</param>
     /// <param name="ended">The server ends.</param>
-    public async Task RunAsync(Notebook notebook, Task<LiveNotebook> compiled, CancellationToken ended)
+    public async Task RunAsync(
+        Action<Utf8JsonWriter>? greeting, Func<CancellationToken, Task<IReadOnlyDictionary<string, Func<RunWork>>>> open, CancellationToken ended)
     {
         using var left = CancellationTokenSource.CreateLinkedTokenSource(ended);
         // Cancelled last of all: a cancelled socket can't say goodbye any more.
         using var hangUp = new CancellationTokenSource();
-        connection.Send(json => NotebookJson.Write(json, notebook), ended);
+        if (greeting is not null)
+            connection.Send(greeting, ended);
         var sending = connection.SendAllAsync(hangUp.Token);
         var running = new List<Task>();
         Task<byte[]?>? receiving = null;
-        var lanes = new Dictionary<string, LaneRuns>(StringComparer.Ordinal);
+        var queues = new Dictionary<string, RunQueue>(StringComparer.Ordinal);
         try
         {
-            var live = await compiled.WaitAsync(left.Token);
-            foreach (var name in LiveAsk.Lanes)
+            foreach (var (name, begin) in await open(left.Token))
             {
-                var lane = new LaneRuns(connection, name, live, watch, limits, report);
-                lanes.Add(name, lane);
-                running.Add(lane.RunAllAsync(left.Token));
+                var queue = new RunQueue(connection, name, begin, watch, limits, report);
+                queues.Add(name, queue);
+                running.Add(queue.RunAllAsync(left.Token));
             }
             while (true)
             {
                 receiving = connection.ReceiveAsync(hangUp.Token);
                 if (await receiving.WaitAsync(left.Token) is not { } message)
                     break;
-                Take(message, lanes, left.Token);
+                Take(message, queues, left.Token);
             }
-        }
-        catch (NotebookInputException exception)
-        {
-            Refuse([.. exception.Problems.Select(text => new Problem(text))], left.Token);
         }
         catch (Exception exception) when (exception is WebSocketException or OperationCanceledException)
         {
             // The reader left without a word, or the server ends.
         }
+#pragma warning disable CA1031 // What can't be opened is told; the connection is closed in order.
+        catch (Exception exception)
+#pragma warning restore CA1031
+        {
+            Refuse(ProblemResponse.Of(exception, "a page was opened", report), left.Token);
+        }
         finally
         {
             await left.CancelAsync();
             await NoLongerThanAsync(limits.Grace + Patience, running);
-            foreach (var lane in lanes.Values)
-                lane.Dispose();
+            foreach (var queue in queues.Values)
+                queue.Dispose();
             connection.EndQueue();
             await NoLongerThanAsync(Patience, [sending]);
             await connection.CloseAsync(ended.IsCancellationRequested ? WebSocketCloseStatus.EndpointUnavailable : WebSocketCloseStatus.NormalClosure, "");
@@ -77,34 +76,34 @@ internal sealed class LiveReading(LiveConnection connection, RunWatch watch, Pag
         _ = all.ContinueWith(ended => _ = ended.Exception, CancellationToken.None, TaskContinuationOptions.ExecuteSynchronously, TaskScheduler.Default);
     }
 
-    private void Take(byte[] message, Dictionary<string, LaneRuns> lanes, CancellationToken cancellation)
+    private void Take(byte[] message, Dictionary<string, RunQueue> queues, CancellationToken cancellation)
     {
         try
         {
-            var ask = LiveAsk.Read(message);
-            if (ask.IsStop)
-                lanes[ask.Lane].Stop();
+            var request = RunRequest.Read(message, queues.Keys);
+            if (request.IsStop)
+                queues[request.Queue].Stop();
             else
-                lanes[ask.Lane].Ask(ask);
+                queues[request.Queue].Ask(request);
         }
         catch (JsonException exception)
         {
-            Refuse([RequestJson.Broken(exception)], cancellation);
+            Refuse(new ProblemResponse(400, [RequestJson.Broken(exception)]), cancellation);
         }
-        catch (ProblemException refusal)
+        catch (ProblemException exception)
         {
-            Refuse(refusal.Problems, cancellation);
+            Refuse(new ProblemResponse(exception.Status, exception.Problems), cancellation);
         }
     }
 
-    // A message that can't be read belongs to no lane and no run.
-    private void Refuse(IReadOnlyList<Problem> problems, CancellationToken cancellation) => connection.Send(
+    // A message that can't be read belongs to no queue and no run.
+    private void Refuse(ProblemResponse response, CancellationToken cancellation) => connection.Send(
         json =>
         {
             json.WriteString("kind", "problems");
-            json.WriteNull("lane");
+            json.WriteNull("queue");
             json.WriteNull("run");
-            NotebookJson.WriteProblems(json, problems);
+            RunReply.WriteProblems(json, response);
         },
         cancellation);
 }

@@ -9,7 +9,7 @@ namespace RigScenarios.Page.Runs;
 /// One reader's connection: whole JSON messages in both directions. What is sent waits in a queue of bounded length, so that
 /// a slow reader slows its own runs and nothing else.
 /// </summary>
-internal sealed class LiveConnection(WebSocket socket, int largestMessage)
+internal sealed class PageConnection(WebSocket socket, int largestMessage)
 {
     private const int LongestQueue = 256;
 

@@ -1,62 +1,50 @@
-using RigScenarios.Notebooks.Documents;
-using RigScenarios.Notebooks.Parameters;
-using RigScenarios.Notebooks.Live;
+using System.Text.Json;
 using RigScenarios.Page.Requests;
 using RigScenarios.Page.Settings;
 
 namespace RigScenarios.Page.Runs;
 
+/// <summary>Does what a run is about, and ends with the last word of the reply.</summary>
+/// <param name="request">The page's message.</param>
+/// <param name="reply">Told what is found.</param>
+/// <param name="cancellation">Cancelled when the run is to stop.</param>
+internal delegate Task RunWork(JsonElement request, RunReply reply, CancellationToken cancellation);
+
 /// <summary>
-/// The runs of one lane, one after the other. A newer one stops the one before, and of those that wait only the newest is
+/// The runs of one queue, one after the other. A newer one stops the one before, and of those that wait only the newest is
 /// kept: a page that follows a moving slider gets the answer to where it is, not to where it was.
 /// </summary>
-internal sealed class LaneRuns : IDisposable
+internal sealed class RunQueue : IDisposable
 {
-    private readonly LiveConnection connection;
-    private readonly string lane;
-    private readonly LiveNotebook notebook;
+    private readonly PageConnection connection;
+    private readonly string name;
+    private readonly Func<RunWork> begin;
     private readonly RunWatch watch;
     private readonly PageLimits limits;
     private readonly Action<string>? report;
     private readonly Lock gate = new();
     private readonly SemaphoreSlim asked = new(0);
-    private LiveSession state;
-    private LiveAsk? waiting;
+    private RunWork work;
+    private RunRequest? waiting;
     private (CancellationTokenSource Stop, StopReason? Reason)? current;
 
-    public LaneRuns(LiveConnection connection, string lane, LiveNotebook notebook, RunWatch watch, PageLimits limits, Action<string>? report)
+    /// <param name="connection">Where replies go.</param>
+    /// <param name="name">The queue's name.</param>
+    /// <param name="begin">Gives the work of the queue, in the state in which it begins.</param>
+    /// <param name="watch">Keeps runs within bounds.</param>
+    /// <param name="limits">The bounds.</param>
+    /// <param name="report">Told of what no reader is to blame for.</param>
+    public RunQueue(PageConnection connection, string name, Func<RunWork> begin, RunWatch watch, PageLimits limits, Action<string>? report)
     {
-        (this.connection, this.lane, this.notebook, this.watch, this.limits, this.report) = (connection, lane, notebook, watch, limits, report);
-        state = notebook.OpenSession();
+        (this.connection, this.name, this.begin, this.watch, this.limits, this.report) = (connection, name, begin, watch, limits, report);
+        work = begin();
     }
 
     /// <summary>Asks for a run; the one that goes on and the one that waits are overtaken.</summary>
-    public void Ask(LiveAsk ask)
-    {
-        LiveAsk? overtaken;
-        // At once: a run that has just begun is either the one that waited or the one that goes on, never neither and never both.
-        lock (gate)
-        {
-            (overtaken, waiting) = (waiting, ask);
-            StopCurrent(StopReason.Overtaken);
-        }
-        if (overtaken is not null)
-            Talk(overtaken, CancellationToken.None).Stopped(StopReason.Overtaken);
-        asked.Release();
-    }
+    public void Ask(RunRequest request) => Replace(request, StopReason.Overtaken);
 
     /// <summary>Stops the run that goes on and forgets the one that waits.</summary>
-    public void Stop()
-    {
-        LiveAsk? forgotten;
-        lock (gate)
-        {
-            (forgotten, waiting) = (waiting, null);
-            StopCurrent(StopReason.Asked);
-        }
-        if (forgotten is not null)
-            Talk(forgotten, CancellationToken.None).Stopped(StopReason.Asked);
-    }
+    public void Stop() => Replace(null, StopReason.Asked);
 
     /// <summary>Runs what is asked for until the reader leaves.</summary>
     public async Task RunAllAsync(CancellationToken left)
@@ -65,17 +53,17 @@ internal sealed class LaneRuns : IDisposable
         {
             await asked.WaitAsync(left);
             using var stop = CancellationTokenSource.CreateLinkedTokenSource(left);
-            LiveAsk? ask;
+            RunRequest? request;
             lock (gate)
             {
-                (ask, waiting) = (waiting, null);
-                if (ask is null)
+                (request, waiting) = (waiting, null);
+                if (request is null)
                     continue;
                 current = (stop, null);
             }
             try
             {
-                await RunAsync(ask, stop.Token);
+                await RunAsync(request, stop.Token);
             }
             finally
             {
@@ -88,46 +76,56 @@ internal sealed class LaneRuns : IDisposable
     /// <summary>Only after <see cref="RunAllAsync"/> has ended.</summary>
     public void Dispose() => asked.Dispose();
 
-    private async Task RunAsync(LiveAsk ask, CancellationToken stop)
+    private void Replace(RunRequest? next, StopReason reason)
     {
-        var talk = Talk(ask, stop);
+        RunRequest? before;
+        // At once: a run that has just begun is either the one that waited or the one that goes on, never neither and never both.
+        lock (gate)
+        {
+            (before, waiting) = (waiting, next);
+            if (current is { } now)
+            {
+                current = (now.Stop, now.Reason ?? reason);
+                _ = now.Stop.CancelAsync();
+            }
+        }
+        if (before is not null)
+            Reply(before, CancellationToken.None).Stopped(reason);
+        if (next is not null)
+            asked.Release();
+    }
+
+    private async Task RunAsync(RunRequest request, CancellationToken stop)
+    {
+        var reply = Reply(request, stop);
         WatchedRun? watched = null;
         try
         {
             watched = await watch.StartAsync(stop);
-            talk = Talk(ask, watched.Cancellation);
             var cancellation = watched.Cancellation;
-            var running = Task.Run(() => state.RunAsync(ask.Values, talk, cancellation), CancellationToken.None);
-            if (!await EndsAsync(running, cancellation))
+            reply = Reply(request, cancellation);
+            var running = Task.Run(() => work(request.Json, reply, cancellation), CancellationToken.None);
+            if (await EndsAsync(running, cancellation))
             {
-                // A cell that doesn't look whether it is to stop can't be stopped. It keeps its place until it ends; the lane starts anew.
-                LeaveBehind(running, watched);
-                var reason = watched.Reason;
-                watched = null;
-                state = notebook.OpenSession();
-                talk.Stopped(reason ?? WhyStopped());
+                await running;
                 return;
             }
-            var result = await running;
-            if (result.Failure is { } failure)
-                talk.Failed(failure);
-            else
-                talk.Done(result);
+            // Work that doesn't look whether it is to stop can't be stopped. It keeps its place until it ends; the queue starts anew.
+            LeaveBehind(running, watched);
+            var reason = watched.Reason;
+            watched = null;
+            work = begin();
+            reply.Stopped(reason ?? WhyStopped());
         }
         catch (OperationCanceledException)
         {
-            talk.Stopped(watched?.Reason ?? WhyStopped());
-        }
-        catch (NotebookInputException exception)
-        {
-            talk.Problems([.. exception.Problems.Select(OfParameter)]);
+            reply.Stopped(watched?.Reason ?? WhyStopped());
         }
 #pragma warning disable CA1031 // A bug in one run must end neither the connection nor the server.
         catch (Exception exception)
 #pragma warning restore CA1031
         {
-            report?.Invoke($"Something went wrong inside RigScenarios while {notebook.Notebook.FileName} ran: {exception.Message}");
-            talk.Failed(new NotebookFailure(notebook.Notebook.FileName, 0, null, "Something went wrong inside RigScenarios. The window where the program runs says more; please report it."));
+            reply.Problems(ProblemResponse.Of(exception, $"a run of {name}", report));
         }
         finally
         {
@@ -158,29 +156,12 @@ internal sealed class LaneRuns : IDisposable
         TaskContinuationOptions.ExecuteSynchronously,
         TaskScheduler.Default);
 
-    private LaneTalk Talk(LiveAsk ask, CancellationToken cancellation) => new(connection, lane, ask.Run, limits.BetweenProgress, cancellation);
-
-    private void StopCurrent(StopReason reason)
-    {
-        lock (gate)
-        {
-            if (current is not { } now)
-                return;
-            current = (now.Stop, now.Reason ?? reason);
-            _ = now.Stop.CancelAsync();
-        }
-    }
+    private RunReply Reply(RunRequest request, CancellationToken cancellation) =>
+        new(connection, name, request.Run, limits.BetweenProgress, cancellation);
 
     private StopReason WhyStopped()
     {
         lock (gate)
             return current?.Reason ?? StopReason.Asked;
-    }
-
-    // Messages of parameters begin with the parameter's name.
-    private Problem OfParameter(string text)
-    {
-        var name = notebook.Notebook.Parameters.All.FirstOrDefault(parameter => text.StartsWith(parameter.Name + ":", StringComparison.Ordinal));
-        return name is null ? new Problem(text) : new Problem(text[(name.Name.Length + 1)..].TrimStart(), name.Name, name.Accepted);
     }
 }

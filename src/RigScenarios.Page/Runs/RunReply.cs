@@ -1,77 +1,48 @@
-using RigScenarios.Page.Live;
 using System.Text.Json;
-using RigScenarios.Charts.Pages;
-using RigScenarios.Notebooks.Documents;
-using RigScenarios.Notebooks.Live;
 using RigScenarios.Page.Requests;
 
 namespace RigScenarios.Page.Runs;
 
 /// <summary>
-/// Tells a page what a run shows, while it runs and when it ends. Nothing of a run that was stopped reaches the page after
-/// the word that it was.
+/// Tells a page what a run has found, while it goes on and when it ends. Nothing of a run that was stopped reaches the page
+/// after the word that it was.
 /// </summary>
-internal sealed class LaneTalk(LiveConnection connection, string lane, int run, TimeSpan betweenProgress, CancellationToken cancellation) : ILiveObserver
+internal sealed class RunReply(PageConnection connection, string queue, int run, TimeSpan betweenProgress, CancellationToken cancellation)
 {
     private readonly ProgressPace pace = new(betweenProgress);
+    private int hasEnded;
 
-    public void Parameters(IReadOnlyList<LiveParameter> parameters) => Tell("parameters", json =>
-    {
-        json.WriteStartArray("parameters");
-        foreach (var parameter in parameters)
-        {
-            json.WriteStartObject();
-            json.WriteString("name", parameter.Parameter.Name);
-            json.WriteString("value", parameter.Value);
-            NotebookJson.WriteChoices(json, parameter.Choices);
-            json.WriteEndObject();
-        }
-        json.WriteEndArray();
-    });
+    /// <summary>Sends what the run has found so far.</summary>
+    /// <exception cref="OperationCanceledException">The run was stopped, or the reader left.</exception>
+    public void Send(string kind, Action<Utf8JsonWriter> write) => Put(kind, write, cancellation);
 
-    public void Cell(int cell, IReadOnlyList<PagePart> parts) => Tell("cell", json =>
-    {
-        json.WriteNumber("cell", cell);
-        json.WriteStartArray("parts");
-        foreach (var part in parts.Where(PartJson.IsShown))
-            PartJson.Write(json, part);
-        json.WriteEndArray();
-    });
-
-    public void Progress(int cell, double fraction, string text)
+    /// <summary>Tells how far a run has come, as often as a person can follow.</summary>
+    /// <param name="fraction">From 0 to 1.</param>
+    /// <param name="text">What is being done; may be empty.</param>
+    /// <param name="cell">The notebook's cell that does it; null elsewhere.</param>
+    public void Progress(double fraction, string text, int? cell = null)
     {
         if (!pace.Lets(fraction))
             return;
-        Tell("progress", json =>
+        Send("progress", json =>
         {
-            json.WriteNumber("cell", cell);
+            if (cell is { } number)
+                json.WriteNumber("cell", number);
             json.WriteNumber("fraction", double.IsFinite(fraction) ? Math.Clamp(fraction, 0, 1) : 0);
             json.WriteString("text", text);
         });
     }
 
-    public void Done(LiveRun result) => TellEnd("done", json =>
+    /// <summary>The last word of a run; the first of several counts. It is wanted also when the run was cancelled.</summary>
+    public void End(string kind, Action<Utf8JsonWriter> write)
     {
-        json.WriteNumber("milliseconds", Math.Round(result.Elapsed.TotalMilliseconds, 1));
-        json.WriteStartArray("rerun");
-        foreach (var cell in result.Rerun)
-            json.WriteNumberValue(cell);
-        json.WriteEndArray();
-    });
+        if (Interlocked.Exchange(ref hasEnded, 1) == 0)
+            Put(kind, write, CancellationToken.None);
+    }
 
-    public void Failed(NotebookFailure failure) => TellEnd("failed", json =>
-    {
-        json.WriteNumber("cell", failure.Cell);
-        if (failure.Line is { } line)
-            json.WriteNumber("line", line);
-        else
-            json.WriteNull("line");
-        json.WriteString("text", failure.Message);
-    });
+    public void Problems(ProblemResponse response) => End("problems", json => WriteProblems(json, response));
 
-    public void Problems(IReadOnlyList<Problem> problems) => TellEnd("problems", json => NotebookJson.WriteProblems(json, problems));
-
-    public void Stopped(StopReason why) => TellEnd("stopped", json => json.WriteString("why", why switch
+    public void Stopped(StopReason why) => End("stopped", json => json.WriteString("why", why switch
     {
         StopReason.Overtaken => "overtaken",
         StopReason.Time => "time",
@@ -79,16 +50,18 @@ internal sealed class LaneTalk(LiveConnection connection, string lane, int run, 
         _ => "asked",
     }));
 
-    private void Tell(string kind, Action<Utf8JsonWriter> write) => Send(kind, write, cancellation);
+    internal static void WriteProblems(Utf8JsonWriter json, ProblemResponse response)
+    {
+        json.WriteNumber("status", response.Status);
+        json.WritePropertyName("problems");
+        JsonSerializer.Serialize(json, response.Problems, PageJson.Options);
+    }
 
-    // The last word of a run is wanted also when the run was cancelled.
-    private void TellEnd(string kind, Action<Utf8JsonWriter> write) => Send(kind, write, CancellationToken.None);
-
-    private void Send(string kind, Action<Utf8JsonWriter> write, CancellationToken wanted) => connection.Send(
+    private void Put(string kind, Action<Utf8JsonWriter> write, CancellationToken wanted) => connection.Send(
         json =>
         {
             json.WriteString("kind", kind);
-            json.WriteString("lane", lane);
+            json.WriteString("queue", queue);
             json.WriteNumber("run", run);
             write(json);
         },

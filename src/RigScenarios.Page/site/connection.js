@@ -4,17 +4,18 @@ import { api } from "./api.js";
 const PAUSES = [300, 600, 1200, 2500, 5000];
 
 /**
- * Opens the notebook's line. `on.message(json)` gets what comes; `on.open()` and `on.broken(words)` tell how it stands.
+ * Opens the line at `path`. `on.message(json)` gets what comes; `on.open()` and `on.broken(words)` tell how it stands; `on.gone(shelf)`
+ * may say in words why there is nothing at the other end any more, going by what is on the shelf.
  * Gives `send(json)`, which is true when it went out; what doesn't is lost, for after an opening the page runs anew anyway.
  */
-export function connect(notebook, on) {
-  const address = `${location.protocol === "https:" ? "wss" : "ws"}://${location.host}/api/live/${encodeURIComponent(notebook)}`;
+export function connect(path, on) {
+  const address = `${location.protocol === "https:" ? "wss" : "ws"}://${location.host}${path}`;
   let socket = null, tries = 0, timer = 0, isLeaving = false;
 
   function open() {
     socket = new WebSocket(address);
     let wasOpen = false;
-    socket.addEventListener("open", () => { wasOpen = true; tries = 0; on.open(); });
+    socket.addEventListener("open", () => { wasOpen = true; tries = 0; on.open?.(); });
     socket.addEventListener("message", event => on.message(JSON.parse(event.data)));
     socket.addEventListener("close", async () => {
       if (isLeaving) return;
@@ -27,9 +28,9 @@ export function connect(notebook, on) {
   // A browser does not say why a line was refused; an ordinary request to the same server does.
   async function why(wasOpen) {
     try {
-      const shelf = await api("GET", "/api/shelf");
-      if (!shelf.notebooks.some(other => other.name === notebook)) return { words: "There is no notebook of this name on the shelf.", isFinal: true };
-      return { words: wasOpen ? "The line to the program broke. Trying again…" : "The program has no line free for this page. Is the notebook open in many windows? Trying again…" };
+      const words = on.gone?.(await api("GET", "/api/shelf"));
+      if (words) return { words, isFinal: true };
+      return { words: wasOpen ? "The line to the program broke. Trying again…" : "The program has no line free for this page. Is it open in many windows? Trying again…" };
     } catch (error) {
       return {
         words: error.status === 0

@@ -25,14 +25,14 @@ export function makeDrawing(article, isBusy) {
  * For whoever measures: the event "rs-updated" when the charts on the screen show a run. `drawn`: milliseconds from the
  * reader's doing until they were drawn; `milliseconds`: until the browser had put that frame together.
  */
-export function tellUpdated(run, lane, done) {
+export function tellUpdated(run, queue, done) {
   const drawn = performance.now() - run.at;
   performance.clearMeasures("rs-run");
   performance.measure("rs-run", { start: run.at, end: performance.now() });
   const tell = () => {
     const milliseconds = performance.now() - run.at;
     Object.assign(document.documentElement.dataset, { rsRun: run.run, rsMilliseconds: milliseconds.toFixed(1) });
-    dispatchEvent(new CustomEvent("rs-updated", { detail: { run: run.run, lane, milliseconds, drawn, server: done.milliseconds, rerun: done.rerun } }));
+    dispatchEvent(new CustomEvent("rs-updated", { detail: { run: run.run, queue, milliseconds, drawn, server: done.milliseconds, rerun: done.rerun } }));
   };
   if (document.hidden) return tell();
   return requestAnimationFrame(() => {

@@ -5,9 +5,9 @@ import { connect } from "./connection.js";
 import { ask } from "./dialog.js";
 import { makeDrawing, tellUpdated } from "./drawing.js";
 import "./inner-links.js";
-import { Lane } from "./lane.js";
 import { makeMoving } from "./moving.js";
 import { NotebookPlaces } from "./notebook-places.js";
+import { RunQueue, WHY_STOPPED } from "./run-queue.js";
 import { addTools, askWhatToSave } from "./save.js";
 import { makeStrip } from "./strip.js";
 
@@ -21,8 +21,11 @@ let now = {}, pinned = null, problems = [], isBroken = false;
 const followers = new Map();
 const shownValues = { now: null, pinned: null };
 
-const send = connect(name, { message: receive, open: () => {}, broken });
-const draw = makeDrawing(() => article, () => lanes.now.running || lanes.pinned.running);
+const send = connect(`/api/live/${encodeURIComponent(name)}`, {
+  message: receive, broken,
+  gone: shelf => shelf.notebooks.some(other => other.name === name) ? "" : "There is no notebook of this name on the shelf.",
+});
+const draw = makeDrawing(() => article, () => queues.now.running || queues.pinned.running);
 const places = new NotebookPlaces();
 const moving = makeMoving(document.getElementById("article"), {
   allows: part => places.of(part) !== undefined,
@@ -33,12 +36,12 @@ const moving = makeMoving(document.getElementById("article"), {
     change(parameter.name, at, isSettled);
   },
 });
-const lanes = { now: new Lane("now", send), pinned: new Lane("pinned", send) };
+const queues = { now: new RunQueue("now", send), pinned: new RunQueue("pinned", send) };
 
 function broken(words) {
   isBroken = true;
-  lanes.now.forget();
-  lanes.pinned.forget();
+  queues.now.forget();
+  queues.pinned.forget();
   article?.settled("now");
   article?.settled("pinned");
   strip?.tellRun("");
@@ -56,56 +59,63 @@ function say(words, isProblem = false) {
 
 function receive(json) {
   if (json.kind === "notebook") return begin(json);
-  if (!article || (json.lane === "pinned" && !pinned)) return undefined;
-  return RECEIVERS[json.kind]?.(json, lanes[json.lane]);
+  if (!article || (json.queue === "pinned" && !pinned)) return undefined;
+  return RECEIVERS[json.kind]?.(json, queues[json.queue]);
 }
 
 const RECEIVERS = {
-  parameters(json, lane) {
-    if (lane.name === "now") {
+  parameters(json, queue) {
+    if (queue.name === "now") {
       for (const parameter of json.parameters) strip.useChoices(parameter.name, parameter.choices);
       // Values that the server settled on (a build that the chosen file does not have), unless the reader has moved on.
-      if (lane.running?.run === json.run && !lane.isWaiting) adopt("now", lane, json.parameters);
-    } else if (lane.running?.run === json.run) {
-      adopt("pinned", lane, json.parameters);
+      if (queue.running?.run === json.run && !queue.isWaiting) adopt("now", queue, json.parameters);
+    } else if (queue.running?.run === json.run) {
+      adopt("pinned", queue, json.parameters);
     }
   },
   // A cell of a run that was overtaken counts too: the server goes on from it.
-  cell(json, lane) {
-    article.show(json.cell, lane.name, json.parts);
+  cell(json, queue) {
+    article.show(json.cell, queue.name, json.parts);
     moving.arm();
     draw();
   },
-  progress(json, lane) {
-    if (lane.running?.run !== json.run) return;
-    article.progress(json.cell, lane.name, json.fraction, json.text);
+  progress(json, queue) {
+    if (queue.running?.run !== json.run) return;
+    article.progress(json.cell, queue.name, json.fraction, json.text);
     if (json.text) strip.tellRun(json.text, json.fraction, true);
   },
-  async done(json, lane) {
-    const run = lane.ended(json.run, true);
-    article.mended(lane.name);
+  // What the reader sees is there; the rest comes after it, or is overtaken.
+  async inSight(json, queue) {
+    const run = queue.answered(json.run);
     if (!run) return;
-    learn(lane.name, run.values, json.rerun);
-    article.settled(lane.name);
-    settleMoves(lane);
-    if (!lane.running) tellDone(json.milliseconds);
     await draw();
-    tellUpdated(run, lane.name, json);
-    if (lane.name === "now") tellAnswers();
+    tellUpdated(run, queue.name, json);
   },
-  failed(json, lane) {
-    if (!lane.ended(json.run, false)) return;
-    article.settled(lane.name);
-    settleMoves(lane);
-    const isPlaced = article.failed(json.cell, lane.name, json.text, json.line);
+  async done(json, queue) {
+    const run = queue.ended(json.run, true);
+    article.mended(queue.name);
+    if (!run) return;
+    learn(queue.name, run.content.values, json.rerun);
+    article.settled(queue.name);
+    settleMoves(queue);
+    if (!queue.running) tellDone(json.milliseconds);
+    await draw();
+    if (!run.isAnswered) tellUpdated(run, queue.name, json);
+    if (queue.name === "now") tellAnswers();
+  },
+  failed(json, queue) {
+    if (!queue.ended(json.run, false)) return;
+    const isPlaced = article.failed(json.cell, queue.name, json.text, json.line);
+    article.settled(queue.name);
+    settleMoves(queue);
     strip.tellRun(isPlaced ? "One part could not be computed; it says why." : json.text);
-    shownValues[lane.name] = null;
+    shownValues[queue.name] = null;
   },
-  problems(json, lane) {
-    if (!lane.ended(json.run, false)) return;
-    article.settled(lane.name);
-    settleMoves(lane);
-    if (lane.name === "now") {
+  problems(json, queue) {
+    if (!queue.ended(json.run, false)) return;
+    article.settled(queue.name);
+    settleMoves(queue);
+    if (queue.name === "now") {
       problems = json.problems;
       const rest = strip.say(problems);
       strip.tellRun("Not run: see the words at the control.");
@@ -114,22 +124,16 @@ const RECEIVERS = {
       say(`The pinned version cannot be run: ${json.problems.map(problem => problem.text).join(" ")}`, true);
     }
   },
-  stopped(json, lane) {
-    const run = lane.ended(json.run, false);
+  stopped(json, queue) {
+    const run = queue.ended(json.run, false);
     if (!run) return;
     // Overtaken, but by nothing of this page: what the reader wants is still to be run.
-    if (json.why === "overtaken" && !lane.running && !lane.isWaiting) return lane.want(run.values, run.at);
-    article.settled(lane.name, true);
-    settleMoves(lane);
-    shownValues[lane.name] = null;
-    strip.tellRun(WHY[json.why] ?? "");
+    if (json.why === "overtaken" && !queue.running && !queue.isWaiting) return queue.want(run.content, run.at);
+    article.settled(queue.name, true);
+    settleMoves(queue);
+    shownValues[queue.name] = null;
+    strip.tellRun(WHY_STOPPED[json.why] ?? "");
   },
-};
-
-const WHY = {
-  asked: "Stopped. What is shown pale is from before.",
-  time: "Stopped: it took longer than a run may. Try a smaller range.",
-  memory: "Stopped: it needed more memory than a run may. Try a smaller range.",
 };
 
 function begin(json) {
@@ -143,7 +147,7 @@ function begin(json) {
     defaults = Object.fromEntries(json.parameters.map(parameter => [parameter.name, parameter.default]));
     followers.clear();
     strip = makeStrip(json.parameters, {
-      change, stop: () => Object.values(lanes).forEach(lane => lane.stop()),
+      change, stop: () => Object.values(queues).forEach(queue => queue.stop()),
       pin, unpin, swap, link, save, reset: () => take({ now: { ...defaults }, pinned }),
     });
     places.use(json.parameters, strip);
@@ -170,25 +174,25 @@ function runBoth(at) {
   describe();
 }
 
-function run(laneName, values, at, isSettled) {
-  const before = shownValues[laneName];
+function run(version, values, at, isSettled) {
+  const before = shownValues[version];
   const changed = before ? Object.keys(values).filter(key => values[key] !== before[key]) : [];
   const isLearnt = before && changed.every(key => followers.has(key));
-  if (!isBroken) article.renewing(laneName, isLearnt ? new Set(changed.flatMap(key => [...followers.get(key)])) : null);
-  lanes[laneName].want(values, at, isSettled);
+  if (!isBroken) article.renewing(version, isLearnt ? new Set(changed.flatMap(key => [...followers.get(key)])) : null);
+  queues[version].want({ values: { ...values }, inSight: article.inSight() }, at, isSettled);
 }
 
-function learn(laneName, values, rerun) {
-  const before = shownValues[laneName];
+function learn(version, values, rerun) {
+  const before = shownValues[version];
   if (before) {
     const changed = Object.keys(values).filter(key => values[key] !== before[key]);
     if (changed.length === 1) followers.set(changed[0], new Set(rerun));
   }
-  shownValues[laneName] = values;
+  shownValues[version] = values;
 }
 
-function settleMoves(lane) {
-  if (lane.name === "now" && !lane.running && !lane.isWaiting) moving.settled();
+function settleMoves(queue) {
+  if (queue.name === "now" && !queue.running && !queue.isWaiting) moving.settled();
 }
 
 let afterMove = 0, working = 0;
@@ -209,7 +213,7 @@ function change(parameter, at, isSettled) {
   }
   if (!isSettled && isOutside(parameter, values[parameter])) return;
   // Letting go of a slider tells the same value once more.
-  if (isSettled && values[parameter] === now[parameter] && (lanes.now.running?.values[parameter] === values[parameter] || shownValues.now?.[parameter] === values[parameter]) && !lanes.now.isWaiting) return;
+  if (isSettled && values[parameter] === now[parameter] && (queues.now.running?.content.values[parameter] === values[parameter] || shownValues.now?.[parameter] === values[parameter]) && !queues.now.isWaiting) return;
   now = values;
   run("now", now, at, isSettled);
   tellWorking();
@@ -223,15 +227,15 @@ function isOutside(name, value) {
   return /number/.test(kind) && ((minimum !== null && Number(value) < minimum) || (maximum !== null && Number(value) > maximum));
 }
 
-function adopt(which, lane, parameters) {
+function adopt(which, queue, parameters) {
   const settled = { ...(which === "now" ? now : pinned) };
   for (const parameter of parameters) settled[parameter.name] = parameter.value;
   // The notebook's own values as the server writes them ("samples/a.yaml" for a path): the same values, so nothing is changed.
-  if (Object.keys(defaults).every(key => lane.running.values[key] === defaults[key])) {
+  if (Object.keys(defaults).every(key => queue.running.content.values[key] === defaults[key])) {
     Object.assign(defaults, settled);
     for (const parameter of notebook.parameters) strip.setDefault(parameter.name, settled[parameter.name]);
   }
-  lane.running.values = settled;
+  queue.running.content.values = settled;
   const isSame = JSON.stringify(settled) === JSON.stringify(which === "now" ? now : pinned);
   if (which === "now") {
     // "5.0" typed is the server's "5": the field of a reader who is still typing stays as it is.
@@ -248,7 +252,7 @@ function adopt(which, lane, parameters) {
 function describe() {
   strip.describe(now);
   const apart = strip.showPinned(pinned, now);
-  article.nameLanes(apart.pinned, apart.now);
+  article.nameVersions(apart.pinned, apart.now);
   writeAddress({ now, pinned }, defaults);
 }
 
@@ -284,8 +288,8 @@ function unpin() {
 }
 
 function forgetPinned() {
-  lanes.pinned.stop();
-  lanes.pinned.forget();
+  queues.pinned.stop();
+  queues.pinned.forget();
   shownValues.pinned = null;
 }
 
@@ -314,12 +318,12 @@ function save() {
 // Words come only after a moment: a run that is done at once needs none.
 function tellWorking() {
   clearTimeout(working);
-  working = setTimeout(() => { if (lanes.now.running) strip.tellRun("Working…", null, true); }, 400);
+  working = setTimeout(() => { if (queues.now.running) strip.tellRun("Working…", null, true); }, 400);
 }
 
 function tellDone(milliseconds) {
   clearTimeout(working);
-  const isBusy = Object.values(lanes).some(lane => lane.running);
+  const isBusy = Object.values(queues).some(queue => queue.running);
   if (!isBusy) strip.tellRun(milliseconds >= 1000 ? `Done in ${(milliseconds / 1000).toFixed(1)} s.` : "");
 }
 

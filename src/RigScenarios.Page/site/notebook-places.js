@@ -14,7 +14,7 @@ export class NotebookPlaces {
 
   /** The parameter of the drawing's own name, else the first that has such a part; undefined for none. The pinned version stands still. */
   of(part) {
-    if (!this.#strip || !part.closest(".lane-now")) return undefined;
+    if (!this.#strip || !part.closest(".version-now")) return undefined;
     const all = this.#places.filter(parameter => this.#strip.places(parameter.name).has(part.dataset.part));
     return all.find(parameter => parameter.name === part.closest("[data-drawing]").dataset.drawing) ?? all[0];
   }

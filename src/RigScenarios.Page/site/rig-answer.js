@@ -1,17 +1,20 @@
 // The answer, which builds up while the form is filled in. Asked for after each change; what is shown stays until the new
 // answer is there.
-import { api } from "./api.js";
+import { connect } from "./connection.js";
 import { tellUpdated } from "./drawing.js";
 import { drawFigures, el, showParts } from "./parts.js";
+import { RunQueue, WHY_STOPPED } from "./run-queue.js";
 import { inWords, say } from "./tell.js";
 
-const typing = 150, moving = 10, again = 3000, patience = 1500;
+const typing = 150;
 const elsewhere = { blocks: "the day", ambient: "how cold it is" };
 
 export class Answer extends EventTarget {
+  #queue;
+  #isBegun = false;
   #timer = 0;
-  #running = null;
-  #isOverdue = false;
+  #slow = 0;
+  #drawing = Promise.resolve();
 
   constructor(draft, knowledge) {
     super();
@@ -21,30 +24,36 @@ export class Answer extends EventTarget {
       element: byId("answer"), missing: byId("answer-missing"), spoken: byId("answer-spoken"), stale: byId("answer-stale"), away: byId("answer-away"), parts: byId("answer-parts"),
       figures: byId("answer-figures"), assumed: byId("answer-assumed"), assumedList: byId("assumed-list"), file: byId("answer-file"), text: byId("file-text"), strip: byId("answer-strip"),
     });
+    this.#queue = new RunQueue("now", connect("/api/rig/live", {
+      message: (json) => this.#receive(json),
+      open: () => { if (this.#isBegun) this.#want(performance.now(), true); },
+      broken: (words) => { this.#queue.forget(); this.#rest(); this.#tellAway(`${words} What you entered is kept in this window.`); },
+    }));
     // On a phone the sentence stands at the foot of the window until the answer itself is in view.
     new IntersectionObserver(([seen]) => { this.strip.hidden = seen.isIntersecting; }).observe(this.parts);
     addEventListener("scroll", () => this.#draw(true), { passive: true, capture: true });
     // The file's text is made for who looks at it.
-    this.file.addEventListener("toggle", () => { if (this.file.open) this.#soon(0); });
+    this.file.addEventListener("toggle", () => { if (this.file.open) this.#want(performance.now(), true); });
     draft.addEventListener("changed", ({ detail }) => {
-      this.#changed = performance.now();
-      this.#soon(detail.isQuick ? moving : typing);
+      const at = performance.now();
+      this.#isBegun = true;
+      clearTimeout(this.#timer);
+      // Half a word is no answer; a slider, a choice or the pointer means what is there now.
+      this.#timer = detail.isQuick ? 0 : setTimeout(() => this.#want(at, true), typing);
+      if (detail.isQuick) this.#want(at, false);
     });
   }
 
-  // When the reader did what the next question is about: the first change since the last one.
-  #changed = 0;
-  #run = 0;
-
-  #soon(milliseconds) {
-    clearTimeout(this.#timer);
-    this.#timer = setTimeout(() => { this.#timer = 0; this.#ask(); }, milliseconds);
-  }
-
   /** Whether the rig has changed since the question whose answer is shown. */
-  get isBehind() { return this.#isOverdue || this.#timer !== 0; }
+  get isBehind() { return this.#timer !== 0 || this.#queue.isWaiting || (this.#queue.running !== null && !this.#queue.running.isAnswered); }
 
-  #drawing = Promise.resolve();
+  #want(at, isSettled) {
+    clearTimeout(this.#timer);
+    this.#timer = 0;
+    if (!this.#slow) this.#slow = setTimeout(() => this.element.setAttribute("aria-busy", "true"), 400);
+    const { file, build, day } = this.draft.place;
+    this.#queue.want({ draft: this.draft.value, file, build, day, brief: !this.file.open }, at, isSettled);
+  }
 
   #draw(onlyVisible) {
     // One chart that can't be drawn does not keep the next from being drawn.
@@ -52,45 +61,41 @@ export class Answer extends EventTarget {
   }
 
   // What is out of sight is drawn when nobody waits for what is in sight.
-  #drawRest() { setTimeout(() => { if (!this.#running && !this.isBehind) this.#draw(false); }, 60); }
+  #drawRest() { setTimeout(() => { if (!this.#queue.running && !this.isBehind) this.#draw(false); }, 60); }
 
-  // One question at a time, and of those that wait only the newest: so the picture follows a slider that never rests.
-  async #ask() {
-    if (this.#running) {
-      this.#isOverdue = true;
-      if (performance.now() - this.#running.since > patience) this.#running.abort();
+  async #receive(json) {
+    if (json.kind === "answer") {
+      const run = this.#queue.answered(json.run);
+      this.away.hidden = true;
+      this.#show(json);
+      this.dispatchEvent(new CustomEvent("answered", { detail: json }));
+      await this.#draw(true);
+      if (run) tellUpdated(run, "rig", { milliseconds: 0, rerun: [] });
       return;
     }
-
-    const at = this.#changed;
-    this.#running = Object.assign(new AbortController(), { since: performance.now() });
-    const slow = setTimeout(() => this.element.setAttribute("aria-busy", "true"), 400);
-    try {
-      const { file, build, day } = this.draft.place;
-      const answer = await api("POST", "/api/rig/answer", { draft: this.draft.value, file, build, day, brief: !this.file.open }, this.#running.signal);
-      this.away.hidden = true;
-      this.#show(answer);
-      this.dispatchEvent(new CustomEvent("answered", { detail: answer }));
-      await this.#draw(true);
-      tellUpdated({ run: ++this.#run, at }, "rig", { milliseconds: 0, rerun: [] });
-      this.#drawRest();
-    } catch (error) {
-      if (error.name !== "AbortError") this.#tellRefusal(error);
-    } finally {
-      clearTimeout(slow);
-      this.element.removeAttribute("aria-busy");
-      this.#running = null;
-      if (this.#isOverdue) { this.#isOverdue = false; this.#soon(0); }
-    }
+    if (!this.#queue.ended(json.run, json.kind === "done")) return;
+    this.#rest();
+    if (json.kind === "done") this.#drawRest();
+    else if (json.kind === "problems") this.#tellProblems(json);
+    else if (json.kind === "stopped" && WHY_STOPPED[json.why]) this.#tellAway(WHY_STOPPED[json.why]);
   }
 
-  #tellRefusal(error) {
-    if (!error.problems) throw error;
-    const isFormsFault = error.status >= 400 && error.status < 500 && error.status !== 401 && error.status !== 403;
+  // Nothing is on its way any more.
+  #rest() {
+    clearTimeout(this.#slow);
+    this.#slow = 0;
+    this.element.removeAttribute("aria-busy");
+  }
+
+  #tellAway(words) {
     this.away.hidden = false;
-    say(this.away, `${error.problems.map(inWords).join(" ")}${isFormsFault ? "" : " What you entered is kept in this window."}`);
-    if (isFormsFault) this.dispatchEvent(new CustomEvent("refused", { detail: error.problems }));
-    else this.#soon(again);
+    say(this.away, words);
+  }
+
+  #tellProblems({ status, problems }) {
+    const isFormsFault = status < 500;
+    this.#tellAway(`${problems.map(inWords).join(" ")}${isFormsFault ? "" : " What you entered is kept in this window."}`);
+    if (isFormsFault) this.dispatchEvent(new CustomEvent("refused", { detail: problems }));
   }
 
   #show(answer) {

@@ -49,14 +49,27 @@ public sealed class LiveTests
     }
 
     [Fact]
-    public async Task Two_lanes_keep_apart()
+    public async Task What_is_in_sight_comes_first()
+    {
+        await using var server = await TrialServer.StartAsync();
+        using var reader = await server.OpenAsync("01-quick");
+        await reader.RunAsync(1, new { });
+        await reader.EndAsync(1);
+        await reader.SendAsync(new { kind = "run", queue = "now", run = 2, values = new { amount = "7", words = "seen" }, inSight = new[] { 5 } });
+        Assert.Equal([5], (await reader.UntilAsync("inSight", 2)).GetProperty("rerun").EnumerateArray().Select(cell => cell.GetInt32()));
+        Assert.Empty(reader.Parts(2, "answer"));
+        Assert.Equal([5, 4, 6], (await reader.EndAsync(2)).GetProperty("rerun").EnumerateArray().Select(cell => cell.GetInt32()));
+    }
+
+    [Fact]
+    public async Task Two_queues_keep_apart()
     {
         await using var server = await TrialServer.StartAsync();
         using var reader = await server.OpenAsync("01-quick");
         await reader.RunAsync(1, new { words = "now" });
         await reader.EndAsync(1);
         await reader.RunAsync(2, new { words = "pinned" }, "pinned");
-        Assert.Equal("pinned", (await reader.EndAsync(2)).Text("lane"));
+        Assert.Equal("pinned", (await reader.EndAsync(2)).Text("queue"));
         await reader.RunAsync(3, new { words = "now", side = "right" });
         await reader.EndAsync(3);
         Assert.Contains("Words: now. Side: right", Assert.Single(reader.Parts(3, "answer")).Text("text"), StringComparison.Ordinal);
@@ -96,8 +109,8 @@ public sealed class LiveTests
         using var reader = await server.OpenAsync("02-slow");
         await reader.RunAsync(1, new { seconds = "600" });
         await reader.UntilAsync("progress", 1);
-        await reader.SendAsync(new { kind = "stop", lane = "pinned" });
-        await reader.SendAsync(new { kind = "stop", lane = "now" });
+        await reader.SendAsync(new { kind = "stop", queue = "pinned" });
+        await reader.SendAsync(new { kind = "stop", queue = "now" });
         Assert.Equal("asked", (await reader.EndAsync(1)).Text("why"));
     }
 

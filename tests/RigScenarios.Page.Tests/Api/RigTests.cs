@@ -171,6 +171,28 @@ public sealed class RigTests
     }
 
     [Fact]
+    public async Task The_form_has_the_queue_of_the_notebooks()
+    {
+        await using var server = await TrialServer.StartAsync();
+        using var form = await LiveReader.OpenRigAsync(server);
+        var draft = await BlankAsync(server);
+        for (var run = 1; run <= 20; run++)
+            await form.SendAsync(new { kind = "run", queue = "now", run, draft });
+        Assert.Equal("done", (await form.EndAsync(20)).Text("kind"));
+        var ends = form.Messages.Where(message => message.Text("kind") is "done" or "stopped").Select(end => end.GetProperty("run").GetInt32());
+        Assert.Equal(Enumerable.Range(1, 20), ends.Order());
+
+        await form.SendAsync(new { kind = "run", queue = "now", run = 21 });
+        var refused = await form.EndAsync(21);
+        Assert.Equal(("problems", 400), (refused.Text("kind"), refused.GetProperty("status").GetInt32()));
+        Assert.Contains("The draft is missing", refused.Problems(), StringComparison.Ordinal);
+        await form.SendAsync(new { kind = "run", queue = "now", run = 22, draft, file = "own/none.yaml" });
+        Assert.Equal(404, (await form.EndAsync(22)).GetProperty("status").GetInt32());
+        await form.SendAsync(new { kind = "run", queue = "pinned", run = 23, draft });
+        Assert.Contains("There is no such queue", (await form.UntilAsync("problems")).Problems(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_file_with_errors_opens_as_text_only()
     {
         await using var server = await TrialServer.StartAsync();
@@ -183,8 +205,13 @@ public sealed class RigTests
     private static async Task<JsonObject> BlankAsync(TrialServer server) =>
         (JsonObject)JsonNode.Parse((await (await server.GetAsync("/api/rig/questions")).JsonAsync()).GetProperty("draft").GetRawText())!;
 
-    private static async Task<JsonElement> AnswerAsync(TrialServer server, JsonObject draft) =>
-        await (await server.SendJsonAsync(HttpMethod.Post, "/api/rig/answer", new { draft, file = (string?)null, build = (string?)null, day = (string?)null })).JsonAsync();
+    private static async Task<JsonElement> AnswerAsync(TrialServer server, JsonObject draft)
+    {
+        using var form = await LiveReader.OpenRigAsync(server);
+        await form.SendAsync(new { kind = "run", queue = "now", run = 1, draft, file = (string?)null, build = (string?)null, day = (string?)null });
+        Assert.Equal("done", (await form.EndAsync(1)).Text("kind"));
+        return form.Messages.Single(message => message.Text("kind") == "answer");
+    }
 
     private static JsonNode Things() => JsonNode.Parse("""
         {

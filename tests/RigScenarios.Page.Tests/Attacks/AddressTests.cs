@@ -9,7 +9,7 @@ public sealed class AddressTests
 {
     public static readonly TheoryData<string> Everything = new(
         "/", "/rig", "/n/01-quick", "/file/own/a.yaml", "/assets/figure.js", "/picture/01-quick",
-        "/api/shelf", "/api/files/samples/teaching-kit.yaml", "/api/rig/questions", "/api/page/01-quick", "/api/live/01-quick", "/nothing");
+        "/api/shelf", "/api/files/samples/teaching-kit.yaml", "/api/rig/questions", "/api/page/01-quick", "/api/live/01-quick", "/api/rig/live", "/nothing");
 
     [Theory]
     [MemberData(nameof(Everything))]
@@ -152,7 +152,7 @@ public sealed class AddressTests
     public async Task A_page_of_another_site_can_change_nothing(string? origin)
     {
         await using var server = await TrialServer.StartAsync();
-        foreach (var (method, path) in ((HttpMethod, string)[])[(HttpMethod.Put, "/api/files/own/a.yaml"), (HttpMethod.Post, "/api/text/check"), (HttpMethod.Post, "/api/rig/save"), (HttpMethod.Post, "/api/rig/answer")])
+        foreach (var (method, path) in ((HttpMethod, string)[])[(HttpMethod.Put, "/api/files/own/a.yaml"), (HttpMethod.Post, "/api/text/check"), (HttpMethod.Post, "/api/rig/save")])
         {
             var request = new HttpRequestMessage(method, server.At(path)) { Content = new StringContent("{\"text\":\"a\"}", System.Text.Encoding.UTF8, "application/json") };
             request.Headers.TryAddWithoutValidation("Cookie", server.Cookie);
@@ -199,6 +199,7 @@ public sealed class AddressTests
         await using var server = await TrialServer.StartAsync();
         var refused = await Assert.ThrowsAsync<RefusedException>(() => LiveReader.OpenAsync(server, "01-quick", origin));
         Assert.Equal(403, refused.Status);
+        Assert.Equal(403, (await Assert.ThrowsAsync<RefusedException>(() => LiveReader.OpenRigAsync(server, origin))).Status);
     }
 
     [Fact]

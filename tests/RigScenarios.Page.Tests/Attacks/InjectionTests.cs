@@ -67,17 +67,28 @@ public sealed class InjectionTests
     }
 
     [Theory]
-    [InlineData("{\"kind\":\"run\",\"lane\":\"now\",\"run\":1,\"values\":{\"amount\":5}}")]
-    [InlineData("{\"kind\":\"run\",\"lane\":\"now\",\"run\":1,\"values\":{\"amount\":[\"5\"]}}")]
-    [InlineData("{\"kind\":\"run\",\"lane\":\"now\",\"run\":1,\"values\":[]}")]
-    [InlineData("{\"kind\":\"run\",\"lane\":\"elsewhere\",\"run\":1,\"values\":{}}")]
-    [InlineData("{\"kind\":\"run\",\"lane\":\"now\",\"run\":\"1\",\"values\":{}}")]
-    [InlineData("{\"kind\":\"run\",\"lane\":\"now\",\"run\":-1,\"values\":{}}")]
-    [InlineData("{\"kind\":\"run\",\"lane\":\"now\",\"run\":1e99,\"values\":{}}")]
-    [InlineData("{\"kind\":\"eval\",\"lane\":\"now\",\"run\":1,\"code\":\"1+1\"}")]
-    [InlineData("{\"kind\":\"run\",\"kind\":\"stop\",\"lane\":\"now\",\"run\":1}")]
-    [InlineData("{\"kind\":\"run\",\"lane\":\"now\",\"run\":1,\"values\":{\"words\":\"\\ud800\"}}")]
-    [InlineData("{\"kind\":\"run\",\"lane\":\"now\",\"run\":1,\"values\":{\"words\":")]
+    [InlineData("{\"kind\":\"run\",\"queue\":\"now\",\"run\":1,\"values\":{\"amount\":5}}")]
+    [InlineData("{\"kind\":\"run\",\"queue\":\"now\",\"run\":1,\"values\":{\"amount\":[\"5\"]}}")]
+    [InlineData("{\"kind\":\"run\",\"queue\":\"now\",\"run\":1,\"values\":[]}")]
+    public async Task Values_that_no_page_sends_are_told_for_their_run(string message)
+    {
+        await using var server = await TrialServer.StartAsync();
+        using var reader = await server.OpenAsync("01-quick");
+        await reader.SendTextAsync(message);
+        Assert.Equal(("problems", 400), ((await reader.EndAsync(1)).Text("kind"), reader.Messages[^1].GetProperty("status").GetInt32()));
+        await reader.RunAsync(2, new { });
+        Assert.Equal("done", (await reader.EndAsync(2)).Text("kind"));
+    }
+
+    [Theory]
+    [InlineData("{\"kind\":\"run\",\"queue\":\"elsewhere\",\"run\":1,\"values\":{}}")]
+    [InlineData("{\"kind\":\"run\",\"queue\":\"now\",\"run\":\"1\",\"values\":{}}")]
+    [InlineData("{\"kind\":\"run\",\"queue\":\"now\",\"run\":-1,\"values\":{}}")]
+    [InlineData("{\"kind\":\"run\",\"queue\":\"now\",\"run\":1e99,\"values\":{}}")]
+    [InlineData("{\"kind\":\"eval\",\"queue\":\"now\",\"run\":1,\"code\":\"1+1\"}")]
+    [InlineData("{\"kind\":\"run\",\"kind\":\"stop\",\"queue\":\"now\",\"run\":1}")]
+    [InlineData("{\"kind\":\"run\",\"queue\":\"now\",\"run\":1,\"values\":{\"words\":\"\\ud800\"}}")]
+    [InlineData("{\"kind\":\"run\",\"queue\":\"now\",\"run\":1,\"values\":{\"words\":")]
     [InlineData("[]")]
     [InlineData("null")]
     [InlineData("\"run\"")]

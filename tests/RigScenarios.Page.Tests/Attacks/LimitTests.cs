@@ -17,7 +17,7 @@ public sealed class LimitTests
         var text = new string('a', 2 * 1024 * 1024 + 10);
         using var file = await server.SendJsonAsync(HttpMethod.Put, "/api/files/own/a.yaml", new { text });
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, file.StatusCode);
-        using var form = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/answer", new { draft = new { title = new string('a', 256 * 1024) } });
+        using var form = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { draft = new { title = new string('a', 256 * 1024) } });
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, form.StatusCode);
         Assert.Empty(Directory.EnumerateFileSystemEntries(server.Rigs));
         Assert.Equal(HttpStatusCode.OK, (await server.GetAsync("/api/shelf")).StatusCode);
@@ -53,12 +53,22 @@ public sealed class LimitTests
         await using var server = await TrialServer.StartAsync();
         using var reader = await server.OpenAsync("01-quick");
         await reader.UntilAsync("notebook");
-        await reader.SendTextAsync($"{{\"kind\":\"run\",\"lane\":\"now\",\"run\":1,\"values\":{{\"words\":\"{new string('a', 70 * 1024)}\"}}}}");
+        await reader.SendTextAsync($"{{\"kind\":\"run\",\"queue\":\"now\",\"run\":1,\"values\":{{\"words\":\"{new string('a', 70 * 1024)}\"}}}}");
         await Assert.ThrowsAnyAsync<Exception>(() => reader.EndAsync(1));
         Assert.Equal(WebSocketCloseStatus.MessageTooBig, reader.Closed);
         using var next = await server.OpenAsync("01-quick");
         await next.RunAsync(1, new { });
         Assert.Equal("done", (await next.EndAsync(1)).Text("kind"));
+    }
+
+    [Fact]
+    public async Task A_form_that_is_too_large_ends_its_connection()
+    {
+        await using var server = await TrialServer.StartAsync();
+        using var form = await LiveReader.OpenRigAsync(server);
+        await form.SendTextAsync($"{{\"kind\":\"run\",\"queue\":\"now\",\"run\":1,\"draft\":{{\"title\":\"{new string('a', 256 * 1024)}\"}}}}");
+        await Assert.ThrowsAnyAsync<Exception>(() => form.EndAsync(1));
+        Assert.Equal(WebSocketCloseStatus.MessageTooBig, form.Closed);
     }
 
     [Fact]
@@ -179,7 +189,7 @@ public sealed class LimitTests
         var ending = readers[2].EndAsync(1);
         await Task.Delay(500, TestContext.Current.CancellationToken);
         Assert.False(ending.IsCompleted);
-        await readers[0].SendAsync(new { kind = "stop", lane = "now" });
+        await readers[0].SendAsync(new { kind = "stop", queue = "now" });
         Assert.Equal("done", (await ending).Text("kind"));
         foreach (var reader in readers)
             reader.Dispose();

@@ -18,7 +18,7 @@ public sealed class AccessibilityTests(Chromium chromium)
         await visit.Page.Locator("#notebook-list > li").First.WaitForAsync();
         await CheckAsync("/");
         await visit.ReadAsync("01-one-build-one-day", "#degreesColder=3/pinned?degreesColder=0");
-        await visit.Page.Locator(".lane-pinned .rs-answer").First.WaitForAsync();
+        await visit.Page.Locator(".version-pinned .rs-answer").First.WaitForAsync();
         await Visit.SettledAsync(visit.Page);
         await CheckAsync("/n/01");
         await visit.ReadAsync("03-the-cold");

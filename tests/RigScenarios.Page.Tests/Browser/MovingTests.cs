@@ -7,7 +7,7 @@ namespace RigScenarios.Page.Tests.Browser;
 [Collection(InABrowser.Name)]
 public sealed class MovingTests(Chromium chromium)
 {
-    private const string Plate = ".lane-now svg.rs-wide [data-view=side] .rs-part[data-part=plate]";
+    private const string Plate = ".version-now svg.rs-wide [data-view=side] .rs-part[data-part=plate]";
     private const string Moved = "#controls .moved-list li";
 
     [Fact]
@@ -18,7 +18,7 @@ public sealed class MovingTests(Chromium chromium)
         await DragAsync(visit.Page, -40, async () =>
         {
             // While it is held: it stands where the pointer is, what hangs on it came along, all else stood still, and the answer follows.
-            await Assertions.Expect(visit.Page.Locator(".lane-now .rs-answer p").First).Not.ToHaveTextAsync(answer);
+            await Assertions.Expect(visit.Page.Locator(".version-now .rs-answer p").First).Not.ToHaveTextAsync(answer);
             Assert.Equal(camera, await LeftAsync(visit.Page, "camera"), 0.2);
         });
         await Visit.SettledAsync(visit.Page);
@@ -37,7 +37,7 @@ public sealed class MovingTests(Chromium chromium)
     {
         await using var visit = await BeginAsync();
         var (plate, brick) = (await LeftAsync(visit.Page, "plate"), await LeftAsync(visit.Page, "brick"));
-        await visit.Page.EvaluateAsync("() => { window.drawings = 0; document.querySelector('.lane-now').closest('#article').addEventListener('rs-drawn', () => window.drawings++); }");
+        await visit.Page.EvaluateAsync("() => { window.drawings = 0; document.querySelector('.version-now').closest('#article').addEventListener('rs-drawn', () => window.drawings++); }");
         await DragAsync(visit.Page, 0, async () =>
         {
             var box = await BoxAsync(visit.Page, "plate");
@@ -82,7 +82,7 @@ public sealed class MovingTests(Chromium chromium)
         await visit.Page.Keyboard.PressAsync("End");
         await Assertions.Expect(visit.Page.Locator($"{Moved} input")).ToHaveValueAsync("-136");
         await Visit.SettledAsync(visit.Page);
-        await visit.Page.WaitForFunctionAsync("() => document.querySelector('.lane-now svg.rs-wide [data-view=side] .rs-part[data-part=plate]').dataset.at === '-0.136'");
+        await visit.Page.WaitForFunctionAsync("() => document.querySelector('.version-now svg.rs-wide [data-view=side] .rs-part[data-part=plate]').dataset.at === '-0.136'");
         Assert.Equal("plate", await visit.Page.EvaluateAsync<string>("() => document.activeElement.dataset.part"));
         // Back to where it was when the keyboard came to it.
         await visit.Page.Keyboard.PressAsync("Escape");
@@ -98,14 +98,14 @@ public sealed class MovingTests(Chromium chromium)
         var answer = await visit.AnswerAsync();
         await DragAsync(visit.Page, -30, () => visit.Page.Keyboard.PressAsync("Escape"));
         await Assertions.Expect(visit.Page.Locator(Moved)).ToHaveCountAsync(0);
-        await Assertions.Expect(visit.Page.Locator(".lane-now .rs-answer p").First).ToHaveTextAsync(answer);
+        await Assertions.Expect(visit.Page.Locator(".version-now .rs-answer p").First).ToHaveTextAsync(answer);
         await DragAsync(visit.Page, -30);
-        await Assertions.Expect(visit.Page.Locator(".lane-now .rs-answer p").First).Not.ToHaveTextAsync(answer);
+        await Assertions.Expect(visit.Page.Locator(".version-now .rs-answer p").First).Not.ToHaveTextAsync(answer);
         await visit.Page.Locator($"{Moved} input").FillAsync("-140");
         await visit.Page.Locator($"{Moved} input").PressAsync("Tab");
-        await visit.Page.WaitForFunctionAsync("() => document.querySelector('.lane-now svg.rs-wide [data-view=side] .rs-part[data-part=plate]').dataset.at === '-0.14'");
+        await visit.Page.WaitForFunctionAsync("() => document.querySelector('.version-now svg.rs-wide [data-view=side] .rs-part[data-part=plate]').dataset.at === '-0.14'");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Put back" }).ClickAsync();
-        await Assertions.Expect(visit.Page.Locator(".lane-now .rs-answer p").First).ToHaveTextAsync(answer);
+        await Assertions.Expect(visit.Page.Locator(".version-now .rs-answer p").First).ToHaveTextAsync(answer);
         await Assertions.Expect(visit.Page.Locator(Moved)).ToHaveCountAsync(0);
         visit.AssertQuiet();
     }
@@ -117,7 +117,7 @@ public sealed class MovingTests(Chromium chromium)
         await Assertions.Expect(visit.Page.Locator($"{Moved} input")).ToHaveValueAsync("-150");
         await visit.Page.GetByLabel("Build of the camera").SelectOptionAsync("shoulder");
         await Assertions.Expect(visit.Page.Locator(Moved)).ToHaveCountAsync(0);
-        await Assertions.Expect(visit.Page.Locator(".lane-now svg.rs-wide .rs-shoulder")).ToHaveCountAsync(1);
+        await Assertions.Expect(visit.Page.Locator(".version-now svg.rs-wide .rs-shoulder")).ToHaveCountAsync(1);
         await visit.Page.GetByLabel("Build of the camera").SelectOptionAsync("tripod");
         await Assertions.Expect(visit.Page.Locator($"{Moved} input")).ToHaveValueAsync("-150");
         visit.AssertQuiet();
@@ -128,10 +128,10 @@ public sealed class MovingTests(Chromium chromium)
     {
         await using var visit = await BeginAsync();
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Pin this version" }).ClickAsync();
-        await visit.Page.Locator(".lane-pinned svg.rs-wide").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
+        await visit.Page.Locator(".version-pinned svg.rs-wide").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
         await Visit.SettledAsync(visit.Page);
-        Assert.Equal(0, await visit.Page.Locator(".lane-pinned .rs-can-move, .lane-pinned [role=slider]").CountAsync());
-        Assert.NotEqual(0, await visit.Page.Locator(".lane-now .rs-can-move").CountAsync());
+        Assert.Equal(0, await visit.Page.Locator(".version-pinned .rs-can-move, .version-pinned [role=slider]").CountAsync());
+        Assert.NotEqual(0, await visit.Page.Locator(".version-now .rs-can-move").CountAsync());
         visit.AssertQuiet();
     }
 
@@ -139,7 +139,7 @@ public sealed class MovingTests(Chromium chromium)
     public async Task A_finger_moves_the_part_and_not_the_page()
     {
         await using var visit = await BeginAsync(width: 390);
-        var plate = ".lane-now svg.rs-narrow [data-view=side] .rs-part[data-part=plate]";
+        var plate = ".version-now svg.rs-narrow [data-view=side] .rs-part[data-part=plate]";
         await visit.Page.Locator(plate).ScrollIntoViewIfNeededAsync();
         await visit.Page.EvaluateAsync($"() => document.querySelector('{plate}').scrollIntoView({{ block: 'center' }})");
         var (box, scroll) = ((await visit.Page.Locator($"{plate} polygon").BoundingBoxAsync())!, await visit.Page.EvaluateAsync<double>("() => scrollY"));
@@ -177,7 +177,7 @@ public sealed class MovingTests(Chromium chromium)
     {
         var visit = await Visit.BeginAsync(chromium, ownNotebooks: false, width: width, height: 900, night: night);
         await visit.ReadAsync("05-moves", fragment);
-        await visit.Page.Locator(".lane-now .rs-can-move").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
+        await visit.Page.Locator(".version-now .rs-can-move").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
         return visit;
     }
 
@@ -195,10 +195,10 @@ public sealed class MovingTests(Chromium chromium)
     }
 
     private static async Task<LocatorBoundingBoxResult> BoxAsync(IPage page, string part) =>
-        (await page.Locator($".lane-now svg.rs-wide [data-view=side] .rs-part[data-part={part}] polygon").BoundingBoxAsync())!;
+        (await page.Locator($".version-now svg.rs-wide [data-view=side] .rs-part[data-part={part}] polygon").BoundingBoxAsync())!;
 
     private static async Task<double> LeftAsync(IPage page, string part) =>
-        await page.EvaluateAsync<double>($"() => document.querySelector('.lane-now svg.rs-wide [data-view=side] .rs-part[data-part={part}] polygon').getBoundingClientRect().left");
+        await page.EvaluateAsync<double>($"() => document.querySelector('.version-now svg.rs-wide [data-view=side] .rs-part[data-part={part}] polygon').getBoundingClientRect().left");
 
     private static async Task<double> AtAsync(IPage page) =>
         double.Parse((await page.Locator(Plate).GetAttributeAsync("data-at"))!, System.Globalization.CultureInfo.InvariantCulture);

@@ -16,9 +16,9 @@ public sealed class NotebookPageTests(Chromium chromium)
         await visit.ReadAsync(First);
         var (answer, line) = (await visit.AnswerAsync(), await LineAsync(visit.Page));
         await visit.Page.GetByRole(AriaRole.Slider, new() { Name = "How much colder than planned, slider" }).FillAsync("12");
-        await Assertions.Expect(visit.Page.Locator(".lane-now .rs-answer p").First).Not.ToHaveTextAsync(answer);
+        await Assertions.Expect(visit.Page.Locator(".version-now .rs-answer p").First).Not.ToHaveTextAsync(answer);
         await Assertions.Expect(visit.Page.Locator("figure .rs-figure-title").First).ToContainTextAsync("−20");
-        await visit.Page.WaitForFunctionAsync($"before => ({Line})(document.querySelector('.lane-now .rs-chart')) !== before", line);
+        await visit.Page.WaitForFunctionAsync($"before => ({Line})(document.querySelector('.version-now .rs-chart')) !== before", line);
         visit.AssertQuiet();
     }
 
@@ -31,7 +31,7 @@ public sealed class NotebookPageTests(Chromium chromium)
         await visit.Page.EvaluateAsync("""
             () => {
               window.seenEmpty = 0;
-              new MutationObserver(() => { if (!document.querySelector('.lane-now .rs-chart .main-svg') || !document.querySelector('.lane-now .rs-answer p')?.textContent) window.seenEmpty++; })
+              new MutationObserver(() => { if (!document.querySelector('.version-now .rs-chart .main-svg') || !document.querySelector('.version-now .rs-answer p')?.textContent) window.seenEmpty++; })
                 .observe(document.getElementById('article'), { childList: true, subtree: true });
             }
             """);
@@ -56,7 +56,7 @@ public sealed class NotebookPageTests(Chromium chromium)
         await Visit.SettledAsync(visit.Page);
         var shown = await visit.Page.Locator(".rs-answer p").AllInnerTextsAsync();
         await visit.Page.ReloadAsync();
-        await visit.Page.Locator(".lane-pinned .rs-answer").First.WaitForAsync();
+        await visit.Page.Locator(".version-pinned .rs-answer").First.WaitForAsync();
         await Visit.SettledAsync(visit.Page);
         await Assertions.Expect(visit.Page.GetByLabel("How much colder than planned", new() { Exact = true })).ToHaveValueAsync("-3");
         Assert.Equal(shown, await visit.Page.Locator(".rs-answer p").AllInnerTextsAsync());
@@ -71,7 +71,7 @@ public sealed class NotebookPageTests(Chromium chromium)
         var first = await visit.AnswerAsync();
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Pin this version" }).ClickAsync();
         await visit.Page.GetByLabel("How much colder than planned", new() { Exact = true }).FillAsync("15");
-        var (pinned, now) = (visit.Page.Locator(".lane-pinned .rs-answer p").First, visit.Page.Locator(".lane-now .rs-answer p").First);
+        var (pinned, now) = (visit.Page.Locator(".version-pinned .rs-answer p").First, visit.Page.Locator(".version-now .rs-answer p").First);
         await Assertions.Expect(now).Not.ToHaveTextAsync(first);
         await Assertions.Expect(pinned).ToHaveTextAsync(first);
         var (left, right) = (await pinned.BoundingBoxAsync(), await now.BoundingBoxAsync());
@@ -80,7 +80,7 @@ public sealed class NotebookPageTests(Chromium chromium)
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Swap" }).ClickAsync();
         await Assertions.Expect(now).ToHaveTextAsync(first);
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Unpin" }).ClickAsync();
-        await Assertions.Expect(visit.Page.Locator(".lane-pinned:visible")).ToHaveCountAsync(0);
+        await Assertions.Expect(visit.Page.Locator(".version-pinned:visible")).ToHaveCountAsync(0);
         visit.AssertQuiet();
     }
 
@@ -92,13 +92,13 @@ public sealed class NotebookPageTests(Chromium chromium)
         var seconds = visit.Page.GetByLabel("How long it works", new() { Exact = true });
         await seconds.FillAsync("300");
         await Assertions.Expect(visit.Page.Locator(".strip .state")).ToContainTextAsync("working");
-        await Assertions.Expect(visit.Page.Locator(".lane-now .rs-answer p")).ToHaveTextAsync("Worked 0 s.");
+        await Assertions.Expect(visit.Page.Locator(".version-now .rs-answer p")).ToHaveTextAsync("Worked 0 s.");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Stop" }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator(".strip .state")).ToContainTextAsync("Stopped");
         await seconds.FillAsync("200");
         await Assertions.Expect(visit.Page.Locator(".strip .state")).ToContainTextAsync("working");
         await seconds.FillAsync("0.1");
-        await Assertions.Expect(visit.Page.Locator(".lane-now .rs-answer p")).ToHaveTextAsync("Worked 0.1 s.");
+        await Assertions.Expect(visit.Page.Locator(".version-now .rs-answer p")).ToHaveTextAsync("Worked 0.1 s.");
         visit.AssertQuiet();
     }
 
@@ -112,9 +112,9 @@ public sealed class NotebookPageTests(Chromium chromium)
         await visit.Page.GetByLabel("How much", new() { Exact = true }).PressAsync("Tab");
         await Assertions.Expect(visit.Page.Locator(".control .problem:visible")).ToContainTextAsync("outside 0 to 10");
         await visit.GoAsync("/n/03-fails");
-        await Assertions.Expect(visit.Page.Locator(".lane-now .problem:visible")).ToContainTextAsync("The lens is <b>missing</b>.");
+        await Assertions.Expect(visit.Page.Locator(".version-now .problem:visible")).ToContainTextAsync("The lens is <b>missing</b>.");
         await visit.Page.GetByLabel("Whether it fails", new() { Exact = true }).FillAsync("0");
-        await Assertions.Expect(visit.Page.Locator(".lane-now .rs-answer p")).ToHaveTextAsync("All is well.");
+        await Assertions.Expect(visit.Page.Locator(".version-now .rs-answer p")).ToHaveTextAsync("All is well.");
         visit.AssertQuiet();
     }
 
@@ -168,9 +168,9 @@ public sealed class NotebookPageTests(Chromium chromium)
         await visit.ReadAsync(First);
         var other = await visit.OpenPageAsync();
         await other.GotoAsync(visit.Server.At($"/n/{First}#degreesColder=18").ToString());
-        await other.Locator(".lane-now .rs-answer").First.WaitForAsync();
+        await other.Locator(".version-now .rs-answer").First.WaitForAsync();
         await Visit.SettledAsync(other);
-        var (here, there) = (await visit.AnswerAsync(), await other.Locator(".lane-now .rs-answer p").First.InnerTextAsync());
+        var (here, there) = (await visit.AnswerAsync(), await other.Locator(".version-now .rs-answer p").First.InnerTextAsync());
         Assert.NotEqual(here, there);
         for (var i = 0; i < 5; i++)
         {
@@ -179,8 +179,8 @@ public sealed class NotebookPageTests(Chromium chromium)
         }
         await visit.Page.GetByRole(AriaRole.Slider, new() { Name = "How much colder than planned, slider" }).FillAsync("0");
         await other.GetByRole(AriaRole.Slider, new() { Name = "How much colder than planned, slider" }).FillAsync("18");
-        await Assertions.Expect(visit.Page.Locator(".lane-now .rs-answer p").First).ToHaveTextAsync(here);
-        await Assertions.Expect(other.Locator(".lane-now .rs-answer p").First).ToHaveTextAsync(there);
+        await Assertions.Expect(visit.Page.Locator(".version-now .rs-answer p").First).ToHaveTextAsync(here);
+        await Assertions.Expect(other.Locator(".version-now .rs-answer p").First).ToHaveTextAsync(there);
         visit.AssertQuiet();
     }
 
@@ -195,7 +195,7 @@ public sealed class NotebookPageTests(Chromium chromium)
         {
             await visit.ReadAsync(notebook);
             await visit.Page.EvaluateAsync("async () => { for (let y = 0; y < document.body.scrollHeight; y += 500) { scrollTo(0, y); await new Promise(done => setTimeout(done, 60)); } }");
-            await visit.Page.WaitForFunctionAsync("() => [...document.querySelectorAll('.lane-now .rs-chart')].every(c => c.querySelector('.main-svg'))");
+            await visit.Page.WaitForFunctionAsync("() => [...document.querySelectorAll('.version-now .rs-chart')].every(c => c.querySelector('.main-svg'))");
             Assert.Equal("", await visit.Page.EvaluateAsync<string>(Overlaps));
         }
         visit.AssertQuiet();
@@ -206,7 +206,7 @@ public sealed class NotebookPageTests(Chromium chromium)
         () => {
           const told = [];
           if (document.documentElement.scrollWidth > innerWidth + 1) told.push(`the page is ${document.documentElement.scrollWidth} wide`);
-          for (const chart of document.querySelectorAll('.lane-now .rs-chart')) {
+          for (const chart of document.querySelectorAll('.version-now .rs-chart')) {
             const texts = [...chart.querySelectorAll('text')].filter(t => t.textContent.trim() !== '' && t.getBoundingClientRect().width > 0);
             texts.forEach((a, i) => texts.slice(i + 1).forEach(b => {
               const p = a.getBoundingClientRect(), q = b.getBoundingClientRect();
@@ -220,7 +220,7 @@ public sealed class NotebookPageTests(Chromium chromium)
     // The curves as drawn.
     private const string Line = "chart => [...chart.querySelectorAll('.scatterlayer path.js-line')].map(path => path.getAttribute('d')).join(' ')";
 
-    private static Task<string> LineAsync(IPage page) => page.Locator(".lane-now .rs-chart").First.EvaluateAsync<string>(Line);
+    private static Task<string> LineAsync(IPage page) => page.Locator(".version-now .rs-chart").First.EvaluateAsync<string>(Line);
 
     private static async Task<string> DownloadAsync(IPage page, ILocator button)
     {

@@ -39,7 +39,7 @@ public sealed class OwnRigTests(Chromium chromium)
         Assert.Contains(DayWords.Answer(result), onPage, StringComparison.Ordinal);
 
         await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Open it in notebook 01", Exact = false }).ClickAsync();
-        await visit.Page.Locator(".lane-now .rs-answer").First.WaitForAsync();
+        await visit.Page.Locator(".version-now .rs-answer").First.WaitForAsync();
         Assert.Contains(DayWords.Answer(result), (await visit.AnswerAsync()).Replace('\u00a0', ' '), StringComparison.Ordinal);
         visit.AssertQuiet();
     }

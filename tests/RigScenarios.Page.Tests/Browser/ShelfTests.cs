@@ -21,7 +21,7 @@ public sealed class ShelfTests(Chromium chromium)
         }
         Assert.DoesNotContain("token", visit.Page.Url, StringComparison.Ordinal);
         await notebooks.First.GetByRole(AriaRole.Link).ClickAsync();
-        await visit.Page.Locator(".lane-now .rs-answer").First.WaitForAsync();
+        await visit.Page.Locator(".version-now .rs-answer").First.WaitForAsync();
         visit.AssertQuiet();
     }
 

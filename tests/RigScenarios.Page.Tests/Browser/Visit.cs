@@ -60,12 +60,12 @@ public sealed class Visit : IAsyncDisposable
     public async Task ReadAsync(string notebook, string fragment = "")
     {
         await GoAsync($"/n/{notebook}{fragment}");
-        await Page.Locator(".lane-now .rs-answer").First.WaitForAsync();
+        await Page.Locator(".version-now .rs-answer").First.WaitForAsync();
         await SettledAsync(Page);
     }
 
     /// <summary>The text of the present answer.</summary>
-    public Task<string> AnswerAsync() => Page.Locator(".lane-now .rs-answer p").First.InnerTextAsync();
+    public Task<string> AnswerAsync() => Page.Locator(".version-now .rs-answer p").First.InnerTextAsync();
 
     /// <summary>Waits until no part of the page is waiting to be renewed and all charts are drawn.</summary>
     public static Task SettledAsync(IPage page) => page.WaitForFunctionAsync(

@@ -16,7 +16,13 @@ public sealed class LiveReader : IDisposable
 
     public WebSocketCloseStatus? Closed => socket.CloseStatus;
 
-    public static async Task<LiveReader> OpenAsync(TrialServer server, string notebook, string? origin = null, string? cookie = null, string? host = null)
+    public static Task<LiveReader> OpenAsync(TrialServer server, string notebook, string? origin = null, string? cookie = null, string? host = null) =>
+        OpenAtAsync(server, $"/api/live/{notebook}", origin, cookie, host);
+
+    /// <summary>The connection of the form of one's own rig.</summary>
+    public static Task<LiveReader> OpenRigAsync(TrialServer server, string? origin = null) => OpenAtAsync(server, "/api/rig/live", origin, null, null);
+
+    private static async Task<LiveReader> OpenAtAsync(TrialServer server, string path, string? origin, string? cookie, string? host)
     {
         var reader = new LiveReader();
         reader.socket.Options.SetRequestHeader("Cookie", cookie ?? server.Cookie);
@@ -26,7 +32,7 @@ public sealed class LiveReader : IDisposable
         reader.socket.Options.CollectHttpResponseDetails = true;
         try
         {
-            await reader.socket.ConnectAsync(new Uri($"ws://{server.Host}/api/live/{notebook}"), TestContext.Current.CancellationToken);
+            await reader.socket.ConnectAsync(new Uri($"ws://{server.Host}{path}"), TestContext.Current.CancellationToken);
             return reader;
         }
         catch (WebSocketException exception)
@@ -45,7 +51,7 @@ public sealed class LiveReader : IDisposable
     public async Task SendBytesAsync(byte[] bytes, WebSocketMessageType type) =>
         await socket.SendAsync(bytes, type, endOfMessage: true, TestContext.Current.CancellationToken);
 
-    public Task RunAsync(int run, object values, string lane = "now") => SendAsync(new { kind = "run", lane, run, values });
+    public Task RunAsync(int run, object values, string queue = "now") => SendAsync(new { kind = "run", queue, run, values });
 
     /// <summary>Reads until a message of that kind comes, for that run where one is given.</summary>
     public async Task<JsonElement> UntilAsync(string kind, int? run = null)

@@ -1,0 +1,115 @@
+using System.Text.Json;
+using Microsoft.AspNetCore.Http;
+using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks.Live;
+using RigScenarios.Notebooks.Parameters;
+using RigScenarios.Page.Requests;
+using RigScenarios.Page.Runs;
+
+namespace RigScenarios.Page.Live;
+
+/// <summary>The runs of a notebook in one queue: its cells, told as they are run, those in the reader's sight first.</summary>
+internal sealed class NotebookRuns(LiveNotebook notebook)
+{
+    private const int MostValues = 100;
+    private const int LongestValue = 4096;
+
+    private readonly LiveSession session = notebook.OpenSession();
+
+    public async Task RunAsync(JsonElement request, RunReply reply, CancellationToken cancellation)
+    {
+        try
+        {
+            var result = await session.RunAsync(Values(request), InSight(request), new Observer(reply), cancellation);
+            if (result.Failure is { } failure)
+                reply.End("failed", json =>
+                {
+                    json.WriteNumber("cell", failure.Cell);
+                    if (failure.Line is { } line)
+                        json.WriteNumber("line", line);
+                    else
+                        json.WriteNull("line");
+                    json.WriteString("text", failure.Message);
+                });
+            else
+                reply.End("done", json => WriteEnd(json, result));
+        }
+        catch (NotebookInputException exception)
+        {
+            throw new ProblemException(StatusCodes.Status400BadRequest, [.. exception.Problems.Select(OfParameter)]);
+        }
+    }
+
+    private static void WriteEnd(Utf8JsonWriter json, LiveRun result)
+    {
+        json.WriteNumber("milliseconds", Math.Round(result.Elapsed.TotalMilliseconds, 1));
+        json.WriteStartArray("rerun");
+        foreach (var cell in result.Rerun)
+            json.WriteNumberValue(cell);
+        json.WriteEndArray();
+    }
+
+    // Messages of parameters begin with the parameter's name.
+    private Problem OfParameter(string text)
+    {
+        var name = notebook.Notebook.Parameters.All.FirstOrDefault(parameter => text.StartsWith(parameter.Name + ":", StringComparison.Ordinal));
+        return name is null ? new Problem(text) : new Problem(text[(name.Name.Length + 1)..].TrimStart(), name.Name, name.Accepted);
+    }
+
+    // Values of parameters by name, as a person writes them. Texts, and never code: the notebook reads each by its declared kind.
+    private static Dictionary<string, string> Values(JsonElement json)
+    {
+        var values = new Dictionary<string, string>(StringComparer.Ordinal);
+        if (!json.TryGetProperty("values", out var given))
+            return values;
+        if (given.ValueKind != JsonValueKind.Object)
+            throw Refused("values", "The values must be an object of texts.", "{\"name\":\"value\"}");
+        foreach (var value in given.EnumerateObject())
+        {
+            var text = RequestJson.NeededText(given, value.Name);
+            if (values.Count >= MostValues || value.Name.Length > LongestValue || text.Length > LongestValue)
+                throw Refused("values", "These are more or longer values than any notebook has.", $"at most {MostValues} values of at most {LongestValue} characters");
+            values[value.Name] = text;
+        }
+        return values;
+    }
+
+    private static HashSet<int> InSight(JsonElement json) =>
+        json.TryGetProperty("inSight", out var cells) && cells.ValueKind == JsonValueKind.Array
+            ? [.. cells.EnumerateArray().Where(cell => cell.ValueKind == JsonValueKind.Number).Select(cell => cell.TryGetInt32(out var number) ? number : 0)]
+            : [];
+
+    private static ProblemException Refused(string path, string text, string accepted) =>
+        new(StatusCodes.Status400BadRequest, [new Problem(text, path, accepted)]);
+
+    /// <summary>Sends what a run shows as soon as it is there.</summary>
+    private sealed class Observer(RunReply reply) : ILiveObserver
+    {
+        public void Parameters(IReadOnlyList<LiveParameter> parameters) => reply.Send("parameters", json =>
+        {
+            json.WriteStartArray("parameters");
+            foreach (var parameter in parameters)
+            {
+                json.WriteStartObject();
+                json.WriteString("name", parameter.Parameter.Name);
+                json.WriteString("value", parameter.Value);
+                NotebookJson.WriteChoices(json, parameter.Choices);
+                json.WriteEndObject();
+            }
+            json.WriteEndArray();
+        });
+
+        public void Cell(int cell, IReadOnlyList<PagePart> parts) => reply.Send("cell", json =>
+        {
+            json.WriteNumber("cell", cell);
+            json.WriteStartArray("parts");
+            foreach (var part in parts.Where(PartJson.IsShown))
+                PartJson.Write(json, part);
+            json.WriteEndArray();
+        });
+
+        public void Progress(int cell, double fraction, string text) => reply.Progress(fraction, text, cell);
+
+        public void WantedShown(LiveRun soFar) => reply.Send("inSight", json => WriteEnd(json, soFar));
+    }
+}
