@@ -18,7 +18,7 @@ public static class AnswerSentences
             Verdict.Holds => $"Yes: {Lasts(answer)}{(answer.Of(QuestionKind.Wiring) is { Least: not null } ? ", and nothing is past a limit" : "")}.",
             Verdict.Close when worst!.Kind == QuestionKind.Power => $"Just: {Lasts(answer)}; {CloseReserve(answer)}.",
             Verdict.Close => $"Just: {Lasts(answer)}, but {Lower(Reason(answer, worst!))}.",
-            Verdict.NotKnown => $"Not known: {Lasts(answer)}, but {Lower(string.Join(" ", worst!.Missing)).TrimEnd('.')}.",
+            Verdict.NotKnown => $"Not known: {Lasts(answer)}, but a figure is missing for {Title(worst!.Kind, answer.TheBuild.Stance).ToLowerInvariant()}.",
             _ when worst!.Kind == QuestionKind.Power => $"No: {Stops(answer)}.",
             _ => $"No: {Lasts(answer)}, but {Lower(Reason(answer, worst))}.",
         };

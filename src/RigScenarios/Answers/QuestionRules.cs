@@ -1,4 +1,4 @@
-using RigScenarios.Batteries;
+using RigScenarios.Builds;
 using RigScenarios.Limits;
 using RigScenarios.Travel;
 using UnitsNet;
@@ -32,18 +32,19 @@ internal static class QuestionRules
     /// <param name="kind">The question.</param>
     /// <param name="limits">Its limits.</param>
     /// <param name="counts">Which of them count for the verdict, besides having a rating.</param>
+    /// <param name="ranks">Which of those can be the nearest one while they hold.</param>
     /// <param name="missing">What nobody gave.</param>
-    public static AnswerQuestion OfLimits(QuestionKind kind, IEnumerable<Limit> limits, Func<Limit, bool> counts, IReadOnlyList<string> missing)
+    public static AnswerQuestion OfLimits(QuestionKind kind, IEnumerable<Limit> limits, Func<Limit, bool> counts, Func<Limit, bool> ranks, IReadOnlyList<string> missing)
     {
         var all = Limit.LeastLeftFirst(limits);
         var forceful = all.Where(limit => limit.HasForce && counts(limit)).ToList();
         var verdict = forceful.Exists(limit => limit.IsPassed) ? Verdict.Fails
-            : forceful.Exists(StatedErrors.IsClose) ? Verdict.Close
+            : forceful.Exists(limit => ranks(limit) && StatedErrors.IsClose(limit)) ? Verdict.Close
             : forceful.Count == 0 && missing.Count > 0 ? Verdict.NotKnown
             : Verdict.Holds;
         return new(kind, verdict, all)
         {
-            Least = forceful.FirstOrDefault(),
+            Least = forceful.FirstOrDefault(limit => limit.IsPassed || ranks(limit)),
             Missing = missing,
             Shortfall = forceful.Where(limit => limit.IsPassed).Sum(limit => Math.Clamp(-limit.Share!.Value, 0.001, 10)),
         };
@@ -55,6 +56,27 @@ internal static class QuestionRules
     /// </summary>
     public static bool CountsForWiring(Limit limit) => limit.Case != LoadCase.Steady
         || limit.Kind is not (LimitKind.LowestVoltage or LimitKind.Input or LimitKind.SwitchOff or LimitKind.CutOff);
+
+    /// <summary>
+    /// Whether a voltage is held by a regulator or an outlet that holds one: it stands at the same small distance all day, which says nothing, so that it is
+    /// never ranked as the nearest limit.
+    /// </summary>
+    public static bool IsHeld(PoweredBuild powered, Limit limit)
+    {
+        if (limit.Kind is not (LimitKind.LowestVoltage or LimitKind.Input))
+            return false;
+        for (var at = limit.Element; FeedOf(powered, at) is { } feed; at = feed)
+        {
+            if (powered.Regulators.ContainsKey(feed) || (powered.Links.TryGetValue(at, out var link) && link.OutletData?.Voltage is not null))
+                return true;
+        }
+        return false;
+    }
+
+    private static string? FeedOf(PoweredBuild powered, string thing) =>
+        powered.Devices.TryGetValue(thing, out var device) ? device.FedBy
+        : powered.Regulators.TryGetValue(thing, out var regulator) ? regulator.FedBy
+        : powered.Splitters.TryGetValue(thing, out var splitter) ? splitter.FedBy : null;
 
     /// <summary>Do the batteries get there?</summary>
     /// <param name="journeys">The journeys with their answers; null where the day of travel is not known.</param>

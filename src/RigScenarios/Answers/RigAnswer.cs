@@ -13,9 +13,9 @@ namespace RigScenarios.Answers;
 /// made by <see cref="AnswerSentences"/>; <see cref="WouldWork"/> says what would change a "no".
 /// </summary>
 /// <remarks>
-/// A face shows, in this order: <see cref="AnswerSentences.Headline"/>, a line for each of <see cref="AnswerSentences.Questions"/>, the sets of <see cref="WouldWork"/>
-/// (on a page after the answer, for they take many runs), and <c>Cautions</c>: together the first screenful. Below it the
-/// details of each question (<c>Details</c>) and what is assumed. A face about one question shows that question's part and the same headline.
+/// A face shows, in this order: <see cref="AnswerSentences.Headline"/>, a line for each of <see cref="AnswerSentences.Questions"/>, the sets of <see cref="WouldWork"/> in the words of <see cref="WouldWorkSentences"/>
+/// (on a page after the answer, for they take many runs), and <see cref="AnswerCautions"/>: together the first screenful. Below it the
+/// details of each question (<see cref="AnswerDetails"/>) and the three assumptions that move it most (<see cref="LeadingAssumptions"/>). For programs: <see cref="AnswerShape"/>. A face about one question shows that question's part and the same headline.
 /// </remarks>
 public sealed record RigAnswer
 {
@@ -99,7 +99,7 @@ public sealed record RigAnswer
     private static IEnumerable<AnswerQuestion> Asked(RigAnswer answer)
     {
         yield return QuestionRules.Power(answer.Simulation, answer.Working, answer.Options.Wish);
-        yield return QuestionRules.OfLimits(QuestionKind.Wiring, answer.Simulation.Limits, QuestionRules.CountsForWiring, AnswerSentences.WiringMissing(answer.Powered));
+        yield return QuestionRules.OfLimits(QuestionKind.Wiring, answer.Simulation.Limits, QuestionRules.CountsForWiring, limit => !QuestionRules.IsHeld(answer.Powered, limit), AnswerSentences.WiringMissing(answer.Powered));
         yield return BalanceQuestions.Balance(answer.Balance);
         yield return BalanceQuestions.Stand(answer.Balance);
         if (answer.Journeys.Count > 0)

@@ -17,11 +17,11 @@ public enum ChangeEffort
     /// <summary>Nothing to buy and nothing given up.</summary>
     Nothing,
 
-    /// <summary>Nothing to buy, but something is given up: a device that stays off.</summary>
-    GivesUp,
-
     /// <summary>Something that the kit has.</summary>
     FromKit,
+
+    /// <summary>Nothing to buy, but something is given up: a device that stays off.</summary>
+    GivesUp,
 
     /// <summary>Something to buy or rent.</summary>
     Buy,
@@ -34,6 +34,9 @@ public enum ChangeEffort
 /// <param name="Slot">What it decides; two changes of one slot exclude each other.</param>
 public sealed record RigChange(string Words, IReadOnlyList<FieldSetting> Settings, ChangeEffort Effort, string Slot)
 {
+    /// <summary>What must be so besides, and no model knows: "its 0.3 m cable reaches"; null for nothing.</summary>
+    public string? Provided { get; init; }
+
     /// <summary>What it costs to buy; null where nothing is bought or no price is known.</summary>
     public Money? Price { get; init; }
 }

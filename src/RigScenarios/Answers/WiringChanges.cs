@@ -63,15 +63,16 @@ internal sealed class WiringChanges
                 continue;
             foreach (var (id, other) in scenario.PartIds.Select(id => (id, scenario.FindPart(id)!)).Where(other => other.Item2.Cable is { } better && better != cable && IsBetter(better, cable)))
             {
-                var reach = other.Cable!.Length < cable.Length ? $", if {other.Cable.Length.Meters:0.##} m reach" : "";
+                var reach = other.Cable!.Length < cable.Length ? $"{other.Cable.Length.Meters:0.##} m reach" : null;
                 var free = scenario.Kit.FirstOrDefault(item => item.Value.Part == id && Uses(item.Key) + Count(thing) <= item.Value.Count).Key;
                 var name = free ?? FreeName(id);
                 var settings = new List<FieldSetting>();
                 if (free is null)
                     settings.Add(new($"kit.{name}", BatteryChanges.Group(("part", id), ("count", Count(thing) > 1 ? $"{Count(thing)}" : null))));
                 settings.Add(new($"{path}.cable", name));
-                yield return new($"{(free is null ? $"Take a {Lower(other.Name)}" : $"Take the kit's {LimitSentences.Element(name)}")} to the {LimitSentences.Element(thing)}{reach}", settings, free is null ? ChangeEffort.Buy : ChangeEffort.FromKit, $"cable of {thing}")
+                yield return new($"{(free is null ? $"Take a {Lower(other.Name)}" : $"Take the kit's {LimitSentences.Element(name)}")} to the {LimitSentences.Element(thing)}", settings, free is null ? ChangeEffort.Buy : ChangeEffort.FromKit, $"cable of {thing}")
                 {
+                    Provided = reach,
                     Price = free is null && other.Buy is { } one ? one with { Amount = one.Amount * Count(thing) } : null,
                 };
             }
@@ -96,7 +97,7 @@ internal sealed class WiringChanges
                 if (metres >= 2 * LengthStepMetres)
                 {
                     yield return new($"Have the {LimitSentences.Element(name)} to the {LimitSentences.Element(thing)} cut to {metres:0.##} m (it is {cable.Length.Meters:0.##} m)",
-                        [new($"parts.{scenario.Kit[name].Part}.cable.length", BatteryChanges.Text(Math.Round(metres * 1000), "mm"))], ChangeEffort.FromKit, $"cable of {thing}");
+                        [new($"parts.{scenario.Kit[name].Part}.cable.length", BatteryChanges.Text(Math.Round(metres * 1000), "mm"))], ChangeEffort.FromKit, $"cable of {thing}") { Provided = $"{metres:0.##} m reach" };
                 }
             }
         }
@@ -120,7 +121,10 @@ internal sealed class WiringChanges
                     var settings = new List<FieldSetting> { new($"{Path(thing)}.outlet", name) };
                     if (feed != feedNow)
                         settings.Insert(0, new($"{Path(thing)}.fed-by", feed));
-                    yield return new($"Plug the {LimitSentences.Element(thing)} into outlet {name} of the {LimitSentences.Element(feed)}", settings, ChangeEffort.Nothing, $"outlet of {thing}");
+                    yield return new($"Plug the {LimitSentences.Element(thing)} into outlet {name} of the {LimitSentences.Element(feed)}", settings, ChangeEffort.Nothing, $"outlet of {thing}")
+                    {
+                        Provided = feed == feedNow ? null : now.Powered.Links.TryGetValue(thing, out var link) && link.Cable is { } cable ? $"its {cable.Length.Meters:0.##} m cable reaches" : "its cable reaches",
+                    };
                 }
             }
         }

@@ -14,6 +14,9 @@ public sealed record WorkingSet(IReadOnlyList<RigChange> Changes, RigAnswer Then
     /// <summary>The greatest effort of its changes.</summary>
     public ChangeEffort Effort => Changes.Max(change => change.Effort);
 
+    /// <summary>Whether something must be so besides that no model knows.</summary>
+    public bool IsProvided => Changes.Any(change => change.Provided is not null);
+
     /// <summary>What its changes cost to buy together; null where none is known, or they are in several currencies.</summary>
     public Money? Price
     {

@@ -101,7 +101,7 @@ public sealed class WouldWork
     {
         Sets =
         [
-            .. sets.OrderBy(set => set.Effort).ThenBy(set => set.Changes.Count(change => change.Effort == set.Effort))
+            .. sets.OrderBy(set => set.IsProvided && set.Effort < ChangeEffort.GivesUp ? ChangeEffort.FromKit : set.Effort).ThenBy(set => set.IsProvided).ThenBy(set => set.Changes.Count(change => change.Effort == set.Effort))
                 .ThenBy(set => set.Price?.Amount ?? 0).ThenByDescending(set => set.Then.Reserve.Time.Hours).Take(options.MostSets),
         ],
         Reach = reach, Run = run, Tried = [.. changes.Select(change => change.Words)], Exhausted = exhausted,
