@@ -18,8 +18,7 @@ public static class AnswerCautions
     {
         ArgumentNullException.ThrowIfNull(answer);
         List<string> cautions = [.. Wiring(answer), .. Standing(answer), .. Travel(answer)];
-        var error = answer.Simulation.ExpectedError;
-        cautions.Add($"Times are predicted, not measured: good to about {error.Share.Percent:0} % ({error.Why}). Carry a reserve.");
+        cautions.Add($"Times are predicted, not measured: expect them {PredictionWords.Of(answer.Simulation.ExpectedError)}. Carry a reserve.");
         if (answer.Simulation.Assumed.Values.Any(values => values.Any(value => value.Field == "capacity-left")))
             cautions.Add("A battery's age is not given, so it is taken as new. A worn one stops sooner, in the cold much sooner: measure it once and set capacity-left.");
         var air = answer.Plan.Days.SelectMany(day => day.AmbientPoints.Select(point => point.Temperature).DefaultIfEmpty(day.Ambient ?? Temperature.FromDegreesCelsius(20))).ToList();

@@ -30,7 +30,7 @@ public static class AnswerShape
             ["limits"] = new JsonArray([.. answer.Questions.SelectMany(question => question.Limits.Select(limit => (question.Kind, Limit: limit))).OrderBy(item => item.Limit.Share ?? double.PositiveInfinity)
                 .Select(item => Limit(item.Limit, item.Kind))]),
             ["would_work"] = sets is null ? null : WouldWorkOf(sets),
-            ["expected_error_percent"] = Round(answer.Simulation.ExpectedError.Share.Percent),
+            ["expected_error_percent"] = Round(answer.Simulation.ExpectedError.Share?.Percent),
             ["expected_error_why"] = answer.Simulation.ExpectedError.Why,
             ["cautions"] = Texts(AnswerCautions.Of(answer)),
         };

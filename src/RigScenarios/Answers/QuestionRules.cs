@@ -1,3 +1,4 @@
+using RigScenarios.Batteries;
 using RigScenarios.Builds;
 using RigScenarios.Limits;
 using RigScenarios.Travel;
