@@ -33,10 +33,11 @@ internal static class QuestionRules
     /// <param name="kind">The question.</param>
     /// <param name="limits">Its limits.</param>
     /// <param name="counts">Which of them count for the verdict, besides having a rating.</param>
-    /// <param name="ranks">Which of those can be the nearest one while they hold.</param>
     /// <param name="missing">What nobody gave.</param>
-    public static AnswerQuestion OfLimits(QuestionKind kind, IEnumerable<Limit> limits, Func<Limit, bool> counts, Func<Limit, bool> ranks, IReadOnlyList<string> missing)
+    /// <param name="ranks">Which of those can be the nearest one while they hold; null for all.</param>
+    public static AnswerQuestion OfLimits(QuestionKind kind, IEnumerable<Limit> limits, Func<Limit, bool> counts, IReadOnlyList<string> missing, Func<Limit, bool>? ranks = null)
     {
+        ranks ??= _ => true;
         var all = Limit.LeastLeftFirst(limits);
         var forceful = all.Where(limit => limit.HasForce && counts(limit)).ToList();
         var verdict = forceful.Exists(limit => limit.IsPassed) ? Verdict.Fails

@@ -99,7 +99,7 @@ public sealed record RigAnswer
     private static IEnumerable<AnswerQuestion> Asked(RigAnswer answer)
     {
         yield return QuestionRules.Power(answer.Simulation, answer.Working, answer.Options.Wish);
-        yield return QuestionRules.OfLimits(QuestionKind.Wiring, answer.Simulation.Limits, QuestionRules.CountsForWiring, limit => !QuestionRules.IsHeld(answer.Powered, limit), AnswerSentences.WiringMissing(answer.Powered));
+        yield return QuestionRules.OfLimits(QuestionKind.Wiring, answer.Simulation.Limits, QuestionRules.CountsForWiring, AnswerSentences.WiringMissing(answer.Powered), limit => !QuestionRules.IsHeld(answer.Powered, limit));
         yield return BalanceQuestions.Balance(answer.Balance);
         yield return BalanceQuestions.Stand(answer.Balance);
         if (answer.Journeys.Count > 0)
