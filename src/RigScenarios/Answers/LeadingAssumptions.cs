@@ -29,10 +29,15 @@ public sealed record AssumptionEffect(AssumedValue Value, string Path, Duration 
     }
 }
 
-/// <summary>Finds the assumptions that move the answer most by trying: each is varied by a fifth either way (our choice), and the days are run again.</summary>
+/// <summary>
+/// Finds the assumptions that move the answer most by trying: each is varied either way, and the days are run again.
+/// By how much is our choice: a voltage by a twentieth, a label's energy or capacity by a tenth, all else by a fifth.
+/// </summary>
 public static class LeadingAssumptions
 {
     private const double Spread = 0.2;
+    private const double LabelSpread = 0.1;
+    private const double VoltageSpread = 0.05;
 
     /// <summary>Those that move the reserve by a minute or more, the one that moves it most first.</summary>
     /// <param name="answer">The answer.</param>
@@ -85,7 +90,7 @@ public static class LeadingAssumptions
         return scenario.Kit.TryGetValue(item, out var thing) ? $"parts.{thing.Part}.battery.{field}" : null;
     }
 
-    /// <summary>A fifth less and more; an age that is not known can only be worse than new.</summary>
+    /// <summary>Less and more of it; an age that is not known can only be worse than new.</summary>
     private static (string Low, string High)? Texts(AssumedValue value)
     {
         if (value.Field == "capacity-left")
@@ -97,7 +102,8 @@ public static class LeadingAssumptions
         if (!double.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out var figure) || unit.Contains(',', StringComparison.Ordinal) || unit.Contains("to", StringComparison.Ordinal))
             return null;
         string Text(double factor) => string.Create(CultureInfo.InvariantCulture, $"{figure * factor:G4}{unit}");
-        return (Text(1 - Spread), Text(1 + Spread));
+        var spread = unit == " V" ? VoltageSpread : value.Field is "capacity" || value.Field.EndsWith(".energy", StringComparison.Ordinal) ? LabelSpread : Spread;
+        return (Text(1 - spread), Text(1 + spread));
     }
 
     private static Duration? Change(RigAnswer answer, string path, string text, CancellationToken cancellation)

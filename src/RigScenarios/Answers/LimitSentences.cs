@@ -37,7 +37,8 @@ public static class LimitSentences
     public static string Element(string element)
     {
         ArgumentNullException.ThrowIfNull(element);
-        return element.Replace('-', ' ').Replace(" of ", " of the ", StringComparison.Ordinal);
+        var words = element.Replace('-', ' ');
+        return words.StartsWith("cable of ", StringComparison.Ordinal) || words.StartsWith("outlet ", StringComparison.Ordinal) ? words.Replace(" of ", " of the ", StringComparison.Ordinal) : words;
     }
 
     /// <summary>A quantity with the digits that its kind deserves.</summary>

@@ -93,7 +93,7 @@ public sealed class WouldWork
         return new WorkingSets
         {
             Run = run, Tried = [.. changes.Select(change => change.Words)], Exhausted = exhausted,
-            Nearest = tried.Where(set => Worse(set) is false && open.Exists(kind => Remains(set, kind) < 1)).OrderBy(Left).ThenBy(set => set.Changes.Count).ThenBy(set => set.Effort).FirstOrDefault(),
+            Nearest = tried.Where(set => Worse(set) is false && Left(set) < open.Sum(kind => now.Of(kind)!.Verdict == Verdict.Fails ? 1 : 0.1)).OrderBy(Left).ThenBy(set => set.Changes.Count).ThenBy(set => set.Effort).FirstOrDefault(),
         };
     }
 
@@ -171,5 +171,6 @@ public sealed class WouldWork
         return part < 0.99 ? part : Math.Max(1, part);
     }
 
-    private double Left(WorkingSet set) => open.Sum(kind => Remains(set, kind));
+    /// <summary>How much of the whole way a set leaves: what fails counts for more than what is close.</summary>
+    private double Left(WorkingSet set) => open.Sum(kind => (now.Of(kind)!.Verdict == Verdict.Fails ? 1 : 0.1) * Remains(set, kind));
 }
