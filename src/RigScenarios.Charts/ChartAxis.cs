@@ -56,7 +56,8 @@ public sealed record ChartAxis(string Title, string Unit = "")
     {
         ArgumentNullException.ThrowIfNull(quantity);
         return QuantityUnit is null
-            ? throw new InvalidOperationException($"The axis \"{Title}\" has no unit to convert to; make it with ChartAxis.Of(title, unit).")
+            ? throw new InvalidOperationException(
+                $"The axis \"{Title}\" has no unit to convert to; make it with ChartAxis.Of(title, unit).")
             : (double)quantity.As(QuantityUnit);
     }
 }

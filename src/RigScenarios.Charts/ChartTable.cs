@@ -40,7 +40,8 @@ public sealed record ChartTable
         if (cells.Length != Columns.Count)
         {
             throw new ArgumentException(
-                $"The row has {cells.Length} cells, but the table has {Columns.Count} columns ({string.Join(", ", Columns.Select(c => c.Title))}).",
+                $"The row has {cells.Length} cells, but the table has {Columns.Count} columns "
+                    + $"({string.Join(", ", Columns.Select(c => c.Title))}).",
                 nameof(cells));
         }
 
@@ -58,7 +59,8 @@ public sealed record ChartTable
         if (added.Count == 0)
             return this;
         var first = With(added[0]);
-        return first with { Rows = [.. first.Rows, .. added.Skip(1).Select(row => (first with { Rows = [] }).With(row).Rows[0])] };
+        return first with { Rows = [.. first.Rows,
+            .. added.Skip(1).Select(row => (first with { Rows = [] }).With(row).Rows[0])] };
     }
 
     private static bool IsNumber(object? cell) => cell is IQuantity or double or float or decimal or int or long;

@@ -1,7 +1,8 @@
 namespace RigScenarios.Charts;
 
 /// <summary>
-/// A finished drawing of our own, such as a rig to scale, with all that a reader needs beside it: what a <see cref="Figure"/> is for a chart. Immutable.
+/// A finished drawing of our own, such as a rig to scale, with all that a reader needs beside it: what a <see cref="Figure"/> is
+/// for a chart. Immutable.
 /// </summary>
 public sealed record Drawing
 {
@@ -12,7 +13,9 @@ public sealed record Drawing
         get;
         init => field = Figure.IsSlug(value)
             ? value
-            : throw new ArgumentException($"\"{value}\" is no short name for a drawing; use lower-case letters, digits and hyphens, such as \"rig-to-scale\".", nameof(value));
+            : throw new ArgumentException(
+                $"\"{value}\" is no short name for a drawing; use lower-case letters, digits and hyphens, such as "
+                    + "\"rig-to-scale\".", nameof(value));
     }
 
     /// <summary>What the drawing shows, as a line above it.</summary>
@@ -27,7 +30,8 @@ public sealed record Drawing
     /// <summary>The drawing in words, for screen readers and for text-only output.</summary>
     public required string AlternativeText { get; init; }
 
-    /// <summary>The drawing as an <c>svg</c> element for a page of ordinary width; it goes into the page as it is, so all text in it is escaped.</summary>
+    /// <summary>The drawing as an <c>svg</c> element for a page of ordinary width; it goes into the page as it is, so all text in
+    /// it is escaped.</summary>
     public required string Svg { get; init; }
 
     /// <summary>The same for a phone; a style sheet shows one of the two.</summary>

@@ -15,7 +15,9 @@ public sealed record Figure
         get;
         init => field = IsSlug(value)
             ? value
-            : throw new ArgumentException($"\"{value}\" is no short name for a figure; use lower-case letters, digits and hyphens, such as \"voltage-over-day\".", nameof(value));
+            : throw new ArgumentException(
+                $"\"{value}\" is no short name for a figure; use lower-case letters, digits and hyphens, such as "
+                    + "\"voltage-over-day\".", nameof(value));
     }
 
     /// <summary>What the chart answers, as a line above it.</summary>
@@ -51,7 +53,8 @@ public sealed record Figure
     /// <param name="alternativeText">The chart in words.</param>
     /// <param name="chart">The chart, best made with <c>UseDefaults: false</c>.</param>
     /// <param name="data">The numbers that it shows.</param>
-    public static Figure FromChart(string slug, string title, string alternativeText, GenericChart chart, ChartTable data) => new()
+    public static Figure FromChart(string slug, string title, string alternativeText, GenericChart chart,
+        ChartTable data) => new()
     {
         Slug = slug,
         Title = title,
@@ -61,7 +64,8 @@ public sealed record Figure
     };
 
     /// <summary>A name as part of a slug: what is neither letter nor digit becomes a hyphen.</summary>
-    internal static string SlugOf(string name) => new([.. name.ToLowerInvariant().Select(letter => char.IsAsciiLetterOrDigit(letter) ? letter : '-')]);
+    internal static string SlugOf(string name) =>
+        new([.. name.ToLowerInvariant().Select(letter => char.IsAsciiLetterOrDigit(letter) ? letter : '-')]);
 
     internal static bool IsSlug(string text) =>
         text.Length > 0 && text.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '-');

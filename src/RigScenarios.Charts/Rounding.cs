@@ -11,7 +11,8 @@ public static class Rounding
     // Five digits draw a curve without visible steps at any print size.
     private const int ChartDigits = 5;
 
-    /// <summary>The value with five significant digits, as charts take it; not-a-number and infinities stay what they are.</summary>
+    /// <summary>The value with five significant digits, as charts take it; not-a-number and infinities stay what they
+    /// are.</summary>
     public static double ForChart(double value) => Significant(value, ChartDigits);
 
     /// <summary>The value rounded to a number of significant digits.</summary>
@@ -28,7 +29,8 @@ public static class Rounding
         return double.Parse(value.ToString("E" + (digits - 1), CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
     }
 
-    /// <summary>The value as text with at most the given significant digits, without an exponent between 0.0001 and a million.</summary>
+    /// <summary>The value as text with at most the given significant digits, without an exponent between 0.0001 and a
+    /// million.</summary>
     public static string Text(double value, int digits = 4)
     {
         if (double.IsNaN(value))

@@ -24,9 +24,11 @@ public static class NotebookRunner
     /// <param name="notebook">The notebook.</param>
     /// <param name="values">Values of parameters by name, as a person writes them; the others keep the notebook's value.</param>
     /// <param name="progress">Told before each code cell, and by cells that take long.</param>
-    /// <param name="cancellation">Stops between cells, and within one that watches <see cref="NotebookSession.Cancellation"/>.</param>
+    /// <param name="cancellation">Stops between cells, and within one that watches
+    /// <see cref="NotebookSession.Cancellation"/>.</param>
     /// <returns>What the cells showed; a failing cell ends the run and is told in <see cref="NotebookRun.Failure"/>.</returns>
-    /// <exception cref="NotebookInputException">A value is unknown, of the wrong kind or out of range; nothing was run.</exception>
+    /// <exception cref="NotebookInputException">A value is unknown, of the wrong kind or out of range; nothing was
+    /// run.</exception>
     /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
     public static async Task<NotebookRun> RunAsync(
         Notebook notebook,
@@ -51,7 +53,8 @@ public static class NotebookRunner
     }
 
     private static async Task<NotebookRun> RunCellsAsync(
-        Notebook notebook, IReadOnlyList<ParameterValue> parameters, IProgress<NotebookProgress>? progress, CancellationToken cancellation)
+        Notebook notebook, IReadOnlyList<ParameterValue> parameters, IProgress<NotebookProgress>? progress,
+        CancellationToken cancellation)
     {
         var watch = Stopwatch.StartNew();
         using var live = await LiveNotebook.CompileAsync(notebook, cancellation: cancellation);
@@ -59,7 +62,8 @@ public static class NotebookRunner
         var typed = parameters.ToDictionary(value => value.Parameter.Name, value => value.Typed, StringComparer.Ordinal);
         var (_, failed) = await session.RunAsync(typed, new HashSet<int>(), new Reporting(notebook, progress), cancellation);
         return new NotebookRun(
-            notebook, parameters, session.Shown, failed is { } f ? new NotebookFailure(notebook.FileName, f.Cell, f.Error.Line, f.Error.Message) : null, watch.Elapsed);
+            notebook, parameters, session.Shown, failed is { } f
+                ? new NotebookFailure(notebook.FileName, f.Cell, f.Error.Line, f.Error.Message) : null, watch.Elapsed);
     }
 
     private sealed class Reporting(Notebook notebook, IProgress<NotebookProgress>? progress) : ICellObserver
@@ -68,7 +72,8 @@ public static class NotebookRunner
 
         public void Begins(NotebookCell cell) => Report(cell, Heading(cell));
 
-        public void Progress(NotebookCell cell, double fraction, string text) => Report(cell, new ProgressNote(fraction, text).ToString());
+        public void Progress(NotebookCell cell, double fraction, string text) =>
+            Report(cell, new ProgressNote(fraction, text).ToString());
 
         public void Showed(NotebookCell cell, IReadOnlyList<PagePart> parts)
         {
@@ -78,7 +83,8 @@ public static class NotebookRunner
         private void Report(NotebookCell cell, string text) =>
             progress?.Report(new NotebookProgress(notebook.FileName, codeCells.IndexOf(cell) + 1, codeCells.Count, text));
 
-        private string Heading(NotebookCell cell) => notebook.Cells.Take(cell.Number).Where(before => before.Kind == CellKind.Prose)
+        private string Heading(NotebookCell cell) =>
+            notebook.Cells.Take(cell.Number).Where(before => before.Kind == CellKind.Prose)
             .Select(before => LastHeading(before.Text)).LastOrDefault(heading => heading is not null) ?? notebook.Title;
     }
 

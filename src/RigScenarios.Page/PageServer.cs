@@ -32,7 +32,8 @@ public sealed class PageServer : IAsyncDisposable
     private readonly AccessToken token;
     private bool isDisposed;
 
-    private PageServer(WebApplication application, NotebookShelf shelf, RunWatch watch, OwnAddresses addresses, AccessToken token) =>
+    private PageServer(WebApplication application, NotebookShelf shelf, RunWatch watch, OwnAddresses addresses,
+        AccessToken token) =>
         (this.application, this.shelf, this.watch, this.addresses, this.token) = (application, shelf, watch, addresses, token);
 
     /// <summary>The address to open, with its token.</summary>
@@ -66,7 +67,8 @@ public sealed class PageServer : IAsyncDisposable
             {
                 await server.application.StartAsync(cancellation);
                 if (options.Prepares)
-                    _ = Task.Run(() => server.shelf.PrepareAsync(server.application.Lifetime.ApplicationStopping), CancellationToken.None);
+                    _ = Task.Run(() => server.shelf.PrepareAsync(server.application.Lifetime.ApplicationStopping),
+                        CancellationToken.None);
                 return server;
             }
             catch (IOException exception) when (exception.InnerException is AddressInUseException)
@@ -114,13 +116,15 @@ public sealed class PageServer : IAsyncDisposable
     private static PageServer Build(PageOptions options, int port)
     {
         // Empty: no settings file, no environment variable and no developer's error page takes part.
-        var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions { EnvironmentName = Environments.Production, ContentRootPath = AppContext.BaseDirectory });
+        var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions { EnvironmentName = Environments.Production,
+            ContentRootPath = AppContext.BaseDirectory });
         builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel => Listen(kestrel, options, port));
         builder.Services.AddRoutingCore();
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(5));
         var web = builder.Build();
         var files = new RigFiles(options);
-        var server = new PageServer(web, new NotebookShelf(options.NotebookFolder, files.Folders), new RunWatch(options.Limits), OwnAddresses.Of(port, options.Listen), AccessToken.New());
+        var server = new PageServer(web, new NotebookShelf(options.NotebookFolder, files.Folders), new RunWatch(options.Limits),
+            OwnAddresses.Of(port, options.Listen), AccessToken.New());
         server.Map(options, files);
         return server;
     }
@@ -134,7 +138,8 @@ public sealed class PageServer : IAsyncDisposable
             PageHeaders.AddTo(context);
             return handler.RunAsync(context, passed => gate.Lets(passed) ? next(passed) : Task.CompletedTask);
         });
-        application.UseWebSockets(new WebSocketOptions { KeepAliveInterval = TimeSpan.FromSeconds(20), KeepAliveTimeout = TimeSpan.FromSeconds(20) });
+        application.UseWebSockets(new WebSocketOptions { KeepAliveInterval = TimeSpan.FromSeconds(20),
+            KeepAliveTimeout = TimeSpan.FromSeconds(20) });
         application.UseRouting();
         new WebFileEndpoints().Map(application);
         new ShelfEndpoints(shelf, files).Map(application);

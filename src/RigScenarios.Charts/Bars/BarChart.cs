@@ -43,13 +43,15 @@ public sealed record BarChart
     public IReadOnlyList<BarLimit> Limits { get; init; } = [];
 
     /// <summary>The finished figure.</summary>
-    /// <exception cref="InvalidOperationException">There is no bar, two bars have the same name, or a bar has no number.</exception>
+    /// <exception cref="InvalidOperationException">There is no bar, two bars have the same name, or a bar has no
+    /// number.</exception>
     public Figure ToFigure()
     {
         if (Bars.Count == 0)
             throw new InvalidOperationException($"The chart \"{Title}\" needs at least one bar.");
         if (Bars.FirstOrDefault(bar => !double.IsFinite(bar.From) || !double.IsFinite(bar.To)) is { } broken)
-            throw new InvalidOperationException($"The bar \"{broken.Name}\" runs from {broken.From} to {broken.To}; both must be numbers.");
+            throw new InvalidOperationException(
+                $"The bar \"{broken.Name}\" runs from {broken.From} to {broken.To}; both must be numbers.");
         if (Bars.GroupBy(bar => bar.Name, StringComparer.Ordinal).FirstOrDefault(group => group.Count() > 1) is { } twice)
             throw new InvalidOperationException($"Two bars are named \"{twice.Key}\"; each needs a name of its own.");
         var wide = BarLayout.Make(this, ChartStyle.Width);
@@ -85,7 +87,8 @@ public sealed record BarChart
             ("marker", new
             {
                 color = Bars.Select(bar => bar.IsEmphasised ? emphasised : plain).ToArray(),
-                pattern = new { shape = Bars.Select(bar => bar.IsEmphasised ? "/" : "").ToArray(), fgcolor = "#ffffff", fillmode = "overlay", solidity = 0.18, size = 8 },
+                pattern = new { shape = Bars.Select(bar => bar.IsEmphasised ? "/" : "").ToArray(), fgcolor = "#ffffff",
+                    fillmode = "overlay", solidity = 0.18, size = 8 },
             }),
             ("text", Bars.Select(bar => PlotlyText.Escape($"{bar.Name}: {NoteOf(bar)}")).ToArray()),
             ("textposition", "none"),
@@ -99,7 +102,8 @@ public sealed record BarChart
 
     private ChartTable Table() => Bars.All(bar => bar.From == 0)
         ? ChartTable.Of("", Value.Label).WithRows(Bars.Select(bar => new object?[] { bar.Name, bar.To }))
-        : ChartTable.Of("", $"from, {Value.Label}", $"to, {Value.Label}").WithRows(Bars.Select(bar => new object?[] { bar.Name, bar.From, bar.To }));
+        : ChartTable.Of("", $"from, {Value.Label}", $"to, {Value.Label}")
+            .WithRows(Bars.Select(bar => new object?[] { bar.Name, bar.From, bar.To }));
 }
 
 /// <summary>A value that bars are held against.</summary>

@@ -19,7 +19,8 @@ internal sealed record BarLayout(IReadOnlyDictionary<string, object?> Members, i
         var notes = chart.Bars.Select(chart.NoteOf).ToList();
         var range = Range(chart, notes, plotWidth);
         var limits = chart.Limits.OrderBy(limit => limit.Value).ToList();
-        var places = NameRows.Place([.. limits.Select(limit => (limit.Name, range.Fraction(limit.Value) * plotWidth))], plotWidth);
+        var places = NameRows.Place([.. limits.Select(limit => (limit.Name, range.Fraction(limit.Value) * plotWidth))],
+            plotWidth);
         var top = 8 + places.Select(place => place.Row + 1).DefaultIfEmpty(0).Max() * (ChartStyle.TextHeight - 1);
         var lines = names.Max(name => name.Split("<br>").Length);
         var plotHeight = chart.Bars.Count * Math.Max(BarRow, lines * ChartStyle.TextHeight + 6);
@@ -30,7 +31,8 @@ internal sealed record BarLayout(IReadOnlyDictionary<string, object?> Members, i
         for (var i = 0; i < chart.Bars.Count; i++)
         {
             var end = Math.Max(chart.Bars[i].From, chart.Bars[i].To);
-            annotations.Add(Text(PlotlyText.Escape(notes[i]), "x", Rounding.ForChart(end), "y", i, 5, 0, "middle", ChartStyle.FontSize, ChartStyle.Ink));
+            annotations.Add(Text(PlotlyText.Escape(notes[i]), "x", Rounding.ForChart(end), "y", i, 5, 0, "middle",
+                ChartStyle.FontSize, ChartStyle.Ink));
         }
 
         for (var i = 0; i < limits.Count; i++)
@@ -45,8 +47,10 @@ internal sealed record BarLayout(IReadOnlyDictionary<string, object?> Members, i
             ["xaxis"] = x,
             ["yaxis"] = new
             {
-                range = new[] { chart.Bars.Count - 0.5, -0.5 }, tickmode = "array", tickvals = Enumerable.Range(0, chart.Bars.Count).ToArray(),
-                ticktext = names, showgrid = false, zeroline = false, fixedrange = true, ticks = "outside", ticklen = 6, tickcolor = "#ffffff",
+                range = new[] { chart.Bars.Count - 0.5, -0.5 }, tickmode = "array",
+                tickvals = Enumerable.Range(0, chart.Bars.Count).ToArray(),
+                ticktext = names, showgrid = false, zeroline = false, fixedrange = true, ticks = "outside", ticklen = 6,
+                tickcolor = "#ffffff",
             },
             ["margin"] = new { l = left, r = 16, t = top, b = Bottom },
             ["height"] = height,
@@ -77,9 +81,11 @@ internal sealed record BarLayout(IReadOnlyDictionary<string, object?> Members, i
         return range with { To = Rounding.Significant(needed, 4) };
     }
 
-    private static object Text(string text, string xRef, double x, string yRef, double y, double xShift, double yShift, string yAnchor, int size, string colour) => new
+    private static object Text(string text, string xRef, double x, string yRef, double y, double xShift, double yShift,
+        string yAnchor, int size, string colour) => new
     {
-        text, showarrow = false, xref = xRef, yref = yRef, x, y, xanchor = "left", yanchor = yAnchor, bgcolor = "rgba(255,255,255,0.8)", borderpad = 1, xshift = xShift, yshift = yShift,
+        text, showarrow = false, xref = xRef, yref = yRef, x, y, xanchor = "left", yanchor = yAnchor,
+        bgcolor = "rgba(255,255,255,0.8)", borderpad = 1, xshift = xShift, yshift = yShift,
         font = new { size, color = colour },
     };
 }

@@ -28,18 +28,22 @@ public static class BuildChart
         {
             Slug = "build-power",
             Title = title ?? $"What draws how much: {build.Build.Title ?? "this build"}",
-            Caption = $"All in record together: {TradeUnits.Text(sum)} at the devices. The battery gives more, because regulators and the plate take their part. "
-                + $"It is {build.Battery.Name}{(build.Battery.Battery is { } battery ? $", {TradeUnits.Text(battery.Energy)} on its label" : "")}.",
+            Caption = $"All in record together: {TradeUnits.Text(sum)} at the devices. The battery gives more, because "
+                + "regulators and the plate take their part. "
+                + $"It is {build.Battery.Name}"
+                + $"{(build.Battery.Battery is { } battery ? $", {TradeUnits.Text(battery.Energy)} on its label" : "")}.",
             Value = axis,
             Bars = [.. bars.OrderByDescending(bar => bar.To)],
         }.ToFigure();
     }
 
-    private static double Watts(PoweredDevice device) => (double)(device.Count * (device.Draw.Record ?? device.Draw.Standby)!.Value).As(PowerUnit.Watt);
+    private static double Watts(PoweredDevice device) =>
+        (double)(device.Count * (device.Draw.Record ?? device.Draw.Standby)!.Value).As(PowerUnit.Watt);
 
     private static string Note(PoweredDevice device) => (device.Draw.Record, device.Draw.Standby) switch
     {
-        ({ } record, { } standby) => $"{TradeUnits.Text(device.Count * record)} in record, {TradeUnits.Text(device.Count * standby)} on standby",
+        ({ } record, { } standby) =>
+            $"{TradeUnits.Text(device.Count * record)} in record, {TradeUnits.Text(device.Count * standby)} on standby",
         ({ } record, null) => $"{TradeUnits.Text(device.Count * record)} in record",
         _ => $"{TradeUnits.Text(device.Count * device.Draw.Standby!.Value)} on standby",
     };

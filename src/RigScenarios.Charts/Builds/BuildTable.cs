@@ -14,8 +14,10 @@ public static class BuildTable
         var rows = new List<object?[]> { new object?[] { build.Battery.Item, "battery", "" } };
         if (build.Plate is { } plate)
             rows.Add([plate, "plate", Build.BatteryFeed]);
-        rows.AddRange(build.Regulators.Select(regulator => new object?[] { regulator.Key, "regulator", regulator.Value.FedBy ?? build.StandardFeed }));
-        rows.AddRange(build.Devices.Select(device => new object?[] { device.Key, device.Value.Essential ? "device, essential" : "device", device.Value.FedBy ?? build.StandardFeed }));
+        rows.AddRange(build.Regulators.Select(regulator => new object?[] { regulator.Key, "regulator",
+            regulator.Value.FedBy ?? build.StandardFeed }));
+        rows.AddRange(build.Devices.Select(device => new object?[] { device.Key,
+            device.Value.Essential ? "device, essential" : "device", device.Value.FedBy ?? build.StandardFeed }));
         rows.AddRange(build.Carries.Select(name => new object?[] { name, "carried", "" }));
         return ChartTable.Of(["in the kit", "what it is", "fed by"]).WithRows(rows) with { Caption = build.Title ?? "A build" };
     }
@@ -26,8 +28,10 @@ public static class BuildTable
         ArgumentNullException.ThrowIfNull(scenario);
         return ChartTable.Of(["build", "carried", "battery", "devices"]).WithRows(scenario.Builds.Select(build => new object?[]
         {
-            build.Value.Title ?? build.Key, ChoiceFormat<Stance>.Word(build.Value.Stance), scenario.PartOf(build.Value.Battery.Item)?.Name ?? build.Value.Battery.Item,
+            build.Value.Title ?? build.Key, ChoiceFormat<Stance>.Word(build.Value.Stance),
+            scenario.PartOf(build.Value.Battery.Item)?.Name ?? build.Value.Battery.Item,
             string.Join(", ", build.Value.Devices.Keys.Select(device => scenario.PartOf(device)?.Name ?? device)),
-        })) with { Caption = $"Builds of the scenario; its days: {string.Join(", ", scenario.Days.Select(day => day.Value.Title ?? day.Key))}" };
+        })) with { Caption = $"Builds of the scenario; its days: "
+            + $"{string.Join(", ", scenario.Days.Select(day => day.Value.Title ?? day.Key))}" };
     }
 }

@@ -42,7 +42,8 @@ public sealed record HeatMapChart
     /// <summary>Vertical values, rising, in the unit of the axis; at least two.</summary>
     public required IReadOnlyList<double> Rows { get; init; }
 
-    /// <summary>A list for each row of <see cref="Rows"/>, with a value for each column; not-a-number leaves the cell blank.</summary>
+    /// <summary>A list for each row of <see cref="Rows"/>, with a value for each column; not-a-number leaves the cell
+    /// blank.</summary>
     public required IReadOnlyList<IReadOnlyList<double>> Cells { get; init; }
 
     /// <summary>What a blank cell means ("the camera does not start"), or null where there is none.</summary>
@@ -52,13 +53,15 @@ public sealed record HeatMapChart
     public HeatMapThreshold? Threshold { get; init; }
 
     /// <summary>The finished figure.</summary>
-    /// <exception cref="InvalidOperationException">The cells do not match the columns and rows, or there are fewer than two of either.</exception>
+    /// <exception cref="InvalidOperationException">The cells do not match the columns and rows, or there are fewer than two of
+    /// either.</exception>
     public Figure ToFigure()
     {
         if (Columns.Count < 2 || Rows.Count < 2)
             throw new InvalidOperationException($"The heat map \"{Title}\" needs at least two columns and two rows.");
         if (Cells.Count != Rows.Count || Cells.Any(row => row.Count != Columns.Count))
-            throw new InvalidOperationException($"The heat map \"{Title}\" needs {Rows.Count} rows of {Columns.Count} cells each.");
+            throw new InvalidOperationException(
+                $"The heat map \"{Title}\" needs {Rows.Count} rows of {Columns.Count} cells each.");
         var wide = HeatMapLayout.Make(this, ChartStyle.Width);
         var narrow = HeatMapLayout.Make(this, ChartStyle.NarrowWidth);
         var traces = HeatMapTraces(wide);
@@ -78,22 +81,26 @@ public sealed record HeatMapChart
 
     // The cells' numbers are the last trace.
     private static List<Dictionary<string, object?>> NarrowTraces(int count, HeatMapLayout narrow) =>
-        [.. Enumerable.Range(0, count).Select(i => i < count - 1 ? [] : new Dictionary<string, object?> { ["visible"] = narrow.CellsHaveText })];
+        [.. Enumerable.Range(0, count)
+            .Select(i => i < count - 1 ? [] : new Dictionary<string, object?> { ["visible"] = narrow.CellsHaveText })];
 
     private List<Trace> HeatMapTraces(HeatMapLayout layout)
     {
         var x = Columns.Select(Rounding.ForChart).ToArray();
         var y = Rows.Select(Rounding.ForChart).ToArray();
-        var z = Cells.Select(row => row.Select(v => double.IsFinite(v) ? Rounding.ForChart(v) : (double?)null).ToArray()).ToArray();
+        var z = Cells.Select(row => row.Select(v => double.IsFinite(v) ? Rounding.ForChart(v) : (double?)null).ToArray())
+            .ToArray();
         var range = AxisRange.For(Value, Cells.SelectMany(row => row), pad: false);
         var unit = Value.Unit.Length == 0 ? "" : " " + PlotlyText.Escape(Value.Unit);
         var traces = new List<Trace>
         {
             PlotlySpecification.Trace("heatmap",
             [
-                ("x", x), ("y", y), ("z", z), ("zmin", range.From), ("zmax", range.To), ("colorscale", "Cividis"), ("xgap", 1), ("ygap", 1),
+                ("x", x), ("y", y), ("z", z), ("zmin", range.From), ("zmax", range.To), ("colorscale", "Cividis"),
+                ("xgap", 1), ("ygap", 1),
                 ("hoverongaps", false),
-                ("hovertemplate", $"{PlotlyText.Escape(X.Label)}: %{{x}}<br>{PlotlyText.Escape(Y.Label)}: %{{y}}<br>%{{z}}{unit}<extra></extra>"),
+                ("hovertemplate", $"{PlotlyText.Escape(X.Label)}: %{{x}}<br>{PlotlyText.Escape(Y.Label)}: "
+                    + $"%{{y}}<br>%{{z}}{unit}<extra></extra>"),
                 ("colorbar", HeatMapLayout.ColourBar),
             ]),
         };
@@ -112,12 +119,14 @@ public sealed record HeatMapChart
     private Trace CellTexts(AxisRange range, HeatMapLayout layout)
     {
         var texts = HeatMapText.CellTexts(this);
-        var cells = Rows.SelectMany((y, row) => Columns.Select((x, column) => (X: x, Y: y, Value: Cells[row][column], Text: texts[row][column])))
+        var cells = Rows.SelectMany((y, row) =>
+            Columns.Select((x, column) => (X: x, Y: y, Value: Cells[row][column], Text: texts[row][column])))
             .Where(cell => double.IsFinite(cell.Value)).ToList();
         return PlotlySpecification.Trace("scatter",
         [
             ("mode", "text"), ("showlegend", false), ("hoverinfo", "skip"), ("visible", layout.CellsHaveText),
-            ("x", cells.Select(cell => Rounding.ForChart(cell.X)).ToArray()), ("y", cells.Select(cell => Rounding.ForChart(cell.Y)).ToArray()),
+            ("x", cells.Select(cell => Rounding.ForChart(cell.X)).ToArray()),
+            ("y", cells.Select(cell => Rounding.ForChart(cell.Y)).ToArray()),
             ("text", cells.Select(cell => cell.Text).ToArray()),
             ("textfont", new
             {
@@ -128,7 +137,8 @@ public sealed record HeatMapChart
         ]);
     }
 
-    private static Trace Contour(double[] x, double[] y, double?[][] z, HeatMapThreshold threshold, string colour, double width, bool isNamed) =>
+    private static Trace Contour(double[] x, double[] y, double?[][] z, HeatMapThreshold threshold, string colour, double width,
+        bool isNamed) =>
         PlotlySpecification.Trace("contour",
         [
             ("x", x), ("y", y), ("z", z), ("autocontour", false), ("showscale", false), ("hoverinfo", "skip"),

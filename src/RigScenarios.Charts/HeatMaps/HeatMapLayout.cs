@@ -40,7 +40,8 @@ internal sealed record HeatMapLayout(IReadOnlyDictionary<string, object?> Member
     /// <summary>The scale of the colours, along the top, where it takes no width from the map.</summary>
     public static object ColourBar { get; } = new
     {
-        orientation = "h", x = 0, xanchor = "left", y = 1, yanchor = "top", yref = "container", ypad = 22, xpad = 0, len = 1, thickness = 12, outlinewidth = 0,
+        orientation = "h", x = 0, xanchor = "left", y = 1, yanchor = "top", yref = "container", ypad = 22, xpad = 0, len = 1,
+        thickness = 12, outlinewidth = 0,
         ticks = "outside", ticklen = 3,
     };
 
@@ -50,7 +51,8 @@ internal sealed record HeatMapLayout(IReadOnlyDictionary<string, object?> Member
         xanchor = "left", yanchor = "bottom", xshift = -LeftMargin + 4, yshift = yShift,
     };
 
-    private static Dictionary<string, object?> AxisMembers(ChartAxis axis, IReadOnlyList<double> values, double pixels, bool isHorizontal)
+    private static Dictionary<string, object?> AxisMembers(ChartAxis axis, IReadOnlyList<double> values, double pixels,
+        bool isHorizontal)
     {
         // The outermost cells reach half a step beyond their values.
         var (first, last) = ((values[1] - values[0]) / 2, (values[^1] - values[^2]) / 2);

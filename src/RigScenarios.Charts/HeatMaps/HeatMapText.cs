@@ -9,10 +9,12 @@ internal static class HeatMapText
     public static bool Crosses(HeatMapChart chart)
     {
         var cells = Finite(chart);
-        return chart.Threshold is { } threshold && cells.Exists(v => v < threshold.Value) && cells.Exists(v => v >= threshold.Value);
+        return chart.Threshold is { } threshold && cells.Exists(v => v < threshold.Value)
+            && cells.Exists(v => v >= threshold.Value);
     }
 
-    /// <summary>The caption, with what a reader could not see otherwise: what blank cells are, and a threshold that is nowhere crossed.</summary>
+    /// <summary>The caption, with what a reader could not see otherwise: what blank cells are, and a threshold that is nowhere
+    /// crossed.</summary>
     public static string Caption(HeatMapChart chart)
     {
         var sentences = new List<string>();
@@ -21,14 +23,16 @@ internal static class HeatMapText
         if (chart.BlankMeans is { } blank && Finite(chart).Count < chart.Rows.Count * chart.Columns.Count)
             sentences.Add($"Blank: {blank}.");
         if (chart.Threshold is { } threshold && Finite(chart).Count > 0 && !Crosses(chart))
-            sentences.Add($"All values shown lie {(Finite(chart)[0] < threshold.Value ? "below" : "at or above")} \"{threshold.Name}\".");
+            sentences.Add($"All values shown lie {(Finite(chart)[0] < threshold.Value ? "below" : "at or above")} "
+                + $"\"{threshold.Name}\".");
         return string.Join(' ', sentences);
     }
 
     public static string Describe(HeatMapChart chart)
     {
         var cells = Finite(chart);
-        var range = cells.Count == 0 ? "no values" : $"from {Rounding.Text(cells.Min())} to {Rounding.Text(cells.Max())} {chart.Value.Unit}".TrimEnd();
+        var range = cells.Count == 0 ? "no values"
+            : $"from {Rounding.Text(cells.Min())} to {Rounding.Text(cells.Max())} {chart.Value.Unit}".TrimEnd();
         return $"Heat map of {chart.Value.Title} over {chart.X.Label} and {chart.Y.Label}: {range}.";
     }
 
@@ -39,7 +43,8 @@ internal static class HeatMapText
             .WithRows(chart.Rows.Select((row, i) => (object?[])[row, .. chart.Cells[i].Cast<object>()]));
     }
 
-    /// <summary>The texts in the cells, row by row: all with the same decimals, three digits for the largest; blank cells empty.</summary>
+    /// <summary>The texts in the cells, row by row: all with the same decimals, three digits for the largest; blank cells
+    /// empty.</summary>
     public static IReadOnlyList<IReadOnlyList<string>> CellTexts(HeatMapChart chart)
     {
         var largest = Finite(chart).Select(Math.Abs).DefaultIfEmpty(1).Max();

@@ -31,7 +31,9 @@ public sealed record ChartLine
         ArgumentNullException.ThrowIfNull(x);
         ArgumentNullException.ThrowIfNull(y);
         if (x.Count != y.Count || x.Count == 0)
-            throw new ArgumentException($"The line \"{name}\" has {x.Count} horizontal and {y.Count} vertical values; it needs as many of both, at least one.", nameof(y));
+            throw new ArgumentException(
+                $"The line \"{name}\" has {x.Count} horizontal and {y.Count} vertical values; it needs as many of both, at "
+                    + "least one.", nameof(y));
         Name = name;
         X = x;
         Y = y;
@@ -49,7 +51,8 @@ public sealed record ChartLine
     /// <summary>How the line is drawn.</summary>
     public LineKind Kind { get; init; }
 
-    /// <summary>Why the line ends where it ends ("voltage cut-off"): a cross marks the end and the words stand beside it.</summary>
+    /// <summary>Why the line ends where it ends ("voltage cut-off"): a cross marks the end and the words stand beside
+    /// it.</summary>
     public string? EndCause { get; init; }
 
     /// <summary>Lower edge of a band around the line, one value a point, or null.</summary>

@@ -33,7 +33,8 @@ public sealed record LineChart
     public IReadOnlyList<ChartBlock> Blocks { get; init; } = [];
 
     /// <summary>The finished figure.</summary>
-    /// <exception cref="InvalidOperationException">There is no panel, a panel has no line, or a band differs in length from its line.</exception>
+    /// <exception cref="InvalidOperationException">There is no panel, a panel has no line, or a band differs in length from its
+    /// line.</exception>
     public Figure ToFigure()
     {
         Check();
@@ -58,11 +59,13 @@ public sealed record LineChart
     private void Check()
     {
         if (Panels.Count == 0 || Panels.Any(panel => panel.Lines.Count == 0))
-            throw new InvalidOperationException($"The chart \"{Title}\" needs at least one panel, and each panel at least one line.");
+            throw new InvalidOperationException(
+                $"The chart \"{Title}\" needs at least one panel, and each panel at least one line.");
         foreach (var line in Panels.SelectMany(panel => panel.Lines))
         {
             if ((line.Lower ?? line.Y).Count != line.Y.Count || (line.Upper ?? line.Y).Count != line.Y.Count)
-                throw new InvalidOperationException($"The band of the line \"{line.Name}\" needs one value for each of its {line.Y.Count} points.");
+                throw new InvalidOperationException(
+                    $"The band of the line \"{line.Name}\" needs one value for each of its {line.Y.Count} points.");
         }
     }
 }

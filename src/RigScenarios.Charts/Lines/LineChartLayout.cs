@@ -3,7 +3,8 @@ using RigScenarios.Charts.Style;
 
 namespace RigScenarios.Charts.Lines;
 
-/// <summary>Where everything in a line chart stands at one width: panels, block names, labels, and what goes into the legend.</summary>
+/// <summary>Where everything in a line chart stands at one width: panels, block names, labels, and what goes into the
+/// legend.</summary>
 internal sealed class LineChartLayout
 {
     private const double LeftMargin = 56;
@@ -71,7 +72,8 @@ internal sealed class LineChartLayout
         members["margin"] = new { l = LeftMargin, r = right, t = top, b = AxisBottom + legend };
         members["annotations"] = annotations;
         members["showlegend"] = legend > 0;
-        members["legend"] = new { orientation = "h", x = 0, xanchor = "left", y = -(AxisBottom + 2) / total, yanchor = "top", traceorder = "normal" };
+        members["legend"] = new { orientation = "h", x = 0, xanchor = "left", y = -(AxisBottom + 2) / total, yanchor = "top",
+            traceorder = "normal" };
         Height = (int)(top + total + AxisBottom + legend);
         members["height"] = Height;
     }
@@ -104,7 +106,8 @@ internal sealed class LineChartLayout
         {
             annotations.Add(new
             {
-                text = PlotlyText.Escape(chart.Blocks[i].Name), showarrow = false, xref = "paper", yref = "paper", xanchor = "left", yanchor = "bottom",
+                text = PlotlyText.Escape(chart.Blocks[i].Name), showarrow = false, xref = "paper", yref = "paper",
+                xanchor = "left", yanchor = "bottom",
                 x = places[i].Left / plotWidth, y = 1, yshift = places[i].Row * (ChartStyle.TextHeight - 1),
                 font = new { size = ChartStyle.FontSize - 1, color = ChartStyle.LimitInk },
             });
@@ -118,10 +121,12 @@ internal sealed class LineChartLayout
         return places.Select(place => place.Row + 1).DefaultIfEmpty(0).Max();
     }
 
-    private void AddPanel(int index, AxisRange xRange, double plotWidth, double panelHeight, double total, double right, double top)
+    private void AddPanel(int index, AxisRange xRange, double plotWidth, double panelHeight, double total,
+        double right, double top)
     {
         var panel = chart.Panels[index];
-        var values = panel.Lines.SelectMany(l => l.Y.Concat(l.Lower ?? []).Concat(l.Upper ?? [])).Concat(panel.Limits.Select(l => l.Value));
+        var values = panel.Lines.SelectMany(l => l.Y.Concat(l.Lower ?? []).Concat(l.Upper ?? []))
+            .Concat(panel.Limits.Select(l => l.Value));
         var area = new PlotArea(plotWidth, panelHeight, xRange, AxisRange.For(panel.Y, values, pad: true));
         var upper = 1 - index * (panelHeight + PanelGap) / total;
         var y = AxisLayout.Members(panel.Y, area.Y, panelHeight, isHorizontal: false);
@@ -129,7 +134,8 @@ internal sealed class LineChartLayout
         members[index == 0 ? "yaxis" : $"yaxis{index + 1}"] = y;
         annotations.Add(new
         {
-            text = $"<b>{PlotlyText.Escape(panel.Y.Label)}</b>", showarrow = false, xref = "paper", yref = "paper", xanchor = "left", yanchor = "bottom",
+            text = $"<b>{PlotlyText.Escape(panel.Y.Label)}</b>", showarrow = false, xref = "paper", yref = "paper",
+            xanchor = "left", yanchor = "bottom",
             x = 0, y = upper, xshift = -LeftMargin + 4, yshift = index == 0 ? top - TitleRow + 9 : 9,
         });
         AddLabels(index, panel, area, right);
@@ -138,7 +144,8 @@ internal sealed class LineChartLayout
     private void AddLabels(int index, ChartPanel panel, PlotArea area, double right)
     {
         var drawn = panel.Lines.Select(line => Pixels(line, area)).ToList<IReadOnlyList<(double, double)>>();
-        drawn.AddRange(panel.Limits.Select(limit => (IReadOnlyList<(double, double)>)[(0, area.Pixel(area.X.From, limit.Value).Y), (area.Width, area.Pixel(area.X.From, limit.Value).Y)]));
+        drawn.AddRange(panel.Limits.Select(limit => (IReadOnlyList<(double, double)>)[(0, area.Pixel(area.X.From, limit.Value).Y),
+            (area.Width, area.Pixel(area.X.From, limit.Value).Y)]));
         var placement = new LabelPlacement(area, right, drawn);
         foreach (var line in panel.Lines.Where(line => line.EndCause is not null))
         {
@@ -159,13 +166,15 @@ internal sealed class LineChartLayout
     {
         foreach (var line in panel.Lines.Where(line => !IsNamedAtEnd(line)))
             labelled.Add((index, line.Name));
-        var named = panel.Lines.Select((line, number) => (Line: line, Style: SeriesStyle.Number(line.Look ?? number), Text: EndText(chart, line, "<br>")))
+        var named = panel.Lines.Select((line, number) => (Line: line, Style: SeriesStyle.Number(line.Look ?? number),
+            Text: EndText(chart, line, "<br>")))
             .Where(l => IsNamedAtEnd(l.Line)).ToList();
 
         // On a phone there is no margin to write in: the legend below has the names.
         if (isNarrow)
             return;
-        var atEdge = named.Where(l => EndsAtEdge(l.Line, area.X) && ChartStyle.TextWidth(l.Text) < WidestRightMargin - 16).ToList();
+        var atEdge = named.Where(l => EndsAtEdge(l.Line, area.X) && ChartStyle.TextWidth(l.Text) < WidestRightMargin - 16)
+            .ToList();
         if (placement.InMargin([.. atEdge.Select(l => (l.Text, EndPixel(l.Line, area).Y))]) is { } places)
         {
             for (var i = 0; i < places.Count; i++)

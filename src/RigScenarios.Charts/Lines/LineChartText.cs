@@ -12,12 +12,14 @@ internal static class LineChartText
     /// <summary>Each line with its first and last value and why it ends.</summary>
     public static string Describe(LineChart chart)
     {
-        var text = new StringBuilder($"Line chart of {string.Join(", ", chart.Panels.Select(p => p.Y.Label))} over {chart.X.Label}.");
+        var text = new StringBuilder($"Line chart of {string.Join(", ", chart.Panels.Select(p => p.Y.Label))} over "
+            + $"{chart.X.Label}.");
         foreach (var panel in chart.Panels)
         {
             foreach (var line in panel.Lines)
             {
-                text.Append($" {line.Name}: from {Value(panel.Y, line.Y[0])} at {Value(chart.X, line.X[0])} to {Value(panel.Y, line.Y[^1])} at {Value(chart.X, line.X[^1])}");
+                text.Append($" {line.Name}: from {Value(panel.Y, line.Y[0])} at {Value(chart.X, line.X[0])} to "
+                    + $"{Value(panel.Y, line.Y[^1])} at {Value(chart.X, line.X[^1])}");
                 text.Append(line.EndCause is null ? "." : $", where it ends: {line.EndCause}.");
             }
 
@@ -44,7 +46,8 @@ internal static class LineChartText
         ? Enumerable.Range(0, count)
         : Enumerable.Range(0, MostRowsALine).Select(i => (int)Math.Round(i * (count - 1) / (MostRowsALine - 1.0)));
 
-    private static object Number(ChartAxis axis, double value) => axis.Scale == AxisScale.Clock ? AxisLayout.ClockText(value) : value;
+    private static object Number(ChartAxis axis, double value) =>
+        axis.Scale == AxisScale.Clock ? AxisLayout.ClockText(value) : value;
 
     private static string Value(ChartAxis axis, double value) => axis.Scale == AxisScale.Clock
         ? AxisLayout.ClockText(value)

@@ -59,11 +59,13 @@ internal static class LineChartTraces
         ("mode", line.Kind switch { LineKind.Points => "markers", LineKind.CurveWithPoints => "lines+markers", _ => "lines" }),
         ("x", Numbers(line.X)),
         ("y", Numbers(line.Y)),
-        ("line", new { color = style.Colour, dash = style.Dash, width = 2.5, shape = line.Kind == LineKind.Steps ? "hv" : "linear" }),
+        ("line", new { color = style.Colour, dash = style.Dash, width = 2.5,
+            shape = line.Kind == LineKind.Steps ? "hv" : "linear" }),
         ("marker", new { color = style.Colour, symbol = style.Symbol, size = 8 }),
         ("text", ClockTexts(chart, line.X)),
         // Whole marks at the plot's edge, unless the author's own range cuts the line off there.
-        ("cliponaxis", line.Kind is LineKind.Curve or LineKind.Steps || (chart.X.From ?? chart.X.To ?? panel.Y.From ?? panel.Y.To) is not null),
+        ("cliponaxis", line.Kind is LineKind.Curve or LineKind.Steps
+            || (chart.X.From ?? chart.X.To ?? panel.Y.From ?? panel.Y.To) is not null),
         ("hovertemplate", Hover(chart, panel) + $"<extra>{PlotlyText.Escape(line.Name)}</extra>"),
     ];
 
@@ -80,7 +82,8 @@ internal static class LineChartTraces
 
     private static (string, object?)[] Limit(LineChart chart, LimitLine limit)
     {
-        var xs = chart.Panels.SelectMany(p => p.Lines).SelectMany(l => l.X).Concat(chart.Blocks.SelectMany(b => new[] { b.From, b.To })).ToList();
+        var xs = chart.Panels.SelectMany(p => p.Lines).SelectMany(l => l.X)
+            .Concat(chart.Blocks.SelectMany(b => new[] { b.From, b.To })).ToList();
         return
         [
             ("name", PlotlyText.Escape(limit.Name)),
@@ -97,10 +100,12 @@ internal static class LineChartTraces
         ("mode", "markers"),
         ("x", Numbers([line.X[^1]])),
         ("y", Numbers([line.Y[^1]])),
-        ("marker", new { color = ChartStyle.Ink, symbol = "x-thin", size = 10, line = new { color = ChartStyle.Ink, width = 2.5 } }),
+        ("marker", new { color = ChartStyle.Ink, symbol = "x-thin", size = 10,
+            line = new { color = ChartStyle.Ink, width = 2.5 } }),
         ("cliponaxis", false),
         ("text", ClockTexts(chart, [line.X[^1]])),
-        ("hovertemplate", Hover(chart, panel) + $"<extra>{PlotlyText.Escape(line.Name)}: {PlotlyText.Escape(line.EndCause ?? "")}</extra>"),
+        ("hovertemplate", Hover(chart, panel) + $"<extra>{PlotlyText.Escape(line.Name)}: "
+            + $"{PlotlyText.Escape(line.EndCause ?? "")}</extra>"),
     ];
 
     private static string Hover(LineChart chart, ChartPanel panel) =>

@@ -47,7 +47,8 @@ public sealed record ChartPage
     {
         var html = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
         html.Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-        html.Append($"<title>{HtmlText.Escape(Title)}</title>\n<style>\n{ChartScript.PageStyle}</style>\n{ChartScript.Html}</head>\n<body>\n<main>\n");
+        html.Append($"<title>{HtmlText.Escape(Title)}</title>\n<style>\n{ChartScript.PageStyle}</style>\n");
+        html.Append($"{ChartScript.Html}</head>\n<body>\n<main>\n");
         if (ShowsTitle)
             html.Append($"<h1>{HtmlText.Escape(Title)}</h1>\n");
         foreach (var part in Parts.Where(part => part is not ScriptPart))
@@ -60,5 +61,6 @@ public sealed record ChartPage
 
     /// <summary>Writes the page: first under a temporary name, then moved, so that no half-written page is ever found.</summary>
     /// <exception cref="IOException">The folder cannot be written to.</exception>
-    public Task WriteAsync(string path, CancellationToken cancellation = default) => Task.Run(() => TextFile.Write(path, ToHtml()), cancellation);
+    public Task WriteAsync(string path, CancellationToken cancellation = default) =>
+        Task.Run(() => TextFile.Write(path, ToHtml()), cancellation);
 }

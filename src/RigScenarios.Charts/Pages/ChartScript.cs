@@ -10,17 +10,22 @@ namespace RigScenarios.Charts.Pages;
 public static class ChartScript
 {
     private static readonly Lazy<string> PlotlyText = new(() =>
-        Read(typeof(GenericChart).Assembly, name => name.Contains("plotly", StringComparison.Ordinal) && name.EndsWith(".min.js", StringComparison.Ordinal)));
+        Read(typeof(GenericChart).Assembly, name => name.Contains("plotly", StringComparison.Ordinal)
+            && name.EndsWith(".min.js", StringComparison.Ordinal)));
 
-    private static readonly Lazy<string> Own = new(() => Read(typeof(ChartScript).Assembly, name => name.EndsWith("figure.js", StringComparison.Ordinal)));
+    private static readonly Lazy<string> Own =
+        new(() => Read(typeof(ChartScript).Assembly, name => name.EndsWith("figure.js", StringComparison.Ordinal)));
 
     // Some notebook pages define a module loader: without the wrapper plotly.js would register there and not on the page.
     private static readonly Lazy<string> Text = new(() =>
-        $"(function(define, module, exports) {{\n{PlotlyText.Value}\n}}).call(window);\n{Own.Value}".Replace("</script", "<\\/script", StringComparison.OrdinalIgnoreCase));
+        $"(function(define, module, exports) {{\n{PlotlyText.Value}\n}}).call(window);\n{Own.Value}".Replace("</script",
+            "<\\/script", StringComparison.OrdinalIgnoreCase));
 
-    private static readonly Lazy<string> Styles = new(() => Read(typeof(ChartScript).Assembly, name => name.EndsWith("figure.css", StringComparison.Ordinal)));
+    private static readonly Lazy<string> Styles =
+        new(() => Read(typeof(ChartScript).Assembly, name => name.EndsWith("figure.css", StringComparison.Ordinal)));
 
-    private static readonly Lazy<string> PageStyles = new(() => Read(typeof(ChartScript).Assembly, name => name.EndsWith("page.css", StringComparison.Ordinal)));
+    private static readonly Lazy<string> PageStyles =
+        new(() => Read(typeof(ChartScript).Assembly, name => name.EndsWith("page.css", StringComparison.Ordinal)));
 
     /// <summary>The script and style elements that must stand once on a page, before the first figure.</summary>
     public static string Html => $"<style>\n{Styles.Value}</style>\n<script>\n{Text.Value}\n</script>\n";

@@ -6,7 +6,8 @@ namespace RigScenarios.Charts.Pages;
 /// <summary>Text that may stand anywhere in an HTML page, also within the quotes of an attribute.</summary>
 public static partial class HtmlText
 {
-    /// <summary>The text with the five characters that HTML gives a meaning written as references; all else stays readable.</summary>
+    /// <summary>The text with the five characters that HTML gives a meaning written as references; all else stays
+    /// readable.</summary>
     public static string Escape(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
@@ -31,6 +32,9 @@ public static partial class HtmlText
     public static string Prose(string text) => BeforeUnit().Replace(Escape(text), "\u00a0");
 
     // A space between a number and a unit of at most four letters, and between an hour and its minutes.
-    [GeneratedRegex(@"(?<=\d) (?=(h|min|s|V|A|W|Wh|Ah|mAh|mΩ|Ω|kg|g|mm|m|N|N·m|MPa|K|°C|%)(?![\p{L}\d]))|(?<=\d[ \u00a0](h|min)) (?=\d+ (min|s)(?![\p{L}\d]))", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(
+        @"(?<=\d) (?=(h|min|s|V|A|W|Wh|Ah|mAh|mΩ|Ω|kg|g|mm|m|N|N·m|MPa|K|°C|%)(?![\p{L}\d]))"
+            + @"|(?<=\d[ \u00a0](h|min)) (?=\d+ (min|s)(?![\p{L}\d]))",
+        RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex BeforeUnit();
 }

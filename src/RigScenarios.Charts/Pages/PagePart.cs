@@ -41,5 +41,6 @@ public sealed record ScenarioPart(string Name, string Text) : PagePart;
 /// <summary>HTML made by this product's own code from escaped text. It goes into the page as it is.</summary>
 internal sealed record HtmlPart(string Html) : PagePart;
 
-/// <summary>The scripts that figures need, where a notebook asks for them; a page of our own has them in its head already.</summary>
+/// <summary>The scripts that figures need, where a notebook asks for them; a page of our own has them in its head
+/// already.</summary>
 internal sealed record ScriptPart : PagePart;

@@ -9,7 +9,8 @@ public static class PartHtml
     /// <summary>A part as HTML. A figure needs <see cref="ChartScript"/> once on the page before it.</summary>
     public static string Of(PagePart part) => part switch
     {
-        HeadingPart heading => string.Create(CultureInfo.InvariantCulture, $"<h{Math.Clamp(heading.Level, 2, 4)}>{HtmlText.Prose(heading.Text)}</h{Math.Clamp(heading.Level, 2, 4)}>\n"),
+        HeadingPart heading => string.Create(CultureInfo.InvariantCulture,
+            $"<h{Math.Clamp(heading.Level, 2, 4)}>{HtmlText.Prose(heading.Text)}</h{Math.Clamp(heading.Level, 2, 4)}>\n"),
         ProsePart prose => $"<p>{HtmlText.Prose(prose.Text)}</p>\n",
         AnswerPart answer => Answer(answer),
         TablePart table => Table(table.Table),
@@ -48,15 +49,19 @@ public static class PartHtml
     private static string Figure(Figure figure)
     {
         var slug = HtmlText.Escape(figure.Slug);
-        var html = new StringBuilder($"<figure class=\"rs-figure\"><div class=\"rs-figure-title\">{HtmlText.Prose(figure.Title)}</div>");
-        html.Append(CultureInfo.InvariantCulture, $"<div class=\"rs-chart\" data-figure=\"{slug}\" role=\"img\" aria-label=\"{HtmlText.Escape(figure.AlternativeText)}\" style=\"min-height:{figure.Height}px\"></div>");
+        var html = new StringBuilder($"<figure class=\"rs-figure\"><div "
+            + $"class=\"rs-figure-title\">{HtmlText.Prose(figure.Title)}</div>");
+        html.Append(CultureInfo.InvariantCulture,
+            $"<div class=\"rs-chart\" data-figure=\"{slug}\" role=\"img\" "
+                + $"aria-label=\"{HtmlText.Escape(figure.AlternativeText)}\" style=\"min-height:{figure.Height}px\"></div>");
         html.Append(CaptionOf(figure.Caption, figure.Cautions));
         html.Append($"<details class=\"rs-numbers\"><summary>The numbers</summary>{Table(figure.Data)}</details>");
         return html.Append($"<script>rigFigure(\"{slug}\", {figure.Specification});</script></figure>\n").ToString();
     }
 
     private static string Drawing(Drawing drawing) =>
-        $"<figure class=\"rs-figure rs-drawing\" data-drawing=\"{HtmlText.Escape(drawing.Slug)}\"><div class=\"rs-figure-title\">{HtmlText.Prose(drawing.Title)}</div>"
+        $"<figure class=\"rs-figure rs-drawing\" data-drawing=\"{HtmlText.Escape(drawing.Slug)}\"><div "
+            + $"class=\"rs-figure-title\">{HtmlText.Prose(drawing.Title)}</div>"
         + $"<div class=\"rs-sheet\">{drawing.Svg}{drawing.NarrowSvg}</div>{CaptionOf(drawing.Caption, drawing.Cautions)}"
         + $"<details class=\"rs-numbers\"><summary>The numbers</summary>{Table(drawing.Data)}</details></figure>\n";
 

@@ -12,7 +12,8 @@ internal static class AxisLayout
     /// <param name="axis">What it shows.</param>
     /// <param name="range">From where to where.</param>
     /// <param name="pixels">Its length, which decides how many numbers fit.</param>
-    /// <param name="isHorizontal">Horizontal axes carry their title; vertical ones have it above the panel, where it needs no tilted head.</param>
+    /// <param name="isHorizontal">Horizontal axes carry their title; vertical ones have it above the panel, where it needs no
+    /// tilted head.</param>
     public static Dictionary<string, object?> Members(ChartAxis axis, AxisRange range, double pixels, bool isHorizontal)
     {
         var members = new Dictionary<string, object?>
@@ -29,7 +30,8 @@ internal static class AxisLayout
             ["nticks"] = Math.Max(3, (int)(pixels / (isHorizontal ? 64 : 40))),
         };
         if (isHorizontal)
-            members["title"] = new { text = PlotlyText.Escape(axis.Label), standoff = 10, font = new { size = ChartStyle.FontSize } };
+            members["title"] = new { text = PlotlyText.Escape(axis.Label), standoff = 10,
+                font = new { size = ChartStyle.FontSize } };
         if (range.IsLogarithmic)
             members["type"] = "log";
         if (axis.Scale == AxisScale.Clock)

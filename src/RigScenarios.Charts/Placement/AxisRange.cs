@@ -7,14 +7,16 @@ internal sealed record AxisRange(double From, double To, bool IsLogarithmic)
 
     private const double Air = 0.12;
 
-    /// <summary>The range for these values: with some air where <paramref name="pad"/> is set, and never of zero length.</summary>
+    /// <summary>The range for these values: with some air where <paramref name="pad"/> is set, and never of zero
+    /// length.</summary>
     /// <param name="axis">What the author fixed goes before what the data say.</param>
     /// <param name="values">All values to be shown; those that are no finite number are passed over.</param>
     /// <param name="pad">Whether to go on to the next round number at both ends.</param>
     public static AxisRange For(ChartAxis axis, IEnumerable<double> values, bool pad)
     {
         var logarithmic = axis.Scale == AxisScale.Logarithmic;
-        var finite = values.Where(v => double.IsFinite(v) && (!logarithmic || v > 0)).Select(v => logarithmic ? Math.Log10(v) : v).ToList();
+        var finite = values.Where(v => double.IsFinite(v) && (!logarithmic || v > 0))
+            .Select(v => logarithmic ? Math.Log10(v) : v).ToList();
         if (axis.FromZero && !logarithmic)
             finite.Add(0);
         var (low, high) = finite.Count == 0 ? (0, 1) : (finite.Min(), finite.Max());

@@ -84,7 +84,8 @@ internal sealed class LabelPlacement
         return null;
     }
 
-    /// <summary>A label along a horizontal line at the given height: above or below it, at the first free place from the left.</summary>
+    /// <summary>A label along a horizontal line at the given height: above or below it, at the first free place from the
+    /// left.</summary>
     public PlacedLabel? AlongLine(string text, double y)
     {
         var (width, height) = (ChartStyle.TextWidth(text), TextHeight(text));

@@ -5,7 +5,8 @@ namespace RigScenarios.Charts.Placement;
 /// <summary>A name in one of the rows above a plot: where its text begins, in pixels, and in which row from below.</summary>
 internal sealed record NamePlace(double Left, int Row);
 
-/// <summary>Sets names above a plot in as many rows as they need: each as near as can be to what it names, none over another.</summary>
+/// <summary>Sets names above a plot in as many rows as they need: each as near as can be to what it names, none over
+/// another.</summary>
 internal static class NameRows
 {
     private const double Gap = 10;

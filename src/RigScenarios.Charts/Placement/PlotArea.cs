@@ -9,7 +9,8 @@ internal sealed record Box(double Left, double Top, double Right, double Bottom)
 
     public bool Contains(Box other) => other.Left >= Left && other.Right <= Right && other.Top >= Top && other.Bottom <= Bottom;
 
-    /// <summary>Whether the straight line between two points touches the rectangle (clipping after Liang and Barsky, 1984).</summary>
+    /// <summary>Whether the straight line between two points touches the rectangle (clipping after Liang and Barsky,
+    /// 1984).</summary>
     public bool IsCrossed((double X, double Y) a, (double X, double Y) b)
     {
         var (from, to) = (0.0, 1.0);

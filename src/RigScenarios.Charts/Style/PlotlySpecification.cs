@@ -4,7 +4,8 @@ using Plotly.NET;
 namespace RigScenarios.Charts.Style;
 
 /// <summary>Puts traces and a layout in the house style together to the JSON that plotly.js draws.</summary>
-/// <remarks>Built without Plotly.NET's defaults: their template costs 90 ms a chart and is process-wide, changeable state.</remarks>
+/// <remarks>Built without Plotly.NET's defaults: their template costs 90 ms a chart and is process-wide, changeable
+/// state.</remarks>
 internal sealed class PlotlySpecification(IEnumerable<Trace> traces)
 {
     private readonly IReadOnlyList<Trace> traces = [.. traces];
@@ -57,7 +58,8 @@ internal sealed class PlotlySpecification(IEnumerable<Trace> traces)
         var chart = GenericChart.combine(traces.Select(trace => GenericChart.ofTraceObject(false, trace)));
         chart = GenericChart.setConfig(config, GenericChart.setLayout(layout, chart));
         var wide = GenericChart.toJson(chart);
-        var narrow = JsonSerializer.Serialize(new { layout = narrowLayout, traces = narrowTraces, below = ChartStyle.NarrowBelow });
+        var narrow = JsonSerializer.Serialize(new { layout = narrowLayout, traces = narrowTraces,
+            below = ChartStyle.NarrowBelow });
         return $"{wide.TrimEnd()[..^1]},\"narrow\":{narrow}}}".Replace("<", "\\u003c");
     }
 
@@ -67,7 +69,8 @@ internal sealed class PlotlySpecification(IEnumerable<Trace> traces)
         house.SetProperty("font", new { family = ChartStyle.FontFamily, size = ChartStyle.FontSize, color = ChartStyle.Ink });
         house.SetProperty("paper_bgcolor", "#ffffff");
         house.SetProperty("plot_bgcolor", "#ffffff");
-        house.SetProperty("hoverlabel", new { bgcolor = "#ffffff", font = new { family = ChartStyle.FontFamily, color = ChartStyle.Ink } });
+        house.SetProperty("hoverlabel",
+            new { bgcolor = "#ffffff", font = new { family = ChartStyle.FontFamily, color = ChartStyle.Ink } });
         house.SetProperty("showlegend", false);
         return house;
     }

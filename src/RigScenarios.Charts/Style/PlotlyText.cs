@@ -9,7 +9,8 @@ internal static class PlotlyText
     /// <summary>How many characters of an escaped text are seen.</summary>
     public static int Length(string escaped) => escaped.Replace("&lt;", "<").Replace("&gt;", ">").Replace("&amp;", "&").Length;
 
-    /// <summary>The text in lines of at most so many characters, broken between words and joined for plotly.js; escaped.</summary>
+    /// <summary>The text in lines of at most so many characters, broken between words and joined for plotly.js;
+    /// escaped.</summary>
     public static string Wrap(string text, int characters)
     {
         var lines = new List<string>();

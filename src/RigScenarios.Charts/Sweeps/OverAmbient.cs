@@ -17,17 +17,21 @@ public static class OverAmbient
         ArgumentNullException.ThrowIfNull(table);
         var axis = SweepChartAxis.Of(SweepCaption.OnlyAxis(table, nameof(OverAmbient)));
         if (axis.Axis.QuantityUnit is not TemperatureUnit)
-            throw new ArgumentException($"The axis {table.Axes[0].Path} is no temperature; this chart is drawn over the air's temperature.", nameof(table));
+            throw new ArgumentException(
+                $"The axis {table.Axes[0].Path} is no temperature; this chart is drawn over the air's temperature.",
+                nameof(table));
         var results = table.Rows.Select(row => row.Result).ToList();
         return new LineChart
         {
             Slug = "over-ambient",
             Title = title,
             Caption = SweepCaption.Join(
-                "The band around the runtime is the most by which measured discharges differed there; where none was measured there is no band.",
+                "The band around the runtime is the most by which measured discharges differed there; where none was measured "
+                    + "there is no band.",
                 SweepCaption.OfRuntime(table.Rows),
                 "Delivered energy is that within the planned day."),
-            Cautions = [.. DayCautions.Of(results).Where(caution => caution != DayCautions.MakersTemperatures), DayCautions.MakersTemperatures],
+            Cautions = [.. DayCautions.Of(results).Where(caution => caution != DayCautions.MakersTemperatures),
+                DayCautions.MakersTemperatures],
             X = axis.Axis,
             Panels = [Runtime(table, axis), Delivered(table, axis)],
         }.ToFigure();
@@ -46,14 +50,16 @@ public static class OverAmbient
         };
         return new ChartPanel(axis, [line])
         {
-            Limits = SweepCaption.Planned(table.Rows) is { } planned ? [new LimitLine($"planned day: {TradeUnits.Text(planned)}", axis.Value(planned))] : [],
+            Limits = SweepCaption.Planned(table.Rows) is { } planned
+                ? [new LimitLine($"planned day: {TradeUnits.Text(planned)}", axis.Value(planned))] : [],
         };
     }
 
     private static ChartPanel Delivered(SweepTable table, SweepChartAxis x)
     {
         var axis = ChartAxis.Of("energy delivered", EnergyUnit.WattHour) with { FromZero = true };
-        return new ChartPanel(axis, [new ChartLine("energy", x.Values, [.. table.Rows.Select(row => axis.Value(row.Result.Delivered))])
+        return new ChartPanel(axis,
+            [new ChartLine("energy", x.Values, [.. table.Rows.Select(row => axis.Value(row.Result.Delivered))])
         {
             Kind = LineKind.CurveWithPoints,
             Look = 1,

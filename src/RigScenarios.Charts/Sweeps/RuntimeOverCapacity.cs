@@ -33,15 +33,18 @@ public static class RuntimeOverCapacity
             Caption = SweepCaption.Join(
                 "A steep piece of a curve is a battery that just carries over a break, in which next to nothing is drawn.",
                 SweepCaption.OfRuntime(rows),
-                "Only the battery's energy was changed: its mass and size stay those of the present part, and so do its voltage and its greatest current."),
+                "Only the battery's energy was changed: its mass and size stay those of the present part, and so do its "
+                    + "voltage and its greatest current."),
             Cautions = DayCautions.Of([.. rows.Select(row => row.Result)]),
             X = axes[0].Axis,
             Panels =
             [
                 new ChartPanel(runtime, [.. mixes.Select((mix, i) =>
-                    new ChartLine(mix.Name, axes[i].Values, [.. mix.Table.Rows.Select(row => runtime.Value(row.Result.Runtime))]))])
+                    new ChartLine(mix.Name, axes[i].Values,
+                        [.. mix.Table.Rows.Select(row => runtime.Value(row.Result.Runtime))]))])
                 {
-                    Limits = planned is { } day ? [new LimitLine($"planned day: {TradeUnits.Text(day)}", runtime.Value(day))] : [],
+                    Limits = planned is { } day ? [new LimitLine($"planned day: {TradeUnits.Text(day)}", runtime.Value(day))]
+                        : [],
                 },
             ],
         }.ToFigure();

@@ -14,20 +14,25 @@ internal static class SweepCaption
             sentences.Add("A runtime longer than the planned day counts the same day begun again.");
         var bounds = rows.Count(row => row.Result.RuntimeIsLowerBound);
         if (bounds > 0)
-            sentences.Add($"{bounds} of {rows.Count} runtimes are lower bounds: those runs were given up with the battery still going.");
+            sentences.Add($"{bounds} of {rows.Count} runtimes are lower bounds: those runs were given up with the battery "
+                + "still going.");
         return string.Join(' ', sentences);
     }
 
     /// <summary>The planned length, where it is the same in all rows; null where the sweep changes it.</summary>
     public static Duration? Planned(IReadOnlyList<SweepRow> rows) =>
-        rows.Count > 0 && rows.All(row => Math.Abs(row.Result.Planned.Seconds - rows[0].Result.Planned.Seconds) < 1) ? rows[0].Result.Planned : null;
+        rows.Count > 0 && rows.All(row => Math.Abs(row.Result.Planned.Seconds - rows[0].Result.Planned.Seconds) < 1)
+            ? rows[0].Result.Planned : null;
 
     /// <summary>The axis of a sweep with one.</summary>
     /// <exception cref="ArgumentException">The sweep has more.</exception>
     public static SweepAxis OnlyAxis(SweepTable table, string chart) => table.Axes.Count == 1
         ? table.Axes[0]
-        : throw new ArgumentException($"{chart} takes a sweep with one axis; this one has {table.Axes.Count}. A map of two axes is drawn by SweepHeatMap.", nameof(table));
+        : throw new ArgumentException(
+            $"{chart} takes a sweep with one axis; this one has {table.Axes.Count}. A map of two axes is drawn by SweepHeatMap.",
+            nameof(table));
 
     /// <summary>The sentences that are not empty, one after the other.</summary>
-    public static string Join(params IEnumerable<string> sentences) => string.Join(' ', sentences.Where(sentence => sentence.Length > 0));
+    public static string Join(params IEnumerable<string> sentences) =>
+        string.Join(' ', sentences.Where(sentence => sentence.Length > 0));
 }

@@ -5,7 +5,8 @@ using UnitsNet.Units;
 
 namespace RigScenarios.Charts.Sweeps;
 
-/// <summary>Any sweep as a picture: over temperature with its own chart, over one other field as a curve of the runtime, over two as a map.</summary>
+/// <summary>Any sweep as a picture: over temperature with its own chart, over one other field as a curve of the runtime, over two
+/// as a map.</summary>
 public static class SweepChart
 {
     /// <summary>The figure.</summary>
@@ -35,9 +36,12 @@ public static class SweepChart
             X = x.Axis,
             Panels =
             [
-                new ChartPanel(runtime, [new ChartLine("runtime", x.Values, [.. table.Rows.Select(row => runtime.Value(row.Result.Runtime))]) { Kind = LineKind.CurveWithPoints }])
+                new ChartPanel(runtime,
+                    [new ChartLine("runtime", x.Values,
+                    [.. table.Rows.Select(row => runtime.Value(row.Result.Runtime))]) { Kind = LineKind.CurveWithPoints }])
                 {
-                    Limits = SweepCaption.Planned(table.Rows) is { } planned ? [new LimitLine($"planned day: {TradeUnits.Text(planned)}", runtime.Value(planned))] : [],
+                    Limits = SweepCaption.Planned(table.Rows) is { } planned
+                        ? [new LimitLine($"planned day: {TradeUnits.Text(planned)}", runtime.Value(planned))] : [],
                 },
             ],
         }.ToFigure();

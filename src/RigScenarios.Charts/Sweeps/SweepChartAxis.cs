@@ -36,7 +36,8 @@ public sealed record SweepChartAxis(ChartAxis Axis, IReadOnlyList<double> Values
         ArgumentNullException.ThrowIfNull(axis);
         title ??= TitleOf(axis.Path);
         if (axis.Values.All(value => TryNumber(value, out _)))
-            return new SweepChartAxis(new ChartAxis(title), [.. axis.Values.Select(value => TryNumber(value, out var number) ? number : double.NaN)]);
+            return new SweepChartAxis(new ChartAxis(title),
+                [.. axis.Values.Select(value => TryNumber(value, out var number) ? number : double.NaN)]);
         foreach (var quantity in Quantities)
         {
             if (ReadAll(axis.Values, quantity) is { } read)
@@ -47,7 +48,8 @@ public sealed record SweepChartAxis(ChartAxis Axis, IReadOnlyList<double> Values
         }
 
         throw new ArgumentException(
-            $"The values of {axis.Path} ({string.Join(", ", axis.Values.Take(3))}, …) cannot be drawn: accepted are plain numbers, or quantities of one kind such as \"98 Wh\", \"150 Wh\".",
+            $"The values of {axis.Path} ({string.Join(", ", axis.Values.Take(3))}, …) cannot be drawn: accepted are plain "
+                + "numbers, or quantities of one kind such as \"98 Wh\", \"150 Wh\".",
             nameof(axis));
     }
 
@@ -56,9 +58,11 @@ public sealed record SweepChartAxis(ChartAxis Axis, IReadOnlyList<double> Values
     internal double Read(string text)
     {
         if (Axis.QuantityUnit is null)
-            return TryNumber(text, out var number) ? number : throw new ArgumentException($"\"{text}\" is no number for the axis \"{Axis.Title}\".", nameof(text));
+            return TryNumber(text, out var number) ? number
+                : throw new ArgumentException($"\"{text}\" is no number for the axis \"{Axis.Title}\".", nameof(text));
         var like = Quantities.First(quantity => quantity.Unit.GetType() == Axis.QuantityUnit.GetType());
-        return QuantityText.TryRead(text, like, "1 x", out var value, out var problem) ? Axis.Value(value) : throw new ArgumentException(problem, nameof(text));
+        return QuantityText.TryRead(text, like, "1 x", out var value, out var problem)
+            ? Axis.Value(value) : throw new ArgumentException(problem, nameof(text));
     }
 
     private static List<IQuantity>? ReadAll(IReadOnlyList<string> texts, IQuantity like)

@@ -5,7 +5,8 @@ using UnitsNet.Units;
 
 namespace RigScenarios.Charts.Sweeps;
 
-/// <summary>The runtime over two fields of a scenario as a map, with a line along which the planned day is just reached.</summary>
+/// <summary>The runtime over two fields of a scenario as a map, with a line along which the planned day is just
+/// reached.</summary>
 public static class SweepHeatMap
 {
     /// <summary>The figure: the sweep's first axis to the right, its second upwards.</summary>
@@ -15,7 +16,8 @@ public static class SweepHeatMap
     /// The present value on each axis, in the order of the axes and as the scenario file says it ("-8 °C", "190 Wh"), to be
     /// ringed; null marks none. It stands out best where it is one of the sweep's values.
     /// </param>
-    /// <exception cref="ArgumentException">The sweep does not have two axes, or a present value is not of its axis's kind.</exception>
+    /// <exception cref="ArgumentException">The sweep does not have two axes, or a present value is not of its axis's
+    /// kind.</exception>
     public static Figure Of(SweepTable table, string title, (string First, string Second)? present = null)
     {
         ArgumentNullException.ThrowIfNull(table);
@@ -50,7 +52,8 @@ public static class SweepHeatMap
         var cells = new Dictionary<(double X, double Y), double>();
         for (var i = 0; i < table.Rows.Count; i++)
             cells[(x.Values[i / y.Values.Count], y.Values[i % y.Values.Count])] = runtime.Value(table.Rows[i].Result.Runtime);
-        return [.. y.Values.Distinct().Order().Select(row => (IReadOnlyList<double>)[.. x.Values.Distinct().Order().Select(column => cells[(column, row)])])];
+        return [.. y.Values.Distinct().Order()
+            .Select(row => (IReadOnlyList<double>)[.. x.Values.Distinct().Order().Select(column => cells[(column, row)])])];
     }
 
     private static string Signed(string text) => text.Replace("-", Rounding.Minus, StringComparison.Ordinal);

@@ -20,7 +20,9 @@ public static class PackingTable
         }));
         return ChartTable.Of("who", "battery", "how many", "each", "where", "margin", "airline's approval").WithRows(rows) with
         {
-            Caption = $"{answer.Journey.Title}, {TravelWords.Day(answer.Journey.Date)}. {TravelWords.Edition(answer.Rules.Rules)}. No permission: ask the airline.{(answer.Rules.Warning is { } warning ? " " + warning : "")}",
+            Caption = $"{answer.Journey.Title}, {TravelWords.Day(answer.Journey.Date)}. "
+                + $"{TravelWords.Edition(answer.Rules.Rules)}. No permission: ask the "
+                    + $"airline.{(answer.Rules.Warning is { } warning ? " " + warning : "")}",
         };
     }
 }

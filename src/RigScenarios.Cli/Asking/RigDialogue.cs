@@ -20,7 +20,8 @@ internal sealed class RigDialogue(IAnsiConsole console, OrderedMap<Part> library
     private const string None = "None";
     private const int RowsShown = 12;
 
-    private readonly Dictionary<string, Part> parts = library.ToDictionary(item => item.Key, item => item.Value, StringComparer.Ordinal);
+    private readonly Dictionary<string, Part> parts = library.ToDictionary(item => item.Key, item => item.Value,
+        StringComparer.Ordinal);
     private readonly FigureQuestions figures = new(console);
 
     /// <summary>Asks everything and gives the scenario that the answers make.</summary>
@@ -30,8 +31,10 @@ internal sealed class RigDialogue(IAnsiConsole console, OrderedMap<Part> library
         var draft = RigDraft.Blank with { Title = await figures.FieldAsync("title", RigDraft.Blank.Title, cancellation) };
         foreach (var question in RigQuestions.Things.Where(question => question.Role is not RigRole.Regulator))
             draft = await ThingsAsync(draft, question, cancellation);
-        draft = draft with { Stance = await ChooseAsync(RigQuestions.Circumstances.First(question => question.Key == "stance"), Enum.GetValues<Builds.Stance>(), stance => ChoiceFormat<Builds.Stance>.Word(stance), cancellation) };
-        var day = await ChooseAsync(RigQuestions.Circumstances.First(question => question.Key == "blocks"), [.. TypicalDays.All], day => $"{day.Title}: {day.Sentence}", cancellation);
+        draft = draft with { Stance = await ChooseAsync(RigQuestions.Circumstances.First(question => question.Key == "stance"),
+            Enum.GetValues<Builds.Stance>(), stance => ChoiceFormat<Builds.Stance>.Word(stance), cancellation) };
+        var day = await ChooseAsync(RigQuestions.Circumstances.First(question => question.Key == "blocks"), [.. TypicalDays.All],
+            day => $"{day.Title}: {day.Sentence}", cancellation);
         draft = await figures.CircumstancesAsync(draft.With(day), cancellation);
         return await new WiringQuestions(console, library).SettleAsync(draft, cancellation);
     }
@@ -39,18 +42,21 @@ internal sealed class RigDialogue(IAnsiConsole console, OrderedMap<Part> library
     private async Task<RigDraft> ThingsAsync(RigDraft draft, RigQuestion question, CancellationToken cancellation)
     {
         var listed = library.Where(item => question.PartKinds.Contains(item.Value.Kind))
-            .OrderBy(item => question.PartKinds.Index().First(kind => kind.Item == item.Value.Kind).Index).Select(item => item.Key).ToList();
+            .OrderBy(item => question.PartKinds.Index().First(kind => kind.Item == item.Value.Kind).Index)
+                .Select(item => item.Key).ToList();
         Say(question);
         List<string> chosen;
         if (question.Many)
         {
-            var prompt = new MultiSelectionPrompt<string> { PageSize = RowsShown, WrapAround = true, Required = false, Converter = Row, InstructionsText = "[grey](space ticks one, enter goes on; nothing ticked means none)[/]" }
+            var prompt = new MultiSelectionPrompt<string> { PageSize = RowsShown, WrapAround = true, Required = false,
+                Converter = Row, InstructionsText = "[grey](space ticks one, enter goes on; nothing ticked means none)[/]" }
                 .Title(Markup.Escape(question.Label)).AddChoices(listed).AddChoices(NotListed);
             chosen = await prompt.ShowAsync(console, cancellation);
         }
         else
         {
-            var prompt = new SelectionPrompt<string> { PageSize = RowsShown, WrapAround = true, SearchEnabled = true, Converter = Row, SearchPlaceholderText = "[grey](type a few letters to search)[/]" }
+            var prompt = new SelectionPrompt<string> { PageSize = RowsShown, WrapAround = true, SearchEnabled = true,
+                Converter = Row, SearchPlaceholderText = "[grey](type a few letters to search)[/]" }
                 .Title(Markup.Escape(question.Label));
             // First, so that who only presses Enter has none of it and not the first of the list.
             if (!question.Required)
@@ -69,11 +75,14 @@ internal sealed class RigDialogue(IAnsiConsole console, OrderedMap<Part> library
         return draft;
     }
 
-    private Task<T> ChooseAsync<T>(RigQuestion question, IReadOnlyList<T> choices, Func<T, string> text, CancellationToken cancellation)
+    private Task<T> ChooseAsync<T>(RigQuestion question, IReadOnlyList<T> choices, Func<T, string> text,
+        CancellationToken cancellation)
         where T : notnull
     {
         Say(question);
-        return new SelectionPrompt<T> { WrapAround = true, Converter = choice => Markup.Escape(text(choice)) }.Title(Markup.Escape(question.Label)).AddChoices(choices).ShowAsync(console, cancellation);
+        return new SelectionPrompt<T> { WrapAround = true,
+            Converter = choice => Markup.Escape(text(choice)) }.Title(Markup.Escape(question.Label)).AddChoices(choices)
+            .ShowAsync(console, cancellation);
     }
 
     private void Say(RigQuestion question)
@@ -83,5 +92,6 @@ internal sealed class RigDialogue(IAnsiConsole console, OrderedMap<Part> library
         console.MarkupLineInterpolated($"[grey]{question.Help}[/]");
     }
 
-    private string Row(string id) => parts.TryGetValue(id, out var part) ? Markup.Escape($"{part.Name}  {PartInWords.Of(part)}") : Markup.Escape(id);
+    private string Row(string id) => parts.TryGetValue(id, out var part)
+        ? Markup.Escape($"{part.Name}  {PartInWords.Of(part)}") : Markup.Escape(id);
 }

@@ -22,14 +22,18 @@ internal sealed class WiringQuestions(IAnsiConsole console, OrderedMap<Part> lib
                 console.MarkupLineInterpolated($"[yellow]{problem.Problem}[/]");
             if (answer.Scenario is { } scenario)
             {
-                if (answer.Wiring.Count == 0 || await new ConfirmationPrompt("Is that how it is wired?") { DefaultValue = true }.ShowAsync(console, cancellation))
+                if (answer.Wiring.Count == 0
+                    || await new ConfirmationPrompt("Is that how it is wired?") { DefaultValue = true }.ShowAsync(console,
+                    cancellation))
                     return scenario;
                 draft = await ChangeAsync(draft, answer.Wiring, cancellation);
                 continue;
             }
-            var wrong = answer.Wiring.Where(line => errors.Exists(problem => problem.Path == $"things.{line.Thing}" || problem.Path.StartsWith($"things.{line.Thing}.", StringComparison.Ordinal))).ToList();
+            var wrong = answer.Wiring.Where(line => errors.Exists(problem => problem.Path == $"things.{line.Thing}"
+                || problem.Path.StartsWith($"things.{line.Thing}.", StringComparison.Ordinal))).ToList();
             if (wrong.Count == 0)
-                throw new ScenarioProblemsException(errors.Count > 0 ? errors : throw new InvalidOperationException("The answers make no scenario, and nothing says why."));
+                throw new ScenarioProblemsException(errors.Count > 0 ? errors
+                    : throw new InvalidOperationException("The answers make no scenario, and nothing says why."));
             draft = await ChangeAsync(draft, wrong, cancellation);
         }
     }
@@ -62,9 +66,11 @@ internal sealed class WiringQuestions(IAnsiConsole console, OrderedMap<Part> lib
             if (chosen.Value == TakeOff)
                 draft = draft with { Things = draft.Things.Without(line.Thing) };
             else if (own)
-                draft = draft with { Things = draft.Things.With(line.Thing, draft.Things[line.Thing] with { FedBy = chosen.Value }) };
+                draft = draft with { Things = draft.Things.With(line.Thing,
+                    draft.Things[line.Thing] with { FedBy = chosen.Value }) };
             else if (line.FedBy != chosen.Value && library.ContainsKey(line.Thing))
-                draft = draft with { Things = draft.Things.With(line.Thing, new DraftThing { Role = RigRole.Regulator, Part = line.Thing, FedBy = chosen.Value }) };
+                draft = draft with { Things = draft.Things.With(line.Thing,
+                    new DraftThing { Role = RigRole.Regulator, Part = line.Thing, FedBy = chosen.Value }) };
         }
         return draft;
     }

@@ -42,7 +42,9 @@ public sealed partial record Notebook
         Title = FindTitle();
         Sentence = shelf?["sentence"]?.GetValue<string>() ?? "";
         PictureFile = shelf?["picture"]?.GetValue<string>() is { } picture ? FindPicture(picture) : null;
-        Parameters = NotebookParameters.Read(path, cells.FirstOrDefault(cell => cell.Kind == CellKind.Code && cell.Tags.Contains(NotebookParameters.Tag)) is { } cell ? (cell.Number, cell.Text) : null);
+        Parameters = NotebookParameters.Read(path,
+            cells.FirstOrDefault(cell => cell.Kind == CellKind.Code && cell.Tags.Contains(NotebookParameters.Tag)) is { } cell
+            ? (cell.Number, cell.Text) : null);
     }
 
     /// <summary>The file, with its full path.</summary>
@@ -71,7 +73,8 @@ public sealed partial record Notebook
 
     /// <summary>Reads a notebook.</summary>
     /// <param name="path">An <c>.ipynb</c> file.</param>
-    /// <exception cref="NotebookInputException">There is no such file, or it is no notebook; the message says what and where.</exception>
+    /// <exception cref="NotebookInputException">There is no such file, or it is no notebook; the message says what and
+    /// where.</exception>
     public static Notebook Load(string path)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
@@ -82,13 +85,16 @@ public sealed partial record Notebook
         {
             var root = JsonNode.Parse(File.ReadAllText(full));
             if (root?["cells"] is not JsonArray cells || root["nbformat"]?.GetValue<int>() is not 4)
-                throw new NotebookInputException([$"{path}: this is no notebook: it needs \"nbformat\": 4 and a list \"cells\"."]);
+                throw new NotebookInputException(
+                    [$"{path}: this is no notebook: it needs \"nbformat\": 4 and a list \"cells\"."]);
             return new Notebook(
-                full, [.. cells.Select((cell, i) => ReadCell(cell ?? throw new FormatException("an empty one"), i + 1))], root["metadata"]?["rigscenarios"]);
+                full, [.. cells.Select((cell, i) => ReadCell(cell ?? throw new FormatException("an empty one"), i + 1))],
+                root["metadata"]?["rigscenarios"]);
         }
         catch (JsonException e)
         {
-            throw new NotebookInputException([$"{path}, line {e.LineNumber + 1}: the file is not readable as a notebook (its JSON is broken there)."]);
+            throw new NotebookInputException(
+                [$"{path}, line {e.LineNumber + 1}: the file is not readable as a notebook (its JSON is broken there)."]);
         }
         catch (Exception e) when (e is InvalidOperationException or FormatException)
         {
@@ -123,11 +129,13 @@ public sealed partial record Notebook
     {
         var folder = Path.GetDirectoryName(FilePath)! + Path.DirectorySeparatorChar;
         var full = Path.GetFullPath(name, folder);
-        return full.StartsWith(folder, StringComparison.Ordinal) && Path.GetExtension(full) is ".svg" or ".png" && new FileInfo(full) is { Exists: true, LinkTarget: null } ? full : null;
+        return full.StartsWith(folder, StringComparison.Ordinal) && Path.GetExtension(full) is ".svg" or ".png"
+            && new FileInfo(full) is { Exists: true, LinkTarget: null } ? full : null;
     }
 
     private string FindTitle() =>
-        Cells.Where(cell => cell.Kind == CellKind.Prose).Select(cell => Heading().Match(cell.Text)).FirstOrDefault(match => match.Success)
+        Cells.Where(cell => cell.Kind == CellKind.Prose).Select(cell => Heading().Match(cell.Text))
+            .FirstOrDefault(match => match.Success)
             ?.Groups["text"].Value.Trim() ?? Path.GetFileNameWithoutExtension(FilePath);
 
     private static string Nearest(string path)
@@ -135,7 +143,8 @@ public sealed partial record Notebook
         var folder = Path.GetDirectoryName(path)!;
         if (!Directory.Exists(folder))
             return "";
-        var names = Directory.EnumerateFiles(folder, "*.ipynb").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal).ToList();
+        var names = Directory.EnumerateFiles(folder, "*.ipynb").Select(file => Path.GetFileName(file))
+            .Order(StringComparer.Ordinal).ToList();
         return names.Count == 0 ? "" : $" In that folder: {string.Join(", ", names)}.";
     }
 

@@ -39,7 +39,8 @@ internal sealed class CellAssemblies(string folder) : AssemblyLoadContext("noteb
 
     private sealed class FileResolver(CellAssemblies assemblies, string folder) : MetadataReferenceResolver
     {
-        public override ImmutableArray<PortableExecutableReference> ResolveReference(string reference, string? baseFilePath, MetadataReferenceProperties properties)
+        public override ImmutableArray<PortableExecutableReference> ResolveReference(string reference, string? baseFilePath,
+            MetadataReferenceProperties properties)
         {
             var path = Path.GetFullPath(reference, folder);
             if (!File.Exists(path))

@@ -1,3 +1,4 @@
+using System.Reflection;
 using System.Text.RegularExpressions;
 using System.Text;
 using Microsoft.CodeAnalysis;
@@ -8,12 +9,14 @@ using RigScenarios.Notebooks.Documents;
 
 namespace RigScenarios.Notebooks.Engine;
 
-/// <summary>Compiles the cells of one notebook, each on top of those before it, as a notebook program does: top-level variables stay.</summary>
+/// <summary>Compiles the cells of one notebook, each on top of those before it, as a notebook program does: top-level variables
+/// stay.</summary>
 internal sealed partial class CellCompiler
 {
     /// <summary>What a notebook program imports by itself.</summary>
     private static readonly string[] UsualImports =
-        ["System", "System.IO", "System.Text", "System.Collections", "System.Collections.Generic", "System.Threading.Tasks", "System.Linq"];
+        ["System", "System.IO", "System.Text", "System.Collections", "System.Collections.Generic",
+            "System.Threading.Tasks", "System.Linq"];
 
     private static readonly CSharpParseOptions Script = new(LanguageVersion.Latest, kind: SourceCodeKind.Script);
 
@@ -27,8 +30,10 @@ internal sealed partial class CellCompiler
     {
         assemblies = new CellAssemblies(folder);
         options = new CSharpCompilationOptions(
-            OutputKind.DynamicallyLinkedLibrary, optimizationLevel: OptimizationLevel.Release, metadataReferenceResolver: assemblies.Resolver,
-            sourceReferenceResolver: new SourceFileResolver([], folder), assemblyIdentityComparer: DesktopAssemblyIdentityComparer.Default);
+            OutputKind.DynamicallyLinkedLibrary, optimizationLevel: OptimizationLevel.Release,
+            metadataReferenceResolver: assemblies.Resolver,
+            sourceReferenceResolver: new SourceFileResolver([], folder),
+            assemblyIdentityComparer: DesktopAssemblyIdentityComparer.Default);
     }
 
     /// <summary>Unloads what was compiled, once nobody runs it any more.</summary>
@@ -39,7 +44,8 @@ internal sealed partial class CellCompiler
     public CompiledCell Compile(NotebookCell cell, CancellationToken cancellation)
     {
         var code = WithoutLoadedReferences(cell.Text);
-        var tree = CSharpSyntaxTree.ParseText(SourceText.From(code, Encoding.UTF8), Script, CellError.FileName(cell.Number), cancellation);
+        var tree = CSharpSyntaxTree.ParseText(SourceText.From(code, Encoding.UTF8), Script,
+            CellError.FileName(cell.Number), cancellation);
         var imports = isStarted ? UsualImports.Concat(SessionImports.Namespaces) : UsualImports;
         isStarted |= cell.IsStart;
         var name = $"cell-{cell.Number}-{Guid.NewGuid():N}";
@@ -47,7 +53,9 @@ internal sealed partial class CellCompiler
             name, tree, CellAssemblies.References, options.WithUsings(imports), previous, typeof(object));
         using var program = new MemoryStream();
         using var symbols = new MemoryStream();
-        var emitted = compilation.Emit(program, symbols, options: new EmitOptions(debugInformationFormat: DebugInformationFormat.PortablePdb), cancellationToken: cancellation);
+        var emitted = compilation.Emit(program, symbols,
+            options: new EmitOptions(debugInformationFormat: DebugInformationFormat.PortablePdb),
+            cancellationToken: cancellation);
         var errors = emitted.Diagnostics.Where(diagnostic => diagnostic.Severity == DiagnosticSeverity.Error).ToList();
         if (errors.Count > 0)
             return new CompiledCell(cell, Error(errors), null, null, CellUses.Nothing);
@@ -59,7 +67,7 @@ internal sealed partial class CellCompiler
             return new CompiledCell(cell, null, null, null, uses);
         program.Position = symbols.Position = 0;
         var type = assemblies.LoadFromStream(program, symbols).GetType(entry.ContainingType.MetadataName, throwOnError: true)!;
-        var method = type.GetMethod(entry.MetadataName, System.Reflection.BindingFlags.Static | System.Reflection.BindingFlags.Public | System.Reflection.BindingFlags.NonPublic)!;
+        var method = type.GetMethod(entry.MetadataName, BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic)!;
         return new CompiledCell(cell, null, method.CreateDelegate<Func<object?[], Task<object?>>>(), type, uses);
     }
 
@@ -73,11 +81,13 @@ internal sealed partial class CellCompiler
     // A notebook names the library's file for a notebook program. Here the library is loaded already, and where it is installed
     // as a tool that file is not there at all. The line stays as a comment, so that line numbers hold.
     private static string WithoutLoadedReferences(string code) => FileReference().Replace(
-        code, match => File.Exists(Path.Combine(SessionImports.Folder, FileNameOf(match.Groups["path"].Value))) ? "// " + match.Value : match.Value);
+        code, match => File.Exists(Path.Combine(SessionImports.Folder, FileNameOf(match.Groups["path"].Value)))
+            ? "// " + match.Value : match.Value);
 
     // Written on one system, read on another: both kinds of separators count.
     private static string FileNameOf(string path) => path[(path.LastIndexOfAny(['/', '\\']) + 1)..];
 
-    [GeneratedRegex(@"^[ \t]*#r[ \t]+""(?<path>[^"":]+\.dll)""", RegexOptions.Multiline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^[ \t]*#r[ \t]+""(?<path>[^"":]+\.dll)""",
+        RegexOptions.Multiline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex FileReference();
 }

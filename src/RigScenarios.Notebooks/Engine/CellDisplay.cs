@@ -75,7 +75,8 @@ internal static class CellDisplay
 
     // The kernel's types stand in methods of their own: without a notebook program its assemblies are never loaded.
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static CancellationToken KernelCancellation() => KernelInvocationContext.Current?.CancellationToken ?? CancellationToken.None;
+    private static CancellationToken KernelCancellation() =>
+        KernelInvocationContext.Current?.CancellationToken ?? CancellationToken.None;
 
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static void StartKernel()
@@ -104,7 +105,8 @@ internal static class CellDisplay
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void RegisterInKernel<T>(Func<T, IEnumerable<PagePart>> parts) => RegisterParts(typeof(T), value => parts((T)value));
+    private static void RegisterInKernel<T>(Func<T, IEnumerable<PagePart>> parts) =>
+        RegisterParts(typeof(T), value => parts((T)value));
 
     private static void RegisterFormats()
     {

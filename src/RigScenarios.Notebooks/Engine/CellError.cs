@@ -21,7 +21,8 @@ internal sealed partial record CellError(int? Line, string Message)
     public static CellError OfException(Exception exception)
     {
         var cause = exception;
-        while (cause is TargetInvocationException or AggregateException { InnerExceptions.Count: 1 } or TypeInitializationException && cause.InnerException is { } inner)
+        while (cause is TargetInvocationException or AggregateException { InnerExceptions.Count: 1 }
+            or TypeInitializationException && cause.InnerException is { } inner)
             cause = inner;
         var line = new StackTrace(cause, fNeedFileInfo: true).GetFrames()
             .Where(frame => CellFile().IsMatch(frame.GetFileName() ?? ""))

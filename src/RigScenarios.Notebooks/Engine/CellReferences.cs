@@ -11,7 +11,8 @@ internal static class CellReferences
     /// <param name="model">The cell as the compiler understood it.</param>
     /// <param name="cellOfAssembly">Number of the cell that each earlier assembly was compiled from.</param>
     /// <param name="cancellation">Stops the search.</param>
-    public static CellUses Find(SemanticModel model, IReadOnlyDictionary<string, int> cellOfAssembly, CancellationToken cancellation)
+    public static CellUses Find(SemanticModel model, IReadOnlyDictionary<string, int> cellOfAssembly,
+        CancellationToken cancellation)
     {
         var (cells, reads, writes) = (new HashSet<int>(), new HashSet<(int, string)>(), new HashSet<(int, string)>());
         foreach (var name in model.SyntaxTree.GetRoot(cancellation).DescendantNodes().OfType<SimpleNameSyntax>())
@@ -42,10 +43,14 @@ internal static class CellReferences
         return target.Parent switch
         {
             AssignmentExpressionSyntax assignment => assignment.Left == target,
-            PrefixUnaryExpressionSyntax prefix => prefix.IsKind(SyntaxKind.PreIncrementExpression) || prefix.IsKind(SyntaxKind.PreDecrementExpression),
-            PostfixUnaryExpressionSyntax postfix => postfix.IsKind(SyntaxKind.PostIncrementExpression) || postfix.IsKind(SyntaxKind.PostDecrementExpression),
-            ArgumentSyntax { Parent: TupleExpressionSyntax { Parent: AssignmentExpressionSyntax assignment } tuple } => assignment.Left == tuple,
-            ArgumentSyntax argument => argument.RefOrOutKeyword.IsKind(SyntaxKind.RefKeyword) || argument.RefOrOutKeyword.IsKind(SyntaxKind.OutKeyword),
+            PrefixUnaryExpressionSyntax prefix => prefix.IsKind(SyntaxKind.PreIncrementExpression)
+                || prefix.IsKind(SyntaxKind.PreDecrementExpression),
+            PostfixUnaryExpressionSyntax postfix => postfix.IsKind(SyntaxKind.PostIncrementExpression)
+                || postfix.IsKind(SyntaxKind.PostDecrementExpression),
+            ArgumentSyntax { Parent: TupleExpressionSyntax { Parent: AssignmentExpressionSyntax assignment } tuple } =>
+                assignment.Left == tuple,
+            ArgumentSyntax argument => argument.RefOrOutKeyword.IsKind(SyntaxKind.RefKeyword)
+                || argument.RefOrOutKeyword.IsKind(SyntaxKind.OutKeyword),
             _ => false,
         };
     }

@@ -37,11 +37,14 @@ internal sealed class CellSession(IReadOnlyList<CompiledCell> cells, int? parame
     private readonly Dictionary<string, object> values = new(StringComparer.Ordinal);
 
     /// <summary>What the cells that ran showed last, in order.</summary>
-    public IReadOnlyList<CellRun> Shown => [.. cells.Where(cell => outputs.ContainsKey(cell.Cell.Number)).Select(cell => new CellRun(cell.Cell, outputs[cell.Cell.Number]))];
+    public IReadOnlyList<CellRun> Shown =>
+        [.. cells.Where(cell => outputs.ContainsKey(cell.Cell.Number))
+        .Select(cell => new CellRun(cell.Cell, outputs[cell.Cell.Number]))];
 
     /// <summary>Runs what is not up to date with the given values.</summary>
     /// <param name="given">Values of parameters; those that aren't named keep what the notebook says.</param>
-    /// <param name="wanted">Numbers of the cells that come first, with all that they rest on; none: all in the notebook's order.</param>
+    /// <param name="wanted">Numbers of the cells that come first, with all that they rest on; none: all in the notebook's
+    /// order.</param>
     /// <param name="reader">Told what happens.</param>
     /// <param name="cancellation">Stops between cells, and within one that watches it. What was not run is run next time.</param>
     /// <returns>The cells that were run, and the one that failed with its error.</returns>
@@ -52,7 +55,8 @@ internal sealed class CellSession(IReadOnlyList<CompiledCell> cells, int? parame
         MarkStale(given);
         var rerun = new List<int>();
         var first = First(wanted);
-        foreach (var cell in cells.Where(cell => stale.Contains(cell.Cell.Number)).OrderByDescending(cell => first.Contains(cell.Cell.Number)).ToList())
+        foreach (var cell in cells.Where(cell => stale.Contains(cell.Cell.Number))
+            .OrderByDescending(cell => first.Contains(cell.Cell.Number)).ToList())
         {
             if (rerun.Count > 0 && rerun.Count == first.Count)
             {
@@ -122,7 +126,8 @@ internal sealed class CellSession(IReadOnlyList<CompiledCell> cells, int? parame
     private void MarkStale(IReadOnlyDictionary<string, object> given)
     {
         var declared = cells.FirstOrDefault(cell => cell.Cell.Number == parametersCell);
-        var changed = given.Where(value => !values.TryGetValue(value.Key, out var before) || !before.Equals(value.Value)).Select(value => value.Key).ToList();
+        var changed = given.Where(value => !values.TryGetValue(value.Key, out var before) || !before.Equals(value.Value))
+            .Select(value => value.Key).ToList();
         foreach (var name in changed)
             values[name] = given[name];
         if (declared is null || stale.Contains(declared.Cell.Number))
@@ -151,19 +156,22 @@ internal sealed class CellSession(IReadOnlyList<CompiledCell> cells, int? parame
             {
                 if (stale.Contains(cell.Cell.Number))
                     stale.UnionWith(cell.Uses.Writes.Select(write => write.Cell));
-                else if (cell.Uses.Cells.Overlaps(stale.Where(number => number != parametersCell)) || ReadsWhatAnotherChanged(cell))
+                else if (cell.Uses.Cells.Overlaps(stale.Where(number => number != parametersCell))
+                    || ReadsWhatAnotherChanged(cell))
                     stale.Add(cell.Cell.Number);
             }
         }
     }
 
     private bool ReadsWhatAnotherChanged(CompiledCell reader) => cells.Any(other =>
-        other.Cell.Number < reader.Cell.Number && stale.Contains(other.Cell.Number) && other.Uses.Writes.Overlaps(reader.Uses.Reads));
+        other.Cell.Number < reader.Cell.Number && stale.Contains(other.Cell.Number)
+            && other.Uses.Writes.Overlaps(reader.Uses.Reads));
 
     // Values go straight into the cell's variables, typed: no text of theirs ever becomes code.
     private void Assign(CompiledCell declared)
     {
-        if (declared.Variables is null || slots.FirstOrDefault(slot => slot?.GetType() == declared.Variables) is not { } variables)
+        if (declared.Variables is null
+            || slots.FirstOrDefault(slot => slot?.GetType() == declared.Variables) is not { } variables)
             return;
         foreach (var (name, value) in values)
         {

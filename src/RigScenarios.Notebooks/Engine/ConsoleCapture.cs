@@ -3,7 +3,8 @@ using System.Text;
 namespace RigScenarios.Notebooks.Engine;
 
 /// <summary>
-/// While at least one capture is open, what a cell prints goes to its output; what anyone else prints goes to the console as before.
+/// While at least one capture is open, what a cell prints goes to its output; what anyone else prints goes to the console as
+/// before.
 /// </summary>
 internal sealed class ConsoleCapture : IDisposable
 {

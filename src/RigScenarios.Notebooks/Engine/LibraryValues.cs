@@ -12,12 +12,14 @@ using RigScenarios.Sweeps;
 
 namespace RigScenarios.Notebooks.Engine;
 
-/// <summary>How the library's own results are shown: a build, a day's result, a sweep or a chart as a picture, a scenario as a table.</summary>
+/// <summary>How the library's own results are shown: a build, a day's result, a sweep or a chart as a picture, a scenario as a
+/// table.</summary>
 internal static class LibraryValues
 {
     /// <summary>The types that have a picture or a table of their own, for programs that want to know beforehand.</summary>
     public static IReadOnlyList<Type> Types { get; } =
-        [typeof(Figure), typeof(Drawing), typeof(ChartTable), typeof(PagePart), typeof(DayResult), typeof(SweepTable), typeof(PoweredBuild), typeof(Build), typeof(BuildBalance), typeof(Scenario)];
+        [typeof(Figure), typeof(Drawing), typeof(ChartTable), typeof(PagePart), typeof(DayResult), typeof(SweepTable),
+            typeof(PoweredBuild), typeof(Build), typeof(BuildBalance), typeof(Scenario)];
 
     /// <summary>The parts that show a value; null for a value that is none of the library's results.</summary>
     public static IEnumerable<PagePart>? Parts(object value) => value switch
@@ -30,7 +32,8 @@ internal static class LibraryValues
         SweepTable table => [new FigurePart(SweepChart.Of(table))],
         PoweredBuild build => [new FigurePart(BuildChart.Of(build))],
         Build build => [new TablePart(BuildTable.Of(build))],
-        BuildBalance balance => [new AnswerPart(BalanceWords.Answer(balance), BalanceWords.Cautions(balance)), new DrawingPart(BuildDrawing.Of(balance))],
+        BuildBalance balance => [new AnswerPart(BalanceWords.Answer(balance), BalanceWords.Cautions(balance)),
+            new DrawingPart(BuildDrawing.Of(balance))],
         Scenario scenario => [new HeadingPart(scenario.Title, 3), new TablePart(BuildTable.Of(scenario))],
         _ => null,
     };

@@ -8,13 +8,15 @@ internal static class SessionImports
 {
     private static readonly string[] AssemblyNames =
     [
-        "RigScenarios", "RigScenarios.Charts", "RigScenarios.Notebooks", "UnitsNet", "MathNet.Numerics", "Plotly.NET", "DynamicObj", "FSharp.Core",
+        "RigScenarios", "RigScenarios.Charts", "RigScenarios.Notebooks", "UnitsNet", "MathNet.Numerics", "Plotly.NET",
+        "DynamicObj", "FSharp.Core",
     ];
 
     // By name alone: the class stands above the engine that serves it.
     private const string Session = $"{nameof(RigScenarios)}.{nameof(Notebooks)}.{nameof(NotebookSession)}";
 
-    // Looked up once and not for each cell that is compiled; not before it is asked for, for in Jupyter the library is loaded on the way.
+    // Looked up once and not for each cell that is compiled; not before it is asked for, for in Jupyter the library is loaded on
+    // the way.
     private static readonly Lazy<IReadOnlyList<string>> AllNamespaces = new(FindNamespaces);
 
     /// <summary>The library and what its public members speak of, as files beside this assembly.</summary>
@@ -30,7 +32,8 @@ internal static class SessionImports
     public static IReadOnlyList<string> Namespaces => AllNamespaces.Value;
 
     /// <summary>The same as using directives, for a notebook program.</summary>
-    public static string Usings => string.Concat(Namespaces.Select(name => $"using {(name == Session ? "static " : "")}{name};\n"));
+    public static string Usings =>
+        string.Concat(Namespaces.Select(name => $"using {(name == Session ? "static " : "")}{name};\n"));
 
     private static IReadOnlyList<string> FindNamespaces() =>
     [

@@ -25,7 +25,8 @@ internal sealed class ShownValues
             double number => Printed(Rounding.Text(number, 6)),
             bool yes => Printed(yes ? "true" : "false"),
             string text => Printed(text),
-            IEnumerable many and not IDictionary when LibraryValues.Parts(value) is null => Printed(string.Join(", ", many.Cast<object?>().Take(1000).Select(Text))),
+            IEnumerable many and not IDictionary when LibraryValues.Parts(value) is null =>
+                Printed(string.Join(", ", many.Cast<object?>().Take(1000).Select(Text))),
             _ => LibraryValues.Parts(value) ?? Printed(Text(value)),
         };
     }

@@ -17,7 +17,8 @@ public sealed class LiveNotebook : IDisposable
     private readonly CellCompiler compiler;
     private readonly ConsoleCapture capture = ConsoleCapture.Begin();
 
-    private LiveNotebook(Notebook notebook, CellCompiler compiler, IReadOnlyList<CompiledCell> cells, IReadOnlyList<ScenarioFolder> folders)
+    private LiveNotebook(Notebook notebook, CellCompiler compiler,
+        IReadOnlyList<CompiledCell> cells, IReadOnlyList<ScenarioFolder> folders)
     {
         Notebook = notebook;
         this.compiler = compiler;
@@ -28,7 +29,8 @@ public sealed class LiveNotebook : IDisposable
     /// <summary>The notebook as it was when it was compiled.</summary>
     public Notebook Notebook { get; }
 
-    /// <summary>The folders whose scenario files a reader may choose; none leaves the file names of the notebook as they are.</summary>
+    /// <summary>The folders whose scenario files a reader may choose; none leaves the file names of the notebook as they
+    /// are.</summary>
     public IReadOnlyList<ScenarioFolder> Folders { get; }
 
     internal IReadOnlyList<CompiledCell> Cells { get; }
@@ -38,7 +40,8 @@ public sealed class LiveNotebook : IDisposable
     /// <param name="folders">The folders whose scenario files a reader may choose.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OperationCanceledException">The work was cancelled.</exception>
-    public static Task<LiveNotebook> CompileAsync(Notebook notebook, IReadOnlyList<ScenarioFolder>? folders = null, CancellationToken cancellation = default)
+    public static Task<LiveNotebook> CompileAsync(Notebook notebook, IReadOnlyList<ScenarioFolder>? folders = null,
+        CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(notebook);
         return Task.Run(() => Compile(notebook, folders ?? [], cancellation), cancellation);

@@ -28,28 +28,37 @@ public sealed class LiveSession
     /// </summary>
     /// <param name="given">Values of parameters by name, as a person writes them; the others keep the notebook's value.</param>
     /// <param name="reader">Told what happens, in order.</param>
-    /// <param name="cancellation">Stops between cells, and within one that watches <see cref="NotebookSession.Cancellation"/>.</param>
-    /// <exception cref="NotebookInputException">A value is unknown, of the wrong kind or out of range; nothing was run.</exception>
+    /// <param name="cancellation">Stops between cells, and within one that watches
+    /// <see cref="NotebookSession.Cancellation"/>.</param>
+    /// <exception cref="NotebookInputException">A value is unknown, of the wrong kind or out of range; nothing was
+    /// run.</exception>
     /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
-    public Task<LiveRun> RunAsync(IReadOnlyDictionary<string, string> given, ILiveObserver reader, CancellationToken cancellation = default) =>
+    public Task<LiveRun> RunAsync(IReadOnlyDictionary<string, string> given, ILiveObserver reader,
+        CancellationToken cancellation = default) =>
         RunAsync(given, new HashSet<int>(), reader, cancellation);
 
-    /// <summary>The same, but the cells that are wanted most come first, with all that they rest on; then, after a moment, the others.</summary>
+    /// <summary>The same, but the cells that are wanted most come first, with all that they rest on; then, after a moment, the
+    /// others.</summary>
     /// <param name="given">Values of parameters by name, as a person writes them; the others keep the notebook's value.</param>
-    /// <param name="wanted">Numbers of the cells that are wanted most, such as those in the reader's sight; none: all in the notebook's order.</param>
+    /// <param name="wanted">Numbers of the cells that are wanted most, such as those in the reader's sight; none: all in the
+    /// notebook's order.</param>
     /// <param name="reader">Told what happens, in order.</param>
-    /// <param name="cancellation">Stops between cells, and within one that watches <see cref="NotebookSession.Cancellation"/>.</param>
-    /// <exception cref="NotebookInputException">A value is unknown, of the wrong kind or out of range; nothing was run.</exception>
+    /// <param name="cancellation">Stops between cells, and within one that watches
+    /// <see cref="NotebookSession.Cancellation"/>.</param>
+    /// <exception cref="NotebookInputException">A value is unknown, of the wrong kind or out of range; nothing was
+    /// run.</exception>
     /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
     public async Task<LiveRun> RunAsync(
-        IReadOnlyDictionary<string, string> given, IReadOnlySet<int> wanted, ILiveObserver reader, CancellationToken cancellation = default)
+        IReadOnlyDictionary<string, string> given, IReadOnlySet<int> wanted, ILiveObserver reader,
+        CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(given);
         ArgumentNullException.ThrowIfNull(wanted);
         ArgumentNullException.ThrowIfNull(reader);
         var watch = Stopwatch.StartNew();
         values = live.Notebook.Parameters.Resolve(given, new ParameterScope(live.Folders, scenarios, FallsBack: true));
-        reader.Parameters([.. values.Select(value => new LiveParameter(value.Parameter, Shown(value), scenarios.Choices(value.Parameter, values, live.Folders, Path.GetDirectoryName(live.Notebook.FilePath)!)))]);
+        reader.Parameters([.. values.Select(value => new LiveParameter(value.Parameter, Shown(value),
+            scenarios.Choices(value.Parameter, values, live.Folders, Path.GetDirectoryName(live.Notebook.FilePath)!)))]);
         var typed = values.ToDictionary(value => value.Parameter.Name, value => value.Typed, StringComparer.Ordinal);
         var (rerun, failed) = await session.RunAsync(typed, wanted, new Forwarding(reader, watch), cancellation);
         elapsed = watch.Elapsed;
@@ -61,7 +70,8 @@ public sealed class LiveSession
     public NotebookRun ToRun() => new(live.Notebook, values, session.Shown, failure, elapsed);
 
     private string Shown(ParameterValue value) => value.Parameter.Kind == ParameterKind.ScenarioFile
-        ? live.Folders.Select(folder => folder.ValueOf(Path.GetFullPath(value.Value, Path.GetDirectoryName(live.Notebook.FilePath)!))).FirstOrDefault(shown => shown is not null) ?? value.Value
+        ? live.Folders.Select(folder => folder.ValueOf(Path.GetFullPath(value.Value,
+            Path.GetDirectoryName(live.Notebook.FilePath)!))).FirstOrDefault(shown => shown is not null) ?? value.Value
         : value.Value;
 
     private sealed class Forwarding(ILiveObserver reader, Stopwatch watch) : ICellObserver

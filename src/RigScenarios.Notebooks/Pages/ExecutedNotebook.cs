@@ -8,7 +8,8 @@ using RigScenarios.Notebooks.Engine;
 
 namespace RigScenarios.Notebooks.Pages;
 
-/// <summary>A run as a notebook file with its outputs in it, for those who go on in a notebook program. The original stays as it is.</summary>
+/// <summary>A run as a notebook file with its outputs in it, for those who go on in a notebook program. The original stays as it
+/// is.</summary>
 public static class ExecutedNotebook
 {
     private static readonly JsonSerializerOptions Readable = new()
@@ -34,7 +35,8 @@ public static class ExecutedNotebook
 
         var given = run.Parameters.Where(value => value.IsGiven).ToList();
         if (run.Notebook.Parameters.Cell is { } number && given.Count > 0)
-            cells.Insert(number, Injected(given.Select(value => $"{value.Parameter.Name} = {value.Parameter.Literal(value.Value)};")));
+            cells.Insert(number, Injected(given.Select(value => $"{value.Parameter.Name} = "
+                + $"{value.Parameter.Literal(value.Value)};")));
         return root.ToJsonString(Readable) + "\n";
     }
 

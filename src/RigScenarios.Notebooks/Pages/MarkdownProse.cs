@@ -4,7 +4,8 @@ using Markdig.Syntax.Inlines;
 
 namespace RigScenarios.Notebooks.Pages;
 
-/// <summary>A notebook's text cells as HTML. Raw HTML in them stays text, and nothing in them makes the page fetch anything.</summary>
+/// <summary>A notebook's text cells as HTML. Raw HTML in them stays text, and nothing in them makes the page fetch
+/// anything.</summary>
 internal static class MarkdownProse
 {
     private static readonly MarkdownPipeline Pipeline =
@@ -14,7 +15,8 @@ internal static class MarkdownProse
 
     /// <param name="markdown">The text of a cell.</param>
     /// <param name="folder">The notebook's folder: pictures lie relative to it and are put into the page.</param>
-    /// <param name="addressOf">The address of another notebook's page by that notebook's path without ending; null for a file beside this page.</param>
+    /// <param name="addressOf">The address of another notebook's page by that notebook's path without ending; null for a file
+    /// beside this page.</param>
     public static string ToHtml(string markdown, string folder, Func<string, string>? addressOf = null)
     {
         addressOf ??= name => name + ".html";
@@ -38,7 +40,8 @@ internal static class MarkdownProse
         if (Uri.TryCreate(url, UriKind.Absolute, out var absolute) && !url.StartsWith('/'))
             return PlainSchemes.Contains(absolute.Scheme) ? url : "#";
         var end = url.IndexOf('#') is >= 0 and var hash ? hash : url.Length;
-        return url[..end].EndsWith(".ipynb", StringComparison.OrdinalIgnoreCase) ? addressOf(url[..(end - ".ipynb".Length)]) + url[end..] : url;
+        return url[..end].EndsWith(".ipynb", StringComparison.OrdinalIgnoreCase)
+            ? addressOf(url[..(end - ".ipynb".Length)]) + url[end..] : url;
     }
 
     private static void Embed(LinkInline image, string folder, Func<string, string> addressOf)

@@ -5,7 +5,8 @@ using RigScenarios.Notebooks.Parameters;
 
 namespace RigScenarios.Notebooks.Pages;
 
-/// <summary>A run of a notebook as one self-contained page: prose, what it was made with, answers and charts; the code folded away.</summary>
+/// <summary>A run of a notebook as one self-contained page: prose, what it was made with, answers and charts; the code folded
+/// away.</summary>
 public static class NotebookPage
 {
     /// <summary>The page of a run. Of a run that failed, the page of what there is, and why it stopped.</summary>
@@ -28,7 +29,8 @@ public static class NotebookPage
         return new ChartPage
         {
             Title = run.Notebook.Title,
-            ShowsTitle = !run.Notebook.Cells.Any(cell => cell.Kind == CellKind.Prose && cell.Text.Split('\n').Any(line => line.StartsWith("# ", StringComparison.Ordinal))),
+            ShowsTitle = !run.Notebook.Cells.Any(cell => cell.Kind == CellKind.Prose
+                && cell.Text.Split('\n').Any(line => line.StartsWith("# ", StringComparison.Ordinal))),
             Parts = parts,
             Footer = $"Made from the notebook {run.Notebook.FileName}. The page is complete in itself and works with no network.",
         };
@@ -41,20 +43,25 @@ public static class NotebookPage
         foreach (var output in run.Cells.FirstOrDefault(r => r.Cell.Number == cell.Number)?.Outputs ?? [])
             yield return output;
         if (!cell.IsStart)
-            yield return new HtmlPart($"<details class=\"rs-code\"><summary>Code (cell {cell.Number})</summary><pre><code>{HtmlText.Escape(cell.Text.TrimEnd())}</code></pre></details>\n");
+            yield return new HtmlPart(
+                $"<details class=\"rs-code\"><summary>Code (cell "
+                    + $"{cell.Number})</summary><pre><code>{HtmlText.Escape(cell.Text.TrimEnd())}</code></pre></details>\n");
     }
 
     private static string ParameterTable(IReadOnlyList<ParameterValue> values)
     {
         var hasGiven = values.Any(value => value.IsGiven);
-        var html = new StringBuilder("<div class=\"rs-table rs-parameters\"><table><caption>This page was made with</caption><tbody>");
+        var html = new StringBuilder("<div class=\"rs-table rs-parameters\"><table><caption>This page was made "
+            + "with</caption><tbody>");
         foreach (var value in values)
         {
             var parameter = value.Parameter;
-            html.Append($"<tr{(value.IsGiven ? " class=\"rs-changed\"" : "")}><td>{HtmlText.Escape(Capital(parameter.Label))}</td>");
+            html.Append(
+                $"<tr{(value.IsGiven ? " class=\"rs-changed\"" : "")}><td>{HtmlText.Escape(Capital(parameter.Label))}</td>");
             html.Append($"<td class=\"rs-number\">{HtmlText.Prose(Shown(value.Value, parameter))}</td>");
             if (hasGiven)
-                html.Append($"<td>{(value.IsGiven ? $"instead of {HtmlText.Prose(Shown(parameter.Default, parameter))}" : "")}</td>");
+                html.Append(
+                    $"<td>{(value.IsGiven ? $"instead of {HtmlText.Prose(Shown(parameter.Default, parameter))}" : "")}</td>");
             html.Append("</tr>");
         }
 

@@ -33,11 +33,13 @@ public enum ParameterKind
     /// <summary>A part that a scenario can use, of one kind.</summary>
     Part,
 
-    /// <summary>Things of a build that were moved along their mounts, as in "plate -160 mm; pad -150 mm"; empty for none.</summary>
+    /// <summary>Things of a build that were moved along their mounts, as in "plate -160 mm; pad -150 mm"; empty for
+    /// none.</summary>
     Places,
 }
 
-/// <summary>A parameter of a notebook: what the cell tagged <c>parameters</c> declares, and what its comment says of it.</summary>
+/// <summary>A parameter of a notebook: what the cell tagged <c>parameters</c> declares, and what its comment says of
+/// it.</summary>
 public sealed record NotebookParameter
 {
     /// <summary>The variable's name.</summary>
@@ -64,7 +66,8 @@ public sealed record NotebookParameter
     /// <summary>The only texts taken, or empty where any text is.</summary>
     public IReadOnlyList<string> Choices { get; init; } = [];
 
-    /// <summary>For a build, a day or a part: the parameter that names the scenario file; for places the one that names the build; otherwise empty.</summary>
+    /// <summary>For a build, a day or a part: the parameter that names the scenario file; for places the one that names the
+    /// build; otherwise empty.</summary>
     public string Of { get; init; } = "";
 
     /// <summary>For a part: its kind, as in parts files ("battery"); otherwise empty.</summary>
@@ -93,7 +96,8 @@ public sealed record NotebookParameter
                 ParameterKind.WholeNumber => "a whole number",
                 _ => "a number",
             };
-            return string.Join(", ", new[] { what + (Unit.Length > 0 ? $" in {Unit}" : ""), range }.Where(part => part.Length > 0));
+            return string.Join(", ", new[] { what + (Unit.Length > 0 ? $" in {Unit}" : ""),
+                range }.Where(part => part.Length > 0));
         }
     }
 
@@ -115,12 +119,14 @@ public sealed record NotebookParameter
                 };
             case ParameterKind.Text:
                 var choice = Choices.FirstOrDefault(c => c.Equals(given.Trim(), StringComparison.OrdinalIgnoreCase));
-                return Choices.Count == 0 || choice is not null ? (choice ?? given, null) : Refuse($"\"{given}\" is not one of the choices");
+                return Choices.Count == 0 || choice is not null
+                    ? (choice ?? given, null) : Refuse($"\"{given}\" is not one of the choices");
             case ParameterKind.Date:
                 return DateOnly.TryParseExact(text, "yyyy-M-d", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
                     ? (date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), null)
                     : Refuse($"\"{given}\" is no date");
-            case ParameterKind.ScenarioFile or ParameterKind.Build or ParameterKind.Day or ParameterKind.Part or ParameterKind.Places:
+            case ParameterKind.ScenarioFile or ParameterKind.Build or ParameterKind.Day or ParameterKind.Part
+                or ParameterKind.Places:
                 // Whether there is such a one is known only with the scenario at hand.
                 return (text, null);
             default:
@@ -131,8 +137,10 @@ public sealed record NotebookParameter
     /// <summary>A value, read before, as C# writes it.</summary>
     internal string Literal(string value) => Kind switch
     {
-        ParameterKind.Date => $"new DateOnly({value.Replace("-0", "-", StringComparison.Ordinal).Replace("-", ", ", StringComparison.Ordinal)})",
-        ParameterKind.Text or ParameterKind.ScenarioFile or ParameterKind.Build or ParameterKind.Day or ParameterKind.Part or ParameterKind.Places =>
+        ParameterKind.Date =>
+            $"new DateOnly({value.Replace("-0", "-", StringComparison.Ordinal).Replace("-", ", ", StringComparison.Ordinal)})",
+        ParameterKind.Text or ParameterKind.ScenarioFile or ParameterKind.Build or ParameterKind.Day or ParameterKind.Part
+            or ParameterKind.Places =>
             Microsoft.CodeAnalysis.CSharp.SymbolDisplay.FormatLiteral(value, quote: true),
         _ => value + LiteralSuffix,
     };
@@ -159,9 +167,11 @@ public sealed record NotebookParameter
     }
 
     /// <summary>Why a value is not taken, with what is accepted instead.</summary>
-    internal (string? Value, string? Problem) Refuse(string why) => (null, $"{Name}: {why}. Expected ({Label}): {Accepted}; for example {Name}={Example}.");
+    internal (string? Value, string? Problem) Refuse(string why) =>
+        (null, $"{Name}: {why}. Expected ({Label}): {Accepted}; for example {Name}={Example}.");
 
-    private string Example => Kind == ParameterKind.Places && Default.Length == 0 ? "\"plate -160 mm\"" : Default.Contains(' ') ? $"\"{Default}\"" : Default;
+    private string Example => Kind == ParameterKind.Places && Default.Length == 0 ? "\"plate -160 mm\"" : Default.Contains(' ')
+        ? $"\"{Default}\"" : Default;
 
     private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
 }

@@ -34,9 +34,11 @@ public sealed class NotebookParameters
         var place = Path.GetDirectoryName(path)!;
         if (cell is not { } declared)
             return new NotebookParameters(place, null, []);
-        var root = CSharpSyntaxTree.ParseText(declared.Text, new CSharpParseOptions(kind: SourceCodeKind.Script)).GetCompilationUnitRoot();
+        var root = CSharpSyntaxTree.ParseText(declared.Text, new CSharpParseOptions(kind: SourceCodeKind.Script))
+            .GetCompilationUnitRoot();
         var declarations = root.Members.OfType<FieldDeclarationSyntax>().Where(field => field.Declaration.Variables.Count == 1);
-        return new NotebookParameters(place, declared.Number, [.. declarations.Select(ReadDeclaration).OfType<NotebookParameter>()]);
+        return new NotebookParameters(place, declared.Number,
+            [.. declarations.Select(ReadDeclaration).OfType<NotebookParameter>()]);
     }
 
     /// <summary>
@@ -66,7 +68,8 @@ public sealed class NotebookParameters
                 problems.Add(problem);
         }
 
-        var values = All.Select(p => new ParameterValue(p, read.GetValueOrDefault(p.Name, p.Default), read.ContainsKey(p.Name))).ToList();
+        var values = All.Select(p => new ParameterValue(p, read.GetValueOrDefault(p.Name, p.Default), read.ContainsKey(p.Name)))
+            .ToList();
         problems.AddRange(scope.Settle(values, folder));
         return problems.Count > 0 ? throw new NotebookInputException(problems) : values;
     }
@@ -86,7 +89,8 @@ public sealed class NotebookParameters
         var variable = field.Declaration.Variables[0];
         if (variable.Initializer?.Value is not { } value || Kind(field.Declaration.Type, value) is not { } kind)
             return null;
-        var comment = field.GetTrailingTrivia().FirstOrDefault(trivia => trivia.IsKind(SyntaxKind.SingleLineCommentTrivia)).ToString();
+        var comment = field.GetTrailingTrivia().FirstOrDefault(trivia => trivia.IsKind(SyntaxKind.SingleLineCommentTrivia))
+            .ToString();
         var type = field.Declaration.Type.ToString();
         return ParameterComment.Read(comment.TrimStart('/').Trim(), kind).Apply(new NotebookParameter
         {
@@ -104,7 +108,8 @@ public sealed class NotebookParameters
     // new(2026, 2, 14) or new DateOnly(2026, 2, 14)
     private static string? DateOf(ExpressionSyntax value) =>
         value is BaseObjectCreationExpressionSyntax { ArgumentList.Arguments: { Count: 3 } arguments }
-        && arguments.Select(argument => argument.Expression).OfType<LiteralExpressionSyntax>().Select(literal => literal.Token.Value).OfType<int>().ToList() is [var year, var month, var day]
+        && arguments.Select(argument => argument.Expression).OfType<LiteralExpressionSyntax>()
+            .Select(literal => literal.Token.Value).OfType<int>().ToList() is [var year, var month, var day]
             ? FormattableString.Invariant($"{year:0000}-{month:00}-{day:00}")
             : null;
 

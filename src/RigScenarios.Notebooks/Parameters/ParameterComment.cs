@@ -6,9 +6,11 @@ namespace RigScenarios.Notebooks.Parameters;
 /// <summary>
 /// The comment behind a parameter: <c>// what it is, unit, low to high</c> for a number, <c>// what it is, one of a | b | c</c>
 /// for a text, <c>// what it is, a scenario file</c>, <c>// what it is, a build of scenario</c> (or a day, or a kind of part) for
-/// a text that names one, <c>// what was moved, places of build</c> for a text that says where things of a build sit. Unit and range may be missing.
+/// a text that names one, <c>// what was moved, places of build</c> for a text that says where things of a build sit. Unit and
+/// range may be missing.
 /// </summary>
-internal sealed partial record ParameterComment(string Label, string Unit, double? Minimum, double? Maximum, IReadOnlyList<string> Choices)
+internal sealed partial record ParameterComment(string Label, string Unit, double? Minimum, double? Maximum,
+    IReadOnlyList<string> Choices)
 {
     private ParameterKind? NamedKind { get; init; }
 
@@ -70,9 +72,11 @@ internal sealed partial record ParameterComment(string Label, string Unit, doubl
 
     private static double Number(string text) => double.Parse(text.Replace('−', '-'), CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"^(an? (scenario file|(?<what>[a-z-]+) of (?<of>\w+))|(?<places>places) of (?<of>\w+))$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^(an? (scenario file|(?<what>[a-z-]+) of (?<of>\w+))|(?<places>places) of (?<of>\w+))$",
+        RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Named();
 
-    [GeneratedRegex(@"^(?<low>[-−]?\d+(\.\d+)?)\s+to\s+(?<high>[-−]?\d+(\.\d+)?)$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^(?<low>[-−]?\d+(\.\d+)?)\s+to\s+(?<high>[-−]?\d+(\.\d+)?)$", RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 1000)]
     private static partial Regex Range();
 }

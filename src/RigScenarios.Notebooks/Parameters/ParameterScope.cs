@@ -48,13 +48,16 @@ internal sealed record ParameterScope(IReadOnlyList<ScenarioFolder> Folders, Sce
         var path = Folders.Select(given => given.PathOf(value.Value)).FirstOrDefault(found => found is not null);
         // From a command line a file is named as seen from where the command was given, or as the notebook itself would.
         if (path is null && Folders.Count == 0)
-            path = new[] { Path.GetFullPath(value.Value), Path.GetFullPath(value.Value, folder) }.FirstOrDefault(System.IO.File.Exists);
+            path = new[] { Path.GetFullPath(value.Value),
+                Path.GetFullPath(value.Value, folder) }.FirstOrDefault(System.IO.File.Exists);
         // The notebook's own file may lie outside of what a page offers.
         if (path is null && value.Value == value.Parameter.Default)
             return value;
         if (path is null)
         {
-            problems.Add(value.Parameter.Refuse($"there is no scenario file \"{value.Value}\"{(Folders.Count > 0 ? " in the folders of this page" : "")}").Problem!);
+            problems.Add(value.Parameter
+                .Refuse($"there is no scenario file "
+                    + $"\"{value.Value}\"{(Folders.Count > 0 ? " in the folders of this page" : "")}").Problem!);
             return value;
         }
 
@@ -70,12 +73,15 @@ internal sealed record ParameterScope(IReadOnlyList<ScenarioFolder> Folders, Sce
             return value;
         if (FallsBack || !value.IsGiven)
             return value with { Value = choices[0].Value };
-        var nearest = NearestName.To(value.Value, choices.Select(choice => choice.Value)) is { } near ? $" Did you mean \"{near}\"?" : "";
-        problems.Add($"{value.Parameter.Name}: the scenario has no \"{value.Value}\".{nearest} Expected ({value.Parameter.Label}): one of {string.Join(" | ", choices.Select(choice => choice.Value))}.");
+        var nearest = NearestName.To(value.Value, choices.Select(choice => choice.Value)) is { } near
+            ? $" Did you mean \"{near}\"?" : "";
+        problems.Add($"{value.Parameter.Name}: the scenario has no \"{value.Value}\".{nearest} Expected "
+            + $"({value.Parameter.Label}): one of {string.Join(" | ", choices.Select(choice => choice.Value))}.");
         return value;
     }
 
-    /// <summary>What another build has no place for is forgotten where values fall back; a mistake in a given text is told.</summary>
+    /// <summary>What another build has no place for is forgotten where values fall back; a mistake in a given text is
+    /// told.</summary>
     private ParameterValue Places(ParameterValue value, List<ParameterValue> all, string folder, List<string> problems)
     {
         if (Scenarios.BuildOf(value.Parameter, all, folder) is not { } owner)
@@ -87,11 +93,14 @@ internal sealed record ParameterScope(IReadOnlyList<ScenarioFolder> Folders, Sce
         {
             var slides = MovedPlaces.Of(owner.Scenario, owner.Build).Select(part => part.Name).ToHashSet(StringComparer.Ordinal);
             if (found.All(problem => !slides.Contains(problem.Path)))
-                return value with { Value = MovedPlaces.Text(MovedPlaces.Read(value.Value).Where(thing => slides.Contains(thing.Key))) };
+                return value with { Value = MovedPlaces.Text(MovedPlaces.Read(value.Value)
+                    .Where(thing => slides.Contains(thing.Key))) };
         }
 
-        problems.AddRange(found.Select(problem => $"{value.Parameter.Name}: {(problem.Path.Length > 0 ? $"{problem.Path}: " : "")}{problem.Problem}"
-            + $"{(problem.Nearest is { } near ? $" Did you mean \"{near}\"?" : "")} Expected ({value.Parameter.Label}): {problem.Accepted}."));
+        problems.AddRange(found.Select(problem => $"{value.Parameter.Name}: "
+            + $"{(problem.Path.Length > 0 ? $"{problem.Path}: " : "")}{problem.Problem}"
+            + $"{(problem.Nearest is { } near ? $" Did you mean \"{near}\"?" : "")} Expected ({value.Parameter.Label}): "
+                + $"{problem.Accepted}."));
         return value;
     }
 }

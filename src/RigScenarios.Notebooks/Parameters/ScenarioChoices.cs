@@ -6,10 +6,12 @@ using RigScenarios.Scenarios;
 
 namespace RigScenarios.Notebooks.Parameters;
 
-/// <summary>Scenario files as choices: which there are, and which builds, days and parts each has. A file is read again when it changed.</summary>
+/// <summary>Scenario files as choices: which there are, and which builds, days and parts each has. A file is read again when it
+/// changed.</summary>
 internal sealed class ScenarioChoices
 {
-    private readonly Dictionary<string, (DateTime Written, Scenario? Scenario, string? Problem)> read = new(StringComparer.Ordinal);
+    private readonly Dictionary<string,
+    (DateTime Written, Scenario? Scenario, string? Problem)> read = new(StringComparer.Ordinal);
 
     /// <summary>A scenario by its file, seen from the notebook's folder; or why it can't be used.</summary>
     public (Scenario? Scenario, string? Problem) Read(string path, string folder)
@@ -21,7 +23,8 @@ internal sealed class ScenarioChoices
             var (scenario, problems) = ScenarioFile.TryRead(full);
             var errors = problems.Where(problem => problem.Severity == Severity.Error).ToList();
             known = read[full] = (written, scenario, scenario is not null ? null
-                : $"{Path.GetFileName(full)} can't be used yet: {errors[0] with { File = Path.GetFileName(full) }}{(errors.Count > 1 ? $" ({errors.Count - 1} more)" : "")}");
+                : $"{Path.GetFileName(full)} can't be used yet: "
+                    + (errors[0] with { File = Path.GetFileName(full) }) + (errors.Count > 1 ? $" ({errors.Count - 1} more)" : ""));
         }
 
         return (known.Scenario, known.Problem);
@@ -38,23 +41,32 @@ internal sealed class ScenarioChoices
             case ParameterKind.ScenarioFile:
                 return [.. folders.SelectMany(given => given.Files())];
             case ParameterKind.Build or ParameterKind.Day or ParameterKind.Part:
-                var owner = values.FirstOrDefault(value => value.Parameter.Name == parameter.Of && value.Parameter.Kind == ParameterKind.ScenarioFile);
+                var owner = values.FirstOrDefault(value => value.Parameter.Name == parameter.Of
+                    && value.Parameter.Kind == ParameterKind.ScenarioFile);
                 return owner is not null && Read(owner.Value, folder).Scenario is { } scenario ? Of(scenario, parameter) : [];
             case ParameterKind.Places:
                 return BuildOf(parameter, values, folder) is { } chosen
-                    ? [.. MovedPlaces.Of(chosen.Scenario, chosen.Build).Select(part => new ParameterChoice(part.Name, part.Title, "") { Stretch = new(part.Range.Least.Millimeters, part.Range.Greatest.Millimeters, part.At.Millimeters) })]
+                    ? [.. MovedPlaces.Of(chosen.Scenario, chosen.Build)
+                        .Select(part => new ParameterChoice(part.Name, part.Title,
+                        "") { Stretch = new(part.Range.Least.Millimeters, part.Range.Greatest.Millimeters,
+                        part.At.Millimeters) })]
                     : [];
             default:
                 return [];
         }
     }
 
-    /// <summary>The scenario and the build whose things a parameter moves; null where either is not to be had, or nothing of the build has a place.</summary>
-    public (Scenario Scenario, string Build)? BuildOf(NotebookParameter places, IReadOnlyList<ParameterValue> values, string folder)
+    /// <summary>The scenario and the build whose things a parameter moves; null where either is not to be had, or nothing of the
+    /// build has a place.</summary>
+    public (Scenario Scenario, string Build)? BuildOf(NotebookParameter places,
+        IReadOnlyList<ParameterValue> values, string folder)
     {
-        var build = values.FirstOrDefault(value => value.Parameter.Name == places.Of && value.Parameter.Kind == ParameterKind.Build);
-        var file = values.FirstOrDefault(value => value.Parameter.Name == build?.Parameter.Of && value.Parameter.Kind == ParameterKind.ScenarioFile);
-        if (build is null || file is null || Read(file.Value, folder).Scenario is not { } scenario || !scenario.Builds.ContainsKey(build.Value))
+        var build = values.FirstOrDefault(value => value.Parameter.Name == places.Of
+            && value.Parameter.Kind == ParameterKind.Build);
+        var file = values.FirstOrDefault(value => value.Parameter.Name == build?.Parameter.Of
+            && value.Parameter.Kind == ParameterKind.ScenarioFile);
+        if (build is null || file is null || Read(file.Value, folder).Scenario is not { } scenario
+            || !scenario.Builds.ContainsKey(build.Value))
             return null;
         try
         {
@@ -70,7 +82,8 @@ internal sealed class ScenarioChoices
 
     private static IReadOnlyList<ParameterChoice> Of(Scenario scenario, NotebookParameter parameter) => parameter.Kind switch
     {
-        ParameterKind.Build => [.. scenario.Builds.Select(build => new ParameterChoice(build.Key, build.Value.Title ?? build.Key, ""))],
+        ParameterKind.Build =>
+            [.. scenario.Builds.Select(build => new ParameterChoice(build.Key, build.Value.Title ?? build.Key, ""))],
         ParameterKind.Day => [.. scenario.Days.Select(day => new ParameterChoice(day.Key, day.Value.Title ?? day.Key, ""))],
         _ =>
         [

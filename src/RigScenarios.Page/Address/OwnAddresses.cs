@@ -16,7 +16,8 @@ internal sealed class OwnAddresses
     {
         Port = port;
         Network = network;
-        hosts = new HashSet<string>([$"127.0.0.1:{port}", $"localhost:{port}", $"[::1]:{port}", .. network.Select(host => $"{host}:{port}")], StringComparer.OrdinalIgnoreCase);
+        hosts = new HashSet<string>([$"127.0.0.1:{port}", $"localhost:{port}", $"[::1]:{port}",
+            .. network.Select(host => $"{host}:{port}")], StringComparer.OrdinalIgnoreCase);
     }
 
     public int Port { get; }
@@ -29,13 +30,16 @@ internal sealed class OwnAddresses
     /// <summary>Whether a <c>Host</c> header names this server.</summary>
     public bool IsHost(string host) => hosts.Contains(host);
 
-    /// <summary>Whether an <c>Origin</c> header is that of a page of this server, opened under the same host as the request.</summary>
-    public bool IsOrigin(string origin, string host) => IsHost(host) && origin.Equals($"http://{host}", StringComparison.OrdinalIgnoreCase);
+    /// <summary>Whether an <c>Origin</c> header is that of a page of this server, opened under the same host as the
+    /// request.</summary>
+    public bool IsOrigin(string origin, string host) =>
+        IsHost(host) && origin.Equals($"http://{host}", StringComparison.OrdinalIgnoreCase);
 
     private static IReadOnlyList<string> OnNetworks() =>
     [
         .. NetworkInterface.GetAllNetworkInterfaces()
-            .Where(network => network.OperationalStatus == OperationalStatus.Up && network.NetworkInterfaceType != NetworkInterfaceType.Loopback)
+            .Where(network => network.OperationalStatus == OperationalStatus.Up
+                && network.NetworkInterfaceType != NetworkInterfaceType.Loopback)
             .SelectMany(network => network.GetIPProperties().UnicastAddresses)
             .Select(unicast => unicast.Address)
             .Where(address => !IPAddress.IsLoopback(address) && !address.IsIPv6LinkLocal)

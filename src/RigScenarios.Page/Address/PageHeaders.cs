@@ -6,11 +6,13 @@ namespace RigScenarios.Page.Address;
 internal static class PageHeaders
 {
     private const string ContentPolicy =
-        "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:; connect-src 'self'; "
+        "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:; connect-src "
+            + "'self'; "
         + "font-src 'self'; form-action 'none'; base-uri 'none'; frame-ancestors 'none'";
 
     // A picture is a document of its own when it is opened alone: then nothing in it may run.
-    private const string PictureContentPolicy = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; sandbox; frame-ancestors 'none'";
+    private const string PictureContentPolicy =
+        "default-src 'none'; style-src 'unsafe-inline'; img-src data:; sandbox; frame-ancestors 'none'";
 
     /// <summary>Sees to it that the answer carries them, whoever writes it.</summary>
     public static void AddTo(HttpContext context) => context.Response.OnStarting(() =>
@@ -26,7 +28,8 @@ internal static class PageHeaders
     });
 
     /// <summary>Marks the answer as a picture that may run nothing.</summary>
-    public static void ForPicture(HttpContext context) => context.Response.Headers["Content-Security-Policy"] = PictureContentPolicy;
+    public static void ForPicture(HttpContext context) =>
+        context.Response.Headers["Content-Security-Policy"] = PictureContentPolicy;
 
     /// <summary>Marks the answer as one that the browser may keep, if it asks each time whether it is still the same.</summary>
     public static void MayBeKept(HttpContext context) => context.Response.Headers["Cache-Control"] = "private, no-cache";

@@ -25,10 +25,12 @@ internal sealed class RequestGate(OwnAddresses addresses, AccessToken token)
     {
         var request = context.Request;
         if (!(HttpMethods.IsGet(request.Method) || HttpMethods.IsPost(request.Method) || HttpMethods.IsPut(request.Method)))
-            throw new ProblemException(StatusCodes.Status405MethodNotAllowed, $"This server doesn't know the method \"{Short(request.Method)}\".");
+            throw new ProblemException(StatusCodes.Status405MethodNotAllowed,
+                $"This server doesn't know the method \"{Short(request.Method)}\".");
         var host = request.Headers.Host.ToString();
         if (!addresses.IsHost(host))
-            throw new ProblemException(StatusCodes.Status403Forbidden, $"This server isn't called \"{Short(host)}\". Use the address that it printed when it was started.");
+            throw new ProblemException(StatusCodes.Status403Forbidden,
+                $"This server isn't called \"{Short(host)}\". Use the address that it printed when it was started.");
         if (HttpMethods.IsGet(request.Method) && request.Query.ContainsKey(TokenField))
         {
             if (!token.Is(request.Query[TokenField]))
@@ -42,13 +44,16 @@ internal sealed class RequestGate(OwnAddresses addresses, AccessToken token)
         return true;
     }
 
-    private const string NoKey = "This page opens with the address that was printed when it was started, the one with \"token=\" in it. "
+    private const string NoKey =
+        "This page opens with the address that was printed when it was started, the one with \"token=\" in it. "
         + "Each start has a new one: look in the window where \"rigscenarios open\" runs.";
 
     private void Welcome(HttpContext context)
     {
-        context.Response.Cookies.Append(cookieName, cookie.Text, new CookieOptions { HttpOnly = true, SameSite = SameSiteMode.Strict, Path = "/", IsEssential = true });
-        var rest = new QueryBuilder(context.Request.Query.Where(field => field.Key != TokenField).SelectMany(field => field.Value, (field, value) => KeyValuePair.Create(field.Key, value ?? "")));
+        context.Response.Cookies.Append(cookieName, cookie.Text,
+            new CookieOptions { HttpOnly = true, SameSite = SameSiteMode.Strict, Path = "/", IsEssential = true });
+        var rest = new QueryBuilder(context.Request.Query.Where(field => field.Key != TokenField)
+            .SelectMany(field => field.Value, (field, value) => KeyValuePair.Create(field.Key, value ?? "")));
         // One slash in front: with two, a browser would take the path for the name of another server.
         var path = "/" + context.Request.Path.ToUriComponent().TrimStart('/', '\\');
         context.Response.StatusCode = StatusCodes.Status303SeeOther;
@@ -60,11 +65,13 @@ internal sealed class RequestGate(OwnAddresses addresses, AccessToken token)
         var origin = request.Headers.Origin.ToString();
         var changes = !HttpMethods.IsGet(request.Method) || IsUpgrade(request);
         if ((changes || origin.Length > 0) && !addresses.IsOrigin(origin, host))
-            throw new ProblemException(StatusCodes.Status403Forbidden, "This was asked from a page of another site. Only pages of this server may do that.");
+            throw new ProblemException(StatusCodes.Status403Forbidden,
+                "This was asked from a page of another site. Only pages of this server may do that.");
         var site = request.Headers["Sec-Fetch-Site"].ToString();
         // "none" is a person who typed the address or opened a bookmark; nothing that changes comes that way.
         if (site.Length > 0 && site != "same-origin" && (changes || (request.Path.StartsWithSegments("/api") && site != "none")))
-            throw new ProblemException(StatusCodes.Status403Forbidden, "This was asked from a page of another site. Only pages of this server may do that.");
+            throw new ProblemException(StatusCodes.Status403Forbidden,
+                "This was asked from a page of another site. Only pages of this server may do that.");
     }
 
     private static bool IsUpgrade(HttpRequest request) =>

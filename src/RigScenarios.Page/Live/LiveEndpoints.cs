@@ -33,14 +33,16 @@ internal sealed class LiveEndpoints(NotebookShelf shelf, PageSockets pages, RunW
         await pages.ServeAsync(context, limits.LargestMessageBytes, json => NotebookJson.Write(json, notebook), async left =>
         {
             var live = await reading.Live.WaitAsync(left);
-            return Versions.ToDictionary(name => name, _ => (Func<RunWork>)(() => new NotebookRuns(live).RunAsync), StringComparer.Ordinal);
+            return Versions.ToDictionary(name => name, _ => (Func<RunWork>)(() => new NotebookRuns(live).RunAsync),
+                StringComparer.Ordinal);
         });
     }
 
     private async Task PageAsync(HttpContext context)
     {
         var notebook = Found((string)context.GetRouteValue("notebook")!);
-        var values = context.Request.Query.ToDictionary(field => field.Key, field => field.Value.ToString(), StringComparer.Ordinal);
+        var values = context.Request.Query.ToDictionary(field => field.Key, field => field.Value.ToString(),
+            StringComparer.Ordinal);
         using var reading = shelf.Open(notebook.Name);
         var live = await reading.Live.WaitAsync(context.RequestAborted);
         var session = live.OpenSession();
@@ -53,7 +55,8 @@ internal sealed class LiveEndpoints(NotebookShelf shelf, PageSockets pages, RunW
     private Notebook Found(string name) =>
         shelf.Find(name) ?? throw new ProblemException(StatusCodes.Status404NotFound, "There is no such notebook on the shelf.");
 
-    private static string FileName(string name) => string.Concat(name.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
+    private static string FileName(string name) =>
+        string.Concat(name.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
 
     /// <summary>Nobody watches while a page is made to be kept.</summary>
     private sealed class Nobody : ILiveObserver

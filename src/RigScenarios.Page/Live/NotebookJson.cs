@@ -14,7 +14,8 @@ internal static class NotebookJson
         json.WriteString("name", notebook.Name);
         json.WriteString("title", notebook.Title);
         json.WriteStartArray("cells");
-        foreach (var cell in notebook.Cells.Where(cell => cell is { Kind: CellKind.Prose or CellKind.Code, IsForNotebookPrograms: false }))
+        foreach (var cell in notebook.Cells.Where(cell => cell is { Kind: CellKind.Prose or CellKind.Code,
+            IsForNotebookPrograms: false }))
             WriteCell(json, cell, notebook);
         json.WriteEndArray();
         json.WriteStartArray("parameters");
@@ -70,7 +71,8 @@ internal static class NotebookJson
         json.WriteStartObject();
         json.WriteString("name", parameter.Name);
         json.WriteString("label", parameter.Label);
-        json.WriteString("kind", parameter is { Kind: ParameterKind.Text, Choices.Count: > 0 } ? "choice" : JsonNamingPolicy.KebabCaseLower.ConvertName(parameter.Kind.ToString()));
+        json.WriteString("kind", parameter is { Kind: ParameterKind.Text, Choices.Count: > 0 } ? "choice"
+            : JsonNamingPolicy.KebabCaseLower.ConvertName(parameter.Kind.ToString()));
         json.WriteString("unit", parameter.Unit);
         json.WriteString("of", parameter.Of);
         WriteNumber(json, "minimum", parameter.Minimum);

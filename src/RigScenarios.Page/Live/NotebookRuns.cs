@@ -52,8 +52,10 @@ internal sealed class NotebookRuns(LiveNotebook notebook)
     // Messages of parameters begin with the parameter's name.
     private Problem OfParameter(string text)
     {
-        var name = notebook.Notebook.Parameters.All.FirstOrDefault(parameter => text.StartsWith(parameter.Name + ":", StringComparison.Ordinal));
-        return name is null ? new Problem(text) : new Problem(text[(name.Name.Length + 1)..].TrimStart(), name.Name, name.Accepted);
+        var name = notebook.Notebook.Parameters.All
+            .FirstOrDefault(parameter => text.StartsWith(parameter.Name + ":", StringComparison.Ordinal));
+        return name is null ? new Problem(text) : new Problem(text[(name.Name.Length + 1)..].TrimStart(),
+            name.Name, name.Accepted);
     }
 
     // Values of parameters by name, as a person writes them. Texts, and never code: the notebook reads each by its declared kind.
@@ -68,7 +70,8 @@ internal sealed class NotebookRuns(LiveNotebook notebook)
         {
             var text = RequestJson.NeededText(given, value.Name);
             if (values.Count >= MostValues || value.Name.Length > LongestValue || text.Length > LongestValue)
-                throw Refused("values", "These are more or longer values than any notebook has.", $"at most {MostValues} values of at most {LongestValue} characters");
+                throw Refused("values", "These are more or longer values than any notebook has.",
+                    $"at most {MostValues} values of at most {LongestValue} characters");
             values[value.Name] = text;
         }
         return values;
@@ -76,7 +79,8 @@ internal sealed class NotebookRuns(LiveNotebook notebook)
 
     private static HashSet<int> InSight(JsonElement json) =>
         json.TryGetProperty("inSight", out var cells) && cells.ValueKind == JsonValueKind.Array
-            ? [.. cells.EnumerateArray().Where(cell => cell.ValueKind == JsonValueKind.Number).Select(cell => cell.TryGetInt32(out var number) ? number : 0)]
+            ? [.. cells.EnumerateArray().Where(cell => cell.ValueKind == JsonValueKind.Number)
+                .Select(cell => cell.TryGetInt32(out var number) ? number : 0)]
             : [];
 
     private static ProblemException Refused(string path, string text, string accepted) =>

@@ -44,8 +44,10 @@ internal sealed class FileEndpoints(RigFiles files, RunWatch watch, PageLimits l
     private async Task SaveAsync(HttpContext context)
     {
         var json = await RequestJson.ReadAsync(context, limits.LargestFileBytes);
-        var saved = files.Write((string)context.GetRouteValue("name")!, RequestJson.NeededText(json, "text"), RequestJson.Text(json, "version"), RequestJson.Flag(json, "replace"));
-        await PageJson.WriteAsync(context, new { id = saved.Id, version = saved.Version, problems = files.Check(saved.Text, saved.Id).Problems });
+        var saved = files.Write((string)context.GetRouteValue("name")!, RequestJson.NeededText(json, "text"),
+            RequestJson.Text(json, "version"), RequestJson.Flag(json, "replace"));
+        await PageJson.WriteAsync(context,
+            new { id = saved.Id, version = saved.Version, problems = files.Check(saved.Text, saved.Id).Problems });
     }
 
     private async Task CheckAsync(HttpContext context)
@@ -53,26 +55,31 @@ internal sealed class FileEndpoints(RigFiles files, RunWatch watch, PageLimits l
         var json = await RequestJson.ReadAsync(context, limits.LargestFileBytes);
         var (text, file) = (RequestJson.NeededText(json, "text"), RequestJson.Text(json, "file"));
         var (scenario, problems) = files.Check(text, file);
-        var answers = scenario is null ? [] : await watch.RunAsync(cancellation => Task.FromResult(Answers(scenario, cancellation)), context.RequestAborted);
+        var answers = scenario is null
+            ? [] : await watch.RunAsync(cancellation => Task.FromResult(Answers(scenario, cancellation)), context.RequestAborted);
         await PageJson.WriteAsync(context, new { problems, answers });
     }
 
     private async Task HelpAsync(HttpContext context)
     {
         var json = await RequestJson.ReadAsync(context, limits.LargestFileBytes);
-        var help = FieldHelp.At(RequestJson.NeededText(json, "text"), RequestJson.NeededCount(json, "line"), RequestJson.NeededCount(json, "column"));
+        var help = FieldHelp.At(RequestJson.NeededText(json, "text"), RequestJson.NeededCount(json, "line"),
+            RequestJson.NeededCount(json, "column"));
         await PageJson.WriteAsync(context, new
         {
             path = help.Path,
             about = help.About,
             accepted = help.Accepted,
-            fields = help.Fields.Select(field => new { key = field.Key, about = field.About, accepted = field.Accepted, required = field.Required, present = field.Present }),
+            fields = help.Fields.Select(field => new { key = field.Key, about = field.About, accepted = field.Accepted,
+                required = field.Required, present = field.Present }),
         });
     }
 
     private static IReadOnlyList<object> Answers(Scenario scenario, CancellationToken cancellation) =>
     [
-        .. scenario.Builds.Keys.SelectMany(build => scenario.Days.Keys.Select(day => (build, day))).Take(MostAnswers).Select(pair =>
-            new { pair.build, pair.day, text = DayWords.Answer(ScenarioRun.Run(scenario, pair.build, pair.day, DayRunOptions.EndOnly, cancellation)) }),
+        .. scenario.Builds.Keys.SelectMany(build => scenario.Days.Keys.Select(day => (build, day)))
+            .Take(MostAnswers).Select(pair =>
+            new { pair.build, pair.day,
+                text = DayWords.Answer(ScenarioRun.Run(scenario, pair.build, pair.day, DayRunOptions.EndOnly, cancellation)) }),
     ];
 }

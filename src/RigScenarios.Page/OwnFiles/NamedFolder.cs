@@ -9,7 +9,8 @@ namespace RigScenarios.Page.OwnFiles;
 internal sealed class NamedFolder(string folder)
 {
     /// <summary>What a name may be, for messages.</summary>
-    public const string Accepted = "letters, digits, spaces, dots, hyphens and underscores, at most 80, ending in .yaml; such as my-rig.yaml";
+    public const string Accepted =
+        "letters, digits, spaces, dots, hyphens and underscores, at most 80, ending in .yaml; such as my-rig.yaml";
 
     private const int Most = 500;
 
@@ -18,13 +19,15 @@ internal sealed class NamedFolder(string folder)
     /// <summary>The names of the files, in order.</summary>
     public IReadOnlyList<string> Names() =>
     [
-        .. Directory.EnumerateFiles(folder).Select(file => Path.GetFileName(file)).Where(name => IsName(name) && Holds(name)).Order(StringComparer.OrdinalIgnoreCase).Take(Most),
+        .. Directory.EnumerateFiles(folder).Select(file => Path.GetFileName(file)).Where(name => IsName(name) && Holds(name))
+            .Order(StringComparer.OrdinalIgnoreCase).Take(Most),
     ];
 
     /// <summary>The full path of a file that is there; null for any other name.</summary>
     public string? Find(string name) => IsName(name) && Holds(name) ? Path.Combine(folder, name) : null;
 
-    /// <summary>The full path for a file to be written; null if the name is no name, or taken by something that isn't such a file.</summary>
+    /// <summary>The full path for a file to be written; null if the name is no name, or taken by something that isn't such a
+    /// file.</summary>
     public string? Place(string name)
     {
         if (!IsName(name))
@@ -44,7 +47,8 @@ internal sealed class NamedFolder(string folder)
             return false;
         try
         {
-            return file.LinkTarget is null || (file.ResolveLinkTarget(returnFinalTarget: true) is FileInfo { Exists: true } end && RealPath.Of(end.DirectoryName!) == realFolder);
+            return file.LinkTarget is null || (file.ResolveLinkTarget(returnFinalTarget: true) is FileInfo { Exists: true } end
+                && RealPath.Of(end.DirectoryName!) == realFolder);
         }
         catch (IOException)
         {

@@ -23,11 +23,13 @@ internal sealed class PartsReach(params IReadOnlyList<string> folders)
         var known = before is null ? [] : ScenarioFile.PartsFrom(before);
         return
         [
-            .. names.Select((name, i) => (name, i)).Where(item => !known.Contains(item.name) && !IsWithin(item.name, Path.GetDirectoryName(path)!))
+            .. names.Select((name, i) => (name, i)).Where(item => !known.Contains(item.name)
+                && !IsWithin(item.name, Path.GetDirectoryName(path)!))
                 .Select(item => new Problem(
                     $"The parts \"{item.name}\" lie outside of the folders that this page may read.",
                     $"parts-from.{item.i + 1}",
-                    "parts files in the folder of your rigs, or those that came with the program; others can be named in a text editor, outside of this page")),
+                    "parts files in the folder of your rigs, or those that came with the program; others can be named in a "
+                        + "text editor, outside of this page")),
         ];
     }
 
@@ -38,7 +40,8 @@ internal sealed class PartsReach(params IReadOnlyList<string> folders)
             var path = RealPath.Of(Path.GetFullPath(name, folder));
             return real.Any(given => RealPath.IsInside(path, given));
         }
-        catch (Exception exception) when (exception is ArgumentException or IOException or UnauthorizedAccessException or NotSupportedException)
+        catch (Exception exception) when (exception is ArgumentException or IOException or UnauthorizedAccessException
+            or NotSupportedException)
         {
             return false;
         }

@@ -12,6 +12,7 @@ internal static class PathFrom
     public static string Of(string folder, string path)
     {
         var relative = Path.GetRelativePath(folder, path).Replace('\\', '/');
-        return Path.IsPathRooted(relative) || relative.StartsWith(TooHigh, StringComparison.Ordinal) ? path.Replace('\\', '/') : relative;
+        return Path.IsPathRooted(relative) || relative.StartsWith(TooHigh, StringComparison.Ordinal)
+            ? path.Replace('\\', '/') : relative;
     }
 }

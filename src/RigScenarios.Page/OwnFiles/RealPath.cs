@@ -11,14 +11,16 @@ internal static class RealPath
 
     /// <summary>Whether a path is a folder or lies somewhere inside it. Both are real paths.</summary>
     public static bool IsInside(string path, string folder) =>
-        path == folder || path.StartsWith(Path.EndsInDirectorySeparator(folder) ? folder : folder + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+        path == folder || path.StartsWith(Path.EndsInDirectorySeparator(folder) ? folder : folder + Path.DirectorySeparatorChar,
+            StringComparison.Ordinal);
 
     private static string Of(string path, int depth)
     {
         if (depth > MostLinks)
             throw new IOException("The path leads through a circle of links.");
         var real = Path.GetPathRoot(path)!;
-        foreach (var step in Path.GetFullPath(path)[real.Length..].Split(Path.DirectorySeparatorChar, StringSplitOptions.RemoveEmptyEntries))
+        foreach (var step in Path.GetFullPath(path)[real.Length..]
+            .Split(Path.DirectorySeparatorChar, StringSplitOptions.RemoveEmptyEntries))
         {
             var next = new FileInfo(Path.Combine(real, step));
             real = next.LinkTarget is { } target ? Of(Path.GetFullPath(target, real), depth + 1) : next.FullName;

@@ -29,7 +29,8 @@ internal sealed class RigFiles(PageOptions options)
     public string OwnFolder => options.RigFolder;
 
     /// <summary>The folders whose files a notebook may be asked about.</summary>
-    public IReadOnlyList<ScenarioFolder> Folders { get; } = [new(Own, options.RigFolder), new(Samples, Path.Combine(options.DataFolder, "scenarios"))];
+    public IReadOnlyList<ScenarioFolder> Folders { get; } = [new(Own, options.RigFolder),
+        new(Samples, Path.Combine(options.DataFolder, "scenarios"))];
 
     /// <summary>The folder of own files as a person would write it.</summary>
     public string ShownFolder
@@ -37,12 +38,14 @@ internal sealed class RigFiles(PageOptions options)
         get
         {
             var home = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile);
-            return home.Length > 1 && options.RigFolder.StartsWith(home + Path.DirectorySeparatorChar, StringComparison.Ordinal) ? "~" + options.RigFolder[home.Length..] : options.RigFolder;
+            return home.Length > 1 && options.RigFolder.StartsWith(home + Path.DirectorySeparatorChar, StringComparison.Ordinal)
+                ? "~" + options.RigFolder[home.Length..] : options.RigFolder;
         }
     }
 
     /// <summary>All scenario files: own ones first.</summary>
-    public IEnumerable<RigFile> All(CancellationToken cancellation) => Files(Own, own, cancellation).Concat(Files(Samples, samples, cancellation));
+    public IEnumerable<RigFile> All(CancellationToken cancellation) =>
+        Files(Own, own, cancellation).Concat(Files(Samples, samples, cancellation));
 
     /// <summary>A file's text.</summary>
     /// <param name="folder">"own" or "samples".</param>
@@ -51,7 +54,8 @@ internal sealed class RigFiles(PageOptions options)
     public RigText Read(string folder, string name)
     {
         var path = (folder switch { Own => own, Samples => samples, _ => null })?.Find(name)
-            ?? throw new ProblemException(StatusCodes.Status404NotFound, [new Problem($"There is no scenario file \"{Short(name)}\" here.", Nearest: NearestName.To(name, own.Names()))]);
+            ?? throw new ProblemException(StatusCodes.Status404NotFound,
+                [new Problem($"There is no scenario file \"{Short(name)}\" here.", Nearest: NearestName.To(name, own.Names()))]);
         return new RigText(folder, name, path, TextOf(path));
     }
 
@@ -68,7 +72,8 @@ internal sealed class RigFiles(PageOptions options)
     /// <param name="id">The file's name with the folder, or null for a new one.</param>
     public (Scenario? Scenario, IReadOnlyList<Problem> Problems) Check(string text, string? id)
     {
-        var known = id?.Split('/') is [var folder, var name] ? (folder switch { Own => own, Samples => samples, _ => null })?.Find(name) : null;
+        var known = id?.Split('/') is [var folder, var name]
+            ? (folder switch { Own => own, Samples => samples, _ => null })?.Find(name) : null;
         var path = known ?? Path.Combine(options.RigFolder, "new.yaml");
         if (reach.Problems(text, path, known is null ? null : TextFile.TryRead(known).Text) is { Count: > 0 } outside)
             return (null, outside);
@@ -87,9 +92,11 @@ internal sealed class RigFiles(PageOptions options)
         if (Encoding.UTF8.GetByteCount(text) > options.Limits.LargestFileBytes)
             throw new ProblemException(StatusCodes.Status413PayloadTooLarge, "The text is larger than a scenario file may be.");
         if (text.AsSpan().ContainsAny('\0', '\uFFFE', '\uFFFF'))
-            throw new ProblemException(StatusCodes.Status400BadRequest, [new Problem("The text holds characters that no text file has.", "text")]);
+            throw new ProblemException(StatusCodes.Status400BadRequest,
+                [new Problem("The text holds characters that no text file has.", "text")]);
         var path = own.Place(name)
-            ?? throw new ProblemException(StatusCodes.Status400BadRequest, [new Problem($"\"{Short(name)}\" can't be the name of a scenario file here.", "name", NamedFolder.Accepted)]);
+            ?? throw new ProblemException(StatusCodes.Status400BadRequest,
+                [new Problem($"\"{Short(name)}\" can't be the name of a scenario file here.", "name", NamedFolder.Accepted)]);
         lock (writing)
         {
             if (reach.Problems(text, path, Path.Exists(path) ? TextFile.TryRead(path).Text : null) is { Count: > 0 } outside)
@@ -110,9 +117,11 @@ internal sealed class RigFiles(PageOptions options)
             return;
         }
         if (!Path.Exists(path))
-            throw Conflict($"\"{name}\" was deleted or renamed since it was opened here. Save it under a new name, or say that it may be written.");
+            throw Conflict($"\"{name}\" was deleted or renamed since it was opened here. Save it under a new name, or say "
+                + "that it may be written.");
         if (RigText.VersionOf(TextOf(path)) != version)
-            throw Conflict($"\"{name}\" was changed elsewhere since it was opened here. Open it again to see that version, or say that it may be written over.");
+            throw Conflict($"\"{name}\" was changed elsewhere since it was opened here. Open it again to see that version, or "
+                + "say that it may be written over.");
     }
 
     private static ProblemException Conflict(string text) => new(StatusCodes.Status409Conflict, [new Problem(text, "name")]);
@@ -128,11 +137,13 @@ internal sealed class RigFiles(PageOptions options)
             // Other programs keep .yaml files too: what doesn't say that it is a scenario isn't shown.
             if (scenario is null && !SaysScenario(path))
                 continue;
-            yield return new RigFile(folder, name, scenario is { Title.Length: > 0 } ? scenario.Title : Path.GetFileNameWithoutExtension(name), problems.Count(problem => problem.Severity == Severity.Error));
+            yield return new RigFile(folder, name, scenario is { Title.Length: > 0 } ? scenario.Title
+                : Path.GetFileNameWithoutExtension(name), problems.Count(problem => problem.Severity == Severity.Error));
         }
     }
 
-    private static bool SaysScenario(string path) => File.ReadLines(path).Take(200).Any(line => line.TrimStart('\uFEFF').StartsWith("rigscenarios", StringComparison.Ordinal));
+    private static bool SaysScenario(string path) =>
+        File.ReadLines(path).Take(200).Any(line => line.TrimStart('\uFEFF').StartsWith("rigscenarios", StringComparison.Ordinal));
 
     private static string TextOf(string path) => TextFile.TryRead(path) switch
     {

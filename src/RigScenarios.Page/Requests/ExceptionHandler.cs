@@ -34,7 +34,8 @@ internal sealed class ExceptionHandler(Action<string>? report)
             return;
         }
         context.Response.Clear();
-        if (context.Request.Path.StartsWithSegments("/api") || !context.Request.Headers.Accept.ToString().Contains("text/html", StringComparison.Ordinal))
+        if (context.Request.Path.StartsWithSegments("/api")
+            || !context.Request.Headers.Accept.ToString().Contains("text/html", StringComparison.Ordinal))
         {
             await PageJson.WriteProblemsAsync(context, response.Status, response.Problems);
             return;
@@ -44,7 +45,8 @@ internal sealed class ExceptionHandler(Action<string>? report)
         await context.Response.WriteAsync(Page(context.Request, response.Problems), context.RequestAborted);
     }
 
-    // Someone who followed a link from another site has the cookie, but the browser doesn't send it that time: a link from here does.
+    // Someone who followed a link from another site has the cookie, but the browser doesn't send it that time: a link from here
+    // does.
     private static string Page(HttpRequest request, IReadOnlyList<Problem> problems) => $"""
         <!DOCTYPE html>
         <html lang="en">
@@ -69,7 +71,8 @@ internal sealed class ExceptionHandler(Action<string>? report)
         """;
 
     private const string Style = """
-        body { font: 1.1rem/1.5 system-ui, sans-serif; max-width: 36rem; margin: 3rem auto; padding: 0 1rem; color: #222; background: #fff }
+        body { font: 1.1rem/1.5 system-ui, sans-serif; max-width: 36rem; margin: 3rem auto; padding: 0 1rem }
+        body { color: #222; background: #fff }
         @media (prefers-color-scheme: dark) { body { color: #cfc8bd; background: #1b1b1b } a { color: #56b4e9 } }
         """;
 

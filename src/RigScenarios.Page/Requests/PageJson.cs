@@ -19,5 +19,6 @@ internal static class PageJson
         await JsonSerializer.SerializeAsync(context.Response.Body, value, Options, context.RequestAborted);
     }
 
-    public static Task WriteProblemsAsync(HttpContext context, int status, IReadOnlyList<Problem> problems) => WriteAsync(context, new { problems }, status);
+    public static Task WriteProblemsAsync(HttpContext context, int status, IReadOnlyList<Problem> problems) =>
+        WriteAsync(context, new { problems }, status);
 }

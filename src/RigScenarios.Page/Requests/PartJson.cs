@@ -4,7 +4,8 @@ using RigScenarios.Charts.Pages;
 
 namespace RigScenarios.Page.Requests;
 
-/// <summary>Parts of a page as JSON, for a page that draws them itself. All texts stay plain text; only "html", "svg" and "narrowSvg" are markup, made here from escaped text.</summary>
+/// <summary>Parts of a page as JSON, for a page that draws them itself. All texts stay plain text; only "html", "svg" and
+/// "narrowSvg" are markup, made here from escaped text.</summary>
 internal static class PartJson
 {
     public static void Write(Utf8JsonWriter json, PagePart part)

@@ -11,7 +11,8 @@ namespace RigScenarios.Page.Requests;
 /// <param name="Column">Column in the line, from 1, or null.</param>
 /// <param name="Severity">"error" or "warning".</param>
 internal sealed record Problem(
-    string Text, string Path = "", string? Accepted = null, string? Nearest = null, int? Line = null, int? Column = null, string Severity = "error")
+    string Text, string Path = "", string? Accepted = null, string? Nearest = null, int? Line = null, int? Column = null,
+    string Severity = "error")
 {
     public static Problem Of(Diagnostic diagnostic) => new(
         diagnostic.Problem,
@@ -24,13 +25,17 @@ internal sealed record Problem(
 
     public static IReadOnlyList<Problem> Of(IEnumerable<Diagnostic> diagnostics) => [.. diagnostics.Select(Of)];
 
-    /// <summary>The problems of a text and of the parts files it names: those of other files say which, and have no line in the text.</summary>
+    /// <summary>The problems of a text and of the parts files it names: those of other files say which, and have no line in the
+    /// text.</summary>
     /// <param name="diagnostics">The problems.</param>
     /// <param name="path">The file that the text is meant for.</param>
     public static IReadOnlyList<Problem> Of(IEnumerable<Diagnostic> diagnostics, string path) =>
     [
         .. diagnostics.Select(diagnostic => diagnostic.File == path || diagnostic.File.Length == 0
             ? Of(diagnostic)
-            : Of(diagnostic) with { Text = $"In {System.IO.Path.GetFileName(diagnostic.File)}{(diagnostic.At == TextPlace.None ? "" : $", line {diagnostic.At.Line}")}: {diagnostic.Problem}", Line = null, Column = null }),
+            : Of(diagnostic) with { Text = $"In {Where(diagnostic)}: {diagnostic.Problem}", Line = null, Column = null }),
     ];
+
+    private static string Where(Diagnostic diagnostic) =>
+        System.IO.Path.GetFileName(diagnostic.File) + (diagnostic.At == TextPlace.None ? "" : $", line {diagnostic.At.Line}");
 }

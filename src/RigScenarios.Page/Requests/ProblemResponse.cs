@@ -10,10 +10,12 @@ namespace RigScenarios.Page.Requests;
 internal sealed record ProblemResponse(int Status, IReadOnlyList<Problem> Problems)
 {
     private const string FileTrouble =
-        "The file can't be read or written. Is the disk full, or the folder write-protected? The window where the program runs says more.";
+        "The file can't be read or written. Is the disk full, or the folder write-protected? The window where the program "
+            + "runs says more.";
 
     private const string Bug =
-        "Something went wrong inside RigScenarios. Your files are as they were. The window where the program runs says more; please report it.";
+        "Something went wrong inside RigScenarios. Your files are as they were. The window where the program runs says more; "
+            + "please report it.";
 
     /// <param name="exception">What was thrown.</param>
     /// <param name="during">What was being done, for the report.</param>
@@ -27,7 +29,8 @@ internal sealed record ProblemResponse(int Status, IReadOnlyList<Problem> Proble
             case ScenarioProblemsException scenario:
                 return new ProblemResponse(StatusCodes.Status400BadRequest, Problem.Of(scenario.Problems));
             case NotebookInputException notebook:
-                return new ProblemResponse(StatusCodes.Status400BadRequest, [.. notebook.Problems.Select(text => new Problem(text))]);
+                return new ProblemResponse(StatusCodes.Status400BadRequest,
+                    [.. notebook.Problems.Select(text => new Problem(text))]);
             case BadHttpRequestException request:
                 return Of(request.StatusCode);
             case IOException or UnauthorizedAccessException:

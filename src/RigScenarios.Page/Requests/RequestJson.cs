@@ -13,7 +13,8 @@ internal static class RequestJson
     public static async Task<JsonElement> ReadAsync(HttpContext context, int largestBytes)
     {
         if (!context.Request.HasJsonContentType())
-            throw new ProblemException(StatusCodes.Status415UnsupportedMediaType, "The server takes JSON here (content type application/json).");
+            throw new ProblemException(StatusCodes.Status415UnsupportedMediaType,
+                "The server takes JSON here (content type application/json).");
         var bytes = await BodyAsync(context, largestBytes);
         try
         {
@@ -58,17 +59,21 @@ internal static class RequestJson
     /// <summary>A text that must be there.</summary>
     /// <exception cref="ProblemException">It is missing or no text.</exception>
     public static string NeededText(JsonElement json, string name) =>
-        Text(json, name) ?? throw new ProblemException(StatusCodes.Status400BadRequest, [new Problem($"\"{name}\" is missing.", name)]);
+        Text(json, name) ?? throw new ProblemException(StatusCodes.Status400BadRequest,
+            [new Problem($"\"{name}\" is missing.", name)]);
 
     /// <summary>A yes or no; no where it is missing.</summary>
-    public static bool Flag(JsonElement json, string name) => json.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.True;
+    public static bool Flag(JsonElement json, string name) =>
+        json.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.True;
 
     /// <summary>A whole number from 1 that must be there.</summary>
     /// <exception cref="ProblemException">It is missing or no such number.</exception>
     public static int NeededCount(JsonElement json, string name) =>
-        json.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.Number && value.TryGetInt32(out var number) && number >= 1
+        json.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.Number
+            && value.TryGetInt32(out var number) && number >= 1
             ? number
-            : throw new ProblemException(StatusCodes.Status400BadRequest, [new Problem($"\"{name}\" must be a whole number from 1.", name)]);
+            : throw new ProblemException(StatusCodes.Status400BadRequest,
+                [new Problem($"\"{name}\" must be a whole number from 1.", name)]);
 
     // JSON may hold half of a surrogate pair, which is no text: found here once, so that whoever reads a text later finds one.
     private static void MustBeText(JsonElement json)

@@ -7,7 +7,8 @@ using UnitsNet;
 
 namespace RigScenarios.Page.Rigs;
 
-/// <summary>The days that were run last, with their charts: whoever drags a part in the drawing asks for the same day many times a second.</summary>
+/// <summary>The days that were run last, with their charts: whoever drags a part in the drawing asks for the same day many times
+/// a second.</summary>
 internal sealed class KnownDays
 {
     private const int Most = 8;
@@ -17,7 +18,8 @@ internal sealed class KnownDays
 
     /// <summary>All of a draft that a day rests on, as text; where its things sit is no part of it.</summary>
     public static string KeyOf(RigDraft draft, RigPlace place, string partsMark) =>
-        string.Join('\n', RigDraftFormat.WriteJson(draft with { Places = Parts.OrderedMap<Length>.Empty, SlideMiddle = null }).ToJsonString(), place.File?.Id, place.File?.Version, place.Build, place.Day, partsMark);
+        string.Join('\n', RigDraftFormat.WriteJson(draft with { Places = Parts.OrderedMap<Length>.Empty, SlideMiddle = null })
+            .ToJsonString(), place.File?.Id, place.File?.Version, place.Build, place.Day, partsMark);
 
     /// <summary>The day of that key; null if it is not known.</summary>
     public DraftRun? Find(string key)
@@ -47,7 +49,8 @@ internal sealed class KnownDays
 
     private static DayParts Draw(DraftRun run, TimeOnly? starts) => new(
         [
-            .. run.Day.Series.Count > 0 ? (PagePart[])[new FigurePart(DayChart.Of(run.Day, "The day on this battery", starts))] : [],
+            .. run.Day.Series.Count > 0 ? (PagePart[])[new FigurePart(DayChart.Of(run.Day, "The day on this battery", starts))]
+                : [],
             .. run.Rotation is { } rotation ? RotationParts.Of(rotation.Plan, rotation.Result, rotation.NotPlanned) : [],
         ],
         run.Wiring is { } wiring ? [.. WiringParts.Of(wiring)] : []);

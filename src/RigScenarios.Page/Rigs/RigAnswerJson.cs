@@ -16,11 +16,13 @@ internal static class RigAnswerJson
     /// <param name="charts">The charts of a day.</param>
     /// <param name="isWhole">Whether there is a file to save.</param>
     /// <param name="text">The scenario file's text; null while there is none, or where it isn't asked for.</param>
-    public static void Write(Utf8JsonWriter json, DraftAnswer answer, IReadOnlyList<Problem> problems, Func<DraftRun, DayParts> charts, bool isWhole, string? text)
+    public static void Write(Utf8JsonWriter json, DraftAnswer answer,
+        IReadOnlyList<Problem> problems, Func<DraftRun, DayParts> charts, bool isWhole, string? text)
     {
         WriteValue(json, "problems", problems.Concat(Problem.Of(answer.Problems)));
         WriteValue(json, "missing", answer.Missing);
-        WriteValue(json, "answer", answer.Sentence.Length > 0 ? new { text = answer.Sentence, cautions = answer.Cautions } : null);
+        WriteValue(json, "answer", answer.Sentence.Length > 0
+            ? new { text = answer.Sentence, cautions = answer.Cautions } : null);
         WriteValue(json, "wiring", answer.Wiring.Select(line => new
         {
             thing = line.Thing,
@@ -38,14 +40,18 @@ internal static class RigAnswerJson
             {
                 value = choice.Value,
                 title = choice.Title,
-                outlets = choice.Outlets.Select(outlet => new { name = outlet.Name, words = outlet.Words, whyNot = outlet.WhyNot }),
+                outlets = choice.Outlets.Select(outlet => new { name = outlet.Name, words = outlet.Words,
+                    whyNot = outlet.WhyNot }),
             }),
         }));
         WriteValue(json, "cables", answer.Cables.Select(cable => new { value = cable.Value, title = cable.Title }));
-        WriteValue(json, "assumed", answer.Assumed.Select(assumed => new { name = assumed.Name, value = assumed.Value, why = assumed.Why, source = Source(assumed) }));
+        WriteValue(json, "assumed",
+            answer.Assumed.Select(assumed => new { name = assumed.Name, value = assumed.Value, why = assumed.Why,
+            source = Source(assumed) }));
         json.WriteStartArray("parts");
         var ofDay = answer.Run is { } run ? charts(run) : new DayParts([], []);
-        foreach (var part in (IEnumerable<PagePart>)[.. ofDay.Day, .. answer.Balance is { } balance ? BalanceParts.Of(balance) : [], .. ofDay.Wiring])
+        foreach (var part in (IEnumerable<PagePart>)[.. ofDay.Day,
+            .. answer.Balance is { } balance ? BalanceParts.Of(balance) : [], .. ofDay.Wiring])
             PartJson.Write(json, part);
         json.WriteEndArray();
         WriteValue(json, "moveable", answer.Moveable.Select(part => new
@@ -71,13 +77,16 @@ internal static class RigAnswerJson
 
     private static string Price(RigTotals totals)
     {
-        var prices = new[] { string.Join(" + ", totals.Buy.Select(money => money.ToString())), Rent(totals) }.Where(price => price.Length > 0).ToList();
+        var prices = new[] { string.Join(" + ", totals.Buy.Select(money => money.ToString())),
+            Rent(totals) }.Where(price => price.Length > 0).ToList();
         return prices.Count == 0 ? "" : string.Join(", ", prices) + Without(totals.WithoutPrice.Count, "without a price");
     }
 
-    private static string Rent(RigTotals totals) => totals.RentPerDay.Count == 0 ? "" : $"{string.Join(" + ", totals.RentPerDay.Select(money => money.ToString()))} a day to rent";
+    private static string Rent(RigTotals totals) => totals.RentPerDay.Count == 0
+        ? "" : $"{string.Join(" + ", totals.RentPerDay.Select(money => money.ToString()))} a day to rent";
 
-    private static string Without(int count, string what) => count == 0 ? "" : $" ({count} {(count == 1 ? "thing" : "things")} {what} not counted)";
+    private static string Without(int count, string what) =>
+        count == 0 ? "" : $" ({count} {(count == 1 ? "thing" : "things")} {what} not counted)";
 
     private static void WriteValue<T>(Utf8JsonWriter json, string name, T value)
     {

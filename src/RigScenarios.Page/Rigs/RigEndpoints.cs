@@ -32,7 +32,9 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
     private Task DraftAsync(HttpContext context)
     {
         var query = context.Request.Query;
-        var file = query["file"] is [{ Length: > 0 } only] ? only : throw new ProblemException(StatusCodes.Status400BadRequest, [new Problem("One file is to be named.", "file", "such as own/my-rig.yaml")]);
+        var file = query["file"] is [{ Length: > 0 } only]
+            ? only : throw new ProblemException(StatusCodes.Status400BadRequest,
+            [new Problem("One file is to be named.", "file", "such as own/my-rig.yaml")]);
         var place = Place(file, query["build"].FirstOrDefault(), query["day"].FirstOrDefault());
         return PageJson.WriteAsync(context, new
         {
@@ -46,7 +48,8 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
     }
 
     private Task LiveAsync(HttpContext context) => pages.ServeAsync(context, options.Limits.LargestJsonBytes, null, _ =>
-        Task.FromResult<IReadOnlyDictionary<string, Func<RunWork>>>(new Dictionary<string, Func<RunWork>> { ["now"] = () => Answer }));
+        Task.FromResult<IReadOnlyDictionary<string, Func<RunWork>>>(new Dictionary<string, Func<RunWork>> { ["now"] =
+            () => Answer }));
 
     private Task Answer(JsonElement json, RunReply reply, CancellationToken cancellation)
     {
@@ -58,7 +61,8 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
         var isWhole = answer.Scenario is not null && !problems.Any(problem => problem.Severity == "error");
         // Whoever drags wants the picture at once; the text only where somebody looks at it.
         var text = isWhole && !RequestJson.Flag(json, "brief") ? TextFor(place, answer.Scenario!) : null;
-        reply.Send("answer", writer => RigAnswerJson.Write(writer, answer, problems, run => days.Charts(key, run, draft.Starts), isWhole, text));
+        reply.Send("answer", writer => RigAnswerJson.Write(writer, answer, problems, run => days.Charts(key, run, draft.Starts),
+            isWhole, text));
         reply.End("done", writer => writer.WriteNumber("milliseconds", Math.Round(clock.Elapsed.TotalMilliseconds, 1)));
         return Task.CompletedTask;
     }
@@ -71,19 +75,24 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
             throw new ProblemException(StatusCodes.Status400BadRequest, problems);
         var place = Place(json);
         var text = TextFor(place, draft.ApplyTo(place.Before, parts.Read(), place.Build, place.Day));
-        var saved = files.Write(RequestJson.NeededText(json, "name"), text, RequestJson.Text(json, "version"), RequestJson.Flag(json, "replace"));
-        await PageJson.WriteAsync(context, new { id = saved.Id, build = place.Build, day = place.Day, version = saved.Version, command = Command(saved, place) });
+        var saved = files.Write(RequestJson.NeededText(json, "name"), text, RequestJson.Text(json, "version"),
+            RequestJson.Flag(json, "replace"));
+        await PageJson.WriteAsync(context, new { id = saved.Id, build = place.Build, day = place.Day, version = saved.Version,
+            command = Command(saved, place) });
     }
 
     private static (RigDraft Draft, IReadOnlyList<Problem> Problems) Draft(JsonElement json)
     {
         if (!json.TryGetProperty("draft", out var given) || given.ValueKind != JsonValueKind.Object)
-            throw new ProblemException(StatusCodes.Status400BadRequest, [new Problem("The draft is missing, or is no group of fields.", "draft")]);
+            throw new ProblemException(StatusCodes.Status400BadRequest,
+                [new Problem("The draft is missing, or is no group of fields.", "draft")]);
         var (draft, problems) = RigDraftFormat.TryRead(given);
-        return draft is null ? throw new ProblemException(StatusCodes.Status400BadRequest, Problem.Of(problems)) : (draft, Problem.Of(problems));
+        return draft is null ? throw new ProblemException(StatusCodes.Status400BadRequest, Problem.Of(problems))
+            : (draft, Problem.Of(problems));
     }
 
-    private RigPlace Place(JsonElement json) => Place(RequestJson.Text(json, "file"), RequestJson.Text(json, "build"), RequestJson.Text(json, "day"));
+    private RigPlace Place(JsonElement json) =>
+        Place(RequestJson.Text(json, "file"), RequestJson.Text(json, "build"), RequestJson.Text(json, "day"));
 
     /// <summary>The build and the day of a file, the first of each where none is named; or those of a new file.</summary>
     private RigPlace Place(string? id, string? build, string? day)
@@ -92,13 +101,19 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
             return new RigPlace(null, null, RigPlace.NewBuild, RigPlace.NewDay);
         var file = files.Read(id);
         var scenario = Read(file);
-        return new RigPlace(file, scenario, Named(build, scenario.Builds.Keys, "build", RigPlace.NewBuild), Named(day, scenario.Days.Keys, "day", RigPlace.NewDay));
+        return new RigPlace(file, scenario, Named(build, scenario.Builds.Keys, "build", RigPlace.NewBuild),
+            Named(day, scenario.Days.Keys, "day", RigPlace.NewDay));
     }
 
-    /// <summary>The scenario of a file; the last one is kept as long as neither it nor a parts file that it names changes.</summary>
+    /// <summary>The scenario of a file; the last one is kept as long as neither it nor a parts file that it names
+    /// changes.</summary>
     private Scenario Read(RigText file)
     {
-        string Key(Scenario scenario) => string.Join('\n', [file.Id, file.Version, .. scenario.PartsFrom.SelectMany(from => FilesOf(Path.GetFullPath(from, Path.GetDirectoryName(file.Path)!))).Select(path => $"{path} {File.GetLastWriteTimeUtc(path).Ticks}")]);
+        string Key(Scenario scenario) =>
+            string.Join('\n',
+            [file.Id, file.Version,
+            .. scenario.PartsFrom.SelectMany(from => FilesOf(Path.GetFullPath(from, Path.GetDirectoryName(file.Path)!)))
+            .Select(path => $"{path} {File.GetLastWriteTimeUtc(path).Ticks}")]);
         lock (gate)
         {
             if (lastRead is { } last && last.Key == Key(last.Scenario))
@@ -106,18 +121,23 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
         }
         var (scenario, problems) = files.Check(file.Text, file.Id);
         if (scenario is null)
-            throw new ProblemException(StatusCodes.Status400BadRequest, [new Problem($"The form can open {file.Name} only when it has no errors. Open it as text to put them right."), .. problems]);
+            throw new ProblemException(StatusCodes.Status400BadRequest,
+                [new Problem($"The form can open {file.Name} only when it has no errors. Open it as text to put them right."),
+                .. problems]);
         lock (gate)
             lastRead = (Key(scenario), scenario);
         return scenario;
     }
 
-    private static IEnumerable<string> FilesOf(string path) => Directory.Exists(path) ? Directory.EnumerateFiles(path).Order(StringComparer.Ordinal) : [path];
+    private static IEnumerable<string> FilesOf(string path) =>
+        Directory.Exists(path) ? Directory.EnumerateFiles(path).Order(StringComparer.Ordinal) : [path];
 
     private static string Named(string? name, IEnumerable<string> names, string what, string ofNew) =>
         string.IsNullOrEmpty(name) ? names.FirstOrDefault(ofNew)
         : names.Contains(name, StringComparer.Ordinal) ? name
-        : throw new ProblemException(StatusCodes.Status404NotFound, [new Problem($"The scenario has no {what} of that name.", what, string.Join(", ", names), NearestName.To(name, names))]);
+        : throw new ProblemException(StatusCodes.Status404NotFound,
+            [new Problem($"The scenario has no {what} of that name.", what, string.Join(", ", names),
+            NearestName.To(name, names))]);
 
     /// <summary>The text of the file: an existing one keeps its comments and whatever the form doesn't show.</summary>
     private string TextFor(RigPlace place, Scenario after)
@@ -127,14 +147,16 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
         // A sample becomes a file in another folder: the parts that it names are the same ones, seen from there.
         var from = Path.GetDirectoryName(file.Path)!;
         if (from != files.OwnFolder)
-            after = after with { PartsFrom = [.. after.PartsFrom.Select(name => PathFrom.Of(files.OwnFolder, Path.GetFullPath(name, from)))] };
+            after = after with { PartsFrom =
+                [.. after.PartsFrom.Select(name => PathFrom.Of(files.OwnFolder, Path.GetFullPath(name, from)))] };
         return ScenarioFile.Edited(file.Text, before, after);
     }
 
     private string Command(RigText saved, RigPlace place)
     {
         var path = PathFrom.Of(options.CommandFolder ?? files.OwnFolder, saved.Path);
-        var which = place.Before is { } before && (before.Builds.Count > 1 || before.Days.Count > 1) ? $" --build {place.Build} --day {place.Day}" : "";
+        var which = place.Before is { } before && (before.Builds.Count > 1 || before.Days.Count > 1)
+            ? $" --build {place.Build} --day {place.Day}" : "";
         return $"rigscenarios run {(path.Contains(' ', StringComparison.Ordinal) ? $"\"{path}\"" : path)}{which}";
     }
 }

@@ -10,7 +10,9 @@ internal sealed class RigParts(string folder)
     private (string Mark, OrderedMap<Part> Parts)? read;
 
     /// <summary>Changes whenever one of the files does.</summary>
-    public string Mark => string.Join('\n', Directory.EnumerateFiles(folder).Order(StringComparer.Ordinal).Select(file => $"{file} {File.GetLastWriteTimeUtc(file).Ticks}"));
+    public string Mark =>
+        string.Join('\n', Directory.EnumerateFiles(folder).Order(StringComparer.Ordinal)
+        .Select(file => $"{file} {File.GetLastWriteTimeUtc(file).Ticks}"));
 
     /// <exception cref="Scenarios.ScenarioProblemsException">A parts file can't be used.</exception>
     public OrderedMap<Part> Read()

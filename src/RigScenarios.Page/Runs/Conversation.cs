@@ -15,7 +15,8 @@ internal sealed class Conversation(PageConnection connection, RunWatch watch, Pa
     /// <param name="open">Gives the page's queues by name, each with what begins its work; may take its time.</param>
     /// <param name="ended">The server ends.</param>
     public async Task RunAsync(
-        Action<Utf8JsonWriter>? greeting, Func<CancellationToken, Task<IReadOnlyDictionary<string, Func<RunWork>>>> open, CancellationToken ended)
+        Action<Utf8JsonWriter>? greeting, Func<CancellationToken, Task<IReadOnlyDictionary<string, Func<RunWork>>>> open,
+        CancellationToken ended)
     {
         using var left = CancellationTokenSource.CreateLinkedTokenSource(ended);
         // Cancelled last of all: a cancelled socket can't say goodbye any more.
@@ -60,7 +61,8 @@ internal sealed class Conversation(PageConnection connection, RunWatch watch, Pa
                 queue.Dispose();
             connection.EndQueue();
             await NoLongerThanAsync(Patience, [sending]);
-            await connection.CloseAsync(ended.IsCancellationRequested ? WebSocketCloseStatus.EndpointUnavailable : WebSocketCloseStatus.NormalClosure, "");
+            await connection.CloseAsync(ended.IsCancellationRequested ? WebSocketCloseStatus.EndpointUnavailable
+                : WebSocketCloseStatus.NormalClosure, "");
             if (receiving is not null)
                 await NoLongerThanAsync(Patience, [receiving]);
             await hangUp.CancelAsync();
@@ -73,7 +75,8 @@ internal sealed class Conversation(PageConnection connection, RunWatch watch, Pa
         var all = Task.WhenAll(tasks);
         await Task.WhenAny(all, Task.Delay(time));
         // Looked at, so that it doesn't come back as an unobserved one.
-        _ = all.ContinueWith(ended => _ = ended.Exception, CancellationToken.None, TaskContinuationOptions.ExecuteSynchronously, TaskScheduler.Default);
+        _ = all.ContinueWith(ended => _ = ended.Exception, CancellationToken.None, TaskContinuationOptions.ExecuteSynchronously,
+            TaskScheduler.Default);
     }
 
     private void Take(byte[] message, Dictionary<string, RunQueue> queues, CancellationToken cancellation)

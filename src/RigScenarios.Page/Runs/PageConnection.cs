@@ -13,7 +13,8 @@ internal sealed class PageConnection(WebSocket socket, int largestMessage)
 {
     private const int LongestQueue = 256;
 
-    private readonly Channel<byte[]> queue = Channel.CreateBounded<byte[]>(new BoundedChannelOptions(LongestQueue) { SingleReader = true });
+    private readonly Channel<byte[]> queue =
+        Channel.CreateBounded<byte[]>(new BoundedChannelOptions(LongestQueue) { SingleReader = true });
 
     /// <summary>Puts a message in the queue; waits where the queue is full.</summary>
     /// <param name="write">Writes the message's fields.</param>
@@ -94,7 +95,8 @@ internal sealed class PageConnection(WebSocket socket, int largestMessage)
         {
             await socket.CloseOutputAsync(status, why, patience.Token);
         }
-        catch (Exception exception) when (exception is WebSocketException or OperationCanceledException or IOException or ObjectDisposedException)
+        catch (Exception exception) when (exception is WebSocketException or OperationCanceledException or IOException
+            or ObjectDisposedException)
         {
             // Gone already.
         }

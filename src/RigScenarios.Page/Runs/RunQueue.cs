@@ -34,9 +34,11 @@ internal sealed class RunQueue : IDisposable
     /// <param name="watch">Keeps runs within bounds.</param>
     /// <param name="limits">The bounds.</param>
     /// <param name="report">Told of what no reader is to blame for.</param>
-    public RunQueue(PageConnection connection, string name, Func<RunWork> begin, RunWatch watch, PageLimits limits, Action<string>? report)
+    public RunQueue(PageConnection connection, string name,
+        Func<RunWork> begin, RunWatch watch, PageLimits limits, Action<string>? report)
     {
-        (this.connection, this.name, this.begin, this.watch, this.limits, this.report) = (connection, name, begin, watch, limits, report);
+        (this.connection, this.name, this.begin, this.watch, this.limits, this.report) = (connection, name, begin, watch,
+            limits, report);
         work = begin();
     }
 
@@ -110,7 +112,8 @@ internal sealed class RunQueue : IDisposable
                 await running;
                 return;
             }
-            // Work that doesn't look whether it is to stop can't be stopped. It keeps its place until it ends; the queue starts anew.
+            // Work that doesn't look whether it is to stop can't be stopped. It keeps its place until it ends; the queue starts
+            // anew.
             LeaveBehind(running, watched);
             var reason = watched.Reason;
             watched = null;

@@ -7,7 +7,8 @@ namespace RigScenarios.Page.Runs;
 /// Tells a page what a run has found, while it goes on and when it ends. Nothing of a run that was stopped reaches the page
 /// after the word that it was.
 /// </summary>
-internal sealed class RunReply(PageConnection connection, string queue, int run, TimeSpan betweenProgress, CancellationToken cancellation)
+internal sealed class RunReply(PageConnection connection, string queue, int run, TimeSpan betweenProgress,
+    CancellationToken cancellation)
 {
     private readonly ProgressPace pace = new(betweenProgress);
     private int hasEnded;

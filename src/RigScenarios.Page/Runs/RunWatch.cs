@@ -68,11 +68,14 @@ internal sealed class RunWatch : IAsyncDisposable
         }
         catch (OperationCanceledException) when (run.Reason == StopReason.Time)
         {
-            throw new ProblemException(StatusCodes.Status503ServiceUnavailable, "This took longer than a run may. Choose fewer steps or a shorter range.");
+            throw new ProblemException(StatusCodes.Status503ServiceUnavailable,
+                "This took longer than a run may. Choose fewer steps or a shorter range.");
         }
         catch (OperationCanceledException) when (run.Reason == StopReason.Memory)
         {
-            throw new ProblemException(StatusCodes.Status503ServiceUnavailable, "This needed more memory than a run may. Choose fewer steps or a shorter range, and close pages that you don't need.");
+            throw new ProblemException(StatusCodes.Status503ServiceUnavailable,
+                "This needed more memory than a run may. Choose fewer steps or a shorter range, and close pages that you "
+                    + "don't need.");
         }
     }
 

@@ -9,13 +9,15 @@ public sealed record PageOptions
     /// <summary>The folder of the notebooks (<c>.ipynb</c>).</summary>
     public required string NotebookFolder { get; init; }
 
-    /// <summary>The folder that holds <c>parts</c> and <c>scenarios</c>, the data that came with the program. Only read.</summary>
+    /// <summary>The folder that holds <c>parts</c> and <c>scenarios</c>, the data that came with the program. Only
+    /// read.</summary>
     public required string DataFolder { get; init; }
 
     /// <summary>The folder where own scenario files are read and written. Nothing is written anywhere else.</summary>
     public required string RigFolder { get; init; }
 
-    /// <summary>The folder from which its reader gives commands: commands that a page shows name files as seen from there. Null: the folder of own files.</summary>
+    /// <summary>The folder from which its reader gives commands: commands that a page shows name files as seen from there. Null:
+    /// the folder of own files.</summary>
     public string? CommandFolder { get; init; }
 
     /// <summary>The port; the next free one is taken where it is in use. 0 takes any free one.</summary>

@@ -39,7 +39,8 @@ internal sealed class NotebookShelf(string folder, IReadOnlyList<ScenarioFolder>
         }
     }
 
-    /// <summary>Compiles all notebooks one after the other. One that can't be is left to whoever opens it: they are told why.</summary>
+    /// <summary>Compiles all notebooks one after the other. One that can't be is left to whoever opens it: they are told
+    /// why.</summary>
     public async Task PrepareAsync(CancellationToken cancellation)
     {
         try
@@ -51,7 +52,8 @@ internal sealed class NotebookShelf(string folder, IReadOnlyList<ScenarioFolder>
                 await reading.Live.WaitAsync(cancellation);
             }
         }
-        catch (Exception exception) when (exception is OperationCanceledException or NotebookInputException or IOException or UnauthorizedAccessException)
+        catch (Exception exception) when (exception is OperationCanceledException or NotebookInputException or IOException
+            or UnauthorizedAccessException)
         {
             // Opening it says what is wrong.
         }

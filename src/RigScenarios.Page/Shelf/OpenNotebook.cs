@@ -4,12 +4,14 @@ using RigScenarios.Notebooks.Live;
 
 namespace RigScenarios.Page.Shelf;
 
-/// <summary>A notebook that is being compiled or is compiled, and how many read it. Let go when it is closed and the last reader has left.</summary>
+/// <summary>A notebook that is being compiled or is compiled, and how many read it. Let go when it is closed and the last reader
+/// has left.</summary>
 internal sealed class OpenNotebook(string file, DateTime changed, IReadOnlyList<ScenarioFolder> folders)
 {
     private readonly Lock gate = new();
     // Started by the first reader; their leaving doesn't stop it, because the next one needs it too.
-    private readonly Lazy<Task<LiveNotebook>> compiling = new(() => Task.Run(() => LiveNotebook.CompileAsync(Notebook.Load(file), folders)));
+    private readonly Lazy<Task<LiveNotebook>> compiling =
+        new(() => Task.Run(() => LiveNotebook.CompileAsync(Notebook.Load(file), folders)));
     private int readers;
     private bool closed;
 
@@ -47,7 +49,8 @@ internal sealed class OpenNotebook(string file, DateTime changed, IReadOnlyList<
             if (!closed || readers > 0 || !compiling.IsValueCreated)
                 return;
         }
-        _ = compiling.Value.ContinueWith(done => done.Result.Dispose(), CancellationToken.None, TaskContinuationOptions.OnlyOnRanToCompletion, TaskScheduler.Default);
+        _ = compiling.Value.ContinueWith(done => done.Result.Dispose(), CancellationToken.None,
+            TaskContinuationOptions.OnlyOnRanToCompletion, TaskScheduler.Default);
     }
 
     /// <summary>One reader's hold on a notebook.</summary>

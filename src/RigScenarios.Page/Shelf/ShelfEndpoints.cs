@@ -21,20 +21,25 @@ internal sealed class ShelfEndpoints(NotebookShelf shelf, RigFiles files)
 
     private Task ShelfAsync(HttpContext context) => PageJson.WriteAsync(context, new
     {
-        notebooks = shelf.All().Select(notebook => new { name = notebook.Name, title = notebook.Title, sentence = notebook.Sentence, hasPicture = notebook.PictureFile is not null }),
-        files = files.All(context.RequestAborted).Select(file => new { id = file.Id, folder = file.Folder, name = file.Name, title = file.Title, problems = file.Errors }),
+        notebooks = shelf.All().Select(notebook => new { name = notebook.Name, title = notebook.Title,
+            sentence = notebook.Sentence, hasPicture = notebook.PictureFile is not null }),
+        files = files.All(context.RequestAborted)
+            .Select(file => new { id = file.Id, folder = file.Folder, name = file.Name, title = file.Title,
+            problems = file.Errors }),
         folder = files.ShownFolder,
     });
 
     private async Task PictureAsync(HttpContext context)
     {
         var file = shelf.Find((string)context.GetRouteValue("notebook")!)?.PictureFile;
-        if (file is null || WebFile.TypeOf(file.ToLowerInvariant()) is not ("image/svg+xml" or "image/png") || new FileInfo(file) is not { Exists: true, LinkTarget: null, Length: <= LargestPicture })
+        if (file is null || WebFile.TypeOf(file.ToLowerInvariant()) is not ("image/svg+xml" or "image/png")
+            || new FileInfo(file) is not { Exists: true, LinkTarget: null, Length: <= LargestPicture })
         {
             context.Response.StatusCode = StatusCodes.Status404NotFound;
             return;
         }
         PageHeaders.ForPicture(context);
-        await new WebFile(await File.ReadAllBytesAsync(file, context.RequestAborted), WebFile.TypeOf(file.ToLowerInvariant())!).WriteAsync(context);
+        await new WebFile(await File.ReadAllBytesAsync(file, context.RequestAborted), WebFile.TypeOf(file.ToLowerInvariant())!)
+            .WriteAsync(context);
     }
 }

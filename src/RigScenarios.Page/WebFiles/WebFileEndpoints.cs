@@ -18,7 +18,8 @@ internal sealed class WebFileEndpoints
     public WebFileEndpoints()
     {
         var assembly = typeof(WebFileEndpoints).Assembly;
-        foreach (var resource in assembly.GetManifestResourceNames().Where(name => name.StartsWith(Prefix, StringComparison.Ordinal)))
+        foreach (var resource in assembly.GetManifestResourceNames()
+            .Where(name => name.StartsWith(Prefix, StringComparison.Ordinal)))
         {
             if (WebFile.TypeOf(resource) is not { } type)
                 continue;
@@ -44,7 +45,8 @@ internal sealed class WebFileEndpoints
         routes.MapGet("/file/{folder}/{name}", context => WriteAsync(context, "file.html"));
     }
 
-    private void Add(string name, string type, Func<byte[]> read) => files[name] = new Lazy<WebFile>(() => new WebFile(read(), type));
+    private void Add(string name, string type, Func<byte[]> read) =>
+        files[name] = new Lazy<WebFile>(() => new WebFile(read(), type));
 
     private async Task WriteAsync(HttpContext context, string name)
     {

@@ -9,29 +9,43 @@ public static class CellChemistries
     private static readonly Sourced<SpecificEntropy> Heat = new(
         SpecificEntropy.FromJoulesPerKilogramKelvin(1000),
         "literature range 800…1100 J/(kg·K) for cells",
-        new Citation("H. Steinhardt et al.", "", 2022, "J. Power Sources 230829, title only; range from a public summary of published values", Standing.SecondHand));
+        new Citation("H. Steinhardt et al.", "", 2022,
+            "J. Power Sources 230829, title only; range from a public summary of published values", Standing.SecondHand));
 
     private static readonly Sourced<Temperature> Hot = new(
-        Temperature.FromDegreesCelsius(60), "usual upper limit of the protection on discharge", Citation.CommonPractice("60 °C upper limit on discharge"));
+        Temperature.FromDegreesCelsius(60), "usual upper limit of the protection on discharge",
+        Citation.CommonPractice("60 °C upper limit on discharge"));
 
     private static readonly Sourced<double> Rate = new(
-        2, "usual limit of a camera pack: twice its capacity in an hour (2C)", Citation.CommonPractice("2C limit of a camera pack"));
+        2, "usual limit of a camera pack: twice its capacity in an hour (2C)",
+        Citation.CommonPractice("2C limit of a camera pack"));
 
     /// <summary>Nickel-manganese-cobalt oxide on graphite: what most camera packs hold.</summary>
     public static CellChemistry Nmc { get; } = new()
     {
         Name = "nmc",
         Description = "nickel-manganese-cobalt oxide on graphite, 3.6 V a group",
-        NominalVoltage = new(ElectricPotential.FromVolts(3.6), "labels count 3.6 V a group", Citation.CommonPractice("3.6 V nominal a group")),
-        CutoffVoltage = new(ElectricPotential.FromVolts(2.8), "the measured discharges that the cold values rest on end there", Kollmeyer2020.Source),
-        OpenCircuitVoltage = new(Chen2020.OpenCircuitVoltage, "electrode functions of a 5 Ah NMC811 cell, window 2.5…4.2 V", Chen2020.Source),
-        UsableCapacity = new(Kollmeyer2020.UsableCapacity, "fitted on the C/2 discharges of one 3 Ah cell, -20…25 °C", Kollmeyer2020.Source),
-        SustainedResistanceOhmAmpereHours = new(Kollmeyer2020.SustainedResistanceOhmAmpereHours, "0.115 (1C) to 0.128 Ω·Ah (C/2) at 25 °C, one cell", Kollmeyer2020.Source),
-        ResistanceSplit = new(Kollmeyer2020.ResistanceSplit, "pulse fit (instant and 20 s); the rest of the sustained value with 600 s, an order of magnitude", Kollmeyer2020.Source),
-        ActivationEnergy = new(Kollmeyer2020.ActivationEnergy, "sustained resistance, -20…25 °C: 23.7 to 25.9 kJ/mol", Kollmeyer2020.Source),
-        ResistanceFloor = new(Kollmeyer2020.ResistanceFloor, "resistance falls by only 13 % from 25 to 40 °C", Kollmeyer2020.Source),
+        NominalVoltage = new(ElectricPotential.FromVolts(3.6), "labels count 3.6 V a group",
+            Citation.CommonPractice("3.6 V nominal a group")),
+        CutoffVoltage = new(ElectricPotential.FromVolts(2.8), "the measured discharges that the cold values rest on end there",
+            Kollmeyer2020.Source),
+        OpenCircuitVoltage = new(Chen2020.OpenCircuitVoltage, "electrode functions of a 5 Ah NMC811 cell, window 2.5…4.2 V",
+            Chen2020.Source),
+        UsableCapacity = new(Kollmeyer2020.UsableCapacity, "fitted on the C/2 discharges of one 3 Ah cell, -20…25 °C",
+            Kollmeyer2020.Source),
+        SustainedResistanceOhmAmpereHours = new(Kollmeyer2020.SustainedResistanceOhmAmpereHours,
+            "0.115 (1C) to 0.128 Ω·Ah (C/2) at 25 °C, one cell", Kollmeyer2020.Source),
+        ResistanceSplit = new(Kollmeyer2020.ResistanceSplit,
+            "pulse fit (instant and 20 s); the rest of the sustained value with 600 s, an order of magnitude",
+            Kollmeyer2020.Source),
+        ActivationEnergy = new(Kollmeyer2020.ActivationEnergy, "sustained resistance, -20…25 °C: 23.7 to 25.9 kJ/mol",
+            Kollmeyer2020.Source),
+        ResistanceFloor = new(Kollmeyer2020.ResistanceFloor, "resistance falls by only 13 % from 25 to 40 °C",
+            Kollmeyer2020.Source),
         SpecificHeat = Heat,
-        SpecificEnergy = new(SpecificEnergy.FromWattHoursPerKilogram(140), "about 220 Wh/kg for the cells alone, a third of the pack's mass is case and board", Citation.CommonPractice("140 Wh/kg for a camera pack")),
+        SpecificEnergy = new(SpecificEnergy.FromWattHoursPerKilogram(140),
+            "about 220 Wh/kg for the cells alone, a third of the pack's mass is case and board",
+            Citation.CommonPractice("140 Wh/kg for a camera pack")),
         MaximumTemperature = Hot,
         MaximumRatePerHour = Rate,
     };
@@ -41,16 +55,24 @@ public static class CellChemistries
     {
         Name = "lfp",
         Description = "lithium iron phosphate on graphite, 3.2 V a group",
-        NominalVoltage = new(ElectricPotential.FromVolts(3.2), "labels count 3.2 V a group", Citation.CommonPractice("3.2 V nominal a group")),
-        CutoffVoltage = new(ElectricPotential.FromVolts(2.5), "usual end of discharge of LFP packs; cells allow 2.0 V", Citation.CommonPractice("2.5 V end of discharge a group")),
+        NominalVoltage = new(ElectricPotential.FromVolts(3.2), "labels count 3.2 V a group",
+            Citation.CommonPractice("3.2 V nominal a group")),
+        CutoffVoltage = new(ElectricPotential.FromVolts(2.5), "usual end of discharge of LFP packs; cells allow 2.0 V",
+            Citation.CommonPractice("2.5 V end of discharge a group")),
         OpenCircuitVoltage = new(Moeller2022.OpenCircuitVoltage, "measured on a 3 Ah 26650 cell", Moeller2022.Source),
-        UsableCapacity = new(Kollmeyer2020.UsableCapacity, "BORROWED from an NMC cell: no LFP data was found; treat cold LFP results as rough", Kollmeyer2020.Source),
-        SustainedResistanceOhmAmpereHours = new(Moeller2022.ResistanceOhmAmpereHours, "47.8 mΩ at 25 °C of a 3 Ah cell; whether pulse or sustained is not said", Moeller2022.Source),
-        ResistanceSplit = new(Kollmeyer2020.ResistanceSplit, "BORROWED from an NMC cell: no LFP data was found", Kollmeyer2020.Source),
-        ActivationEnergy = new(Moeller2022.ActivationEnergy, "10…25 °C only; below that extrapolated", Moeller2022.Source with { Standing = Standing.Computed }),
-        ResistanceFloor = new(Moeller2022.ResistanceFloor, "38.4 mΩ at 40 °C over 47.8 mΩ at 25 °C", Moeller2022.Source with { Standing = Standing.Computed }),
+        UsableCapacity = new(Kollmeyer2020.UsableCapacity,
+            "BORROWED from an NMC cell: no LFP data was found; treat cold LFP results as rough", Kollmeyer2020.Source),
+        SustainedResistanceOhmAmpereHours = new(Moeller2022.ResistanceOhmAmpereHours,
+            "47.8 mΩ at 25 °C of a 3 Ah cell; whether pulse or sustained is not said", Moeller2022.Source),
+        ResistanceSplit = new(Kollmeyer2020.ResistanceSplit, "BORROWED from an NMC cell: no LFP data was found",
+            Kollmeyer2020.Source),
+        ActivationEnergy = new(Moeller2022.ActivationEnergy, "10…25 °C only; below that extrapolated",
+            Moeller2022.Source with { Standing = Standing.Computed }),
+        ResistanceFloor = new(Moeller2022.ResistanceFloor, "38.4 mΩ at 40 °C over 47.8 mΩ at 25 °C",
+            Moeller2022.Source with { Standing = Standing.Computed }),
         SpecificHeat = Heat,
-        SpecificEnergy = new(SpecificEnergy.FromWattHoursPerKilogram(90), "usual for small LFP packs", Citation.CommonPractice("90 Wh/kg for an LFP pack")),
+        SpecificEnergy = new(SpecificEnergy.FromWattHoursPerKilogram(90), "usual for small LFP packs",
+            Citation.CommonPractice("90 Wh/kg for an LFP pack")),
         MaximumTemperature = Hot,
         MaximumRatePerHour = Rate,
     };
@@ -59,10 +81,12 @@ public static class CellChemistries
     public static IReadOnlyList<CellChemistry> All { get; } = [Nmc, Lfp];
 
     /// <summary>Finds a chemistry by its name, in capital letters or small.</summary>
-    /// <exception cref="ArgumentException">No chemistry has the name; the message gives the nearest name and all of them.</exception>
+    /// <exception cref="ArgumentException">No chemistry has the name; the message gives the nearest name and all of
+    /// them.</exception>
     public static CellChemistry Find(string name) =>
         TryFind(name, out var chemistry) ? chemistry : throw new ArgumentException(
-            $"'{name}' is no known cell chemistry; did you mean '{Nearest(name)}'? Accepted: {string.Join(", ", All.Select(one => one.Name))}.", nameof(name));
+            $"'{name}' is no known cell chemistry; did you mean '{Nearest(name)}'? Accepted: "
+                + $"{string.Join(", ", All.Select(one => one.Name))}.", nameof(name));
 
     /// <summary>Finds a chemistry by its name, in capital letters or small; false if none has it.</summary>
     public static bool TryFind(string? name, [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out CellChemistry? chemistry)

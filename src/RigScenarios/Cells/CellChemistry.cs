@@ -26,7 +26,8 @@ public sealed record CellChemistry
     public required Sourced<UsableCapacity> UsableCapacity { get; init; }
 
     /// <summary>
-    /// Sustained resistance of one group times its capacity at 25 °C, in Ω·Ah: R0 + R1 + R2 = this / Q. It is the resistance under a
+    /// Sustained resistance of one group times its capacity at 25 °C, in Ω·Ah: R0 + R1 + R2 = this / Q. It is the resistance
+    /// under a
     /// steady load of an hour or more, not that of a ten-second pulse.
     /// </summary>
     public required Sourced<double> SustainedResistanceOhmAmpereHours { get; init; }

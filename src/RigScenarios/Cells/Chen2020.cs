@@ -50,7 +50,8 @@ public static class Chen2020
     /// <summary>Voltage of the cell over the lithiation of its negative electrode, V.</summary>
     internal static double Cell(double x) => Positive((Lithium - (x * NegativeCapacity)) / PositiveCapacity) - Negative(x);
 
-    /// <summary>Lithiation of the negative electrode at which the cell has the voltage; bisection, the curve rises with x.</summary>
+    /// <summary>Lithiation of the negative electrode at which the cell has the voltage; bisection, the curve rises with
+    /// x.</summary>
     internal static double LithiationAt(double volts)
     {
         double low = 0.005, high = 0.95;

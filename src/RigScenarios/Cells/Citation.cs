@@ -21,7 +21,8 @@ public enum Standing
 
 /// <summary>Where a figure comes from.</summary>
 /// <param name="Authors">Authors, as the source gives them; empty where there are none.</param>
-/// <param name="Title">Title of the work, or what the fact is; empty for a data set, which its authors, year and identifier name.</param>
+/// <param name="Title">Title of the work, or what the fact is; empty for a data set, which its authors, year and identifier
+/// name.</param>
 /// <param name="Year">Year of publication; null where there is none.</param>
 /// <param name="Where">Journal and pages, address, table or equation.</param>
 /// <param name="Standing">How the figure was taken from the source.</param>

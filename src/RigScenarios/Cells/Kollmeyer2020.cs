@@ -4,7 +4,8 @@ using UnitsNet;
 namespace RigScenarios.Cells;
 
 /// <summary>
-/// What measured discharges of one 3 Ah NMC/graphite 18650 cell at -20…40 °C say of cold, resistance and heat. Reduced by this project.
+/// What measured discharges of one 3 Ah NMC/graphite 18650 cell at -20…40 °C say of cold, resistance and heat. Reduced by this
+/// project.
 /// </summary>
 /// <remarks>docs/measured-cells.md holds how well a cell with these values meets the discharges that they come from.</remarks>
 public static class Kollmeyer2020
@@ -28,7 +29,8 @@ public static class Kollmeyer2020
         Point(25, 1),
     ]);
 
-    /// <summary>Activation energy of the sustained resistance: 25.9 kJ/mol at C/2 and 23.7 kJ/mol at 1C, -20…25 °C; 25 lies between.</summary>
+    /// <summary>Activation energy of the sustained resistance: 25.9 kJ/mol at C/2 and 23.7 kJ/mol at 1C, -20…25 °C; 25 lies
+    /// between.</summary>
     public static MolarEnergy ActivationEnergy { get; } = MolarEnergy.FromKilojoulesPerMole(25);
 
     /// <summary>From 25 to 40 °C the resistance falls by 13 % only.</summary>
@@ -38,11 +40,14 @@ public static class Kollmeyer2020
     public const double SustainedResistanceOhmAmpereHours = 0.12;
 
     /// <summary>
-    /// 43 mΩ sustained for this cell. A fit of pulse and rest gives 14.8 mΩ at once, 6.7 mΩ with 0.5 s and 9.3 mΩ with 20 s; the 0.5 s part
-    /// is counted as instant, which leaves 12.4 mΩ for what is slower than a pulse. Its time constant is set to 600 s, after the 590 s
+    /// 43 mΩ sustained for this cell. A fit of pulse and rest gives 14.8 mΩ at once, 6.7 mΩ with 0.5 s and 9.3 mΩ with 20 s; the
+    /// 0.5 s part
+    /// is counted as instant, which leaves 12.4 mΩ for what is slower than a pulse. Its time constant is set to 600 s, after the
+    /// 590 s
     /// with which the same cell's current falls at constant voltage at the end of a charge.
     /// </summary>
-    public static ResistanceSplit ResistanceSplit { get; } = new(0.50, 0.21, 0.29, Duration.FromSeconds(20), Duration.FromSeconds(600));
+    public static ResistanceSplit ResistanceSplit { get; } = new(0.50, 0.21, 0.29, Duration.FromSeconds(20),
+        Duration.FromSeconds(600));
 
     private static UsableCapacityPoint Point(double celsius, double fraction) =>
         new(Temperature.FromDegreesCelsius(celsius), Ratio.FromDecimalFractions(fraction));

@@ -19,7 +19,8 @@ public static class Moeller2022
         "M. Möller, D. Kucevic, N. Collath, A. Parlikar, P. Dotzauer, B. Tepe, S. Englberger, A. Jossen, H. Hesse",
         "",
         2022,
-        "doi:10.1016/j.est.2021.103743, data files of its program, BSD-3-Clause; open-circuit voltage thinned to steps of 5 % of charge; resistance at 50 % of charge",
+        "doi:10.1016/j.est.2021.103743, data files of its program, BSD-3-Clause; open-circuit voltage thinned to steps of 5 % "
+            + "of charge; resistance at 50 % of charge",
         Standing.ReadInSource);
 
     /// <summary>The measured open-circuit voltage in steps of 5 % of charge.</summary>

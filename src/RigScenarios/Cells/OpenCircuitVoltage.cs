@@ -21,15 +21,21 @@ public sealed class OpenCircuitVoltage
         var charge = Points.Select(point => point.StateOfCharge.DecimalFractions).ToArray();
         var volts = Points.Select(point => point.Voltage.Volts).ToArray();
         if (charge.Length < 2)
-            throw new ArgumentException($"The open-circuit table has {charge.Length} points; accepted: two or more.", nameof(points));
+            throw new ArgumentException($"The open-circuit table has {charge.Length} points; accepted: two or more.",
+                nameof(points));
         if (charge[0] != 0 || charge[^1] != 1)
-            throw new ArgumentException($"The open-circuit table runs from {charge[0]:G6} to {charge[^1]:G6}; accepted: state of charge from exactly 0 to exactly 1.", nameof(points));
+            throw new ArgumentException(
+                $"The open-circuit table runs from {charge[0]:G6} to {charge[^1]:G6}; accepted: state of charge from exactly "
+                    + "0 to exactly 1.", nameof(points));
         for (var i = 0; i < charge.Length; i++)
         {
             if (i > 0 && !(charge[i] > charge[i - 1]))
-                throw new ArgumentException($"Point {i + 1} of the open-circuit table has state of charge {charge[i]:G6} after {charge[i - 1]:G6}; accepted: rising values.", nameof(points));
+                throw new ArgumentException(
+                    $"Point {i + 1} of the open-circuit table has state of charge {charge[i]:G6} after {charge[i - 1]:G6}; "
+                        + "accepted: rising values.", nameof(points));
             if (!(volts[i] > 0) || !double.IsFinite(volts[i]))
-                throw new ArgumentException($"Point {i + 1} of the open-circuit table has {volts[i]:G6} V; accepted: above 0 V.", nameof(points));
+                throw new ArgumentException($"Point {i + 1} of the open-circuit table has {volts[i]:G6} V; accepted: above 0 V.",
+                    nameof(points));
         }
 
         curve = new MonotoneCubic(charge, volts);
@@ -48,8 +54,11 @@ public sealed class OpenCircuitVoltage
         ArgumentNullException.ThrowIfNull(stateOfCharge);
         ArgumentNullException.ThrowIfNull(volts);
         if (stateOfCharge.Count != volts.Count)
-            throw new ArgumentException($"The open-circuit table has {stateOfCharge.Count} states of charge and {volts.Count} voltages; accepted: as many of each.", nameof(volts));
-        return new OpenCircuitVoltage(stateOfCharge.Zip(volts, (z, u) => new OpenCircuitPoint(Ratio.FromDecimalFractions(z), ElectricPotential.FromVolts(u))));
+            throw new ArgumentException(
+                $"The open-circuit table has {stateOfCharge.Count} states of charge and {volts.Count} voltages; accepted: as "
+                    + "many of each.", nameof(volts));
+        return new OpenCircuitVoltage(stateOfCharge.Zip(volts,
+            (z, u) => new OpenCircuitPoint(Ratio.FromDecimalFractions(z), ElectricPotential.FromVolts(u))));
     }
 
     /// <summary>The open-circuit voltage of one group at a state of charge of 0…1.</summary>

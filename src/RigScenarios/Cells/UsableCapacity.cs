@@ -25,9 +25,13 @@ public sealed class UsableCapacity
         for (var i = 0; i < kelvins.Length; i++)
         {
             if (!(kelvins[i] > 0) || !double.IsFinite(kelvins[i]) || (i > 0 && !(kelvins[i] > kelvins[i - 1])))
-                throw new ArgumentException($"Point {i + 1} of the usable-capacity table has {kelvins[i]:G6} K; accepted: rising temperatures above 0 K.", nameof(points));
+                throw new ArgumentException(
+                    $"Point {i + 1} of the usable-capacity table has {kelvins[i]:G6} K; accepted: rising temperatures above 0 K.",
+                    nameof(points));
             if (!(fractions[i] > 0 && fractions[i] <= 2))
-                throw new ArgumentException($"Point {i + 1} of the usable-capacity table has the fraction {fractions[i]:G6}; accepted: above 0, up to 2.", nameof(points));
+                throw new ArgumentException(
+                    $"Point {i + 1} of the usable-capacity table has the fraction {fractions[i]:G6}; accepted: above 0, up to 2.",
+                    nameof(points));
         }
     }
 
@@ -50,8 +54,11 @@ public sealed class UsableCapacity
         ArgumentNullException.ThrowIfNull(kelvins);
         ArgumentNullException.ThrowIfNull(fractions);
         if (kelvins.Count != fractions.Count)
-            throw new ArgumentException($"The usable-capacity table has {kelvins.Count} temperatures and {fractions.Count} fractions; accepted: as many of each.", nameof(fractions));
-        return new UsableCapacity(kelvins.Zip(fractions, (t, f) => new UsableCapacityPoint(Temperature.FromKelvins(t), Ratio.FromDecimalFractions(f))));
+            throw new ArgumentException(
+                $"The usable-capacity table has {kelvins.Count} temperatures and {fractions.Count} fractions; accepted: as "
+                    + "many of each.", nameof(fractions));
+        return new UsableCapacity(kelvins.Zip(fractions,
+            (t, f) => new UsableCapacityPoint(Temperature.FromKelvins(t), Ratio.FromDecimalFractions(f))));
     }
 
     /// <summary>The usable part at a cell temperature.</summary>
@@ -65,7 +72,8 @@ public sealed class UsableCapacity
         for (var i = 1; i < kelvins.Length; i++)
         {
             if (kelvin < kelvins[i])
-                return fractions[i - 1] + ((fractions[i] - fractions[i - 1]) * (kelvin - kelvins[i - 1]) / (kelvins[i] - kelvins[i - 1]));
+                return fractions[i - 1]
+                    + ((fractions[i] - fractions[i - 1]) * (kelvin - kelvins[i - 1]) / (kelvins[i] - kelvins[i - 1]));
         }
 
         return fractions[^1];

@@ -48,7 +48,8 @@ public sealed record Battery
     /// <summary>Time constant of the second resistor-capacitor pair.</summary>
     public Duration? TimeConstant2 { get; init; }
 
-    /// <summary>Resistance of the pack's own leads, protection switch and plate contacts; does not age or change with temperature.</summary>
+    /// <summary>Resistance of the pack's own leads, protection switch and plate contacts; does not age or change with
+    /// temperature.</summary>
     public ElectricResistance? LeadResistance { get; init; }
 
     /// <summary>Activation energy of the group's resistances: how fast they grow in the cold.</summary>
@@ -63,7 +64,8 @@ public sealed record Battery
     /// <summary>Least value that the resistance factor takes in the warm, 0…1.</summary>
     public double? ResistanceFloor { get; init; }
 
-    /// <summary>Usable part of the capacity over cell temperature, rising in temperature; linear between points, flat outside.</summary>
+    /// <summary>Usable part of the capacity over cell temperature, rising in temperature; linear between points, flat
+    /// outside.</summary>
     public IReadOnlyList<UsableCapacityPoint>? UsableCapacity { get; init; }
 
     /// <summary>Open-circuit voltage of one group over state of charge, from exactly 0 to exactly 1.</summary>

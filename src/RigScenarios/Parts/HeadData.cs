@@ -11,7 +11,8 @@ public sealed record HeadData
     /// <summary>From the top of its plate down to the tilt axis.</summary>
     public Length AxisBelowPlate { get; init; }
 
-    /// <summary>The steps of its counterbalance, each the greatest moment of an ideal spring; empty where it is set without steps.</summary>
+    /// <summary>The steps of its counterbalance, each the greatest moment of an ideal spring; empty where it is set without
+    /// steps.</summary>
     public IReadOnlyList<Torque> CounterbalanceSteps { get; init; } = [];
 
     /// <summary>The least that a counterbalance without steps gives.</summary>
@@ -36,14 +37,16 @@ public sealed record HeadData
     public Angle TiltDown { get; init; }
 
     /// <summary>Equal with the same figures, the steps one by one.</summary>
-    public bool Equals(HeadData? other) => other is not null && Figures.SequenceEqual(other.Figures) && CounterbalanceSteps.Count == other.CounterbalanceSteps.Count;
+    public bool Equals(HeadData? other) => other is not null && Figures.SequenceEqual(other.Figures)
+        && CounterbalanceSteps.Count == other.CounterbalanceSteps.Count;
 
     /// <inheritdoc/>
     public override int GetHashCode() => Figures.Aggregate(CounterbalanceSteps.Count, HashCode.Combine);
 
     private IEnumerable<double?> Figures =>
     [
-        Slide.Meters, AxisBelowPlate.Meters, CounterbalanceFrom?.NewtonMeters, CounterbalanceTo?.NewtonMeters, Friction?.NewtonMeters, Drag?.NewtonMeters, TiltLock?.NewtonMeters, TiltUp.Degrees, TiltDown.Degrees,
+        Slide.Meters, AxisBelowPlate.Meters, CounterbalanceFrom?.NewtonMeters, CounterbalanceTo?.NewtonMeters,
+        Friction?.NewtonMeters, Drag?.NewtonMeters, TiltLock?.NewtonMeters, TiltUp.Degrees, TiltDown.Degrees,
         .. CounterbalanceSteps.Select(step => (double?)step.NewtonMeters),
     ];
 }

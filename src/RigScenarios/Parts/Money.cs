@@ -13,7 +13,8 @@ public readonly record struct Money(decimal Amount, string Currency)
         value = default;
         var trimmed = text?.Trim() ?? "";
         if (trimmed.Length < 4 || !trimmed[^3..].All(char.IsAsciiLetterUpper)
-            || !decimal.TryParse(trimmed[..^3].TrimEnd(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var amount) || amount > 100_000_000)
+            || !decimal.TryParse(trimmed[..^3].TrimEnd(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture,
+                out var amount) || amount > 100_000_000)
             return false;
         value = new Money(amount, trimmed[^3..]);
         return true;

@@ -16,7 +16,8 @@ public sealed class OrderedMap<T> : IReadOnlyCollection<KeyValuePair<string, T>>
     /// <summary>Takes the items in their order.</summary>
     /// <param name="items">Names with things.</param>
     /// <exception cref="ArgumentException">A name stands twice.</exception>
-    public OrderedMap(IEnumerable<KeyValuePair<string, T>> items) => this.items = new OrderedDictionary<string, T>(items, StringComparer.Ordinal);
+    public OrderedMap(IEnumerable<KeyValuePair<string, T>> items) =>
+        this.items = new OrderedDictionary<string, T>(items, StringComparer.Ordinal);
 
     /// <summary>A map with nothing in it.</summary>
     public static OrderedMap<T> Empty { get; } = new([]);
@@ -62,5 +63,6 @@ public sealed class OrderedMap<T> : IReadOnlyCollection<KeyValuePair<string, T>>
     public override bool Equals(object? obj) => Equals(obj as OrderedMap<T>);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => items.Aggregate(items.Count, (hash, item) => HashCode.Combine(hash, item.Key, item.Value));
+    public override int GetHashCode() =>
+        items.Aggregate(items.Count, (hash, item) => HashCode.Combine(hash, item.Key, item.Value));
 }

@@ -160,26 +160,31 @@ public sealed record Part
     public IReadOnlyList<string> Assumed { get; init; } = [];
 }
 
-/// <summary>What a device draws at its own inlet in each of its states, as constant power unless <see cref="Load"/> says otherwise.</summary>
+/// <summary>What a device draws at its own inlet in each of its states, as constant power unless <see cref="Load"/> says
+/// otherwise.</summary>
 /// <param name="Off">Switched off; 0 W unless a device draws something then.</param>
 /// <param name="Standby">Switched on, not recording; null if not known.</param>
 /// <param name="Record">Recording, or doing its work; null if not known.</param>
 public sealed record PowerDraw(Power? Off = null, Power? Standby = null, Power? Record = null)
 {
-    /// <summary>How the draw goes with the voltage; the powers then hold at the voltage of its feed: the label's of a battery, a regulator's output. Null for constant power.</summary>
+    /// <summary>How the draw goes with the voltage; the powers then hold at the voltage of its feed: the label's of a battery, a
+    /// regulator's output. Null for constant power.</summary>
     public LoadKind? Load { get; init; }
 
-    /// <summary>The part of a working time in which it draws <see cref="Record"/>; standby the rest. Motors; null for all of it.</summary>
+    /// <summary>The part of a working time in which it draws <see cref="Record"/>; standby the rest. Motors; null for all of
+    /// it.</summary>
     public Ratio? Duty { get; init; }
 
-    /// <summary>The most that it draws for moments of its work, such as a motor against a stiff ring; null if not known.</summary>
+    /// <summary>The most that it draws for moments of its work, such as a motor against a stiff ring; null if not
+    /// known.</summary>
     public Power? Peak { get; init; }
 
     /// <summary>What it draws for a moment when it is switched on; null if not known.</summary>
     public StartUpDraw? StartUp { get; init; }
 
     /// <summary>This draw with the values of another where that one has any.</summary>
-    public PowerDraw With(PowerDraw? other) => other is null ? this : new PowerDraw(other.Off ?? Off, other.Standby ?? Standby, other.Record ?? Record)
+    public PowerDraw With(PowerDraw? other) =>
+        other is null ? this : new PowerDraw(other.Off ?? Off, other.Standby ?? Standby, other.Record ?? Record)
     {
         Load = other.Load ?? Load,
         Duty = other.Duty ?? Duty,
@@ -197,7 +202,8 @@ public sealed record VoltageWindow(ElectricPotential? Minimum = null, ElectricPo
 /// <param name="OwnDraw">What it draws itself.</param>
 /// <param name="SwitchOffVoltage">Below it the plate switches everything off.</param>
 /// <param name="MaximumCurrent">The greatest current through it.</param>
-public sealed record PlateData(Power? OwnDraw = null, ElectricPotential? SwitchOffVoltage = null, ElectricCurrent? MaximumCurrent = null)
+public sealed record PlateData(Power? OwnDraw = null, ElectricPotential? SwitchOffVoltage = null,
+    ElectricCurrent? MaximumCurrent = null)
 {
     /// <summary>Resistance of the contacts between battery and plate, there and back; null for none.</summary>
     public ElectricResistance? ContactResistance { get; init; }
@@ -221,7 +227,8 @@ public sealed record RegulatorData
     /// <summary>What it gives.</summary>
     public ElectricPotential OutputVoltage { get; init; }
 
-    /// <summary>Power out over power in, without its own draw and the losses below; up to 100 %. 0 means that only the losses below are given, and it is taken as 100 %.</summary>
+    /// <summary>Power out over power in, without its own draw and the losses below; up to 100 %. 0 means that only the losses
+    /// below are given, and it is taken as 100 %.</summary>
     public Ratio Efficiency { get; init; }
 
     /// <summary>What it draws itself, also with nothing behind it: its quiescent draw.</summary>

@@ -5,7 +5,8 @@ using System.Runtime.CompilerServices;
 namespace RigScenarios.Parts;
 
 /// <summary>
-/// The guards of the domain types. Each message gives the name, the value that was found and the accepted range; NaN is always refused.
+/// The guards of the domain types. Each message gives the name, the value that was found and the accepted range; NaN is always
+/// refused.
 /// </summary>
 internal static class Require
 {
@@ -53,5 +54,7 @@ internal static class Require
 
     [DoesNotReturn]
     private static void Refuse(string name, double value, string unit, string accepted) =>
-        throw new ArgumentOutOfRangeException(name, $"{name} is {value:G9}{(unit.Length == 0 ? "" : " " + unit)}; accepted: {accepted}{(unit.Length == 0 ? "" : " " + unit)}.");
+        throw new ArgumentOutOfRangeException(name,
+            $"{name} is {value:G9}{(unit.Length == 0 ? "" : " " + unit)}; accepted: "
+                + $"{accepted}{(unit.Length == 0 ? "" : " " + unit)}.");
 }

@@ -18,7 +18,8 @@ public readonly record struct ThermalConductance(double WattsPerKelvin) : IForma
     /// <exception cref="FormatException">The text is no number followed by W/K.</exception>
     public static ThermalConductance Parse(string text) => TryParse(text, out var value)
         ? value
-        : throw new FormatException($"'{text}' is no thermal conductance; accepted: a number with the unit W/K, such as \"0.37 W/K\".");
+        : throw new FormatException(
+            $"'{text}' is no thermal conductance; accepted: a number with the unit W/K, such as \"0.37 W/K\".");
 
     /// <summary>Reads a value with its unit, such as "0.37 W/K"; false where the text is something else.</summary>
     public static bool TryParse(string? text, out ThermalConductance value)
@@ -27,7 +28,8 @@ public readonly record struct ThermalConductance(double WattsPerKelvin) : IForma
         var trimmed = text?.Trim() ?? "";
         if (!trimmed.EndsWith(Unit, StringComparison.OrdinalIgnoreCase))
             return false;
-        if (!double.TryParse(trimmed[..^Unit.Length], NumberStyles.Float, CultureInfo.InvariantCulture, out var number) || !double.IsFinite(number))
+        if (!double.TryParse(trimmed[..^Unit.Length], NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            || !double.IsFinite(number))
             return false;
         value = new ThermalConductance(number);
         return true;

@@ -23,11 +23,13 @@ public readonly record struct WireGauge(int? Awg, Area? Area)
 /// <summary>A fuse, or a limiter that acts like one.</summary>
 /// <param name="Rating">The rated current that is printed on it, at 25 °C.</param>
 /// <param name="SteadyShare">
-/// The part of the rating that it is meant to carry for hours; null for 75 %: what makers of UL 248-14 fuses recommend at 25 °C [second-hand]. Fuses of IEC 60127 are
+/// The part of the rating that it is meant to carry for hours; null for 75 %: what makers of UL 248-14 fuses recommend at 25 °C
+/// [second-hand]. Fuses of IEC 60127 are
 /// rated for 100 %.
 /// </param>
 /// <param name="LessPerKelvin">
-/// How much of the rating each kelvin above 25 °C takes; null for 0.5 %/K, the slow types' order of size [second-hand, a rule of thumb].
+/// How much of the rating each kelvin above 25 °C takes; null for 0.5 %/K, the slow types' order of size [second-hand, a rule of
+/// thumb].
 /// </param>
 public sealed record FuseData(ElectricCurrent Rating, Ratio? SteadyShare = null, Ratio? LessPerKelvin = null)
 {
@@ -75,7 +77,8 @@ public sealed record CableData(WireGauge Gauge, Length Length)
     /// <summary>Two contacts of 5 mΩ, in the middle of what new ones have [from memory of the trade].</summary>
     public static readonly ElectricResistance UsualConnector = ElectricResistance.FromMilliohms(10);
 
-    /// <summary>Resistance of the connector at each end, both its contacts together; null for <see cref="UsualConnector"/>.</summary>
+    /// <summary>Resistance of the connector at each end, both its contacts together; null for
+    /// <see cref="UsualConnector"/>.</summary>
     public ElectricResistance? ConnectorResistance { get; init; }
 
     /// <summary>The greatest current that its maker allows; null if not known.</summary>

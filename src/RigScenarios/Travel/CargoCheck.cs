@@ -10,7 +10,8 @@ namespace RigScenarios.Travel;
 /// <param name="Entry">Their entry in the list of dangerous goods.</param>
 /// <param name="Rule">The rule of that form.</param>
 /// <param name="Small">Whether they count as small batteries.</param>
-/// <param name="ChargeLimit">The limit on charge that binds them, or that is advised; null if the edition sets none for them.</param>
+/// <param name="ChargeLimit">The limit on charge that binds them, or that is advised; null if the edition sets none for
+/// them.</param>
 /// <param name="ChargeMargin">Limit less charge; null where either is not known.</param>
 /// <param name="StoppedBy">The rule that stops them as they are; null if none does.</param>
 /// <param name="Remedy">What would change that.</param>
@@ -40,14 +41,18 @@ public sealed record CargoCheck(
     {
         ArgumentNullException.ThrowIfNull(battery);
         ArgumentNullException.ThrowIfNull(rules);
-        var form = battery.Installed ? CargoForm.InEquipment : battery.WithEquipment ? CargoForm.PackedWithEquipment : CargoForm.Loose;
+        var form = battery.Installed ? CargoForm.InEquipment : battery.WithEquipment
+            ? CargoForm.PackedWithEquipment : CargoForm.Loose;
         var rule = rules.Of(form);
         var limit = rule.ChargeFrom is { } from && FlightCheck.AtMost(battery.Rated.Energy, from.Value) ? null : rule.Charge;
-        Ratio? margin = limit is not null && battery.Charge is { } charge ? Ratio.FromPercent(Math.Round((limit.Value - charge).Percent, 9)) : null;
+        Ratio? margin = limit is not null && battery.Charge is { } charge
+            ? Ratio.FromPercent(Math.Round((limit.Value - charge).Percent, 9)) : null;
         var check = new CargoCheck(
-            battery, count, form, UnEntry.Of(LithiumKind.Ion, form), rule, FlightCheck.AtMost(battery.Rated.Energy, rules.SmallBattery.Value), limit, margin, null, null);
+            battery, count, form, UnEntry.Of(LithiumKind.Ion, form), rule,
+            FlightCheck.AtMost(battery.Rated.Energy, rules.SmallBattery.Value), limit, margin, null, null);
         if (rule.ChargeBinds && margin is { Percent: < 0 })
-            return check with { StoppedBy = new(limit!.Why, "", limit.Source), Remedy = $"Run it down to {limit.Value.Percent:0.##} % or less before it is handed over." };
+            return check with { StoppedBy = new(limit!.Why, "", limit.Source),
+                Remedy = $"Run it down to {limit.Value.Percent:0.##} % or less before it is handed over." };
         if (!battery.Installed && !battery.ContactsCovered)
             return check with { StoppedBy = rules.Duties[^1], Remedy = "Cover the contacts." };
         return check;

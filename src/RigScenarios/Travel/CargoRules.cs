@@ -32,7 +32,9 @@ public enum CargoForm
 public sealed record UnEntry(int Number, string ShippingName)
 {
     /// <summary>Where the entries stand.</summary>
-    public static Citation Source { get; } = new("United Nations", "Recommendations on the Transport of Dangerous Goods, list of dangerous goods", null, "UN 3090, 3091, 3480, 3481; read in the handbook \"Lithium Batteries\" (2024), p. 114 and 122", Standing.SecondHand);
+    public static Citation Source { get; } = new("United Nations",
+        "Recommendations on the Transport of Dangerous Goods, list of dangerous goods", null,
+        "UN 3090, 3091, 3480, 3481; read in the handbook \"Lithium Batteries\" (2024), p. 114 and 122", Standing.SecondHand);
 
     /// <summary>The entry of a kind of battery in a form of package.</summary>
     public static UnEntry Of(LithiumKind kind, CargoForm form)
@@ -59,7 +61,9 @@ public sealed record UnEntry(int Number, string ShippingName)
 /// <param name="Aircraft">On which aircraft.</param>
 /// <param name="Package">What a package may hold.</param>
 public sealed record CargoFormRule(
-    int PackingInstruction, Sourced<Ratio>? Charge, Sourced<Energy>? ChargeFrom, bool ChargeBinds, Sourced<string> Aircraft, Sourced<string>? Package = null);
+    int PackingInstruction,
+    Sourced<Ratio>? Charge, Sourced<Energy>? ChargeFrom, bool ChargeBinds, Sourced<string> Aircraft, Sourced<string>? Package =
+    null);
 
 /// <summary>What an edition of the rules says of rechargeable lithium batteries as air cargo.</summary>
 public sealed record CargoRules

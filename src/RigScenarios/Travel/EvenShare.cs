@@ -1,10 +1,12 @@
 namespace RigScenarios.Travel;
 
 /// <summary>
-/// Who carries which battery: the one who carries most carries as few watt-hours as can be, within each person's limits on number.
+/// Who carries which battery: the one who carries most carries as few watt-hours as can be, within each person's limits on
+/// number.
 /// </summary>
 /// <remarks>
-/// Begins with the largest battery to the person who has least so far, then looks for a better share by branch and bound. Where that search
+/// Begins with the largest battery to the person who has least so far, then looks for a better share by branch and bound. Where
+/// that search
 /// ends, or meets the bound that no share can beat, the share is proven best.
 /// </remarks>
 internal sealed class EvenShare
@@ -27,7 +29,8 @@ internal sealed class EvenShare
     private long bestLargest = long.MaxValue;
     private long bound;
 
-    private EvenShare(IReadOnlyList<(PackedBattery Battery, FlightCheck Check)> groups, int[] flying, PassengerRules rules, int people, CancellationToken cancellation)
+    private EvenShare(IReadOnlyList<(PackedBattery Battery, FlightCheck Check)> groups, int[] flying, PassengerRules rules,
+        int people, CancellationToken cancellation)
     {
         this.rules = rules;
         this.people = people;
@@ -36,8 +39,10 @@ internal sealed class EvenShare
         // Large power banks first: they alone count against two limits, and dealt out first they leave room for all others.
         units =
         [
-            .. flying.SelectMany((count, at) => Enumerable.Repeat((at, groups[at].Check.Kind, (long)Math.Round(groups[at].Battery.Rated.Energy.WattHours * Steps)), count))
-                .OrderByDescending(unit => unit.Kind == BaggageKind.LargePowerBank).ThenByDescending(unit => unit.Item3).ThenBy(unit => unit.at),
+            .. flying.SelectMany((count, at) => Enumerable.Repeat((at, groups[at].Check.Kind,
+                (long)Math.Round(groups[at].Battery.Rated.Energy.WattHours * Steps)), count))
+                .OrderByDescending(unit => unit.Kind == BaggageKind.LargePowerBank).ThenByDescending(unit => unit.Item3)
+                    .ThenBy(unit => unit.at),
         ];
         remaining = new long[units.Length + 1];
         for (var at = units.Length - 1; at >= 0; at--)
@@ -47,7 +52,8 @@ internal sealed class EvenShare
     /// <summary>Shares batteries out.</summary>
     /// <returns>For each person and group how many, and whether the share is proven best.</returns>
     public static (int[][] Counts, bool Proven) Of(
-        IReadOnlyList<(PackedBattery Battery, FlightCheck Check)> groups, int[] flying, PassengerRules rules, int people, CancellationToken cancellation)
+        IReadOnlyList<(PackedBattery Battery, FlightCheck Check)> groups, int[] flying, PassengerRules rules, int people,
+        CancellationToken cancellation)
     {
         var share = new EvenShare(groups, flying, rules, people, cancellation);
         var proven = share.Solve();
@@ -55,7 +61,8 @@ internal sealed class EvenShare
         for (var at = 0; at < share.units.Length; at++)
             counts[share.best[at]][share.units[at].Group]++;
         // People are alike; the one who carries most comes first, so that the same question always gives the same list.
-        return ([.. counts.OrderByDescending(person => person.Select((count, at) => count * groups[at].Battery.Rated.Energy.WattHours).Sum())
+        return ([.. counts.OrderByDescending(person =>
+            person.Select((count, at) => count * groups[at].Battery.Rated.Energy.WattHours).Sum())
             .ThenBy(person => string.Join(',', person.Select(count => 1000 - count)), StringComparer.Ordinal)], proven);
     }
 
@@ -83,7 +90,8 @@ internal sealed class EvenShare
         if (!seen.Add((at, string.Join(';', persons.Select(person => person.Key).Order(StringComparer.Ordinal)))))
             return;
         var tried = new HashSet<Person>();
-        foreach (var who in Enumerable.Range(0, people).Where(who => HasRoom(persons[who], units[at].Kind)).OrderBy(who => persons[who].Load))
+        foreach (var who in Enumerable.Range(0, people).Where(who => HasRoom(persons[who], units[at].Kind))
+            .OrderBy(who => persons[who].Load))
         {
             if (bestLargest <= bound)
                 return;

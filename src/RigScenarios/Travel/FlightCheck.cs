@@ -30,7 +30,8 @@ public enum BaggageKind
 /// <param name="NeedsApproval">Whether the airline must approve it before the journey.</param>
 /// <param name="StoppedBy">The rule that keeps it out of all baggage; null if none does.</param>
 /// <param name="Remedy">What would change that; null if nothing stops it.</param>
-public sealed record FlightCheck(BaggageKind Kind, Energy Margin, Sourced<Energy> Limit, bool NeedsApproval, Sourced<string>? StoppedBy, string? Remedy)
+public sealed record FlightCheck(BaggageKind Kind, Energy Margin,
+    Sourced<Energy> Limit, bool NeedsApproval, Sourced<string>? StoppedBy, string? Remedy)
 {
     /// <summary>A share by which a figure may exceed a limit through rounding inside the computer alone.</summary>
     private const double Rounding = 1e-9;
@@ -49,13 +50,18 @@ public sealed record FlightCheck(BaggageKind Kind, Energy Margin, Sourced<Energy
         var small = AtMost(energy, rules.WithoutApproval.Value);
         var limit = small ? rules.WithoutApproval : rules.WithApproval;
         var kind = battery.Installed ? BaggageKind.Installed
-            : battery.PowerBank && rules.PowerBanks is not null ? (small ? BaggageKind.SmallPowerBank : BaggageKind.LargePowerBank)
+            : battery.PowerBank && rules.PowerBanks is not null
+                ? (small ? BaggageKind.SmallPowerBank : BaggageKind.LargePowerBank)
             : small ? BaggageKind.SmallSpare : BaggageKind.LargeSpare;
-        var check = new FlightCheck(kind, AtMost(energy, limit.Value) ? Energy.FromWattHours(Math.Max(0, (limit.Value - energy).WattHours)) : limit.Value - energy, limit, !small, null, null);
+        var check = new FlightCheck(kind, AtMost(energy, limit.Value)
+            ? Energy.FromWattHours(Math.Max(0, (limit.Value - energy).WattHours)) : limit.Value - energy, limit,
+            !small, null, null);
         if (!AtMost(energy, rules.WithApproval.Value))
-            return check with { NeedsApproval = false, StoppedBy = new(rules.WithApproval.Why, "", rules.WithApproval.Source), Remedy = "It must go another way: by road, or as air cargo." };
+            return check with { NeedsApproval = false, StoppedBy = new(rules.WithApproval.Why, "", rules.WithApproval.Source),
+                Remedy = "It must go another way: by road, or as air cargo." };
         if (!battery.Installed && !battery.ContactsCovered)
-            return check with { StoppedBy = rules.Contacts, Remedy = "Cover the contacts (cap, tape, or a bag each), then ask again." };
+            return check with { StoppedBy = rules.Contacts,
+                Remedy = "Cover the contacts (cap, tape, or a bag each), then ask again." };
         return check;
     }
 
@@ -64,5 +70,6 @@ public sealed record FlightCheck(BaggageKind Kind, Energy Margin, Sourced<Energy
 
     /// <summary>A number with at most two digits behind the point; below that, as many as it takes not to read 0.</summary>
     internal static string Number(double value) =>
-        value is not 0 && Math.Abs(value) < 0.005 ? value.ToString("G1", CultureInfo.InvariantCulture) : value.ToString("0.##", CultureInfo.InvariantCulture);
+        value is not 0 && Math.Abs(value) < 0.005
+            ? value.ToString("G1", CultureInfo.InvariantCulture) : value.ToString("0.##", CultureInfo.InvariantCulture);
 }

@@ -3,12 +3,15 @@ using RigScenarios.Cells;
 namespace RigScenarios.Travel;
 
 /// <summary>
-/// Which of the batteries fly: the most watt-hours in all that the limits on number let through, then the most batteries, then the
+/// Which of the batteries fly: the most watt-hours in all that the limits on number let through, then the most batteries, then
+/// the
 /// fewest that need approval.
 /// </summary>
 /// <remarks>
-/// The travellers are alike, so a limit of two a person is one of 2·N for all: whatever fills the sums can be dealt out (large power banks
-/// first, for only they count against two limits). For a given number of large power banks each other kind has a limit of its own, so
+/// The travellers are alike, so a limit of two a person is one of 2·N for all: whatever fills the sums can be dealt out (large
+/// power banks
+/// first, for only they count against two limits). For a given number of large power banks each other kind has a limit of its
+/// own, so
 /// taking the largest of each kind is best; trying every such number makes the choice exact.
 /// </remarks>
 internal static class FlightSelection
@@ -18,7 +21,8 @@ internal static class FlightSelection
     /// <param name="rules">The edition's passenger rules.</param>
     /// <param name="travellers">How many people fly.</param>
     /// <returns>For each group, in the given order, how many fly.</returns>
-    public static int[] Choose(IReadOnlyList<(PackedBattery Battery, FlightCheck Check)> groups, PassengerRules rules, int travellers)
+    public static int[] Choose(IReadOnlyList<(PackedBattery Battery, FlightCheck Check)> groups,
+        PassengerRules rules, int travellers)
     {
         var large = rules.LargeSpares.Value * travellers;
         var banks = (rules.PowerBanks?.Value ?? 0) * travellers;
@@ -53,9 +57,11 @@ internal static class FlightSelection
         _ => rules.PowerBanks ?? rules.LargeSpares,
     };
 
-    private static int Take(IReadOnlyList<(PackedBattery Battery, FlightCheck Check)> groups, int[] taken, BaggageKind kind, int places)
+    private static int Take(IReadOnlyList<(PackedBattery Battery, FlightCheck Check)> groups, int[] taken,
+        BaggageKind kind, int places)
     {
-        foreach (var at in Enumerable.Range(0, groups.Count).Where(at => groups[at].Check.Kind == kind).OrderByDescending(at => groups[at].Battery.Rated.Energy.WattHours))
+        foreach (var at in Enumerable.Range(0, groups.Count).Where(at => groups[at].Check.Kind == kind)
+            .OrderByDescending(at => groups[at].Battery.Rated.Energy.WattHours))
         {
             taken[at] = Math.Min(places, groups[at].Battery.Count);
             places -= taken[at];

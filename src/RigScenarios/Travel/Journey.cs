@@ -28,7 +28,8 @@ public sealed record Travellers(IReadOnlyList<string> Names, bool Named)
     public int Count => Names.Count;
 
     /// <summary>Whether the same people travel.</summary>
-    public bool Equals(Travellers? other) => other is not null && Named == other.Named && Names.SequenceEqual(other.Names, StringComparer.Ordinal);
+    public bool Equals(Travellers? other) =>
+        other is not null && Named == other.Named && Names.SequenceEqual(other.Names, StringComparer.Ordinal);
 
     /// <inheritdoc/>
     public override int GetHashCode() => Names.Aggregate(Count, (hash, name) => HashCode.Combine(hash, name));
@@ -39,7 +40,8 @@ public sealed record Travellers(IReadOnlyList<string> Names, bool Named)
     public static Travellers Of(int count)
     {
         Require.AtLeast(count, 1, nameof(count));
-        return new Travellers(count == 1 ? ["Traveller"] : [.. Enumerable.Range(1, count).Select(number => $"Traveller {number}")], false);
+        return new Travellers(count == 1 ? ["Traveller"]
+            : [.. Enumerable.Range(1, count).Select(number => $"Traveller {number}")], false);
     }
 }
 
@@ -80,4 +82,5 @@ public sealed record PackedBattery
 /// <param name="Travellers">Who travels; of no account where nobody flies.</param>
 /// <param name="Legs">How the batteries travel, in order; at least one.</param>
 /// <param name="Batteries">What is packed.</param>
-public sealed record Journey(string Title, DateOnly Date, Travellers Travellers, IReadOnlyList<Leg> Legs, IReadOnlyList<PackedBattery> Batteries);
+public sealed record Journey(string Title, DateOnly Date, Travellers Travellers,
+    IReadOnlyList<Leg> Legs, IReadOnlyList<PackedBattery> Batteries);

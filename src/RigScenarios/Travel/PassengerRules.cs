@@ -3,13 +3,15 @@ using UnitsNet;
 
 namespace RigScenarios.Travel;
 
-/// <summary>What an edition of the rules says of rechargeable lithium batteries that a passenger or crew member carries for personal use.</summary>
+/// <summary>What an edition of the rules says of rechargeable lithium batteries that a passenger or crew member carries for
+/// personal use.</summary>
 public sealed record PassengerRules
 {
     /// <summary>Up to and including this a battery needs no approval by the airline.</summary>
     public required Sourced<Energy> WithoutApproval { get; init; }
 
-    /// <summary>Up to and including this a battery may be carried with the airline's approval; above it in no baggage at all.</summary>
+    /// <summary>Up to and including this a battery may be carried with the airline's approval; above it in no baggage at
+    /// all.</summary>
     public required Sourced<Energy> WithApproval { get; init; }
 
     /// <summary>Most spare batteries a person up to <see cref="WithoutApproval"/>, unless the airline agrees to more.</summary>

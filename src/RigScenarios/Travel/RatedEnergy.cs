@@ -21,12 +21,14 @@ public enum WattHourBasis
 /// <param name="Basis">Where it comes from.</param>
 /// <param name="Doubt">What speaks against the figure, in one sentence; null if nothing does.</param>
 /// <remarks>
-/// Wh = nominal V × rated Ah; the marked figure goes before a computed one (Federal Aviation Administration, "Airline passengers and
+/// Wh = nominal V × rated Ah; the marked figure goes before a computed one (Federal Aviation Administration, "Airline passengers
+/// and
 /// batteries"; read). The same cells named 3.6 V or 3.7 V differ by 2.8 %, which is enough to cross a limit.
 /// </remarks>
 public sealed record RatedEnergy(Energy Energy, WattHourBasis Basis, string? Doubt = null)
 {
-    /// <summary>How far label and V × Ah may differ before it is said, as a share: above what 3.6 V or 3.7 V a cell explains.</summary>
+    /// <summary>How far label and V × Ah may differ before it is said, as a share: above what 3.6 V or 3.7 V a cell
+    /// explains.</summary>
     private const double Disagreement = 0.03;
 
     /// <summary>Where the figure comes from, in words: "label", "V × Ah", "assumed".</summary>
@@ -49,24 +51,29 @@ public sealed record RatedEnergy(Energy Energy, WattHourBasis Basis, string? Dou
     }
 
     /// <summary>
-    /// The watt-hours of a battery: those of its label; V × Ah if nobody read a label's energy but capacity is known; else the assumed figure.
+    /// The watt-hours of a battery: those of its label; V × Ah if nobody read a label's energy but capacity is known; else the
+    /// assumed figure.
     /// </summary>
     /// <param name="battery">What is known of the battery.</param>
-    /// <param name="assumed">The fields of the part that nobody read, by their keys: <c>battery.energy</c>, <c>battery.voltage</c>, <c>battery.capacity</c>.</param>
+    /// <param name="assumed">The fields of the part that nobody read, by their keys: <c>battery.energy</c>,
+    /// <c>battery.voltage</c>, <c>battery.capacity</c>.</param>
     public static RatedEnergy Of(Battery battery, IReadOnlyCollection<string> assumed)
     {
         ArgumentNullException.ThrowIfNull(battery);
         ArgumentNullException.ThrowIfNull(assumed);
-        var computed = battery.Capacity is { } capacity && !assumed.Contains("battery.capacity") && !assumed.Contains("battery.voltage")
+        var computed = battery.Capacity is { } capacity && !assumed.Contains("battery.capacity")
+            && !assumed.Contains("battery.voltage")
             ? Of(battery.Voltage, capacity) : null;
         if (assumed.Contains("battery.energy"))
         {
-            return computed ?? new RatedEnergy(battery.Energy, WattHourBasis.Assumed, $"Nobody read the {battery.Energy.WattHours:0.##} Wh on a label. Read the label before you pack.");
+            return computed ?? new RatedEnergy(battery.Energy, WattHourBasis.Assumed,
+                $"Nobody read the {battery.Energy.WattHours:0.##} Wh on a label. Read the label before you pack.");
         }
         Require.Positive(battery.Energy.WattHours, "Wh", nameof(battery));
         var differs = computed is not null && Math.Abs((computed.Energy / battery.Energy) - 1) > Disagreement;
         return new RatedEnergy(battery.Energy, WattHourBasis.Label, differs
-            ? $"The label says {battery.Energy.WattHours:0.##} Wh, but V × Ah gives {computed!.Energy.WattHours:0.##} Wh. The label counts; an inspector may compute."
+            ? $"The label says {battery.Energy.WattHours:0.##} Wh, but V × Ah gives {computed!.Energy.WattHours:0.##} Wh. The "
+                + "label counts; an inspector may compute."
             : null);
     }
 }

@@ -36,7 +36,8 @@ public sealed record PackingList(string Traveller, IReadOnlyList<PackingLine> Li
 /// <param name="Margin">By how much, in Wh or in number, in words.</param>
 /// <param name="Remedy">What can be done.</param>
 /// <param name="AsCargo">What they would be as air cargo; null where covering the contacts is all that it takes.</param>
-public sealed record LeftBehind(PackedBattery Battery, int Count, Sourced<string> StoppedBy, string Margin, string Remedy, CargoCheck? AsCargo);
+public sealed record LeftBehind(PackedBattery Battery, int Count, Sourced<string> StoppedBy, string Margin, string Remedy,
+    CargoCheck? AsCargo);
 
 /// <summary>What the transport rules say of a journey.</summary>
 public sealed record TravelAnswer

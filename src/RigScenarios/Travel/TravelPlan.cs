@@ -22,21 +22,25 @@ public static class TravelPlan
         if (journey.Legs.Contains(Leg.Flight))
             answer = Fly(answer, cancellation);
         if (journey.Legs.Contains(Leg.Cargo))
-            answer = answer with { Consignment = [.. journey.Batteries.Select(battery => CargoCheck.Of(battery, battery.Count, rules.Rules.Cargo))] };
+            answer =
+                answer with { Consignment =
+                [.. journey.Batteries.Select(battery => CargoCheck.Of(battery, battery.Count, rules.Rules.Cargo))] };
         return answer;
     }
 
     private static TravelAnswer Fly(TravelAnswer answer, CancellationToken cancellation)
     {
         var (journey, rules) = (answer.Journey, answer.Rules.Rules);
-        var checks = journey.Batteries.Select(battery => (Battery: battery, Check: FlightCheck.Of(battery, rules.Passengers))).ToList();
+        var checks = journey.Batteries.Select(battery => (Battery: battery, Check: FlightCheck.Of(battery, rules.Passengers)))
+            .ToList();
         var fit = checks.Where(item => item.Check.StoppedBy is null).ToList();
         var flying = FlightSelection.Choose(fit, rules.Passengers, journey.Travellers.Count);
         var (shares, proven) = EvenShare.Of(fit, flying, rules.Passengers, journey.Travellers.Count, cancellation);
         var left = new List<LeftBehind>();
         foreach (var (battery, check) in checks)
         {
-            var staying = check.StoppedBy is null ? battery.Count - flying[fit.FindIndex(item => ReferenceEquals(item.Battery, battery))] : battery.Count;
+            var staying = check.StoppedBy is null
+                ? battery.Count - flying[fit.FindIndex(item => ReferenceEquals(item.Battery, battery))] : battery.Count;
             if (staying > 0)
                 left.Add(Stays(battery, check, staying, rules, journey.Travellers.Count));
         }
@@ -44,7 +48,8 @@ public static class TravelPlan
         {
             ShareProven = proven,
             Left = left,
-            Lists = [.. shares.Select((counts, who) => ListOf(journey.Travellers.Names[who], fit, counts, rules.Passengers)).Where(list => list.Lines.Count > 0)],
+            Lists = [.. shares.Select((counts, who) => ListOf(journey.Travellers.Names[who], fit, counts, rules.Passengers))
+                .Where(list => list.Lines.Count > 0)],
         };
     }
 
@@ -54,21 +59,25 @@ public static class TravelPlan
         if (check.StoppedBy is { } rule)
         {
             var tooLarge = check.Margin.WattHours < 0;
-            return new LeftBehind(battery, staying, rule, tooLarge ? check.MarginWords : "contacts open", check.Remedy!, tooLarge ? cargo : null);
+            return new LeftBehind(battery, staying, rule, tooLarge ? check.MarginWords : "contacts open", check.Remedy!,
+                tooLarge ? cargo : null);
         }
         var limit = FlightSelection.LimitOf(check.Kind, rules.Passengers);
         var places = (limit.Value * travellers).ToString(CultureInfo.InvariantCulture);
         var remedy = check.Kind switch
         {
-            BaggageKind.SmallSpare or BaggageKind.Installed => "Ask the airline whether it agrees to more; else another traveller, by road, or as air cargo.",
+            BaggageKind.SmallSpare or BaggageKind.Installed =>
+                "Ask the airline whether it agrees to more; else another traveller, by road, or as air cargo.",
             _ => "Another traveller, by road, or as air cargo.",
         };
         return new LeftBehind(
             battery, staying, new Sourced<string>(limit.Why, "", limit.Source),
-            $"{staying} over the number: {limit.Value} a person, {places} for {(travellers == 1 ? "one traveller" : $"{travellers} travellers")}", remedy, cargo);
+            $"{staying} over the number: {limit.Value} a person, {places} for "
+                + $"{(travellers == 1 ? "one traveller" : $"{travellers} travellers")}", remedy, cargo);
     }
 
-    private static PackingList ListOf(string who, List<(PackedBattery Battery, FlightCheck Check)> fit, int[] counts, PassengerRules rules)
+    private static PackingList ListOf(string who, List<(PackedBattery Battery, FlightCheck Check)> fit, int[] counts,
+        PassengerRules rules)
     {
         var lines = fit.Select((item, at) => new PackingLine(item.Battery, item.Check, counts[at])).Where(line => line.Count > 0)
             .OrderByDescending(line => line.Battery.Rated.Energy.WattHours).ToList();

@@ -16,10 +16,14 @@ public sealed partial class SourceRulesTests
     }
 
     [Fact]
-    public void No_source_file_has_more_than_350_lines()
+    public void No_source_file_has_more_than_300_lines() => Assert.Empty(SourceFiles.Where(file => File.ReadLines(file).Count() > 300));
+
+    [Fact]
+    public void No_line_is_longer_than_130_columns()
     {
-        var long_ = SourceFiles.Where(file => File.ReadLines(file).Count() > 350);
-        Assert.Empty(long_);
+        var wrong = SourceFiles.SelectMany(file => File.ReadLines(file).Index().Where(line => line.Item.Length > 130)
+            .Select(line => $"{file}, line {line.Index + 1}: {line.Item.Length} columns"));
+        Assert.Empty(wrong);
     }
 
     [Fact]

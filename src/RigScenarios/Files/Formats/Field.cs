@@ -42,7 +42,8 @@ public abstract class Field<TOwner>(string key, bool required, string about)
 /// <param name="required">Whether a file without it is refused.</param>
 /// <param name="about">What the field says.</param>
 internal sealed class Field<TOwner, TValue>(
-    string key, Format<TValue> form, Func<TOwner, bool> has, Func<TOwner, TValue?> get, Func<TOwner, TValue, TOwner> set, bool required, string about)
+    string key, Format<TValue> form, Func<TOwner, bool> has, Func<TOwner, TValue?> get, Func<TOwner, TValue, TOwner> set,
+    bool required, string about)
     : Field<TOwner>(key, required, about)
 {
     /// <inheritdoc/>
@@ -100,7 +101,8 @@ internal static class Fields<TOwner>
     public static Field<TOwner> Optional<TValue>(
         string key, Format<TValue> form, Func<TOwner, TValue?> get, Func<TOwner, TValue?, TOwner> set, string about)
         where TValue : struct =>
-        new Field<TOwner, TValue>(key, form, owner => get(owner).HasValue, owner => get(owner).GetValueOrDefault(), (owner, value) => set(owner, value), false, about);
+        new Field<TOwner, TValue>(key, form, owner => get(owner).HasValue, owner => get(owner).GetValueOrDefault(),
+            (owner, value) => set(owner, value), false, about);
 
     /// <summary>A field of a reference type that may be left out.</summary>
     public static Field<TOwner> OptionalGroup<TValue>(
@@ -110,7 +112,8 @@ internal static class Fields<TOwner>
 
     /// <summary>A field with a default that is written only where it differs.</summary>
     public static Field<TOwner> WithDefault<TValue>(
-        string key, Format<TValue> form, TValue standard, Func<TOwner, TValue> get, Func<TOwner, TValue, TOwner> set, string about)
+        string key, Format<TValue> form, TValue standard, Func<TOwner, TValue> get, Func<TOwner, TValue, TOwner> set,
+        string about)
         where TValue : IEquatable<TValue> =>
         new Field<TOwner, TValue>(key, form, owner => !get(owner).Equals(standard), get, set, false, about);
 }

@@ -28,7 +28,8 @@ public abstract class Format<T>
     /// <param name="path">The whole path, for messages.</param>
     /// <param name="log">Where problems go.</param>
     /// <param name="changed">The changed value.</param>
-    public virtual bool TrySet(T? owner, ReadOnlySpan<string> steps, FileNode node, string path, ReadLog log, [MaybeNullWhen(false)] out T changed)
+    public virtual bool TrySet(T? owner, ReadOnlySpan<string> steps, FileNode node, string path, ReadLog log,
+        [MaybeNullWhen(false)] out T changed)
     {
         if (steps.IsEmpty)
             return TryRead(node, path, log, out changed);
@@ -37,11 +38,13 @@ public abstract class Format<T>
         return false;
     }
 
-    /// <summary>The paths of all numeric fields that have a value in this one, each with its text: what a sweep can move.</summary>
+    /// <summary>The paths of all numeric fields that have a value in this one, each with its text: what a sweep can
+    /// move.</summary>
     public virtual IEnumerable<(string Path, string Text)> NumericFields(T value, string path) => [];
 
     /// <summary>What the form asks for, to help a writer.</summary>
-    internal virtual FormatOutline Outline() => this is IAcceptedText accepting ? FormatOutline.Plain with { Accepted = accepting.Accepted } : FormatOutline.Plain;
+    internal virtual FormatOutline Outline() =>
+        this is IAcceptedText accepting ? FormatOutline.Plain with { Accepted = accepting.Accepted } : FormatOutline.Plain;
 
     /// <summary>A dotted path, one step longer.</summary>
     protected static string Join(string path, string step) => path.Length == 0 ? step : $"{path}.{step}";

@@ -6,7 +6,8 @@ namespace RigScenarios.Files.Formats;
 /// <param name="Each">What stands behind each name of a map or in each place of a list; null for anything else.</param>
 /// <param name="IsList">Whether it is a list.</param>
 /// <param name="Accepted">What is accepted, with an example.</param>
-internal sealed record FormatOutline(string About, IReadOnlyList<FieldOutline> Fields, FormatOutline? Each, bool IsList, string Accepted)
+internal sealed record FormatOutline(string About, IReadOnlyList<FieldOutline> Fields, FormatOutline? Each, bool IsList,
+    string Accepted)
 {
     /// <summary>A plain value: nothing stands below it.</summary>
     public static FormatOutline Plain { get; } = new("", [], null, false, "");

@@ -15,10 +15,14 @@ public sealed partial class GaugeFormat : PlainFormat<WireGauge>
 
     /// <inheritdoc/>
     public override string Accepted =>
-        $"an American gauge such as \"AWG 20\" ({Thickest} to {Thinnest}), or one of {string.Join(", ", Conductor.MetricGauges.Select(area => area.SquareMillimeters.ToString("0.##", CultureInfo.InvariantCulture)))} mm², such as \"0.5 mm²\"";
+        $"an American gauge such as \"AWG 20\" ({Thickest} to {Thinnest}), or one of "
+            + string.Join(", ", Conductor.MetricGauges.Select(area => area.SquareMillimeters.ToString("0.##", CultureInfo.InvariantCulture)))
+            + " mm², such as \"0.5 mm²\"";
 
     /// <inheritdoc/>
-    public override JsonObject Schema() => new() { ["type"] = "string", ["pattern"] = @"^\s*(AWG ?\d+|\d+ ?AWG|\d+(\.\d+)? ?mm(²|2|\^2))\s*$", ["examples"] = new JsonArray("AWG 20", "0.5 mm²") };
+    public override JsonObject Schema() =>
+        new() { ["type"] = "string", ["pattern"] = @"^\s*(AWG ?\d+|\d+ ?AWG|\d+(\.\d+)? ?mm(²|2|\^2))\s*$",
+        ["examples"] = new JsonArray("AWG 20", "0.5 mm²") };
 
     /// <inheritdoc/>
     protected override bool TryParse(string text, [MaybeNullWhen(false)] out WireGauge value)
@@ -43,6 +47,7 @@ public sealed partial class GaugeFormat : PlainFormat<WireGauge>
     /// <inheritdoc/>
     protected override string Text(WireGauge value) => value.ToString();
 
-    [GeneratedRegex(@"^\s*(AWG ?(?<awg>\d+)|(?<awg>\d+) ?AWG|(?<area>\d+(\.\d+)?) ?mm(²|2|\^2))\s*$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^\s*(AWG ?(?<awg>\d+)|(?<awg>\d+) ?AWG|(?<area>\d+(\.\d+)?) ?mm(²|2|\^2))\s*$",
+        RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Gauge();
 }

@@ -6,7 +6,8 @@ using RigScenarios.Scenarios;
 
 namespace RigScenarios.Files.Formats;
 
-/// <summary>The form of named things, in the order of the file. Names are short words in lower case, digits and hyphens.</summary>
+/// <summary>The form of named things, in the order of the file. Names are short words in lower case, digits and
+/// hyphens.</summary>
 /// <typeparam name="T">What has a name.</typeparam>
 public sealed partial class MapFormat<T>(Format<T> form, string oneOf) : Format<OrderedMap<T>>
     where T : notnull
@@ -19,7 +20,8 @@ public sealed partial class MapFormat<T>(Format<T> form, string oneOf) : Format<
         value = OrderedMap<T>.Empty;
         if (node is not MapNode map)
         {
-            log.Error(node.At, path, $"Found {node.Describe()} where names with their values belong.", $"a name for each {oneOf}, followed by its fields");
+            log.Error(node.At, path, $"Found {node.Describe()} where names with their values belong.",
+                $"a name for each {oneOf}, followed by its fields");
             return false;
         }
         var good = true;
@@ -30,7 +32,8 @@ public sealed partial class MapFormat<T>(Format<T> form, string oneOf) : Format<
             log.Place(itemPath, entry.Value.At);
             if (!Name().IsMatch(entry.Key))
             {
-                log.Error(entry.KeyAt, path, $"\"{(entry.Key.Length > 60 ? entry.Key[..57] + "..." : entry.Key)}\" can't be the name of a {oneOf}.",
+                log.Error(entry.KeyAt, path,
+                    $"\"{(entry.Key.Length > 60 ? entry.Key[..57] + "..." : entry.Key)}\" can't be the name of a {oneOf}.",
                     "lower-case letters, digits and hyphens, at most 60, such as \"wide-lens\"");
                 good = false;
             }
@@ -56,7 +59,8 @@ public sealed partial class MapFormat<T>(Format<T> form, string oneOf) : Format<
 
     /// <inheritdoc/>
     public override bool TrySet(
-        OrderedMap<T>? owner, ReadOnlySpan<string> steps, FileNode node, string path, ReadLog log, [MaybeNullWhen(false)] out OrderedMap<T> changed)
+        OrderedMap<T>? owner, ReadOnlySpan<string> steps, FileNode node, string path, ReadLog log,
+        [MaybeNullWhen(false)] out OrderedMap<T> changed)
     {
         changed = null;
         owner ??= OrderedMap<T>.Empty;
@@ -71,7 +75,8 @@ public sealed partial class MapFormat<T>(Format<T> form, string oneOf) : Format<
         if (steps.IsEmpty || !owner.TryGetValue(steps[0], out var item))
         {
             log.Error(path, steps.IsEmpty ? $"This names no {oneOf}." : $"There is no {oneOf} \"{steps[0]}\".",
-                owner.Count == 0 ? null : string.Join(", ", owner.Keys.Take(30)), steps.IsEmpty ? null : log.Nearest(steps[0], owner.Keys));
+                owner.Count == 0 ? null : string.Join(", ", owner.Keys.Take(30)), steps.IsEmpty
+                    ? null : log.Nearest(steps[0], owner.Keys));
             return false;
         }
         if (!form.TrySet(item, steps[1..], node, path, log, out var newItem))
@@ -84,7 +89,8 @@ public sealed partial class MapFormat<T>(Format<T> form, string oneOf) : Format<
     public override IEnumerable<(string Path, string Text)> NumericFields(OrderedMap<T> value, string path) =>
         value.SelectMany(item => form.NumericFields(item.Value, Join(path, item.Key)));
 
-    internal override FormatOutline Outline() => new("", [], form.Outline(), false, $"a name for each {oneOf}, followed by what belongs to it");
+    internal override FormatOutline Outline() =>
+        new("", [], form.Outline(), false, $"a name for each {oneOf}, followed by what belongs to it");
 
     /// <summary>Whether a word can be the name of a thing.</summary>
     internal static bool IsName(string word) => Name().IsMatch(word);

@@ -19,7 +19,8 @@ public abstract class PlainFormat<T> : Format<T>, IAcceptedText
         if (node is TextNode text && TryParse(text.Text, out value))
             return true;
         value = default;
-        log.Error(node.At, path, $"Found {node.Describe()}.", Accepted, node is TextNode { Text: var word } ? log.Nearest(word, Words) : null);
+        log.Error(node.At, path, $"Found {node.Describe()}.", Accepted,
+            node is TextNode { Text: var word } ? log.Nearest(word, Words) : null);
         return false;
     }
 
@@ -50,7 +51,8 @@ public sealed class TextFormat(int longest) : PlainFormat<string>
     protected override bool TryParse(string text, [MaybeNullWhen(false)] out string value)
     {
         value = text;
-        return text.Length >= 1 && text.Length <= longest && !text.Any(character => char.IsControl(character) && character is not '\n');
+        return text.Length >= 1 && text.Length <= longest
+            && !text.Any(character => char.IsControl(character) && character is not '\n');
     }
 
     /// <inheritdoc/>
@@ -72,7 +74,8 @@ public sealed class ChoiceFormat<T> : PlainFormat<T>
 
     /// <summary>The word for a value, in files and messages.</summary>
     public static string Word(T value) =>
-        string.Concat(value.ToString().Select((letter, index) => char.IsUpper(letter) ? (index > 0 ? "-" : "") + char.ToLowerInvariant(letter) : letter.ToString()));
+        string.Concat(value.ToString().Select((letter, index) => char.IsUpper(letter) ? (index > 0 ? "-" : "")
+            + char.ToLowerInvariant(letter) : letter.ToString()));
 
     /// <inheritdoc/>
     public override JsonObject Schema() => new() { ["enum"] = new JsonArray([.. Choices.Keys.Select(word => (JsonNode)word)]) };
@@ -123,7 +126,8 @@ public sealed class NumberFormat(double low, double high) : PlainFormat<double>
 
     /// <inheritdoc/>
     protected override bool TryParse(string text, out double value) =>
-        double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out value)
+        double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent,
+            CultureInfo.InvariantCulture, out value)
         && value >= low && value <= high;
 
     /// <inheritdoc/>
@@ -146,7 +150,8 @@ public sealed class CountFormat(int low, int high) : PlainFormat<int>
 
     /// <inheritdoc/>
     protected override bool TryParse(string text, out int value) =>
-        int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out value) && value >= low && value <= high;
+        int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out value) && value >= low
+            && value <= high;
 
     /// <inheritdoc/>
     protected override string Text(int value) => value.ToString(CultureInfo.InvariantCulture);
@@ -193,7 +198,8 @@ public sealed class MoneyFormat : PlainFormat<Money>
 public sealed class ListFormat<T>(Format<T> form, int most, int least = 0) : Format<IReadOnlyList<T>>, IAcceptedText
 {
     /// <inheritdoc/>
-    public string Accepted => least == 0 ? $"a list in square brackets, at most {most}" : $"a list in square brackets, {least} to {most}; or the field left out";
+    public string Accepted => least == 0 ? $"a list in square brackets, at most {most}"
+        : $"a list in square brackets, {least} to {most}; or the field left out";
 
     /// <inheritdoc/>
     public override bool TryRead(FileNode node, string path, ReadLog log, [MaybeNullWhen(false)] out IReadOnlyList<T> value)
@@ -202,7 +208,8 @@ public sealed class ListFormat<T>(Format<T> form, int most, int least = 0) : For
         value = read;
         if (node is not ListNode list || list.Items.Count > most || list.Items.Count < least)
         {
-            log.Error(node.At, path, node is ListNode { Items.Count: 0 } ? "Found an empty list." : $"Found {node.Describe()}.", Accepted);
+            log.Error(node.At, path, node is ListNode { Items.Count: 0 } ? "Found an empty list." : $"Found {node.Describe()}.",
+                Accepted);
             return false;
         }
         var good = true;

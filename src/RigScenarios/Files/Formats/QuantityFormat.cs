@@ -56,10 +56,12 @@ public class QuantityFormat<T>(T low, T high, string example) : Format<T>, IAcce
     };
 
     /// <inheritdoc/>
-    public override IEnumerable<(string Path, string Text)> NumericFields(T value, string path) => [(path, QuantityText.Write(value))];
+    public override IEnumerable<(string Path, string Text)> NumericFields(T value, string path) =>
+        [(path, QuantityText.Write(value))];
 
     /// <summary>Reads the text.</summary>
-    protected virtual bool TryParse(string text, [NotNullWhen(true)] out IQuantity? value, [NotNullWhen(false)] out string? problem) =>
+    protected virtual bool TryParse(string text, [NotNullWhen(true)] out IQuantity? value,
+        [NotNullWhen(false)] out string? problem) =>
         QuantityText.TryRead(text, low, example, out value, out problem);
 }
 
@@ -67,13 +69,16 @@ public class QuantityFormat<T>(T low, T high, string example) : Format<T>, IAcce
 /// <param name="low">The least accepted value.</param>
 /// <param name="high">The greatest accepted value.</param>
 /// <param name="example">An example as it stands in a file.</param>
-public sealed partial class DurationFormat(Duration low, Duration high, string example) : QuantityFormat<Duration>(low, high, example)
+public sealed partial class DurationFormat(Duration low, Duration high, string example)
+    : QuantityFormat<Duration>(low, high, example)
 {
     /// <inheritdoc/>
-    protected override bool TryParse(string text, [NotNullWhen(true)] out IQuantity? value, [NotNullWhen(false)] out string? problem)
+    protected override bool TryParse(string text, [NotNullWhen(true)] out IQuantity? value,
+        [NotNullWhen(false)] out string? problem)
     {
         ArgumentNullException.ThrowIfNull(text);
-        // Two parts are looked for first: as one quantity "h 30 min" would be a unit for the units library to search all its tables for.
+        // Two parts are looked for first: as one quantity "h 30 min" would be a unit for the units library to search all its
+        // tables for.
         if (text.Length > 80 || TwoParts().Match(text) is not { Success: true } parts)
             return QuantityText.TryRead(text, Duration.Zero, Example, out value, out problem);
         if (!QuantityText.TryRead(parts.Groups["first"].Value, Duration.Zero, Example, out var hours, out problem))
@@ -88,11 +93,13 @@ public sealed partial class DurationFormat(Duration low, Duration high, string e
                 problem = $"Found \"{text}\": the last number has no unit. Probably \"{text.Trim()} min\" was meant.";
             return false;
         }
-        value = Duration.FromMinutes((double)hours.As(UnitsNet.Units.DurationUnit.Minute) + (double)minutes.As(UnitsNet.Units.DurationUnit.Minute));
+        value = Duration.FromMinutes((double)hours.As(UnitsNet.Units.DurationUnit.Minute)
+            + (double)minutes.As(UnitsNet.Units.DurationUnit.Minute));
         problem = null;
         return true;
     }
 
-    [GeneratedRegex(@"^(?<first>\s*[\d.]+\s*[a-z]+)\s*(?<second>[\d.].*)$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^(?<first>\s*[\d.]+\s*[a-z]+)\s*(?<second>[\d.].*)$",
+        RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex TwoParts();
 }

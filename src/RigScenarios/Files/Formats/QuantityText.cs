@@ -12,8 +12,10 @@ public static partial class QuantityText
     private static readonly Dictionary<string, string> Spellings = new(StringComparer.Ordinal)
     {
         ["C"] = "°C", ["degC"] = "°C", ["deg C"] = "°C", ["ohm"] = "Ω", ["Ohm"] = "Ω", ["mohm"] = "mΩ", ["mOhm"] = "mΩ",
-        ["hours"] = "h", ["hour"] = "h", ["minutes"] = "min", ["minute"] = "min", ["seconds"] = "s", ["days"] = "d", ["day"] = "d",
-        ["watt"] = "W", ["watts"] = "W", ["volt"] = "V", ["volts"] = "V", ["amps"] = "A", ["amp"] = "A", ["wh"] = "Wh", ["WH"] = "Wh",
+        ["hours"] = "h", ["hour"] = "h", ["minutes"] = "min", ["minute"] = "min", ["seconds"] = "s",
+        ["days"] = "d", ["day"] = "d",
+        ["watt"] = "W", ["watts"] = "W", ["volt"] = "V", ["volts"] = "V", ["amps"] = "A", ["amp"] = "A",
+        ["wh"] = "Wh", ["WH"] = "Wh",
         ["ah"] = "Ah", ["AH"] = "Ah", ["A·h"] = "Ah", ["W·h"] = "Wh", ["w"] = "W", ["v"] = "V", ["a"] = "A", ["Min"] = "min",
         ["Nm"] = "N·m", ["N m"] = "N·m", ["deg"] = "°", ["degrees"] = "°", ["degree"] = "°",
     };
@@ -24,7 +26,8 @@ public static partial class QuantityText
     /// <param name="example">An example for the message.</param>
     /// <param name="value">What was read.</param>
     /// <param name="problem">What is wrong, in one sentence.</param>
-    public static bool TryRead(string text, IQuantity quantity, string example, [NotNullWhen(true)] out IQuantity? value, [NotNullWhen(false)] out string? problem)
+    public static bool TryRead(string text, IQuantity quantity, string example, [NotNullWhen(true)] out IQuantity? value,
+        [NotNullWhen(false)] out string? problem)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(quantity);
@@ -41,7 +44,8 @@ public static partial class QuantityText
         if (!match.Success)
         {
             problem = Comma().Match(plain) is { Success: true } comma
-                ? $"Found \"{text}\": a comma is not read, because it means different things in different countries. For a decimal mark write a point: \"{plain.Replace(',', '.')}\"."
+                ? $"Found \"{text}\": a comma is not read, because it means different things in different countries. For a "
+                    + $"decimal mark write a point: \"{plain.Replace(',', '.')}\"."
                     + (comma.Groups["tail"].Length == 3 ? $" For a thousand leave it out: \"{plain.Replace(",", "")}\"." : "")
                 : $"Found \"{text}\", which is not a number with a unit.";
             return false;
@@ -80,7 +84,9 @@ public static partial class QuantityText
         // The units library writes minutes as "m", which a reader takes for metres.
         if (value.Unit is UnitsNet.Units.DurationUnit.Minute)
             return $"{number.ToString("R", CultureInfo.InvariantCulture)} min";
-        return $"{number.ToString("R", CultureInfo.InvariantCulture)} {UnitAbbreviationsCache.Default.GetDefaultAbbreviation(value.Unit.GetType(), Convert.ToInt32(value.Unit, CultureInfo.InvariantCulture), CultureInfo.InvariantCulture)}";
+        var unit = Convert.ToInt32(value.Unit, CultureInfo.InvariantCulture);
+        return $"{number.ToString("R", CultureInfo.InvariantCulture)} "
+            + UnitAbbreviationsCache.Default.GetDefaultAbbreviation(value.Unit.GetType(), unit, CultureInfo.InvariantCulture);
     }
 
     private static bool TryUnit(string text, IQuantity quantity, [NotNullWhen(true)] out Enum? unit)
@@ -106,7 +112,8 @@ public static partial class QuantityText
         var name => name.ToLowerInvariant(),
     };
 
-    [GeneratedRegex(@"^(?<number>[+-]?(\d+(\.\d*)?|\.\d+)([eE][+-]?\d+)?)\s*(?<unit>[^\d\s,.+-].*)?$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^(?<number>[+-]?(\d+(\.\d*)?|\.\d+)([eE][+-]?\d+)?)\s*(?<unit>[^\d\s,.+-].*)?$",
+        RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex NumberThenUnit();
 
     [GeneratedRegex(@"^[+-]?\d+,(?<tail>\d+)\D*$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]

@@ -25,7 +25,8 @@ public sealed class ReadLog(string file)
     /// <summary>Whether a problem that stops the work was found.</summary>
     public bool HasErrors => untold > 0 || problems.Exists(problem => problem.Severity == Severity.Error);
 
-    /// <summary>The nearest valid name for a message; null also where the log is full, so that a file of slips costs no more than its first ones.</summary>
+    /// <summary>The nearest valid name for a message; null also where the log is full, so that a file of slips costs no more than
+    /// its first ones.</summary>
     public string? Nearest(string word, IEnumerable<string> candidates) =>
         problems.Count < MostProblems ? NearestName.To(word, candidates) : null;
 

@@ -75,7 +75,8 @@ public sealed class RecordFormat<T>(Func<T> blank, string about, params Field<T>
     }
 
     /// <inheritdoc/>
-    public override bool TrySet(T? owner, ReadOnlySpan<string> steps, FileNode node, string path, ReadLog log, [MaybeNullWhen(false)] out T changed)
+    public override bool TrySet(T? owner, ReadOnlySpan<string> steps, FileNode node, string path, ReadLog log,
+        [MaybeNullWhen(false)] out T changed)
     {
         changed = default;
         if (steps.IsEmpty && node is not TextNode)
@@ -98,7 +99,8 @@ public sealed class RecordFormat<T>(Func<T> blank, string about, params Field<T>
     public override IEnumerable<(string Path, string Text)> NumericFields(T value, string path) =>
         fields.SelectMany(field => field.NumericFields(value, Join(path, field.Key)));
 
-    internal override FormatOutline Outline() => new(about, [.. fields.Select(field => field.Outline())], null, false, $"the fields {Keys()}");
+    internal override FormatOutline Outline() =>
+        new(about, [.. fields.Select(field => field.Outline())], null, false, $"the fields {Keys()}");
 
     private Field<T>? Find(string key) => Array.Find(fields, field => field.Key == key);
 
