@@ -29,7 +29,9 @@ internal static class BalanceText
     {
         console.WriteLine();
         console.MarkupLine($"[bold]{Markup.Escape(balance.Rig.Build.Title ?? balance.Name)}[/]");
-        console.MarkupLine($"[bold]{Markup.Escape(BalanceWords.Answer(balance))}[/]");
+        // Where nothing can be said the line of the question says why.
+        if (BalanceWords.Answer(balance) is var answer && !balance.BalanceMissing.Contains(answer))
+            console.MarkupLine($"[bold]{Markup.Escape(answer)}[/]");
         foreach (var question in BalanceWords.Questions(balance))
             console.WriteLine(question);
         if (BalanceWords.Setting(balance) is { } setting)

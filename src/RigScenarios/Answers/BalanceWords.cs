@@ -54,11 +54,7 @@ public static class BalanceWords
     public static IReadOnlyList<string> Questions(BuildBalance balance)
     {
         ArgumentNullException.ThrowIfNull(balance);
-        return
-        [
-            Question("Balance", balance.BalanceVerdict, balance.BalanceLimits, balance.BalanceMissing),
-            Question("Stand and joints", balance.StandVerdict, balance.StandLimits, balance.StandMissing),
-        ];
+        return [Line(balance, BalanceQuestions.Balance(balance)), Line(balance, BalanceQuestions.Stand(balance))];
     }
 
     /// <summary>"12 mm ahead of", "8 mm behind".</summary>
@@ -185,11 +181,10 @@ public static class BalanceWords
         return $" A mean wind of {wind.Mean.MetersPerSecond:0.#} m/s{at} has gusts of {wind.Gust.MetersPerSecond:0.0} m/s.";
     }
 
-    private static string Question(string question, Verdict verdict, IReadOnlyList<Limit> limits, IReadOnlyList<string> missing)
+    private static string Line(BuildBalance balance, AnswerQuestion question)
     {
-        var least = limits.FirstOrDefault(limit => limit.HasForce);
-        var rest = verdict == Verdict.NotKnown ? missing[0] : least is null ? "" : $"Least left: {BalanceLimitWords.Name(least)}, {BalanceLimitWords.Left(least)}.";
-        return $"{question}: {verdict.InWords()}. {rest}".TrimEnd();
+        var rest = question.Verdict == Verdict.NotKnown ? question.Missing[0] : question.Least is not { } least ? "" : $"{(least.IsPassed ? "" : "Least left: ")}{LimitSentences.Of(least, null)}.";
+        return $"{AnswerSentences.Title(question.Kind, balance.Rig.Build.Stance)}: {question.Verdict.InWords()}. {rest}".TrimEnd();
     }
 
     private static string OnHead(BuildBalance balance, HeadBalance head)

@@ -59,6 +59,8 @@ public static class LimitSentences
         var most = Quantity(allowed, limit.Kind);
         if (limit.Kind == LimitKind.Travel)
             return limit.IsPassed ? $"the centre of gravity is {Away(limit)} beyond its reach" : $"{Away(limit)} of its travel left";
+        if (limit.Kind == LimitKind.Gust)
+            return $"a gust of {worst} tips it over, {most} are expected, {Left(limit)}";
         if (InUnits(limit) && limit.Left is { } left)
         {
             var away = Away(limit);
@@ -84,7 +86,6 @@ public static class LimitSentences
         LimitKind.TiltAtRest or LimitKind.Creep => "left over at the worst tilt",
         LimitKind.TiltLock => "on the tilt lock",
         LimitKind.TipAngle => "of lean until it tips",
-        LimitKind.Gust => "of gust until it tips",
         LimitKind.Lifting => "to lift",
         LimitKind.Holding => "to hold",
         LimitKind.Clamping => "of pull",
@@ -105,7 +106,6 @@ public static class LimitSentences
         LimitKind.TiltAtRest => "that friction holds at rest",
         LimitKind.Creep => "under which it falls when let go",
         LimitKind.TipAngle => "is wanted",
-        LimitKind.Gust => "is expected",
         LimitKind.Clamping => "of clamping",
         LimitKind.Lifting => "recommended for one person",
         LimitKind.Holding => "of greatest effort",

@@ -56,7 +56,7 @@ public sealed record BuildSupports
         string? headName = Named(build, partOf, PartKind.Head), legsName = Named(build, partOf, PartKind.Tripod);
         var depth = build.OnHead?.BaseDepth ?? UsualBaseDepth(rig);
         if (headName is not null && build.OnHead?.BaseDepth is null)
-            assumed.Add(new("on-head.base-depth", "from the body's base plane down to the top of the head", $"{depth.Millimeters:F0} mm", "the lowest of body, cage and rods", Citation.CommonPractice("rigs that stand on their base")));
+            assumed.Add(new("on-head.base-depth", "from the body's base plane down to the top of the camera plate", $"{depth.Millimeters:F0} mm", "the lowest of body, cage and rods", Citation.CommonPractice("rigs that stand on their base")));
         if (headName is not null && build.OnHead?.SlideMiddle is null)
             assumed.Add(new("on-head.slide-middle", "where the camera plate is screwed on", "under the body's tripod socket", "not given", Citation.CommonPractice("plates screwed on at the socket")));
         var head = headName is null ? null : HeadOf(build, partOf(headName)!, depth);

@@ -8,7 +8,7 @@ public sealed record HeadInUse
     /// <summary>The rig's x that stands over the head's centre when the plate is in the middle of its slide; null means 0.</summary>
     public Length? SlideMiddle { get; init; }
 
-    /// <summary>From the rig's z = 0 down to the top of the head's plate: base plates and what else lies between; null if not known.</summary>
+    /// <summary>From the rig's z = 0 down to the top of the camera plate: base plates and what else lies between; null if not known.</summary>
     public Length? BaseDepth { get; init; }
 
     /// <summary>The rig's x over the head's centre as the plate is set now; null if that is asked for.</summary>

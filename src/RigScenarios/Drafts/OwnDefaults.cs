@@ -31,7 +31,7 @@ internal static class OwnDefaults
     /// <summary>How far the plate of a middle head slides.</summary>
     public static readonly Length HeadSlide = Length.FromMillimeters(80);
 
-    /// <summary>From the top of a middle head's plate down to its tilt axis.</summary>
+    /// <summary>From the top of a middle head's camera plate down to its tilt axis.</summary>
     public static readonly Length HeadAxisBelowPlate = Length.FromMillimeters(60);
 
     /// <summary>The tilt drag of a middle head at 10 °/s, set for slow tilts.</summary>

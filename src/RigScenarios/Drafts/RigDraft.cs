@@ -28,7 +28,7 @@ public sealed record RigDraft
     /// </summary>
     public OrderedMap<Length> Places { get; init; } = OrderedMap<Length>.Empty;
 
-    /// <summary>How far ahead of the body's tripod socket the head's plate is screwed on, from -3 to 3 m; null where nobody said.</summary>
+    /// <summary>How far ahead of the body's tripod socket the camera plate is screwed on, from -3 to 3 m; null where nobody said.</summary>
     public Length? SlideMiddle { get; init; }
 
     /// <summary>Charge of the battery at the start, 1 to 100 %; null means full.</summary>

@@ -28,8 +28,8 @@ internal static class PlaceFormat
 
     public static readonly Format<HeadInUse> OnHead = new RecordFormat<HeadInUse>(
         () => new HeadInUse(), "How the build sits on its head.",
-        Fields<HeadInUse>.Optional("slide-middle", SupportFormat.Distances, head => head.SlideMiddle, (head, value) => head with { SlideMiddle = value }, "How far ahead of the body's tripod socket the head's centre is, with the plate in the middle of its slide; 0 if left out."),
-        Fields<HeadInUse>.Optional("base-depth", SupportFormat.Depths, head => head.BaseDepth, (head, value) => head with { BaseDepth = value }, "From the body's base plane down to the top of the head's plate."),
+        Fields<HeadInUse>.Optional("slide-middle", SupportFormat.Distances, head => head.SlideMiddle, (head, value) => head with { SlideMiddle = value }, "How far ahead of the body's tripod socket the head's centre is, with the camera plate in the middle of its slide; 0 if left out."),
+        Fields<HeadInUse>.Optional("base-depth", SupportFormat.Depths, head => head.BaseDepth, (head, value) => head with { BaseDepth = value }, "From the body's base plane down to the top of the camera plate."),
         Fields<HeadInUse>.Optional("plate-at", SupportFormat.Distances, head => head.PlateAt, (head, value) => head with { PlateAt = value }, "What stands over the head's centre now, ahead of the tripod socket; left out to be told where to set it."),
         Fields<HeadInUse>.Optional("counterbalance-at", SupportFormat.Moments, head => head.CounterbalanceAt, (head, value) => head with { CounterbalanceAt = value }, "The counterbalance that is set now; left out to be told."),
         Fields<HeadInUse>.Optional("focus-hand", new QuantityFormat<Force>(Force.FromNewtons(0), Force.FromNewtons(200), "5 N"), head => head.FocusHand, (head, value) => head with { FocusHand = value }, "How heavily a hand that turns the focus rests on the lens drive; 5 N if left out."));

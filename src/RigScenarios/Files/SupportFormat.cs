@@ -30,9 +30,9 @@ internal static class SupportFormat
         Fields<AxisOffsets>.WithDefault("up", Distances, Length.Zero, offsets => offsets.Up, (offsets, value) => offsets with { Up = value }, "Upward; below zero: downward."));
 
     public static readonly Format<HeadData> Head = new RecordFormat<HeadData>(
-        () => new HeadData(), "A tripod head with its plate.",
-        Fields<HeadData>.Required("slide", Depths, head => head.Slide, (head, value) => head with { Slide = value }, "How far the plate slides, from end to end."),
-        Fields<HeadData>.Required("axis-below-plate", Depths, head => head.AxisBelowPlate, (head, value) => head with { AxisBelowPlate = value }, "From the top of the plate down to the tilt axis."),
+        () => new HeadData(), "A tripod head with its camera plate.",
+        Fields<HeadData>.Required("slide", Depths, head => head.Slide, (head, value) => head with { Slide = value }, "How far the camera plate slides, from end to end."),
+        Fields<HeadData>.Required("axis-below-plate", Depths, head => head.AxisBelowPlate, (head, value) => head with { AxisBelowPlate = value }, "From the top of the camera plate down to the tilt axis."),
         new Field<HeadData, IReadOnlyList<Torque>>("counterbalance-steps", new ListFormat<Torque>(Moments, 40), head => head.CounterbalanceSteps.Count > 0, head => head.CounterbalanceSteps, (head, value) => head with { CounterbalanceSteps = value }, false, "What each step of the counterbalance gives at most; 0 N·m is a step only if it stands here."),
         Fields<HeadData>.Optional("counterbalance-from", Moments, head => head.CounterbalanceFrom, (head, value) => head with { CounterbalanceFrom = value }, "The least of a counterbalance without steps."),
         Fields<HeadData>.Optional("counterbalance-to", Moments, head => head.CounterbalanceTo, (head, value) => head with { CounterbalanceTo = value }, "The most of a counterbalance without steps."),

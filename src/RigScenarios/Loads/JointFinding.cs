@@ -20,7 +20,7 @@ public sealed record JointFinding
     /// <summary>The load, with the handling factor in it.</summary>
     public JointLoad Load { get; }
 
-    /// <summary>What carries the part; null for the head's plate, which carries the rig.</summary>
+    /// <summary>What carries the part; null for the camera plate, which carries the rig.</summary>
     public string? On { get; }
 
     /// <summary>What holds it there.</summary>

@@ -97,6 +97,22 @@ public class EnvelopeTests
     private static double Least(EnvelopeMargins margins) =>
         Enum.GetValues<BalanceEdge>().Min(limit => Of(margins, limit));
 
+    [Fact]
+    public void Where_it_stays_lies_within_where_it_stays_or_creeps() => Gen.Select(RandomRigs.Builds, RandomRigs.Heads, Gen.Double[0.1, 3], Gen.Double[0.2, 2]).Sample(
+        (build, head, drag, share) =>
+        {
+            var part = build.Parts.Keys.Last();
+            var offset = build.Parts[part].Placement.Offset.X;
+            var mass = Mass.FromKilograms(Math.Max(0.05, build.Parts[part].Mass.Kilograms));
+            var envelope = BalanceEnvelope.Of(build, head with { Drag = Torque.FromNewtonMeters(drag) },
+                RigVariable.Offset(part, PlacementField.OffsetX, new LengthRange(offset - Length.FromMillimeters(100), offset + Length.FromMillimeters(100))), RigVariable.OfMass(part, mass * 0.1, mass * 3));
+            EnvelopeMargins stays = envelope.At(offset, mass * share), creeps = envelope.WithCreep().At(offset, mass * share);
+            // 2 °/s of the 10 °/s that drag is given for.
+            Assert.Equal(0.2 * drag, (creeps.Tilt - stays.Tilt).NewtonMeters, 1e-9);
+            Assert.True(creeps.Inside || !stays.Inside);
+        },
+        iter: 100);
+
     private static double Of(EnvelopeMargins margins, BalanceEdge limit) => limit switch
     {
         BalanceEdge.TravelFrontEnd => margins.TravelFront.Meters,
