@@ -53,7 +53,8 @@ public sealed class DataFilesTests
         foreach (var (build, was) in first.Builds)
         {
             Assert.Equal(was.Carries, second.Builds[build].Carries);
-            Assert.Equal(was with { Carries = [] }, second.Builds[build] with { Carries = [] });
+            Assert.Equal(was.Beside, second.Builds[build].Beside);
+            Assert.Equal(was with { Carries = [], Beside = [] }, second.Builds[build] with { Carries = [], Beside = [] });
         }
     }
 
