@@ -1,5 +1,4 @@
 using RigScenarios.Answers;
-using RigScenarios.Simulation;
 using UnitsNet;
 
 namespace RigScenarios.Charts.Days;

@@ -1,6 +1,6 @@
+using RigScenarios.Answers;
 using RigScenarios.Batteries;
 using RigScenarios.Charts.Lines;
-using RigScenarios.Simulation;
 using UnitsNet.Units;
 
 namespace RigScenarios.Charts.Days;

@@ -1,6 +1,5 @@
 using RigScenarios.Answers;
 using RigScenarios.Charts.Placement;
-using RigScenarios.Simulation;
 using UnitsNet;
 
 namespace RigScenarios.Charts.Days;

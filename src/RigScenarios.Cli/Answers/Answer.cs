@@ -2,7 +2,6 @@ using RigScenarios.Answers;
 using RigScenarios.Builds;
 using RigScenarios.Days;
 using RigScenarios.Scenarios;
-using RigScenarios.Simulation;
 using UnitsNet;
 
 namespace RigScenarios.Cli.Answers;

@@ -22,7 +22,7 @@ internal static class DayJson
             not_planned = answer.NotPlanned,
             least_charge_at_swap_percent = JsonText.Round(result.LeastChargeAtSwap?.Percent),
             energy_left_Wh = JsonText.Round(result.EnergyLeft.WattHours),
-            time_left_h = JsonText.Round(result.TimeLeft.Hours),
+            time_left_h = JsonText.Round(result.Reserve.Time.Hours),
             from_packs_Wh = JsonText.Round(result.FromPacks.WattHours),
             from_wall_Wh = JsonText.Round(result.FromWall.WattHours),
             days = result.Days.Select(day => new
@@ -56,8 +56,8 @@ internal static class DayJson
                 day = down.Day,
                 block = down.Block,
                 in_take = down.InTake,
-                cause = down.Cause.InWords(),
-                because = down.Because,
+                cause = DayPlanWords.CauseInWords(down.Reason, down.Awaits),
+                because = down.Reason.ToString(),
             }),
             batteries = result.Batteries.Select(battery => new
             {
@@ -80,7 +80,6 @@ internal static class DayJson
                 }),
             }),
             least_kit = answer.Least is { } least ? Least(least, answer.Wish) : null,
-            limits = result.Margins.Select(margin => new { limit = margin.Limit, worst = margin.Worst, allowed = margin.Allowed, left_percent = JsonText.Round(margin.Margin.Percent), source = margin.Source }),
             expected_error_percent = JsonText.Round(result.ExpectedError.Share?.Percent),
             expected_error_why = result.ExpectedError.Why,
             assumed = result.Assumed.SelectMany(item => item.Value.Select(value => new { battery = item.Key, field = value.Field, name = value.Name, value = value.Value, why = value.Why, source = value.Source.ToString() })),

@@ -36,7 +36,6 @@ internal static class DayText
         Days(console, answer);
         if (answer.Least is { } least)
             Least(console, answer, least);
-        Limits(console, result);
         Assumed(console, result);
     }
 
@@ -63,7 +62,7 @@ internal static class DayText
         var result = answer.Result;
         if (result.DownTimes.Count == 0)
             return;
-        var planned = result.DownTimes.Where(down => down.Cause == DownCause.PlannedSwap).ToList();
+        var planned = result.DownTimes.Where(down => down.IsPlanned).ToList();
         var table = Of("Device", "From", "To", "In", "Why");
         foreach (var down in result.DownTimes.Except(planned))
         {
@@ -120,15 +119,6 @@ internal static class DayText
         console.WriteLine();
     }
 
-    private static void Limits(IAnsiConsole console, SimulationResult result)
-    {
-        var limits = Of("Limit", "Worst", "Allowed", "Left", "From");
-        foreach (var margin in result.Margins)
-            Row(limits, margin.Limit, margin.Worst, margin.Allowed, $"{margin.Margin.Percent:0} %", margin.Source);
-        if (limits.Rows.Count > 0)
-            Show(console, "Limits", limits);
-    }
-
     private static void Assumed(IAnsiConsole console, SimulationResult result)
     {
         // Batteries of one part share what is assumed of it.
@@ -143,8 +133,9 @@ internal static class DayText
 
     private static string Cause(DownTime down)
     {
-        var cause = down.Cause.InWords();
-        return down.Because.Contains(cause, StringComparison.Ordinal) ? down.Because : $"{cause}: {down.Because}";
+        var cause = DayPlanWords.CauseInWords(down.Reason, down.Awaits);
+        var reason = down.Reason.ToString();
+        return reason.Contains(cause, StringComparison.Ordinal) ? reason : $"{cause}: {reason}";
     }
 
     private static void Show(IAnsiConsole console, string title, Table table)

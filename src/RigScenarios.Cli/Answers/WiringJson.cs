@@ -21,7 +21,7 @@ internal static class WiringJson
         end_cause = wiring.Run.EndCause,
         runtime_h = JsonText.Round(wiring.Run.BuildRuntime.Hours),
         planned_h = JsonText.Round(wiring.Day.Length.Hours),
-        charge_left_percent = JsonText.Round(wiring.Run.FinalState.StateOfCharge.Percent),
+        charge_left_percent = JsonText.Round(wiring.Run.Charge.Percent),
         fails_first = wiring.Failure is { } failure ? new { element = failure.Element, name = wiring.NameOf(failure.Element), at_h = JsonText.Round(failure.At.Hours), charge_left_percent = JsonText.Round(wiring.Worst?.Charge.Percent) } : null,
         drop_outs = wiring.Run.DropOuts.Select(drop => new { element = drop.Element, at_h = JsonText.Round(drop.At.Hours), right_after_change = drop.RightAfterChange }),
         devices = wiring.Powered.Devices.Keys.Select(device => new

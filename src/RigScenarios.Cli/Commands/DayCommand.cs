@@ -1,4 +1,5 @@
 using System.CommandLine;
+using RigScenarios.Answers;
 using RigScenarios.Cli.Answers;
 using RigScenarios.Files.Formats;
 using RigScenarios.Scenarios;
@@ -48,10 +49,10 @@ internal static class DayCommand
     private static DayAnswer Answer(Scenario scenario, string build, string[] days, KitWish? wish, CancellationToken cancellation)
     {
         var (powered, plan) = ScenarioPlan.Of(scenario, build, days);
-        var result = DaySimulation.Run(powered, plan, progress: null, cancellation);
+        var result = DaySimulation.Run(powered, plan, cancellation: cancellation);
         var kit = wish is null ? null : Search(progress => LeastKit.Find(powered, plan, wish, progress, cancellation));
         return new DayAnswer(
-            build, scenario.Builds[build].Title ?? build, days.Length > 0 ? days : [.. scenario.Days.Keys], plan, result, ScenarioPlan.NotPlanned(scenario, build), wish ?? KitWish.None, kit);
+            build, scenario.Builds[build].Title ?? build, days.Length > 0 ? days : [.. scenario.Days.Keys], plan, result, NotPlanned.Of(scenario, build), wish ?? KitWish.None, kit);
     }
 
     private static KitWish Wish(string? atSwap, string? atEnd)

@@ -7,7 +7,6 @@ using RigScenarios.Charts.Days;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Charts.Sweeps;
 using RigScenarios.Scenarios;
-using RigScenarios.Simulation;
 using RigScenarios.Sweeps;
 
 namespace RigScenarios.Notebooks.Engine;

@@ -7,7 +7,6 @@ using RigScenarios.Page.Requests;
 using RigScenarios.Page.Runs;
 using RigScenarios.Page.Settings;
 using RigScenarios.Scenarios;
-using RigScenarios.Simulation;
 
 namespace RigScenarios.Page.OwnFiles;
 

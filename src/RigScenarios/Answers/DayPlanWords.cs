@@ -1,4 +1,5 @@
 using RigScenarios.Days;
+using RigScenarios.Limits;
 using RigScenarios.Simulation;
 using UnitsNet;
 
@@ -23,13 +24,13 @@ public static class DayPlanWords
         var with = result.Batteries.Count == 1 ? "one battery" : $"{result.Batteries.Count} batteries";
         if (!result.Completes)
         {
-            var lost = result.DownTimes.Where(down => down.Cause != DownCause.PlannedSwap).GroupBy(down => down.Device)
+            var lost = result.DownTimes.Where(down => !down.IsPlanned).GroupBy(down => down.Device)
                 .Max(group => group.Sum(down => (down.End - down.Start).Seconds));
             return $"{(result.Days.Count == 1 ? "The day" : $"The {result.Days.Count} days")} cannot be completed with {with}: {FirstBreak(result, plan)}. In all, {DayWords.Length(Duration.FromSeconds(lost))} of work are lost.";
         }
         var swaps = result.Swaps.Count switch { 0 => "no swap", 1 => "one swap", var count => $"{count} swaps" };
         var least = result.LeastChargeAtSwap is { } charge ? $", the emptiest battery coming off with {charge.Percent:0} %" : "";
-        return $"{(result.Days.Count == 1 ? "The day completes" : $"All {result.Days.Count} days complete")} with {with}: {swaps}{least}. What is left at the end would last about {DayWords.Length(result.TimeLeft)} more.";
+        return $"{(result.Days.Count == 1 ? "The day completes" : $"All {result.Days.Count} days complete")} with {with}: {swaps}{least}. What is left at the end lasts {DayWords.Length(result.Reserve.Time)} more.";
     }
 
     /// <summary>Where the days break first, as a clause; empty if they complete.</summary>
@@ -37,10 +38,10 @@ public static class DayPlanWords
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(plan);
-        var first = result.DownTimes.FirstOrDefault(down => down.Cause != DownCause.PlannedSwap);
+        var first = result.DownTimes.FirstOrDefault(down => !down.IsPlanned);
         if (first is null)
             return "";
-        return $"{Clock(first.Start, result.Days.Count)}, in {Moment(first, result, plan)}, {result.Devices[first.Device].Title} stops ({first.Because})";
+        return $"{Clock(first.Start, result.Days.Count)}, in {Moment(first, result, plan)}, {result.Devices[first.Device].Title} stops ({first.Reason})";
     }
 
     /// <summary>The block in which a device went down, and the take if the camera rolled: <c>take 4 of "Boats leaving"</c>.</summary>
@@ -86,15 +87,12 @@ public static class DayPlanWords
         return $"{batteries} ({string.Join(", ", kit.Batteries)}) and {bays} complete the days{wanted}. {proof}";
     }
 
-    /// <summary>A cause in words.</summary>
-    public static string InWords(this DownCause cause) => cause switch
+    /// <summary>What keeps a device down, in words: "planned swap", "drop-out", "nothing left", "waiting for charge".</summary>
+    public static string CauseInWords(StopReason reason, StopKind? awaits)
     {
-        DownCause.PlannedSwap => "planned swap",
-        DownCause.DropOut => "drop-out",
-        DownCause.NothingLeft => "nothing left",
-        DownCause.WaitingForCharge => "waiting for charge",
-        _ => throw new ArgumentOutOfRangeException(nameof(cause), $"{cause} is no cause."),
-    };
+        ArgumentNullException.ThrowIfNull(reason);
+        return awaits is { } kind ? new StopReason(kind).ToString() : reason.Kind is StopKind.PlannedSwap or StopKind.NothingLeft or StopKind.WaitingForCharge ? reason.ToString() : "drop-out";
+    }
 
     /// <summary>How far off the times may be: the least that goes with any answer.</summary>
     public static string Prediction(SimulationResult result)

@@ -1,6 +1,5 @@
 using RigScenarios.Batteries;
 using RigScenarios.Builds;
-using RigScenarios.Simulation;
 using UnitsNet;
 
 namespace RigScenarios.Answers;

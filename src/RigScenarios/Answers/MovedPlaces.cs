@@ -33,7 +33,7 @@ public static class MovedPlaces
     {
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(text);
-        var chosen = ScenarioRun.Choose(scenario.Builds, build, "build", "builds");
+        var chosen = Chosen.From(scenario.Builds, build, "build", "builds");
         var log = new ReadLog("");
         var moved = Read(text, log);
         if (moved.Count == 0 && !log.HasErrors)
@@ -69,7 +69,7 @@ public static class MovedPlaces
     public static IReadOnlyList<MoveablePart> Of(Scenario scenario, string build)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        return Of(ScenarioBalance.InPlace(ScenarioRun.Choose(scenario.Builds, build, "build", "builds"), build, scenario));
+        return Of(ScenarioBalance.InPlace(Chosen.From(scenario.Builds, build, "build", "builds"), build, scenario));
     }
 
     /// <summary>What of a build in place can be moved.</summary>
@@ -95,7 +95,7 @@ public static class MovedPlaces
         var moved = Read(text, log);
         if (moved.Count > 0)
         {
-            var rig = ScenarioBalance.InPlace(ScenarioRun.Choose(scenario.Builds, build, "build", "builds"), build, scenario);
+            var rig = ScenarioBalance.InPlace(Chosen.From(scenario.Builds, build, "build", "builds"), build, scenario);
             foreach (var (name, forward) in moved.Where(thing => !rig.PlacesAssumed.Contains(thing.Key)))
                 Check(rig, name, forward, log);
         }

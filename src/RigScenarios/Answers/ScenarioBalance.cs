@@ -41,7 +41,7 @@ public static class ScenarioBalance
     public static BuildBalance Of(Scenario scenario, string build)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        var chosen = ScenarioRun.Choose(scenario.Builds, build, "build", "builds");
+        var chosen = Chosen.From(scenario.Builds, build, "build", "builds");
         return Of(build, InPlace(chosen, build, scenario), scenario);
     }
 

@@ -1,4 +1,3 @@
-using RigScenarios.Builds;
 using RigScenarios.Files;
 using RigScenarios.Scenarios;
 using RigScenarios.Simulation;
@@ -18,16 +17,11 @@ public static class ScenarioRun
     public static DayResult Run(Scenario scenario, string build, string day, DayRunOptions? options = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        var chosenBuild = Choose(scenario.Builds, build, "build", "builds");
-        var chosenDay = Choose(scenario.Days, day, "day", "days");
-        var powered = PoweredBuild.From(chosenBuild, scenario.PartOf);
-        var result = DayRun.Run(powered, chosenDay, scenario.AmbientOn(chosenDay), options, cancellation);
+        var chosenBuild = Chosen.From(scenario.Builds, build, "build", "builds");
+        var chosenDay = Chosen.From(scenario.Days, day, "day", "days");
+        var (powered, plan) = ScenarioPlan.Of(scenario with { Batteries = Parts.OrderedMap<BatteryAtStart>.Empty, HotSwap = null }, build, [day]);
+        var points = (options ?? new DayRunOptions()).SeriesPoints;
+        var result = DayResult.From(powered, DaySimulation.Run(powered, plan, new SimulationOptions(points, points > 0), null, cancellation));
         return result with { Assumed = [.. PartAssumptions.In(scenario, chosenBuild, chosenDay), .. result.Assumed] };
     }
-
-    internal static T Choose<T>(Parts.OrderedMap<T> things, string name, string what, string path)
-        where T : notnull =>
-        things.TryGetValue(name, out var found)
-            ? found
-            : throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, path, $"The scenario has no {what} \"{name}\".", string.Join(", ", things.Keys), NearestName.To(name, things.Keys))]);
 }

@@ -1,10 +1,6 @@
-using RigScenarios.Batteries;
-using RigScenarios.Builds;
-using RigScenarios.Cells;
-using RigScenarios.Days;
 using RigScenarios.Scenarios;
+using RigScenarios.Simulation;
 using RigScenarios.Wiring;
-using UnitsNet;
 
 namespace RigScenarios.Answers;
 
@@ -22,15 +18,7 @@ public static class ScenarioWiring
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static WiringOfDay Of(Scenario scenario, string build, string day, CancellationToken cancellation = default)
     {
-        var wiring = WithoutFixes(scenario, build, day, cancellation);
-        try
-        {
-            return wiring with { Fixes = new WiringFixes(scenario, wiring, cancellation).All() };
-        }
-        catch (WiringException problem)
-        {
-            throw Told(problem, build);
-        }
+        return WithoutFixes(scenario, build, day, cancellation);
     }
 
     /// <summary>The same without a search for what would fix it, which takes many runs: for whoever changes a wiring and waits for the answer.</summary>
@@ -43,28 +31,28 @@ public static class ScenarioWiring
     public static WiringOfDay WithoutFixes(Scenario scenario, string build, string day, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        var chosenBuild = ScenarioRun.Choose(scenario.Builds, build, "build", "builds");
-        var chosenDay = ScenarioRun.Choose(scenario.Days, day, "day", "days");
-        var powered = PoweredBuild.From(chosenBuild, scenario.PartOf);
-        var ambient = scenario.AmbientOn(chosenDay);
-        var pack = PackOf(powered);
+        var chosenDay = Chosen.From(scenario.Days, day, "day", "days");
         try
         {
-            var network = BuildWiring.Of(powered, ambient);
-            var run = Run(powered, network, pack.Pack, chosenDay, ambient, SeriesPoints, cancellation);
+            var (powered, plan) = ScenarioPlan.Of(scenario with { Batteries = Parts.OrderedMap<BatteryAtStart>.Empty, HotSwap = null }, build, [day]);
+            var result = DaySimulation.Run(powered, plan, new SimulationOptions(SeriesPoints, FindsReserve: false), null, cancellation);
+            var start = result.Days[0].Start;
+            var blocks = chosenDay.Blocks.Keys.ToList();
             var wiring = new WiringOfDay
             {
                 BuildName = build,
                 DayName = day,
                 Day = chosenDay,
-                Ambient = ambient,
+                Ambient = scenario.AmbientOn(chosenDay),
                 Powered = powered,
-                Pack = pack,
-                Network = network,
-                Run = run,
-                Moments = WiringTrace.Of(network, Blocks(powered, chosenDay), run),
+                Pack = plan.Batteries.Values.First().MakePack(),
+                Network = result.Network,
+                Run = WiringResult.From(result),
+                Moments = [.. result.Series.Where(point => point.Wiring is not null).Select(point => new WiringMoment(
+                    point.Time - start, blocks.IndexOf(result.Stretches[point.Stretch].Block), point.Wiring!,
+                    [.. result.DropOuts.Where(drop => drop.At < point.Time).Select(drop => drop.Element)], point.StateOfCharge, point.Temperature))],
             };
-            return wiring with { Findings = WiringFindings.Of(wiring) };
+            return wiring with { Findings = WiringFindings.Of(wiring, start) };
         }
         catch (WiringException problem)
         {
@@ -74,24 +62,4 @@ public static class ScenarioWiring
 
     private static ScenarioProblemsException Told(WiringException problem, string build) =>
         new([new Diagnostic(Severity.Error, "", TextPlace.None, $"builds.{build}", problem.Message)]);
-
-    internal static WiringResult Run(
-        PoweredBuild powered, WiringNetwork network, Pack pack, ShootingDay day, Temperature ambient, int points, CancellationToken cancellation)
-    {
-        var battery = powered.Build.Battery;
-        var start = new DischargeStart { StateOfCharge = battery.Charge ?? Ratio.FromPercent(100), Temperature = battery.StartTemperature ?? ambient };
-        return WiringRun.Run(network, pack, ambient, start, Blocks(powered, day), new DischargeOptions { TimeLimit = day.Length, SeriesPoints = points }, cancellation);
-    }
-
-    private static PackAssumptions PackOf(PoweredBuild powered)
-    {
-        var battery = powered.Build.Battery;
-        var age = battery.CapacityLeft is null && battery.ResistanceGrowth is null
-            ? null
-            : new Age(battery.CapacityLeft ?? Ratio.FromPercent(100), battery.ResistanceGrowth ?? 1);
-        return PackModel.From(powered.Battery.Battery!, powered.Battery.Mass, powered.Battery.Size, age);
-    }
-
-    private static WiringBlock[] Blocks(PoweredBuild powered, ShootingDay day) =>
-        [.. day.Blocks.Values.Select(block => new WiringBlock(block.Length, BuildWiring.States(powered, block.StateOf)))];
 }

@@ -4,7 +4,6 @@ using RigScenarios.Files;
 using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
-using RigScenarios.Simulation;
 using UnitsNet;
 
 namespace RigScenarios.Answers;

@@ -3,6 +3,7 @@ using RigScenarios.Builds;
 using RigScenarios.Days;
 using RigScenarios.Limits;
 using RigScenarios.Parts;
+using RigScenarios.Simulation;
 using RigScenarios.Wiring;
 using UnitsNet;
 
@@ -78,8 +79,8 @@ public sealed record WiringOfDay
     /// <param name="element">Its name in the network.</param>
     public (ElectricPotential Inlet, Duration At)? LowestOf(string element)
     {
-        if (Run.Loads[element] is { LowestInlet: { } exact, LowestAt: { } when })
-            return (exact, when);
+        if (Findings.FirstOrDefault(finding => finding.Element == element && finding is { IsVoltage: true, Case: Limits.LoadCase.Steady }) is { } known)
+            return (ElectricPotential.FromVolts(double.Parse(known.Load[..^2], System.Globalization.CultureInfo.InvariantCulture)), known.At);
         var drawing = Moments.Where(moment => moment.Point.Elements[element].Current.Amperes > 0).ToList();
         return drawing.Count == 0 ? null : drawing.Select(moment => (moment.Point.Elements[element].Inlet, moment.At)).MinBy(moment => moment.Inlet.Volts);
     }

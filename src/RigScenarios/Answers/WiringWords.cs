@@ -18,7 +18,7 @@ public static class WiringWords
         ArgumentNullException.ThrowIfNull(wiring);
         if (wiring.Failure is { } failure)
             return $"{DropsOut(wiring, failure)}{Besides(wiring)}";
-        var charge = wiring.Run.FinalState.StateOfCharge.Percent;
+        var charge = wiring.Run.Charge.Percent;
         return wiring.Run.PackEndCause switch
         {
             EndCause.TimeLimit when Passed(wiring).Count > 0 => $"Nothing drops out on this day.{Besides(wiring)}",
@@ -149,7 +149,7 @@ public static class WiringWords
         };
         var stopped = wiring.Run.Devices.Where(item => item.Value.Because == failure.Element && item.Key != failure.Element && wiring.Powered.Devices.ContainsKey(item.Key)).Select(item => wiring.NameOf(item.Key)).ToList();
         var with = stopped.Count == 0 ? "" : $" and takes {string.Join(", ", stopped)} with it";
-        var charge = (before?.Charge ?? wiring.Run.FinalState.StateOfCharge).Percent;
+        var charge = (before?.Charge ?? wiring.Run.Charge).Percent;
         var why = before is null ? "" : Lost(wiring, before, failure.Element);
         return $"{When(wiring, failure.At)}the {what} {verb}{with} while the battery still has {charge:0} % of its charge: its own inlet falls below the {least?.Volts ?? 0:0.##} V that it needs{why}.";
     }

@@ -46,7 +46,7 @@ public static class ChargeRun
                 state,
                 new DemandCursor([new TerminalDraw(0, 0, 0, new ChargerDraw(limits, phase))], [Math.Max(left, 1)], 0),
                 new DischargeOptions { TimeLimit = Duration.FromSeconds(left), SeriesPoints = seriesPoints },
-                witness: null,
+                observer: null,
                 ambientSlope,
                 window).Run(cancellation);
             foreach (var point in run.Series)

@@ -42,7 +42,7 @@ internal sealed class ChargerDraw(ChargerLimits limits, ChargePhase phase) : Sol
     public override double ChargeFactor => limits.ChargeFactor;
 
     /// <inheritdoc/>
-    public override void Solve(Vector512<double> source, Vector512<double> resistance, ref CircuitLanes point)
+    public override void Solve(Vector512<double> source, Vector512<double> resistance, Vector512<double> air, ref CircuitLanes point)
     {
         var full = Vector512.Create(limits.FullVolts);
         point.PowerMargin = Vector512.Create(double.PositiveInfinity);

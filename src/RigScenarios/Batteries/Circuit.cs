@@ -81,9 +81,10 @@ internal struct CircuitLanes
 /// </summary>
 internal static class Circuit
 {
-    /// <summary>Solves the terminals. Beyond the power limit the voltage stays at that of the limit, sqrt(P·R/a), so that a trial step can pass it.</summary>
+    /// <summary>Solves the terminals in air of the given temperatures, K. Beyond the power limit the voltage stays at that of the limit, sqrt(P·R/a), so that a trial step can pass it.</summary>
     public static void Solve(
-        PackParameters pack, in MonotoneCubic.Piece piece, in TemperatureBand band, in TerminalDraw draw, in StateLanes state, out CircuitLanes point)
+        PackParameters pack, in MonotoneCubic.Piece piece, in TemperatureBand band, in TerminalDraw draw, in StateLanes state, Vector512<double> air,
+        out CircuitLanes point)
     {
         var along = state.Charge - Vector512.Create(piece.Start);
         var openCircuit = (((((along * piece.C3) + Vector512.Create(piece.C2)) * along) + Vector512.Create(piece.C1)) * along) + Vector512.Create(piece.C0);
@@ -101,7 +102,7 @@ internal static class Circuit
         Unsafe.SkipInit(out point);
         if (draw.Solved is { } solvedDraw)
         {
-            solvedDraw.Solve(source, internalResistance, ref point);
+            solvedDraw.Solve(source, internalResistance, air, ref point);
         }
         else if (draw.Power > 0)
         {

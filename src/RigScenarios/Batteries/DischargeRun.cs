@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using RigScenarios.Numerics;
 using UnitsNet;
 
@@ -24,7 +25,7 @@ internal sealed class DischargeRun
     private readonly DischargeStep step;
     private readonly EndConditions conditions;
     private readonly SeriesRecorder recorder;
-    private readonly DischargeWitness? witness;
+    private readonly RunObserver? observer;
     private readonly double[] firstLengths;
     private readonly double limit;
     private readonly double startKelvin;
@@ -51,17 +52,17 @@ internal sealed class DischargeRun
     /// <param name="start">The state at the start; where the cursor stands, it does not say.</param>
     /// <param name="cursor">The demand, and where in it the run begins.</param>
     /// <param name="options">When to stop, how exactly, how much to keep.</param>
-    /// <param name="witness">Told of each moment that is looked at; null for none.</param>
+    /// <param name="observer">Told of each moment that is looked at; null for none.</param>
     /// <param name="ambientSlope">How fast the temperature of the air rises from <paramref name="ambient"/>, K/s.</param>
     /// <param name="charge">The conditions of a charge; null for a discharge.</param>
     public DischargeRun(
-        PackParameters pack, Temperature ambient, DischargeStart start, DemandCursor cursor, DischargeOptions options, DischargeWitness? witness,
+        PackParameters pack, Temperature ambient, DischargeStart start, DemandCursor cursor, DischargeOptions options, RunObserver? observer,
         double ambientSlope = 0, ChargeWindow? charge = null)
     {
         this.pack = pack;
         this.options = options;
         this.cursor = cursor;
-        this.witness = witness;
+        this.observer = observer;
         ambientKelvin = ambient.Kelvins;
         this.ambientSlope = ambientSlope;
         startKelvin = start.Temperature?.Kelvins ?? ambientKelvin;
@@ -91,7 +92,7 @@ internal sealed class DischargeRun
                 if (conditions.RightAfterStep(step, state) is { } atOnce)
                     return End(atOnce, atStep: true, step.First[0]);
                 recorder.Add(time - cursor.Start, step.First[0], state, atStep: true);
-                witness?.See(time - cursor.Start, step.First[0].Voltage, step.Draw);
+                observer?.AfterChange(time - cursor.Start, step.First[0], state, ambientKelvin + (ambientSlope * (time - cursor.Start)));
                 nextLength = firstLengths[cursor.Index] > 0 ? firstLengths[cursor.Index] : 0.3 * Math.Min(pack.TimeConstant1, pack.TimeConstant2);
             }
 
@@ -104,20 +105,20 @@ internal sealed class DischargeRun
 
             theta = LeavesSmoothRange(out var nextPiece, out var nextBand);
             var endState = theta == 1 ? step.States[LastNode] : step.StateAt(theta);
-            step.Solve(endState, out var endPoint);
+            step.Solve(theta, endState, out var endPoint);
 
             var cause = conditions.FirstWithin(step, theta, endPoint, endState, out var eventTheta);
             if (cause is not null)
             {
                 theta = eventTheta;
                 endState = step.StateAt(theta);
-                step.Solve(endState, out endPoint);
+                step.Solve(theta, endState, out endPoint);
             }
 
             var stepEnds = cause is null && theta == 1 && toTarget;
             Record(theta, endPoint[0], endState, stepEnds);
-            if (witness is not null)
-                Show(theta, endPoint[0].Voltage);
+            if (observer is not null)
+                Show(theta, endPoint[0], endState);
             Accumulate(theta);
             state = endState;
             time = stepEnds ? target : time + (theta * step.Length);
@@ -228,16 +229,17 @@ internal sealed class DischargeRun
         recorder.Add(from + (theta * step.Length), endPoint, endState, atStep);
     }
 
-    private void Show(double theta, double endVoltage)
+    // Places that the step does not reach stand for its end.
+    private void Show(double theta, in CircuitPoint endPoint, in PackState endState)
     {
-        var from = time - cursor.Start;
-        foreach (var lane in Collocation.LanesInOrder)
-        {
-            if (Collocation.Places[lane] < theta && Collocation.Places[lane] > 0)
-                witness!.See(from + (Collocation.Places[lane] * step.Length), step.Circuits.Voltage[lane], step.Draw);
-        }
-
-        witness!.See(from + (theta * step.Length), endVoltage, step.Draw);
+        var reached = Vector512.LessThan(Collocation.Places, Vector512.Create(theta));
+        var places = Vector512.ConditionalSelect(reached, Collocation.Places, Vector512.Create(theta));
+        observer!.Step(new ObservedLanes(
+            (places * step.Length) + Vector512.Create(time - cursor.Start),
+            Vector512.ConditionalSelect(reached, step.Circuits.Voltage, Vector512.Create(endPoint.Voltage)),
+            Vector512.ConditionalSelect(reached, step.Circuits.Current, Vector512.Create(endPoint.Current)),
+            Vector512.ConditionalSelect(reached, step.States.Kelvin, Vector512.Create(endState.Kelvin)),
+            step.AmbientAt(places)));
     }
 
     private void Accumulate(double theta)

@@ -92,9 +92,9 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
         Set(state);
     }
 
-    /// <summary>Solves the circuit in a state, with the piece, the band and the draw of this step; in all lanes the same.</summary>
-    public void Solve(in PackState state, out CircuitLanes point) =>
-        Circuit.Solve(pack, in piece, in band, in draw, StateLanes.Same(state), out point);
+    /// <summary>Solves the circuit in the state at θ of the step, with the piece, the band and the draw of this step; in all lanes the same.</summary>
+    public void Solve(double theta, in PackState state, out CircuitLanes point) =>
+        Circuit.Solve(pack, in piece, in band, in draw, StateLanes.Same(state), Vector512.Create(ambient + (theta * Length * ambientSlope)), out point);
 
     /// <summary>
     /// Tries a step of the length. True if the iteration converged; then <paramref name="error"/> is the largest deviation of the circuit
@@ -111,11 +111,12 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
         // Limits of the change; a driver that is zero throughout stays so.
         var pairLimit = Vector512.Create((0.02 * tolerance * Math.Abs(first.PairDriver[0])) + 1e-300);
         var heatLimit = Vector512.Create((0.2 * tolerance * Math.Abs(first.Heat[0])) + 1e-300);
+        var air = AmbientAt(Collocation.Places);
         var converged = false;
         for (var iteration = 0; iteration < LargestIterations && !converged; iteration++)
         {
             states = StatesWith(Collocation.Places, weights1, weights2, weightsHeat, weightsCharge, decay1, decay2, decayHeat);
-            Circuit.Solve(pack, in piece, in band, in draw, in states, out circuits);
+            Circuit.Solve(pack, in piece, in band, in draw, in states, air, out circuits);
             converged = Vector512.LessThanOrEqualAll(Vector512.Abs(circuits.PairDriver - pairDriver), pairLimit)
                 && Vector512.LessThanOrEqualAll(Vector512.Abs(circuits.Heat - heat), heatLimit);
             (pairDriver, chargeRate, heat) = (circuits.PairDriver, circuits.ChargeRate, circuits.Heat);
@@ -160,7 +161,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
     private void Set(in PackState state)
     {
         start = state;
-        Solve(state, out first);
+        Solve(0, state, out first);
     }
 
     // First values of the drivers for the iteration: the course of the step before, where this one goes on from it; else they are constant.
@@ -186,7 +187,8 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
             (Collocation.Weighted(on2, pairDriver) * (Length * pack.Resistance2 / pack.TimeConstant2)) + (decay2 * start.Voltage2),
             (Collocation.Weighted(onHeat, heat - Vector512.Create(slopeHeat)) * (Length / pack.HeatCapacity)) + (decayHeat * (start.Kelvin - ambient)) + AmbientAt(places));
 
-    private Vector512<double> AmbientAt(Vector512<double> places) => (places * (Length * ambientSlope)) + Vector512.Create(ambient);
+    /// <summary>Temperature of the air at places of the step, K.</summary>
+    public Vector512<double> AmbientAt(Vector512<double> places) => (places * (Length * ambientSlope)) + Vector512.Create(ambient);
 
     // The voltage is looked at too: under constant current the drivers say nothing of its course, on which the events depend.
     // Heat works on the rest only through the temperature, so it may be less exact.

@@ -1,3 +1,5 @@
+using RigScenarios.Limits;
+
 namespace RigScenarios.Batteries;
 
 /// <summary>What ended a discharge.</summary>
@@ -34,22 +36,33 @@ public enum EndCause
     UnderTemperature,
 }
 
-/// <summary>The end causes in words.</summary>
+/// <summary>The end causes as reasons, and in words.</summary>
 public static class EndCauseWords
 {
+    /// <summary>The cause as the reason why something stopped.</summary>
+    /// <param name="cause">The cause; one at which a run ends that was only watched is none.</param>
+    /// <param name="element">The device whose inner battery it is; null for the battery of the rig.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The cause stops nothing.</exception>
+    public static StopReason AsStop(this EndCause cause, string? element = null) => new(
+        cause switch
+        {
+            EndCause.VoltageCutoff => StopKind.VoltageCutoff,
+            EndCause.Empty => StopKind.Empty,
+            EndCause.PowerLimit => StopKind.PowerLimit,
+            EndCause.OverCurrent => StopKind.OverCurrent,
+            EndCause.OverTemperature => StopKind.OverTemperature,
+            EndCause.TimeLimit => StopKind.TimeOver,
+            _ => throw new ArgumentOutOfRangeException(nameof(cause), $"{cause} stops nothing."),
+        },
+        element);
+
     /// <summary>The cause in the words of messages, tables and files: "voltage cut-off", "empty", "power limit", …</summary>
     public static string InWords(this EndCause cause) => cause switch
     {
-        EndCause.VoltageCutoff => "voltage cut-off",
-        EndCause.Empty => "empty",
-        EndCause.PowerLimit => "power limit",
-        EndCause.OverCurrent => "over-current",
-        EndCause.OverTemperature => "over-temperature",
-        EndCause.TimeLimit => "time limit",
         EndCause.WatchedVoltage => "watched voltage",
         EndCause.WatchedCharge => "watched charge",
         EndCause.Full => "full",
         EndCause.UnderTemperature => "under-temperature",
-        _ => throw new ArgumentOutOfRangeException(nameof(cause), $"{cause} is no end cause."),
+        _ => cause.AsStop().ToString(),
     };
 }

@@ -155,7 +155,7 @@ internal sealed class EndConditions
     private double GapAt(EndCause cause, DischargeStep step, double theta)
     {
         var state = step.StateAt(theta);
-        step.Solve(state, out var point);
+        step.Solve(theta, state, out var point);
         return Gap(cause, point, StateLanes.Same(state))[0];
     }
 }

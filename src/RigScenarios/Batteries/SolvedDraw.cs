@@ -20,6 +20,7 @@ internal abstract class SolvedDraw
     /// </summary>
     /// <param name="source">E, V.</param>
     /// <param name="resistance">R between the source and the terminals, Ω; 0 or more.</param>
+    /// <param name="air">Temperature of the air, which is that of the copper, K.</param>
     /// <param name="point">What is set.</param>
-    public abstract void Solve(Vector512<double> source, Vector512<double> resistance, ref CircuitLanes point);
+    public abstract void Solve(Vector512<double> source, Vector512<double> resistance, Vector512<double> air, ref CircuitLanes point);
 }

@@ -32,6 +32,9 @@ internal sealed class AirTemperature
             if (i + 1 < days.Count)
                 lines.Add((end, plan.NightTemperature.Kelvins, 0));
         }
+        // After the last day it stays as it was at the end.
+        var whole = new AirTemperature(lines);
+        lines.Add((days[^1].End, whole.At(days[^1].End).Kelvin, 0));
         return new AirTemperature(lines);
     }
 

@@ -29,6 +29,9 @@ public sealed record DayPlan
     /// <summary>The batteries by name, in the order in which they are listed.</summary>
     public OrderedMap<KitBattery> Batteries { get; init; } = OrderedMap<KitBattery>.Empty;
 
+    /// <summary>Whether a battery is put on whatever its charge: where the build's own is the only one, and nobody plans a swap.</summary>
+    public bool TakesAnyCharge { get; init; }
+
     /// <summary>The chargers by name.</summary>
     public OrderedMap<DayCharger> Chargers { get; init; } = OrderedMap<DayCharger>.Empty;
 

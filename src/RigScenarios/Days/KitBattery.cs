@@ -61,8 +61,11 @@ public sealed record KitBattery
     /// <summary>Largest charging current by the maker; null if not known.</summary>
     public ElectricCurrent? MaximumChargeCurrent { get; init; }
 
+    /// <summary>The pack, where it is known as such; null to make it from the part.</summary>
+    internal PackAssumptions? Made { get; init; }
+
     /// <summary>The pack, with all that had to be assumed.</summary>
-    internal PackAssumptions MakePack() => PackModel.From(
+    internal PackAssumptions MakePack() => Made ?? PackModel.From(
         Part.Battery!, Part.Mass, Part.Size,
         CapacityLeft is null && ResistanceGrowth is null ? null : new Age(CapacityLeft ?? Ratio.FromPercent(100), ResistanceGrowth ?? 1));
 }

@@ -6,7 +6,6 @@ using RigScenarios.Files;
 using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
-using RigScenarios.Simulation;
 using UnitsNet;
 
 namespace RigScenarios.Drafts;

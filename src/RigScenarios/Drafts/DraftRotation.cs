@@ -12,6 +12,9 @@ namespace RigScenarios.Drafts;
 /// </summary>
 public static class DraftRotation
 {
+    // The charge at which a battery is swapped unless somebody says otherwise: common practice, no source.
+    private static readonly Ratio UsualReserve = Ratio.FromPercent(15);
+
     private const string ChargerName = "charger";
 
     /// <summary>The charging current of a bay where nobody gives it: common practice, no source.</summary>
@@ -47,7 +50,7 @@ public static class DraftRotation
         scenario = WithCharger(scenario, now, was);
         // Who says how many there are for the first time, and not when they are swapped, is taken at what is usual, and the file says so.
         var isNew = now.BatteryCount is not null && was.BatteryCount is null && scenario.Swaps == new SwapPolicy();
-        var reserve = now.SwapAt ?? (isNew ? ScenarioPlan.UsualReserve : null);
+        var reserve = now.SwapAt ?? (isNew ? UsualReserve : null);
         return reserve.Equals(scenario.Swaps.Reserve) ? scenario : scenario with { Swaps = scenario.Swaps with { Reserve = reserve } };
     }
 

@@ -19,7 +19,7 @@ public sealed record DraftRun(DayResult Day, WiringOfDay? Wiring, RotationOfDay?
     private static RotationOfDay RotationOf(Scenario scenario, string build, string day, CancellationToken cancellation)
     {
         var (powered, plan) = ScenarioPlan.Of(scenario, build, [day]);
-        return new RotationOfDay(plan, DaySimulation.Run(powered, plan, cancellation: cancellation), ScenarioPlan.NotPlanned(scenario, build));
+        return new RotationOfDay(plan, DaySimulation.Run(powered, plan, cancellation: cancellation), NotPlanned.Of(scenario, build));
     }
 
     private static WiringOfDay? WiringOf(Scenario scenario, string build, string day, CancellationToken cancellation)

@@ -1,7 +1,6 @@
 using RigScenarios.Answers;
 using RigScenarios.Days;
 using RigScenarios.Scenarios;
-using RigScenarios.Simulation;
 
 namespace RigScenarios.Drafts;
 

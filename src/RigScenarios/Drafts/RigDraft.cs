@@ -55,7 +55,7 @@ public sealed record RigDraft
     /// <summary>The hours of every day in which the charger has power; null for all hours.</summary>
     public ClockRange? PowerHours { get; init; }
 
-    /// <summary>The charge at which a battery is swapped, 1 to 100 %; null for <see cref="ScenarioPlan.UsualReserve"/>.</summary>
+    /// <summary>The charge at which a battery is swapped, 1 to 100 %; null for 15 %.</summary>
     public Ratio? SwapAt { get; init; }
 
     /// <summary>Temperature of the air, -50 to 60 °C; null where it isn't said yet.</summary>

@@ -23,7 +23,7 @@ internal static class JourneyCheck
             if (journey.Batteries.Take(index).Contains(journey.Batteries[index]))
                 log.Error(path, $"\"{journey.Batteries[index]}\" stands in the list twice. How many there are says \"count\" in the kit.");
         }
-        var along = ScenarioTravel.BatteriesOf(scenario, journey).ToList();
+        var along = scenario.BatteriesOn(journey).ToList();
         if (along.Count == 0 && !log.HasErrorIn($"{at}.batteries") && !log.HasErrorIn("kit"))
             log.Error(at, "No battery travels: the kit has none.");
         foreach (var (battery, packing) in journey.Packed)

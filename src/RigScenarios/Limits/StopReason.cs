@@ -43,7 +43,9 @@ public enum StopKind
 public sealed record StopReason(StopKind Kind, string? Element = null)
 {
     /// <summary>The reason in the words of files and tables: "drop-out of camera", "voltage cut-off", "planned swap", …</summary>
-    public override string ToString() => Kind switch
+    public override string ToString() => Element is { } device && Kind != StopKind.ShortOfVoltage ? $"{Words} of the battery inside {device}" : Words;
+
+    private string Words => Kind switch
     {
         StopKind.ShortOfVoltage => $"drop-out of {Element}",
         StopKind.VoltageCutoff => "voltage cut-off",

@@ -83,6 +83,14 @@ public sealed record Scenario
         }
     }
 
+    /// <summary>The names in the kit of the batteries that a journey takes: those that it names, else all.</summary>
+    /// <param name="journey">The journey.</param>
+    public IEnumerable<string> BatteriesOn(JourneyPlan journey)
+    {
+        ArgumentNullException.ThrowIfNull(journey);
+        return journey.Batteries.Count > 0 ? journey.Batteries : Kit.Keys.Where(name => PartOf(name)?.Battery is not null);
+    }
+
     /// <summary>The air temperature on a day, at its first point where it has points.</summary>
     /// <exception cref="InvalidOperationException">Neither the day nor the scenario gives one.</exception>
     public Temperature AmbientOn(ShootingDay day) => (day.AmbientPoints.Count > 0 ? day.AmbientPoints[0].Temperature : day.Ambient ?? Conditions.Ambient)

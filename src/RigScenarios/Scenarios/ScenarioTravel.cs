@@ -30,13 +30,9 @@ public static class ScenarioTravel
         return TravelPlan.For(JourneyOf(scenario, new JourneyPlan(), "A passenger flight, one traveller", date), cancellation);
     }
 
-    /// <summary>The names in the kit of the batteries that a journey takes.</summary>
-    internal static IEnumerable<string> BatteriesOf(Scenario scenario, JourneyPlan plan) =>
-        plan.Batteries.Count > 0 ? plan.Batteries : scenario.Kit.Keys.Where(name => scenario.PartOf(name)?.Battery is not null);
-
     private static Journey JourneyOf(Scenario scenario, JourneyPlan plan, string title, DateOnly today)
     {
-        var batteries = BatteriesOf(scenario, plan).SelectMany(name => Packed(scenario, name, plan.Packed.TryGetValue(name, out var how) ? how : new BatteryPacking())).ToList();
+        var batteries = scenario.BatteriesOn(plan).SelectMany(name => Packed(scenario, name, plan.Packed.TryGetValue(name, out var how) ? how : new BatteryPacking())).ToList();
         return batteries.Count == 0
             ? throw new ArgumentException("No battery travels: the kit has none.", nameof(scenario))
             : new Journey(title, plan.Date ?? today, plan.Travellers, plan.By, batteries);

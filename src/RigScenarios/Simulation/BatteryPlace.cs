@@ -10,7 +10,7 @@ public enum BatteryPlace
     Resting,
 
     /// <summary>At rest with too little charge to be used.</summary>
-    Spent,
+    TooLow,
 
     /// <summary>Waiting for a free bay, or for its turn on a charger that serves one after the other.</summary>
     WaitingForBay,
@@ -36,7 +36,7 @@ public static class BatteryPlaceWords
     {
         BatteryPlace.OnRig => "on the rig",
         BatteryPlace.Resting => "resting",
-        BatteryPlace.Spent => "empty",
+        BatteryPlace.TooLow => "too low to use",
         BatteryPlace.WaitingForBay => "waiting for a bay",
         BatteryPlace.WaitingForPower => "waiting for power",
         BatteryPlace.WaitingForTemperature => "waiting for temperature",

@@ -48,7 +48,7 @@ public static class LeastKit
                         Batteries = new(names.Select(name => KeyValuePair.Create(name, plan.Batteries[name]))),
                         Chargers = new(plan.Chargers.Select(item => KeyValuePair.Create(item.Key, item.Value with { Bays = bay[item.Key] }))),
                     };
-                    var result = bound.Refutes(kit) is { } proof ? null : DaySimulation.Run(powered, kit, null, cancellation);
+                    var result = bound.Refutes(kit) is { } proof ? null : DaySimulation.Run(powered, kit, wish.TimeLeft is null ? SimulationOptions.DaysOnly : SimulationOptions.EndOnly, null, cancellation);
                     var where = result is null ? bound.Refutes(kit)! : WhereItFails(kit, result, wish);
                     var trial = new KitTrial(names, bay, result is not null, where.Length == 0, where);
                     tried.Add(trial);
@@ -67,8 +67,8 @@ public static class LeastKit
             return DayPlanWords.FirstBreak(result, plan);
         if (wish.LeastAtSwap is { } least && result.LeastChargeAtSwap is { } found && found < least)
             return $"a battery comes off with {found.Percent:0.0} % instead of {least.Percent:0.0} %";
-        if (wish.TimeLeft is { } time && result.TimeLeft < time)
-            return $"what is left at the end lasts {DayWords.Length(result.TimeLeft)} instead of {DayWords.Length(time)}";
+        if (wish.TimeLeft is { } time && result.Reserve.Time < time)
+            return $"what is left at the end lasts {DayWords.Length(result.Reserve.Time)} instead of {DayWords.Length(time)}";
         return "";
     }
 

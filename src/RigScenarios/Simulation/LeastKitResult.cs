@@ -5,7 +5,7 @@ namespace RigScenarios.Simulation;
 
 /// <summary>What shall be left over.</summary>
 /// <param name="LeastAtSwap">Charge that each battery shall still hold when it comes off; null for no such wish.</param>
-/// <param name="TimeLeft">How long what is left at the end shall last (<see cref="SimulationResult.TimeLeft"/>); null for no such wish.</param>
+/// <param name="TimeLeft">How long what is left at the end shall last (<see cref="Reserve"/>); null for no such wish.</param>
 public sealed record KitWish(Ratio? LeastAtSwap = null, Duration? TimeLeft = null)
 {
     /// <summary>Nothing but that the days complete.</summary>

@@ -1,5 +1,8 @@
 using RigScenarios.Batteries;
+using RigScenarios.Days;
+using RigScenarios.Limits;
 using RigScenarios.Parts;
+using RigScenarios.Wiring;
 using UnitsNet;
 
 namespace RigScenarios.Simulation;
@@ -27,7 +30,7 @@ public sealed record BatteryTimeline
     public required IReadOnlyList<BatterySpan> Spans { get; init; }
 
     /// <summary>Its charge over time: a point wherever something happens, and on the way of a charge; straight lines between them.</summary>
-    public required IReadOnlyList<ChargePoint> ChargeCourse { get; init; }
+    public required IReadOnlyList<ChargePoint> Charges { get; init; }
 
     /// <summary>Charge at the end.</summary>
     public required Ratio ChargeLeft { get; init; }
@@ -73,46 +76,86 @@ public enum DeviceActivity
     Down,
 }
 
-/// <summary>Why a device is down.</summary>
-public enum DownCause
-{
-    /// <summary>The battery is swapped, as planned; the restart after it counts as well.</summary>
-    PlannedSwap,
-
-    /// <summary>It ran short of voltage, or the battery ended.</summary>
-    DropOut,
-
-    /// <summary>No battery is left, and none will come from a charger.</summary>
-    NothingLeft,
-
-    /// <summary>No battery is fit for use until one is charged.</summary>
-    WaitingForCharge,
-}
-
 /// <summary>A stretch of time in which a device does one thing; times from midnight of the first day.</summary>
 /// <param name="Activity">What it does.</param>
 /// <param name="Start">Begin.</param>
 /// <param name="End">End.</param>
-/// <param name="Cause">Why it is down; null if it isn't.</param>
-/// <param name="Because">The same with names, such as "drop-out of camera" or "voltage cut-off"; null if it is not down.</param>
-public sealed record DeviceSpan(DeviceActivity Activity, Duration Start, Duration End, DownCause? Cause, string? Because);
+/// <param name="Reason">Why it stopped, if it is down: the first reason since it last ran; null if it is not down.</param>
+/// <param name="Awaits"><see cref="StopKind.NothingLeft"/> or <see cref="StopKind.WaitingForCharge"/> while no battery is on the rig and none is coming; null otherwise.</param>
+public sealed record DeviceSpan(DeviceActivity Activity, Duration Start, Duration End, StopReason? Reason, StopKind? Awaits)
+{
+    /// <summary>Whether it is down for nothing but a planned swap and the restart after it.</summary>
+    public bool IsPlanned => Reason is { Kind: StopKind.PlannedSwap } && Awaits is null;
+}
+
+/// <summary>The first stop of a device that nobody planned.</summary>
+/// <param name="At">When.</param>
+/// <param name="Reason">Why.</param>
+/// <param name="Day">Number of the day, from 1.</param>
+/// <param name="Block">Short name of the block.</param>
+public sealed record DeviceStop(Duration At, StopReason Reason, int Day, string Block);
+
+/// <summary>The moment at which the rig stopped for the first time.</summary>
+/// <param name="At">When.</param>
+/// <param name="Reason">Why.</param>
+/// <param name="RightAfterChange">Whether that held right after a change of what is drawn.</param>
+/// <param name="Charge">Charge of the battery on it.</param>
+/// <param name="Temperature">Temperature of that battery.</param>
+/// <param name="Voltage">Its terminal voltage, with what stops still running; null where nothing could be delivered.</param>
+public sealed record RigStop(Duration At, StopReason Reason, bool RightAfterChange, Ratio Charge, Temperature Temperature, ElectricPotential? Voltage);
+
+/// <summary>An element of the wiring that stopped for want of voltage.</summary>
+/// <param name="Element">Its name.</param>
+/// <param name="At">When.</param>
+/// <param name="RightAfterChange">True where it was short right after a block, a take or a reset began.</param>
+public sealed record DropOut(string Element, Duration At, bool RightAfterChange);
+
+/// <summary>
+/// How much longer it would have gone: after the last block the last day is begun again with the batteries as they stand, the air as it was at the end, and
+/// no charging.
+/// </summary>
+/// <param name="Time">How long the essential devices then run; where they did not last: minus the time from their first stop to the end of the last block in which it was wanted.</param>
+/// <param name="IsLowerBound">Whether they still ran when the run was given up.</param>
+/// <param name="Energy">Energy that the batteries deliver meanwhile; none where the end was not reached.</param>
+/// <param name="Ends">Why it ends; null where the end was not reached, or it was given up.</param>
+public sealed record Reserve(Duration Time, bool IsLowerBound, Energy Energy, StopReason? Ends)
+{
+    /// <summary>A reserve is not looked for beyond this.</summary>
+    public static readonly Duration Longest = Duration.FromDays(10);
+}
+
+/// <summary>A block of the days; times from midnight of the first day.</summary>
+/// <param name="Day">Number of the day, from 1.</param>
+/// <param name="Block">Its short name.</param>
+/// <param name="Title">Its name for people.</param>
+/// <param name="Start">Begin.</param>
+/// <param name="End">End.</param>
+/// <param name="Demand">The power that the battery must deliver in it at its nominal voltage, with everything running; the mean where takes and resets alternate.</param>
+public sealed record BlockSpan(int Day, string Block, string Title, Duration Start, Duration End, Power Demand);
+
 
 /// <summary>One device over all the days.</summary>
 /// <param name="Title">Its name for people.</param>
 /// <param name="Essential">Whether the build is of no use without it.</param>
 /// <param name="Spans">What it did, one after the other.</param>
-public sealed record DeviceTimeline(string Title, bool Essential, IReadOnlyList<DeviceSpan> Spans);
+/// <param name="FirstStop">Its first stop that nobody planned; null if there was none.</param>
+/// <param name="Runtime">From the first block to that stop; to the end of the last day if there was none.</param>
+public sealed record DeviceTimeline(string Title, bool Essential, IReadOnlyList<DeviceSpan> Spans, DeviceStop? FirstStop, Duration Runtime);
 
 /// <summary>A time in which an essential device was down; times from midnight of the first day.</summary>
 /// <param name="Device">Its name in the kit.</param>
 /// <param name="Start">Begin.</param>
 /// <param name="End">End.</param>
-/// <param name="Cause">Why.</param>
-/// <param name="Because">The same with names.</param>
+/// <param name="Reason">Why it stopped.</param>
+/// <param name="Awaits">What was waited for, where no battery was on the rig and none was coming; null otherwise.</param>
 /// <param name="Day">Number of the day, from 1.</param>
 /// <param name="Block">Short name of the block in which it began.</param>
 /// <param name="InTake">Whether the camera rolled when it began.</param>
-public sealed record DownTime(string Device, Duration Start, Duration End, DownCause Cause, string Because, int Day, string Block, bool InTake);
+public sealed record DownTime(string Device, Duration Start, Duration End, StopReason Reason, StopKind? Awaits, int Day, string Block, bool InTake)
+{
+    /// <summary>Whether it is nothing but a planned swap and the restart after it.</summary>
+    public bool IsPlanned => Reason.Kind == StopKind.PlannedSwap && Awaits is null;
+}
 
 /// <summary>A swap; times from midnight of the first day.</summary>
 /// <param name="Time">When it began.</param>
@@ -140,6 +183,10 @@ public sealed record DayOutcome(
 /// <summary>How the days went.</summary>
 public sealed record SimulationResult
 {
+    /// <summary>Whether a device was wanted at any time between two.</summary>
+    internal bool WasWanted(string device, Duration from, Duration to) =>
+        Devices[device].Spans.Any(span => span.Activity != DeviceActivity.Off && span.Start < to && span.End > from);
+
     /// <summary>Whether every essential device ran whenever it was asked for, but for planned swaps and the restarts after them.</summary>
     public bool Completes => Days.All(day => day.Completes);
 
@@ -167,19 +214,44 @@ public sealed record SimulationResult
     /// <summary>Charge left at the end in all batteries together, as energy at their open-circuit voltage.</summary>
     public required Energy EnergyLeft { get; init; }
 
-    /// <summary>
-    /// How long that would carry the rig at the mean power of the days: an estimate, with everything used to the last. The cold and the cut-offs leave some of it in.
-    /// </summary>
-    public required Duration TimeLeft { get; init; }
-
     /// <summary>Energy that the rig took from the batteries.</summary>
     public required Energy FromPacks { get; init; }
 
     /// <summary>Energy that the chargers took from the wall.</summary>
     public required Energy FromWall { get; init; }
 
-    /// <summary>The limits of the build that the days come near, closest first.</summary>
-    public required IReadOnlyList<LimitMargin> Margins { get; init; }
+    /// <summary>From the first block to the first unplanned stop of an essential device; to the end of the last day and through the reserve if there is none.</summary>
+    public required Duration Runtime { get; init; }
+
+    /// <summary>How much longer it would have gone.</summary>
+    public required Reserve Reserve { get; init; }
+
+    /// <summary>The moment at which the rig stopped for the first time; null if it never did.</summary>
+    public required RigStop? FirstStop { get; init; }
+
+    /// <summary>What dropped out by itself, in order.</summary>
+    public required IReadOnlyList<DropOut> DropOuts { get; init; }
+
+    /// <summary>The limits of wiring and battery with the worst against each, the one with the least left first; empty if they were not kept.</summary>
+    public required IReadOnlyList<Limit> Limits { get; init; }
+
+    /// <summary>The largest loads of each element of the wiring, by name; empty if they were not kept.</summary>
+    public required OrderedMap<ElementLoad> Loads { get; init; }
+
+    /// <summary>Points over time, two at each change; empty if none were kept.</summary>
+    public required IReadOnlyList<SeriesPoint> Series { get; init; }
+
+    /// <summary>The blocks of all days, in order.</summary>
+    public required IReadOnlyList<BlockSpan> Blocks { get; init; }
+
+    /// <summary>The stretches of work: blocks, and in blocks that repeat takes the takes and resets.</summary>
+    public required IReadOnlyList<PlannedStretch> Stretches { get; init; }
+
+    /// <summary>The wiring.</summary>
+    public required WiringNetwork Network { get; init; }
+
+    /// <summary>Temperature of the battery that was coldest.</summary>
+    public required Temperature ColdestBattery { get; init; }
 
     /// <summary>Every default that stands in for something not known, by battery.</summary>
     public required OrderedMap<IReadOnlyList<AssumedValue>> Assumed { get; init; }

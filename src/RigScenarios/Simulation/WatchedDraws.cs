@@ -10,9 +10,9 @@ internal sealed class WarnedDraw(SolvedDraw inner, double warningVolts) : Solved
     public override bool Watches => true;
 
     /// <inheritdoc/>
-    public override void Solve(Vector512<double> source, Vector512<double> resistance, ref CircuitLanes point)
+    public override void Solve(Vector512<double> source, Vector512<double> resistance, Vector512<double> air, ref CircuitLanes point)
     {
-        inner.Solve(source, resistance, ref point);
+        inner.Solve(source, resistance, air, ref point);
         var warning = point.Voltage - Vector512.Create(warningVolts);
         point.Watched = inner.Watches ? Vector512.Min(point.Watched, warning) : warning;
     }
@@ -25,9 +25,9 @@ internal sealed class DiodeDraw(SolvedDraw inner, double dropVolts, double ohms)
     public override bool Watches => inner.Watches;
 
     /// <inheritdoc/>
-    public override void Solve(Vector512<double> source, Vector512<double> resistance, ref CircuitLanes point)
+    public override void Solve(Vector512<double> source, Vector512<double> resistance, Vector512<double> air, ref CircuitLanes point)
     {
-        inner.Solve(source - Vector512.Create(dropVolts), resistance + Vector512.Create(ohms), ref point);
+        inner.Solve(source - Vector512.Create(dropVolts), resistance + Vector512.Create(ohms), air, ref point);
         point.Voltage += (point.Current * ohms) + Vector512.Create(dropVolts);
     }
 }

@@ -2,7 +2,6 @@ using System.Runtime.ExceptionServices;
 using RigScenarios.Answers;
 using RigScenarios.Files;
 using RigScenarios.Scenarios;
-using RigScenarios.Simulation;
 
 namespace RigScenarios.Sweeps;
 

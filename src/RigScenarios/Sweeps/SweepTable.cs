@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using RigScenarios.Simulation;
+using RigScenarios.Answers;
 
 namespace RigScenarios.Sweeps;
 

@@ -1,11 +1,12 @@
 using RigScenarios.Builds;
+using RigScenarios.Limits;
 using RigScenarios.Parts;
 using UnitsNet;
 
 namespace RigScenarios.Wiring;
 
 /// <summary>Lists the elements of a build's network: what a plate or splitter is becomes several of them.</summary>
-internal sealed class BuildNetwork(PoweredBuild powered, Temperature copper)
+internal sealed class BuildNetwork(PoweredBuild powered)
 {
     private readonly List<WiringElement> elements = [];
 
@@ -54,7 +55,10 @@ internal sealed class BuildNetwork(PoweredBuild powered, Temperature copper)
             above = elements[^1].Name;
         }
 
-        elements.Add(new LowVoltageSwitch(name, above, Given(plate.SwitchOffVoltage)) { MaximumCurrent = plate.MaximumCurrent, FuseRating = plate.Fuse?.Rating });
+        elements.Add(new LowVoltageSwitch(name, above, Given(plate.SwitchOffVoltage)) 
+        {
+            MaximumCurrent = plate.MaximumCurrent, Fuse = plate.Fuse,
+        });
         Own(name, plate.OwnDraw);
         Outlets(name, plate.Outlets);
     }
@@ -64,7 +68,7 @@ internal sealed class BuildNetwork(PoweredBuild powered, Temperature copper)
         elements.Add(new Wire(name, Feed(name, splitter.FedBy, 1), ElectricResistance.Zero)
         {
             MaximumCurrent = splitter.Data.MaximumCurrent,
-            FuseRating = splitter.Data.Fuse?.Rating,
+            Fuse = splitter.Data.Fuse,
         });
         Own(name, splitter.Data.OwnDraw);
         Outlets(name, splitter.Data.Outlets);
@@ -76,13 +80,11 @@ internal sealed class BuildNetwork(PoweredBuild powered, Temperature copper)
             elements.Add(new Device($"{name} {BuildWiring.OwnDraw}", name, new([new(BuildWiring.On, DeviceDraw.OfPower(draw))])));
     }
 
-    // Only those in use: an empty outlet carries nothing.
+    // Empty ones too, so that each limit of the part is looked at: they carry nothing. One that holds a voltage takes nothing with nothing on it.
     private void Outlets(string feed, OrderedMap<OutletData> outlets)
     {
         foreach (var (outlet, data) in outlets)
         {
-            if (!LinkLookup.Fed(powered.Build).Any(item => item.Outlet == outlet && (item.FedBy ?? powered.Build.StandardFeed) == feed))
-                continue;
             var name = BuildWiring.OutletName(outlet, feed);
             elements.Add(data.Voltage is { } held
                 ? new Regulator(name, feed, held)
@@ -90,9 +92,10 @@ internal sealed class BuildNetwork(PoweredBuild powered, Temperature copper)
                     Efficiency = data.Efficiency ?? BuildWiring.OutletEfficiency,
                     InputMinimum = Given(data.InputMinimum),
                     MaximumOutput = data.MaximumCurrent,
-                    FuseRating = data.Fuse?.Rating,
+                    CurrentKind = LimitKind.Current,
+                    Fuse = data.Fuse,
                 }
-                : new Wire(name, feed, ElectricResistance.Zero) { MaximumCurrent = data.MaximumCurrent, FuseRating = data.Fuse?.Rating });
+                : new Wire(name, feed, ElectricResistance.Zero) { MaximumCurrent = data.MaximumCurrent, Fuse = data.Fuse });
         }
     }
 
@@ -107,10 +110,14 @@ internal sealed class BuildNetwork(PoweredBuild powered, Temperature copper)
             InputMinimum = Given(regulator.Data.InputMinimum),
             InputMaximum = Given(regulator.Data.InputMaximum),
             MaximumOutput = regulator.Data.MaximumCurrent,
+            CurrentKind = LimitKind.OutputCurrent,
         });
     }
 
-    /// <summary>The element that feeds a thing; its cable, and the contacts of its socket, are put in before it. Several devices of a kind have a cable each, side by side.</summary>
+    /// <summary>
+    /// The element that feeds a thing; its cable, and the contacts of its socket, are put in before it. Several devices of a kind have a cable each, side by
+    /// side.
+    /// </summary>
     private string? Feed(string name, string fedBy, int count)
     {
         var link = powered.Links.TryGetValue(name, out var found) ? found : null;
@@ -126,19 +133,17 @@ internal sealed class BuildNetwork(PoweredBuild powered, Temperature copper)
         {
             if (socket.Ohms <= 0)
                 return above;
-            elements.Add(new Wire(BuildWiring.CableName(name), above, socket / count));
+            elements.Add(new Wire(BuildWiring.PlugName(name), above, socket / count));
             return elements[^1].Name;
         }
 
-        var one = new Cable(Conductor.Of(cable.Gauge), cable.Length)
+        var contacts = 2 * (cable.ConnectorResistance ?? CableData.UsualConnector);
+        elements.Add(new Wire(BuildWiring.CableName(name), above, (contacts + socket) / count)
         {
-            CopperTemperature = copper,
-            Contacts = 2 * (cable.ConnectorResistance ?? CableData.UsualConnector),
-        };
-        elements.Add(new Wire(BuildWiring.CableName(name), above, (one.LoopResistance + socket) / count)
-        {
+            Copper = new Cable(Conductor.Of(cable.Gauge), cable.Length).CopperAt20 / count,
             MaximumCurrent = count * cable.RatedCurrent,
-            FuseRating = count * cable.Fuse?.Rating,
+            CurrentKind = LimitKind.RatedCurrent,
+            Fuse = cable.Fuse is { } fuse ? fuse with { Rating = count * fuse.Rating } : null,
         });
         return elements[^1].Name;
     }

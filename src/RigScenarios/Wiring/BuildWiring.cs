@@ -22,20 +22,13 @@ public static class BuildWiring
     /// <summary>Efficiency of an outlet that holds a voltage, where the part gives none (from memory of the trade).</summary>
     internal static readonly Ratio OutletEfficiency = Ratio.FromPercent(90);
 
-    /// <summary>Makes the network, with copper at 20 °C.</summary>
+    /// <summary>Makes the network. Its copper takes the temperature of the air when it is solved: the model does not heat a cable up.</summary>
     /// <param name="powered">The build.</param>
     /// <exception cref="WiringException">The feeds make no tree.</exception>
-    public static WiringNetwork Of(PoweredBuild powered) => Of(powered, Temperature.FromDegreesCelsius(20));
-
-    /// <summary>Makes the network.</summary>
-    /// <param name="powered">The build.</param>
-    /// <param name="copper">Temperature of the copper in its cables, -100…200 °C: that of the air, for the model does not heat a cable up.</param>
-    /// <exception cref="WiringException">The feeds make no tree.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range.</exception>
-    public static WiringNetwork Of(PoweredBuild powered, Temperature copper)
+    public static WiringNetwork Of(PoweredBuild powered)
     {
         ArgumentNullException.ThrowIfNull(powered);
-        return new BuildNetwork(powered, copper).Network();
+        return new BuildNetwork(powered).Network();
     }
 
     /// <summary>The states of a network's devices for the states of the build's devices.</summary>
@@ -57,7 +50,11 @@ public static class BuildWiring
     /// <param name="feed">The plate's or splitter's name in the kit.</param>
     public static string OutletName(string outlet, string feed) => $"outlet {outlet} of {feed}";
 
-    /// <summary>The name in the network of the cable, or of the bare plug, in front of a thing.</summary>
+    /// <summary>The name in the network of the contacts of the socket in front of a thing that has no cable.</summary>
+    /// <param name="thing">The thing's name in the kit.</param>
+    public static string PlugName(string thing) => $"plug of {thing}";
+
+    /// <summary>The name in the network of the cable in front of a thing, with the contacts at both its ends and those of the outlet's socket.</summary>
     /// <param name="thing">The thing's name in the kit.</param>
     public static string CableName(string thing) => $"cable of {thing}";
 

@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using RigScenarios.Parts;
 using UnitsNet;
 
@@ -9,6 +10,9 @@ public sealed record Cable
 {
     /// <summary>Temperature coefficient of the resistance of copper at 20 °C, 1/K (IEC 60028:1925 [second-hand]).</summary>
     internal const double CopperPerKelvin = 0.00393;
+
+    /// <summary>20 °C in K.</summary>
+    internal const double ReferenceKelvin = 293.15;
 
     /// <param name="conductor">Each of its two conductors.</param>
     /// <param name="length">From plug to plug, one way; 0 or more.</param>
@@ -59,10 +63,16 @@ public sealed record Cable
     public ElectricResistance LoopResistance =>
         ElectricResistance.FromOhms((2 * Conductor.Of(Length, CopperTemperature).Ohms) + Contacts.Ohms);
 
-    /// <summary>The cable as an element of a network.</summary>
+    /// <summary>Copper there and back, at 20 °C and without contacts.</summary>
+    internal ElectricResistance CopperAt20 => 2 * Conductor.Of(Length, Temperature.FromDegreesCelsius(20));
+
+    /// <summary>The cable as an element of a network, at its temperature.</summary>
     /// <param name="name">Its name there.</param>
     /// <param name="fedBy">What feeds it; null for the pack's terminals.</param>
     public Wire AsWire(string name, string? fedBy) => new(name, fedBy, LoopResistance);
+
+    /// <summary>The same at temperatures in K, without a range.</summary>
+    internal static Vector512<double> CopperFactor(Vector512<double> kelvin) => ((kelvin - Vector512.Create(ReferenceKelvin)) * CopperPerKelvin) + Vector512<double>.One;
 
     /// <summary>How many times its resistance at 20 °C copper has: 1 + 0.00393/K·(T - 20 °C).</summary>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside -100…200 °C.</exception>

@@ -40,6 +40,12 @@ public sealed record DeviceDraw
         }
     } = ElectricConductance.Zero;
 
+    /// <summary>Whether it draws anything at all.</summary>
+    internal bool DrawsAnything => (double)ConstantPower.Watts > 0 || ConstantCurrent.Amperes > 0 || Conductance.Siemens > 0;
+
+    /// <summary>What it draws at a voltage, W.</summary>
+    internal double WattsAt(double volts) => (double)ConstantPower.Watts + (ConstantCurrent.Amperes * volts) + (Conductance.Siemens * volts * volts);
+
     /// <summary>A draw of constant power alone.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The power is negative or no number.</exception>
     public static DeviceDraw OfPower(Power power) => new() { ConstantPower = power };

@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using RigScenarios.Parts;
 using UnitsNet;
 
@@ -19,12 +20,12 @@ public sealed record ElementPoint(
 /// <summary>Voltages and currents of a network everywhere, at one moment.</summary>
 public sealed record OperatingPoint
 {
-    internal OperatingPoint(WiringNetwork network, double terminals, ElementFigures[] figures)
+    internal OperatingPoint(WiringNetwork network, double terminals, ElementFigures[] figures, double airKelvin)
     {
         Terminals = ElectricPotential.FromVolts(terminals);
         var root = Enumerable.Range(0, network.Count).Where(i => network.ParentOf(i) < 0).Sum(i => figures[i].Current);
         Current = ElectricCurrent.FromAmperes(root);
-        Elements = new OrderedMap<ElementPoint>(network.Elements.Select((element, i) => KeyValuePair.Create(element.Name, PointOf(element, figures[i]))));
+        Elements = new OrderedMap<ElementPoint>(network.Elements.Select((element, i) => KeyValuePair.Create(element.Name, PointOf(element, figures[i], airKelvin))));
         Delivered = Power.FromWatts(network.Elements.Select((element, i) => element is Device ? figures[i].Inlet * figures[i].Current : 0).Sum());
     }
 
@@ -43,18 +44,19 @@ public sealed record OperatingPoint
     /// <summary>Each element by its name, in the order of the network.</summary>
     public OrderedMap<ElementPoint> Elements { get; }
 
-    private static ElementPoint PointOf(WiringElement element, ElementFigures at)
+    private static ElementPoint PointOf(WiringElement element, ElementFigures at, double airKelvin)
     {
+        var ohms = element is Wire lead ? lead.Resistance.Ohms + (lead.Copper.Ohms * Cable.CopperFactor(Vector512.Create(airKelvin))[0]) : 0;
         double? outlet = element switch
         {
-            Wire wire => at.Inlet - (wire.Resistance.Ohms * at.Current),
+            Wire => at.Inlet - (ohms * at.Current),
             Regulator regulator => regulator.Output.Volts,
             Device => null,
             _ => at.Inlet,
         };
         var loss = element switch
         {
-            Wire wire => wire.Resistance.Ohms * at.Current * at.Current,
+            Wire => ohms * at.Current * at.Current,
             Regulator regulator => (at.Inlet * at.Current) - (regulator.Output.Volts * at.Output),
             _ => 0,
         };

@@ -6,7 +6,7 @@ namespace RigScenarios.Wiring;
 
 /// <summary>
 /// A tree of resistances behind one source, with a draw I = Ic + g·V + P/V at any of its nodes: what hangs on the pack, or on a regulator's outlet. Solved
-/// for eight sources at once, one in each lane. Plain SI doubles: V, A, W, Ω, S.
+/// for eight sources at once, one in each lane. Plain SI doubles: V, A, W, Ω, S, K.
 /// </summary>
 /// <remarks>
 /// The solution with the highest voltages (docs/wiring.md). Newton from the voltages without constant power falls monotonically to it, because each draw
@@ -22,11 +22,11 @@ internal sealed class RadialPart
     private const double SmallestChange = 1e-10;
     private const int MostIterations = 80;
 
+    private readonly RadialNode[] nodes;
     private readonly int[] parents;
-    private readonly double[] resistances;
-    private readonly double[] watts;
-    private readonly double[] amperes;
-    private readonly double[] siemens;
+    private readonly Vector512<double>[] resistances;
+    private readonly Vector512<double>[] watts;
+    private readonly bool[] hasWatts;
     private readonly Vector512<double>[] volts;
     private readonly Vector512<double>[] constants;
     private readonly Vector512<double>[] slopes;
@@ -34,21 +34,43 @@ internal sealed class RadialPart
     /// <param name="nodes">The nodes; the first is the source's terminal, each other stands after its parent.</param>
     public RadialPart(IReadOnlyList<RadialNode> nodes)
     {
+        this.nodes = [.. nodes];
         parents = [.. nodes.Select(node => node.Parent)];
-        resistances = [.. nodes.Select(node => node.Resistance)];
-        watts = [.. nodes.Select(node => node.Watts)];
-        amperes = [.. nodes.Select(node => node.Amperes)];
-        siemens = [.. nodes.Select(node => node.Siemens)];
+        resistances = [.. nodes.Select(node => Vector512.Create(node.Resistance))];
+        watts = [.. nodes.Select(node => Vector512.Create(node.Watts))];
+        hasWatts = [.. nodes.Select(node => node.Watts > 0)];
         volts = new Vector512<double>[parents.Length];
         constants = new Vector512<double>[parents.Length];
         slopes = new Vector512<double>[parents.Length];
     }
 
+    /// <summary>Whether any resistance goes with the temperature of the air.</summary>
+    public bool HasCopper => Array.Exists(nodes, node => node.Copper > 0);
+
     /// <summary>The whole draw, where all of it is at the source's terminal; null otherwise.</summary>
-    public TerminalDraw? AtTerminals => parents.Length == 1 ? new TerminalDraw(watts[0], amperes[0], siemens[0]) : null;
+    public TerminalDraw? AtTerminals => parents.Length == 1 ? new TerminalDraw(watts[0][0], nodes[0].Amperes, nodes[0].Siemens) : null;
 
     /// <summary>Voltages at a node after the last solution; where there is none, those at which the search found that out.</summary>
     public Vector512<double> Volts(int node) => volts[node];
+
+    /// <summary>Sets all copper to temperatures, and takes the power of regulators out of all nodes.</summary>
+    /// <param name="copperFactor">How many times its resistance at 20 °C copper has.</param>
+    public void Prepare(Vector512<double> copperFactor)
+    {
+        for (var node = 0; node < nodes.Length; node++)
+        {
+            resistances[node] = Vector512.Create(nodes[node].Resistance) + (copperFactor * nodes[node].Copper);
+            watts[node] = Vector512.Create(nodes[node].Watts);
+            hasWatts[node] = nodes[node].Watts > 0;
+        }
+    }
+
+    /// <summary>Adds the power that a regulator takes at a node.</summary>
+    public void AddWatts(int node, Vector512<double> more)
+    {
+        watts[node] += more;
+        hasWatts[node] |= Vector512.GreaterThanAny(more, Vector512<double>.Zero);
+    }
 
     /// <summary>
     /// Solves behind sources of voltage E and resistance R. Lanes without a solution are zero in the result; in the others all bits are set.
@@ -77,9 +99,9 @@ internal sealed class RadialPart
         var sum = Vector512<double>.Zero;
         for (var node = 0; node < volts.Length; node++)
         {
-            sum += (volts[node] * siemens[node]) + Vector512.Create(amperes[node]);
-            if (watts[node] > 0)
-                sum += Vector512.Create(watts[node]) / volts[node];
+            sum += (volts[node] * nodes[node].Siemens) + Vector512.Create(nodes[node].Amperes);
+            if (hasWatts[node])
+                sum += watts[node] / volts[node];
         }
 
         return sum;
@@ -92,11 +114,11 @@ internal sealed class RadialPart
         // The tangent of each draw: constant + slope·V.
         for (var node = 0; node < volts.Length; node++)
         {
-            var constant = Vector512.Create(amperes[node]);
-            var slope = Vector512.Create(siemens[node]);
-            if (withPower && watts[node] > 0)
+            var constant = Vector512.Create(nodes[node].Amperes);
+            var slope = Vector512.Create(nodes[node].Siemens);
+            if (withPower && hasWatts[node])
             {
-                var drawn = Vector512.Create(watts[node]) / volts[node];
+                var drawn = watts[node] / volts[node];
                 constant += drawn + drawn;
                 slope -= drawn / volts[node];
             }
@@ -140,10 +162,11 @@ internal sealed class RadialPart
 
 /// <summary>A node of a <see cref="RadialPart"/>.</summary>
 /// <param name="Parent">The node above it; -1 for the first.</param>
-/// <param name="Resistance">Between it and the node above, Ω.</param>
-internal sealed record RadialNode(int Parent, double Resistance)
+/// <param name="Resistance">Between it and the node above, what doesn't go with the temperature, Ω.</param>
+/// <param name="Copper">Copper between it and the node above, at 20 °C, Ω.</param>
+internal sealed record RadialNode(int Parent, double Resistance, double Copper = 0)
 {
-    /// <summary>P, W.</summary>
+    /// <summary>P of devices, W; regulators add theirs when they are solved.</summary>
     public double Watts { get; set; }
 
     /// <summary>Ic, A.</summary>

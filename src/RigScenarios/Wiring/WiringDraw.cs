@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 using RigScenarios.Batteries;
 
@@ -5,8 +6,9 @@ namespace RigScenarios.Wiring;
 
 /// <summary>
 /// A network in one combination of device states and stopped elements, made ready for solving: each regulator's outlet is a fixed voltage, so what hangs
-/// behind it is solved once, and is a constant power to what feeds it.
+/// behind it is solved apart, and is a constant power to what feeds it. Copper has the temperature of the air.
 /// </summary>
+/// <remarks>One instance serves one thread: it holds the work space, and the figures of the last solution.</remarks>
 internal sealed class WiringDraw : SolvedDraw
 {
     private readonly WiringNetwork network;
@@ -14,13 +16,18 @@ internal sealed class WiringDraw : SolvedDraw
     private readonly DeviceDraw?[] draws;
     private readonly bool[] live;
     private readonly int[] inletNodes;
-    private readonly double[] inletVolts;
-    private readonly double[] outputAmperes;
-    private readonly double[] regulatorWatts;
+    private readonly (int Element, RadialPart Part)[] regulators;
+    private readonly Dictionary<int, RadialPart> parts = [];
     private readonly RadialPart root;
-    private readonly (int Element, int Node, double Threshold)[] watched;
-    private readonly double fixedMargin = double.PositiveInfinity;
-    private readonly bool unsolvable;
+    private readonly (int Element, double Threshold)[] watched;
+    private readonly bool hasCopperBehind;
+    private readonly Vector512<double>[] inlets;
+    private readonly Vector512<double>[] outputs;
+    private readonly Vector512<double>[] taken;
+    private readonly Vector512<double>[] currents;
+
+    private Vector512<double> preparedAir = Vector512.Create(double.NaN);
+    private Vector512<double> solvableBehind;
 
     /// <param name="network">The network.</param>
     /// <param name="stateOf">The state of a device, by its name.</param>
@@ -34,9 +41,7 @@ internal sealed class WiringDraw : SolvedDraw
         draws = new DeviceDraw?[count];
         live = new bool[count];
         inletNodes = new int[count];
-        inletVolts = new double[count];
-        outputAmperes = new double[count];
-        regulatorWatts = new double[count];
+        (inlets, outputs, taken, currents) = (new Vector512<double>[count], new Vector512<double>[count], new Vector512<double>[count], new Vector512<double>[count]);
         for (var i = 0; i < count; i++)
         {
             var parent = network.ParentOf(i);
@@ -45,36 +50,28 @@ internal sealed class WiringDraw : SolvedDraw
                 draws[i] = device.DrawIn(stateOf(device.Name));
         }
 
-        for (var i = count - 1; i >= 0; i--)
-        {
-            if (live[i] && network[i] is Regulator regulator)
-                unsolvable |= !SolveBehind(i, regulator);
-        }
-
+        // Those that hang on others first.
+        regulators = [.. Enumerable.Range(0, count).Reverse().Where(i => live[i] && network[i] is Regulator).Select(i => (i, Part(i)))];
         root = Part(-1);
-        var watches = new List<(int, int, double)>();
-        for (var i = 0; i < count; i++)
-        {
-            if (network.ThresholdOf(i) is not { } threshold || !IsLookedAt(i))
-                continue;
-            if (network.SourceOf(i) < 0)
-                watches.Add((i, inletNodes[i], threshold));
-            else
-                fixedMargin = Math.Min(fixedMargin, inletVolts[i] - threshold);
-        }
-
-        watched = [.. watches];
+        parts.Add(-1, root);
+        foreach (var (element, part) in regulators)
+            parts.Add(element, part);
+        hasCopperBehind = Array.Exists(regulators, regulator => regulator.Part.HasCopper);
+        watched = [.. Enumerable.Range(0, count).Where(i => network.ThresholdOf(i) is not null && IsLookedAt(i)).Select(i => (i, network.ThresholdOf(i)!.Value))];
+        Prepare(Vector512.Create(Cable.ReferenceKelvin));
     }
 
     /// <inheritdoc/>
-    public override bool Watches => watched.Length > 0 || double.IsFinite(fixedMargin);
+    public override bool Watches => watched.Length > 0;
+
+    /// <summary>Whether any device draws.</summary>
+    public bool IsAnythingDrawn => draws.Index().Any(item => live[item.Index] && item.Item is { } draw && Draws(draw)) || regulators.Length > 0;
 
     /// <inheritdoc/>
-    public override void Solve(Vector512<double> source, Vector512<double> resistance, ref CircuitLanes point)
+    public override void Solve(Vector512<double> source, Vector512<double> resistance, Vector512<double> air, ref CircuitLanes point)
     {
-        var solvable = root.Solve(source, resistance, out var pivot);
-        if (unsolvable)
-            solvable = Vector512<double>.Zero;
+        Prepare(air);
+        var solvable = root.Solve(source, resistance, out var pivot) & solvableBehind;
         point.Voltage = root.Volts(0);
         point.Current = root.Current();
 
@@ -84,10 +81,9 @@ internal sealed class WiringDraw : SolvedDraw
         var missing = source - (point.Voltage + (resistance * point.Current));
         var beyond = Vector512.Min(missing, Vector512.Create(-1e-12)) * point.Voltage;
         point.PowerMargin = Vector512.ConditionalSelect(solvable, margin * margin, beyond);
-
-        var least = Vector512.Create(fixedMargin);
-        foreach (var (_, node, threshold) in watched)
-            least = Vector512.Min(least, root.Volts(node) - Vector512.Create(threshold));
+        var least = Vector512.Create(double.PositiveInfinity);
+        foreach (var (element, threshold) in watched)
+            least = Vector512.Min(least, Inlet(element) - Vector512.Create(threshold));
         point.Watched = least;
     }
 
@@ -97,99 +93,155 @@ internal sealed class WiringDraw : SolvedDraw
     /// </summary>
     public (TerminalDraw Draw, double? Watched)? AtTerminals()
     {
-        if (root.AtTerminals is not { } draw || unsolvable || fixedMargin <= 0)
+        if (hasCopperBehind || root.AtTerminals is not { } draw || solvableBehind == Vector512<double>.Zero)
             return null;
-        return (draw, watched.Length > 0 ? watched.Max(one => one.Threshold) : null);
+        double? highest = null;
+        foreach (var (element, threshold) in watched)
+        {
+            if (network.SourceOf(element) < 0)
+                highest = Math.Max(highest ?? 0, threshold);
+            else if (inlets[element][0] <= threshold)
+                return null;
+        }
+
+        return (draw, highest);
     }
 
+    /// <summary>Solves the network at voltages of the terminals; the figures of its elements then are those of that solution. Lanes without one are zero in the result.</summary>
+    public Vector512<double> Look(Vector512<double> terminalVolts, Vector512<double> air)
+    {
+        Prepare(air);
+        var solvable = root.Solve(terminalVolts, Vector512<double>.Zero, out _) & solvableBehind;
+        SumCurrents();
+        return solvable;
+    }
+
+    /// <summary>Inlet voltage of an element in the last solution, V; 0 for one that is dead.</summary>
+    public Vector512<double> Inlet(int element) => !live[element] ? Vector512<double>.Zero : network.SourceOf(element) < 0 ? root.Volts(inletNodes[element]) : inlets[element];
+
+    /// <summary>Current into an element after <see cref="Look"/>, A.</summary>
+    public Vector512<double> Current(int element) => currents[element];
+
     /// <summary>Current out of a regulator, A; 0 for other elements and for one that has stopped.</summary>
-    public double OutputOf(int element) => outputAmperes[element];
+    public Vector512<double> Output(int element) => outputs[element];
 
     /// <summary>Inlet voltage (V), inlet current and output current (A) of every element at a voltage of the terminals; null if there is no solution.</summary>
-    public ElementFigures[]? At(double terminalVolts)
+    public ElementFigures[]? At(double terminalVolts, double airKelvin)
     {
-        var solvable = root.Solve(Vector512.Create(terminalVolts), Vector512<double>.Zero, out _);
-        if (unsolvable || solvable == Vector512<double>.Zero)
+        if (Look(Vector512.Create(terminalVolts), Vector512.Create(airKelvin)) == Vector512<double>.Zero)
             return null;
         var figures = new ElementFigures[network.Count];
-        for (var i = network.Count - 1; i >= 0; i--)
+        for (var i = 0; i < figures.Length; i++)
         {
-            if (!live[i])
-                continue;
-            var inlet = InletAt(i);
-            var own = network[i] switch
-            {
-                Device => DrawnAt(i, inlet),
-                Regulator => regulatorWatts[i] / inlet,
-                _ => figures[i].Current,
-            };
-            figures[i] = new ElementFigures(inlet, own, outputAmperes[i]);
-            var parent = network.ParentOf(i);
-            if (parent >= 0 && network[parent] is not Regulator)
-                figures[parent] = figures[parent] with { Current = figures[parent].Current + own };
+            if (live[i])
+                figures[i] = new ElementFigures(Inlet(i)[0], currents[i][0], outputs[i][0]);
         }
 
         return figures;
     }
 
     /// <summary>The element that is shortest of voltage, relative to its threshold, at a voltage of the terminals: the first to stop; -1 if none is watched.</summary>
-    public int Shortest(double terminalVolts)
+    public int Shortest(double terminalVolts, double airKelvin)
     {
-        root.Solve(Vector512.Create(terminalVolts), Vector512<double>.Zero, out _);
+        Look(Vector512.Create(terminalVolts), Vector512.Create(airKelvin));
         var (shortest, largest) = (-1, double.NegativeInfinity);
-        for (var i = 0; i < network.Count; i++)
+        foreach (var (element, threshold) in watched)
         {
-            if (network.ThresholdOf(i) is not { } threshold || !IsLookedAt(i))
-                continue;
-            var shortfall = (threshold - InletAt(i)) / threshold;
+            var shortfall = (threshold - Inlet(element)[0]) / threshold;
             if (shortfall > largest)
-                (shortest, largest) = (i, shortfall);
+                (shortest, largest) = (element, shortfall);
         }
 
         return shortest;
     }
 
     /// <summary>The least of what the watched voltages stand above their thresholds at a voltage of the terminals, V; infinite if nothing is watched.</summary>
-    public double LeastMargin(double terminalVolts)
+    public double LeastMargin(double terminalVolts, double airKelvin)
     {
-        root.Solve(Vector512.Create(terminalVolts), Vector512<double>.Zero, out _);
-        return watched.Select(one => root.Volts(one.Node)[0] - one.Threshold).Append(fixedMargin).Min();
+        Look(Vector512.Create(terminalVolts), Vector512.Create(airKelvin));
+        return watched.Select(one => Inlet(one.Element)[0] - one.Threshold).Append(double.PositiveInfinity).Min();
     }
+
+    /// <summary>Whether an element runs.</summary>
+    public bool IsLive(int element) => live[element];
 
     /// <summary>Whether an element is held against its threshold: it runs and, if it is a device, draws.</summary>
     public bool IsLookedAt(int element) => live[element] && (draws[element] is not { } draw || Draws(draw));
 
-    private static bool Draws(DeviceDraw draw) => (double)draw.ConstantPower.Watts > 0 || draw.ConstantCurrent.Amperes > 0 || draw.Conductance.Siemens > 0;
+    private static bool Draws(DeviceDraw draw) => draw.DrawsAnything;
 
-    private double InletAt(int element) => network.SourceOf(element) < 0 ? root.Volts(inletNodes[element])[0] : inletVolts[element];
-
-    private double DrawnAt(int element, double volts)
+    private void SumCurrents()
     {
-        var draw = draws[element]!;
-        return factor * (draw.ConstantCurrent.Amperes + (draw.Conductance.Siemens * volts) + ((double)draw.ConstantPower.Watts / volts));
+        Array.Clear(currents);
+        for (var i = network.Count - 1; i >= 0; i--)
+        {
+            if (!live[i])
+                continue;
+            if (draws[i] is { } draw)
+            {
+                var inlet = Inlet(i);
+                currents[i] = ((Vector512.Create((double)draw.ConstantPower.Watts) / inlet) + (inlet * draw.Conductance.Siemens)
+                    + Vector512.Create(draw.ConstantCurrent.Amperes)) * factor;
+            }
+            else if (network[i] is Regulator)
+            {
+                currents[i] = taken[i] / Inlet(i);
+            }
+
+            var parent = network.ParentOf(i);
+            if (parent >= 0 && network[parent] is not Regulator)
+                currents[parent] += currents[i];
+        }
     }
 
-    private bool SolveBehind(int element, Regulator regulator)
+    // Solves what hangs behind regulators; what has no copper behind any need not be solved again.
+    private void Prepare(Vector512<double> air)
     {
-        var part = Part(element);
+        if (air == preparedAir)
+            return;
+        var copper = Cable.CopperFactor(air);
+        if (!hasCopperBehind && !double.IsNaN(preparedAir[0]))
+        {
+            if (root.HasCopper)
+            {
+                root.Prepare(copper);
+                foreach (var (element, _) in regulators)
+                {
+                    if (network.SourceOf(element) < 0)
+                        root.AddWatts(inletNodes[element], taken[element]);
+                }
+            }
+
+            preparedAir = air;
+            return;
+        }
+
+        preparedAir = air;
+        solvableBehind = Vector512<double>.AllBitsSet;
+        foreach (var part in parts.Values)
+            part.Prepare(copper);
+        foreach (var (element, part) in regulators)
+            SolveBehind(element, (Regulator)network[element], part);
+    }
+
+    private void SolveBehind(int element, Regulator regulator, RadialPart part)
+    {
         var output = regulator.Output.Volts;
-        var solvable = part.Solve(Vector512.Create(output), Vector512<double>.Zero, out _) != Vector512<double>.Zero;
+        solvableBehind &= part.Solve(Vector512.Create(output), Vector512<double>.Zero, out _);
         for (var i = element + 1; i < network.Count; i++)
         {
             if (live[i] && network.SourceOf(i) == element)
-                inletVolts[i] = part.Volts(inletNodes[i])[0];
+                inlets[i] = part.Volts(inletNodes[i]);
         }
 
-        var current = part.Current()[0];
-        outputAmperes[element] = current;
-        regulatorWatts[element] = (output * current / regulator.Efficiency.DecimalFractions)
-            + (factor * (double)regulator.OwnDraw.Watts)
-            + (regulator.LossPerAmpere.Volts * current)
-            + (regulator.LossResistance.Ohms * current * current);
-        return solvable;
+        var current = part.Current();
+        outputs[element] = current;
+        taken[element] = (current * (output / regulator.Efficiency.DecimalFractions)) + Vector512.Create(factor * (double)regulator.OwnDraw.Watts)
+            + (current * regulator.LossPerAmpere.Volts) + (current * current * regulator.LossResistance.Ohms);
+        parts[network.SourceOf(element)].AddWatts(inletNodes[element], taken[element]);
     }
 
-    // What hangs on a regulator's outlet, or on the pack for -1; the parts of regulators in it are solved already.
+    // What hangs on a regulator's outlet, or on the pack for -1.
     private RadialPart Part(int source)
     {
         var nodes = new List<RadialNode> { new(-1, 0) };
@@ -203,12 +255,9 @@ internal sealed class WiringDraw : SolvedDraw
             inletNodes[i] = outlets[i] = node;
             switch (network[i])
             {
-                case Wire { Resistance.Ohms: > 0 } wire:
+                case Wire wire when wire.Resistance.Ohms > 0 || wire.Copper.Ohms > 0:
                     outlets[i] = nodes.Count;
-                    nodes.Add(new RadialNode(node, wire.Resistance.Ohms));
-                    break;
-                case Regulator:
-                    nodes[node].Watts += regulatorWatts[i];
+                    nodes.Add(new RadialNode(node, wire.Resistance.Ohms, wire.Copper.Ohms));
                     break;
                 case Device:
                     var draw = draws[i]!;
@@ -227,5 +276,5 @@ internal sealed class WiringDraw : SolvedDraw
 /// <param name="Inlet">V.</param>
 /// <param name="Current">At the inlet, A.</param>
 /// <param name="Output">A regulator's output current, A.</param>
-[System.Runtime.InteropServices.StructLayout(System.Runtime.InteropServices.LayoutKind.Auto)]
+[StructLayout(LayoutKind.Auto)]
 internal readonly record struct ElementFigures(double Inlet, double Current, double Output);

@@ -1,3 +1,4 @@
+using RigScenarios.Limits;
 using RigScenarios.Parts;
 using UnitsNet;
 
@@ -38,17 +39,11 @@ public abstract record WiringElement
         }
     }
 
-    /// <summary>Rated current of the fuse at its inlet; null if it has none; above 0. It stops nothing, results are held against it.</summary>
-    public ElectricCurrent? FuseRating
-    {
-        get;
-        init
-        {
-            if (value is { } given)
-                Require.Positive(given.Amperes, "A");
-            field = value;
-        }
-    }
+    /// <summary>Which limit <see cref="MaximumCurrent"/> is; for a regulator that of <see cref="Regulator.MaximumOutput"/>.</summary>
+    public LimitKind CurrentKind { get; init; } = LimitKind.Current;
+
+    /// <summary>The fuse at its inlet, at the output of an outlet that holds a voltage; null if it has none. It stops nothing, results are held against it.</summary>
+    public FuseData? Fuse { get; init; }
 }
 
 /// <summary>
@@ -62,7 +57,18 @@ public sealed record Wire : WiringElement
     public Wire(string name, string? fedBy, ElectricResistance resistance)
         : base(name, fedBy) => Resistance = resistance;
 
-    /// <summary>Both conductors and all contacts of it; 0 or more.</summary>
+    /// <summary>Copper in it at 20 °C, which comes to <see cref="Resistance"/> and grows with the temperature of the air; 0 or more. None if not given.</summary>
+    public ElectricResistance Copper
+    {
+        get;
+        init
+        {
+            Require.NotNegative(value.Ohms, "Ω");
+            field = value;
+        }
+    } = ElectricResistance.Zero;
+
+    /// <summary>What of it does not go with the temperature: contacts, or all of it where nothing is known of the copper; 0 or more.</summary>
     public ElectricResistance Resistance
     {
         get;

@@ -20,12 +20,12 @@ public sealed record OverVoltage(string Element, ElectricPotential Voltage, Elec
 internal static class WiringLimits
 {
     public static OperatingPoint? BehindSource(
-        WiringNetwork network, double source, double resistance, Func<string, string> stateOf, bool[]? stopped = null, double factor = 1)
+        WiringNetwork network, double source, double resistance, Func<string, string> stateOf, double airKelvin = Cable.ReferenceKelvin)
     {
-        var draw = new WiringDraw(network, stateOf, stopped ?? new bool[network.Count], factor);
+        var draw = new WiringDraw(network, stateOf, new bool[network.Count]);
         var point = default(CircuitLanes);
-        draw.Solve(Vector512.Create(source), Vector512.Create(resistance), ref point);
-        return point.PowerMargin[0] >= 0 && draw.At(point.Voltage[0]) is { } figures ? new OperatingPoint(network, point.Voltage[0], figures) : null;
+        draw.Solve(Vector512.Create(source), Vector512.Create(resistance), Vector512.Create(airKelvin), ref point);
+        return point.PowerMargin[0] >= 0 && draw.At(point.Voltage[0], airKelvin) is { } figures ? new OperatingPoint(network, point.Voltage[0], figures, airKelvin) : null;
     }
 
     public static double LoadFactorAtEdge(WiringNetwork network, double terminals, Func<string, string> stateOf)
@@ -44,7 +44,7 @@ internal static class WiringLimits
 
         return low;
 
-        bool IsSolvable(double factor) => new WiringDraw(network, stateOf, new bool[network.Count], factor).At(terminals) is not null;
+        bool IsSolvable(double factor) => new WiringDraw(network, stateOf, new bool[network.Count], factor).At(terminals, Cable.ReferenceKelvin) is not null;
     }
 
     public static IReadOnlyList<OverVoltage> OverVoltages(WiringNetwork network, double highest)

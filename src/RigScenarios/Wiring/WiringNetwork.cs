@@ -50,7 +50,7 @@ public sealed class WiringNetwork
     {
         Require.Positive(terminals.Volts, "V", nameof(terminals));
         var draw = new WiringDraw(this, StateOf(states), new bool[Count]);
-        return draw.At(terminals.Volts) is { } figures ? new OperatingPoint(this, terminals.Volts, figures) : null;
+        return draw.At(terminals.Volts, Cable.ReferenceKelvin) is { } figures ? new OperatingPoint(this, terminals.Volts, figures, Cable.ReferenceKelvin) : null;
     }
 
     /// <summary>

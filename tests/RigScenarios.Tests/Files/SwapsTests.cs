@@ -105,7 +105,7 @@ public sealed class SwapsTests
         var result = DaySimulation.Run(build, plan, null, TestContext.Current.CancellationToken);
         foreach (var battery in result.Batteries.Values)
         {
-            var course = battery.ChargeCourse;
+            var course = battery.Charges;
             Assert.True(course.Zip(course.Skip(1)).All(pair => pair.First.Time <= pair.Second.Time));
             // Points of rest may be left out: the line between the others has their charge.
             foreach (var span in battery.Spans)

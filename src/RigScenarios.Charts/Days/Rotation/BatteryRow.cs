@@ -21,7 +21,7 @@ internal sealed class BatteryRow
     public BatteryRow(BatteryTimeline battery, string name, double top, TimelineScale scale, IReadOnlyList<(double From, double To)> pieces, double midnight)
     {
         (this.battery, this.name, this.top, this.scale, this.pieces, this.midnight) = (battery, name, top, scale, pieces, midnight);
-        hours = [.. battery.ChargeCourse.Select(point => point.Time.Hours)];
+        hours = [.. battery.Charges.Select(point => point.Time.Hours)];
         Band = new TextBand(scale.X(pieces[0].From, pieces[0].From), scale.X(pieces[^1].To, pieces[^1].From));
     }
 
@@ -101,7 +101,7 @@ internal sealed class BatteryRow
         {
             var hour = hours[i] - midnight;
             if (hour > start && hour < end)
-                yield return (hour, battery.ChargeCourse[i].Charge.DecimalFractions);
+                yield return (hour, battery.Charges[i].Charge.DecimalFractions);
         }
         yield return (end, ChargeAt(end));
     }
@@ -110,13 +110,13 @@ internal sealed class BatteryRow
     {
         var i = hours.BinarySearch(hour + midnight);
         if (i >= 0)
-            return battery.ChargeCourse[i].Charge.DecimalFractions;
+            return battery.Charges[i].Charge.DecimalFractions;
         i = ~i;
         if (i == 0)
-            return battery.ChargeCourse[0].Charge.DecimalFractions;
+            return battery.Charges[0].Charge.DecimalFractions;
         if (i == hours.Count)
-            return battery.ChargeCourse[^1].Charge.DecimalFractions;
+            return battery.Charges[^1].Charge.DecimalFractions;
         var part = (hour + midnight - hours[i - 1]) / (hours[i] - hours[i - 1]);
-        return battery.ChargeCourse[i - 1].Charge.DecimalFractions + (part * (battery.ChargeCourse[i].Charge.DecimalFractions - battery.ChargeCourse[i - 1].Charge.DecimalFractions));
+        return battery.Charges[i - 1].Charge.DecimalFractions + (part * (battery.Charges[i].Charge.DecimalFractions - battery.Charges[i - 1].Charge.DecimalFractions));
     }
 }

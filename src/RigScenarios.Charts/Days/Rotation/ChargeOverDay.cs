@@ -35,7 +35,7 @@ public static class ChargeOverDay
             Panels =
             [
                 new ChartPanel(axis, [.. result.Batteries.Select((battery, i) => new ChartLine(
-                    battery.Key, [.. battery.Value.ChargeCourse.Select(point => point.Time.Hours)], [.. battery.Value.ChargeCourse.Select(point => axis.Value(point.Charge))]) { Look = i })]) { Limits = limits },
+                    battery.Key, [.. battery.Value.Charges.Select(point => point.Time.Hours)], [.. battery.Value.Charges.Select(point => axis.Value(point.Charge))]) { Look = i })]) { Limits = limits },
             ],
         }.ToFigure();
     }

@@ -16,7 +16,7 @@ internal sealed record Outage(string Letter, Duration Start, Duration End, IRead
     public static IReadOnlyList<Outage> Of(SimulationResult result)
     {
         var groups = new List<List<DownTime>>();
-        foreach (var down in result.DownTimes.Where(down => down.Cause != DownCause.PlannedSwap).OrderBy(down => down.Start.Seconds))
+        foreach (var down in result.DownTimes.Where(down => !down.IsPlanned).OrderBy(down => down.Start.Seconds))
         {
             if (groups.Count > 0 && groups[^1].Max(other => other.End.Seconds) >= down.Start.Seconds - 1 && groups[^1][0].Day == down.Day)
                 groups[^1].Add(down);
@@ -30,7 +30,7 @@ internal sealed record Outage(string Letter, Duration Start, Duration End, IRead
     public string Words(SimulationResult result, DayPlan plan)
     {
         var devices = string.Join(", ", Downs.Select(down => result.Devices[down.Device].Title).Distinct());
-        var causes = string.Join(", then ", Downs.Select(down => down.Because).Distinct());
+        var causes = string.Join(", then ", Downs.Select(down => down.Reason).Distinct());
         return $"{Letter} {DayPlanWords.Clock(Start, 1)} to {DayPlanWords.Clock(End, 1)}, from {DayPlanWords.Moment(Downs[0], result, plan)} on: {devices} down, {causes}";
     }
 

@@ -17,7 +17,7 @@ internal static class TimelineSigns
         var kind = place switch
         {
             BatteryPlace.WaitingForBay or BatteryPlace.WaitingForPower or BatteryPlace.WaitingForTemperature => "rs-level rs-waits",
-            BatteryPlace.Spent => "rs-level rs-spent",
+            BatteryPlace.TooLow => "rs-level rs-spent",
             _ => "rs-level",
         };
         sheet.Path(kind, Joined(line));
@@ -60,7 +60,7 @@ internal static class TimelineSigns
         Battery("charging", BatteryPlace.Charging);
         Battery("full", BatteryPlace.Full);
         Battery("waiting for bay, power or temperature", BatteryPlace.WaitingForBay, BatteryPlace.WaitingForPower, BatteryPlace.WaitingForTemperature);
-        Battery("empty", BatteryPlace.Spent);
+        Battery("empty", BatteryPlace.TooLow);
         if (picture.Result.Swaps.Any(swap => !swap.Forced))
             entries.Add(("swap", (x, y) => Swap(sheet, x + 14, y - 5, y + 13, forced: false)));
         if (picture.Result.Swaps.Any(swap => swap.Forced))

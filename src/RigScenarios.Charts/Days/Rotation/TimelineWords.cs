@@ -13,7 +13,7 @@ internal static class TimelineWords
     /// <summary>Whether a day completes, and where it first breaks.</summary>
     public static string Outcome(SimulationResult result, int number)
     {
-        var first = result.DownTimes.FirstOrDefault(down => down.Day == number && down.Cause != DownCause.PlannedSwap);
+        var first = result.DownTimes.FirstOrDefault(down => down.Day == number && !down.IsPlanned);
         return first is null ? "completes" : $"breaks at {DayPlanWords.Clock(first.Start, 1)}";
     }
 

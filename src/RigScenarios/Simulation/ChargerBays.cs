@@ -5,20 +5,21 @@ using UnitsNet.Units;
 namespace RigScenarios.Simulation;
 
 /// <summary>The chargers with their bays and the batteries that wait for one: first come, first served.</summary>
-internal sealed class BayQueue
+internal sealed class ChargerBays
 {
     private readonly List<Station> stations;
-    private readonly List<BatteryCourse> waiting = [];
+    private readonly List<SimulatedBattery> waiting = [];
     private readonly double end;
     private double now;
+    private bool powerIsGone;
 
     /// <param name="plan">The plan.</param>
     /// <param name="air">The air where a charger stands that names no temperature.</param>
     /// <param name="start">Begin, s.</param>
     /// <param name="end">End, s.</param>
-    public BayQueue(DayPlan plan, AirTemperature air, double start, double end)
+    public ChargerBays(DayPlan plan, AirTemperature air, double start, double end)
     {
-        stations = [.. plan.Chargers.Values.Where(charger => charger.Bays > 0).Select(charger => new Station(
+        stations = [.. plan.Chargers.Values.Where(charger => charger.Bays > 0 && charger.WallLimit is not { Watts: 0 }).Select(charger => new Station(
             charger, charger.Ambient is { } own ? AirTemperature.Constant(own.Kelvins) : air))];
         (now, this.end) = (start, end);
     }
@@ -30,10 +31,18 @@ internal sealed class BayQueue
             ? next : double.PositiveInfinity;
 
     /// <summary>Whether a battery on a bay or before one may yet be charged.</summary>
-    public bool MayGiveMore => waiting.Count > 0 && stations.Count > 0 || stations.Exists(station => station.InBays.Count > 0);
+    public bool MayGiveMore => !powerIsGone && (waiting.Count > 0 && stations.Count > 0 || stations.Exists(station => station.InBays.Count > 0));
+
+    /// <summary>There is no power any more.</summary>
+    public void PowerIsGone(double time)
+    {
+        AdvanceTo(time);
+        powerIsGone = true;
+        Assign();
+    }
 
     /// <summary>A battery comes and wants to be charged.</summary>
-    public void Offer(BatteryCourse battery, double time)
+    public void Offer(SimulatedBattery battery, double time)
     {
         AdvanceTo(time);
         battery.AdvanceTo(time);
@@ -44,7 +53,7 @@ internal sealed class BayQueue
     }
 
     /// <summary>A battery is taken away, wherever it is.</summary>
-    public void Take(BatteryCourse battery, double time)
+    public void Take(SimulatedBattery battery, double time)
     {
         AdvanceTo(time);
         waiting.Remove(battery);
@@ -81,7 +90,7 @@ internal sealed class BayQueue
 
         foreach (var station in stations)
         {
-            while (waiting.Count > 0 && station.InBays.Count < station.Charger.Bays && station.Charger.HasPower(now))
+            while (waiting.Count > 0 && station.InBays.Count < station.Charger.Bays && HasPower(station.Charger))
             {
                 station.InBays.Add(waiting[0]);
                 waiting.RemoveAt(0);
@@ -97,7 +106,7 @@ internal sealed class BayQueue
     private void Serve(Station station)
     {
         var charger = station.Charger;
-        var powered = charger.HasPower(now);
+        var powered = HasPower(charger);
         var fit = station.InBays.Where(battery =>
         {
             battery.AdvanceTo(now);
@@ -116,7 +125,9 @@ internal sealed class BayQueue
         }
     }
 
-    private ChargeOrder OrderFor(Station station, BatteryCourse battery, int together)
+    private bool HasPower(DayCharger charger) => !powerIsGone && charger.HasPower(now);
+
+    private ChargeOrder OrderFor(Station station, SimulatedBattery battery, int together)
     {
         var charger = station.Charger;
         var amperes = Math.Min(charger.Current.Amperes, battery.Battery.MaximumChargeCurrent?.Amperes ?? double.PositiveInfinity);
@@ -138,6 +149,6 @@ internal sealed class BayQueue
 
         public ChargeWindow Window { get; } = new(charger.Lowest.Kelvins, charger.Highest.Kelvins);
 
-        public List<BatteryCourse> InBays { get; } = [];
+        public List<SimulatedBattery> InBays { get; } = [];
     }
 }

@@ -7,10 +7,13 @@ namespace RigScenarios.Simulation;
 /// <summary>
 /// One battery over all the days, in plain numbers: what happens with it holds from <see cref="Since"/> on, and is worked out when somebody asks.
 /// </summary>
-internal sealed class BatteryCourse
+internal sealed class SimulatedBattery
 {
     // A pack that left its window of temperature is charged again when it is this far inside, K.
     private const double Hysteresis = 2;
+
+    // A temperature that enters the window is met to a rounding, K.
+    private const double Rounding = 1e-6;
 
     // Enough to see how a charge flattens towards its end.
     private const int PointsOfCharge = 16;
@@ -26,8 +29,12 @@ internal sealed class BatteryCourse
     private PackState state;
     private double spanStart;
     private PackState spanState;
+    private ChargeWindow? leftWindow;
+    private double secondsOnRig;
+    private double coldestOnRig = double.PositiveInfinity;
+    private double warmestOnRig = double.NegativeInfinity;
 
-    public BatteryCourse(string name, KitBattery battery, AirTemperature open, double start, CancellationToken cancellation)
+    public SimulatedBattery(string name, KitBattery battery, AirTemperature open, double start, CancellationToken cancellation)
     {
         Name = name;
         Battery = battery;
@@ -71,7 +78,7 @@ internal sealed class BatteryCourse
     public bool IsFull { get; set; }
 
     /// <summary>Whether it left the window of temperature while it was charged, and waits to be well inside.</summary>
-    public bool LeftWindow { get; private set; }
+    private bool LeftWindow => leftWindow is not null;
 
     public double Coldest { get; private set; }
 
@@ -80,7 +87,7 @@ internal sealed class BatteryCourse
     public IReadOnlyList<BatterySpan> Spans => spans;
 
     /// <summary>The charge over time, a point wherever something happens.</summary>
-    public IReadOnlyList<ChargePoint> Course => course;
+    public IReadOnlyList<ChargePoint> Charges => course;
 
     public bool IsCharging => order is not null;
 
@@ -101,7 +108,18 @@ internal sealed class BatteryCourse
         (ambient, conductanceFactor) = air is null ? (restAmbient, Battery.Rests.ConductanceFactor) : (air, factor);
         order = null;
         prediction = null;
+        if (place is not (BatteryPlace.WaitingForPower or BatteryPlace.WaitingForTemperature))
+            leftWindow = null;
         Enter(place, time);
+    }
+
+    /// <summary>Is as it was before the first day, in the place where it rests.</summary>
+    public void BeginAgain(double time)
+    {
+        Rest(BatteryPlace.Resting, time);
+        state = new PackState(Battery.Charge.DecimalFractions, 0, 0, Battery.StartTemperature?.Kelvins ?? restAmbient.At(time).Kelvin);
+        Mark(time, state.Charge);
+        Coldest = Math.Min(Coldest, state.Kelvin);
     }
 
     /// <summary>Is charged from now on.</summary>
@@ -112,17 +130,25 @@ internal sealed class BatteryCourse
         AdvanceTo(time);
         (order, ambient, conductanceFactor) = (charge, charge.Air, 1);
         prediction = null;
-        LeftWindow = false;
+        leftWindow = null;
         Enter(BatteryPlace.Charging, time);
     }
+
+    /// <summary>How far off the prediction of how long it feeds the rig may be; null if it never fed it.</summary>
+    public ExpectedError? ExpectedError => secondsOnRig <= 0 ? null : ExpectedError.At(
+        Temperature.FromKelvins(coldestOnRig), Temperature.FromKelvins(warmestOnRig), 3600 * Ledger.ChargeOut / Parameters.ChargePerUnit / secondsOnRig);
 
     /// <summary>Takes over what a run on the rig did with it until a time.</summary>
     public void Ran(DischargeResult run, double until)
     {
+        var before = state.Kelvin;
+        secondsOnRig += until - Since;
         Since = until;
         Take(run.FinalState);
         Mark(until, state.Charge);
         Ledger.AddDischarge(run.Energies);
+        coldestOnRig = Math.Min(coldestOnRig, Math.Min(before, state.Kelvin));
+        warmestOnRig = Math.Max(warmestOnRig, Math.Max(before, state.Kelvin));
         Coldest = Math.Min(Coldest, state.Kelvin);
         IsFull = false;
     }
@@ -148,7 +174,7 @@ internal sealed class BatteryCourse
     {
         if (order is not null)
             return Since < order.Until ? Predicted().Time : double.PositiveInfinity;
-        if (Place != BatteryPlace.WaitingForTemperature)
+        if (Place != BatteryPlace.WaitingForTemperature && !(LeftWindow && Place == BatteryPlace.WaitingForPower))
             return double.PositiveInfinity;
         var inside = LeftWindow ? new ChargeWindow(window.LowestKelvin + Hysteresis, window.HighestKelvin - Hysteresis) : window;
         var (time, at) = (Since, state);
@@ -166,12 +192,10 @@ internal sealed class BatteryCourse
     }
 
     /// <summary>Whether its temperature allows charging now.</summary>
-    public bool IsWithin(ChargeWindow window)
-    {
-        // A little room: the moment at which it enters is met to a rounding.
-        var inset = LeftWindow ? Hysteresis - 1e-6 : -1e-6;
-        return state.Kelvin >= window.LowestKelvin + inset && state.Kelvin <= window.HighestKelvin - inset;
-    }
+    public bool IsWithin(ChargeWindow window) => IsInside(window, LeftWindow ? Hysteresis : 0);
+
+    private bool IsInside(ChargeWindow window, double by) =>
+        state.Kelvin >= window.LowestKelvin + by - Rounding && state.Kelvin <= window.HighestKelvin - by + Rounding;
 
     /// <summary>Closes the last span.</summary>
     public void Close(double time)
@@ -205,6 +229,8 @@ internal sealed class BatteryCourse
         var before = state.Charge;
         state = PackRest.After(Parameters, state, kelvin, slope, conductanceFactor, time - Since);
         Ledger.SelfDischarge += before - state.Charge;
+        if (leftWindow is { } left && IsInside(left, Hysteresis))
+            leftWindow = null;
         Since = time;
         Mark(time, state.Charge);
     }
@@ -227,7 +253,7 @@ internal sealed class BatteryCourse
         TakeCharge(run, end);
         if (run.End == ChargeEnd.TimeLimit)
             return;
-        LeftWindow = run.End is ChargeEnd.TooCold or ChargeEnd.TooWarm;
+        leftWindow = run.End is ChargeEnd.TooCold or ChargeEnd.TooWarm ? order.Window : null;
         if (run.End == ChargeEnd.Full)
         {
             IsFull = order.UpTo == 1 || state.Charge < order.UpTo - 1e-9;
@@ -254,8 +280,7 @@ internal sealed class BatteryCourse
         return ChargeRun.Run(
             Parameters, kelvin, slope, StartState, order!.Limits, order.Window with
             {
-                // A little room: the moment at which the temperature enters is met to a rounding.
-                LowestKelvin = order.Window.LowestKelvin - 0.01, HighestKelvin = order.Window.HighestKelvin + 0.01, UpTo = order.UpTo,
+                LowestKelvin = order.Window.LowestKelvin - (2 * Rounding), HighestKelvin = order.Window.HighestKelvin + (2 * Rounding), UpTo = order.UpTo,
             }, Math.Min(until - from, 30 * 86400.0), PointsOfCharge, cancellation);
     }
 

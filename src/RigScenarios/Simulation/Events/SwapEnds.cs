@@ -1,0 +1,15 @@
+namespace RigScenarios.Simulation.Events;
+
+/// <summary>A swap is done: the battery that was put on feeds the rig.</summary>
+internal sealed class SwapEnds(EventLoop loop) : DayEvent(loop)
+{
+    /// <inheritdoc/>
+    public override double Next(double now) => Loop.Incoming is null ? double.PositiveInfinity : Loop.SwapEnd;
+
+    /// <inheritdoc/>
+    public override void Happen(double now)
+    {
+        if (Loop.Incoming is { } incoming && Loop.SwapEnd <= now)
+            Loop.Mount(incoming, now);
+    }
+}
