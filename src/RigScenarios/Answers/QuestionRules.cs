@@ -1,6 +1,7 @@
 using RigScenarios.Batteries;
 using RigScenarios.Builds;
 using RigScenarios.Limits;
+using RigScenarios.Simulation;
 using RigScenarios.Travel;
 using UnitsNet;
 
@@ -13,7 +14,7 @@ internal static class QuestionRules
     /// <param name="result">How the days went.</param>
     /// <param name="working">The time over which the error of the prediction adds up.</param>
     /// <param name="wish">The reserve that is wished; null for none.</param>
-    public static AnswerQuestion Power(PendingResult result, Duration working, Duration? wish)
+    public static AnswerQuestion Power(SimulationResult result, Duration working, Duration? wish)
     {
         var reserve = result.Reserve;
         var verdict = !result.Completes ? Verdict.Fails
@@ -26,7 +27,7 @@ internal static class QuestionRules
     }
 
     /// <summary>What a prediction of a time may be off by; where nobody measured it, what the worst of the measured discharges was off by.</summary>
-    public static Duration Doubt(PendingResult result, Duration working) =>
+    public static Duration Doubt(SimulationResult result, Duration working) =>
         (result.ExpectedError.Share ?? MeasuredDeviation.Worst.Largest).DecimalFractions * (working + result.Reserve.Time);
 
     /// <summary>Is any limit passed?</summary>

@@ -2,6 +2,7 @@ using RigScenarios.Builds;
 using RigScenarios.Days;
 using RigScenarios.Limits;
 using RigScenarios.Scenarios;
+using RigScenarios.Simulation;
 using RigScenarios.Travel;
 using RigScenarios.Wiring;
 using UnitsNet;
@@ -38,7 +39,7 @@ public sealed record RigAnswer
     public required DayPlan Plan { get; init; }
 
     /// <summary>How the days went.</summary>
-    public required PendingResult Simulation { get; init; }
+    public required SimulationResult Simulation { get; init; }
 
     /// <summary>How it balances and stands; null where nothing of it has a mass.</summary>
     public required BuildBalance? Balance { get; init; }
@@ -83,8 +84,7 @@ public sealed record RigAnswer
         ArgumentNullException.ThrowIfNull(days);
         IReadOnlyList<string> names = days.Count > 0 ? days : [.. scenario.Days.Keys];
         var (powered, plan) = ScenarioPlan.Of(scenario, build, names);
-        var simulation = Told(build, () => PendingSimulation.Run(powered, plan, cancellation));
-        progress?.Report(1);
+        var simulation = Told(build, () => DaySimulation.Run(powered, plan, new SimulationOptions(options.SeriesPoints), progress, cancellation));
         var balance = known is not null && ReferenceEquals(known.Scenario.Kit, scenario.Kit) && ReferenceEquals(known.Scenario.Parts, scenario.Parts)
             && known.TheBuild.Equals(powered.Build) ? known.Balance : BalanceOf(scenario, build);
         IReadOnlyList<PlannedJourney> journeys = known is not null && ReferenceEquals(known.Scenario.Kit, scenario.Kit) && ReferenceEquals(known.Scenario.Journeys, scenario.Journeys)
@@ -150,7 +150,7 @@ public sealed record PlannedJourney(string Name, TravelAnswer? Answer)
         ArgumentNullException.ThrowIfNull(scenario);
         return
         [
-            .. scenario.Journeys.Where(journey => ScenarioTravel.BatteriesOf(scenario, journey.Value).Any())
+            .. scenario.Journeys.Where(journey => scenario.BatteriesOn(journey.Value).Any())
                 .Select(journey => new PlannedJourney(journey.Key, (journey.Value.Date ?? today) is { } day ? ScenarioTravel.Answer(scenario, journey.Key, day, cancellation) : null)),
         ];
     }

@@ -27,7 +27,7 @@ internal static class TravelChanges
                         ("packed", BatteryChanges.Group(items.Select(item => (item, (string?)$"{{with-equipment: yes, charge: {FreightCharge}}}"))))))],
                     ChangeEffort.Buy, $"freight of {name}");
                 var used = now.Scenario.Builds.Values.Select(build => build.Battery.Item).Concat(now.Scenario.Batteries.Values.Select(battery => battery.Item)).ToHashSet();
-                var rest = ScenarioTravel.BatteriesOf(now.Scenario, plan).Except(items).ToList();
+                var rest = now.Scenario.BatteriesOn(plan).Except(items).ToList();
                 if (items.TrueForAll(item => !used.Contains(item)) && rest.Count > 0)
                     yield return new($"Leave the {title} at home: no build uses it", [new($"journeys.{name}.batteries", $"[{string.Join(", ", rest)}]")], ChangeEffort.Nothing, $"batteries of {name}");
                 if (staying.TrueForAll(left => left.AsCargo is not null && left.Margin.Contains("number", StringComparison.Ordinal)) && !plan.Travellers.Named)

@@ -1,5 +1,6 @@
 using RigScenarios.Batteries;
 using RigScenarios.Limits;
+using RigScenarios.Simulation;
 using RigScenarios.Wiring;
 using UnitsNet;
 

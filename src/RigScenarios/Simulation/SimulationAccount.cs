@@ -1,4 +1,5 @@
 using MathNet.Numerics.Integration;
+using RigScenarios.Batteries;
 using RigScenarios.Days;
 using RigScenarios.Limits;
 using RigScenarios.Parts;
