@@ -126,11 +126,10 @@ internal sealed class DraftRig
                 string.Join(", ", RigQuestions.For(thing.Role).PartKinds.Select(kind => ChoiceFormat<PartKind>.Word(kind).Replace('-', ' '))));
             return null;
         }
-        return new RigThing(name, thing, chosen, listed)
-        {
-            IsDevice = IsDevice(name, thing.Role, listed),
-            IsSplitter = thing.Role == RigRole.Other && listed.Splitter is not null && BuildBefore?.Carries.Contains(name) != true,
-        };
+        // A motor controller passes power on only where the build says so; else it is a device like any other.
+        var isSplitter = thing.Role == RigRole.Other && listed.Splitter is not null
+            && (BuildBefore?.Splitters.ContainsKey(name) == true || (listed.Power is null && BuildBefore?.Carries.Contains(name) != true));
+        return new RigThing(name, thing, chosen, listed) { IsDevice = !isSplitter && IsDevice(name, thing.Role, listed), IsSplitter = isSplitter };
     }
 
     private string OwnId(string name)

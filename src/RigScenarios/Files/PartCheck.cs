@@ -19,7 +19,8 @@ internal static class PartCheck
             Needs(part, PartKind.Plate, part.Plate is not null, "plate", at, log);
             Needs(part, PartKind.Regulator, part.Regulator is not null, "regulator", at, log);
             Needs(part, PartKind.Charger, part.Charger is not null, "charger", at, log);
-            Needs(part, PartKind.Splitter, part.Splitter is not null, "splitter", at, log);
+            if (part.Kind != PartKind.MotorController)
+                Needs(part, PartKind.Splitter, part.Splitter is not null, "splitter", at, log);
             Only(part, PartKind.Cable, part.Cable is not null, "cable", at, log);
             CheckWiring(part, at, log);
             Only(part, PartKind.Head, part.Head is not null, "head", at, log);

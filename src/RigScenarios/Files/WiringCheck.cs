@@ -21,9 +21,7 @@ internal static class WiringCheck
         foreach (var (path, _, fedBy, outlet, cable) in Fed(build, at))
         {
             if (fedBy is not null && !feeds.Contains(fedBy))
-                log.Error($"{path}.fed-by", build.Devices.ContainsKey(fedBy)
-                    ? $"\"{fedBy}\" is a device: nothing is known of an outlet on it, so what it should feed gets no power."
-                    : $"Nothing named \"{fedBy}\" gives power in this build.", string.Join(", ", feeds.Take(30)), log.Nearest(fedBy, feeds));
+                log.Error($"{path}.fed-by", NoFeed(scenario, build, fedBy), string.Join(", ", feeds.Take(30)), log.Nearest(fedBy, feeds));
             else if (outlet is not null)
                 CheckOutlet(scenario, build, outlet, fedBy ?? build.StandardFeed, $"{path}.outlet", log);
             if (cable is not null)
@@ -33,6 +31,11 @@ internal static class WiringCheck
         Sockets(scenario, build, at, log);
         Cables(scenario, build, at, log);
     }
+
+    private static string NoFeed(Scenario scenario, Build build, string fedBy) =>
+        !build.Devices.ContainsKey(fedBy) ? $"Nothing named \"{fedBy}\" gives power in this build."
+        : scenario.PartOf(fedBy)?.Splitter is null ? $"\"{fedBy}\" is a device: nothing is known of an outlet on it, so what it should feed gets no power."
+        : $"\"{fedBy}\" stands among the devices, where it feeds nothing; among the \"splitters\" of the build it passes power on to what hangs on its outlets.";
 
     private static void CheckOutlet(Scenario scenario, Build build, string outlet, string feed, string path, ReadLog log)
     {
