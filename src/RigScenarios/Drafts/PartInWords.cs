@@ -6,7 +6,7 @@ namespace RigScenarios.Drafts;
 
 /// <summary>A part in the few words that stand beside its name in a list to choose from. What is not known is empty.</summary>
 /// <param name="Mass">Its mass, such as <c>820 g</c>.</param>
-/// <param name="Draw">What it draws, such as <c>9 W standby, 21 W record</c>.</param>
+/// <param name="Draw">What it draws, such as <c>13 W standby, 21 W record</c>.</param>
 /// <param name="Price">Price to buy, and to rent for a day.</param>
 /// <param name="Detail">What matters most of its kind: watt-hours, voltages, focal length, rated load.</param>
 public sealed record PartInWords(string Mass, string Draw, string Price, string Detail)

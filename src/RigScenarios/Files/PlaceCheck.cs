@@ -13,7 +13,7 @@ internal static class PlaceCheck
     {
         var onRig = build.Things.Where(name => scenario.PartOf(name) is { Kind: not (PartKind.Head or PartKind.Tripod or PartKind.Charger) }).ToHashSet(StringComparer.Ordinal);
         foreach (var (i, name) in build.Beside.Index().Where(thing => !onRig.Contains(thing.Item)))
-            log.Error($"{at}.beside[{i}]", $"This build has no \"{name}\" that could be on the rig or beside it.", string.Join(", ", onRig.Take(30)), log.Nearest(name, onRig));
+            log.Error($"{at}.beside.{i + 1}", $"This build has no \"{name}\" that could be on the rig or beside it.", string.Join(", ", onRig.Take(30)), log.Nearest(name, onRig));
         foreach (var (name, place) in build.Places.Where(place => build.Beside.Contains(place.Key)))
             log.Warning($"{at}.places.{name}", $"\"{name}\" is beside the rig, so its place is not used.");
         onRig.ExceptWith(build.Beside);

@@ -49,7 +49,7 @@ public sealed class RigQuestionsTests
     {
         foreach (var (id, part) in Drafting.Library)
             Assert.True(PartInWords.Of(part) is { Mass.Length: > 0, Price.Length: > 0 }, id);
-        Assert.Equal("820 g · 9 W standby, 21 W record · 3600 EUR, 95 EUR a day · 6.8 to 8.6 V", PartInWords.Of(Drafting.Library["compact-body-b"]).ToString());
+        Assert.Equal("820 g · 13 W standby, 21 W record · 3600 EUR, 95 EUR a day · 6.8 to 8.6 V", PartInWords.Of(Drafting.Library["compact-body-b"]).ToString());
         Assert.Equal("1110 g · 410 EUR, 17 EUR a day · 190 Wh, 14.4 V, 12 A", PartInWords.Of(Drafting.Library["brick-190wh"]).ToString());
     }
 

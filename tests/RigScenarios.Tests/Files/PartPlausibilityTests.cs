@@ -19,8 +19,8 @@ public sealed class PartPlausibilityTests
     {
         foreach (var (id, part) in Of(PartKind.Rods))
         {
-            var (outer, bore) = (part.Rods!.Diameter.Centimeters, part.Rods.Bore?.Centimeters ?? 0);
-            var density = part.Rods.Material == RodStuff.StainlessSteel ? 7.9 : 2.70;
+            var (outer, bore) = (part.Rods!.Diameter.Centimeters, part.Rods.Bore.Centimeters);
+            var density = part.Rods.Material == RodMaterialKind.StainlessSteel ? 7.9 : 2.70;
             var grams = 2 * Math.PI / 4 * ((outer * outer) - (bore * bore)) * part.Size!.Length.Centimeters * density;
             Assert.True(Math.Abs(part.Mass!.Value.Grams / grams - 1) < 0.05, $"{id}: {part.Mass.Value.Grams:0} g, its tubes {grams:0} g");
         }
