@@ -45,12 +45,16 @@ public static class AnswerDetails
     {
         var held = question.Limits.Where(limit => QuestionRules.IsHeld(answer.Powered, limit) && !limit.IsPassed).ToHashSet();
         var unrated = question.Limits.Where(limit => limit.Allowed is null).ToList();
-        var told = question.Limits.Where(limit => !held.Contains(limit) && limit.Allowed is not null && !HoldsWithEase(limit)).ToList();
-        var folded = question.Limits.Count - told.Count - unrated.Count;
+        var near = question.Limits.Where(limit => !held.Contains(limit) && limit.Allowed is not null && !HoldsWithEase(limit)).ToList();
+        // Of one part's steady and momentary loads the one with the least left is told, and any other that is passed.
+        var told = near.Where(limit => limit.IsPassed).Concat(near.DistinctBy(limit => (limit.Element, limit.Kind))).Distinct().OrderBy(near.IndexOf).ToList();
+        var folded = question.Limits.Count - near.Count - unrated.Count;
         var lines = told.Select(limit => Mark(limit) + LimitSentences.Of(limit, times) + ".").Concat(question.Missing);
+        if (near.Count > told.Count)
+            lines = lines.Append($"{near.Count - told.Count} more of the same parts hold, with as much left or more.");
         if (unrated.Count > 0)
             lines = lines.Append($"No rating is known for {string.Join(", ", unrated.Select(limit => LimitSentences.Element(limit.Element)).Distinct())}.");
-        return new(question.Kind, AnswerSentences.Title(question.Kind, answer.TheBuild.Stance), told, [.. lines], folded == 0 ? null : Fold(question, told, folded));
+        return new(question.Kind, AnswerSentences.Title(question.Kind, answer.TheBuild.Stance), told, [.. lines], folded == 0 ? null : Fold(question, near, folded));
     }
 
     private static string Fold(AnswerQuestion question, List<Limit> told, int folded)

@@ -109,7 +109,7 @@ internal sealed class BatteryChanges
         var swap = scenario.Swaps is { Reserve: null, WarningVoltage: null, AtBlockEnds: false };
         if (swap)
             settings.Add(new("swaps.reserve", "15 %"));
-        return new($"Carry {what}{(cold ? ", warm in an inner pocket," : "")}{(swap ? " and swap at 15 %" : "")}".TrimEnd(','), settings, effort, "second battery") { Price = price };
+        return new($"Carry {what}{(cold ? ", warm in an inner pocket" : "")}{(swap ? ", and swap at 15 %" : "")}", settings, effort, "second battery") { Price = price };
     }
 
     /// <summary>Charge and warmth of the batteries that take turns.</summary>

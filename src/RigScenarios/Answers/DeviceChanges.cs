@@ -24,6 +24,11 @@ internal static class DeviceChanges
                     Off(name, waiting), ChangeEffort.Nothing, $"state of {name}");
             }
             var on = Blocks(days, block => block.StateOf(name) != PowerState.Off).ToList();
+            if (device.Count > 1 && on.Count > 0)
+            {
+                yield return new($"Take {device.Count - 1} instead of {device.Count} of the {LimitSentences.Element(name)}",
+                    [new($"builds.{now.Build}.devices.{name}.count", $"{device.Count - 1}")], ChangeEffort.GivesUp, $"state of {name}");
+            }
             if (!device.Essential && on.Count > 0)
                 yield return new($"Leave the {LimitSentences.Element(name)} off altogether", Off(name, on), ChangeEffort.GivesUp, $"state of {name}");
         }

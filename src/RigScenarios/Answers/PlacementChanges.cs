@@ -30,10 +30,14 @@ internal static class PlacementChanges
         {
             if (StandBallast.Of(balance) is { ForGust: { Need: BallastNeed.Needed } ballast } bag)
             {
-                // In half kilograms, so that the bag holds what the answer says.
-                var mass = (Math.Ceiling(2 * ballast.Mass!.Value.Kilograms) / 2) + (balance.Rig.Build.OnLegs?.Ballast?.Kilograms ?? 0);
-                yield return new($"Hang {mass:0.#} kg of ballast in the middle of the tripod, {bag.Height.Millimeters:0} mm above the ground",
-                    [new($"builds.{now.Build}.on-legs.ballast", BatteryChanges.Text(mass, "kg"))], ChangeEffort.FromKit, "ballast");
+                // In half kilograms, so that the bag holds what the answer says: what just holds, and half as much again.
+                foreach (var factor in (double[])[1, 1.5])
+                {
+                    var mass = (Math.Ceiling(2 * factor * ballast.Mass!.Value.Kilograms) / 2) + (balance.Rig.Build.OnLegs?.Ballast?.Kilograms ?? 0);
+                    yield return new(
+                        $"Hang {mass:0.#} kg of ballast in the middle of the tripod, {bag.Height.Millimeters:0} mm above the ground",
+                        [new($"builds.{now.Build}.on-legs.ballast", BatteryChanges.Text(mass, "kg"))], ChangeEffort.FromKit, "ballast");
+                }
             }
             foreach (var part in (double[])[0.85, 0.7])
             {

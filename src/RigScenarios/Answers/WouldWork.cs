@@ -102,7 +102,10 @@ public sealed class WouldWork
         Sets =
         [
             .. sets.OrderBy(set => set.IsProvided && set.Effort < ChangeEffort.GivesUp ? ChangeEffort.FromKit : set.Effort).ThenBy(set => set.IsProvided).ThenBy(set => set.Changes.Count(change => change.Effort == set.Effort))
-                .ThenBy(set => set.Price?.Amount ?? 0).ThenByDescending(set => set.Then.Reserve.Time.Hours).Take(options.MostSets),
+                .ThenBy(set => set.Price?.Amount ?? 0).ThenByDescending(set => set.Then.Reserve.Time.Hours)
+                // Of sets that decide the same things, such as the size of a second battery, the one that asks least is told.
+                .DistinctBy(set => string.Join('|', set.Changes.Select(change => change.Slot).Order(StringComparer.Ordinal)))
+                .Take(options.MostSets),
         ],
         Reach = reach, Run = run, Tried = [.. changes.Select(change => change.Words)], Exhausted = exhausted,
     };
