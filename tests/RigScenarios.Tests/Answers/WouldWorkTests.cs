@@ -1,7 +1,6 @@
 using RigScenarios.Answers;
 using RigScenarios.Files;
 using RigScenarios.Limits;
-using RigScenarios.Scenarios;
 
 namespace RigScenarios.Tests.Answers;
 
