@@ -3,7 +3,8 @@ using RigScenarios.Charts.Pages;
 
 namespace RigScenarios.Charts.Balance;
 
-/// <summary>Whether a build balances, as parts of a page: the answer, how to set the head, what to move, the drawing, the limits.</summary>
+/// <summary>Whether a build balances, as parts of a page: the answer, how to set the head, what to move, the drawing, the
+/// limits.</summary>
 public static class BalanceParts
 {
     // More of them would hide the first.
@@ -15,9 +16,10 @@ public static class BalanceParts
     {
         ArgumentNullException.ThrowIfNull(balance);
         yield return new HeadingPart("Does it balance?", 3);
-        yield return new AnswerPart(Named(balance, BalanceWords.Answer(balance)), [.. BalanceWords.Cautions(balance).Select(caution => Named(balance, caution))]);
+        yield return new AnswerPart(Named(balance, BalanceWords.Answer(balance)),
+            [.. BalanceWords.Cautions(balance).Select(caution => Named(balance, caution))]);
         yield return new ProsePart(BalanceWords.Centre(balance));
-        foreach (var words in new[] { BalanceWords.Setting(balance), BalanceWords.Tipping(balance) })
+        foreach (var words in new[] { BalanceWords.Setting(balance), TripodWords.Tipping(balance) })
         {
             if (words is not null)
                 yield return new ProsePart(words);
@@ -41,7 +43,8 @@ public static class BalanceParts
         return ChartTable.Of("limit", "what there is", "what is allowed", "left", "rests on")
             .WithRows(balance.BalanceLimits.Concat(balance.StandLimits).Select(limit => new object?[]
             {
-                Named(balance, BalanceLimitWords.Name(limit)), BalanceLimitWords.Worst(limit), BalanceLimitWords.Allowed(limit), BalanceLimitWords.Left(limit), limit.Basis.Source,
+                Named(balance, BalanceLimitWords.Name(limit)), BalanceLimitWords.Worst(limit), BalanceLimitWords.Allowed(limit),
+                BalanceLimitWords.Left(limit), limit.Basis.Source,
             })) with { Caption = "First head, shoulder or hand, then tripod and joints; of each the least left first" };
     }
 
@@ -49,6 +52,7 @@ public static class BalanceParts
     private static string Named(BuildBalance balance, string words) => string.Join(' ', words.Split(' ').Select(word =>
     {
         var bare = word.TrimEnd('.', ',', ';', ':');
-        return bare.Contains('-', StringComparison.Ordinal) && balance.Rig.Things.TryGetValue(bare, out var part) ? part.Name + word[bare.Length..] : word;
+        return bare.Contains('-', StringComparison.Ordinal) && balance.Rig.Things.TryGetValue(bare, out var part)
+            ? part.Name + word[bare.Length..] : word;
     }));
 }

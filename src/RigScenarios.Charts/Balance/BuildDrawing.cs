@@ -3,7 +3,8 @@ using RigScenarios.Parts;
 
 namespace RigScenarios.Charts.Balance;
 
-/// <summary>The drawing of a scenario's build: its things to scale, its head or shoulder, what slides ready to be moved.</summary>
+/// <summary>The drawing of a scenario's build: its things to scale, its head or shoulder, what slides ready to be
+/// moved.</summary>
 public static class BuildDrawing
 {
     /// <summary>The drawing.</summary>

@@ -1,6 +1,7 @@
 namespace RigScenarios.Charts.Balance;
 
-/// <summary>The outline of points in a plane: the smallest convex polygon around them (monotone chain, A. M. Andrew, 1979, from memory).</summary>
+/// <summary>The outline of points in a plane: the smallest convex polygon around them (monotone chain, A. M. Andrew, 1979, from
+/// memory).</summary>
 internal static class ConvexOutline
 {
     /// <summary>The corners, counter-clockwise with y upwards; as many points as differ where they lie on a line.</summary>

@@ -36,10 +36,12 @@ public sealed record EnvelopeChartOptions
     public int Rows { get; init; } = 120;
 }
 
-/// <summary>The region of two variables in which a rig can be balanced on its head, each edge named after the limit that it comes from.</summary>
+/// <summary>The region of two variables in which a rig can be balanced on its head, each edge named after the limit that it comes
+/// from.</summary>
 public static class EnvelopeChart
 {
-    /// <summary>The figure: the region shaded, each limit's edge in a line of its own kind with its name, the build as it is and others marked.</summary>
+    /// <summary>The figure: the region shaded, each limit's edge in a line of its own kind with its name, the build as it is and
+    /// others marked.</summary>
     /// <param name="envelope">The envelope.</param>
     /// <param name="options">What to mark; null for nothing.</param>
     /// <exception cref="ArgumentException">A mark's value is not of its variable's kind.</exception>
@@ -57,7 +59,8 @@ public static class EnvelopeChart
             Caption = Caption(picture),
             Cautions = [BalanceCautions.Arithmetic, BalanceCautions.TiltLock],
             AlternativeText = Describe(picture),
-            Specification = new PlotlySpecification(EnvelopeLayout.Traces(picture, wide).DefaultIfEmpty(EnvelopeLayout.Nothing())).With(wide.Members).WithNarrow(narrow.Members, EnvelopeLayout.LegendChanges(picture, narrow)).ToJson(),
+            Specification = new PlotlySpecification(EnvelopeLayout.Traces(picture, wide).DefaultIfEmpty(EnvelopeLayout.Nothing()))
+                .With(wide.Members).WithNarrow(narrow.Members, EnvelopeLayout.LegendChanges(picture, narrow)).ToJson(),
             Data = Table(envelope, picture),
             Height = wide.Height,
         };
@@ -67,7 +70,9 @@ public static class EnvelopeChart
     {
         if (picture.Outlines.Count == 0)
             return "Nowhere in these ranges can the rig be balanced on this head.";
-        var caption = "Shaded: it stays where you let go at every tilt, the camera plate reaches and the rated load is kept, with camera plate and counterbalance set anew at each point. Beyond the tilt line it creeps, beyond the second it falls.";
+        var caption = "Shaded: it stays where you let go at every tilt, the camera plate reaches and the rated load is kept, "
+            + "with camera plate and counterbalance set anew at each point. Beyond the tilt line it creeps, beyond the second "
+                + "it falls.";
         if (picture.Edges.Count == 0)
             caption += " No limit is reached within these ranges.";
         return picture.Marks.Aggregate(caption, (text, mark) => $"{text} {Sentence(mark)}");
@@ -82,9 +87,13 @@ public static class EnvelopeChart
     private static string Describe(EnvelopePicture picture)
     {
         var text = $"Region of {picture.X.Label} against {picture.Y.Label} in which the rig can be balanced";
-        text += picture.Outlines.Count == 0 ? ": there is none." : $", in {picture.Outlines.Count} outline{(picture.Outlines.Count == 1 ? "" : "s")}.";
+        text += picture.Outlines.Count == 0 ? ": there is none."
+            : $", in {picture.Outlines.Count} outline{(picture.Outlines.Count == 1 ? "" : "s")}.";
         if (picture.Edges.Count > 0)
-            text += $" Its edges: {string.Join(", ", picture.Edges.Select(edge => edge.IsCreep ? "where it falls" : edge.Limit.InWords()))}.";
+        {
+            var edges = picture.Edges.Select(edge => edge.IsCreep ? "where it falls" : edge.Limit.InWords());
+            text += $" Its edges: {string.Join(", ", edges)}.";
+        }
         return picture.Marks.Aggregate(text, (all, mark) => $"{all} {Sentence(mark)}");
     }
 
@@ -95,14 +104,18 @@ public static class EnvelopeChart
             var margins = envelope.At(mark.First, mark.Second);
             return new object?[]
             {
-                mark.Name, mark.X, mark.Y, Math.Round(margins.TravelFront.Millimeters, 1), Math.Round(margins.TravelRear.Millimeters, 1), margins.Tilt.NewtonMeters,
+                mark.Name, mark.X, mark.Y, Math.Round(margins.TravelFront.Millimeters, 1),
+                Math.Round(margins.TravelRear.Millimeters, 1), margins.Tilt.NewtonMeters,
                 margins.Load is { } load ? Rounding.Text(load.Kilograms) : "no rating known",
             };
         });
         // Edges at a few places, solved for and not read off the drawing.
-        var edges = Enumerable.Range(0, 7).Select(i => envelope.First.Least.As(picture.X.QuantityUnit!) + ((envelope.First.Greatest.As(picture.X.QuantityUnit!) - envelope.First.Least.As(picture.X.QuantityUnit!)) * i / 6))
+        var edges = Enumerable.Range(0, 7).Select(i => envelope.First.Least.As(picture.X.QuantityUnit!)
+            + ((envelope.First.Greatest.As(picture.X.QuantityUnit!) - envelope.First.Least.As(picture.X.QuantityUnit!)) * i / 6))
             .SelectMany(x => envelope.EdgesAt(Quantity.From(x, picture.X.QuantityUnit!)).Where(edge => edge.Limiting))
-            .Select(edge => new object?[] { $"edge: {edge.Limit.InWords()}", picture.X.Value(edge.First), picture.Y.Value(edge.Second), "", "", "", "" });
-        return ChartTable.Of("", picture.X.Label, picture.Y.Label, "to the travel's front end (mm)", "to its rear end (mm)", "friction at rest left (N·m)", "rated load left (kg)").WithRows([.. rows, .. edges]);
+            .Select(edge => new object?[] { $"edge: {edge.Limit.InWords()}", picture.X.Value(edge.First),
+                picture.Y.Value(edge.Second), "", "", "", "" });
+        return ChartTable.Of("", picture.X.Label, picture.Y.Label, "to the travel's front end (mm)", "to its rear end (mm)",
+            "friction at rest left (N·m)", "rated load left (kg)").WithRows([.. rows, .. edges]);
     }
 }

@@ -34,14 +34,16 @@ internal sealed class EnvelopeLayout
         foreach (var edge in picture.Edges)
         {
             // A null between two stretches lifts the pen.
-            var points = edge.Runs.SelectMany(run => run.Select(point => ((double, double)?)point).Append(null)).SkipLast(1).ToList();
+            var points = edge.Runs.SelectMany(run => run.Select(point => ((double, double)?)point).Append(null))
+                .SkipLast(1).ToList();
             yield return PlotlySpecification.Trace("scatter",
             [
                 ("name", EdgeName(edge)), ("mode", "lines"), ("showlegend", !layout.labelled.Contains(EdgeName(edge))),
                 ("x", points.Select(point => point is { } p ? Rounding.ForChart(p.Item1) : (double?)null).ToArray()),
                 ("y", points.Select(point => point is { } p ? Rounding.ForChart(p.Item2) : (double?)null).ToArray()),
                 ("line", new { color = Style(edge).Colour, dash = Style(edge).Dash, width = 3 }),
-                ("hovertemplate", $"%{{x}} {PlotlyText.Escape(picture.X.Unit)}<br>%{{y}} {PlotlyText.Escape(picture.Y.Unit)}<extra>{EdgeName(edge)}</extra>"),
+                ("hovertemplate", $"%{{x}} {PlotlyText.Escape(picture.X.Unit)}<br>%{{y}} "
+                    + $"{PlotlyText.Escape(picture.Y.Unit)}<extra>{EdgeName(edge)}</extra>"),
             ]);
         }
         foreach (var mark in picture.Marks)
@@ -52,22 +54,28 @@ internal sealed class EnvelopeLayout
                 ("x", new[] { Rounding.ForChart(mark.X) }), ("y", new[] { Rounding.ForChart(mark.Y) }), ("cliponaxis", false),
                 ("marker", new
                 {
-                    color = mark.Broken.Count == 0 ? ChartStyle.Ink : "#ffffff", symbol = mark.IsPresent ? "circle" : "square", size = mark.IsPresent ? 12 : 10,
+                    color = mark.Broken.Count == 0 ? ChartStyle.Ink : "#ffffff", symbol = mark.IsPresent ? "circle" : "square",
+                    size = mark.IsPresent ? 12 : 10,
                     line = new { color = ChartStyle.Ink, width = 2.5 },
                 }),
-                ("hovertemplate", $"%{{x}} {PlotlyText.Escape(picture.X.Unit)}<br>%{{y}} {PlotlyText.Escape(picture.Y.Unit)}<extra>{MarkName(mark)}</extra>"),
+                ("hovertemplate", $"%{{x}} {PlotlyText.Escape(picture.X.Unit)}<br>%{{y}} "
+                    + $"{PlotlyText.Escape(picture.Y.Unit)}<extra>{MarkName(mark)}</extra>"),
             ]);
         }
     }
 
     /// <summary>Something to draw even where there is nothing to show: the axes alone say that the region is empty.</summary>
-    public static Trace Nothing() => PlotlySpecification.Trace("scatter", [("x", Array.Empty<double>()), ("y", Array.Empty<double>()), ("showlegend", false)]);
+    public static Trace Nothing() =>
+        PlotlySpecification.Trace("scatter", [("x", Array.Empty<double>()), ("y", Array.Empty<double>()), ("showlegend", false)]);
 
     /// <summary>For each trace, in order, whether it is in the legend of another layout.</summary>
-    public static IReadOnlyList<IReadOnlyDictionary<string, object?>> LegendChanges(EnvelopePicture picture, EnvelopeLayout layout) =>
-        [.. Entries(picture).Select(name => new Dictionary<string, object?> { ["showlegend"] = !layout.labelled.Contains(name) })];
+    public static IReadOnlyList<IReadOnlyDictionary<string, object?>> LegendChanges(EnvelopePicture picture,
+        EnvelopeLayout layout) =>
+        [.. Entries(picture)
+            .Select(name => new Dictionary<string, object?> { ["showlegend"] = !layout.labelled.Contains(name) })];
 
-    private static IEnumerable<string> Entries(EnvelopePicture picture) => picture.Edges.Select(EdgeName).Concat(picture.Marks.Select(MarkName));
+    private static IEnumerable<string> Entries(EnvelopePicture picture) =>
+        picture.Edges.Select(EdgeName).Concat(picture.Marks.Select(MarkName));
 
     private static SeriesStyle Style(DrawnEdge edge) => SeriesStyle.Number(edge.IsCreep ? 4 : (int)edge.Limit);
 
@@ -78,13 +86,15 @@ internal sealed class EnvelopeLayout
         _ => edge.Limit.InWords(),
     };
 
-    private static string MarkName(DrawnMark mark) => PlotlyText.Escape(mark.Broken.Count == 0 ? mark.Name : $"{mark.Name} (outside)");
+    private static string MarkName(DrawnMark mark) =>
+        PlotlyText.Escape(mark.Broken.Count == 0 ? mark.Name : $"{mark.Name} (outside)");
 
     private void Arrange(EnvelopePicture picture, double width, bool isNarrow)
     {
         var plotWidth = width - LeftMargin - RightMargin;
         var area = new PlotArea(plotWidth, PlotHeight, picture.XRange, picture.YRange);
-        var lines = picture.Edges.SelectMany(edge => edge.Runs).Select(run => (IReadOnlyList<(double, double)>)[.. run.Select(point => area.Pixel(point.X, point.Y))]).ToList();
+        var lines = picture.Edges.SelectMany(edge => edge.Runs)
+            .Select(run => (IReadOnlyList<(double, double)>)[.. run.Select(point => area.Pixel(point.X, point.Y))]).ToList();
         var placement = new LabelPlacement(area, 0, lines);
         foreach (var mark in picture.Marks)
             placement.Reserve(RigSigns.Around(area.Pixel(mark.X, mark.Y), 8));
@@ -95,7 +105,8 @@ internal sealed class EnvelopeLayout
             foreach (var edge in picture.Edges)
             {
                 // The longest stretch first; along it several places, from its middle on.
-                foreach (var at in edge.Runs.OrderByDescending(run => run.Count).SelectMany(Anchors).Select(point => area.Pixel(point.X, point.Y)))
+                foreach (var at in edge.Runs.OrderByDescending(run => run.Count).SelectMany(Anchors)
+                    .Select(point => area.Pixel(point.X, point.Y)))
                 {
                     if (Label(area, placement, EdgeName(edge), Style(edge).TextColour, at))
                         break;
@@ -109,7 +120,8 @@ internal sealed class EnvelopeLayout
         x["title"] = new { text = title, standoff = 10, font = new { size = ChartStyle.FontSize } };
         annotations.Add(new
         {
-            text = $"<b>{PlotlyText.Wrap(picture.Y.Label, (int)(width / ChartStyle.TextWidth("n")))}</b>", showarrow = false, align = "left", xref = "paper", yref = "paper", xanchor = "left", yanchor = "bottom",
+            text = $"<b>{PlotlyText.Wrap(picture.Y.Label, (int)(width / ChartStyle.TextWidth("n")))}</b>", showarrow = false,
+            align = "left", xref = "paper", yref = "paper", xanchor = "left", yanchor = "bottom",
             x = 0, y = 1, xshift = -LeftMargin + 4, yshift = 9,
         });
         Height = (int)(Top + PlotHeight + bottom + legend);
@@ -121,7 +133,8 @@ internal sealed class EnvelopeLayout
             ["height"] = Height,
             ["annotations"] = annotations,
             ["showlegend"] = legend > 0,
-            ["legend"] = new { orientation = "h", x = 0, xanchor = "left", y = -(bottom + 2) / PlotHeight, yanchor = "top", traceorder = "normal" },
+            ["legend"] = new { orientation = "h", x = 0, xanchor = "left", y = -(bottom + 2) / PlotHeight, yanchor = "top",
+                traceorder = "normal" },
             ["shapes"] = picture.Outlines.Count == 0 ? Array.Empty<object>() : [Region(picture)],
         };
     }
@@ -134,8 +147,10 @@ internal sealed class EnvelopeLayout
         annotations.Add(new Dictionary<string, object>
         {
             ["text"] = text, ["showarrow"] = false, ["align"] = place.SetRight ? "right" : "left", ["xref"] = "x", ["yref"] = "y",
-            ["x"] = Rounding.Significant(area.XAt(place.SetRight ? place.Box.Right : place.Box.Left), 7), ["y"] = Rounding.Significant(area.YAt((place.Box.Top + place.Box.Bottom) / 2), 7),
-            ["xanchor"] = place.SetRight ? "right" : "left", ["yanchor"] = "middle", ["font"] = new { color = colour, size = ChartStyle.FontSize },
+            ["x"] = Rounding.Significant(area.XAt(place.SetRight ? place.Box.Right : place.Box.Left), 7),
+            ["y"] = Rounding.Significant(area.YAt((place.Box.Top + place.Box.Bottom) / 2), 7),
+            ["xanchor"] = place.SetRight ? "right" : "left", ["yanchor"] = "middle",
+            ["font"] = new { color = colour, size = ChartStyle.FontSize },
         });
         return true;
     }
@@ -146,9 +161,13 @@ internal sealed class EnvelopeLayout
     // All outlines in one path: where one lies in another, it is a hole.
     private static object Region(EnvelopePicture picture) => new
     {
-        type = "path", layer = "below", xref = "x", yref = "y", fillcolor = SeriesStyle.Number(6).Fill(0.28), fillrule = "evenodd", line = new { width = 0.8, color = "#7f7f7f" },
-        path = string.Concat(picture.Outlines.Select(outline => $"M{string.Join('L', outline.Select(point => string.Create(CultureInfo.InvariantCulture, $"{Rounding.ForChart(point.X)},{Rounding.ForChart(point.Y)}")))}Z")),
+        type = "path", layer = "below", xref = "x", yref = "y", fillcolor = SeriesStyle.Number(6).Fill(0.28),
+        fillrule = "evenodd", line = new { width = 0.8, color = "#7f7f7f" },
+        path = string.Concat(picture.Outlines.Select(outline => $"M{string.Join('L', outline.Select(Point))}Z")),
     };
+
+    private static string Point((double X, double Y) point) =>
+        string.Create(CultureInfo.InvariantCulture, $"{Rounding.ForChart(point.X)},{Rounding.ForChart(point.Y)}");
 
     // plotly.js sets a horizontal legend in columns as wide as its widest entry.
     private double LegendHeight(EnvelopePicture picture, double width)

@@ -13,7 +13,8 @@ internal sealed record DrawnEdge(BalanceEdge Limit, IReadOnlyList<IReadOnlyList<
 }
 
 /// <summary>A build in the plane, with the limits that it breaks.</summary>
-internal sealed record DrawnMark(string Name, IQuantity First, IQuantity Second, double X, double Y, IReadOnlyList<BalanceEdge> Broken, bool IsPresent);
+internal sealed record DrawnMark(string Name, IQuantity First, IQuantity Second, double X, double Y,
+    IReadOnlyList<BalanceEdge> Broken, bool IsPresent);
 
 /// <summary>An envelope in the units of its axes: outlines, edges by limit, marks.</summary>
 internal sealed class EnvelopePicture
@@ -26,15 +27,21 @@ internal sealed class EnvelopePicture
         X = Axis(envelope.First, options);
         Y = Axis(envelope.Second, options);
         var contours = envelope.Contours(options.Columns, options.Rows);
-        Outlines = [.. contours.Select(contour => (IReadOnlyList<(double, double)>)[.. contour.Points.Select(point => (X.Value(point.First), Y.Value(point.Second)))])];
+        Outlines = [.. contours.Select(contour =>
+            (IReadOnlyList<(double, double)>)[.. contour.Points.Select(point => (X.Value(point.First), Y.Value(point.Second)))])];
         // The second line, beyond which it falls: only the tilt edge differs, the others are drawn once.
         var creep = envelope.Head.CreepMoment > envelope.Head.Friction
-            ? EdgesOf(envelope.WithCreep().Contours(options.Columns, options.Rows)).Where(edge => edge.Limit == BalanceEdge.Tilt).Select(edge => edge with { IsCreep = true }) : [];
+            ? EdgesOf(envelope.WithCreep().Contours(options.Columns, options.Rows)).Where(edge => edge.Limit == BalanceEdge.Tilt)
+                .Select(edge => edge with { IsCreep = true }) : [];
         Edges = [.. EdgesOf(contours), .. creep];
-        var present = options.Present is { } now ? new[] { (Mark: new EnvelopeMark("as it is", now.First, now.Second), IsPresent: true) } : [];
-        Marks = [.. present.Concat(options.Alternatives.Select(mark => (Mark: mark, IsPresent: false))).Select(entry => Marked(entry.Mark, entry.IsPresent))];
-        XRange = AxisRange.For(X, [X.Value(envelope.First.Least), X.Value(envelope.First.Greatest), .. Marks.Select(mark => mark.X)], pad: false);
-        YRange = AxisRange.For(Y, [Y.Value(envelope.Second.Least), Y.Value(envelope.Second.Greatest), .. Marks.Select(mark => mark.Y)], pad: false);
+        var present = options.Present is { } now
+            ? new[] { (Mark: new EnvelopeMark("as it is", now.First, now.Second), IsPresent: true) } : [];
+        Marks = [.. present.Concat(options.Alternatives.Select(mark => (Mark: mark, IsPresent: false)))
+            .Select(entry => Marked(entry.Mark, entry.IsPresent))];
+        XRange = AxisRange.For(X, [X.Value(envelope.First.Least), X.Value(envelope.First.Greatest),
+            .. Marks.Select(mark => mark.X)], pad: false);
+        YRange = AxisRange.For(Y, [Y.Value(envelope.Second.Least), Y.Value(envelope.Second.Greatest),
+            .. Marks.Select(mark => mark.Y)], pad: false);
     }
 
     public ChartAxis X { get; }
@@ -56,12 +63,14 @@ internal sealed class EnvelopePicture
         var part = variable.Part is { } name ? (options.Names.TryGetValue(name, out var words) ? words : name) : null;
         return variable.Field switch
         {
-            PlacementField.OffsetX when part is null => ChartAxis.Of("centre of gravity ahead of the tripod socket", LengthUnit.Millimeter),
+            PlacementField.OffsetX when part is null =>
+                ChartAxis.Of("centre of gravity ahead of the tripod socket", LengthUnit.Millimeter),
             PlacementField.Mass when part is null => ChartAxis.Of("mass of the whole rig", MassUnit.Kilogram),
             PlacementField.OffsetX => ChartAxis.Of($"{part}: forward on its carrier", LengthUnit.Millimeter),
             PlacementField.OffsetY => ChartAxis.Of($"{part}: to the left on its carrier", LengthUnit.Millimeter),
             PlacementField.OffsetZ => ChartAxis.Of($"{part}: up on its carrier", LengthUnit.Millimeter),
-            PlacementField.Mass => ChartAxis.Of($"{part}: mass", ((Mass)variable.Greatest).Kilograms < 2 ? MassUnit.Gram : MassUnit.Kilogram),
+            PlacementField.Mass =>
+                ChartAxis.Of($"{part}: mass", ((Mass)variable.Greatest).Kilograms < 2 ? MassUnit.Gram : MassUnit.Kilogram),
             PlacementField.Yaw => ChartAxis.Of($"{part}: turned left", AngleUnit.Degree),
             PlacementField.Pitch => ChartAxis.Of($"{part}: nose down", AngleUnit.Degree),
             _ => ChartAxis.Of($"{part}: left side up", AngleUnit.Degree),
@@ -129,11 +138,14 @@ internal sealed class EnvelopePicture
 
     private double Share(EnvelopeMargins margins, BalanceEdge limit) => Math.Abs(limit switch
     {
-        BalanceEdge.TravelFrontEnd => margins.TravelFront / (envelope.Head.CameraPlateTravel.Greatest - envelope.Head.CameraPlateTravel.Least),
-        BalanceEdge.TravelRearEnd => margins.TravelRear / (envelope.Head.CameraPlateTravel.Greatest - envelope.Head.CameraPlateTravel.Least),
+        BalanceEdge.TravelFrontEnd =>
+            margins.TravelFront / (envelope.Head.CameraPlateTravel.Greatest - envelope.Head.CameraPlateTravel.Least),
+        BalanceEdge.TravelRearEnd =>
+            margins.TravelRear / (envelope.Head.CameraPlateTravel.Greatest - envelope.Head.CameraPlateTravel.Least),
         BalanceEdge.Tilt => margins.Tilt.NewtonMeters / Math.Max(envelope.Head.Friction.NewtonMeters, 0.01),
         _ => (margins.Load ?? Mass.Zero) / (envelope.Head.RatedLoad ?? Mass.FromKilograms(1)),
     });
 
-    private static IQuantity Middle(IQuantity a, IQuantity b, ChartAxis axis) => Quantity.From((axis.Value(a) + axis.Value(b)) / 2, axis.QuantityUnit!);
+    private static IQuantity Middle(IQuantity a, IQuantity b, ChartAxis axis) =>
+        Quantity.From((axis.Value(a) + axis.Value(b)) / 2, axis.QuantityUnit!);
 }

@@ -9,7 +9,8 @@ namespace RigScenarios.Charts.Balance;
 /// <summary>What each part adds to the moment about a point, the largest first: what to move first.</summary>
 public static class MomentShareChart
 {
-    /// <summary>The figure: a bar for each part, to the right where it pulls the nose down, to the left where it pulls the tail down.</summary>
+    /// <summary>The figure: a bar for each part, to the right where it pulls the nose down, to the left where it pulls the tail
+    /// down.</summary>
     /// <param name="rig">The rig.</param>
     /// <param name="about">x of the point, such as the plate position.</param>
     /// <param name="names">Words for people by the parts' names; null for none.</param>
@@ -19,13 +20,16 @@ public static class MomentShareChart
         ArgumentNullException.ThrowIfNull(rig);
         var shares = rig.ForeAftShares(about);
         var sum = Torque.FromNewtonMeters(shares.Sum(share => share.Value.NewtonMeters));
-        var words = shares.Select(share => names is not null && names.TryGetValue(share.Key, out var name) ? name : share.Key).ToList();
+        var words = shares.Select(share => names is not null && names.TryGetValue(share.Key, out var name) ? name : share.Key)
+            .ToList();
         return new BarChart
         {
             Slug = "moment-shares",
             Title = title ?? "What to move first",
-            Caption = $"Each part's mass times its distance from x = {RigWords.Signed(about)}: to the right it pulls the nose down, to the left the tail. All together: "
-                + (Math.Abs(sum.NewtonMeters) < 0.005 ? "in balance." : $"{TradeUnits.Text(Torque.FromNewtonMeters(Math.Abs(Math.Round(sum.NewtonMeters, 3))))} {Way(sum)}."),
+            Caption = $"Each part's mass times its distance from x = {RigWords.Signed(about)}: to the right it pulls the nose "
+                + "down, to the left the tail. All together: "
+                + (Math.Abs(sum.NewtonMeters) < 0.005 ? "in balance."
+                    : $"{TradeUnits.Text(Torque.FromNewtonMeters(Math.Abs(Math.Round(sum.NewtonMeters, 3))))} {Way(sum)}."),
             Cautions = [BalanceCautions.Arithmetic, BalanceCautions.TiltLock],
             Value = ChartAxis.Of("moment, nose down positive", TorqueUnit.NewtonMeter),
             Bars = [.. shares.Select((share, i) => new ChartBar(Single(words, i), Math.Round(share.Value.NewtonMeters, 3))

@@ -22,10 +22,12 @@ public sealed record RigDrawingOptions
     /// <summary>The rig on the shoulder: draws where pad and hands carry, and how much.</summary>
     public ShoulderBalance? Shoulder { get; init; }
 
-    /// <summary>Parts that a reader may move, with the range of their offset along their carrier's x axis. The offset at present may lie outside.</summary>
+    /// <summary>Parts that a reader may move, with the range of their offset along their carrier's x axis. The offset at present
+    /// may lie outside.</summary>
     public OrderedMap<LengthRange> Moveable { get; init; } = OrderedMap<LengthRange>.Empty;
 
-    /// <summary>The options for a balanced build of a scenario: the parts' own names, what carries it, and all that slides can be moved.</summary>
+    /// <summary>The options for a balanced build of a scenario: the parts' own names, what carries it, and all that slides can be
+    /// moved.</summary>
     /// <param name="balance">The balance of the build.</param>
     public static RigDrawingOptions Of(BuildBalance balance)
     {

@@ -11,8 +11,10 @@ internal sealed record LabelWish(string Name, string Short, string Long, double 
 
     public Box Around { get; } = new(Outline.Min(p => p.X), Outline.Min(p => p.Y), Outline.Max(p => p.X), Outline.Max(p => p.Y));
 
-    /// <summary>The outline's edges with the room that each takes: most lie far from any box and are passed over at once.</summary>
-    public List<DrawnLine> Edges { get; } = [.. Outline.Select((corner, i) => new DrawnLine(corner, Outline[(i + 1) % Outline.Count]))];
+    /// <summary>The outline's edges with the room that each takes: most lie far from any box and are passed over at
+    /// once.</summary>
+    public List<DrawnLine> Edges { get; } =
+        [.. Outline.Select((corner, i) => new DrawnLine(corner, Outline[(i + 1) % Outline.Count]))];
 
     public (double X, double Y) Middle => ((Around.Left + Around.Right) / 2, (Around.Top + Around.Bottom) / 2);
 }
@@ -22,7 +24,8 @@ internal sealed record DrawnLine((double X, double Y) From, (double X, double Y)
 {
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public bool Crosses(Box box) =>
-        Math.Min(From.X, To.X) <= box.Right && Math.Max(From.X, To.X) >= box.Left && Math.Min(From.Y, To.Y) <= box.Bottom && Math.Max(From.Y, To.Y) >= box.Top
+        Math.Min(From.X, To.X) <= box.Right && Math.Max(From.X, To.X) >= box.Left && Math.Min(From.Y, To.Y) <= box.Bottom
+            && Math.Max(From.Y, To.Y) >= box.Top
         && box.IsCrossed(From, To);
 }
 
@@ -34,7 +37,8 @@ internal sealed record DrawnLine((double X, double Y) From, (double X, double Y)
 internal sealed record RigLabel(LabelWish Wish, string Text, Box Box, (double X, double Y)? Leader);
 
 /// <summary>
-/// Finds room for the numbers of a rig's parts: on the part where nothing smaller lies there too, else beside it with a thin line. No label lies over another or over
+/// Finds room for the numbers of a rig's parts: on the part where nothing smaller lies there too, else beside it with a thin
+/// line. No label lies over another or over
 /// a mark. The smallest parts choose first, for they have the least room.
 /// </summary>
 internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
@@ -48,7 +52,9 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
 
     // From the middle outwards.
     private static readonly (int I, int J)[] Cells =
-        [.. Enumerable.Range(-Steps, (2 * Steps) + 1).SelectMany(i => Enumerable.Range(-Steps, (2 * Steps) + 1).Select(j => (I: i, J: j))).OrderBy(cell => Math.Abs(cell.I) + Math.Abs(cell.J))];
+        [.. Enumerable.Range(-Steps, (2 * Steps) + 1)
+            .SelectMany(i => Enumerable.Range(-Steps, (2 * Steps) + 1).Select(j => (I: i, J: j)))
+            .OrderBy(cell => Math.Abs(cell.I) + Math.Abs(cell.J))];
 
     private readonly List<Box> taken = [];
     private readonly List<DrawnLine> leaders = [];
@@ -59,7 +65,8 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
     /// <summary>All labels, in the order of the wishes.</summary>
     public IReadOnlyList<RigLabel> Place()
     {
-        var placed = wishes.OrderBy(wish => wish.Area).Select(wish => OnPart(wish) ?? Beside(wish)).ToDictionary(label => label.Wish.Name, StringComparer.Ordinal);
+        var placed = wishes.OrderBy(wish => wish.Area).Select(wish => OnPart(wish) ?? Beside(wish))
+            .ToDictionary(label => label.Wish.Name, StringComparer.Ordinal);
         // Names come last: they only take room that no number needed.
         return [.. wishes.Select(wish => WithName(placed[wish.Name]))];
     }
@@ -74,7 +81,8 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
         {
             // How far it lies from the middle is told at once; the rest is looked at only where that leaves hope.
             var cost = Distance(Middle(box), wish.Middle) / 4;
-            if (cost < least && wish.Around.Contains(box) && ConvexOutline.Holds(wish.Outline, Middle(box)) && IsFree(box) && (cost += Cost(wish, box, near)) < least)
+            if (cost < least && wish.Around.Contains(box) && ConvexOutline.Holds(wish.Outline, Middle(box)) && IsFree(box)
+                && (cost += Cost(wish, box, near)) < least)
                 (best, least) = (box, cost);
         }
         return best is null ? null : Take(new RigLabel(wish, wish.Short, best, null));
@@ -108,8 +116,10 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
         var wish = label.Wish;
         var width = ChartStyle.TextWidth(wish.Long, SvgSheet.TextSize) + wish.Sign + 2;
         taken.Remove(label.Box);
-        var edges = wishes.Where(other => other.Around.Overlaps(wish.Around)).SelectMany(other => other.Edges).Where(edge => edge.Crosses(wish.Around)).ToList();
-        var fits = Grid(wish.Around, width).FirstOrDefault(box => wish.Around.Contains(box) && IsFree(box) && !AnyCrosses(edges, box));
+        var edges = wishes.Where(other => other.Around.Overlaps(wish.Around)).SelectMany(other => other.Edges)
+            .Where(edge => edge.Crosses(wish.Around)).ToList();
+        var fits = Grid(wish.Around, width).FirstOrDefault(box => wish.Around.Contains(box) && IsFree(box)
+            && !AnyCrosses(edges, box));
         return Take(fits is null ? label : label with { Text = wish.Long, Box = fits });
     }
 
@@ -138,7 +148,8 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
         return count;
     }
 
-    // The innermost loops are asked some ten thousand times for one drawing: written out, and compiled in full at once, for a page draws from its first second on.
+    // The innermost loops are asked some ten thousand times for one drawing: written out, and compiled in full at once, for a
+    // page draws from its first second on.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static bool AnyCrosses(List<DrawnLine> lines, Box box)
     {
@@ -172,7 +183,8 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
         for (var i = 0; i < taken.Count; i++)
         {
             var other = taken[i];
-            if (other.Left < box.Right + Apart && box.Left - Apart < other.Right && other.Top < box.Bottom + Air && box.Top - Air < other.Bottom)
+            if (other.Left < box.Right + Apart && box.Left - Apart < other.Right && other.Top < box.Bottom + Air
+                && box.Top - Air < other.Bottom)
                 return false;
         }
         return !AnyCrosses(leaders, box);
@@ -217,5 +229,6 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
 
     private static (double X, double Y) Middle(Box box) => ((box.Left + box.Right) / 2, (box.Top + box.Bottom) / 2);
 
-    private static double Distance((double X, double Y) a, (double X, double Y) b) => Math.Sqrt(((a.X - b.X) * (a.X - b.X)) + ((a.Y - b.Y) * (a.Y - b.Y)));
+    private static double Distance((double X, double Y) a, (double X, double Y) b) =>
+        Math.Sqrt(((a.X - b.X) * (a.X - b.X)) + ((a.Y - b.Y) * (a.Y - b.Y)));
 }

@@ -7,7 +7,8 @@ using UnitsNet;
 
 namespace RigScenarios.Charts.Balance;
 
-/// <summary>One drawing of a rig for one width: both views at one scale and in line, what carries the rig, the scale, the signs and the list of parts.</summary>
+/// <summary>One drawing of a rig for one width: both views at one scale and in line, what carries the rig, the scale, the signs
+/// and the list of parts.</summary>
 internal sealed class RigSheet
 {
     private const double Margin = 12;
@@ -27,13 +28,16 @@ internal sealed class RigSheet
     {
         (this.build, this.options, this.width) = (build, options, width);
         var (side, above) = (new RigView(build, RigSide.Right), new RigView(build, RigSide.Above));
-        List<(double X, double Y)> sidePoints = [.. side.Points(options.Moveable)], abovePoints = [.. above.Points(options.Moveable)];
-        double[] heights = [0, .. sidePoints.Select(point => point.Y), .. options.Head is { } head ? [-head.Head.AxisDepth.Meters] : Array.Empty<double>()];
+        List<(double X, double Y)> sidePoints = [.. side.Points(options.Moveable)],
+        abovePoints = [.. above.Points(options.Moveable)];
+        double[] heights = [0, .. sidePoints.Select(point => point.Y),
+            .. options.Head is { } head ? [-head.Head.AxisDepth.Meters] : Array.Empty<double>()];
         double[] asides = [0, .. abovePoints.Select(point => point.Y)];
         double[] along = [0, .. sidePoints.Select(point => point.X), .. Supports()];
         least = along.Min();
         var longest = Math.Max(along.Max() - least, 0.01);
-        PerMetre = Math.Min((width - (2 * Air)) / longest, 0.75 * width / Math.Max(0.01, Math.Max(heights.Max() - heights.Min(), asides.Max() - asides.Min())));
+        PerMetre = Math.Min((width - (2 * Air)) / longest,
+            0.75 * width / Math.Max(0.01, Math.Max(heights.Max() - heights.Min(), asides.Max() - asides.Min())));
         left = (width - (longest * PerMetre)) / 2;
 
         Heading("From the camera's right", withLens: true);
@@ -41,7 +45,8 @@ internal sealed class RigSheet
         if (options.Head is { } plate)
             y = SupportStrip.Plate(sheet, plate, build.MassProperties.Centre.X, X, y, width, options.Moveable.Count > 0) + 8;
         if (options.Shoulder is { } shoulder)
-            y = SupportStrip.Shoulder(sheet, shoulder, build.MassProperties.Centre.X, X, y, width, options.Moveable.Count > 0) + 8;
+            y = SupportStrip.Shoulder(sheet, shoulder, build.MassProperties.Centre.X, X, y, width, options.Moveable.Count > 0)
+                + 8;
         Heading("From above", withLens: true);
         Views.Add(Draw(above, asides.Min(), asides.Max()));
         ScaleBar(longest);
@@ -58,7 +63,8 @@ internal sealed class RigSheet
     public string ToSvg(string shape)
     {
         var box = $"viewBox=\"0 0 {SvgSheet.Number(width)} {SvgSheet.Number(y + 4)}\"";
-        return $"<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"{shape}\" {box} role=\"img\" font-family=\"sans-serif\" aria-label=\"{HtmlText.Escape(RigWords.Alternative(build, options))}\">{sheet}</svg>";
+        return $"<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"{shape}\" {box} role=\"img\" font-family=\"sans-serif\" "
+            + $"aria-label=\"{HtmlText.Escape(RigWords.Alternative(build, options))}\">{sheet}</svg>";
     }
 
     private double X(Length length) => left + ((length.Meters - least) * PerMetre);
@@ -67,7 +73,8 @@ internal sealed class RigSheet
     {
         if (options.Head is { } head)
         {
-            foreach (var at in new[] { head.Head.CameraPlateTravel.Least, head.Head.CameraPlateTravel.Greatest, head.CameraPlate })
+            foreach (var at in new[] { head.Head.CameraPlateTravel.Least, head.Head.CameraPlateTravel.Greatest,
+                head.CameraPlate })
                 yield return at.Meters;
         }
         if (options.Shoulder is { } shoulder)
@@ -92,7 +99,8 @@ internal sealed class RigSheet
     {
         var top = y + Air;
         var bottom = top + ((high - low) * PerMetre);
-        (double X, double Y) Pixel((double X, double Y) point) => (left + ((point.X - least) * PerMetre), bottom - ((point.Y - low) * PerMetre));
+        (double X, double Y) Pixel((double X, double Y) point) =>
+            (left + ((point.X - least) * PerMetre), bottom - ((point.Y - low) * PerMetre));
         (double X, double Y) Direction(SeenPart part) => (part.Along.X * PerMetre, -part.Along.Y * PerMetre);
         bool Moves(SeenPart part) => options.Moveable.ContainsKey(part.Name);
 
@@ -110,7 +118,8 @@ internal sealed class RigSheet
             Moves(part) && IsSeen(Direction(part)) ? 22 : 0,
             [.. part.Outline.Select(Pixel)]))]);
         labels.Reserve(RigSigns.Around(centre, RigSigns.CentreRadius + 2));
-        (double X, double Y)? axis = view.Side == RigSide.Right && options.Head is { } head ? Pixel((head.CameraPlate.Meters, -head.Head.AxisDepth.Meters)) : null;
+        (double X, double Y)? axis = view.Side == RigSide.Right && options.Head is { } head
+            ? Pixel((head.CameraPlate.Meters, -head.Head.AxisDepth.Meters)) : null;
         if (axis is { } at)
             labels.Reserve(RigSigns.Around(at, 11));
         var placed = labels.Place();
@@ -134,10 +143,12 @@ internal sealed class RigSheet
             var middle = (label.Box.Top + label.Box.Bottom) / 2;
             if (label.Leader is { } end)
             {
-                sheet.Line("rs-line rs-leader", (Math.Clamp(end.X, label.Box.Left, label.Box.Right), Math.Clamp(end.Y, label.Box.Top, label.Box.Bottom)), end);
+                sheet.Line("rs-line rs-leader", (Math.Clamp(end.X, label.Box.Left, label.Box.Right),
+                    Math.Clamp(end.Y, label.Box.Top, label.Box.Bottom)), end);
                 sheet.Circle("rs-sign", end, 0.8);
             }
-            sheet.Text(label.Text, (label.Box.Left + label.Box.Right - label.Wish.Sign) / 2, middle + 4.7, "middle", bold: true, halo: true);
+            sheet.Text(label.Text, (label.Box.Left + label.Box.Right - label.Wish.Sign) / 2, middle + 4.7, "middle",
+                bold: true, halo: true);
             if (label.Wish.Sign > 0)
                 RigSigns.Move(sheet, (label.Box.Right - 10, middle), directions[label.Wish.Name]);
             sheet.Close("g");
@@ -183,8 +194,11 @@ internal sealed class RigSheet
     private void Key()
     {
         const double indent = 26;
-        var names = build.Parts.Index().Select(entry => (Number: entry.Index + 1, Text: $"{options.NameOf(entry.Item.Key)}, {TradeUnits.Text(entry.Item.Value.Mass)}")).ToList();
-        var columns = Math.Clamp((int)((width - Margin) / (names.Max(name => ChartStyle.TextWidth(name.Text, SvgSheet.TextSize)) + indent + 10)), 1, 4);
+        var names = build.Parts.Index().Select(entry => (Number: entry.Index + 1,
+            Text: $"{options.NameOf(entry.Item.Key)}, {TradeUnits.Text(entry.Item.Value.Mass)}")).ToList();
+        var columns =
+            Math.Clamp((int)((width - Margin) / (names.Max(name => ChartStyle.TextWidth(name.Text, SvgSheet.TextSize))
+            + indent + 10)), 1, 4);
         var rows = (names.Count + columns - 1) / columns;
         var each = (width - (2 * Margin)) / columns;
         var (top, lowest) = (y, y);
@@ -208,4 +222,5 @@ internal sealed class RigSheet
 }
 
 /// <summary>A view as it was drawn.</summary>
-internal sealed record DrawnView(RigView View, IReadOnlyList<RigLabel> Labels, (double X, double Y) Centre, Func<(double X, double Y), (double X, double Y)> Pixel);
+internal sealed record DrawnView(RigView View, IReadOnlyList<RigLabel> Labels, (double X, double Y) Centre,
+    Func<(double X, double Y), (double X, double Y)> Pixel);

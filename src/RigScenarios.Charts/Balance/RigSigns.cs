@@ -27,12 +27,16 @@ internal static class RigSigns
         var size = Math.Sqrt((along.X * along.X) + (along.Y * along.Y));
         var (dx, dy) = (along.X / size, along.Y / size);
         string Point(double forward, double aside) =>
-            $"{SvgSheet.Number(middle.X + (dx * forward) - (dy * aside))} {SvgSheet.Number(middle.Y + (dy * forward) + (dx * aside))}";
-        var path = $"M{Point(-8, 0)}L{Point(8, 0)}M{Point(-4, -4)}L{Point(-8, 0)}L{Point(-4, 4)}M{Point(4, -4)}L{Point(8, 0)}L{Point(4, 4)}";
+            $"{SvgSheet.Number(middle.X + (dx * forward) - (dy * aside))} "
+                + $"{SvgSheet.Number(middle.Y + (dy * forward) + (dx * aside))}";
+        var path =
+            $"M{Point(-8, 0)}L{Point(8, 0)}M{Point(-4, -4)}L{Point(-8, 0)}L{Point(-4, 4)}"
+            + $"M{Point(4, -4)}L{Point(8, 0)}L{Point(4, 4)}";
         sheet.Path("rs-halo rs-sign", path);
         sheet.Path("rs-sign", path);
     }
 
     /// <summary>The room that a round sign takes.</summary>
-    public static Box Around((double X, double Y) at, double radius) => new(at.X - radius, at.Y - radius, at.X + radius, at.Y + radius);
+    public static Box Around((double X, double Y) at, double radius) =>
+        new(at.X - radius, at.Y - radius, at.X + radius, at.Y + radius);
 }

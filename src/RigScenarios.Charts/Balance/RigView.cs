@@ -19,7 +19,8 @@ internal enum RigSide
 /// <param name="Middle">The middle of the projected box.</param>
 /// <param name="Nearness">What is larger lies nearer to the eye.</param>
 /// <param name="Along">One metre along its carrier's x axis, as it is seen.</param>
-internal sealed record SeenPart(string Name, int Number, IReadOnlyList<(double X, double Y)> Outline, (double X, double Y) Middle, double Nearness, (double X, double Y) Along);
+internal sealed record SeenPart(string Name, int Number, IReadOnlyList<(double X, double Y)> Outline, (double X, double Y) Middle,
+    double Nearness, (double X, double Y) Along);
 
 /// <summary>A build seen from one side.</summary>
 internal sealed class RigView
@@ -80,7 +81,8 @@ internal sealed class RigView
             var (from, to) = (places[carrier].InRig(RigPoint.Origin), places[carrier].InRig(along));
             along = new(to.X - from.X, to.Y - from.Y, to.Z - from.Z);
         }
-        return new(name, number, ConvexOutline.Of(corners.Select(Project)), Project(middle), Side == RigSide.Right ? -middle.Y.Meters : middle.Z.Meters, Project(along));
+        return new(name, number, ConvexOutline.Of(corners.Select(Project)), Project(middle),
+            Side == RigSide.Right ? -middle.Y.Meters : middle.Z.Meters, Project(along));
     }
 
     private static IEnumerable<RigPoint> Corners(PlacedPart part)
@@ -90,7 +92,8 @@ internal sealed class RigView
             foreach (var y in new[] { -0.5, 0.5 })
             {
                 foreach (var z in new[] { -0.5, 0.5 })
-                    yield return new(part.BoxMiddle.X + (x * part.Size.Length), part.BoxMiddle.Y + (y * part.Size.Width), part.BoxMiddle.Z + (z * part.Size.Height));
+                    yield return new(part.BoxMiddle.X + (x * part.Size.Length), part.BoxMiddle.Y + (y * part.Size.Width),
+                        part.BoxMiddle.Z + (z * part.Size.Height));
             }
         }
     }

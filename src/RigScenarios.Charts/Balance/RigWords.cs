@@ -8,7 +8,8 @@ internal static class RigWords
 {
     /// <summary>"32 mm ahead of the tripod socket, 5 mm to the left, 61 mm above the base plane".</summary>
     public static string Place(RigPoint centre) =>
-        $"{Millimetres(centre.X)} {(centre.X.Meters < 0 ? "behind" : "ahead of")} the tripod socket, {Millimetres(centre.Y)} to the camera's {(centre.Y.Meters < 0 ? "right" : "left")}, "
+        $"{Millimetres(centre.X)} {(centre.X.Meters < 0 ? "behind" : "ahead of")} the tripod socket, {Millimetres(centre.Y)} "
+            + $"to the camera's {(centre.Y.Meters < 0 ? "right" : "left")}, "
         + $"{Millimetres(centre.Z)} {(centre.Z.Meters < 0 ? "below" : "above")} the base plane";
 
     /// <summary>A length without its sign, whole millimetres.</summary>
@@ -35,10 +36,12 @@ internal static class RigWords
     public static string Alternative(PlacedBuild build, RigDrawingOptions options)
     {
         var rig = build.MassProperties;
-        var text = $"Drawing to scale of {build.Parts.Count} parts, from the camera's right and from above; the lens points right. "
+        var text = $"Drawing to scale of {build.Parts.Count} parts, from the camera's right and from above; the lens points "
+            + "right. "
             + $"The whole weighs {TradeUnits.Text(rig.Mass)}; its centre of gravity lies {Place(rig.Centre)}.";
         if (options.Head is { } head)
-            text += $" The camera plate can put x = {Signed(head.Head.CameraPlateTravel.Least)} to {Signed(head.Head.CameraPlateTravel.Greatest)} over the head; it stands at {Signed(head.CameraPlate)}.";
+            text += $" The camera plate can put x = {Signed(head.Head.CameraPlateTravel.Least)} to "
+                + $"{Signed(head.Head.CameraPlateTravel.Greatest)} over the head; it stands at {Signed(head.CameraPlate)}.";
         if (options.Shoulder is { } shoulder)
             text += $" On the shoulder the {Pad(shoulder.PadLoad)} and the {Hands(shoulder.HandLoad)}.";
         if (options.Moveable.Count > 0)
@@ -67,11 +70,13 @@ internal static class RigWords
     public static ChartTable Table(PlacedBuild build, RigDrawingOptions options)
     {
         var rig = build.MassProperties;
-        var rows = build.Parts.Index().Select(entry => Row((entry.Index + 1).ToString(null, null), options.NameOf(entry.Item.Key), entry.Item.Value.Mass, rig.Parts[entry.Item.Key].Centre))
+        var rows = build.Parts.Index().Select(entry => Row((entry.Index + 1).ToString(null, null), options.NameOf(entry.Item.Key),
+            entry.Item.Value.Mass, rig.Parts[entry.Item.Key].Centre))
             .Append(Row("", "centre of gravity, all parts", rig.Mass, rig.Centre));
         return ChartTable.Of("no.", "part", "mass", "centre x, forward (mm)", "y, to the left (mm)", "z, up (mm)").WithRows(rows);
     }
 
     private static object?[] Row(string number, string name, Mass mass, RigPoint centre) =>
-        [number, name, mass, Math.Round(centre.X.Millimeters, 1), Math.Round(centre.Y.Millimeters, 1), Math.Round(centre.Z.Millimeters, 1)];
+        [number, name, mass, Math.Round(centre.X.Millimeters, 1), Math.Round(centre.Y.Millimeters, 1),
+            Math.Round(centre.Z.Millimeters, 1)];
 }

@@ -11,7 +11,8 @@ internal static class SupportStrip
 
     /// <summary>Draws the plate's travel.</summary>
     /// <returns>y below it.</returns>
-    public static double Plate(SvgSheet sheet, HeadBalance head, Length centre, Func<Length, double> x, double y, double width, bool isMoving)
+    public static double Plate(SvgSheet sheet, HeadBalance head, Length centre, Func<Length, double> x, double y,
+        double width, bool isMoving)
     {
         sheet.Open("g", "class=\"rs-plate\"").Text("camera plate", 12, y + 12);
         var bar = y + 26;
@@ -31,7 +32,8 @@ internal static class SupportStrip
 
     /// <summary>Draws pad and hands.</summary>
     /// <returns>y below them.</returns>
-    public static double Shoulder(SvgSheet sheet, ShoulderBalance shoulder, Length centre, Func<Length, double> x, double y, double width, bool isMoving)
+    public static double Shoulder(SvgSheet sheet, ShoulderBalance shoulder, Length centre, Func<Length, double> x, double y,
+        double width, bool isMoving)
     {
         sheet.Open("g", "class=\"rs-shoulder\"").Text("on the shoulder", 12, y + 12);
         var bar = y + 28;
@@ -44,15 +46,18 @@ internal static class SupportStrip
             var (tip, foot) = load.Newtons < 0 ? (bar + 13, bar) : (bar, bar + 13);
             sheet.Polygon("rs-rest-fill", [(at, tip), (at - 6, foot), (at + 6, foot)]);
         }
-        var bottom = Names(sheet, bar + 17, width, [(RigWords.Pad(shoulder.PadLoad), pad), (RigWords.Hands(shoulder.HandLoad), hands)], isMoving);
+        var bottom = Names(sheet, bar + 17, width,
+            [(RigWords.Pad(shoulder.PadLoad), pad), (RigWords.Hands(shoulder.HandLoad), hands)], isMoving);
         sheet.Close("g");
         return bottom;
     }
 
     // Where the centre of gravity stands over the strip.
-    private static void Pointer(SvgSheet sheet, double x, double y) => sheet.Polygon("rs-mark-fill", [(x, y), (x - 5, y - 9), (x + 5, y - 9)]);
+    private static void Pointer(SvgSheet sheet, double x, double y) =>
+        sheet.Polygon("rs-mark-fill", [(x, y), (x - 5, y - 9), (x + 5, y - 9)]);
 
-    private static double Names(SvgSheet sheet, double top, double width, IReadOnlyList<(string Name, double Middle)> names, bool isMoving)
+    private static double Names(SvgSheet sheet, double top, double width,
+        IReadOnlyList<(string Name, double Middle)> names, bool isMoving)
     {
         const double side = 12;
         var sorted = names.OrderBy(name => name.Middle).ToList();

@@ -5,7 +5,8 @@ using RigScenarios.Charts.Style;
 
 namespace RigScenarios.Charts.Balance;
 
-/// <summary>Writes the elements of an SVG drawing. Classes carry the colours of the page; the attributes beside them those of a file that stands alone.</summary>
+/// <summary>Writes the elements of an SVG drawing. Classes carry the colours of the page; the attributes beside them those of a
+/// file that stands alone.</summary>
 internal sealed class SvgSheet
 {
     public const double TextSize = 13;
@@ -54,16 +55,24 @@ internal sealed class SvgSheet
     }
 
     public void Line(string kind, (double X, double Y) from, (double X, double Y) to) =>
-        svg.Append(CultureInfo.InvariantCulture, $"<line class=\"{kind}\" {Attributes[kind]} x1=\"{Number(from.X)}\" y1=\"{Number(from.Y)}\" x2=\"{Number(to.X)}\" y2=\"{Number(to.Y)}\"/>");
+        svg.Append(CultureInfo.InvariantCulture,
+            $"<line class=\"{kind}\" {Attributes[kind]} x1=\"{Number(from.X)}\" y1=\"{Number(from.Y)}\" x2=\"{Number(to.X)}\" "
+                + $"y2=\"{Number(to.Y)}\"/>");
 
     public void Polygon(string kind, IEnumerable<(double X, double Y)> corners) =>
-        svg.Append(CultureInfo.InvariantCulture, $"<polygon class=\"{kind}\" {Attributes[kind]} points=\"{string.Join(' ', corners.Select(corner => $"{Number(corner.X)},{Number(corner.Y)}"))}\"/>");
+        svg.Append(CultureInfo.InvariantCulture,
+            $"<polygon class=\"{kind}\" {Attributes[kind]} "
+                + $"points=\"{string.Join(' ', corners.Select(corner => $"{Number(corner.X)},{Number(corner.Y)}"))}\"/>");
 
     public void Rectangle(string kind, double x, double y, double width, double height) =>
-        svg.Append(CultureInfo.InvariantCulture, $"<rect class=\"{kind}\" {Attributes[kind]} x=\"{Number(x)}\" y=\"{Number(y)}\" width=\"{Number(width)}\" height=\"{Number(height)}\"/>");
+        svg.Append(CultureInfo.InvariantCulture,
+            $"<rect class=\"{kind}\" {Attributes[kind]} x=\"{Number(x)}\" y=\"{Number(y)}\" width=\"{Number(width)}\" "
+                + $"height=\"{Number(height)}\"/>");
 
     public void Circle(string kind, (double X, double Y) centre, double radius) =>
-        svg.Append(CultureInfo.InvariantCulture, $"<circle class=\"{kind}\" {Attributes[kind]} cx=\"{Number(centre.X)}\" cy=\"{Number(centre.Y)}\" r=\"{Number(radius)}\"/>");
+        svg.Append(CultureInfo.InvariantCulture,
+            $"<circle class=\"{kind}\" {Attributes[kind]} cx=\"{Number(centre.X)}\" cy=\"{Number(centre.Y)}\" "
+                + $"r=\"{Number(radius)}\"/>");
 
     public void Path(string kind, string path) =>
         svg.Append(CultureInfo.InvariantCulture, $"<path class=\"{kind}\" {Attributes[kind]} d=\"{path}\"/>");
@@ -77,9 +86,12 @@ internal sealed class SvgSheet
     /// <param name="halo">Whether it is set off from what lies below it.</param>
     public void Text(string text, double x, double baseline, string anchor = "start", bool bold = false, bool halo = false)
     {
-        var extra = (bold ? " font-weight=\"600\"" : "") + (halo ? " class=\"rs-halo\" stroke=\"#ffffff\" stroke-width=\"3.5\" stroke-linejoin=\"round\" paint-order=\"stroke\"" : "")
+        var extra = (bold ? " font-weight=\"600\"" : "")
+            + (halo ? " class=\"rs-halo\" stroke=\"#ffffff\" stroke-width=\"3.5\" stroke-linejoin=\"round\" "
+                + "paint-order=\"stroke\"" : "")
             + (anchor == "start" ? "" : $" text-anchor=\"{anchor}\"");
-        svg.Append(CultureInfo.InvariantCulture, $"<text x=\"{Number(x)}\" y=\"{Number(baseline)}\" font-size=\"{TextSize}\"{extra}>{HtmlText.Escape(text)}</text>");
+        svg.Append(CultureInfo.InvariantCulture,
+            $"<text x=\"{Number(x)}\" y=\"{Number(baseline)}\" font-size=\"{TextSize}\"{extra}>{HtmlText.Escape(text)}</text>");
     }
 
     /// <summary>A text broken into lines that fit into a width.</summary>

@@ -6,7 +6,8 @@ using UnitsNet;
 namespace RigScenarios.Charts.Balance;
 
 /// <summary>
-/// The lean at which a stand tips over as a rose seen from above: the farther out the line is where the lens looks, the more lean it stands. The feet are spokes, the rings
+/// The lean at which a stand tips over as a rose seen from above: the farther out the line is where the lens looks, the more lean
+/// it stands. The feet are spokes, the rings
 /// are degrees.
 /// </summary>
 public static class TipOverRose
@@ -27,17 +28,20 @@ public static class TipOverRose
         var best = tips.MaxBy(tip => tip.TipAngle.Degrees)!;
         var words = worst.TipAngle.Degrees <= 0
             ? $"With the lens at {worst.Pan.Degrees:0}° it tips over by itself."
-            : $"It tips soonest with the lens at {worst.Pan.Degrees:0}° from foot 1, at a lean of {worst.TipAngle.Degrees:0.0}°, and last at {best.Pan.Degrees:0}°, at {best.TipAngle.Degrees:0.0}°.";
+            : $"It tips soonest with the lens at {worst.Pan.Degrees:0}° from foot 1, at a lean of "
+                + $"{worst.TipAngle.Degrees:0.0}°, and last at {best.Pan.Degrees:0}°, at {best.TipAngle.Degrees:0.0}°.";
         return new Drawing
         {
             Slug = "tip-over-rose",
             Title = title ?? "Where the lens should look, seen from above",
-            Caption = $"{words} The head is tilted {stability.Tilt.Degrees:0.#}°. Rings: lean in degrees; the line is the lean at which it tips, in the direction of the lens.",
+            Caption = $"{words} The head is tilted {stability.Tilt.Degrees:0.#}°. Rings: lean in degrees; the line is the "
+                + "lean at which it tips, in the direction of the lens.",
             Cautions = [BalanceCautions.TipOver, BalanceCautions.Arithmetic],
             AlternativeText = $"A rose over the direction of the lens. {words}",
             Svg = Sheet(tips, worst, words, ChartStyle.Width, "rs-wide"),
             NarrowSvg = Sheet(tips, worst, words, ChartStyle.NarrowWidth, "rs-narrow"),
-            Data = tips.Where((_, i) => i % 15 == 0).Aggregate(ChartTable.Of("pan (°)", "lean at which it tips (°)"), (table, tip) => table.With(Math.Round(tip.Pan.Degrees), Math.Round(tip.TipAngle.Degrees, 1))),
+            Data = tips.Where((_, i) => i % 15 == 0).Aggregate(ChartTable.Of("pan (°)", "lean at which it tips (°)"),
+                (table, tip) => table.With(Math.Round(tip.Pan.Degrees), Math.Round(tip.TipAngle.Degrees, 1))),
         };
     }
 
@@ -54,7 +58,8 @@ public static class TipOverRose
         }
 
         var sheet = new SvgSheet();
-        sheet.Open("svg", $"class=\"{kind}\" xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {SvgSheet.Number(width)} {SvgSheet.Number(height)}\" role=\"img\" font-family=\"sans-serif\" aria-label=\"{HtmlText.Escape(words)}\"");
+        sheet.Open("svg", $"class=\"{kind}\" xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {SvgSheet.Number(width)} "
+            + $"{SvgSheet.Number(height)}\" role=\"img\" font-family=\"sans-serif\" aria-label=\"{HtmlText.Escape(words)}\"");
         for (var ring = Ring; ring <= greatest; ring += Ring)
             sheet.Circle(ring == 10 ? "rs-line rs-dashes" : "rs-line", (x, y), radius * ring / greatest);
         for (var foot = 0; foot < 3; foot++)
@@ -75,7 +80,8 @@ public static class TipOverRose
         var mark = At(worst.Pan.Degrees, worst.TipAngle.Degrees);
         sheet.Circle("rs-mark-ring", mark, 5);
         var text = At(worst.Pan.Degrees, greatest * (1 + (30 / radius)));
-        sheet.Text($"tips soonest: {worst.TipAngle.Degrees:0.0}°", Math.Clamp(text.X, 70, width - 70), text.Y + 4, "middle", halo: true);
+        sheet.Text($"tips soonest: {worst.TipAngle.Degrees:0.0}°", Math.Clamp(text.X, 70, width - 70), text.Y + 4,
+            "middle", halo: true);
         sheet.Text("pan 0°: the lens over foot 1", width - 8, 16, "end");
         return sheet.Close("svg").ToString();
     }

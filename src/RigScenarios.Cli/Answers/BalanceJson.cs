@@ -6,10 +6,13 @@ using RigScenarios.Scenarios;
 
 namespace RigScenarios.Cli.Answers;
 
-/// <summary>How builds balance, for programs. The shape is documented in docs/json.md and held by a test; fields are added, never changed.</summary>
+/// <summary>How builds balance, for programs. The shape is documented in docs/json.md and held by a test; fields are added, never
+/// changed.</summary>
 internal static class BalanceJson
 {
-    public static string Text(Scenario scenario, IReadOnlyList<BuildBalance> builds) => JsonText.Of(new { format = "rigscenarios balance 2", title = scenario.Title, builds = builds.Select(One), changes = StanceSteps.All(builds).Select(Steps) });
+    public static string Text(Scenario scenario, IReadOnlyList<BuildBalance> builds) =>
+        JsonText.Of(new { format = "rigscenarios balance 2", title = scenario.Title, builds = builds.Select(One),
+        changes = StanceSteps.All(builds).Select(Steps) });
 
     private static object One(BuildBalance balance) => new
     {
@@ -18,8 +21,10 @@ internal static class BalanceJson
         answer = BalanceWords.Answer(balance),
         questions = new object[]
         {
-            new { question = "balance", verdict = balance.BalanceVerdict.InWords(), missing = balance.BalanceMissing, limits = balance.BalanceLimits.Select(LimitJson.Of) },
-            new { question = "stand and joints", verdict = balance.StandVerdict.InWords(), missing = balance.StandMissing, limits = balance.StandLimits.Select(LimitJson.Of) },
+            new { question = "balance", verdict = balance.BalanceVerdict.InWords(), missing = balance.BalanceMissing,
+                limits = balance.BalanceLimits.Select(LimitJson.Of) },
+            new { question = "stand and joints", verdict = balance.StandVerdict.InWords(), missing = balance.StandMissing,
+                limits = balance.StandLimits.Select(LimitJson.Of) },
         },
         lock_before_swap = balance.LocksBeforeSwap,
         setting = BalanceWords.Setting(balance),
@@ -29,38 +34,51 @@ internal static class BalanceJson
         centre_within_mm = Millimetres(balance.Mass.CentreUncertainty),
         inertia_kg_m2 = new
         {
-            xx = balance.Mass.Inertia.XX.KilogramSquareMeters, yy = balance.Mass.Inertia.YY.KilogramSquareMeters, zz = balance.Mass.Inertia.ZZ.KilogramSquareMeters,
-            xy = balance.Mass.Inertia.XY.KilogramSquareMeters, xz = balance.Mass.Inertia.XZ.KilogramSquareMeters, yz = balance.Mass.Inertia.YZ.KilogramSquareMeters,
+            xx = balance.Mass.Inertia.XX.KilogramSquareMeters, yy = balance.Mass.Inertia.YY.KilogramSquareMeters,
+            zz = balance.Mass.Inertia.ZZ.KilogramSquareMeters,
+            xy = balance.Mass.Inertia.XY.KilogramSquareMeters, xz = balance.Mass.Inertia.XZ.KilogramSquareMeters,
+            yz = balance.Mass.Inertia.YZ.KilogramSquareMeters,
         },
         head = balance.Best is { } best ? Head(best) : null,
         head_as_set = balance.AsSet is { } set ? Head(set) : null,
         cases = balance.Cases.Select(Case),
         shoulder = balance.Shoulder is { } shoulder ? new
         {
-            pad_mm = JsonText.Round(shoulder.Support.Pad.Millimeters), hands_mm = JsonText.Round(shoulder.Support.Hands.Millimeters),
-            hand_load_N = JsonText.Round(shoulder.HandLoad.Newtons), pad_load_N = JsonText.Round(shoulder.PadLoad.Newtons), roll_Nm = JsonText.Round(shoulder.RollMoment.NewtonMeters),
+            pad_mm = JsonText.Round(shoulder.Support.Pad.Millimeters),
+            hands_mm = JsonText.Round(shoulder.Support.Hands.Millimeters),
+            hand_load_N = JsonText.Round(shoulder.HandLoad.Newtons), pad_load_N = JsonText.Round(shoulder.PadLoad.Newtons),
+            roll_Nm = JsonText.Round(shoulder.RollMoment.NewtonMeters),
         } : null,
         hands = balance.Hands is { } hands ? new
         {
-            wrist_Nm = JsonText.Round(hands.WristMoment(balance.Mass).NewtonMeters), shoulder_Nm = JsonText.Round(hands.ShoulderMoment(balance.Mass).NewtonMeters),
-            effort_percent = JsonText.Round(balance.Holding?.Part.Percent), holding_time_s = JsonText.Round(balance.Holding?.Time.Typical.Seconds),
+            wrist_Nm = JsonText.Round(hands.WristMoment(balance.Mass).NewtonMeters),
+            shoulder_Nm = JsonText.Round(hands.ShoulderMoment(balance.Mass).NewtonMeters),
+            effort_percent = JsonText.Round(balance.Holding?.Part.Percent),
+            holding_time_s = JsonText.Round(balance.Holding?.Time.Typical.Seconds),
         } : null,
         stand = balance.Stand is { } stand ? Stand(balance, stand) : null,
         lifting = new
         {
-            lifted_kg = JsonText.Round(balance.Lift.Lifted.Kilograms), with = balance.Lift.What, recommended_limit_kg = JsonText.Round(balance.Lift.RecommendedLimit.Kilograms),
-            at_origin_kg = JsonText.Round(balance.Lift.Origin.RecommendedLimit.Kilograms), at_destination_kg = JsonText.Round(balance.Lift.Destination.RecommendedLimit.Kilograms),
+            lifted_kg = JsonText.Round(balance.Lift.Lifted.Kilograms), with = balance.Lift.What,
+            recommended_limit_kg = JsonText.Round(balance.Lift.RecommendedLimit.Kilograms),
+            at_origin_kg = JsonText.Round(balance.Lift.Origin.RecommendedLimit.Kilograms),
+            at_destination_kg = JsonText.Round(balance.Lift.Destination.RecommendedLimit.Kilograms),
             index = JsonText.Round(balance.Lift.Index),
         },
         joints = balance.Joints.Select(Joint),
-        what_to_move = BalanceHelp.Find(balance).Select(help => new { part = help.Part, from_mm = JsonText.Round(help.From.Millimeters), to_mm = JsonText.Round(help.Answer.OffsetX.Millimeters), reaches = help.Answer.Solved, words = help.Words }),
+        what_to_move = BalanceHelp.Find(balance)
+            .Select(help => new { part = help.Part, from_mm = JsonText.Round(help.From.Millimeters),
+            to_mm = JsonText.Round(help.Answer.OffsetX.Millimeters), reaches = help.Answer.Solved, words = help.Words }),
         parts = balance.Mass.Parts.Select(part => new
         {
-            part = part.Key, mass_g = JsonText.Round(part.Value.Mass.Grams), on = balance.Rig.Places[part.Key].On, centre_mm = Millimetres(part.Value.Centre),
+            part = part.Key, mass_g = JsonText.Round(part.Value.Mass.Grams), on = balance.Rig.Places[part.Key].On,
+            centre_mm = Millimetres(part.Value.Centre),
             place_assumed = balance.Rig.PlacesAssumed.Contains(part.Key),
-            moment_share_Nm = JsonText.Round(balance.Mass.ForeAftShare(part.Key, balance.Present?.CameraPlate ?? balance.Supports.Shoulder?.Pad ?? balance.Mass.Centre.X).NewtonMeters),
+            moment_share_Nm = JsonText.Round(balance.Mass.ForeAftShare(part.Key,
+                balance.Present?.CameraPlate ?? balance.Supports.Shoulder?.Pad ?? balance.Mass.Centre.X).NewtonMeters),
         }),
-        overlaps = balance.Check.Overlaps.Select(overlap => new { one = overlap.One, other = overlap.Other, depth_mm = JsonText.Round(overlap.Depth.Millimeters) }),
+        overlaps = balance.Check.Overlaps.Select(overlap => new { one = overlap.One, other = overlap.Other,
+            depth_mm = JsonText.Round(overlap.Depth.Millimeters) }),
         outside_range = balance.Check.OutsideRange,
         assumed = balance.Assumed.Select(JsonText.Assumed),
         cautions = BalanceWords.Cautions(balance),
@@ -72,7 +90,8 @@ internal static class BalanceJson
         counterbalance_Nm = JsonText.Round(head.Counterbalance.NewtonMeters),
         setting = head.StepIndex + head.Head.Counterbalance.FirstSetting,
         settings_from = head.StepIndex is null ? null : (int?)head.Head.Counterbalance.FirstSetting,
-        settings_to = head.StepIndex is null ? null : (int?)(head.Head.Counterbalance.FirstSetting + head.Head.Counterbalance.Steps.Count - 1),
+        settings_to = head.StepIndex is null ? null
+            : (int?)(head.Head.Counterbalance.FirstSetting + head.Head.Counterbalance.Steps.Count - 1),
         counterbalance_wanted_Nm = JsonText.Round(head.CounterbalanceWanted.NewtonMeters),
         worst_Nm = JsonText.Round(head.WorstResidual.NewtonMeters),
         worst_tilt_deg = JsonText.Round(head.WorstTilt.Degrees),
@@ -95,8 +114,8 @@ internal static class BalanceJson
         let_go = happening.WhenLetGo.ToString().ToLowerInvariant(),
         friction_margin_Nm = JsonText.Round(happening.Margin.NewtonMeters),
         roll_Nm = JsonText.Round(happening.Roll.NewtonMeters),
-        words = BalanceWords.Case(happening),
-        caution = BalanceWords.Caution(happening),
+        words = HeadCaseWords.Of(happening),
+        caution = HeadCaseWords.Caution(happening),
     };
 
     private static object Stand(BuildBalance balance, StandStability stand) => new
@@ -107,11 +126,18 @@ internal static class BalanceJson
         edge_mm = JsonText.Round(stand.EdgeDistance.Millimeters),
         centre_height_mm = JsonText.Round(stand.CentreHeight.Millimeters),
         slope_deg = JsonText.Round(balance.Slope.Degrees),
-        push_at_camera_plate_N = JsonText.Round(stand.TippingForce(balance.Supports.Stand!.CameraPlateHeight, balance.Slope)?.Newtons),
+        push_at_camera_plate_N = JsonText.Round(stand.TippingForce(balance.Supports.Stand!.CameraPlateHeight,
+            balance.Slope)?.Newtons),
         tipping_gust_mps = JsonText.Round(balance.TippingGust?.MetersPerSecond),
         air_kg_m3 = JsonText.Round(balance.Wind?.AirDensity.KilogramsPerCubicMeter),
-        expected = balance.ExpectedWind is { } wind ? new { mean_mps = JsonText.Round(wind.Mean.MetersPerSecond), mean_for_m = JsonText.Round(wind.Height?.Meters), mean_at_rig_mps = JsonText.Round(wind.MeanAtRig.MetersPerSecond), gust_factor = JsonText.Round(wind.Factor), gust_mps = JsonText.Round(wind.Gust.MetersPerSecond) } : null,
-        ballast = StandBallast.Of(balance) is { } ballast ? new { wanted_lean_deg = JsonText.Round(ballast.Wanted.Degrees), need = ballast.Ballast.InWords, mass_kg = JsonText.Round(ballast.Ballast.Mass?.Kilograms), at_mm = JsonText.Round(ballast.Height.Millimeters), for_gust = ballast.ForGust?.InWords, for_gust_kg = JsonText.Round(ballast.ForGust?.Mass?.Kilograms) } : null,
+        expected = balance.ExpectedWind is { } wind
+            ? new { mean_mps = JsonText.Round(wind.Mean.MetersPerSecond), mean_for_m = JsonText.Round(wind.Height?.Meters),
+            mean_at_rig_mps = JsonText.Round(wind.MeanAtRig.MetersPerSecond), gust_factor = JsonText.Round(wind.Factor),
+            gust_mps = JsonText.Round(wind.Gust.MetersPerSecond) } : null,
+        ballast = StandBallast.Of(balance) is { } ballast
+            ? new { wanted_lean_deg = JsonText.Round(ballast.Wanted.Degrees), need = ballast.Ballast.InWords,
+            mass_kg = JsonText.Round(ballast.Ballast.Mass?.Kilograms), at_mm = JsonText.Round(ballast.Height.Millimeters),
+            for_gust = ballast.ForGust?.InWords, for_gust_kg = JsonText.Round(ballast.ForGust?.Mass?.Kilograms) } : null,
     };
 
     private static object Joint(JointFinding joint) => new
@@ -139,5 +165,7 @@ internal static class BalanceJson
         plate_shift_mm = JsonText.Round(steps.CameraPlateShift?.Millimeters),
     };
 
-    private static object Millimetres(RigPoint position) => new { x = JsonText.Round(position.X.Millimeters), y = JsonText.Round(position.Y.Millimeters), z = JsonText.Round(position.Z.Millimeters) };
+    private static object Millimetres(RigPoint position) =>
+        new { x = JsonText.Round(position.X.Millimeters), y = JsonText.Round(position.Y.Millimeters),
+        z = JsonText.Round(position.Z.Millimeters) };
 }

@@ -1,4 +1,5 @@
 using RigScenarios.Answers;
+using RigScenarios.Balance;
 using RigScenarios.Limits;
 using RigScenarios.Scenarios;
 using Spectre.Console;
@@ -54,15 +55,16 @@ internal static class BalanceText
             console.WriteLine();
             console.MarkupLine("[bold]When something changes, camera plate and counterbalance left as they are[/]");
             foreach (var happening in balance.Cases)
-                console.WriteLine($"  {happening.Part}, {happening.Title}: {BalanceWords.Case(happening)}");
+                console.WriteLine($"  {happening.Part}, {happening.Title}: {HeadCaseWords.Of(happening)}");
         }
         console.WriteLine();
-        if (BalanceWords.Tipping(balance) is { } tipping)
+        if (TripodWords.Tipping(balance) is { } tipping)
             console.WriteLine(tipping);
-        console.WriteLine(BalanceWords.Lifting(balance));
+        console.WriteLine(TripodWords.Lifting(balance));
         Limits(console, [.. balance.BalanceLimits, .. balance.StandLimits]);
         var about = balance.Present?.CameraPlate ?? balance.Supports.Shoulder?.Pad ?? balance.Mass.Centre.X;
-        var shares = balance.Mass.ForeAftShares(about).Take(5).Select(share => $"{share.Key} {share.Value.NewtonMeters:+0.0;-0.0;0.0} N·m");
+        var shares = balance.Mass.ForeAftShares(about).Take(5)
+            .Select(share => $"{share.Key} {share.Value.NewtonMeters:+0.0;-0.0;0.0} N·m");
         console.WriteLine($"What weighs most, nose down positive: {string.Join(", ", shares)}.");
     }
 
@@ -72,13 +74,16 @@ internal static class BalanceText
         var margins = Limit.LeastLeftFirst(limitsOfBoth);
         var plenty = margins.Where(margin => margin.Share > 0.6).ToList();
         var unrated = margins.Where(margin => margin.Share is null).ToList();
-        var told = unrated.Where(margin => margin.Worst is not Torque { NewtonMeters: < 0.1 });
+        var told = unrated.Where(margin => margin.Worst is not Torque { NewtonMeters: < 0.1 })
+            .Select(margin => $"{BalanceLimitWords.Name(margin)}: {BalanceLimitWords.Worst(margin)}");
         var limits = new Table().Border(TableBorder.Simple).AddColumns("Limit", "Worst", "Allowed", "Left", "From");
         foreach (var margin in margins.Except(plenty).Except(unrated))
-            limits.AddRow(new[] { BalanceLimitWords.Name(margin), BalanceLimitWords.Worst(margin), BalanceLimitWords.Allowed(margin), BalanceLimitWords.Left(margin), margin.Basis.Source }.Select(text => new Text(text)));
+            limits.AddRow(new[] { BalanceLimitWords.Name(margin), BalanceLimitWords.Worst(margin),
+                BalanceLimitWords.Allowed(margin), BalanceLimitWords.Left(margin),
+                margin.Basis.Source }.Select(text => new Text(text)));
         console.Write(limits);
         if (unrated.Count > 0)
-            console.WriteLine($"No rating known, so no verdict: {string.Join("; ", told.Select(margin => $"{BalanceLimitWords.Name(margin)}: {BalanceLimitWords.Worst(margin)}"))}.");
+            console.WriteLine($"No rating known, so no verdict: {string.Join("; ", told)}.");
         if (plenty.Count > 0)
             console.WriteLine($"With more than 60 % left: {string.Join("; ", plenty.Select(BalanceLimitWords.Name))}.");
     }
@@ -86,15 +91,17 @@ internal static class BalanceText
     private static void Steps(IAnsiConsole console, StanceSteps steps)
     {
         console.WriteLine();
-        console.MarkupLine($"[bold]From {Markup.Escape(steps.From.Name)} to {Markup.Escape(steps.To.Name)}: {steps.Change.Steps} steps, about {Markup.Escape(DayWords.Length(steps.Time))}[/]");
+        console.MarkupLine($"[bold]From {Markup.Escape(steps.From.Name)} to {Markup.Escape(steps.To.Name)}: "
+            + $"{steps.Change.Steps} steps, about {Markup.Escape(DayWords.Length(steps.Time))}[/]");
         if (steps.Change.Off.Count > 0)
             console.WriteLine($"  comes off: {string.Join(", ", steps.Change.Off)}");
         if (steps.Change.On.Count > 0)
             console.WriteLine($"  goes on: {string.Join(", ", steps.Change.On)}");
         if (steps.Change.Moved.Count > 0)
-            console.WriteLine($"  moves: {string.Join(", ", steps.Change.Moved.Select(moved => $"{moved.Key} ({moved.Value.X.Millimeters:+0;-0;0} mm along, {moved.Value.Y.Millimeters:+0;-0;0} across, {moved.Value.Z.Millimeters:+0;-0;0} up)"))}");
+            console.WriteLine($"  moves: {string.Join(", ", steps.Change.Moved.Select(Moved))}");
         if (steps.CameraPlateShift is { } shift)
-            console.WriteLine(Math.Abs(shift.Millimeters) < 0.5 ? "  the camera plate stays where it is" : $"  the camera plate moves {shift.Millimeters:+0;-0} mm");
+            console.WriteLine(Math.Abs(shift.Millimeters) < 0.5 ? "  the camera plate stays where it is"
+                : $"  the camera plate moves {shift.Millimeters:+0;-0} mm");
     }
 
     private static void Assumed(IAnsiConsole console, IReadOnlyList<BuildBalance> builds, IReadOnlyList<StanceSteps> changes)
@@ -105,9 +112,14 @@ internal static class BalanceText
         console.WriteLine();
         if (lines.Count == 0)
             return;
-        console.MarkupLine("[bold]Assumed, because the files don't say[/] (a figure written into the file replaces one; --json gives fields and sources)");
+        console.MarkupLine("[bold]Assumed, because the files don't say[/] (a figure written into the file replaces one; "
+            + "--json gives fields and sources)");
         foreach (var (name, value) in lines)
             console.WriteLine($"  {name}: {value.Name}: {value.Value} ({value.Why})");
         console.WriteLine();
     }
+
+    private static string Moved(KeyValuePair<string, RigPoint> moved) =>
+        $"{moved.Key} ({moved.Value.X.Millimeters:+0;-0;0} mm along, "
+        + $"{moved.Value.Y.Millimeters:+0;-0;0} across, {moved.Value.Z.Millimeters:+0;-0;0} up)";
 }

@@ -50,7 +50,8 @@ public static class BalanceLimitWords
         ArgumentNullException.ThrowIfNull(limit);
         return limit.Allowed is not { } allowed ? "not known" : limit.Kind switch
         {
-            LimitKind.TipAngle when limit.Situation.Length > 0 => allowed.Value == 0 ? "level ground" : $"slope of {Figure(limit, allowed)}",
+            LimitKind.TipAngle when limit.Situation.Length > 0 =>
+                allowed.Value == 0 ? "level ground" : $"slope of {Figure(limit, allowed)}",
             LimitKind.TipAngle => $"{Figure(limit, allowed)} to compare with",
             LimitKind.Gust => $"gusts of {Figure(limit, allowed)} expected",
             _ => Figure(limit, allowed),

@@ -24,14 +24,17 @@ public static class BalanceWords
     internal static Force Nothing { get; } = Force.FromNewtons(0.5);
 
     /// <summary>What is said where nobody measured what the operator's shoulder can hold.</summary>
-    internal const string NoEffort = "How long it can be held follows from the greatest effort of the operator's own shoulder, measured (in-hands.greatest-effort).";
+    internal const string NoEffort =
+        "How long it can be held follows from the greatest effort of the operator's own shoulder, measured "
+            + "(in-hands.greatest-effort).";
 
     /// <summary>Where to set camera plate and counterbalance; null without a head.</summary>
     public static string? Setting(BuildBalance balance)
     {
         ArgumentNullException.ThrowIfNull(balance);
         return balance.Best is not { } head ? null
-            : $"Set the camera plate so that the point {Ahead(head.CameraPlate)} the body's tripod socket stands over the middle of the head, and the counterbalance to {Dial(head)}.";
+            : $"Set the camera plate so that the point {Ahead(head.CameraPlate)} the body's tripod socket stands over the "
+                + $"middle of the head, and the counterbalance to {Dial(head)}.";
     }
 
     /// <summary>"7.5 N·m, setting 3 of 0 to 5": a dial whose first setting gives nothing counts from 0, another from 1.</summary>
@@ -39,7 +42,9 @@ public static class BalanceWords
     {
         ArgumentNullException.ThrowIfNull(head);
         var dial = head.Head.Counterbalance;
-        return head.StepIndex is { } index ? $"{Moment(head.Counterbalance)}, setting {dial.FirstSetting + index} of {dial.FirstSetting} to {dial.FirstSetting + dial.Steps.Count - 1}" : Moment(head.Counterbalance);
+        return head.StepIndex is { } index
+            ? $"{Moment(head.Counterbalance)}, setting {dial.FirstSetting + index} of {dial.FirstSetting} to "
+                + $"{dial.FirstSetting + dial.Steps.Count - 1}" : Moment(head.Counterbalance);
     }
 
     /// <summary>How it is set now, where the file says so; null where it does not.</summary>
@@ -47,10 +52,12 @@ public static class BalanceWords
     {
         ArgumentNullException.ThrowIfNull(balance);
         return balance.AsSet is not { } set ? null
-            : $"As it is set now, {Ahead(set.CameraPlate)} the socket and {Moment(set.Counterbalance)}: at worst {Moment(set.WorstResidual)} at {set.WorstTilt.Degrees:0}° tilt; let go there, it {LetGoInWords(set)}.";
+            : $"As it is set now, {Ahead(set.CameraPlate)} the socket and {Moment(set.Counterbalance)}: at worst "
+                + $"{Moment(set.WorstResidual)} at {set.WorstTilt.Degrees:0}° tilt; let go there, it {LetGoInWords(set)}.";
     }
 
-    /// <summary>The two questions that a build at rest is asked, each in a line: the verdict, and the limit with the least left.</summary>
+    /// <summary>The two questions that a build at rest is asked, each in a line: the verdict, and the limit with the least
+    /// left.</summary>
     public static IReadOnlyList<string> Questions(BuildBalance balance)
     {
         ArgumentNullException.ThrowIfNull(balance);
@@ -75,71 +82,15 @@ public static class BalanceWords
         ArgumentNullException.ThrowIfNull(balance);
         RigPoint centre = balance.Mass.Centre, unsure = balance.Mass.CentreUncertainty;
         var side = Math.Round(centre.Y.Millimeters);
-        var across = side == 0 ? "in the plane of the lens" : $"{Math.Abs(side):0} mm to the {(side > 0 ? "left" : "right")} of the lens";
-        return $"{balance.Mass.Mass.Kilograms:0.00} kg (±{balance.Mass.MassUncertainty.Kilograms:0.00} kg). The centre of gravity is {Ahead(centre.X)} the body's tripod socket (±{unsure.X.Millimeters:0} mm), {centre.Z.Millimeters:0} mm above its base (±{unsure.Z.Millimeters:0} mm), {across}.";
+        var across = side == 0 ? "in the plane of the lens"
+            : $"{Math.Abs(side):0} mm to the {(side > 0 ? "left" : "right")} of the lens";
+        return $"{balance.Mass.Mass.Kilograms:0.00} kg (±{balance.Mass.MassUncertainty.Kilograms:0.00} kg). The centre of "
+            + $"gravity is {Ahead(centre.X)} the body's tripod socket (±{unsure.X.Millimeters:0} mm), "
+                + $"{centre.Z.Millimeters:0} mm above its base (±{unsure.Z.Millimeters:0} mm), {across}.";
     }
 
-    /// <summary>On its tripod: when it tips over; null without one whose figures are known.</summary>
-    public static string? Tipping(BuildBalance balance)
-    {
-        ArgumentNullException.ThrowIfNull(balance);
-        if (balance.Level is not { } level || balance.Supports.Stand is not { } stand)
-            return null;
-        var worst = balance.Stand!;
-        var slope = balance.Slope;
-        var ground = slope.Degrees > 0 ? $"a slope of {slope.Degrees:0.#}°" : "level ground";
-        if (worst.TippingForce(stand.CameraPlateHeight, slope) is not { } push)
-            return $"It tips over by itself on {ground}{(level.OnSlope(slope).Tips ? "" : $" when the head is tilted {worst.Tilt.Degrees:0}°")}: turn a foot under the lens, spread the tripod, lower the rig.";
-        var tilted = balance.WorstTilt is null ? "" : $", with the head tilted {worst.Tilt.Degrees:0}° at {worst.TipAngle.Degrees:0.0}°";
-        var left = slope.Degrees > 0 ? $"; {ground} leaves {worst.OnSlope(slope).TipAngleLeft.Degrees:0.0}° of that" : "";
-        var wind = balance.TippingGust is { } gust ? $", or a gust of {gust.MetersPerSecond:0.0} m/s" : "";
-        var ballast = StandBallast.Of(balance) is not { } bag ? "" : Needed($"a lean of {bag.Wanted.Degrees:0.#}°", bag.Ballast, bag.Height) + (bag.ForGust is { } more ? Needed("these gusts", more, bag.Height) : "");
-        return $"On its tripod, at the worst pan: level it tips at a lean of {level.TipAngle.Degrees:0.0}°{tilted}{left}. On {ground} a push of {InKilograms(push.Newtons)} at the height of the camera plate tips it{wind}.{Expected(balance)}{ballast}";
-    }
-
-    /// <summary>Picking it up, as the revised NIOSH equation judges it.</summary>
-    public static string Lifting(BuildBalance balance)
-    {
-        ArgumentNullException.ThrowIfNull(balance);
-        var lift = balance.Lift;
-        var what = lift.What.Count > 0 ? $"the whole with {string.Join(" and ", lift.What)}, {lift.Lifted.Kilograms:0.0} kg" : $"{lift.Lifted.Kilograms:0.0} kg";
-        return $"Picking up {what}: the revised NIOSH equation recommends at most {lift.RecommendedLimit.Kilograms:0.0} kg, where the lift begins or ends; this is {lift.Index:0.0} times that. "
-            + $"Assumed: one person, both hands {lift.Origin.Horizontal.Millimeters:0} mm ahead of the ankles, a fair hold, no twist, 19 to 26 °C. It judges lifting, not holding or carrying; local rules decide.";
-    }
-
-    /// <summary>What happens in a case, in one sentence.</summary>
-    public static string Case(HeadCase happening)
-    {
-        ArgumentNullException.ThrowIfNull(happening);
-        double level = happening.Level.NewtonMeters, left = happening.Margin.NewtonMeters;
-        var pull = Math.Abs(level) < 0.05 ? "level it pulls neither way" : $"level it pulls nose {(level > 0 ? "down" : "up")} with {Math.Abs(level):0.0} N·m";
-        var side = Math.Abs(happening.CentreLeft.Millimeters) >= 5 ? $"; its centre of gravity is {Math.Abs(happening.CentreLeft.Millimeters):0} mm to the {(happening.CentreLeft.Meters > 0 ? "left" : "right")} and rolls it with {Math.Abs(happening.Roll.NewtonMeters):0.0} N·m" : "";
-        var isLevel = happening.Hand.NewtonMeters != 0;
-        var rest = happening.WhenLetGo == LetGo.Stays ? $"let go, it stays {(isLevel ? "when level" : "at every tilt")}, {Small(left)} of friction left"
-            : $"let go, it {(happening.WhenLetGo == LetGo.Creeps ? "creeps" : "falls")}: friction at rest is {Small(-left)} short {(isLevel ? "with the head level" : "at the worst tilt")}";
-        return $"{pull}; {rest}{side}.";
-    }
-
-    /// <summary>What to do before something comes off; null where friction at rest holds what is left.</summary>
-    public static string? Caution(HeadCase happening)
-    {
-        ArgumentNullException.ThrowIfNull(happening);
-        if (!happening.NeedsLock)
-            return null;
-        var (head, level) = (happening.Balance.Head, happening.Level.NewtonMeters);
-        var where = Math.Abs(level) > head.Friction.NewtonMeters
-            ? $"level, it then pulls nose {(level > 0 ? "down" : "up")} with {Math.Abs(level):0.0} N·m"
-            : $"at {happening.Balance.WorstTilt.Degrees:0}° tilt it then pulls with {happening.Worst.NewtonMeters:0.0} N·m";
-        var rest = head.TiltLock switch
-        {
-            null => "What the lock holds is not known: keep a hand on the rig.",
-            { } held when held < happening.Worst => $"The tilt lock, {Moment(held)}, does not hold that: keep hold of the rig, or take off something on the other side first.",
-            _ => "Keep a hand on the rig all the same.",
-        };
-        return $"Tighten the tilt lock before the {happening.Part} comes off: {where}; friction at rest holds {Moment(head.Friction)}. {rest}";
-    }
-
-    /// <summary>What to do at every swap of the battery; null where nothing is to be done, or nothing is known of the head.</summary>
+    /// <summary>What to do at every swap of the battery; null where nothing is to be done, or nothing is known of the
+    /// head.</summary>
     public static string? BeforeSwap(BuildBalance balance)
     {
         ArgumentNullException.ThrowIfNull(balance);
@@ -150,63 +101,65 @@ public static class BalanceWords
     public static IReadOnlyList<string> Cautions(BuildBalance balance)
     {
         ArgumentNullException.ThrowIfNull(balance);
-        var cautions = balance.Cases.Select(Caution).OfType<string>().ToList();
+        var cautions = balance.Cases.Select(HeadCaseWords.Caution).OfType<string>().ToList();
         if (balance.Check.OutsideRange.Count > 0)
             cautions.Add($"Outside what their mounts allow: {string.Join(", ", balance.Check.OutsideRange)}.");
         if (balance.Check.Overlaps.Count > 0)
-            cautions.Add($"In each other's way, as boxes: {string.Join("; ", balance.Check.Overlaps.Take(5).Select(overlap => $"{overlap.One} and {overlap.Other} by {overlap.Depth.Millimeters:0} mm"))}.");
+        {
+            var pairs = balance.Check.Overlaps.Take(5)
+                .Select(overlap => $"{overlap.One} and {overlap.Other} by {overlap.Depth.Millimeters:0} mm");
+            cautions.Add($"In each other's way, as boxes: {string.Join("; ", pairs)}.");
+        }
         if (balance.Rig.WithoutMass.Count > 0)
             cautions.Add($"Without a mass, and so not counted: {string.Join(", ", balance.Rig.WithoutMass)}.");
         if (balance.Level is not null)
-            cautions.Add("Tipping is worked out for a tripod that is locked and stiff, on hard ground, nobody touching it. Soft ground, a knock or a cable takes less. Put on ballast and have somebody hold it. Anything raised over people is work for a qualified rigger, with safety lines.");
+            cautions.Add("Tipping is worked out for a tripod that is locked and stiff, on hard ground, nobody touching it. "
+                + "Soft ground, a knock or a cable takes less. Put on ballast and have somebody hold it. Anything raised over "
+                    + "people is work for a qualified rigger, with safety lines.");
         cautions.Add("Lift heavy rigs with two people, and tighten every lock before you carry them.");
         if (balance.Rig.Build.Stance != Stance.Tripod)
-            cautions.Add("How long somebody can hold a rig differs widely between people. Put it down before it hurts; hand over.");
-        cautions.Add("Predicted, not measured: arithmetic on masses and places that you gave. It knows no loose screw and no worn lock. The makers' limits come first; try it with a hand under the lens.");
+            cautions.Add("How long somebody can hold a rig differs widely between people. Put it down before it hurts; hand "
+                + "over.");
+        cautions.Add("Predicted, not measured: arithmetic on masses and places that you gave. It knows no loose screw and no "
+            + "worn lock. The makers' limits come first; try it with a hand under the lens.");
         return cautions;
-    }
-
-    private static string Needed(string what, Ballast ballast, Length hook) => ballast.Need switch
-    {
-        BallastNeed.NoneNeeded => $" For {what} it needs no more ballast.",
-        BallastNeed.Needed => $" For {what} it needs {Math.Ceiling(10 * ballast.Mass!.Value.Kilograms) / 10:0.0} kg of ballast on a hook {hook.Millimeters:0} mm above the ground.",
-        _ => $" No ballast on a hook {hook.Millimeters:0} mm above the ground is enough for {what}: spread the tripod or hang it lower.",
-    };
-
-    private static string Expected(BuildBalance balance)
-    {
-        if (balance.ExpectedWind is not { } wind)
-            return "";
-        var at = wind.Height is { } height ? $" at {height.Meters:0.#} m{(Math.Abs(height.Meters - 10) < 0.01 ? $" (Beaufort {Beaufort.Of(wind.Mean)})" : "")}, {wind.MeanAtRig.MetersPerSecond:0.0} m/s at the rig" : "";
-        return $" A mean wind of {wind.Mean.MetersPerSecond:0.#} m/s{at} has gusts of {wind.Gust.MetersPerSecond:0.0} m/s.";
     }
 
     private static string Line(BuildBalance balance, AnswerQuestion question)
     {
-        var rest = question.Verdict == Verdict.NotKnown ? question.Missing[0] : question.Least is not { } least ? "" : $"{(least.IsPassed ? "" : "Least left: ")}{LimitSentences.Of(least, null)}.";
-        return $"{AnswerSentences.Title(question.Kind, balance.Rig.Build.Stance)}: {question.Verdict.InWords()}. {rest}".TrimEnd();
+        var rest = question.Verdict == Verdict.NotKnown ? question.Missing[0] : question.Least is not { } least
+            ? "" : $"{(least.IsPassed ? "" : "Least left: ")}{LimitSentences.Of(least, null)}.";
+        var title = AnswerSentences.Title(question.Kind, balance.Rig.Build.Stance);
+        return $"{title}: {question.Verdict.InWords()}. {rest}".TrimEnd();
     }
 
     private static string OnHead(BuildBalance balance, HeadBalance head)
     {
         var why = head.Exceeded.Where(edge => edge != BalanceEdge.Tilt).Select(edge => edge switch
         {
-            BalanceEdge.TravelFrontEnd => $"the centre of gravity is {-head.TravelFrontMargin.Millimeters:0} mm ahead of what the camera plate reaches",
-            BalanceEdge.TravelRearEnd => $"the centre of gravity is {-head.TravelRearMargin.Millimeters:0} mm behind what the camera plate reaches",
+            BalanceEdge.TravelFrontEnd =>
+                $"the centre of gravity is {-head.TravelFrontMargin.Millimeters:0} mm ahead of what the camera plate reaches",
+            BalanceEdge.TravelRearEnd =>
+                $"the centre of gravity is {-head.TravelRearMargin.Millimeters:0} mm behind what the camera plate reaches",
             _ => $"it is {-head.LoadMargin!.Value.Kilograms:0.00} kg over the head's rated load",
         }).ToList();
         var held = $"{Moment(head.Head.Friction)} of friction at rest{(balance.Supports.IsFrictionKnown ? "" : " (assumed)")}";
         if (head.WhenLetGo == LetGo.Falls || why.Count > 0)
         {
             if (head.WhenLetGo != LetGo.Stays)
-                why.Add($"at {head.WorstTilt.Degrees:0}° tilt it pulls with {Moment(head.WorstResidual)} against {held}; let go there, it {LetGoInWords(head)}");
+                why.Add($"at {head.WorstTilt.Degrees:0}° tilt it pulls with {Moment(head.WorstResidual)} against {held}; let "
+                    + $"go there, it {LetGoInWords(head)}");
             return $"It does not balance: {string.Join("; ", why)}.";
         }
         var unsure = balance.Mass.CentreUncertainty.X;
-        var reach = $"{head.TravelMargin.Millimeters:0} mm of the camera plate's travel left.{(head.TravelMargin < unsure ? $" The centre of gravity is known to ±{unsure.Millimeters:0} mm only: it may not reach." : "")}";
+        var doubt = head.TravelMargin < unsure
+            ? $" The centre of gravity is known to ±{unsure.Millimeters:0} mm only: it may not reach." : "";
+        var reach = $"{head.TravelMargin.Millimeters:0} mm of the camera plate's travel left.{doubt}";
         return head.WhenLetGo == LetGo.Stays
-            ? $"It balances: it stays where you let go at every tilt, with {Small(head.TiltMargin.NewtonMeters)} left of {held}, and {reach}"
-            : $"It nearly balances: let go at {head.WorstTilt.Degrees:0}° tilt it {LetGoInWords(head)}, {Moment(head.WorstResidual)} against {held}. Lock the tilt when you step back. There are {reach}";
+            ? $"It balances: it stays where you let go at every tilt, with {Small(head.TiltMargin.NewtonMeters)} left of "
+                + $"{held}, and {reach}"
+            : $"It nearly balances: let go at {head.WorstTilt.Degrees:0}° tilt it {LetGoInWords(head)}, "
+                + $"{Moment(head.WorstResidual)} against {held}. Lock the tilt when you step back. There are {reach}";
     }
 
     private static string LetGoInWords(HeadBalance head) => head.WhenLetGo switch
@@ -221,10 +174,14 @@ public static class BalanceWords
         var hands = shoulder.HandLoad.Newtons;
         var carry = Math.Abs(hands) < Nothing.Newtons ? "The hands carry nothing: it rests on the shoulder." : hands > 0
             ? $"The hands hold up {InKilograms(hands)}, the shoulder carries {InKilograms(shoulder.PadLoad.Newtons)}."
-            : $"The rig wants to tip backward: the hands pull down with {InKilograms(-hands)}, the shoulder carries {InKilograms(shoulder.PadLoad.Newtons)}.";
-        var roll = Math.Abs(shoulder.RollMoment.NewtonMeters) < 0.1 ? "" : $" It rolls to the {(shoulder.RollMoment.NewtonMeters > 0 ? "left" : "right")} with {Math.Abs(shoulder.RollMoment.NewtonMeters):0.0} N·m.";
+            : $"The rig wants to tip backward: the hands pull down with {InKilograms(-hands)}, the shoulder carries "
+                + $"{InKilograms(shoulder.PadLoad.Newtons)}.";
+        var roll = Math.Abs(shoulder.RollMoment.NewtonMeters) < 0.1
+            ? "" : $" It rolls to the {(shoulder.RollMoment.NewtonMeters > 0 ? "left" : "right")} with "
+                + $"{Math.Abs(shoulder.RollMoment.NewtonMeters):0.0} N·m.";
         var weight = hands < Nothing.Newtons ? "" : Counterweight(balance, shoulder);
-        return $"{carry}{roll}{weight}{(balance.Check.OutsideRange.Count > 0 ? " Something is outside what its mount allows." : "")}";
+        var outside = balance.Check.OutsideRange.Count > 0 ? " Something is outside what its mount allows." : "";
+        return $"{carry}{roll}{weight}{outside}";
     }
 
     /// <summary>At the rear of what is there: nobody wants a rod that sticks out behind.</summary>
@@ -232,7 +189,8 @@ public static class BalanceWords
     {
         var (name, place) = balance.Mass.Parts.Select(part => (part.Key, part.Value.Centre.X)).MinBy(part => part.X.Meters);
         return shoulder.CounterweightAt(place) is { Need: CounterweightNeed.Needed, Mass: { } mass }
-            ? $" A counterweight of {mass.Kilograms:0.0} kg beside the {name} would free the hands; the shoulder then carries {balance.Mass.Mass.Kilograms + mass.Kilograms:0.0} kg."
+            ? $" A counterweight of {mass.Kilograms:0.0} kg beside the {name} would free the hands; the shoulder then carries "
+                + $"{balance.Mass.Mass.Kilograms + mass.Kilograms:0.0} kg."
             : " No counterweight helps where there is room for one: everything sits ahead of the shoulder.";
     }
 
@@ -240,16 +198,26 @@ public static class BalanceWords
     {
         var moment = hands.ShoulderMoment(balance.Mass).NewtonMeters;
         var time = balance.Holding is { } holding
-            ? $" That is {holding.Part.Percent:0} % of the greatest effort that you gave; a published fit then has a typical holding time of {DayWords.Length(holding.Time.Typical)}{(holding.Time is { Low: { } low, High: { } high } ? $", the 95 % interval of the fitted curve is {DayWords.Length(low)} to {DayWords.Length(high)}" : "")}{(holding.Time.OutsideData ? " (the effort is outside what was measured; this is the nearest that was)" : "")}. People differ more than that."
+            ? $" That is {holding.Part.Percent:0} % of the greatest effort that you gave; a published fit then has a typical "
+                + $"holding time of {Held(holding.Time)}. People differ more than that."
             : $" {NoEffort}";
-        return $"Each hand carries {balance.Mass.Mass.Kilograms * hands.Share.DecimalFractions:0.0} kg; each shoulder works against {moment:0.0} N·m, the arm's own weight in it.{time}";
+        return $"Each hand carries {balance.Mass.Mass.Kilograms * hands.Share.DecimalFractions:0.0} kg; each shoulder works "
+            + $"against {moment:0.0} N·m, the arm's own weight in it.{time}";
     }
 
-    private static string NoAnswer(BuildBalance balance) => balance.Supports.Missing.FirstOrDefault() ?? "What this build stands on is not known, so there is no answer.";
+    private static string Held(Loads.HoldingTime time) => DayWords.Length(time.Typical)
+        + (time is { Low: { } low, High: { } high }
+            ? $", the 95 % interval of the fitted curve is {DayWords.Length(low)} to {DayWords.Length(high)}" : "")
+        + (time.OutsideData ? " (the effort is outside what was measured; this is the nearest that was)" : "");
 
-    private static string Small(double newtonMeters) => newtonMeters < 0.1 ? $"{newtonMeters:0.00} N·m" : $"{newtonMeters:0.0} N·m";
+    private static string NoAnswer(BuildBalance balance) =>
+        balance.Supports.Missing.FirstOrDefault() ?? "What this build stands on is not known, so there is no answer.";
 
-    private static string Moment(Torque torque) => $"{torque.NewtonMeters:0.0} N·m";
+    internal static string Small(double newtonMeters) =>
+        newtonMeters < 0.1 ? $"{newtonMeters:0.00} N·m" : $"{newtonMeters:0.0} N·m";
 
-    private static string InKilograms(double newtons) => $"{newtons / StandardGravity.MetresPerSecondSquared:0.0} kg ({newtons:0} N)";
+    internal static string Moment(Torque torque) => $"{torque.NewtonMeters:0.0} N·m";
+
+    internal static string InKilograms(double newtons) =>
+        $"{newtons / StandardGravity.MetresPerSecondSquared:0.0} kg ({newtons:0} N)";
 }

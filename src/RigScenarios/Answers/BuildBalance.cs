@@ -7,7 +7,8 @@ using UnitsNet;
 
 namespace RigScenarios.Answers;
 
-/// <summary>Whether a build balances, what the hands and the stand have to hold, and what its joints carry: all answers of one build.</summary>
+/// <summary>Whether a build balances, what the hands and the stand have to hold, and what its joints carry: all answers of one
+/// build.</summary>
 public sealed record BuildBalance
 {
     /// <summary>The build's short name.</summary>
@@ -25,7 +26,8 @@ public sealed record BuildBalance
     /// <summary>Head, legs, shoulder.</summary>
     public required BuildSupports Supports { get; init; }
 
-    /// <summary>The build on its head with the best plate and counterbalance; null without a head whose figures are known.</summary>
+    /// <summary>The build on its head with the best plate and counterbalance; null without a head whose figures are
+    /// known.</summary>
     public HeadBalance? Best { get; init; }
 
     /// <summary>The build on its head as plate and counterbalance are set; null where the build doesn't say how.</summary>
@@ -49,7 +51,8 @@ public sealed record BuildBalance
     /// <summary>What the wind meets, from the boxes of rig and tripod; null without a tripod.</summary>
     public Wind? Wind { get; init; }
 
-    /// <summary>The gust that tips it over on the slope that it stands on; null without a tripod, or where it tips by itself.</summary>
+    /// <summary>The gust that tips it over on the slope that it stands on; null without a tripod, or where it tips by
+    /// itself.</summary>
     public Speed? TippingGust => Wind is { } wind ? Stand?.TippingWind(wind, Slope) : null;
 
     /// <summary>The wind that is expected; null where the build is told none.</summary>
@@ -61,7 +64,8 @@ public sealed record BuildBalance
     /// <summary>In the hands; null for other stances.</summary>
     public HandHold? Hands { get; init; }
 
-    /// <summary>What part of the operator's greatest effort the hold takes, with the time that a published fit gives for it; null where that effort isn't known.</summary>
+    /// <summary>What part of the operator's greatest effort the hold takes, with the time that a published fit gives for it; null
+    /// where that effort isn't known.</summary>
     public (Ratio Part, HoldingTime Time)? Holding { get; init; }
 
     /// <summary>The lift of the whole from the ground to where it is used, as the revised NIOSH equation judges it.</summary>
@@ -108,17 +112,21 @@ public sealed record BuildBalance
     public Verdict StandVerdict => BalanceQuestions.Stand(this).Verdict;
 
     /// <summary>What is missing for the verdict on head, shoulder or hand, each a sentence; empty where nothing is.</summary>
-    public IReadOnlyList<string> BalanceMissing => Hands is not null && Rig.Build.InHands?.GreatestEffort is null ? [BalanceWords.NoEffort] : Supports.MissingForBalance;
+    public IReadOnlyList<string> BalanceMissing =>
+        Hands is not null && Rig.Build.InHands?.GreatestEffort is null ? [BalanceWords.NoEffort] : Supports.MissingForBalance;
 
     /// <summary>What is missing for the verdict on tripod and joints, each a sentence; empty where nothing is.</summary>
     public IReadOnlyList<string> StandMissing => Supports.MissingForStand;
 
-    /// <summary>The battery taken off its plate, the head left as it is; null without a head whose figures are known, or where the battery is beside the rig.</summary>
+    /// <summary>The battery taken off its plate, the head left as it is; null without a head whose figures are known, or where
+    /// the battery is beside the rig.</summary>
     public HeadCase? BatteryOff => Cases.FirstOrDefault(happening => happening.IsOff && happening.Part == Rig.Build.Battery.Item);
 
     /// <summary>
-    /// Whether the tilt lock must be tight before the battery comes off, at every swap: friction at rest does not hold what is left. Null where the build stands on a
+    /// Whether the tilt lock must be tight before the battery comes off, at every swap: friction at rest does not hold what is
+    /// left. Null where the build stands on a
     /// tripod and nothing is known of its head, or no mass of the battery.
     /// </summary>
-    public bool? LocksBeforeSwap => Rig.Build.Stance != Stance.Tripod || Rig.Build.Beside.Contains(Rig.Build.Battery.Item) ? false : BatteryOff?.NeedsLock;
+    public bool? LocksBeforeSwap => Rig.Build.Stance != Stance.Tripod || Rig.Build.Beside.Contains(Rig.Build.Battery.Item)
+        ? false : BatteryOff?.NeedsLock;
 }

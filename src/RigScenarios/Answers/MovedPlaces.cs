@@ -9,25 +9,30 @@ using UnitsNet;
 namespace RigScenarios.Answers;
 
 /// <summary>
-/// Things that a reader moved along their mounts, as a short text: <c>plate -160 mm; pad -150 mm</c>. Each is named by its name in the kit; the distance runs
+/// Things that a reader moved along their mounts, as a short text: <c>plate -160 mm; pad -150 mm</c>. Each is named by its name
+/// in the kit; the distance runs
 /// from the mounting point of what carries it forward to its own.
 /// </summary>
 public static class MovedPlaces
 {
     /// <summary>How such a text is written, for messages.</summary>
-    public const string Accepted = "things that slide, each with how far forward it sits on its mount, such as \"plate -160 mm; pad -150 mm\"; nothing for none moved";
+    public const string Accepted =
+        "things that slide, each with how far forward it sits on its mount, such as \"plate -160 mm; pad -150 mm\"; nothing "
+            + "for none moved";
 
     // Rounding to the tenth of a millimetre that the text carries must not push a thing off the end of its stretch.
     private static readonly Length Slack = Length.FromMillimeters(0.051);
 
     private const int LongestText = 4000;
 
-    /// <summary>The scenario with things of one build moved; all places of that build are then given ones. An empty text changes nothing.</summary>
+    /// <summary>The scenario with things of one build moved; all places of that build are then given ones. An empty text changes
+    /// nothing.</summary>
     /// <param name="scenario">A scenario that was read or checked.</param>
     /// <param name="build">The build's short name.</param>
     /// <param name="text">What was moved.</param>
     /// <exception cref="ScenarioProblemsException">
-    /// There is no such build, a thing of the text is not on it or does not slide, or a distance lies outside of what its mount allows. Carries all problems.
+    /// There is no such build, a thing of the text is not on it or does not slide, or a distance lies outside of what its mount
+    /// allows. Carries all problems.
     /// </exception>
     public static Scenario Apply(Scenario scenario, string build, string text)
     {
@@ -59,7 +64,9 @@ public static class MovedPlaces
     public static string Text(IEnumerable<KeyValuePair<string, Length>> moved)
     {
         ArgumentNullException.ThrowIfNull(moved);
-        return string.Join("; ", moved.Select(thing => string.Create(CultureInfo.InvariantCulture, $"{thing.Key} {Math.Round(thing.Value.Millimeters, 1) + 0.0:0.#} mm")));
+        return string.Join("; ",
+            moved.Select(thing => string.Create(CultureInfo.InvariantCulture,
+            $"{thing.Key} {Math.Round(thing.Value.Millimeters, 1) + 0.0:0.#} mm")));
     }
 
     /// <summary>What of a build can be moved: each thing that slides with the stretch of its mount and where it sits.</summary>
@@ -76,11 +83,13 @@ public static class MovedPlaces
     public static IReadOnlyList<MoveablePart> Of(BuildInPlace rig)
     {
         ArgumentNullException.ThrowIfNull(rig);
-        return [.. rig.Moveable.Select(thing => new MoveablePart(thing.Key, rig.Things[thing.Key].Name, rig.Placed.Parts[thing.Key].Placement.Offset.X, thing.Value, rig.PlacesAssumed.Contains(thing.Key)))];
+        return [.. rig.Moveable.Select(thing => new MoveablePart(thing.Key, rig.Things[thing.Key].Name,
+            rig.Placed.Parts[thing.Key].Placement.Offset.X, thing.Value, rig.PlacesAssumed.Contains(thing.Key)))];
     }
 
     /// <summary>
-    /// What is wrong with a text for a build, before other changes of the scenario are known: the stretch of a usual place changes with the parts around it, so
+    /// What is wrong with a text for a build, before other changes of the scenario are known: the stretch of a usual place
+    /// changes with the parts around it, so
     /// it is left to <see cref="Apply"/>.
     /// </summary>
     /// <param name="scenario">A scenario that was read or checked.</param>
@@ -103,7 +112,8 @@ public static class MovedPlaces
     }
 
     /// <summary>The scenario with things moved that are known to slide; distances are taken as they are.</summary>
-    internal static Scenario Moved(Scenario scenario, string build, BuildInPlace rig, IEnumerable<KeyValuePair<string, Length>> moved)
+    internal static Scenario Moved(Scenario scenario, string build, BuildInPlace rig,
+        IEnumerable<KeyValuePair<string, Length>> moved)
     {
         Build? result = null;
         foreach (var (name, forward) in moved)
@@ -113,7 +123,8 @@ public static class MovedPlaces
             var range = rig.Placed.Parts[name].Placement.OffsetXRange!;
             var to = UnitMath.Clamp(forward, range.Least, range.Greatest) - end;
             // The first makes all places given ones; the others only change theirs.
-            result = result is null ? rig.Moved(name, to) : result with { Places = result.Places.With(name, result.Places[name] with { Forward = to }) };
+            result = result is null ? rig.Moved(name, to)
+                : result with { Places = result.Places.With(name, result.Places[name] with { Forward = to }) };
         }
         return result is null ? scenario : scenario with { Builds = scenario.Builds.With(build, result) };
     }
@@ -149,14 +160,18 @@ public static class MovedPlaces
     {
         var slides = rig.Moveable.Select(thing => thing.Key).ToList();
         if (!rig.Places.ContainsKey(name))
-            log.Error(name, $"There is no \"{name}\" on the rig.", slides.Count == 0 ? "nothing: no thing of this build slides" : string.Join(", ", slides), log.Nearest(name, slides));
+            log.Error(name, $"There is no \"{name}\" on the rig.", slides.Count == 0 ? "nothing: no thing of this build slides"
+                : string.Join(", ", slides), log.Nearest(name, slides));
         else if (rig.Placed.Parts[name].Placement.OffsetXRange is not { } range)
-            log.Error(name, $"\"{name}\" does not slide on its mount: its place has no \"slides-from\" and \"slides-to\".", slides.Count == 0 ? "nothing: no thing of this build slides" : string.Join(", ", slides));
+            log.Error(name, $"\"{name}\" does not slide on its mount: its place has no \"slides-from\" and \"slides-to\".",
+                slides.Count == 0 ? "nothing: no thing of this build slides" : string.Join(", ", slides));
         else if (forward < range.Least - Slack || forward > range.Greatest + Slack)
-            log.Error(name, $"{Millimetres(forward)} is outside of what its mount allows.", $"{Millimetres(range.Least)} to {Millimetres(range.Greatest)}");
+            log.Error(name, $"{Millimetres(forward)} is outside of what its mount allows.",
+                $"{Millimetres(range.Least)} to {Millimetres(range.Greatest)}");
     }
 
-    private static string Millimetres(Length length) => string.Create(CultureInfo.InvariantCulture, $"{Math.Round(length.Millimeters, 1) + 0.0:0.#} mm");
+    private static string Millimetres(Length length) =>
+        string.Create(CultureInfo.InvariantCulture, $"{Math.Round(length.Millimeters, 1) + 0.0:0.#} mm");
 }
 
 /// <summary>A thing that can be moved along its mount.</summary>

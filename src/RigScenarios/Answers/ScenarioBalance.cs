@@ -12,10 +12,12 @@ namespace RigScenarios.Answers;
 /// <summary>Balances a build of a scenario.</summary>
 public static class ScenarioBalance
 {
-    /// <summary>Drag coefficient of a rig, a heap of boxes: 1.2 (a square plate has 1.17, <i>Aeronautical Engineer's Data Book</i>, p. 95).</summary>
+    /// <summary>Drag coefficient of a rig, a heap of boxes: 1.2 (a square plate has 1.17, <i>Aeronautical Engineer's Data
+    /// Book</i>, p. 95).</summary>
     public const double DragCoefficient = 1.2;
 
-    /// <summary>From the hands back to the shoulder joint, upper arm at the side and forearm held forward (from memory, of body measures).</summary>
+    /// <summary>From the hands back to the shoulder joint, upper arm at the side and forearm held forward (from memory, of body
+    /// measures).</summary>
     private static readonly Length ShoulderBehind = Length.FromMillimeters(340);
 
     /// <summary>An arm: 5 % of a body of 75 kg (common practice, no source).</summary>
@@ -31,8 +33,10 @@ public static class ScenarioBalance
     private static readonly Length HandsAhead = Length.FromMillimeters(350);
 
     private static readonly AssumedValue AssumedLift = new("lifting", "how it is lifted",
-        $"by one person, both hands {HandsAhead.Millimeters:0} mm ahead of the ankles, from {LiftedFrom.Millimeters:0} mm above the ground to where it is used, a fair hold, no twist, now and then, 19 to 26 °C",
-        "nobody asked for it; the equation holds for these temperatures", Citation.CommonPractice("a rig picked up from the ground"));
+        $"by one person, both hands {HandsAhead.Millimeters:0} mm ahead of the ankles, from {LiftedFrom.Millimeters:0} mm "
+            + "above the ground to where it is used, a fair hold, no twist, now and then, 19 to 26 °C",
+        "nobody asked for it; the equation holds for these temperatures",
+        Citation.CommonPractice("a rig picked up from the ground"));
 
     /// <summary>Balances one build.</summary>
     /// <param name="scenario">A scenario that was read or checked.</param>
@@ -53,7 +57,8 @@ public static class ScenarioBalance
         }
         catch (ArgumentException problem)
         {
-            throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, $"builds.{name}.places", problem.Message.Split(" (Parameter")[0], "parts with masses, each on another one or on none")]);
+            throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, $"builds.{name}.places",
+                problem.Message.Split(" (Parameter")[0], "parts with masses, each on another one or on none")]);
         }
     }
 
@@ -65,7 +70,8 @@ public static class ScenarioBalance
         var mass = rig.Placed.MassProperties;
         var best = supports.Head is { } head ? HeadBalance.Of(head, mass) : null;
         var set = best is not null && build.OnHead is { PlateAt: not null } or { CounterbalanceAt: not null }
-            ? HeadBalance.At(best!.Head, mass, build.OnHead!.PlateAt ?? best.CameraPlate, build.OnHead.CounterbalanceAt ?? best.Counterbalance) : null;
+            ? HeadBalance.At(best!.Head, mass, build.OnHead!.PlateAt ?? best.CameraPlate,
+                build.OnHead.CounterbalanceAt ?? best.Counterbalance) : null;
         var present = set ?? best;
         var hands = build.Stance == Stance.Hand ? HandsOf(rig) : null;
         return new()
@@ -77,12 +83,15 @@ public static class ScenarioBalance
             Best = best,
             AsSet = set,
             Cases = present is null ? [] : HeadCase.Of(rig, present),
-            Level = supports.Stand is { } stand ? StandStability.Of(stand, mass, present?.CameraPlate ?? build.OnHead?.PlateAt ?? mass.Centre.X) : null,
+            Level = supports.Stand is { } stand
+                ? StandStability.Of(stand, mass, present?.CameraPlate ?? build.OnHead?.PlateAt ?? mass.Centre.X) : null,
             WorstTilt = supports.Stand is { } tilted && present is not null ? StandStability.WorstTilt(tilted, present) : null,
-            Wind = supports.Stand is { } inWind ? WindOn(rig, inWind, partOf(supports.LegsName!)!, AirDensity.At(scenario.ColdestAir ?? StandardAir, scenario.Conditions.Altitude)) : null,
+            Wind = supports.Stand is { } inWind ? WindOn(rig, inWind, partOf(supports.LegsName!)!,
+                AirDensity.At(scenario.ColdestAir ?? StandardAir, scenario.Conditions.Altitude)) : null,
             Shoulder = supports.Shoulder is { } shoulder ? ShoulderBalance.Of(shoulder, mass) : null,
             Hands = hands,
-            Holding = hands is not null && build.InHands?.GreatestEffort is { NewtonMeters: > 0 } effort ? HoldingOf(hands, mass, effort) : null,
+            Holding = hands is not null && build.InHands?.GreatestEffort is { NewtonMeters: > 0 } effort
+                ? HoldingOf(hands, mass, effort) : null,
             Lift = LiftOf(rig, supports, partOf),
             Joints = JointFinding.All(rig),
             Carriers = CarrierFinding.All(rig),
@@ -92,7 +101,8 @@ public static class ScenarioBalance
         };
     }
 
-    /// <summary>By the side, so that the wind meets the longer way: box areas added, none hidden behind another; half of the legs' triangle of tubes.</summary>
+    /// <summary>By the side, so that the wind meets the longer way: box areas added, none hidden behind another; half of the
+    /// legs' triangle of tubes.</summary>
     private static Wind WindOn(BuildInPlace rig, Stand stand, Part legs, Density air)
     {
         double area = 0, moment = 0;
@@ -127,7 +137,8 @@ public static class ScenarioBalance
     /// <summary>From the ground to where the rig is used; on a tripod with all that the rig stands on.</summary>
     private static WholeLift LiftOf(BuildInPlace rig, BuildSupports supports, Func<string, Part?> partOf)
     {
-        var under = rig.Build.Stance == Stance.Tripod ? new[] { supports.HeadName, supports.LegsName }.OfType<string>().ToList() : [];
+        var under = rig.Build.Stance == Stance.Tripod
+            ? new[] { supports.HeadName, supports.LegsName }.OfType<string>().ToList() : [];
         var lifted = rig.Placed.MassProperties.Mass + Mass.FromKilograms(under.Sum(name => partOf(name)!.Mass?.Kilograms ?? 0));
         var to = rig.Build.Stance switch
         {
@@ -135,7 +146,8 @@ public static class ScenarioBalance
             Stance.Shoulder => Length.FromMillimeters(1450),
             _ => Length.FromMillimeters(1200),
         };
-        Lifting At(Length hands) => new() { Horizontal = HandsAhead, Vertical = hands, Distance = Length.FromMillimeters(Math.Clamp((to - LiftedFrom).Millimeters, 250, 1750)), Grip = LiftingGrip.Fair };
+        Lifting At(Length hands) => new() { Horizontal = HandsAhead, Vertical = hands,
+            Distance = Length.FromMillimeters(Math.Clamp((to - LiftedFrom).Millimeters, 250, 1750)), Grip = LiftingGrip.Fair };
         return new(lifted, under, At(LiftedFrom), At(UnitMath.Min(to, LiftedFrom + Length.FromMillimeters(1750))));
     }
 
@@ -144,8 +156,12 @@ public static class ScenarioBalance
         if (supports.Stand is null || build.OnLegs?.Wind is null)
             yield break;
         if (build.OnLegs.Surroundings is null)
-            yield return new("on-legs.surroundings", "what lies around, for the gusts", "inland", $"not given; gusts are then {Gusts.Factor(Surroundings.Inland):0.##} times the mean, the most of all", Gusts.Source);
+            yield return new("on-legs.surroundings", "what lies around, for the gusts", "inland",
+                $"not given; gusts are then {Gusts.Factor(Surroundings.Inland):0.##} times the mean, the most of all",
+                Gusts.Source);
         if (build.OnLegs.WindHeight is null)
-            yield return new("on-legs.wind-height", "height that the mean wind is for", "that of the rig", "not given; a forecast is for 10 m, and there is less wind below", Citation.CommonPractice("the careful reading"));
+            yield return new("on-legs.wind-height", "height that the mean wind is for", "that of the rig",
+                "not given; a forecast is for 10 m, and there is less wind below",
+                Citation.CommonPractice("the careful reading"));
     }
 }

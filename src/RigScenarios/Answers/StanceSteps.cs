@@ -17,7 +17,9 @@ public sealed record StanceSteps(BuildBalance From, BuildBalance To, StanceChang
     public static StepTimes Usual { get; } = new(Duration.FromSeconds(60), Duration.FromSeconds(120), Duration.FromSeconds(60));
 
     /// <summary>What <see cref="Usual"/> says, for the answer.</summary>
-    public static AssumedValue UsualTimes { get; } = new("step times", "times for a step", "1 min to take off, 2 min to put on, 1 min to move", "not given", Citation.CommonPractice("somebody who knows the rig, cables undone and done again; your own hands may need more"));
+    public static AssumedValue UsualTimes { get; } = new("step times", "times for a step",
+        "1 min to take off, 2 min to put on, 1 min to move", "not given",
+        Citation.CommonPractice("somebody who knows the rig, cables undone and done again; your own hands may need more"));
 
     /// <summary>The steps from one build to another.</summary>
     public static StanceSteps Between(BuildBalance from, BuildBalance to)
@@ -33,6 +35,7 @@ public sealed record StanceSteps(BuildBalance From, BuildBalance To, StanceChang
     public static IReadOnlyList<StanceSteps> All(IReadOnlyList<BuildBalance> builds)
     {
         ArgumentNullException.ThrowIfNull(builds);
-        return [.. builds.SelectMany((from, i) => builds.Skip(i + 1).Where(to => to.Rig.Build.Stance != from.Rig.Build.Stance).Select(to => Between(from, to)))];
+        return [.. builds.SelectMany((from, i) => builds.Skip(i + 1).Where(to => to.Rig.Build.Stance != from.Rig.Build.Stance)
+            .Select(to => Between(from, to)))];
     }
 }

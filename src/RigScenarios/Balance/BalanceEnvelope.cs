@@ -3,7 +3,8 @@ using UnitsNet;
 namespace RigScenarios.Balance;
 
 /// <summary>
-/// The region of two variables in which a rig can be balanced on a head and stays where it is let go: travel, tilt and load margins all 0 or more, with plate and counterbalance chosen
+/// The region of two variables in which a rig can be balanced on a head and stays where it is let go: travel, tilt and load
+/// margins all 0 or more, with plate and counterbalance chosen
 /// anew at every point. A line can cross an edge several times: the steps of a counterbalance make bands.
 /// </summary>
 public sealed class BalanceEnvelope
@@ -11,13 +12,15 @@ public sealed class BalanceEnvelope
     private readonly Func<RigPlane> plane;
     private readonly HeadKernel kernel;
 
-    private BalanceEnvelope(FluidHead head, RigVariable first, RigVariable second, Func<RigPlane> plane, bool isCreepAllowed = false)
+    private BalanceEnvelope(FluidHead head, RigVariable first, RigVariable second, Func<RigPlane> plane,
+        bool isCreepAllowed = false)
     {
         (Head, First, Second, this.plane, IsCreepAllowed) = (head, first, second, plane, isCreepAllowed);
         kernel = new HeadKernel(head, isCreepAllowed);
     }
 
-    /// <summary>Whether the region is that in which the rig stays or creeps when it is let go, and not only that in which it stays.</summary>
+    /// <summary>Whether the region is that in which the rig stays or creeps when it is let go, and not only that in which it
+    /// stays.</summary>
     public bool IsCreepAllowed { get; }
 
     /// <summary>The larger region, in which the rig stays or creeps: its tilt edge is the second line of the picture.</summary>
@@ -47,7 +50,8 @@ public sealed class BalanceEnvelope
         build.Named(first.Part ?? "");
         build.Named(second.Part ?? "");
         if (first.Part == second.Part && first.Field == second.Field)
-            throw new ArgumentException($"Both variables are {first.Field} of \"{first.Part}\"; accepted: two different ones.", nameof(second));
+            throw new ArgumentException($"Both variables are {first.Field} of \"{first.Part}\"; accepted: two different ones.",
+                nameof(second));
         return new(head, first, second, () => new PlacedRigPlane(build, first, second));
     }
 
@@ -62,7 +66,8 @@ public sealed class BalanceEnvelope
     {
         ArgumentNullException.ThrowIfNull(head);
         ArgumentNullException.ThrowIfNull(centreX);
-        return new(head, RigVariable.CentreX(centreX), RigVariable.TotalMass(least, greatest), () => new CentreAndMassPlane(height.Meters));
+        return new(head, RigVariable.CentreX(centreX), RigVariable.TotalMass(least, greatest),
+            () => new CentreAndMassPlane(height.Meters));
     }
 
     /// <summary>The margins at a point.</summary>
@@ -74,11 +79,13 @@ public sealed class BalanceEnvelope
         var line = plane();
         line.Line(First.Plain(first));
         var margins = kernel.Margins(line.At(Second.Plain(second)));
-        return new(Length.FromMeters(margins.TravelFront), Length.FromMeters(margins.TravelRear), Torque.FromNewtonMeters(margins.Tilt),
+        return new(Length.FromMeters(margins.TravelFront), Length.FromMeters(margins.TravelRear),
+            Torque.FromNewtonMeters(margins.Tilt),
             double.IsFinite(margins.Load) ? Mass.FromKilograms(margins.Load) : null, margins.Inside);
     }
 
-    /// <summary>Every zero of every margin along the second variable at one value of the first, from low to high; solved, not read off a grid.</summary>
+    /// <summary>Every zero of every margin along the second variable at one value of the first, from low to high; solved, not
+    /// read off a grid.</summary>
     /// <param name="first">A value of the first variable.</param>
     /// <exception cref="ArgumentException">The value is not of the variable's kind.</exception>
     public IReadOnlyList<EnvelopeEdge> EdgesAt(IQuantity first) =>
@@ -86,7 +93,8 @@ public sealed class BalanceEnvelope
             .Select(edge => new EnvelopeEdge(first, Second.Quantity(edge.Second), edge.Limit, edge.Limiting))];
 
     /// <summary>
-    /// The outlines of the region. Points on a grid line are solved for, as exactly as <see cref="EdgesAt"/>; where two limits meet inside a cell the
+    /// The outlines of the region. Points on a grid line are solved for, as exactly as <see cref="EdgesAt"/>; where two limits
+    /// meet inside a cell the
     /// corner is solved for. A band or a gap narrower than a cell can be missed.
     /// </summary>
     /// <param name="columns">Grid points along the first variable; 2 or more.</param>
@@ -98,14 +106,16 @@ public sealed class BalanceEnvelope
         Parts.Require.AtLeast(rows, 2, nameof(rows));
         var trace = new EnvelopeTrace(plane(), kernel, (First.Low, First.High, columns), (Second.Low, Second.High, rows));
         return [.. trace.Outlines().Select(outline => new EnvelopeContour(
-            [.. outline.Select(point => new EnvelopePoint(First.Quantity(point.First), Second.Quantity(point.Second), point.Limit))]))];
+            [.. outline.Select(point => new EnvelopePoint(First.Quantity(point.First), Second.Quantity(point.Second),
+                point.Limit))]))];
     }
 }
 
 /// <summary>The margins at a point of the envelope's plane.</summary>
 /// <param name="TravelFront">s_max - x.</param>
 /// <param name="TravelRear">x - s_min.</param>
-/// <param name="Tilt">What the head holds less the worst residual: friction at rest, or where it is allowed to creep what it does not fall under.</param>
+/// <param name="Tilt">What the head holds less the worst residual: friction at rest, or where it is allowed to creep what it does
+/// not fall under.</param>
 /// <param name="Load">Rated load less the mass; null where no rating is known.</param>
 /// <param name="Inside">Whether all are 0 or more.</param>
 public sealed record EnvelopeMargins(Length TravelFront, Length TravelRear, Torque Tilt, Mass? Load, bool Inside);

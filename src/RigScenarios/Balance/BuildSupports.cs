@@ -7,7 +7,8 @@ using UnitsNet;
 
 namespace RigScenarios.Balance;
 
-/// <summary>What holds a build up: its head, its legs, the shoulder; each null where the build has none or its figures are not known.</summary>
+/// <summary>What holds a build up: its head, its legs, the shoulder; each null where the build has none or its figures are not
+/// known.</summary>
 public sealed record BuildSupports
 {
     /// <summary>The head.</summary>
@@ -56,19 +57,27 @@ public sealed record BuildSupports
         string? headName = Named(build, partOf, PartKind.Head), legsName = Named(build, partOf, PartKind.Tripod);
         var depth = build.OnHead?.BaseDepth ?? UsualBaseDepth(rig);
         if (headName is not null && build.OnHead?.BaseDepth is null)
-            assumed.Add(new("on-head.base-depth", "from the body's base plane down to the top of the camera plate", $"{depth.Millimeters:F0} mm", "the lowest of body, cage and rods", Citation.CommonPractice("rigs that stand on their base")));
+            assumed.Add(new("on-head.base-depth", "from the body's base plane down to the top of the camera plate",
+                $"{depth.Millimeters:F0} mm", "the lowest of body, cage and rods",
+                Citation.CommonPractice("rigs that stand on their base")));
         if (headName is not null && build.OnHead?.SlideMiddle is null)
-            assumed.Add(new("on-head.slide-middle", "where the camera plate is screwed on", "under the body's tripod socket", "not given", Citation.CommonPractice("plates screwed on at the socket")));
+            assumed.Add(new("on-head.slide-middle", "where the camera plate is screwed on", "under the body's tripod socket",
+                "not given", Citation.CommonPractice("plates screwed on at the socket")));
         var head = headName is null ? null : HeadOf(build, partOf(headName)!, depth);
         if (head is not null && partOf(headName!)!.Head!.Friction is null)
-            assumed.Add(new("head.friction", "friction that holds the head at rest", $"{head.Friction.NewtonMeters:0.#} N·m", "the head's parts file gives none", Citation.FromMemory("a middle fluid head, drag set low")));
+            assumed.Add(new("head.friction", "friction that holds the head at rest", $"{head.Friction.NewtonMeters:0.#} N·m",
+                "the head's parts file gives none", Citation.FromMemory("a middle fluid head, drag set low")));
         if (headName is not null && head is null)
-            missing.Add($"The head \"{headName}\" has no figures in its parts file (a group \"head\" with slide and counterbalance): whether it balances can't be said.");
+            missing.Add($"The head \"{headName}\" has no figures in its parts file (a group \"head\" with slide and "
+                + "counterbalance): whether it balances can't be said.");
         if (headName is null && build.Stance == Stance.Tripod)
-            missing.Add("The build stands on a tripod but carries no head: name one in \"carries\" to be told whether it balances.");
-        var stand = legsName is null || headName is null ? null : StandOf(build, partOf(legsName)!, partOf(headName)!, depth, assumed, missingForStand, legsName);
+            missing.Add("The build stands on a tripod but carries no head: name one in \"carries\" to be told whether it "
+                + "balances.");
+        var stand = legsName is null || headName is null
+            ? null : StandOf(build, partOf(legsName)!, partOf(headName)!, depth, assumed, missingForStand, legsName);
         if (legsName is null && build.Stance == Stance.Tripod)
-            missingForStand.Add("The build stands on a tripod but carries none: name one in \"carries\" to be told when it tips over.");
+            missingForStand.Add("The build stands on a tripod but carries none: name one in \"carries\" to be told when it "
+                + "tips over.");
         return new()
         {
             Head = head,
@@ -78,13 +87,17 @@ public sealed record BuildSupports
             Shoulder = build.Stance == Stance.Shoulder ? ShoulderOf(rig, missing) : null,
             Assumed = assumed,
             IsFrictionKnown = headName is not null && partOf(headName)!.Head?.Friction is not null,
-            LegsLoad = legsName is null ? null : new(legsName, LimitKind.Load, rig.Placed.MassProperties.Mass + ((headName is null ? null : partOf(headName)!.Mass) ?? Mass.Zero), partOf(legsName)!.RatedLoad, LimitBasis.PartsFile),
+            LegsLoad = legsName is null
+                ? null : new(legsName, LimitKind.Load, rig.Placed.MassProperties.Mass
+                + ((headName is null ? null : partOf(headName)!.Mass) ?? Mass.Zero), partOf(legsName)!.RatedLoad,
+                LimitBasis.PartsFile),
             MissingForBalance = missing,
             MissingForStand = missingForStand,
         };
     }
 
-    private static string? Named(Build build, Func<string, Part?> partOf, PartKind kind) => build.Carries.FirstOrDefault(name => partOf(name)?.Kind == kind);
+    private static string? Named(Build build, Func<string, Part?> partOf, PartKind kind) =>
+        build.Carries.FirstOrDefault(name => partOf(name)?.Kind == kind);
 
     private static FluidHead? HeadOf(Build build, Part part, Length depth)
     {
@@ -95,7 +108,9 @@ public sealed record BuildSupports
         {
             CameraPlateTravel = new(middle - (data.Slide / 2), middle + (data.Slide / 2)),
             AxisDepth = depth + data.AxisBelowPlate,
-            Counterbalance = data.CounterbalanceTo is { } most ? Counterbalance.OfRange(data.CounterbalanceFrom ?? Torque.Zero, most) : Counterbalance.OfSteps(data.CounterbalanceSteps),
+            Counterbalance = data.CounterbalanceTo is { } most
+                ? Counterbalance.OfRange(data.CounterbalanceFrom ?? Torque.Zero, most)
+                : Counterbalance.OfSteps(data.CounterbalanceSteps),
             Friction = data.Friction ?? FluidHead.UsualFriction,
             Drag = data.Drag,
             TiltLock = data.TiltLock,
@@ -105,19 +120,24 @@ public sealed record BuildSupports
         };
     }
 
-    private static Stand? StandOf(Build build, Part legs, Part head, Length depth, List<AssumedValue> assumed, List<string> missing, string name)
+    private static Stand? StandOf(Build build, Part legs, Part head, Length depth,
+        List<AssumedValue> assumed, List<string> missing, string name)
     {
         var use = build.OnLegs;
         var height = use?.Height ?? legs.Legs?.Height;
         var radius = use?.FootRadius ?? legs.Legs?.FootRadius;
-        if (height is null || radius is null || legs.Mass is not { } mass || head.Mass is not { } headMass || head.Size is not { } size)
+        if (height is null || radius is null || legs.Mass is not { } mass || head.Mass is not { } headMass
+            || head.Size is not { } size)
         {
-            missing.Add($"The tripod \"{name}\" or its head lacks a height, a foot radius, a mass or a size: when it tips over can't be said.");
+            missing.Add($"The tripod \"{name}\" or its head lacks a height, a foot radius, a mass or a size: when it tips "
+                + "over can't be said.");
             return null;
         }
         var centre = use?.CentreHeight ?? legs.Legs?.CentreHeight;
         if (centre is null)
-            assumed.Add(new("on-legs.centre-height", "height of the tripod's own centre of gravity", $"{(height.Value / 2).Millimeters:F0} mm", "half of its height", Citation.CommonPractice("legs of even thickness")));
+            assumed.Add(new("on-legs.centre-height", "height of the tripod's own centre of gravity",
+                $"{(height.Value / 2).Millimeters:F0} mm", "half of its height",
+                Citation.CommonPractice("legs of even thickness")));
         var ballast = use?.Ballast ?? Mass.Zero;
         var total = mass + headMass + ballast;
         var above = height.Value + size.Height + depth;
@@ -125,20 +145,26 @@ public sealed record BuildSupports
         {
             FootRadius = radius.Value,
             Mass = total,
-            CentreHeight = (((centre ?? height.Value / 2) * mass.Kilograms) + ((height.Value + (size.Height / 2)) * headMass.Kilograms) + ((use?.BallastHeight ?? Stand.UsualHook(above)) * ballast.Kilograms)) / total.Kilograms,
+            CentreHeight = (((centre ?? height.Value / 2) * mass.Kilograms)
+                + ((height.Value + (size.Height / 2)) * headMass.Kilograms)
+                + ((use?.BallastHeight ?? Stand.UsualHook(above)) * ballast.Kilograms)) / total.Kilograms,
             CameraPlateHeight = above,
         };
     }
 
     private static ShoulderSupport? ShoulderOf(BuildInPlace rig, List<string> missing)
     {
-        var pad = rig.Build.OnShoulder?.Pad ?? Centre(rig, rig.Things.FirstOrDefault(thing => thing.Value.Kind == PartKind.ShoulderPad).Key);
-        var handles = rig.Things.Where(thing => thing.Value.Kind == PartKind.Handle).Select(thing => Centre(rig, thing.Key)).Where(at => at is not null).ToList();
+        var pad = rig.Build.OnShoulder?.Pad ?? Centre(rig,
+            rig.Things.FirstOrDefault(thing => thing.Value.Kind == PartKind.ShoulderPad).Key);
+        var handles = rig.Things.Where(thing => thing.Value.Kind == PartKind.Handle).Select(thing => Centre(rig, thing.Key))
+            .Where(at => at is not null).ToList();
         var hands = rig.Build.OnShoulder?.Hands ?? (handles.Count > 0 ? handles.Max() : null);
         if (pad is null)
-            missing.Add("The build goes on the shoulder but has no shoulder pad: give one, or \"on-shoulder: {pad: -120 mm, hands: 180 mm}\".");
+            missing.Add("The build goes on the shoulder but has no shoulder pad: give one, or \"on-shoulder: {pad: -120 mm, "
+                + "hands: 180 mm}\".");
         if (hands is null)
-            missing.Add("The build goes on the shoulder but has no handle: give one, or \"on-shoulder: {pad: -120 mm, hands: 180 mm}\".");
+            missing.Add("The build goes on the shoulder but has no handle: give one, or \"on-shoulder: {pad: -120 mm, hands: "
+                + "180 mm}\".");
         if (pad is null || hands is null)
             return null;
         if ((pad.Value - hands.Value).Meters is not 0)
@@ -147,13 +173,15 @@ public sealed record BuildSupports
         return null;
     }
 
-    private static Length? Centre(BuildInPlace rig, string? name) => name is null ? null : rig.Placed.MassProperties.Parts[name].Centre.X;
+    private static Length? Centre(BuildInPlace rig, string? name) =>
+        name is null ? null : rig.Placed.MassProperties.Parts[name].Centre.X;
 
     /// <summary>The lowest point of body, cage and rods, which the camera plate is under.</summary>
     private static Length UsualBaseDepth(BuildInPlace rig)
     {
         var lowest = 0d;
-        foreach (var (name, part) in rig.Things.Where(thing => thing.Value.Kind is PartKind.Cage or PartKind.Rods or PartKind.Body))
+        foreach (var (name, part) in rig.Things.Where(thing => thing.Value.Kind is PartKind.Cage or PartKind.Rods
+            or PartKind.Body))
             lowest = Math.Min(lowest, rig.Placed.MassProperties.Parts[name].BoxMiddle.Z - ((part.Size?.Height.Meters ?? 0) / 2));
         return Length.FromMillimeters(Math.Round(-lowest * 1000));
     }

@@ -5,7 +5,8 @@ using UnitsNet;
 namespace RigScenarios.Balance;
 
 /// <summary>
-/// One plate position for several builds: "which battery balances these three lenses without moving the plate". The plate is solved for so that the
+/// One plate position for several builds: "which battery balances these three lenses without moving the plate". The plate is
+/// solved for so that the
 /// smallest tilt margin among the builds is as large as can be; the counterbalance may be dialled anew for each.
 /// </summary>
 public static class CameraPlateSearch
@@ -37,13 +38,15 @@ public static class CameraPlateSearch
         {
             var rig = build.Value.MassProperties;
             var best = kernel.Best(HeadKernel.ForeAft(rig.Point, plate), kernel.Upright(rig.Point));
-            return KeyValuePair.Create(build.Key, HeadBalance.At(head, rig, Length.FromMeters(plate), Torque.FromNewtonMeters(best.K),
+            return KeyValuePair.Create(build.Key, HeadBalance.At(head, rig, Length.FromMeters(plate),
+                Torque.FromNewtonMeters(best.K),
                 head.Counterbalance.Steps.Count == 0 ? null : best.Index));
         })));
     }
 
     /// <summary>
-    /// The same with one part free along its mount: the place of it at which the tightest build has the most friction left. Steps of a counterbalance make
+    /// The same with one part free along its mount: the place of it at which the tightest build has the most friction left. Steps
+    /// of a counterbalance make
     /// several hills, so that the stretch is searched on a grid first and then on the best hill.
     /// </summary>
     /// <param name="head">The head.</param>
@@ -62,10 +65,12 @@ public static class CameraPlateSearch
             return KeyValuePair.Create(build.Key, build.Value.With(part, placed with { Placement = moved }));
         })));
         double least = range.Least.Meters, step = (range.Greatest.Meters - least) / PlaceSteps;
-        var best = Enumerable.Range(0, PlaceSteps + 1).Select(i => least + (i * step)).MaxBy(offset => At(offset).TiltMargin.NewtonMeters);
+        var best = Enumerable.Range(0, PlaceSteps + 1).Select(i => least + (i * step))
+            .MaxBy(offset => At(offset).TiltMargin.NewtonMeters);
         if (step > 0)
         {
-            var hill = RootBracket.Minimum(offset => -At(offset).TiltMargin.NewtonMeters, Math.Max(least, best - step), Math.Min(range.Greatest.Meters, best + step), 1e-5);
+            var hill = RootBracket.Minimum(offset => -At(offset).TiltMargin.NewtonMeters, Math.Max(least, best - step),
+                Math.Min(range.Greatest.Meters, best + step), 1e-5);
             best = At(hill).TiltMargin > At(best).TiltMargin ? hill : best;
         }
         return new(Length.FromMeters(best), At(best));
@@ -77,14 +82,16 @@ public static class CameraPlateSearch
     /// <param name="part">The part to choose; each choice takes its place.</param>
     /// <param name="choices">What it could be, by name.</param>
     /// <exception cref="ArgumentException">A build has no such part, or there is no build.</exception>
-    public static IReadOnlyList<KeyValuePair<string, SharedCameraPlate>> ForChoices(FluidHead head, OrderedMap<PlacedBuild> builds, string part, OrderedMap<PlacedPart> choices)
+    public static IReadOnlyList<KeyValuePair<string, SharedCameraPlate>> ForChoices(FluidHead head,
+        OrderedMap<PlacedBuild> builds, string part, OrderedMap<PlacedPart> choices)
     {
         ArgumentNullException.ThrowIfNull(builds);
         ArgumentNullException.ThrowIfNull(choices);
         foreach (var build in builds.Values)
             build.Named(part);
         return [.. choices.Select(choice => KeyValuePair.Create(choice.Key, For(head, new OrderedMap<PlacedBuild>(
-                builds.Select(build => KeyValuePair.Create(build.Key, build.Value.With(part, choice.Value with { Placement = build.Value.Parts[part].Placement })))))))
+                builds.Select(build => KeyValuePair.Create(build.Key,
+                    build.Value.With(part, choice.Value with { Placement = build.Value.Parts[part].Placement })))))))
             .OrderByDescending(choice => choice.Value.Works).ThenByDescending(choice => choice.Value.TiltMargin.NewtonMeters)];
     }
 }

@@ -4,12 +4,14 @@ using UnitsNet;
 namespace RigScenarios.Balance;
 
 /// <summary>
-/// What a head can give against the rig's weight: <c>C(θ) = k sin θ</c> (an ideal spring), where k is one of the head's steps or any value
+/// What a head can give against the rig's weight: <c>C(θ) = k sin θ</c> (an ideal spring), where k is one of the head's steps or
+/// any value
 /// of a range. 0 is a step only if it is listed.
 /// </summary>
 public sealed record Counterbalance
 {
-    private Counterbalance(IReadOnlyList<Torque> steps, Torque least, Torque greatest) => (Steps, Least, Greatest) = (steps, least, greatest);
+    private Counterbalance(IReadOnlyList<Torque> steps, Torque least, Torque greatest) =>
+        (Steps, Least, Greatest) = (steps, least, greatest);
 
     /// <summary>The steps, in their order on the head; empty where any value of the range can be dialled in.</summary>
     public IReadOnlyList<Torque> Steps { get; }
@@ -31,7 +33,9 @@ public sealed record Counterbalance
     {
         Torque[] all = [.. steps];
         if (all.Length == 0)
-            throw new ArgumentException("The head has no counterbalance step; accepted: one or more, for instance 0 N·m for a head without any.", nameof(steps));
+            throw new ArgumentException(
+                "The head has no counterbalance step; accepted: one or more, for instance 0 N·m for a head without any.",
+                nameof(steps));
         foreach (var (i, step) in all.Index())
             Require.NotNegative(step.NewtonMeters, "N·m", $"Step {i + 1}");
         return new(all, all.MinBy(step => step.NewtonMeters), all.MaxBy(step => step.NewtonMeters));

@@ -2,7 +2,8 @@ using RigScenarios.Numerics;
 
 namespace RigScenarios.Balance;
 
-/// <summary>Solves for the edges of the balance envelope on one line of the plane, directly: each margin's zeros, all of them.</summary>
+/// <summary>Solves for the edges of the balance envelope on one line of the plane, directly: each margin's zeros, all of
+/// them.</summary>
 internal sealed class EnvelopeLine(RigPlane plane, HeadKernel head)
 {
     /// <summary>Samples on a line; zeros closer together than that are still found (see <see cref="LineZeros"/>).</summary>

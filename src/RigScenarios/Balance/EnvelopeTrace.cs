@@ -6,7 +6,8 @@ namespace RigScenarios.Balance;
 internal readonly record struct TracePoint(double First, double Second, BalanceEdge? Limit);
 
 /// <summary>
-/// Follows the edges of the envelope over a grid (marching squares). The grid has a rim of points outside, so that every outline closes; the points
+/// Follows the edges of the envelope over a grid (marching squares). The grid has a rim of points outside, so that every outline
+/// closes; the points
 /// on the grid's lines and the corners between two limits are solved for.
 /// </summary>
 internal sealed class EnvelopeTrace
@@ -20,7 +21,8 @@ internal sealed class EnvelopeTrace
     private readonly Dictionary<int, TracePoint> crossings = [];
     private readonly List<(int From, int To, TracePoint? Corner)> segments = [];
 
-    public EnvelopeTrace(RigPlane plane, HeadKernel head, (double Low, double High, int Points) across, (double Low, double High, int Points) along)
+    public EnvelopeTrace(RigPlane plane, HeadKernel head, (double Low, double High, int Points) across,
+        (double Low, double High, int Points) along)
     {
         (this.plane, this.head, this.across, this.along) = (plane, head, across, along);
         width = along.Points + 2;
@@ -96,7 +98,8 @@ internal sealed class EnvelopeTrace
     private void Join(int c, int r, int from, int to)
     {
         TracePoint one = Crossing(from), other = Crossing(to);
-        segments.Add((from, to, one.Limit is { } first && other.Limit is { } second && first != second ? Corner(c, r, one, other) : null));
+        segments.Add((from, to, one.Limit is { } first && other.Limit is { } second
+            && first != second ? Corner(c, r, one, other) : null));
     }
 
     private TracePoint Crossing(int edge)
@@ -115,7 +118,8 @@ internal sealed class EnvelopeTrace
     }
 
     /// <summary>
-    /// The first limit that breaks on the way from a point inside. A limit can break and hold again before the way's end, so that each crossing that is found is looked at
+    /// The first limit that breaks on the way from a point inside. A limit can break and hold again before the way's end, so that
+    /// each crossing that is found is looked at
     /// for another that broke before it.
     /// </summary>
     private TracePoint FirstBroken(double x, double y, double dx, double dy)
@@ -125,7 +129,8 @@ internal sealed class EnvelopeTrace
         {
             found = false;
             var here = Margins(x + (part * dx), y + (part * dy));
-            var (end, broken) = (part, Enum.GetValues<BalanceEdge>().Where(limit => here.Of(limit) < -Settled && limit != point.Limit).ToList());
+            var (end, broken) = (part, Enum.GetValues<BalanceEdge>()
+                .Where(limit => here.Of(limit) < -Settled && limit != point.Limit).ToList());
             foreach (var limit in broken)
             {
                 var at = RootBracket.Root(share => Margins(x + (share * dx), y + (share * dy)).Of(limit), 0, end, 1e-12);
@@ -136,7 +141,8 @@ internal sealed class EnvelopeTrace
         return point;
     }
 
-    /// <summary>Where two limits meet in a cell, by Newton's method with differences; null where they do not meet there.</summary>
+    /// <summary>Where two limits meet in a cell, by Newton's method with differences; null where they do not meet
+    /// there.</summary>
     private TracePoint? Corner(int c, int r, TracePoint one, TracePoint other)
     {
         double width1 = First(c + 1) - First(c), width2 = Second(r + 1) - Second(r);

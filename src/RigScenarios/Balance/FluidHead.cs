@@ -7,7 +7,8 @@ namespace RigScenarios.Balance;
 public sealed record FluidHead
 {
     /// <summary>
-    /// What the plate allows: the rig's x that can be put over the head's centre, from its rear end (least) to its front end (greatest).
+    /// What the plate allows: the rig's x that can be put over the head's centre, from its rear end (least) to its front end
+    /// (greatest).
     /// </summary>
     public required LengthRange CameraPlateTravel { get; init; }
 
@@ -22,7 +23,8 @@ public sealed record FluidHead
     public required Torque Friction { get; init => field = Checked(value); }
 
     /// <summary>
-    /// c: the moment of its fluid drag at a tilt of <see cref="DragSpeed"/>; null if not known. It is in proportion to the speed, so that it slows and holds nothing.
+    /// c: the moment of its fluid drag at a tilt of <see cref="DragSpeed"/>; null if not known. It is in proportion to the speed,
+    /// so that it slows and holds nothing.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Below 0 or not finite.</exception>
     public Torque? Drag { get; init => field = value is { } torque ? Checked(torque) : null; }
@@ -36,7 +38,8 @@ public sealed record FluidHead
     /// <summary>Up to this speed a head that is let go is said to creep, beyond it to fall: 2 °/s, our choice.</summary>
     public static RotationalSpeed GreatestCreep { get; } = RotationalSpeed.FromDegreesPerSecond(2);
 
-    /// <summary>The largest moment under which it does not fall: friction and what the drag gives at <see cref="GreatestCreep"/>.</summary>
+    /// <summary>The largest moment under which it does not fall: friction and what the drag gives at
+    /// <see cref="GreatestCreep"/>.</summary>
     public Torque CreepMoment => Friction + ((Drag ?? Torque.Zero) * (GreatestCreep / DragSpeed));
 
     /// <summary>The moment that its tilt lock holds, friction not added; null if not known.</summary>

@@ -5,15 +5,18 @@ using UnitsNet;
 
 namespace RigScenarios.Balance;
 
-/// <summary>From the mean wind of a forecast to the gust that a tripod has to stand: <c>gust = G · mean at the rig's height</c>.</summary>
+/// <summary>From the mean wind of a forecast to the gust that a tripod has to stand: <c>gust = G · mean at the rig's
+/// height</c>.</summary>
 public static class Gusts
 {
     /// <summary>z0, the roughness of open grass: 30 mm (from memory).</summary>
     public static Length Roughness { get; } = Length.FromMillimeters(30);
 
-    /// <summary>Where the factors come from; three works that do not know of each other print the same row of the table.</summary>
+    /// <summary>Where the factors come from; three works that do not know of each other print the same row of the
+    /// table.</summary>
     public static Citation Source { get; } = new(
-        "B. A. Harper, J. D. Kepert, J. D. Ginger", "Guidelines for converting between various wind averaging periods in tropical cyclone conditions", 2010,
+        "B. A. Harper, J. D. Kepert, J. D. Ginger",
+        "Guidelines for converting between various wind averaging periods in tropical cyclone conditions", 2010,
         "WMO/TD-No. 1555, table 1.1", Standing.SecondHand);
 
     /// <summary>G: the greatest mean over 3 s within ten minutes, over the mean of the ten minutes.</summary>
@@ -26,7 +29,8 @@ public static class Gusts
         _ => 1.23,
     };
 
-    /// <summary>The mean at another height, by the logarithmic profile over open grass: <c>ln(to/z0)/ln(from/z0)</c> times it (any textbook on wind; from memory).</summary>
+    /// <summary>The mean at another height, by the logarithmic profile over open grass: <c>ln(to/z0)/ln(from/z0)</c> times it
+    /// (any textbook on wind; from memory).</summary>
     /// <param name="mean">The mean that is known; 0 or more.</param>
     /// <param name="from">The height over the ground that it is for; above z0.</param>
     /// <param name="to">The height that is asked for; taken as no lower than 0.3 m, where no profile holds.</param>
@@ -53,5 +57,6 @@ public sealed record ExpectedWind(Speed Mean, Length? Height, Speed MeanAtRig, d
     /// <param name="legs">How the legs stand.</param>
     /// <param name="at">Height of the middle of the area that the wind meets.</param>
     public static ExpectedWind? Of(LegsInUse? legs, Length at) => legs?.Wind is not { } mean ? null
-        : new(mean, legs.WindHeight, legs.WindHeight is { } height ? Gusts.MeanAt(mean, height, at) : mean, Gusts.Factor(legs.Surroundings ?? Surroundings.Inland));
+        : new(mean, legs.WindHeight, legs.WindHeight is { } height ? Gusts.MeanAt(mean, height, at) : mean,
+            Gusts.Factor(legs.Surroundings ?? Surroundings.Inland));
 }

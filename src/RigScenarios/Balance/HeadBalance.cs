@@ -3,7 +3,8 @@ using UnitsNet;
 namespace RigScenarios.Balance;
 
 /// <summary>
-/// A rig on a fluid head: where the plate goes, which counterbalance, and what is left to each limit. Equations: docs/balance.md. The head holds
+/// A rig on a fluid head: where the plate goes, which counterbalance, and what is left to each limit. Equations: docs/balance.md.
+/// The head holds
 /// still at a tilt where the residual moment is not larger than its friction at rest; beyond that its drag only slows it.
 /// </summary>
 public sealed record HeadBalance
@@ -57,7 +58,8 @@ public sealed record HeadBalance
     /// <summary>What it does when it is let go at the worst tilt.</summary>
     public LetGo WhenLetGo => Under(WorstResidual);
 
-    /// <summary>How fast it goes when it is let go at the worst tilt: <c>ω = 10 °/s · (|residual| - f)/c</c>; 0 where it stays, null where no drag is known.</summary>
+    /// <summary>How fast it goes when it is let go at the worst tilt: <c>ω = 10 °/s · (|residual| - f)/c</c>; 0 where it stays,
+    /// null where no drag is known.</summary>
     public RotationalSpeed? CreepSpeed => TiltMargin.NewtonMeters >= 0 ? RotationalSpeed.Zero
         : Head.Drag is { NewtonMeters: > 0 } drag ? FluidHead.DragSpeed * (-TiltMargin / drag) : null;
 
@@ -69,7 +71,8 @@ public sealed record HeadBalance
     {
         get
         {
-            var margins = new HeadMargins(TravelFrontMargin.Meters, TravelRearMargin.Meters, TiltMargin.NewtonMeters, LoadMargin?.Kilograms ?? double.PositiveInfinity);
+            var margins = new HeadMargins(TravelFrontMargin.Meters, TravelRearMargin.Meters, TiltMargin.NewtonMeters,
+                LoadMargin?.Kilograms ?? double.PositiveInfinity);
             return [.. Enum.GetValues<BalanceEdge>().Where(limit => margins.Of(limit) < 0)];
         }
     }
@@ -103,7 +106,8 @@ public sealed record HeadBalance
     public Torque Residual(Angle tilt)
     {
         var (sin, cos) = Math.SinCos(tilt.Radians);
-        return Torque.FromNewtonMeters((MomentAtZero.NewtonMeters * cos) + ((CounterbalanceWanted - Counterbalance).NewtonMeters * sin));
+        return Torque.FromNewtonMeters((MomentAtZero.NewtonMeters * cos)
+            + ((CounterbalanceWanted - Counterbalance).NewtonMeters * sin));
     }
 
     /// <summary>What the unlocked head does under a moment.</summary>

@@ -5,7 +5,8 @@ using UnitsNet;
 namespace RigScenarios.Balance;
 
 /// <summary>
-/// Something that happens to a balanced rig between or during takes, plate and counterbalance left as they were: what the head must then hold.
+/// Something that happens to a balanced rig between or during takes, plate and counterbalance left as they were: what the head
+/// must then hold.
 /// </summary>
 public sealed record HeadCase
 {
@@ -27,18 +28,21 @@ public sealed record HeadCase
     /// <summary>Whether something comes off.</summary>
     public bool IsOff { get; init; }
 
-    /// <summary>Whether the tilt lock must be tight before something comes off: friction at rest does not hold what is left.</summary>
+    /// <summary>Whether the tilt lock must be tight before something comes off: friction at rest does not hold what is
+    /// left.</summary>
     public bool NeedsLock => IsOff && Margin.NewtonMeters < 0;
 
     /// <summary>The moment with the head level, nose-down positive, hand included.</summary>
     public Torque Level => Balance.MomentAtZero + Hand;
 
     /// <summary>
-    /// Friction at rest less the worst moment over the tilt range; with a hand on the rig, less the moment with the head level. Below 0 the rig moves by itself.
+    /// Friction at rest less the worst moment over the tilt range; with a hand on the rig, less the moment with the head level.
+    /// Below 0 the rig moves by itself.
     /// </summary>
     public Torque Margin => Balance.Head.Friction - Worst;
 
-    /// <summary>The worst moment over the tilt range, without its sign; with a hand on the rig, that with the head level.</summary>
+    /// <summary>The worst moment over the tilt range, without its sign; with a hand on the rig, that with the head
+    /// level.</summary>
     public Torque Worst => Hand.NewtonMeters == 0 ? Balance.WorstResidual : Torque.FromNewtonMeters(Math.Abs(Level.NewtonMeters));
 
     /// <summary>What it then does when it is let go.</summary>
@@ -50,7 +54,8 @@ public sealed record HeadCase
     /// <summary>The moment that rolls it to the left, <c>m g y</c>.</summary>
     public Torque Roll => Torque.FromNewtonMeters(StandardGravity.Weight(Rig.MassProperties.Mass).Newtons * CentreLeft.Meters);
 
-    /// <summary>The cases that a build has: battery and lens off, a monitor swung to the left, the lens zoomed, a hand on the focus.</summary>
+    /// <summary>The cases that a build has: battery and lens off, a monitor swung to the left, the lens zoomed, a hand on the
+    /// focus.</summary>
     /// <param name="rig">The build with its things at their places.</param>
     /// <param name="present">How it is balanced.</param>
     public static IReadOnlyList<HeadCase> Of(BuildInPlace rig, HeadBalance present)
@@ -60,19 +65,22 @@ public sealed record HeadCase
         var cases = new List<HeadCase>();
         foreach (var (name, part) in rig.Things)
         {
-            if (part.Kind is PartKind.Battery or PartKind.Lens or PartKind.Monitor && rig.Placed.Parts.Count > rig.Placed.WithAllOn(name).Count && rig.Placed.Parts[name].Mass > Mass.Zero)
+            if (part.Kind is PartKind.Battery or PartKind.Lens or PartKind.Monitor
+                && rig.Placed.Parts.Count > rig.Placed.WithAllOn(name).Count && rig.Placed.Parts[name].Mass > Mass.Zero)
                 cases.Add(Off(rig.Placed, present, name));
             if (part.Kind == PartKind.Arm && rig.Placed.WithAllOn(name).Count > 1)
                 cases.Add(As(present, "swung to the left", name, Turned(rig.Placed, name)));
             if (part is { Kind: PartKind.Lens, CentreMoves: { } moves })
                 cases.Add(As(present, "zoomed or focused to its end", name, Zoomed(rig.Placed, name, moves)));
         }
-        var drive = rig.Things.FirstOrDefault(thing => thing.Value.Kind is PartKind.FollowFocus).Key ?? rig.Things.FirstOrDefault(thing => thing.Value.Kind is PartKind.Lens).Key;
+        var drive = rig.Things.FirstOrDefault(thing => thing.Value.Kind is PartKind.FollowFocus).Key
+            ?? rig.Things.FirstOrDefault(thing => thing.Value.Kind is PartKind.Lens).Key;
         if (drive is not null)
         {
             var force = rig.Build.OnHead?.FocusHand ?? HeadInUse.UsualFocusHand;
             var lever = rig.Placed.MassProperties.Parts[drive].Centre.X - present.CameraPlate;
-            cases.Add(As(present, "a hand on the focus", drive, rig.Placed) with { Hand = Torque.FromNewtonMeters(force.Newtons * lever.Meters) });
+            cases.Add(As(present, "a hand on the focus", drive,
+                rig.Placed) with { Hand = Torque.FromNewtonMeters(force.Newtons * lever.Meters) });
         }
         return cases;
     }
@@ -88,14 +96,17 @@ public sealed record HeadCase
         Title = title,
         Part = part,
         Rig = rig,
-        Balance = HeadBalance.At(present.Head, rig.MassProperties, present.CameraPlate, present.Counterbalance, present.StepIndex),
+        Balance = HeadBalance.At(present.Head, rig.MassProperties, present.CameraPlate, present.Counterbalance,
+            present.StepIndex),
     };
 
     private static PlacedBuild Turned(PlacedBuild rig, string arm)
     {
         var part = rig.Parts[arm];
         var turned = part.Placement.Orientation;
-        return rig.With(arm, part with { Placement = part.Placement with { Orientation = turned with { Yaw = turned.Yaw + Angle.FromDegrees(90) } } });
+        return rig.With(arm,
+            part with { Placement =
+            part.Placement with { Orientation = turned with { Yaw = turned.Yaw + Angle.FromDegrees(90) } } });
     }
 
     private static PlacedBuild Zoomed(PlacedBuild rig, string lens, Length moves)

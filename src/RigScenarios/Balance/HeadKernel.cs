@@ -1,7 +1,8 @@
 namespace RigScenarios.Balance;
 
 /// <summary>
-/// The equations of a head in plain numbers: m, kg, N·m, rad. <c>M(θ) = A cos θ + (B + k) sin θ</c> with <c>A = m g (x - s)</c>; the residual of a counterbalance
+/// The equations of a head in plain numbers: m, kg, N·m, rad. <c>M(θ) = A cos θ + (B + k) sin θ</c> with <c>A = m g (x - s)</c>;
+/// the residual of a counterbalance
 /// k is <c>A cos θ + B sin θ</c> with <c>B = m g h - k</c>.
 /// </summary>
 internal sealed class HeadKernel
@@ -18,7 +19,8 @@ internal sealed class HeadKernel
     private readonly double largestSine;
 
     /// <param name="head">The head.</param>
-    /// <param name="isCreepAllowed">Whether the tilt margin counts to where the head falls, and not to where it begins to creep.</param>
+    /// <param name="isCreepAllowed">Whether the tilt margin counts to where the head falls, and not to where it begins to
+    /// creep.</param>
     public HeadKernel(FluidHead head, bool isCreepAllowed = false)
     {
         Rear = head.CameraPlateTravel.Least.Meters;
@@ -58,7 +60,8 @@ internal sealed class HeadKernel
     public double ForeAft(PointMass rig) => ForeAft(rig, CameraPlate(rig.Centre.X));
 
     /// <summary>A, the nose-down moment at tilt 0.</summary>
-    public static double ForeAft(PointMass rig, double plate) => rig.Kilograms * StandardGravity.MetresPerSecondSquared * (rig.Centre.X - plate);
+    public static double ForeAft(PointMass rig, double plate) =>
+        rig.Kilograms * StandardGravity.MetresPerSecondSquared * (rig.Centre.X - plate);
 
     /// <summary>m g h: what an exact counterbalance would have.</summary>
     public double Upright(PointMass rig) => rig.Kilograms * StandardGravity.MetresPerSecondSquared * (rig.Centre.Z + AxisDepth);

@@ -22,11 +22,15 @@ public static class HeadLimits
         var half = (travel.Greatest - travel.Least) / 2;
         yield return new Limit(CameraPlate, LimitKind.Travel, half - head.TravelMargin, half, LimitBasis.PartsFile);
         // That it creeps is no fault of the rig, so that the friction is a figure to compare with; that it falls is one.
-        yield return new Limit(name, LimitKind.TiltAtRest, head.WorstResidual, head.Head.Friction, new(LimitForce.Yardstick, isFrictionKnown ? "parts file" : "assumed, from memory"));
+        yield return new Limit(name, LimitKind.TiltAtRest, head.WorstResidual, head.Head.Friction,
+            new(LimitForce.Yardstick, isFrictionKnown ? "parts file" : "assumed, from memory"));
         yield return new Limit(name, LimitKind.Creep, head.WorstResidual, head.Head.CreepMoment,
-            isFrictionKnown ? new(LimitForce.Rating, "parts file; up to 2 °/s, our choice") : new(LimitForce.Default, "friction assumed, from memory; up to 2 °/s, our choice"));
-        yield return new Limit(name, LimitKind.Load, Mass.FromKilograms(head.Rig.Kilograms), head.Head.RatedLoad, LimitBasis.PartsFile);
+            isFrictionKnown ? new(LimitForce.Rating, "parts file; up to 2 °/s, our choice")
+                : new(LimitForce.Default, "friction assumed, from memory; up to 2 °/s, our choice"));
+        yield return new Limit(name, LimitKind.Load, Mass.FromKilograms(head.Rig.Kilograms), head.Head.RatedLoad,
+            LimitBasis.PartsFile);
         foreach (var off in cases.Where(happening => happening.NeedsLock))
-            yield return new Limit(name, LimitKind.TiltLock, off.Worst, head.Head.TiltLock, LimitBasis.PartsFile) { Situation = $"{off.Part} off" };
+            yield return new Limit(name, LimitKind.TiltLock, off.Worst, head.Head.TiltLock,
+                LimitBasis.PartsFile) { Situation = $"{off.Part} off" };
     }
 }

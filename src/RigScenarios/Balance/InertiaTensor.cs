@@ -3,7 +3,8 @@ using UnitsNet;
 namespace RigScenarios.Balance;
 
 /// <summary>
-/// A tensor of inertia along the rig's axes. The off-diagonal elements are those of the tensor, <c>I_xy = -Σ m x y</c>, not the products of inertia of
+/// A tensor of inertia along the rig's axes. The off-diagonal elements are those of the tensor, <c>I_xy = -Σ m x y</c>, not the
+/// products of inertia of
 /// the opposite sign.
 /// </summary>
 /// <param name="XX">About x: Σ m (y² + z²).</param>
@@ -13,10 +14,12 @@ namespace RigScenarios.Balance;
 /// <param name="XZ">-Σ m x z.</param>
 /// <param name="YZ">-Σ m y z.</param>
 public sealed record InertiaTensor(
-    MassMomentOfInertia XX, MassMomentOfInertia YY, MassMomentOfInertia ZZ, MassMomentOfInertia XY, MassMomentOfInertia XZ, MassMomentOfInertia YZ)
+    MassMomentOfInertia XX, MassMomentOfInertia YY, MassMomentOfInertia ZZ, MassMomentOfInertia XY, MassMomentOfInertia XZ,
+    MassMomentOfInertia YZ)
 {
     /// <summary>
-    /// The tensor about another point, given that this one is about the centre of mass: the parallel-axis theorem, <c>I_xx + m (dy² + dz²)</c>,
+    /// The tensor about another point, given that this one is about the centre of mass: the parallel-axis theorem, <c>I_xx + m
+    /// (dy² + dz²)</c>,
     /// <c>I_xy - m dx dy</c> and so on.
     /// </summary>
     /// <param name="mass">The mass that the tensor belongs to.</param>
@@ -59,7 +62,8 @@ internal struct InertiaSum
     /// <summary>A turned box about its own middle: R·diag(b²+c², a²+c², a²+b²)·Rᵀ·m/12.</summary>
     public void AddBox(double kilograms, RotationMatrix r, double a, double b, double c)
     {
-        double ix = kilograms / 12 * ((b * b) + (c * c)), iy = kilograms / 12 * ((a * a) + (c * c)), iz = kilograms / 12 * ((a * a) + (b * b));
+        double ix = kilograms / 12 * ((b * b) + (c * c)), iy = kilograms / 12 * ((a * a) + (c * c)),
+        iz = kilograms / 12 * ((a * a) + (b * b));
         xx += (ix * r.X.X * r.X.X) + (iy * r.Y.X * r.Y.X) + (iz * r.Z.X * r.Z.X);
         yy += (ix * r.X.Y * r.X.Y) + (iy * r.Y.Y * r.Y.Y) + (iz * r.Z.Y * r.Z.Y);
         zz += (ix * r.X.Z * r.X.Z) + (iy * r.Y.Z * r.Y.Z) + (iz * r.Z.Z * r.Z.Z);
@@ -69,6 +73,8 @@ internal struct InertiaSum
     }
 
     public readonly InertiaTensor ToTensor() => new(
-        MassMomentOfInertia.FromKilogramSquareMeters(xx), MassMomentOfInertia.FromKilogramSquareMeters(yy), MassMomentOfInertia.FromKilogramSquareMeters(zz),
-        MassMomentOfInertia.FromKilogramSquareMeters(xy), MassMomentOfInertia.FromKilogramSquareMeters(xz), MassMomentOfInertia.FromKilogramSquareMeters(yz));
+        MassMomentOfInertia.FromKilogramSquareMeters(xx), MassMomentOfInertia.FromKilogramSquareMeters(yy),
+        MassMomentOfInertia.FromKilogramSquareMeters(zz),
+        MassMomentOfInertia.FromKilogramSquareMeters(xy), MassMomentOfInertia.FromKilogramSquareMeters(xz),
+        MassMomentOfInertia.FromKilogramSquareMeters(yz));
 }

@@ -3,7 +3,8 @@ using UnitsNet;
 
 namespace RigScenarios.Balance;
 
-/// <summary>A stretch on which something can be moved, both ends included; for instance what the rods allow a battery plate.</summary>
+/// <summary>A stretch on which something can be moved, both ends included; for instance what the rods allow a battery
+/// plate.</summary>
 public sealed record LengthRange
 {
     /// <param name="least">The lower end.</param>

@@ -4,8 +4,10 @@ using UnitsNet;
 namespace RigScenarios.Balance;
 
 /// <summary>
-/// Mass, centre of mass and inertia of a build, with their uncertainties: <c>m = Σ m_i</c>, <c>r = Σ m_i r_i / m</c>, boxes and the
-/// parallel-axis theorem for the tensor; to first order <c>u(x)² = Σ [ (x_i - x)²/m² u(m_i)² + (m_i/m)² u(x_i)² ]</c>, the parts taken as independent.
+/// Mass, centre of mass and inertia of a build, with their uncertainties: <c>m = Σ m_i</c>, <c>r = Σ m_i r_i / m</c>, boxes and
+/// the
+/// parallel-axis theorem for the tensor; to first order <c>u(x)² = Σ [ (x_i - x)²/m² u(m_i)² + (m_i/m)² u(x_i)² ]</c>, the parts
+/// taken as independent.
 /// </summary>
 public sealed record MassProperties
 {
@@ -52,7 +54,8 @@ public sealed record MassProperties
             x += Square(away.X * uncertain) + Square(kilograms * own.X);
             y += Square(away.Y * uncertain) + Square(kilograms * own.Y);
             z += Square(away.Z * uncertain) + Square(kilograms * own.Z);
-            parts[kernel.Order[i]] = new(part.Mass, RigPoint.From(kernel.Point(i)), RigPoint.From(centre), kernel.Axes(i), kernel.Point(i) + (kernel.Axes(i) * part.BoxMiddle.Metres));
+            parts[kernel.Order[i]] = new(part.Mass, RigPoint.From(kernel.Point(i)), RigPoint.From(centre), kernel.Axes(i),
+                kernel.Point(i) + (kernel.Axes(i) * part.BoxMiddle.Metres));
         }
 
         return new()
@@ -61,7 +64,8 @@ public sealed record MassProperties
             Centre = RigPoint.From(total.Centre),
             Inertia = inertia.ToTensor(),
             MassUncertainty = Mass.FromKilograms(Math.Sqrt(massVariance)),
-            CentreUncertainty = RigPoint.FromMetres(Math.Sqrt(x) / total.Kilograms, Math.Sqrt(y) / total.Kilograms, Math.Sqrt(z) / total.Kilograms),
+            CentreUncertainty = RigPoint.FromMetres(Math.Sqrt(x) / total.Kilograms, Math.Sqrt(y) / total.Kilograms,
+                Math.Sqrt(z) / total.Kilograms),
             Parts = new(build.Parts.Keys.Zip(parts, KeyValuePair.Create)),
             CentresAssumed = [.. build.Parts.Where(part => part.Value.MassCentre is null).Select(part => part.Key)],
         };
@@ -72,12 +76,14 @@ public sealed record MassProperties
     /// <param name="about">x of the point, such as the plate position.</param>
     /// <exception cref="KeyNotFoundException">There is no such part.</exception>
     public Torque ForeAftShare(string part, Length about) =>
-        Torque.FromNewtonMeters(Parts[part].Mass.Kilograms * (Parts[part].Centre.X - about).Meters * StandardGravity.MetresPerSecondSquared);
+        Torque.FromNewtonMeters(
+            Parts[part].Mass.Kilograms * (Parts[part].Centre.X - about).Meters * StandardGravity.MetresPerSecondSquared);
 
     /// <summary>All shares of the nose-down moment about a point, the largest in size first: what to move first.</summary>
     /// <param name="about">x of the point.</param>
     public IReadOnlyList<KeyValuePair<string, Torque>> ForeAftShares(Length about) =>
-        [.. Parts.Keys.Select(name => KeyValuePair.Create(name, ForeAftShare(name, about))).OrderByDescending(share => Math.Abs(share.Value.NewtonMeters))];
+        [.. Parts.Keys.Select(name => KeyValuePair.Create(name, ForeAftShare(name, about)))
+            .OrderByDescending(share => Math.Abs(share.Value.NewtonMeters))];
 
     /// <summary>The tensor of inertia about another point of the rig frame (parallel-axis theorem).</summary>
     public InertiaTensor InertiaAbout(RigPoint point) => Inertia.About(Mass, RigPoint.From(point.Metres - Centre.Metres));
@@ -102,7 +108,8 @@ public sealed record PartInPlace
     /// <summary>Its centre of mass.</summary>
     public RigPoint Centre { get; }
 
-    /// <summary>A point that is given from the mounting point along the part's own axes, in the rig frame: where a corner of its box or a hole of a cage is.</summary>
+    /// <summary>A point that is given from the mounting point along the part's own axes, in the rig frame: where a corner of its
+    /// box or a hole of a cage is.</summary>
     /// <param name="own">From the mounting point, along the part's axes.</param>
     public RigPoint InRig(RigPoint own) => RigPoint.From(MountingPoint.Metres + (Axes * own.Metres));
 

@@ -3,7 +3,8 @@ using UnitsNet;
 namespace RigScenarios.Balance;
 
 /// <summary>
-/// How a part is turned against what carries it. Yaw comes first, then pitch about the new y axis, then roll about the newest x axis, each by the
+/// How a part is turned against what carries it. Yaw comes first, then pitch about the new y axis, then roll about the newest x
+/// axis, each by the
 /// right-hand rule: the part's axes are the columns of Rz(yaw)·Ry(pitch)·Rx(roll).
 /// </summary>
 /// <param name="Yaw">Above zero: the nose turns left.</param>

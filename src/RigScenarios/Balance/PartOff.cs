@@ -3,7 +3,8 @@ using UnitsNet;
 namespace RigScenarios.Balance;
 
 /// <summary>
-/// A part is taken off, with all that hangs on it, while plate and counterbalance stay as they were: what friction at rest and what the tilt lock then hold, each
+/// A part is taken off, with all that hangs on it, while plate and counterbalance stay as they were: what friction at rest and
+/// what the tilt lock then hold, each
 /// alone (friction is not added to the lock).
 /// </summary>
 public sealed record PartOff

@@ -2,7 +2,8 @@ using UnitsNet;
 
 namespace RigScenarios.Balance;
 
-/// <summary>Solves for the place of a part: the offset along its carrier's x axis at which the rig's centre lies where it is wanted.</summary>
+/// <summary>Solves for the place of a part: the offset along its carrier's x axis at which the rig's centre lies where it is
+/// wanted.</summary>
 public static class PlaceSearch
 {
     /// <summary>Gain below which a part is taken not to move the centre at all.</summary>
@@ -22,7 +23,8 @@ public static class PlaceSearch
         var kernel = new PlacementKernel(build);
         var moved = Enumerable.Range(0, kernel.Names.Count).First(i => kernel.Names[i] == part);
         // The centre moves in proportion: by the moved share of the mass, along the carrier's x axis.
-        var share = Enumerable.Range(moved, kernel.Names.Count - moved).Where(i => kernel.HangsOn(i, moved)).Sum(kernel.Kilograms);
+        var share = Enumerable.Range(moved, kernel.Names.Count - moved).Where(i => kernel.HangsOn(i, moved))
+            .Sum(kernel.Kilograms);
         var total = kernel.Total();
         var gain = share / total.Kilograms * kernel.CarrierAxes(moved).X.X;
         var present = build.Parts[part].Placement.Offset.X.Meters;
@@ -40,7 +42,8 @@ public static class PlaceSearch
     }
 
     private static PlaceAnswer Answer(PlaceLimit? limit, double offset, double wanted, double reached) =>
-        new(limit, Length.FromMeters(offset), Length.FromMeters(reached), Length.FromMeters(limit is null ? 0 : wanted - reached));
+        new(limit, Length.FromMeters(offset), Length.FromMeters(reached),
+            Length.FromMeters(limit is null ? 0 : wanted - reached));
 }
 
 /// <summary>Why there is no place.</summary>

@@ -10,7 +10,8 @@ public sealed class PlacedBuild
     private readonly Lazy<MassProperties> massProperties;
 
     /// <param name="parts">The parts by name, in any order; at least one has a mass above 0.</param>
-    /// <exception cref="ArgumentException">A carrier is not there, parts carry each other in a ring, or nothing has a mass; all problems in one message.</exception>
+    /// <exception cref="ArgumentException">A carrier is not there, parts carry each other in a ring, or nothing has a mass; all
+    /// problems in one message.</exception>
     public PlacedBuild(OrderedMap<PlacedPart> parts)
     {
         ArgumentNullException.ThrowIfNull(parts);
@@ -51,16 +52,20 @@ public sealed class PlacedBuild
     /// <exception cref="ArgumentException">There is none; the message lists those that there are.</exception>
     internal PlacedPart Named(string name) => Parts.TryGetValue(name, out var part)
         ? part
-        : throw new ArgumentException($"There is no part \"{name}\"; accepted: {string.Join(", ", Parts.Keys.Select(key => $"\"{key}\""))}.", nameof(name));
+        : throw new ArgumentException(
+            $"There is no part \"{name}\"; accepted: {string.Join(", ", Parts.Keys.Select(key => $"\"{key}\""))}.", nameof(name));
 
     private static IEnumerable<string> Problems(OrderedMap<PlacedPart> parts)
     {
         foreach (var (name, part) in parts)
         {
             if (part.Placement.Carrier is { } carrier && !parts.ContainsKey(carrier))
-                yield return $"\"{name}\" sits on \"{carrier}\", which is not in the build; accepted: {string.Concat(parts.Keys.Where(key => key != name).Select(key => $"\"{key}\", "))}or none for the rig itself.";
+                yield return $"\"{name}\" sits on \"{carrier}\", which is not in the build; accepted: "
+                    + $"{string.Concat(parts.Keys.Where(key => key != name).Select(key => $"\"{key}\", "))}or none for the "
+                        + "rig itself.";
             else if (Chain(parts, name).Count() > parts.Count)
-                yield return $"\"{name}\" hangs on itself: {string.Join(" on ", Chain(parts, name).Take(parts.Count + 1).Select(key => $"\"{key}\""))}.";
+                yield return $"\"{name}\" hangs on itself: "
+                    + $"{string.Join(" on ", Chain(parts, name).Take(parts.Count + 1).Select(key => $"\"{key}\""))}.";
         }
 
         if (!parts.Values.Any(part => part.Mass.Kilograms > 0))

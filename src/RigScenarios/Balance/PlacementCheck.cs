@@ -8,9 +8,11 @@ public sealed record PlacementCheck
     /// <summary>Overlaps up to this depth are not reported: feet, screws and rounding.</summary>
     public static Length AcceptedOverlap { get; } = Length.FromMillimeters(2);
 
-    private PlacementCheck(IReadOnlyList<BoxOverlap> overlaps, IReadOnlyList<string> outsideRange) => (Overlaps, OutsideRange) = (overlaps, outsideRange);
+    private PlacementCheck(IReadOnlyList<BoxOverlap> overlaps, IReadOnlyList<string> outsideRange) =>
+        (Overlaps, OutsideRange) = (overlaps, outsideRange);
 
-    /// <summary>Pairs of parts whose boxes run into each other deeper than accepted, the deepest first. Parts that carry each other, and hollow ones, are left out.</summary>
+    /// <summary>Pairs of parts whose boxes run into each other deeper than accepted, the deepest first. Parts that carry each
+    /// other, and hollow ones, are left out.</summary>
     public IReadOnlyList<BoxOverlap> Overlaps { get; }
 
     /// <summary>Parts whose offset lies outside the range of their mount.</summary>
@@ -36,7 +38,8 @@ public sealed record PlacementCheck
         }
 
         return new([.. overlaps.OrderByDescending(overlap => overlap.Depth)],
-            [.. build.Parts.Where(part => part.Value.Placement is { OffsetXRange: { } range } placement && !range.Holds(placement.Offset.X)).Select(part => part.Key)]);
+            [.. build.Parts.Where(part => part.Value.Placement is { OffsetXRange: { } range } placement
+                && !range.Holds(placement.Offset.X)).Select(part => part.Key)]);
     }
 
     private static (Vector Middle, RotationMatrix Axes, Vector Half) Box(PlacedBuild build, string name)
@@ -47,10 +50,12 @@ public sealed record PlacementCheck
     }
 
     /// <summary>
-    /// How deep two turned boxes run into each other, m; 0 or less if they don't. The separating-axis test: two boxes are apart if they are
+    /// How deep two turned boxes run into each other, m; 0 or less if they don't. The separating-axis test: two boxes are apart
+    /// if they are
     /// along one of 15 directions (S. Gottschalk, M. C. Lin, D. Manocha, "OBBTree", SIGGRAPH 1996; from memory).
     /// </summary>
-    private static double Depth((Vector Middle, RotationMatrix Axes, Vector Half) a, (Vector Middle, RotationMatrix Axes, Vector Half) b)
+    private static double Depth((Vector Middle, RotationMatrix Axes, Vector Half) a,
+        (Vector Middle, RotationMatrix Axes, Vector Half) b)
     {
         Vector[] first = [a.Axes.X, a.Axes.Y, a.Axes.Z], second = [b.Axes.X, b.Axes.Y, b.Axes.Z];
         var depth = double.PositiveInfinity;
@@ -68,7 +73,8 @@ public sealed record PlacementCheck
     }
 
     private static double Reach((Vector Middle, RotationMatrix Axes, Vector Half) box, Vector direction) =>
-        (box.Half.X * Math.Abs(box.Axes.X.Dot(direction))) + (box.Half.Y * Math.Abs(box.Axes.Y.Dot(direction))) + (box.Half.Z * Math.Abs(box.Axes.Z.Dot(direction)));
+        (box.Half.X * Math.Abs(box.Axes.X.Dot(direction))) + (box.Half.Y * Math.Abs(box.Axes.Y.Dot(direction)))
+            + (box.Half.Z * Math.Abs(box.Axes.Z.Dot(direction)));
 }
 
 /// <summary>Two parts whose boxes run into each other.</summary>

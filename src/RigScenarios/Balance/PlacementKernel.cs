@@ -1,7 +1,8 @@
 namespace RigScenarios.Balance;
 
 /// <summary>
-/// The placement tree as plain numbers (m, kg, rad), carriers before what they carry. One owner at a time: variables are written into it.
+/// The placement tree as plain numbers (m, kg, rad), carriers before what they carry. One owner at a time: variables are written
+/// into it.
 /// </summary>
 internal sealed class PlacementKernel
 {
@@ -26,7 +27,8 @@ internal sealed class PlacementKernel
         fields = [.. order.Select(i => parts[i]).Select(part => new[]
         {
             part.Placement.Offset.X.Meters, part.Placement.Offset.Y.Meters, part.Placement.Offset.Z.Meters, part.Mass.Kilograms,
-            part.Placement.Orientation.Yaw.Radians, part.Placement.Orientation.Pitch.Radians, part.Placement.Orientation.Roll.Radians,
+            part.Placement.Orientation.Yaw.Radians, part.Placement.Orientation.Pitch.Radians,
+            part.Placement.Orientation.Roll.Radians,
         })];
         ownTurn = [.. fields.Select(Turn)];
         ownCentre = [.. order.Select(i => parts[i].CentreUsed.Metres)];

@@ -1,7 +1,8 @@
 namespace RigScenarios.Balance;
 
 /// <summary>
-/// A rig over two variables, in plain numbers. The first is set for a whole line of values of the second, and on the line only what hangs on
+/// A rig over two variables, in plain numbers. The first is set for a whole line of values of the second, and on the line only
+/// what hangs on
 /// the second variable's part is placed anew. One owner at a time.
 /// </summary>
 internal abstract class RigPlane

@@ -14,7 +14,8 @@ public sealed record RigVariable
         High = Plain(greatest);
         Require.Finite(Low, Unit, nameof(least));
         if (!(High > Low) || !double.IsFinite(High))
-            throw new ArgumentException($"The range ends at {High:G6} {Unit}; accepted: above its beginning, {Low:G6} {Unit}.", nameof(greatest));
+            throw new ArgumentException($"The range ends at {High:G6} {Unit}; accepted: above its beginning, {Low:G6} {Unit}.",
+                nameof(greatest));
         if (field == PlacementField.Mass)
             Require.NotNegative(Low, Unit, nameof(least));
     }
@@ -46,7 +47,9 @@ public sealed record RigVariable
     {
         ArgumentNullException.ThrowIfNull(range);
         if (field > PlacementField.OffsetZ)
-            throw new ArgumentException($"{field} is not an offset; accepted: {PlacementField.OffsetX}, {PlacementField.OffsetY}, {PlacementField.OffsetZ}.", nameof(field));
+            throw new ArgumentException(
+                $"{field} is not an offset; accepted: {PlacementField.OffsetX}, {PlacementField.OffsetY}, "
+                    + $"{PlacementField.OffsetZ}.", nameof(field));
         return new(part, field, range.Least, range.Greatest);
     }
 
@@ -66,7 +69,9 @@ public sealed record RigVariable
     public static RigVariable Turn(string part, PlacementField field, Angle least, Angle greatest)
     {
         if (field < PlacementField.Yaw)
-            throw new ArgumentException($"{field} is not a turn; accepted: {PlacementField.Yaw}, {PlacementField.Pitch}, {PlacementField.Roll}.", nameof(field));
+            throw new ArgumentException(
+                $"{field} is not a turn; accepted: {PlacementField.Yaw}, {PlacementField.Pitch}, {PlacementField.Roll}.",
+                nameof(field));
         return new(part, field, least, greatest);
     }
 

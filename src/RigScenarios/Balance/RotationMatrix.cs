@@ -24,5 +24,6 @@ internal readonly record struct RotationMatrix(Vector X, Vector Y, Vector Z)
         (r.X.Y * v.X) + (r.Y.Y * v.Y) + (r.Z.Y * v.Z),
         (r.X.Z * v.X) + (r.Y.Z * v.Y) + (r.Z.Z * v.Z));
 
-    public static RotationMatrix operator *(RotationMatrix first, RotationMatrix then) => new(first * then.X, first * then.Y, first * then.Z);
+    public static RotationMatrix operator *(RotationMatrix first, RotationMatrix then) =>
+        new(first * then.X, first * then.Y, first * then.Z);
 }

@@ -11,7 +11,9 @@ public sealed record ShoulderSupport
     public ShoulderSupport(Length pad, Length hands)
     {
         if (!((hands - pad).Meters != 0) || !double.IsFinite((hands - pad).Meters))
-            throw new ArgumentException($"The hands are at {hands.Millimeters:G6} mm and the pad at {pad.Millimeters:G6} mm; accepted: two different places.", nameof(hands));
+            throw new ArgumentException(
+                $"The hands are at {hands.Millimeters:G6} mm and the pad at {pad.Millimeters:G6} mm; accepted: two different "
+                    + "places.", nameof(hands));
         (Pad, Hands) = (pad, hands);
     }
 
@@ -22,7 +24,8 @@ public sealed record ShoulderSupport
     public Length Hands { get; }
 }
 
-/// <summary>A rig on the shoulder, held level at rest: <c>F = m g (x - x_p)/(x_h - x_p)</c>, the pad carries the rest of the weight.</summary>
+/// <summary>A rig on the shoulder, held level at rest: <c>F = m g (x - x_p)/(x_h - x_p)</c>, the pad carries the rest of the
+/// weight.</summary>
 public sealed record ShoulderBalance
 {
     private readonly PointMass rig;
@@ -63,7 +66,8 @@ public sealed record ShoulderBalance
         if (arm == 0)
             return new(CounterweightNeed.NoLever, null);
         var kilograms = rig.Kilograms * Lever / arm;
-        return kilograms < 0 ? new(CounterweightNeed.WrongSide, null) : new(CounterweightNeed.Needed, Mass.FromKilograms(kilograms));
+        return kilograms < 0 ? new(CounterweightNeed.WrongSide, null)
+            : new(CounterweightNeed.Needed, Mass.FromKilograms(kilograms));
     }
 }
 

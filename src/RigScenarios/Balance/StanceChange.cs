@@ -3,7 +3,8 @@ using UnitsNet;
 namespace RigScenarios.Balance;
 
 /// <summary>
-/// From one build of a kit to another, such as from tripod to shoulder: what comes off, what goes on, what moves. Parts are the same if their names are. What
+/// From one build of a kit to another, such as from tripod to shoulder: what comes off, what goes on, what moves. Parts are the
+/// same if their names are. What
 /// comes off or goes on together with its carrier is one step with it; what only rides along on a part that moves is none.
 /// </summary>
 public sealed record StanceChange
@@ -22,9 +23,11 @@ public sealed record StanceChange
     /// <summary>All that goes on.</summary>
     public IReadOnlyList<string> On => Only(After, Before);
 
-    /// <summary>What is set to another place, with how far its mounting point then lies from where it was in the rig frame.</summary>
+    /// <summary>What is set to another place, with how far its mounting point then lies from where it was in the rig
+    /// frame.</summary>
     public IReadOnlyList<KeyValuePair<string, RigPoint>> Moved =>
-        [.. After.Parts.Where(part => Before.Parts.TryGetValue(part.Key, out var was) && !SamePlace(was.Placement, part.Value.Placement))
+        [.. After.Parts.Where(part => Before.Parts.TryGetValue(part.Key, out var was)
+            && !SamePlace(was.Placement, part.Value.Placement))
             .Select(part => KeyValuePair.Create(part.Key, RigPoint.From(Point(After, part.Key) - Point(Before, part.Key))))];
 
     /// <summary>How many things are done by hand.</summary>
@@ -51,9 +54,11 @@ public sealed record StanceChange
     }
 
     /// <summary>How far the plate moves on a head if both builds are balanced on it; forward positive.</summary>
-    public Length CameraPlateShift(FluidHead head) => HeadBalance.Of(head, After.MassProperties).CameraPlate - HeadBalance.Of(head, Before.MassProperties).CameraPlate;
+    public Length CameraPlateShift(FluidHead head) =>
+        HeadBalance.Of(head, After.MassProperties).CameraPlate - HeadBalance.Of(head, Before.MassProperties).CameraPlate;
 
-    private static string[] Only(PlacedBuild here, PlacedBuild there) => [.. here.Parts.Keys.Where(part => !there.Parts.ContainsKey(part))];
+    private static string[] Only(PlacedBuild here, PlacedBuild there) =>
+        [.. here.Parts.Keys.Where(part => !there.Parts.ContainsKey(part))];
 
     private static bool Rides(PlacedBuild build, string part, IReadOnlyList<string> others) =>
         build.Parts[part].Placement.Carrier is { } carrier && others.Contains(carrier);

@@ -33,7 +33,8 @@ public sealed record Stand
     /// <summary>h_s: height of that mass's centre, on the axis, over the ground.</summary>
     public required Length CentreHeight { get; init; }
 
-    /// <summary>The hook for a ballast bag where nobody says how high it is: a third of the camera plate's height (common practice, no source).</summary>
+    /// <summary>The hook for a ballast bag where nobody says how high it is: a third of the camera plate's height (common
+    /// practice, no source).</summary>
     /// <param name="cameraPlate">Height of the camera plate over the ground.</param>
     public static Length UsualHook(Length cameraPlate) => cameraPlate / 3;
 
@@ -44,8 +45,10 @@ public sealed record Stand
 /// <summary>Wind against the rig: <c>F = ½ ρ v² C_d A</c>.</summary>
 /// <param name="Area">The area that it meets, A.</param>
 /// <param name="Height">Height of that area's middle over the ground.</param>
-/// <param name="DragCoefficient">C_d; 1.2 is a rounded value for boxes (a square plate has 1.17, <i>Aeronautical Engineer's Data Book</i>, p. 95).</param>
-/// <param name="AirDensity">Density of the air, see <see cref="Balance.AirDensity"/>; 1.225 kg/m³ at sea level and 15 °C (International Standard Atmosphere, from memory).</param>
+/// <param name="DragCoefficient">C_d; 1.2 is a rounded value for boxes (a square plate has 1.17, <i>Aeronautical Engineer's Data
+/// Book</i>, p. 95).</param>
+/// <param name="AirDensity">Density of the air, see <see cref="Balance.AirDensity"/>; 1.225 kg/m³ at sea level and 15 °C
+/// (International Standard Atmosphere, from memory).</param>
 public sealed record Wind(Area Area, Length Height, double DragCoefficient, Density AirDensity)
 {
     /// <summary>The force at a wind speed.</summary>

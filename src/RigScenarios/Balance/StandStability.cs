@@ -4,7 +4,8 @@ using UnitsNet;
 namespace RigScenarios.Balance;
 
 /// <summary>
-/// How far a stand with its rig is from tipping over, at rest, on hard ground, legs locked and rigid. Distances to an edge are signed, to the edge's line:
+/// How far a stand with its rig is from tipping over, at rest, on hard ground, legs locked and rigid. Distances to an edge are
+/// signed, to the edge's line:
 /// at 0 and below it tips by itself. Equations: docs/balance.md, "Stand".
 /// </summary>
 public sealed record StandStability
@@ -35,7 +36,8 @@ public sealed record StandStability
     /// <summary>e: to the nearest edge of the support triangle at the worst pan, <c>ρ/2 - r</c>.</summary>
     public Length EdgeDistance => Length.FromMeters(Edge);
 
-    /// <summary>The lean at which it tips on level ground at the worst pan, <c>atan(e/H)</c>; below 0 it tips by itself.</summary>
+    /// <summary>The lean at which it tips on level ground at the worst pan, <c>atan(e/H)</c>; below 0 it tips by
+    /// itself.</summary>
     public Angle TipAngle => Angle.FromRadians(Math.Atan(Edge / height));
 
     /// <summary>Whether it tips by itself on level ground at the worst pan: e ≤ 0.</summary>
@@ -52,7 +54,8 @@ public sealed record StandStability
         ArgumentNullException.ThrowIfNull(stand);
         ArgumentNullException.ThrowIfNull(rig);
         var point = rig.Point;
-        return At(stand, point.Kilograms, point.Centre.X - plate.Meters, point.Centre.Y, stand.CameraPlateHeight.Meters + point.Centre.Z, Angle.Zero);
+        return At(stand, point.Kilograms, point.Centre.X - plate.Meters, point.Centre.Y,
+            stand.CameraPlateHeight.Meters + point.Centre.Z, Angle.Zero);
     }
 
     /// <summary>The stand with the rig tilted about the head's axis.</summary>
@@ -106,7 +109,8 @@ public sealed record StandStability
         return new(slope, Length.FromMeters((Edge * cos) - (height * sin)), TipAngle - slope);
     }
 
-    /// <summary>The horizontal force that tips it over at the worst pan: <c>M g (e cos α - H sin α)/(H_F cos α)</c>, on level ground <c>M g e/H_F</c>.</summary>
+    /// <summary>The horizontal force that tips it over at the worst pan: <c>M g (e cos α - H sin α)/(H_F cos α)</c>, on level
+    /// ground <c>M g e/H_F</c>.</summary>
     /// <param name="at">Height of the force over the ground; above 0.</param>
     /// <param name="slope">α: slope towards the worst side, legs not re-levelled; 0 up to below 90°.</param>
     /// <returns>The force; null where it tips by itself.</returns>
@@ -118,19 +122,22 @@ public sealed record StandStability
     }
 
     /// <summary>
-    /// The wind that tips it over at the worst pan, blowing towards the worst side: <c>v = √(2 M g (e cos α - H sin α)/(ρ C_d A H_A cos α))</c>. It is to be
+    /// The wind that tips it over at the worst pan, blowing towards the worst side: <c>v = √(2 M g (e cos α - H sin α)/(ρ C_d A
+    /// H_A cos α))</c>. It is to be
     /// held against gusts, not against the mean of a forecast.
     /// </summary>
     /// <param name="wind">What the wind meets.</param>
     /// <param name="slope">α: slope towards the same side, legs not re-levelled; 0 up to below 90°.</param>
     /// <returns>The wind speed; null where it tips by itself.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Area, height, drag coefficient or air density is not above 0, or the slope outside of that.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Area, height, drag coefficient or air density is not above 0, or the slope
+    /// outside of that.</exception>
     public Speed? TippingWind(Wind wind, Angle slope = default)
     {
         ArgumentNullException.ThrowIfNull(wind);
         Require.Positive(wind.Height.Meters, "m", "wind.Height");
         Require.Positive(wind.PerSquare, "kg/m", "half air density x drag coefficient x area");
-        return Restoring(slope) is { } restoring ? Speed.FromMetersPerSecond(Math.Sqrt(restoring / (wind.PerSquare * wind.Height.Meters))) : null;
+        return Restoring(slope) is { } restoring
+            ? Speed.FromMetersPerSecond(Math.Sqrt(restoring / (wind.PerSquare * wind.Height.Meters))) : null;
     }
 
     /// <summary>The ballast on the axis that gives a wanted tip angle.</summary>
@@ -150,7 +157,8 @@ public sealed record StandStability
     }
 
     /// <summary>
-    /// The ballast on the axis with which a gust does not tip it: <c>m_b = (½ ρ v² C_d A H_A/g - M (e - H tan α))/(ρ/2 - h_b tan α)</c>, from the moments about
+    /// The ballast on the axis with which a gust does not tip it: <c>m_b = (½ ρ v² C_d A H_A/g - M (e - H tan α))/(ρ/2 - h_b tan
+    /// α)</c>, from the moments about
     /// the edge.
     /// </summary>
     /// <param name="at">h_b: height of the hook, if the bag hangs free; of the bag's centre, if it is tied to the stand.</param>
@@ -163,7 +171,9 @@ public sealed record StandStability
         ArgumentNullException.ThrowIfNull(wind);
         Require.Within(slope.Degrees, 0, 89.999, "°", nameof(slope));
         var tan = Math.Tan(slope.Radians);
-        var missing = (wind.ForceAt(gust).Newtons * wind.Height.Meters / StandardGravity.MetresPerSecondSquared) - (mass * (Edge - (height * tan)));
+        var missing =
+            (wind.ForceAt(
+            gust).Newtons * wind.Height.Meters / StandardGravity.MetresPerSecondSquared) - (mass * (Edge - (height * tan)));
         if (missing <= 0)
             return new(BallastNeed.NoneNeeded, Mass.Zero);
         var gain = (radius / 2) - (at.Meters * tan);
@@ -173,7 +183,8 @@ public sealed record StandStability
     /// <summary>M g (e cos α - H sin α)/cos α, N·m; null where it tips by itself.</summary>
     private double? Restoring(Angle slope)
     {
-        var (tips, edge) = slope.Degrees == 0 ? (TipsOnLevel, Edge) : (OnSlope(slope).Tips, Edge - (height * Math.Tan(slope.Radians)));
+        var (tips, edge) = slope.Degrees == 0 ? (TipsOnLevel, Edge)
+            : (OnSlope(slope).Tips, Edge - (height * Math.Tan(slope.Radians)));
         return tips ? null : mass * StandardGravity.MetresPerSecondSquared * edge;
     }
 

@@ -3,7 +3,8 @@ using UnitsNet;
 namespace RigScenarios.Balance;
 
 /// <summary>
-/// The acceleration by which mass becomes weight everywhere in this library: the conventional value of the 3rd General Conference on
+/// The acceleration by which mass becomes weight everywhere in this library: the conventional value of the 3rd General Conference
+/// on
 /// Weights and Measures (1901), 9.80665 m/s². Real gravity differs from it by up to 0.3 % from place to place.
 /// </summary>
 public static class StandardGravity

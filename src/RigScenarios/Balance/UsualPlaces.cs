@@ -5,8 +5,10 @@ using UnitsNet;
 namespace RigScenarios.Balance;
 
 /// <summary>
-/// The usual place of each thing of a build that has none yet, from its kind and the sizes around it: cage round the body, lens in front, rods 85 mm
-/// under the lens's axis, battery behind, monitor on its arm (common practice, no source). A first guess to be corrected, and reported as one.
+/// The usual place of each thing of a build that has none yet, from its kind and the sizes around it: cage round the body, lens
+/// in front, rods 85 mm
+/// under the lens's axis, battery behind, monitor on its arm (common practice, no source). A first guess to be corrected, and
+/// reported as one.
 /// </summary>
 internal sealed class UsualPlaces
 {
@@ -68,10 +70,12 @@ internal sealed class UsualPlaces
         PartKind.Body => On(cage, 0, 0, 0),
         PartKind.LensAdapter => On(body, BodyLength / 2, 0, Axis),
         PartKind.Lens when name != lens => On(body, BodyLength / 2, 0, Axis),
-        PartKind.Lens => adapter is null ? On(body, BodyLength / 2, 0, Axis) : On(adapter, BodyLength / 2 + Length(adapter), 0, Axis),
+        PartKind.Lens => adapter is null ? On(body, BodyLength / 2, 0, Axis)
+            : On(adapter, BodyLength / 2 + Length(adapter), 0, Axis),
         PartKind.Rods => OfRods(name, part),
         PartKind.Plate => OfPlate(part),
-        PartKind.Battery => plate is null ? On(Frame, FrameRear, 0, BodyHeight / 2) : On(plate, Point(plate).X - (Length(plate) / 2), 0, Point(plate).Z + (Height(plate) / 2)),
+        PartKind.Battery => plate is null ? On(Frame, FrameRear, 0, BodyHeight / 2)
+            : On(plate, Point(plate).X - (Length(plate) / 2), 0, Point(plate).Z + (Height(plate) / 2)),
         PartKind.Arm => OfArm(part),
         PartKind.Monitor => OfMonitor(name, part),
         PartKind.Handle => OfHandle(part),
@@ -86,11 +90,13 @@ internal sealed class UsualPlaces
         _ => On(Frame, 0, 0, FrameTop),
     };
 
-    /// <summary>A pair reaches from before the lens to behind the body; one that is too short for both serves the front.</summary>
+    /// <summary>A pair reaches from before the lens to behind the body; one that is too short for both serves the
+    /// front.</summary>
     private PlaceInUse OfRods(string name, Part part)
     {
         var isSecond = Names(PartKind.Rods).First() != name;
-        double length = Length(part), front = Names(PartKind.Support).Any() || length >= 0.25 ? LensFront + 0.015 : (BodyLength / 2) + 0.07;
+        double length = Length(part), front = Names(PartKind.Support).Any() || length >= 0.25
+            ? LensFront + 0.015 : (BodyLength / 2) + 0.07;
         var middle = isSecond ? (-BodyLength / 2) + 0.04 - (length / 2) : front - (length / 2);
         return On(cage ?? body, middle, 0, Axis - RodsBelowAxis);
     }
@@ -109,7 +115,8 @@ internal sealed class UsualPlaces
 
     /// <summary>From a front corner of the top, forward and up.</summary>
     private PlaceInUse OfArm(Part part) =>
-        On(Frame, FrameLength * 0.3, (FrameWidth / 2) - 0.02 - (0.05 * IndexOf(part)), FrameTop) with { NoseDown = Angle.FromDegrees(-60) };
+        On(Frame, FrameLength * 0.3, (FrameWidth / 2) - 0.02 - (0.05 * IndexOf(part)),
+            FrameTop) with { NoseDown = Angle.FromDegrees(-60) };
 
     private PlaceInUse OfMonitor(string name, Part part)
     {
@@ -126,7 +133,8 @@ internal sealed class UsualPlaces
         if (Side(part) > 0.2 && FrontRods is { } rods)
         {
             var at = RodsFront(rods) - (Length(part) / 2);
-            return Sliding(On(rods, at, 0, Point(rods).Z - Height(part)), rods, RodsRear(rods) + RodEnd, RodsFront(rods) - RodEnd);
+            return Sliding(On(rods, at, 0, Point(rods).Z - Height(part)), rods, RodsRear(rods) + RodEnd,
+                RodsFront(rods) - RodEnd);
         }
         return On(Frame, 0, 0, FrameTop);
     }
@@ -145,11 +153,13 @@ internal sealed class UsualPlaces
         if (FrontRods is not { } rods)
             return On(lens ?? body, at, left, left == 0 ? Axis - (LensWidth / 2) - Height(part) : Axis - (Height(part) / 2));
         at = Math.Clamp(at, RodsRear(rods) + RodEnd, RodsFront(rods) - RodEnd);
-        return Sliding(On(rods, at, left, left == 0 ? Point(rods).Z : Axis - (Height(part) / 2)), rods, BodyLength / 2, RodsFront(rods) - RodEnd);
+        return Sliding(On(rods, at, left, left == 0 ? Point(rods).Z : Axis - (Height(part) / 2)), rods, BodyLength / 2,
+            RodsFront(rods) - RodEnd);
     }
 
     private PlaceInUse Sliding(PlaceInUse place, string carrier, double from, double to) =>
-        from <= to ? place with { SlidesFrom = Millimetres(from - Point(carrier).X), SlidesTo = Millimetres(to - Point(carrier).X) } : place;
+        from <= to ? place with { SlidesFrom = Millimetres(from - Point(carrier).X),
+            SlidesTo = Millimetres(to - Point(carrier).X) } : place;
 
     /// <summary>A place on a carrier, for a mounting point that is given in the rig's own frame.</summary>
     private PlaceInUse On(string? carrier, double x, double y, double z)
@@ -163,11 +173,13 @@ internal sealed class UsualPlaces
     /// <summary>A guess is good to the millimetre.</summary>
     private static Length Millimetres(double metres) => UnitsNet.Length.FromMillimeters(Math.Round(metres * 1000));
 
-    /// <summary>The mounting point of a part in the rig's frame. Turned carriers are taken as straight: what hangs on them has a place by then.</summary>
+    /// <summary>The mounting point of a part in the rig's frame. Turned carriers are taken as straight: what hangs on them has a
+    /// place by then.</summary>
     private Vector Point(string? name)
     {
         var sum = default(Vector);
-        for (var steps = 0; name is not null && places.TryGetValue(name, out var place) && steps <= parts.Count; steps++, name = place.On)
+        for (var steps = 0; name is not null && places.TryGetValue(name, out var place) && steps <= parts.Count; steps++,
+            name = place.On)
         {
             sum += new Vector((place.Forward ?? default).Meters, (place.Left ?? default).Meters, (place.Up ?? default).Meters);
             if (place.AtEnd && place.On is { } arm)

@@ -11,7 +11,8 @@ internal readonly record struct Vector(double X, double Y, double Z)
 
     public double Dot(Vector other) => (X * other.X) + (Y * other.Y) + (Z * other.Z);
 
-    public Vector Cross(Vector other) => new((Y * other.Z) - (Z * other.Y), (Z * other.X) - (X * other.Z), (X * other.Y) - (Y * other.X));
+    public Vector Cross(Vector other) =>
+        new((Y * other.Z) - (Z * other.Y), (Z * other.X) - (X * other.Z), (X * other.Y) - (Y * other.X));
 
     public double Length => Math.Sqrt(Dot(this));
 }

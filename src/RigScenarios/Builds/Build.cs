@@ -56,7 +56,8 @@ public sealed record Build
     /// <summary>Everything else on the rig, by names in the kit.</summary>
     public IReadOnlyList<string> Carries { get; init; } = [];
 
-    /// <summary>Those of its things that are not on the rig and weigh nothing on it: a battery on the deck of a dolly or in a bag, by names in the kit.</summary>
+    /// <summary>Those of its things that are not on the rig and weigh nothing on it: a battery on the deck of a dolly or in a
+    /// bag, by names in the kit.</summary>
     public IReadOnlyList<string> Beside { get; init; } = [];
 
     /// <summary>Where its things sit, by their names in the kit; what isn't named gets the usual place of its kind.</summary>
@@ -77,11 +78,14 @@ public sealed record Build
     /// <summary>The name under which the battery's own terminals feed something.</summary>
     public const string BatteryFeed = "battery";
 
-    /// <summary>Everything that the build has, by names in the kit: devices, what else is carried, regulators, splitters, power cables, plate, battery.</summary>
-    public IEnumerable<string> Things => [.. Devices.Keys, .. Carries, .. Regulators.Keys, .. Splitters.Keys, .. Cables.Except(Carries), .. Plate is null ? Array.Empty<string>() : [Plate], Battery.Item];
+    /// <summary>Everything that the build has, by names in the kit: devices, what else is carried, regulators, splitters, power
+    /// cables, plate, battery.</summary>
+    public IEnumerable<string> Things => [.. Devices.Keys, .. Carries, .. Regulators.Keys, .. Splitters.Keys,
+        .. Cables.Except(Carries), .. Plate is null ? Array.Empty<string>() : [Plate], Battery.Item];
 
     /// <summary>The power cables in use, by their names in the kit, each once.</summary>
-    public IEnumerable<string> Cables => Regulators.Values.Select(item => item.Cable).Concat(Splitters.Values.Select(item => item.Cable)).Concat(Devices.Values.Select(item => item.Cable))
+    public IEnumerable<string> Cables => Regulators.Values.Select(item => item.Cable)
+        .Concat(Splitters.Values.Select(item => item.Cable)).Concat(Devices.Values.Select(item => item.Cable))
         .Where(name => name is not null).Select(name => name!).Distinct();
 
     /// <summary>What feeds a device or regulator that names no feed: the plate, or the battery itself.</summary>
@@ -108,13 +112,15 @@ public sealed record BatteryInUse
 }
 
 /// <summary>A regulator of a build.</summary>
-/// <param name="FedBy">What feeds it: <c>battery</c>, the plate, a splitter or another regulator; null for the build's standard feed.</param>
+/// <param name="FedBy">What feeds it: <c>battery</c>, the plate, a splitter or another regulator; null for the build's standard
+/// feed.</param>
 /// <param name="Outlet">The outlet of that, by its name on the part; null for none in particular.</param>
 /// <param name="Cable">The power cable in front of it, by its name in the kit; null for a lead without resistance.</param>
 public sealed record RegulatorInUse(string? FedBy = null, string? Outlet = null, string? Cable = null);
 
 /// <summary>A splitter of a build.</summary>
-/// <param name="FedBy">What feeds it: <c>battery</c>, the plate, a regulator or another splitter; null for the build's standard feed.</param>
+/// <param name="FedBy">What feeds it: <c>battery</c>, the plate, a regulator or another splitter; null for the build's standard
+/// feed.</param>
 /// <param name="Outlet">The outlet of that, by its name on the part; null for none in particular.</param>
 /// <param name="Cable">The power cable in front of it, by its name in the kit; null for a lead without resistance.</param>
 public sealed record SplitterInUse(string? FedBy = null, string? Outlet = null, string? Cable = null);
@@ -122,7 +128,8 @@ public sealed record SplitterInUse(string? FedBy = null, string? Outlet = null, 
 /// <summary>A device of a build.</summary>
 public sealed record DeviceInUse
 {
-    /// <summary>What feeds it: <c>battery</c>, the plate, a splitter or a regulator; null for the build's standard feed.</summary>
+    /// <summary>What feeds it: <c>battery</c>, the plate, a splitter or a regulator; null for the build's standard
+    /// feed.</summary>
     public string? FedBy { get; init; }
 
     /// <summary>The outlet of that, by its name on the part; null for none in particular.</summary>

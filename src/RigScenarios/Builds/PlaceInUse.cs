@@ -31,12 +31,14 @@ public enum Fixing
 }
 
 /// <summary>
-/// Where a thing of a build sits: on what, and how far its own mounting point lies from that thing's mounting point, along that thing's axes. Below zero:
+/// Where a thing of a build sits: on what, and how far its own mounting point lies from that thing's mounting point, along that
+/// thing's axes. Below zero:
 /// backward, right, down.
 /// </summary>
 public sealed record PlaceInUse
 {
-    /// <summary>What carries it, by its name in the kit; null for the rig's own origin, the middle of the body's tripod socket.</summary>
+    /// <summary>What carries it, by its name in the kit; null for the rig's own origin, the middle of the body's tripod
+    /// socket.</summary>
     public string? On { get; init; }
 
     /// <summary>Whether it sits at the far end of the arm that carries it; distances then count from that end.</summary>

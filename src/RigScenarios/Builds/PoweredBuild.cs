@@ -13,7 +13,8 @@ public sealed record PoweredBuild(
     Build Build, Part Battery, Part? Plate, OrderedMap<PoweredRegulator> Regulators, OrderedMap<PoweredDevice> Devices)
 {
     /// <summary>
-    /// Resistance of the cable, its contacts and plugs in front of a plate, splitter, regulator or device, by its name in the kit, given as such. It
+    /// Resistance of the cable, its contacts and plugs in front of a plate, splitter, regulator or device, by its name in the
+    /// kit, given as such. It
     /// stands in place of the cable that the build names; what has neither is joined by a perfect wire.
     /// </summary>
     public OrderedMap<ElectricResistance> Cables { get; init; } = OrderedMap<ElectricResistance>.Empty;
@@ -27,12 +28,14 @@ public sealed record PoweredBuild(
     /// <summary>Looks up the parts of a build.</summary>
     /// <param name="build">The build.</param>
     /// <param name="partOf">The part behind a name in the kit; null for an unknown name.</param>
-    /// <exception cref="ArgumentException">A name has no part, a part is not of the kind needed, an outlet is not there, or regulators and splitters feed each other in a circle.</exception>
+    /// <exception cref="ArgumentException">A name has no part, a part is not of the kind needed, an outlet is not there, or
+    /// regulators and splitters feed each other in a circle.</exception>
     public static PoweredBuild From(Build build, Func<string, Part?> partOf)
     {
         ArgumentNullException.ThrowIfNull(build);
         ArgumentNullException.ThrowIfNull(partOf);
-        Part Need(string name) => partOf(name) ?? throw new ArgumentException($"There is nothing named \"{name}\" in the kit.", nameof(build));
+        Part Need(string name) =>
+            partOf(name) ?? throw new ArgumentException($"There is nothing named \"{name}\" in the kit.", nameof(build));
         var battery = Need(build.Battery.Item);
         if (battery.Battery is null)
             throw new ArgumentException($"\"{build.Battery.Item}\" is not a battery.", nameof(build));
@@ -44,20 +47,24 @@ public sealed record PoweredBuild(
         {
             var next = waiting.FindIndex(item => waiting.TrueForAll(other => other.Name != item.FedBy));
             if (next < 0)
-                throw new ArgumentException($"These feed each other in a circle: {string.Join(", ", waiting.Select(item => item.Name))}.", nameof(build));
+                throw new ArgumentException(
+                    $"These feed each other in a circle: {string.Join(", ", waiting.Select(item => item.Name))}.", nameof(build));
             var (name, fedBy) = waiting[next];
             waiting.RemoveAt(next);
             var part = Need(name);
             if (build.Splitters.ContainsKey(name))
-                splitters.Add(new(name, new PoweredSplitter(part.Name, fedBy, part.Splitter ?? throw new ArgumentException($"\"{name}\" is not a splitter.", nameof(build)))));
+                splitters.Add(new(name, new PoweredSplitter(part.Name, fedBy,
+                    part.Splitter ?? throw new ArgumentException($"\"{name}\" is not a splitter.", nameof(build)))));
             else
-                regulators.Add(new(name, new PoweredRegulator(part.Name, fedBy, part.Regulator ?? throw new ArgumentException($"\"{name}\" is not a regulator.", nameof(build)))));
+                regulators.Add(new(name, new PoweredRegulator(part.Name, fedBy,
+                    part.Regulator ?? throw new ArgumentException($"\"{name}\" is not a regulator.", nameof(build)))));
         }
         var devices = build.Devices.Select(item =>
         {
             var part = Need(item.Key);
             return KeyValuePair.Create(item.Key, new PoweredDevice(
-                part.Name, item.Value.FedBy ?? build.StandardFeed, (part.Power ?? new PowerDraw()).With(item.Value.Power), part.Voltage, item.Value.Essential, item.Value.Count));
+                part.Name, item.Value.FedBy ?? build.StandardFeed, (part.Power ?? new PowerDraw()).With(item.Value.Power),
+                part.Voltage, item.Value.Essential, item.Value.Count));
         });
         return new PoweredBuild(build, battery, build.Plate is { } plate ? Need(plate) : null, new(regulators), new(devices))
         {
@@ -83,7 +90,8 @@ public sealed record PoweredRegulator(string Name, string FedBy, RegulatorData D
 public sealed record PoweredDevice(string Name, string FedBy, PowerDraw Draw, VoltageWindow? Voltage, bool Essential, int Count)
 {
     /// <summary>
-    /// What all of them together draw in a state. With a duty, the mean over a working time: so much of it at the working draw, the rest on standby.
+    /// What all of them together draw in a state. With a duty, the mean over a working time: so much of it at the working draw,
+    /// the rest on standby.
     /// </summary>
     /// <exception cref="InvalidOperationException">The draw in that state is not known.</exception>
     public Power DrawIn(PowerState state)
@@ -92,7 +100,8 @@ public sealed record PoweredDevice(string Name, string FedBy, PowerDraw Draw, Vo
         {
             PowerState.Off => Draw.Off ?? Power.Zero,
             PowerState.Standby => Draw.Standby,
-            _ when Draw is { Duty.DecimalFractions: var duty and < 1, Record: { } working } => Power.FromWatts((duty * (double)working.Watts) + ((1 - duty) * (double)(Draw.Standby?.Watts ?? 0))),
+            _ when Draw is { Duty.DecimalFractions: var duty and < 1, Record: { } working } =>
+                Power.FromWatts((duty * (double)working.Watts) + ((1 - duty) * (double)(Draw.Standby?.Watts ?? 0))),
             _ => Draw.Record,
         };
         return Count * (one ?? throw new InvalidOperationException($"What {Name} draws in the state {state} is not known."));

@@ -27,10 +27,12 @@ internal static class LinkLookup
         {
             if (outlet is null && cable is null)
                 continue;
-            var data = outlet is null ? null : Outlets(build, fedBy ?? build.StandardFeed, partOf).TryGetValue(outlet, out var found)
+            var data = outlet is null ? null : Outlets(build, fedBy ?? build.StandardFeed, partOf)
+                .TryGetValue(outlet, out var found)
                 ? found
                 : throw new ArgumentException($"\"{fedBy ?? build.StandardFeed}\" has no outlet \"{outlet}\".", nameof(build));
-            var lead = cable is null ? null : partOf(cable)?.Cable ?? throw new ArgumentException($"\"{cable}\" is no power cable.", nameof(build));
+            var lead = cable is null ? null : partOf(cable)?.Cable
+                ?? throw new ArgumentException($"\"{cable}\" is no power cable.", nameof(build));
             links.Add(new(name, new PoweredLink(outlet, data, cable, lead)));
         }
         return new(links);

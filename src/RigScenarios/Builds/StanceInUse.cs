@@ -5,10 +5,12 @@ namespace RigScenarios.Builds;
 /// <summary>How a build sits on its head.</summary>
 public sealed record HeadInUse
 {
-    /// <summary>The rig's x that stands over the head's centre when the plate is in the middle of its slide; null means 0.</summary>
+    /// <summary>The rig's x that stands over the head's centre when the plate is in the middle of its slide; null means
+    /// 0.</summary>
     public Length? SlideMiddle { get; init; }
 
-    /// <summary>From the rig's z = 0 down to the top of the camera plate: base plates and what else lies between; null if not known.</summary>
+    /// <summary>From the rig's z = 0 down to the top of the camera plate: base plates and what else lies between; null if not
+    /// known.</summary>
     public Length? BaseDepth { get; init; }
 
     /// <summary>The rig's x over the head's centre as the plate is set now; null if that is asked for.</summary>
@@ -58,7 +60,8 @@ public sealed record LegsInUse
     /// <summary>Mean wind over ten minutes that is expected; null if none is asked about.</summary>
     public Speed? Wind { get; init; }
 
-    /// <summary>The height over the ground that <see cref="Wind"/> is for: 10 m of a forecast; null for that of the rig.</summary>
+    /// <summary>The height over the ground that <see cref="Wind"/> is for: 10 m of a forecast; null for that of the
+    /// rig.</summary>
     public Length? WindHeight { get; init; }
 
     /// <summary>What lies around, which says how gusts run above the mean; null if not known.</summary>
@@ -85,7 +88,8 @@ public sealed record HandsInUse
     /// <summary>x of the hands on the rig; null for the handle or the body's middle.</summary>
     public Length? Hands { get; init; }
 
-    /// <summary>How far the shoulder joint lies behind the hands; null for an upper arm at the side and a forearm held forward.</summary>
+    /// <summary>How far the shoulder joint lies behind the hands; null for an upper arm at the side and a forearm held
+    /// forward.</summary>
     public Length? ShoulderBehind { get; init; }
 
     /// <summary>The part of the weight that this arm carries; null for half.</summary>

@@ -11,9 +11,12 @@ internal static class PlaceCheck
     /// <summary>Checks the places of a build; every problem goes to the log.</summary>
     public static void Run(Scenario scenario, Build build, string at, ReadLog log)
     {
-        var onRig = build.Things.Where(name => scenario.PartOf(name) is { Kind: not (PartKind.Head or PartKind.Tripod or PartKind.Charger) }).ToHashSet(StringComparer.Ordinal);
+        var onRig = build.Things
+            .Where(name => scenario.PartOf(name) is { Kind: not (PartKind.Head or PartKind.Tripod or PartKind.Charger) })
+            .ToHashSet(StringComparer.Ordinal);
         foreach (var (i, name) in build.Beside.Index().Where(thing => !onRig.Contains(thing.Item)))
-            log.Error($"{at}.beside.{i + 1}", $"This build has no \"{name}\" that could be on the rig or beside it.", string.Join(", ", onRig.Take(30)), log.Nearest(name, onRig));
+            log.Error($"{at}.beside.{i + 1}", $"This build has no \"{name}\" that could be on the rig or beside it.",
+                string.Join(", ", onRig.Take(30)), log.Nearest(name, onRig));
         foreach (var (name, place) in build.Places.Where(place => build.Beside.Contains(place.Key)))
             log.Warning($"{at}.places.{name}", $"\"{name}\" is beside the rig, so its place is not used.");
         onRig.ExceptWith(build.Beside);
@@ -21,12 +24,19 @@ internal static class PlaceCheck
             CheckPlace(scenario, name, place, onRig, $"{at}.places.{name}", log);
         Rings(build, at, log);
         if (build.OnShoulder is { Pad: { } pad, Hands: { } hands } && (pad - hands).Meters is 0)
-            log.Error($"{at}.on-shoulder.hands", "Pad and hands are at the same place along the lens, so the hands have no lever.", "two different places");
-        if (build.OnHead is { CounterbalanceAt: { } set } && build.Carries.Select(scenario.PartOf).FirstOrDefault(part => part?.Kind == PartKind.Head)?.Head is { CounterbalanceSteps.Count: > 0 } head && !head.CounterbalanceSteps.Contains(set))
-            log.Warning($"{at}.on-head.counterbalance-at", $"The head has no step of {set.NewtonMeters:G6} N·m; its steps are {string.Join(", ", head.CounterbalanceSteps.Select(step => $"{step.NewtonMeters:G6}"))} N·m.");
+            log.Error($"{at}.on-shoulder.hands",
+                "Pad and hands are at the same place along the lens, so the hands have no lever.", "two different places");
+        if (build.OnHead is { CounterbalanceAt: { } set }
+            && build.Carries.Select(scenario.PartOf)
+            .FirstOrDefault(part => part?.Kind == PartKind.Head)?.Head is { CounterbalanceSteps.Count: > 0 } head
+            && !head.CounterbalanceSteps.Contains(set))
+            log.Warning($"{at}.on-head.counterbalance-at",
+                $"The head has no step of {set.NewtonMeters:G6} N·m; its steps are "
+                    + $"{string.Join(", ", head.CounterbalanceSteps.Select(step => $"{step.NewtonMeters:G6}"))} N·m.");
     }
 
-    private static void CheckPlace(Scenario scenario, string name, PlaceInUse place, HashSet<string> onRig, string path, ReadLog log)
+    private static void CheckPlace(Scenario scenario, string name, PlaceInUse place, HashSet<string> onRig,
+        string path, ReadLog log)
     {
         if (!onRig.Contains(name))
         {
@@ -43,13 +53,16 @@ internal static class PlaceCheck
             return;
         }
         if (place.On is { } on && !onRig.Contains(on))
-            log.Error($"{path}.on", $"There is no \"{on}\" on this rig to carry it.", string.Join(", ", onRig.Where(other => other != name).Take(30)), log.Nearest(on, onRig));
+            log.Error($"{path}.on", $"There is no \"{on}\" on this rig to carry it.",
+                string.Join(", ", onRig.Where(other => other != name).Take(30)), log.Nearest(on, onRig));
         if (place.AtEnd && (place.On is null || scenario.PartOf(place.On)?.Kind != PartKind.Arm))
             log.Error($"{path}.at-end", "Only an arm has a far end to sit at.", "\"on\" with the name of an arm");
         if (place.SlidesFrom is null != place.SlidesTo is null)
-            log.Error($"{path}.{(place.SlidesFrom is null ? "slides-from" : "slides-to")}", "A thing that slides needs both ends of its stretch.", "\"slides-from: -190 mm\" and \"slides-to: -60 mm\"");
+            log.Error($"{path}.{(place.SlidesFrom is null ? "slides-from" : "slides-to")}",
+                "A thing that slides needs both ends of its stretch.", "\"slides-from: -190 mm\" and \"slides-to: -60 mm\"");
         if (place is { SlidesFrom: { } from, SlidesTo: { } to } && from > to)
-            log.Error($"{path}.slides-from", $"The rear end ({from.Millimeters:G6} mm) is ahead of the front end ({to.Millimeters:G6} mm).");
+            log.Error($"{path}.slides-from",
+                $"The rear end ({from.Millimeters:G6} mm) is ahead of the front end ({to.Millimeters:G6} mm).");
         if (scenario.PartOf(name) is { Mass: null })
             log.Warning(path, $"\"{name}\" has no mass in its parts file, so its place changes nothing.");
     }
@@ -66,7 +79,8 @@ internal static class PlaceCheck
                 if (on != name)
                     continue;
                 told.UnionWith(chain);
-                log.Error($"{at}.places.{name}.on", $"Things carry each other in a ring: {string.Join(" on ", chain)}. Nothing carries them.");
+                log.Error($"{at}.places.{name}.on",
+                    $"Things carry each other in a ring: {string.Join(" on ", chain)}. Nothing carries them.");
                 break;
             }
         }

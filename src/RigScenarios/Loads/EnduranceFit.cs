@@ -5,19 +5,24 @@ using UnitsNet;
 namespace RigScenarios.Loads;
 
 /// <summary>
-/// How long a steady effort is held, by a published fit over many people: time against the part of the greatest effort. People differ widely, and the
-/// same person from day to day; the interval that comes with a time is that of the fitted curve, and no spread of people. Never a reason to hold on through pain.
+/// How long a steady effort is held, by a published fit over many people: time against the part of the greatest effort. People
+/// differ widely, and the
+/// same person from day to day; the interval that comes with a time is that of the fitted curve, and no spread of people. Never a
+/// reason to hold on through pain.
 /// </summary>
 public sealed record EnduranceFit
 {
-    /// <summary>Half-width of the fit's 95 % interval as a part of the time: stated as 29 to 47 %; the wider end is used. It is over means of studies, not over people.</summary>
+    /// <summary>Half-width of the fit's 95 % interval as a part of the time: stated as 29 to 47 %; the wider end is used. It is
+    /// over means of studies, not over people.</summary>
     private const double FreyLawSpread = 0.47;
 
     private readonly Func<double, double> seconds;
 
-    private EnduranceFit(string effort, double least, double greatest, double? spread, Citation source, Func<double, double> seconds) =>
+    private EnduranceFit(string effort, double least, double greatest, double? spread, Citation source,
+        Func<double, double> seconds) =>
         (Effort, Least, Greatest, Spread, Source, this.seconds) =
-            (effort, Ratio.FromDecimalFractions(least), Ratio.FromDecimalFractions(greatest), spread is { } part ? Ratio.FromDecimalFractions(part) : null, source, seconds);
+            (effort, Ratio.FromDecimalFractions(least), Ratio.FromDecimalFractions(greatest),
+                spread is { } part ? Ratio.FromDecimalFractions(part) : null, source, seconds);
 
     /// <summary>What was held.</summary>
     public string Effort { get; }
@@ -28,7 +33,8 @@ public sealed record EnduranceFit
     /// <summary>The greatest part that the data cover.</summary>
     public Ratio Greatest { get; }
 
-    /// <summary>Half-width of the fit's 95 % interval as a part of the time, over means of studies; null where the source gives none.</summary>
+    /// <summary>Half-width of the fit's 95 % interval as a part of the time, over means of studies; null where the source gives
+    /// none.</summary>
     public Ratio? Spread { get; }
 
     /// <summary>Where the fit comes from.</summary>
@@ -56,16 +62,20 @@ public sealed record EnduranceFit
     public static EnduranceFit General { get; } = FreyLaw("all joints", 21.92, -1.98);
 
     /// <summary>
-    /// The straight arm held level in front, 10 to 21 % of the greatest effort: 40.609 exp(-0.097 p) min, p in percent. It explains only 30 % of the differences
+    /// The straight arm held level in front, 10 to 21 % of the greatest effort: 40.609 exp(-0.097 p) min, p in percent. It
+    /// explains only 30 % of the differences
     /// between people.
     /// </summary>
     public static EnduranceFit ArmHeldForward { get; } = new("straight arm held forward", 0.10, 0.21, null,
-        new Citation("S. E. Mathiassen and E. Åhsberg", "Prediction of shoulder flexion endurance from personal factors", 1999, "Int. J. Ind. Ergonomics 24(3) 315-329, abstract", Standing.ReadInSource),
+        new Citation("S. E. Mathiassen and E. Åhsberg", "Prediction of shoulder flexion endurance from personal factors", 1999,
+            "Int. J. Ind. Ergonomics 24(3) 315-329, abstract", Standing.ReadInSource),
         part => 60 * 40.609 * Math.Exp(-0.097 * 100 * part));
 
     /// <summary>The holding time at a part of the greatest effort.</summary>
-    /// <param name="part">Above 0, up to 100 %. Outside the data the nearest end of the data is used and the answer says so: below it nobody has measured, and no fit says "for ever".</param>
-    /// <exception cref="ArgumentOutOfRangeException">The part is not above 0, or above 100 %: that can't be held at all.</exception>
+    /// <param name="part">Above 0, up to 100 %. Outside the data the nearest end of the data is used and the answer says so:
+    /// below it nobody has measured, and no fit says "for ever".</param>
+    /// <exception cref="ArgumentOutOfRangeException">The part is not above 0, or above 100 %: that can't be held at
+    /// all.</exception>
     public HoldingTime At(Ratio part)
     {
         Require.AboveUpTo(part.Percent, 0, 100, "%", nameof(part));
@@ -78,13 +88,17 @@ public sealed record EnduranceFit
     }
 
     private static EnduranceFit FreyLaw(string effort, double b0, double b1) => new(effort, 0.10, 1, FreyLawSpread,
-        new Citation("L. A. Frey Law and K. G. Avin", "Endurance time is joint-specific: a modelling and meta-analysis investigation", 2010, "Ergonomics 53(1) 109-129, table 2", Standing.SecondHand),
+        new Citation("L. A. Frey Law and K. G. Avin",
+            "Endurance time is joint-specific: a modelling and meta-analysis investigation", 2010,
+            "Ergonomics 53(1) 109-129, table 2", Standing.SecondHand),
         part => b0 * Math.Pow(part, b1));
 }
 
 /// <summary>A holding time.</summary>
 /// <param name="Typical">What the fit gives.</param>
-/// <param name="Low">The lower end of the fit's own 95 % interval, over means of studies and not over people; null where the source gives none.</param>
+/// <param name="Low">The lower end of the fit's own 95 % interval, over means of studies and not over people; null where the
+/// source gives none.</param>
 /// <param name="High">The upper end.</param>
-/// <param name="OutsideData">Whether the effort lies outside what was measured; the time is then that of the nearest end of the data.</param>
+/// <param name="OutsideData">Whether the effort lies outside what was measured; the time is then that of the nearest end of the
+/// data.</param>
 public sealed record HoldingTime(Duration Typical, Duration? Low, Duration? High, bool OutsideData);

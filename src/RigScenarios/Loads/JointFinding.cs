@@ -8,7 +8,8 @@ namespace RigScenarios.Loads;
 /// <summary>One joint of a build: what holds a part, what it carries, and against which rating.</summary>
 public sealed record JointFinding
 {
-    /// <summary>From a screw to the edge of the plate that it holds: half of a base of 40 mm (common practice, no source).</summary>
+    /// <summary>From a screw to the edge of the plate that it holds: half of a base of 40 mm (common practice, no
+    /// source).</summary>
     public static Length PlateEdge { get; } = Length.FromMillimeters(20);
 
     /// <summary>A screw tightened by hand with a coin or a key (common practice, no source).</summary>
@@ -35,7 +36,8 @@ public sealed record JointFinding
     /// <summary>Rating less load.</summary>
     public JointMargins Margins { get; }
 
-    /// <summary>For a screw: what the moment's couple does to it, with <see cref="PlateEdge"/> and <see cref="HandTightened"/>; else null.</summary>
+    /// <summary>For a screw: what the moment's couple does to it, with <see cref="PlateEdge"/> and <see cref="HandTightened"/>;
+    /// else null.</summary>
     public ScrewLoad? Screw { get; }
 
     /// <summary>The smaller of the margins as a part of its rating; null where no rating is known.</summary>
@@ -61,8 +63,11 @@ public sealed record JointFinding
         ArgumentNullException.ThrowIfNull(rig);
         return
         [
-            .. rig.Things.Keys.Where(name => rig.Places[name].On is not null || (rig.Build.Stance == Stance.Tripod && rig.Things[name].Mass is not null)).Select(name => Of(rig, name, handlingFactor))
-                .OrderBy(joint => joint.MarginShare?.DecimalFractions ?? double.PositiveInfinity).ThenByDescending(joint => joint.Load.Moment.NewtonMeters),
+            .. rig.Things.Keys.Where(name => rig.Places[name].On is not null
+                || (rig.Build.Stance == Stance.Tripod && rig.Things[name].Mass is not null))
+                .Select(name => Of(rig, name, handlingFactor))
+                .OrderBy(joint => joint.MarginShare?.DecimalFractions ?? double.PositiveInfinity)
+                    .ThenByDescending(joint => joint.Load.Moment.NewtonMeters),
         ];
     }
 
@@ -72,9 +77,11 @@ public sealed record JointFinding
         var load = JointLoad.Of(rig.Placed, name, factor);
         var fixing = place.HeldBy ?? Usual(rig, name);
         // An arm's weakest lock holds what is at its end, and the arm's own foot holds the arm too.
-        var arm = rig.Things[name].Kind == PartKind.Arm ? name : place.On is { } carrier && rig.Things[carrier].Kind == PartKind.Arm ? carrier : null;
+        var arm = rig.Things[name].Kind == PartKind.Arm
+            ? name : place.On is { } carrier && rig.Things[carrier].Kind == PartKind.Arm ? carrier : null;
         var data = arm is null ? null : rig.Things[arm];
-        var rating = new JointRating(arm == name || data?.RatedLoad is null ? null : StandardGravity.Weight(data.RatedLoad.Value), data?.Arm?.LockTorque);
+        var rating = new JointRating(arm == name || data?.RatedLoad is null ? null : StandardGravity.Weight(data.RatedLoad.Value),
+            data?.Arm?.LockTorque);
         var screw = fixing switch
         {
             Fixing.QuarterInchScrew => ScrewThread.Quarter20,
@@ -96,7 +103,8 @@ public sealed record JointFinding
             (_, PartKind.Rods) => Fixing.RodClamp,
             (PartKind.Lens or PartKind.LensAdapter, PartKind.Body or PartKind.LensAdapter) => Fixing.LensMount,
             (PartKind.Battery, PartKind.Plate) => Fixing.BatteryPlate,
-            (PartKind.Body or PartKind.Cage or PartKind.Arm or PartKind.Handle or PartKind.Transmitter or PartKind.MotorController, _) => Fixing.QuarterInchScrew,
+            (PartKind.Body or PartKind.Cage or PartKind.Arm or PartKind.Handle or PartKind.Transmitter
+                or PartKind.MotorController, _) => Fixing.QuarterInchScrew,
             _ => Fixing.Other,
         };
     }

@@ -5,18 +5,21 @@ using UnitsNet;
 namespace RigScenarios.Loads;
 
 /// <summary>
-/// What a joint carries: the weight of a part and of all that hangs on it, times a handling factor, at the part's mounting point, with the rig
+/// What a joint carries: the weight of a part and of all that hangs on it, times a handling factor, at the part's mounting point,
+/// with the rig
 /// level. An arm of several pieces is several parts; each lock is the mounting point of the piece beyond it.
 /// </summary>
 public sealed record JointLoad
 {
     /// <summary>
-    /// The handling factor that is used if none is given: 2. A weight that comes onto an elastic support all at once, without a drop, loads it to twice its
+    /// The handling factor that is used if none is given: 2. A weight that comes onto an elastic support all at once, without a
+    /// drop, loads it to twice its
     /// weight (W δ = ½ k δ², any textbook on strength of materials; from memory). Knocks and drops go beyond it.
     /// </summary>
     public const double SuddenLoad = 2;
 
-    private JointLoad(string part, IReadOnlyList<string> carried, double handlingFactor, Force force, Torque noseDown, Torque leftDown) =>
+    private JointLoad(string part, IReadOnlyList<string> carried, double handlingFactor, Force force, Torque noseDown,
+        Torque leftDown) =>
         (Part, Carried, HandlingFactor, Force, NoseDown, LeftDown) = (part, carried, handlingFactor, force, noseDown, leftDown);
 
     /// <summary>The part whose mounting point the joint is.</summary>
@@ -38,7 +41,9 @@ public sealed record JointLoad
     public Torque LeftDown { get; }
 
     /// <summary>The size of the whole moment: force times the horizontal distance of what it carries.</summary>
-    public Torque Moment => Torque.FromNewtonMeters(Math.Sqrt((NoseDown.NewtonMeters * NoseDown.NewtonMeters) + (LeftDown.NewtonMeters * LeftDown.NewtonMeters)));
+    public Torque Moment =>
+        Torque.FromNewtonMeters(Math.Sqrt((NoseDown.NewtonMeters * NoseDown.NewtonMeters)
+        + (LeftDown.NewtonMeters * LeftDown.NewtonMeters)));
 
     /// <summary>The load of one joint.</summary>
     /// <param name="build">The build.</param>
@@ -62,7 +67,8 @@ public sealed record JointLoad
             leftDown += weight * (one.Centre.Y - joint.Y).Meters;
         }
 
-        return new(part, carried, handlingFactor, Force.FromNewtons(newtons), Torque.FromNewtonMeters(noseDown), Torque.FromNewtonMeters(leftDown));
+        return new(part, carried, handlingFactor, Force.FromNewtons(newtons), Torque.FromNewtonMeters(noseDown),
+            Torque.FromNewtonMeters(leftDown));
     }
 
     /// <summary>All joints of a build, the largest moment first.</summary>
@@ -71,7 +77,8 @@ public sealed record JointLoad
     public static IReadOnlyList<JointLoad> All(PlacedBuild build, double handlingFactor = SuddenLoad)
     {
         ArgumentNullException.ThrowIfNull(build);
-        return [.. build.Parts.Keys.Select(part => Of(build, part, handlingFactor)).OrderByDescending(load => load.Moment.NewtonMeters)];
+        return [.. build.Parts.Keys.Select(part => Of(build, part, handlingFactor))
+            .OrderByDescending(load => load.Moment.NewtonMeters)];
     }
 
     /// <summary>The load against a rating.</summary>

@@ -4,7 +4,8 @@ using UnitsNet;
 namespace RigScenarios.Loads;
 
 /// <summary>
-/// A lens in its mount with a support under it, both springs: <c>φ = W b/(k_m + k_s a²)</c>; the mount carries <c>k_m φ</c>, the support <c>k_s a φ</c>.
+/// A lens in its mount with a support under it, both springs: <c>φ = W b/(k_m + k_s a²)</c>; the mount carries <c>k_m φ</c>, the
+/// support <c>k_s a φ</c>.
 /// Without a support k_s is 0.
 /// </summary>
 /// <param name="MountStiffness">k_m: moment a radian of the mount; 0 or more.</param>
@@ -13,7 +14,8 @@ namespace RigScenarios.Loads;
 public sealed record LensMount(RotationalStiffness MountStiffness, ForcePerLength SupportStiffness, Length SupportAhead)
 {
     /// <summary>A mount with nothing under the lens.</summary>
-    public static LensMount Unsupported(RotationalStiffness mountStiffness) => new(mountStiffness, ForcePerLength.Zero, Length.Zero);
+    public static LensMount Unsupported(RotationalStiffness mountStiffness) =>
+        new(mountStiffness, ForcePerLength.Zero, Length.Zero);
 
     /// <summary>The mount under a lens.</summary>
     /// <param name="weight">W: of the lens, handling factor included.</param>

@@ -5,7 +5,8 @@ using UnitsNet;
 namespace RigScenarios.Loads;
 
 /// <summary>
-/// What a lens does to its mount. How stiff mount and support are nobody says, so both ends are given: nothing under the lens, and a support that takes
+/// What a lens does to its mount. How stiff mount and support are nobody says, so both ends are given: nothing under the lens,
+/// and a support that takes
 /// all that it can. The truth lies between; no maker's rating is known, so there is no verdict.
 /// </summary>
 /// <param name="Lens">The lens.</param>
@@ -14,7 +15,8 @@ namespace RigScenarios.Loads;
 /// <param name="MomentUnsupported">The mount's moment with nothing under the lens.</param>
 /// <param name="Support">The name of the support under it; null if there is none.</param>
 /// <param name="SupportForce">What a stiff support carries; null without one.</param>
-public sealed record LensMountFinding(string Lens, Force Weight, Length CentreAhead, Torque MomentUnsupported, string? Support, Force? SupportForce)
+public sealed record LensMountFinding(string Lens, Force Weight, Length CentreAhead, Torque MomentUnsupported, string? Support,
+    Force? SupportForce)
 {
     /// <summary>The mounts of all lenses of a build.</summary>
     /// <param name="rig">The build with its things at their places.</param>
@@ -22,7 +24,8 @@ public sealed record LensMountFinding(string Lens, Force Weight, Length CentreAh
     public static IReadOnlyList<LensMountFinding> All(BuildInPlace rig, double handlingFactor = JointLoad.SuddenLoad)
     {
         ArgumentNullException.ThrowIfNull(rig);
-        return [.. rig.Things.Where(thing => thing.Value.Kind == PartKind.Lens && rig.Places[thing.Key].On is not null).Select(thing => Of(rig, thing.Key, handlingFactor))];
+        return [.. rig.Things.Where(thing => thing.Value.Kind == PartKind.Lens && rig.Places[thing.Key].On is not null)
+            .Select(thing => Of(rig, thing.Key, handlingFactor))];
     }
 
     private static LensMountFinding Of(BuildInPlace rig, string lens, double factor)
@@ -30,8 +33,10 @@ public sealed record LensMountFinding(string Lens, Force Weight, Length CentreAh
         var load = JointLoad.Of(rig.Placed, lens, factor);
         var parts = rig.Placed.MassProperties.Parts;
         var ahead = load.Force.Newtons > 0 ? Length.FromMeters(load.NoseDown.NewtonMeters / load.Force.Newtons) : Length.Zero;
-        var support = rig.Things.FirstOrDefault(thing => thing.Value.Kind == PartKind.Support && parts[thing.Key].Centre.X > parts[lens].MountingPoint.X).Key;
+        var support = rig.Things.FirstOrDefault(thing => thing.Value.Kind == PartKind.Support
+            && parts[thing.Key].Centre.X > parts[lens].MountingPoint.X).Key;
         return new(lens, load.Force, ahead, load.NoseDown, support,
-            support is null ? null : Force.FromNewtons(load.NoseDown.NewtonMeters / (parts[support].Centre.X - parts[lens].MountingPoint.X).Meters));
+            support is null ? null
+                : Force.FromNewtons(load.NoseDown.NewtonMeters / (parts[support].Centre.X - parts[lens].MountingPoint.X).Meters));
     }
 }

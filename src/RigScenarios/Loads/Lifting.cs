@@ -30,9 +30,12 @@ public enum LiftingGrip
 }
 
 /// <summary>
-/// Picking a rig up or putting it down with both hands, by the revised lifting equation: T. R. Waters, V. Putz-Anderson, A. Garg, <i>Applications Manual for the
-/// Revised NIOSH Lifting Equation</i>, DHHS (NIOSH) 94-110, 1994, revised 2021, metric form: <c>RWL = 23 kg · HM · VM · DM · AM · FM · CM</c> (second-hand,
-/// located by page). Information, not a permission: local rules come first. By its own text it does not judge one-handed lifts, holding for
+/// Picking a rig up or putting it down with both hands, by the revised lifting equation: T. R. Waters, V. Putz-Anderson, A. Garg,
+/// <i>Applications Manual for the
+/// Revised NIOSH Lifting Equation</i>, DHHS (NIOSH) 94-110, 1994, revised 2021, metric form: <c>RWL = 23 kg · HM · VM · DM · AM ·
+/// FM · CM</c> (second-hand,
+/// located by page). Information, not a permission: local rules come first. By its own text it does not judge one-handed lifts,
+/// holding for
 /// more than a few seconds, carrying, or a rig on the shoulder.
 /// </summary>
 public sealed record Lifting
@@ -62,16 +65,19 @@ public sealed record Lifting
     public double HorizontalMultiplier => Horizontal.Centimeters > 63 ? 0 : 25 / Math.Max(25, Horizontal.Centimeters);
 
     /// <summary>VM = 1 - 0.003 |V - 75 cm|; 0 above 175 cm.</summary>
-    public double VerticalMultiplier => Vertical.Centimeters is < 0 or > 175 ? 0 : 1 - (0.003 * Math.Abs(Vertical.Centimeters - 75));
+    public double VerticalMultiplier => Vertical.Centimeters is < 0 or > 175
+        ? 0 : 1 - (0.003 * Math.Abs(Vertical.Centimeters - 75));
 
     /// <summary>DM = 0.82 + 4.5 cm/D; 0 beyond 175 cm.</summary>
-    public double DistanceMultiplier => Distance.Centimeters > 175 ? 0 : Math.Min(1, 0.82 + (4.5 / Math.Max(25, Distance.Centimeters)));
+    public double DistanceMultiplier => Distance.Centimeters > 175
+        ? 0 : Math.Min(1, 0.82 + (4.5 / Math.Max(25, Distance.Centimeters)));
 
     /// <summary>AM = 1 - 0.0032 A; 0 beyond 135°.</summary>
     public double AsymmetryMultiplier => Math.Abs(Asymmetry.Degrees) > 135 ? 0 : 1 - (0.0032 * Math.Abs(Asymmetry.Degrees));
 
     /// <summary>FM: table 5 of the manual, straight lines between its rows.</summary>
-    public double FrequencyMultiplier => LiftingFrequencyTable.Of(LiftsPerMinute.CyclesPerMinute, Duration, Vertical.Centimeters >= 75);
+    public double FrequencyMultiplier =>
+        LiftingFrequencyTable.Of(LiftsPerMinute.CyclesPerMinute, Duration, Vertical.Centimeters >= 75);
 
     /// <summary>CM: 1, 0.95 and 0.90; fair counts as good from 75 cm up.</summary>
     public double GripMultiplier => Grip switch

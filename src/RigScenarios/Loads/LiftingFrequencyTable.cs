@@ -1,6 +1,7 @@
 namespace RigScenarios.Loads;
 
-/// <summary>Table 5 of the manual of the revised lifting equation (NIOSH 94-110, 1994): the frequency multiplier (second-hand, located by page).</summary>
+/// <summary>Table 5 of the manual of the revised lifting equation (NIOSH 94-110, 1994): the frequency multiplier (second-hand,
+/// located by page).</summary>
 internal static class LiftingFrequencyTable
 {
     private static readonly double[] PerMinute = [0.2, 0.5, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15];

@@ -5,7 +5,8 @@ using UnitsNet;
 namespace RigScenarios.Loads;
 
 /// <summary>
-/// One end of a pair of rods: what hangs on it, and how it bends from the edge of what holds it. Single loads are added up, as beams allow. Give in the
+/// One end of a pair of rods: what hangs on it, and how it bends from the edge of what holds it. Single loads are added up, as
+/// beams allow. Give in the
 /// clamp is left out and is often more.
 /// </summary>
 /// <param name="Rods">The rods' name.</param>
@@ -18,7 +19,8 @@ namespace RigScenarios.Loads;
 /// <param name="StressMargin">Yield strength less the stress; null where the material has no such figure.</param>
 /// <param name="Material">What the rods are taken to be of.</param>
 public sealed record RodFinding(
-    string Rods, bool InFront, Length FreeLength, Force Load, Length EndDeflection, Angle Slope, Pressure Stress, Pressure? StressMargin, RodMaterial Material)
+    string Rods, bool InFront, Length FreeLength, Force Load, Length EndDeflection, Angle Slope, Pressure Stress,
+    Pressure? StressMargin, RodMaterial Material)
 {
     private static readonly bool[] FrontAndRear = [true, false];
 
@@ -54,14 +56,18 @@ public sealed record RodFinding(
             _ => RodMaterial.WovenCarbon,
         };
         // Each thing on the rods acts at its own centre, with all that hangs on it, no farther out than the rods' end.
-        var loads = rig.Places.Where(place => place.Value.On == name).Select(place => (JointLoad.Of(rig.Placed, place.Key, factor).Force, At: (sign * places[place.Key].Centre.X.Meters) - edge))
-            .Where(load => load.At > 0 && load.Force.Newtons > 0).Select(load => (load.Force, At: Length.FromMeters(Math.Min(load.At, free)))).ToList();
+        var loads = rig.Places.Where(place => place.Value.On == name)
+            .Select(place => (JointLoad.Of(rig.Placed, place.Key, factor).Force,
+            At: (sign * places[place.Key].Centre.X.Meters) - edge))
+            .Where(load => load.At > 0 && load.Force.Newtons > 0)
+                .Select(load => (load.Force, At: Length.FromMeters(Math.Min(load.At, free)))).ToList();
         if (free <= 0 || loads.Count == 0)
             return null;
         var rods = new RodPair(new RodSection(data.Diameter, data.Bore), material, Length.FromMeters(free));
         var bends = loads.ConvertAll(load => rods.Under(load.Force, load.At));
         var stress = Pressure.FromPascals(bends.Sum(bend => bend.Stress.Pascals));
-        return new(name, isFront, rods.FreeLength, Force.FromNewtons(loads.Sum(load => load.Force.Newtons)), Length.FromMeters(bends.Sum(bend => bend.EndDeflection.Meters)),
+        return new(name, isFront, rods.FreeLength, Force.FromNewtons(loads.Sum(load => load.Force.Newtons)),
+            Length.FromMeters(bends.Sum(bend => bend.EndDeflection.Meters)),
             Angle.FromRadians(bends.Sum(bend => bend.Slope.Radians)), stress, material.YieldStrength - stress, material);
     }
 }

@@ -11,16 +11,20 @@ namespace RigScenarios.Loads;
 public sealed record RodMaterial(string Name, Pressure ElasticModulus, Pressure? YieldStrength, Citation Source)
 {
     /// <summary>Aluminium alloy 6061-T6: 68.9 GPa, 276 MPa.</summary>
-    public static RodMaterial Aluminium6061 { get; } = new("aluminium 6061-T6", Pressure.FromGigapascals(68.9), Pressure.FromMegapascals(276),
+    public static RodMaterial Aluminium6061 { get; } = new("aluminium 6061-T6", Pressure.FromGigapascals(68.9),
+        Pressure.FromMegapascals(276),
         new Citation("", "6061-T6 data sheet, Aluminum Association typical values", null, "", Standing.ReadInSource));
 
     /// <summary>Stainless steel 304, annealed: 193 GPa, 205 MPa at least.</summary>
-    public static RodMaterial Stainless304 { get; } = new("stainless steel 304", Pressure.FromGigapascals(193), Pressure.FromMegapascals(205),
+    public static RodMaterial Stainless304 { get; } = new("stainless steel 304", Pressure.FromGigapascals(193),
+        Pressure.FromMegapascals(205),
         new Citation("ASTM", "A213, minimum yield strength; modulus from memory", null, "", Standing.SecondHand));
 
     /// <summary>
-    /// Carbon fibre, woven cloth at 50 % fibre: 70 GPa along the rod. Rods differ by a factor of two and more: replace it with the maker's figure.
+    /// Carbon fibre, woven cloth at 50 % fibre: 70 GPa along the rod. Rods differ by a factor of two and more: replace it with
+    /// the maker's figure.
     /// </summary>
     public static RodMaterial WovenCarbon { get; } = new("carbon fibre, woven", Pressure.FromGigapascals(70), null,
-        new Citation("", "Mechanical properties of carbon fibre composite materials, standard woven cloth", null, "performance-composites.com", Standing.ReadInSource));
+        new Citation("", "Mechanical properties of carbon fibre composite materials, standard woven cloth", null,
+            "performance-composites.com", Standing.ReadInSource));
 }

@@ -4,8 +4,10 @@ using UnitsNet;
 namespace RigScenarios.Loads;
 
 /// <summary>
-/// Two equal rods held in one rigid clamp, each taking half of the load: a cantilever, <c>P a² (3L - a)/(12 E I)</c> at the ends, <c>P a²/(4 E I)</c> slope at
-/// the load, <c>P a/(2 Z)</c> stress (I, Z of one rod; beam tables, for instance <i>StrengthBook</i>, app. B.2). Give in the clamp and shear are left out;
+/// Two equal rods held in one rigid clamp, each taking half of the load: a cantilever, <c>P a² (3L - a)/(12 E I)</c> at the ends,
+/// <c>P a²/(4 E I)</c> slope at
+/// the load, <c>P a/(2 Z)</c> stress (I, Z of one rod; beam tables, for instance <i>StrengthBook</i>, app. B.2). Give in the
+/// clamp and shear are left out;
 /// in real rigs the clamp often gives more than the rods.
 /// </summary>
 /// <param name="Section">The section of one rod.</param>
@@ -21,12 +23,14 @@ public sealed record RodPair(RodSection Section, RodMaterial Material, Length Fr
     {
         Require.Positive(FreeLength.Meters, "m", nameof(FreeLength));
         Require.Within(at.Meters, 0, FreeLength.Meters, "m", nameof(at));
-        double p = load.Newtons, a = at.Meters, stiffness = Material.ElasticModulus.Pascals * Section.SecondMoment.MetersToTheFourth;
+        double p = load.Newtons, a = at.Meters,
+        stiffness = Material.ElasticModulus.Pascals * Section.SecondMoment.MetersToTheFourth;
         return new(
             Length.FromMeters(p * a * a * ((3 * FreeLength.Meters) - a) / (12 * stiffness)),
             Angle.FromRadians(p * a * a / (4 * stiffness)),
             Pressure.FromPascals(p * a / (2 * Section.Modulus.CubicMeters)),
-            Material.YieldStrength is { } yield ? yield - Pressure.FromPascals(Math.Abs(p) * a / (2 * Section.Modulus.CubicMeters)) : null);
+            Material.YieldStrength is { } yield
+                ? yield - Pressure.FromPascals(Math.Abs(p) * a / (2 * Section.Modulus.CubicMeters)) : null);
     }
 }
 

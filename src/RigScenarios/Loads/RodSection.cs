@@ -27,7 +27,8 @@ public sealed record RodSection
     public Area Area => Area.FromSquareMeters(Math.PI / 4 * (Math.Pow(Outer.Meters, 2) - Math.Pow(Bore.Meters, 2)));
 
     /// <summary>Second moment of area.</summary>
-    public AreaMomentOfInertia SecondMoment => AreaMomentOfInertia.FromMetersToTheFourth(Math.PI / 64 * (Math.Pow(Outer.Meters, 4) - Math.Pow(Bore.Meters, 4)));
+    public AreaMomentOfInertia SecondMoment =>
+        AreaMomentOfInertia.FromMetersToTheFourth(Math.PI / 64 * (Math.Pow(Outer.Meters, 4) - Math.Pow(Bore.Meters, 4)));
 
     /// <summary>Section modulus.</summary>
     public Volume Modulus => Volume.FromCubicMeters(2 * SecondMoment.MetersToTheFourth / Outer.Meters);

@@ -4,8 +4,10 @@ using UnitsNet;
 namespace RigScenarios.Loads;
 
 /// <summary>
-/// A unified coarse thread, as on tripods (ISO 1222 names 1/4-20 and 3/8-16 and rates neither). Stress area <c>π/4 (d - 0.9743/n)²</c> (ASME B1.1, from
-/// memory; it reproduces the printed tables). In a camera's base the weak part is most often the thread in its light alloy, not the screw.
+/// A unified coarse thread, as on tripods (ISO 1222 names 1/4-20 and 3/8-16 and rates neither). Stress area <c>π/4 (d -
+/// 0.9743/n)²</c> (ASME B1.1, from
+/// memory; it reproduces the printed tables). In a camera's base the weak part is most often the thread in its light alloy, not
+/// the screw.
 /// </summary>
 public sealed record ScrewThread
 {
@@ -33,7 +35,8 @@ public sealed record ScrewThread
     /// <summary>The area on which tension is counted.</summary>
     public Area StressArea => Area.FromSquareInches(Math.PI / 4 * Math.Pow(Diameter.Inches - (0.9743 / ThreadsPerInch), 2));
 
-    /// <summary>The force with which a tightened screw clamps: <c>F = T/(K d)</c>. By hand it scatters by a quarter to a third either way (from memory).</summary>
+    /// <summary>The force with which a tightened screw clamps: <c>F = T/(K d)</c>. By hand it scatters by a quarter to a third
+    /// either way (from memory).</summary>
     /// <param name="torque">The tightening torque.</param>
     /// <param name="friction">K: 0.20 dry, 0.15 lubricated; above 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">K is not above 0.</exception>
@@ -54,7 +57,8 @@ public sealed record ScrewThread
     }
 
     /// <summary>
-    /// One screw in a plate: the joint's moment is a couple of the screw's tension and the pressure at the plate's edge, over the lever between them; the
+    /// One screw in a plate: the joint's moment is a couple of the screw's tension and the pressure at the plate's edge, over the
+    /// lever between them; the
     /// plate begins to lift where that tension is larger than the clamping force.
     /// </summary>
     /// <param name="moment">The moment that wants to lift the plate.</param>

@@ -4,12 +4,14 @@ using UnitsNet;
 namespace RigScenarios.Checks.Balance;
 
 /// <summary>
-/// Centre of gravity against worked examples of the Federal Aviation Administration (US government, public domain), in their own units. An aircraft's limits are
+/// Centre of gravity against worked examples of the Federal Aviation Administration (US government, public domain), in their own
+/// units. An aircraft's limits are
 /// the plate travel and the rated load of a head here.
 /// </summary>
 public class AircraftLoadingChecks
 {
-    // FAA AC 43.13-1B CHG 1 (2001), chapter 10, fig. 10-10, p. 10-13: 1439 lb, 16 104 lb.in, +11.2 in; forward limit +8.5 in. Read in a copy of the source.
+    // FAA AC 43.13-1B CHG 1 (2001), chapter 10, fig. 10-10, p. 10-13: 1439 lb, 16 104 lb.in, +11.2 in; forward limit +8.5 in.
+    // Read in a copy of the source.
     [Fact]
     public void Most_forward_loading()
     {
@@ -22,7 +24,8 @@ public class AircraftLoadingChecks
         Assert.Empty(Balanced(rig).Exceeded);
     }
 
-    // Same, fig. 10-11, p. 10-14: 2036 lb, 43 428 lb.in; aft limit 21.9 in, greatest weight 2100 lb. Totals and limits read; the quotient, 21.330 in, computed.
+    // Same, fig. 10-11, p. 10-14: 2036 lb, 43 428 lb.in; aft limit 21.9 in, greatest weight 2100 lb. Totals and limits read; the
+    // quotient, 21.330 in, computed.
     [Fact]
     public void Most_rearward_loading()
     {
@@ -35,7 +38,8 @@ public class AircraftLoadingChecks
         Assert.Empty(Balanced(rig).Exceeded);
     }
 
-    // Same, fig. 10-13, p. 10-17: 2100 lb, 38 466 lb.in. The copy prints +18.6 in, but the totals give 18.32: the division there is wrong.
+    // Same, fig. 10-13, p. 10-17: 2100 lb, 38 466 lb.in. The copy prints +18.6 in, but the totals give 18.32: the division there
+    // is wrong.
     [Fact]
     public void Full_seats_reach_the_greatest_weight_and_not_beyond()
     {
@@ -46,7 +50,8 @@ public class AircraftLoadingChecks
         Assert.Equal(0, Balanced(rig).LoadMargin!.Value.Pounds, 1e-9);
     }
 
-    // FAA, Pilot's Handbook of Aeronautical Knowledge (FAA-H-8083-25), "Weight shifting": 8000 lb at 77.0 in, 100 lb moved from 30 to 150: 78.5 in. Read in a copy.
+    // FAA, Pilot's Handbook of Aeronautical Knowledge (FAA-H-8083-25), "Weight shifting": 8000 lb at 77.0 in, 100 lb moved from
+    // 30 to 150: 78.5 in. Read in a copy.
     [Fact]
     public void Weight_shift()
     {
@@ -56,7 +61,8 @@ public class AircraftLoadingChecks
         var after = before.With("0", PointMasses.At(Mass.FromPounds(100), Length.FromInches(150)));
 
         Assert.Equal(78.5, after.MassProperties.Centre.X.Inches, 1e-9);
-        Assert.Equal(150, PlaceSearch.OffsetFor(before, "0", new(Length.Zero, Length.FromInches(200)), Length.FromInches(78.5)).OffsetX.Inches, 1e-9);
+        Assert.Equal(150, PlaceSearch.OffsetFor(before, "0", new(Length.Zero, Length.FromInches(200)),
+            Length.FromInches(78.5)).OffsetX.Inches, 1e-9);
     }
 
     // Same chapter, next example: 7800 lb at 81.5 in, aft limit 80.5: 65 lb of cargo go from 150 to 30 in. Second-hand.
@@ -65,7 +71,8 @@ public class AircraftLoadingChecks
     {
         var rest = ((7800 * 81.5) - (65 * 150)) / 7735;
 
-        Assert.Equal(30, PlaceSearch.OffsetFor(PointMasses.Pounds((65, 150), (7735, rest)), "0", new(Length.Zero, Length.FromInches(200)), Length.FromInches(80.5)).OffsetX.Inches, 1e-6);
+        Assert.Equal(30, PlaceSearch.OffsetFor(PointMasses.Pounds((65, 150), (7735, rest)), "0",
+            new(Length.Zero, Length.FromInches(200)), Length.FromInches(80.5)).OffsetX.Inches, 1e-6);
     }
 
     // FAA knowledge-test question: 2900 lb at 115.0 in, aft limit 116.0, an item goes in at 130.0: 207.1 lb. Second-hand.
@@ -74,7 +81,8 @@ public class AircraftLoadingChecks
     {
         var build = PointMasses.Pounds((2900, 115), (1, 130));
         var envelope = BalanceEnvelope.Of(build, Limits(100, 116, 1e6),
-            RigVariable.OfMass("0", Mass.FromPounds(2800), Mass.FromPounds(3000)), RigVariable.OfMass("1", Mass.Zero, Mass.FromPounds(1000)));
+            RigVariable.OfMass("0", Mass.FromPounds(2800), Mass.FromPounds(3000)),
+            RigVariable.OfMass("1", Mass.Zero, Mass.FromPounds(1000)));
 
         var edge = envelope.EdgesAt(Mass.FromPounds(2900)).Single(one => one.Limit == BalanceEdge.TravelFrontEnd);
 
@@ -91,7 +99,8 @@ public class AircraftLoadingChecks
         Assert.Equal(84.8, rig.Centre.X.Inches, 0.05);
     }
 
-    // FAA-H-8083-1, chapter 2, figs 2-1, 2-2: 100 lb at -50 in and 200 lb at +25 in balance (read in a copy). Fig. 2-11: three weights balance 72 in from the first,
+    // FAA-H-8083-1, chapter 2, figs 2-1, 2-2: 100 lb at -50 in and 200 lb at +25 in balance (read in a copy). Fig. 2-11: three
+    // weights balance 72 in from the first,
     // wanted at 50 (read); the weights 100, 200, 200 lb at 0, 80, 100 in and the answer 25 in are from memory.
     [Fact]
     public void Levers()
@@ -100,14 +109,16 @@ public class AircraftLoadingChecks
 
         var three = PointMasses.Pounds((100, 0), (200, 80), (200, 100));
         Assert.Equal(72, three.MassProperties.Centre.X.Inches, 1e-9);
-        Assert.Equal(25, PlaceSearch.OffsetFor(three, "1", new(Length.Zero, Length.FromInches(100)), Length.FromInches(50)).OffsetX.Inches, 1e-9);
+        Assert.Equal(25, PlaceSearch.OffsetFor(three, "1", new(Length.Zero, Length.FromInches(100)),
+            Length.FromInches(50)).OffsetX.Inches, 1e-9);
     }
 
     // FAA-H-8083-1B: empty weight 1876 lb at +32.2 in (read in a copy); limit +33.0, ballast at 228, 7.7 lb (from memory).
     [Fact]
     public void Permanent_ballast_is_a_counterweight()
     {
-        var shoulder = ShoulderBalance.Of(new ShoulderSupport(Length.FromInches(33), Length.FromInches(60)), PointMasses.Pounds((1876, 32.2)).MassProperties);
+        var shoulder = ShoulderBalance.Of(new ShoulderSupport(Length.FromInches(33), Length.FromInches(60)),
+            PointMasses.Pounds((1876, 32.2)).MassProperties);
 
         Assert.Equal(7.7, shoulder.CounterweightAt(Length.FromInches(228)).Mass!.Value.Pounds, 0.05);
     }

@@ -17,5 +17,6 @@ internal static class PointMasses
         Of(points.Select(point => At(Mass.FromPounds(point.Pounds), Length.FromInches(point.Inches))));
 
     /// <summary>The first part is called "0", and so on.</summary>
-    private static PlacedBuild Of(IEnumerable<PlacedPart> parts) => new(new OrderedMap<PlacedPart>(parts.Select((part, i) => KeyValuePair.Create($"{i}", part))));
+    private static PlacedBuild Of(IEnumerable<PlacedPart> parts) =>
+        new(new OrderedMap<PlacedPart>(parts.Select((part, i) => KeyValuePair.Create($"{i}", part))));
 }

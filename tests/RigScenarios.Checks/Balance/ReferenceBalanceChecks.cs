@@ -5,16 +5,20 @@ using RigScenarios.Benchmarks.Cases.Balance;
 namespace RigScenarios.Checks.Balance;
 
 /// <summary>
-/// The balance model against 30 invented rigs, heads, hands, stands, places and envelopes solved by an independent program, each figure of which was verified in a
-/// second way. Asked for: 1e-6 relative, 1e-9 m or 1e-6 N·m near zero, envelope edges to 0.1 mm; held here: 1e-9 relative or 1e-10 absolute (SI), whichever is
+/// The balance model against 30 invented rigs, heads, hands, stands, places and envelopes solved by an independent program, each
+/// figure of which was verified in a
+/// second way. Asked for: 1e-6 relative, 1e-9 m or 1e-6 N·m near zero, envelope edges to 0.1 mm; held here: 1e-9 relative or
+/// 1e-10 absolute (SI), whichever is
 /// wider; words, true and false, the numbers of steps and the order of lists exactly.
 /// </summary>
 public class ReferenceBalanceChecks
 {
-    private static readonly Dictionary<string, BalanceCase> Cases = BalanceCaseReader.Read(In("balance-cases.json")).ToDictionary(one => one.Id);
+    private static readonly Dictionary<string, BalanceCase> Cases = BalanceCaseReader.Read(In("balance-cases.json"))
+        .ToDictionary(one => one.Id);
 
     private static readonly Dictionary<string, JsonNode> Results =
-        JsonNode.Parse(File.ReadAllText(In("balance-results.json")))!["results"]!.AsArray().ToDictionary(one => one!["id"]!.GetValue<string>(), one => one!);
+        JsonNode.Parse(File.ReadAllText(In("balance-results.json")))!["results"]!.AsArray()
+            .ToDictionary(one => one!["id"]!.GetValue<string>(), one => one!);
 
     public static TheoryData<string> Ids => [.. Results.Keys];
 
@@ -70,7 +74,8 @@ public class ReferenceBalanceChecks
                     foreach (var i in Enumerable.Range(0, one.Count))
                         Compare(one[i], other[i], $"{path}[{i}]", differences);
                 break;
-            case (JsonValue one, JsonValue other) when one.GetValueKind() == JsonValueKind.Number && other.GetValueKind() == JsonValueKind.Number:
+            case (JsonValue one, JsonValue other) when one.GetValueKind() == JsonValueKind.Number
+                && other.GetValueKind() == JsonValueKind.Number:
                 double a = one.GetValue<double>(), b = other.GetValue<double>();
                 if (!(Math.Abs(a - b) <= Math.Max(1e-10, 1e-9 * Math.Abs(a))))
                     differences.Add($"{path}: {b:G12} for {a:G12}");

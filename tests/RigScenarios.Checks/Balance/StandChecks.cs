@@ -7,7 +7,8 @@ namespace RigScenarios.Checks.Balance;
 /// <summary>Tipping over and wind, each with its source.</summary>
 public class StandChecks
 {
-    // The inradius of an equilateral triangle is half of its circumradius (geometry): the feet at 0.500 m, centre 1.600 m up, 12.00 kg. Table computed from it.
+    // The inradius of an equilateral triangle is half of its circumradius (geometry): the feet at 0.500 m, centre 1.600 m up,
+    // 12.00 kg. Table computed from it.
     [Theory]
     [InlineData(0, 0.250, 8.881, 18.387)]
     [InlineData(0.10, 0.150, 5.356, 11.032)]
@@ -35,43 +36,50 @@ public class StandChecks
     [Fact]
     public void Published_tip_angle() => Assert.Equal(56.3, Stable(3 * 0.3048, 0.3048, 10, 0).TipAngle.Degrees, 0.05);
 
-    // Geometry: the nearest edge from the middle of a triangle with corners on a circle, by the distance from a point to the line through two corners.
+    // Geometry: the nearest edge from the middle of a triangle with corners on a circle, by the distance from a point to the line
+    // through two corners.
     [Fact]
     public void Edge_distance_at_each_pan_is_that_to_the_nearest_edge_line()
     {
         var stand = Stable(0.45, 1.5, 8, 0.1);
-        (double X, double Y)[] feet = [.. Enumerable.Range(0, 3).Select(i => (0.45 * Math.Cos(2 * Math.PI * i / 3), 0.45 * Math.Sin(2 * Math.PI * i / 3)))];
+        (double X, double Y)[] feet = [.. Enumerable.Range(0, 3)
+            .Select(i => (0.45 * Math.Cos(2 * Math.PI * i / 3), 0.45 * Math.Sin(2 * Math.PI * i / 3)))];
         foreach (var pan in Enumerable.Range(0, 73).Select(i => i * Math.PI / 36))
         {
             double x = 0.1 * Math.Cos(pan), y = 0.1 * Math.Sin(pan);
             var nearest = Enumerable.Range(0, 3).Min(i =>
             {
                 var (a, b) = (feet[i], feet[(i + 1) % 3]);
-                return (((b.X - a.X) * (y - a.Y)) - ((b.Y - a.Y) * (x - a.X))) / Math.Sqrt(Math.Pow(b.X - a.X, 2) + Math.Pow(b.Y - a.Y, 2));
+                return (((b.X - a.X) * (y - a.Y)) - ((b.Y - a.Y) * (x - a.X))) / Math.Sqrt(Math.Pow(b.X - a.X, 2)
+                    + Math.Pow(b.Y - a.Y, 2));
             });
             Assert.Equal(nearest, stand.AtPan(Angle.FromRadians(pan)).EdgeDistance.Meters, 1e-12);
         }
     }
 
-    // The tripod above, C_d 1.28 (flat plate: NASA Glenn, "Shape effects on drag", read), 0.06 m² at 1.6 m: factor 3.909 at 10 m/s, tips at 19.77 m/s. Computed.
+    // The tripod above, C_d 1.28 (flat plate: NASA Glenn, "Shape effects on drag", read), 0.06 m² at 1.6 m: factor 3.909 at 10
+    // m/s, tips at 19.77 m/s. Computed.
     [Fact]
     public void Wind_that_tips_the_worked_tripod()
     {
         var stand = Stable(0.5, 1.6, 12, 0);
 
         Assert.Equal(4.704, Sail().ForceAt(Speed.FromMetersPerSecond(10)).Newtons, 5e-4);
-        Assert.Equal(3.909, stand.TippingForce(Length.FromMeters(1.6))!.Value / Sail().ForceAt(Speed.FromMetersPerSecond(10)), 5e-4);
+        Assert.Equal(3.909, stand.TippingForce(Length.FromMeters(1.6))!.Value / Sail().ForceAt(Speed.FromMetersPerSecond(10)),
+            5e-4);
         Assert.Equal(19.77, stand.TippingWind(Sail())!.Value.MetersPerSecond, 5e-3);
     }
 
-    // OpenStax, University Physics vol. 1, 6.4 (2016; read): terminal speeds 98, 44 and 34 m/s, air 1.21 kg/m³, g = 9.8 m/s²: there the drag equals the weight.
+    // OpenStax, University Physics vol. 1, 6.4 (2016; read): terminal speeds 98, 44 and 34 m/s, air 1.21 kg/m³, g = 9.8 m/s²:
+    // there the drag equals the weight.
     [Theory]
     [InlineData(75, 0.70, 0.18, 98)]
     [InlineData(85, 1.0, 0.70, 44)]
     [InlineData(50, 1.0, 0.70, 34)]
     public void Drag_at_published_terminal_speeds(double kilograms, double coefficient, double area, double expected)
     {
-        var wind = new Wind(Area.FromSquareMeters(area), Length.FromMeters(1), coefficient, Density.FromKilogramsPerCubicMeter(1.21));
+        var wind = new Wind(Area.FromSquareMeters(area), Length.FromMeters(1), coefficient,
+            Density.FromKilogramsPerCubicMeter(1.21));
 
         Assert.Equal(expected, Math.Sqrt(kilograms * 9.8 / wind.ForceAt(Speed.FromMetersPerSecond(1)).Newtons), 0.5);
     }
@@ -82,7 +90,8 @@ public class StandChecks
     {
         (double From, double To)[] table =
         [
-            (0, 0.2), (0.3, 1.5), (1.6, 3.3), (3.4, 5.4), (5.5, 7.9), (8.0, 10.7), (10.8, 13.8), (13.9, 17.1), (17.2, 20.7), (20.8, 24.4), (24.5, 28.4), (28.5, 32.6), (32.7, 60),
+            (0, 0.2), (0.3, 1.5), (1.6, 3.3), (3.4, 5.4), (5.5, 7.9), (8.0, 10.7), (10.8, 13.8), (13.9, 17.1), (17.2, 20.7),
+            (20.8, 24.4), (24.5, 28.4), (28.5, 32.6), (32.7, 60),
         ];
         foreach (var (number, (from, to)) in table.Index())
         {
@@ -91,7 +100,8 @@ public class StandChecks
         }
     }
 
-    // Geometry on its own: the tripod above stands on a slope, the wind blows along the level ground, moments are taken about the lower edge.
+    // Geometry on its own: the tripod above stands on a slope, the wind blows along the level ground, moments are taken about the
+    // lower edge.
     [Theory]
     [InlineData(0)]
     [InlineData(3)]
@@ -106,31 +116,39 @@ public class StandChecks
         var force = weight * x / (height * Math.Cos(slope));
         var stand = Stable(0.5, 1.6, 12, 0);
         Assert.Equal(force, stand.TippingForce(Length.FromMeters(1.6), Angle.FromDegrees(degrees))!.Value.Newtons, 1e-9);
-        Assert.Equal(Math.Sqrt(force / (0.5 * 1.225 * 1.28 * 0.06)), stand.TippingWind(Sail(), Angle.FromDegrees(degrees))!.Value.MetersPerSecond, 1e-9);
+        Assert.Equal(Math.Sqrt(force / (0.5 * 1.225 * 1.28 * 0.06)),
+            stand.TippingWind(Sail(), Angle.FromDegrees(degrees))!.Value.MetersPerSecond, 1e-9);
     }
 
     [Fact]
-    public void A_slope_beyond_the_tip_angle_leaves_nothing_for_the_wind() => Assert.Null(Stable(0.5, 1.6, 12, 0).TippingWind(Sail(), Angle.FromDegrees(8.9)));
+    public void A_slope_beyond_the_tip_angle_leaves_nothing_for_the_wind() =>
+        Assert.Null(Stable(0.5, 1.6, 12, 0).TippingWind(Sail(), Angle.FromDegrees(8.9)));
 
-    // B. A. Harper, J. D. Kepert, J. D. Ginger, WMO/TD-No. 1555 (2010), table 1.1, 600 s to 3 s, in-land, off-land, off-sea, at-sea: the row as two independent public
+    // B. A. Harper, J. D. Kepert, J. D. Ginger, WMO/TD-No. 1555 (2010), table 1.1, 600 s to 3 s, in-land, off-land, off-sea,
+    // at-sea: the row as two independent public
     // transcriptions print it (second-hand; the report itself was not read).
     [Fact]
     public void Gust_factors_are_the_printed_ones() =>
-        Assert.Equal([1.66, 1.52, 1.38, 1.23], new[] { Surroundings.Inland, Surroundings.Coast, Surroundings.Shore, Surroundings.Sea }.Select(Gusts.Factor));
+        Assert.Equal([1.66, 1.52, 1.38, 1.23], new[] { Surroundings.Inland, Surroundings.Coast, Surroundings.Shore,
+            Surroundings.Sea }.Select(Gusts.Factor));
 
-    // R. G. Allen et al., FAO Irrigation and Drainage Paper 56 (1998), eq. 47 (from memory): wind at 2 m over short grass from that at z, u2 = u_z 4.87/ln(67.8 z - 5.42).
+    // R. G. Allen et al., FAO Irrigation and Drainage Paper 56 (1998), eq. 47 (from memory): wind at 2 m over short grass from
+    // that at z, u2 = u_z 4.87/ln(67.8 z - 5.42).
     // Its grass is taller (12 cm) and has a displaced zero, so that the two agree to 5 %.
     [Fact]
     public void Wind_at_the_height_of_a_camera_is_near_that_of_another_formula() =>
-        Assert.Equal(10 * 4.87 / Math.Log((67.8 * 10) - 5.42), Gusts.MeanAt(Speed.FromMetersPerSecond(10), Length.FromMeters(10), Length.FromMeters(2)).MetersPerSecond, 0.5);
+        Assert.Equal(10 * 4.87 / Math.Log((67.8 * 10) - 5.42),
+            Gusts.MeanAt(Speed.FromMetersPerSecond(10), Length.FromMeters(10), Length.FromMeters(2)).MetersPerSecond, 0.5);
 
-    // Standard atmosphere (ISO 2533:1975, tables; from memory): 1.2250 kg/m³ at 0 m and 15 °C, 1.1117 at 1000 m and 8.5 °C, 0.9093 at 3000 m and -4.5 °C.
+    // Standard atmosphere (ISO 2533:1975, tables; from memory): 1.2250 kg/m³ at 0 m and 15 °C, 1.1117 at 1000 m and 8.5 °C,
+    // 0.9093 at 3000 m and -4.5 °C.
     [Theory]
     [InlineData(0, 15, 1.2250)]
     [InlineData(1000, 8.5, 1.1117)]
     [InlineData(3000, -4.5, 0.9093)]
     public void Air_has_the_density_of_the_standard_atmosphere(double metres, double celsius, double expected) =>
-        Assert.Equal(expected, AirDensity.At(Temperature.FromDegreesCelsius(celsius), Length.FromMeters(metres)).KilogramsPerCubicMeter, 2e-4);
+        Assert.Equal(expected, AirDensity.At(Temperature.FromDegreesCelsius(celsius),
+            Length.FromMeters(metres)).KilogramsPerCubicMeter, 2e-4);
 
     // Moments about the edge: with the ballast that it asks for, a gust just tips the worked tripod.
     [Theory]
@@ -142,15 +160,18 @@ public class StandChecks
         var gust = Speed.FromMetersPerSecond(24);
         var ballast = Stable(0.5, 1.6, 12, 0).BallastAgainst(Length.FromMeters(0.5), Sail(), gust, slope).Mass!.Value;
         var held = StandStability.Of(
-            new Stand { FootRadius = Length.FromMeters(0.5), Mass = ballast, CentreHeight = Length.FromMeters(0.5), CameraPlateHeight = Length.FromMeters(1.6) },
+            new Stand { FootRadius = Length.FromMeters(0.5), Mass = ballast, CentreHeight = Length.FromMeters(0.5),
+                CameraPlateHeight = Length.FromMeters(1.6) },
             PointMasses.Kilograms((12, 0)).MassProperties, Length.Zero);
         Assert.Equal(24, held.TippingWind(Sail(), slope)!.Value.MetersPerSecond, 1e-9);
     }
 
-    private static Wind Sail() => new(Area.FromSquareMeters(0.06), Length.FromMeters(1.6), 1.28, Density.FromKilogramsPerCubicMeter(1.225));
+    private static Wind Sail() =>
+        new(Area.FromSquareMeters(0.06), Length.FromMeters(1.6), 1.28, Density.FromKilogramsPerCubicMeter(1.225));
 
     private static StandStability Stable(double radius, double height, double kilograms, double offset) => StandStability.Of(
-        new Stand { FootRadius = Length.FromMeters(radius), Mass = Mass.Zero, CentreHeight = Length.Zero, CameraPlateHeight = Length.FromMeters(height) },
+        new Stand { FootRadius = Length.FromMeters(radius), Mass = Mass.Zero, CentreHeight = Length.Zero,
+            CameraPlateHeight = Length.FromMeters(height) },
         PointMasses.Kilograms((kilograms, offset)).MassProperties,
         Length.Zero);
 }

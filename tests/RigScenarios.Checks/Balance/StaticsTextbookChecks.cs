@@ -5,7 +5,8 @@ using UnitsNet;
 namespace RigScenarios.Checks.Balance;
 
 /// <summary>
-/// OpenStax, <i>University Physics</i>, vol. 1 (2016; sources of June 2026), chapters 9, 10 and 12: figures only. That book takes g = 9.8 m/s².
+/// OpenStax, <i>University Physics</i>, vol. 1 (2016; sources of June 2026), chapters 9, 10 and 12: figures only. That book takes
+/// g = 9.8 m/s².
 /// All read in the source.
 /// </summary>
 public class StaticsTextbookChecks
@@ -21,7 +22,8 @@ public class StaticsTextbookChecks
         Assert.Equal(0.52, axles.HandLoad / (axles.HandLoad + axles.PadLoad), 1e-9);
     }
 
-    // 12.2, "The torque balance": stick 150 g 20 cm left of the fulcrum, 50.0 g at 70 cm and 75.0 g at 40 cm left; m3 30 cm right: 316.7 g, support 5.8 N.
+    // 12.2, "The torque balance": stick 150 g 20 cm left of the fulcrum, 50.0 g at 70 cm and 75.0 g at 40 cm left; m3 30 cm
+    // right: 316.7 g, support 5.8 N.
     [Fact]
     public void Torque_balance_with_the_stick_s_own_mass()
     {
@@ -44,7 +46,8 @@ public class StaticsTextbookChecks
         Assert.Equal(466, ropes.HandLoad.Newtons * ToTheBook, 0.51);
     }
 
-    // 12.2, problem: scaffold 40 kg, 6.0 m; painter 80 kg 1.0 m from the left; kit 1.5 m from the right; the left rope carries twice the right: 888.5, 444.3 N, kit 16.0 kg.
+    // 12.2, problem: scaffold 40 kg, 6.0 m; painter 80 kg 1.0 m from the left; kit 1.5 m from the right; the left rope carries
+    // twice the right: 888.5, 444.3 N, kit 16.0 kg.
     [Fact]
     public void Painter_and_kit()
     {
@@ -54,11 +57,14 @@ public class StaticsTextbookChecks
         Assert.Equal(444.3, ropes.HandLoad.Newtons * ToTheBook, 0.05);
     }
 
-    // 9.6, problem: halves of iron (8 g/cm³) and aluminium (2.7 g/cm³) of a 1 m rod; the answer is not printed: 0.3762 m from the iron end, computed.
+    // 9.6, problem: halves of iron (8 g/cm³) and aluminium (2.7 g/cm³) of a 1 m rod; the answer is not printed: 0.3762 m from the
+    // iron end, computed.
     [Fact]
-    public void Rod_of_two_metals() => Assert.Equal(0.3762, PointMasses.Kilograms((8, 0.25), (2.7, 0.75)).MassProperties.Centre.X.Meters, 5e-5);
+    public void Rod_of_two_metals() =>
+        Assert.Equal(0.3762, PointMasses.Kilograms((8, 0.25), (2.7, 0.75)).MassProperties.Centre.X.Meters, 5e-5);
 
-    // 10.5, "Rod and solid sphere": rod 2.0 kg, 0.5 m, sphere 1.0 kg, radius 0.2 m: 0.673 kg·m² about the rod's far end, 0.223 where rod and sphere meet.
+    // 10.5, "Rod and solid sphere": rod 2.0 kg, 0.5 m, sphere 1.0 kg, radius 0.2 m: 0.673 kg·m² about the rod's far end, 0.223
+    // where rod and sphere meet.
     // The sphere stands as the cube with its moment of inertia: m a²/6 = 2/5 m R².
     [Fact]
     public void Rod_and_sphere_by_the_parallel_axis_theorem()
@@ -70,13 +76,15 @@ public class StaticsTextbookChecks
         Assert.Equal(0.223, rig.InertiaAbout(RigPoint.FromMetres(0.5, 0, 0)).YY.KilogramSquareMeters, 5e-4);
     }
 
-    // 10.5, child of 25 kg 1.0 m from the centre of a disc of 500 kg, radius 2.0 m: 1025 kg·m². The disc stands as the square with its moment: m a²/6 = 1/2 m R².
+    // 10.5, child of 25 kg 1.0 m from the centre of a disc of 500 kg, radius 2.0 m: 1025 kg·m². The disc stands as the square
+    // with its moment: m a²/6 = 1/2 m R².
     [Fact]
     public void Child_on_a_disc()
     {
         var square = 2.0 * Math.Sqrt(3);
 
-        Assert.Equal(1025, Boxes((500, 0, square, square), (25, 1, 0, 0)).MassProperties.InertiaAbout(RigPoint.Origin).ZZ.KilogramSquareMeters, 1e-9);
+        Assert.Equal(1025, Boxes((500, 0, square, square),
+            (25, 1, 0, 0)).MassProperties.InertiaAbout(RigPoint.Origin).ZZ.KilogramSquareMeters, 1e-9);
     }
 
     // 10.5: thin rod, (1/12) m L² about the middle, (1/3) m L² about an end, (7/36) m L² about a point L/6 from an end.
@@ -85,12 +93,15 @@ public class StaticsTextbookChecks
     [InlineData(0, 1.0 / 3)]
     [InlineData(1.0 / 6, 7.0 / 36)]
     public void Thin_rod(double at, double expected) =>
-        Assert.Equal(expected, Boxes((1, 0.5, 1, 0)).MassProperties.InertiaAbout(RigPoint.FromMetres(at, 0, 0)).ZZ.KilogramSquareMeters, 1e-12);
+        Assert.Equal(expected,
+            Boxes((1, 0.5, 1, 0)).MassProperties.InertiaAbout(RigPoint.FromMetres(at, 0, 0)).ZZ.KilogramSquareMeters, 1e-12);
 
     private static ShoulderBalance On(double pad, double hands, params (double, double)[] points) =>
-        ShoulderBalance.Of(new ShoulderSupport(Length.FromMeters(pad), Length.FromMeters(hands)), PointMasses.Kilograms(points).MassProperties);
+        ShoulderBalance.Of(new ShoulderSupport(Length.FromMeters(pad), Length.FromMeters(hands)),
+            PointMasses.Kilograms(points).MassProperties);
 
-    /// <summary>Boxes on the x axis: mass, middle, length, and one value for width and height; in the plane where only the width counts, a square.</summary>
+    /// <summary>Boxes on the x axis: mass, middle, length, and one value for width and height; in the plane where only the width
+    /// counts, a square.</summary>
     private static PlacedBuild Boxes(params (double Kilograms, double X, double Length, double Width)[] boxes) =>
         new(new OrderedMap<PlacedPart>(boxes.Select((box, i) => KeyValuePair.Create($"{i}", new PlacedPart
         {

@@ -6,7 +6,8 @@ namespace RigScenarios.Checks.Loads;
 /// <summary>Holding times against published points.</summary>
 public class EnduranceChecks
 {
-    // L. A. Frey Law, K. G. Avin, "Endurance time is joint-specific", Ergonomics 53(1) (2010) 109-129, table 2; points printed in other documents that use it (second-hand).
+    // L. A. Frey Law, K. G. Avin, "Endurance time is joint-specific", Ergonomics 53(1) (2010) 109-129, table 2; points printed in
+    // other documents that use it (second-hand).
     [Fact]
     public void Points_of_the_joint_specific_fits()
     {
@@ -29,7 +30,8 @@ public class EnduranceChecks
         Assert.Equal(282.6, Seconds(EnduranceFit.Shoulder, 20), 0.05);
     }
 
-    // S. E. Mathiassen, E. Åhsberg, Int. J. Ind. Ergonomics 24(3) (1999) 315-329, abstract (read): T = 40.609 exp(-0.097 p) min; points computed.
+    // S. E. Mathiassen, E. Åhsberg, Int. J. Ind. Ergonomics 24(3) (1999) 315-329, abstract (read): T = 40.609 exp(-0.097 p) min;
+    // points computed.
     [Theory]
     [InlineData(10, 15.39)]
     [InlineData(15, 9.48)]
@@ -37,7 +39,8 @@ public class EnduranceChecks
     public void Arm_held_forward(double percent, double minutes) =>
         Assert.Equal(minutes, Seconds(EnduranceFit.ArmHeldForward, percent) / 60, 0.01);
 
-    // The prediction interval is 29 to 47 % either side (L. A. Frey Law, J. M. Looft, J. Heitsman, 2012; second-hand): the wide end.
+    // The prediction interval is 29 to 47 % either side (L. A. Frey Law, J. M. Looft, J. Heitsman, 2012; second-hand): the wide
+    // end.
     [Fact]
     public void The_range_is_the_wide_end_of_the_published_interval()
     {
@@ -48,7 +51,8 @@ public class EnduranceChecks
         Assert.False(time.OutsideData);
     }
 
-    // A study of shoulders found no load, down to 5 %, that is held for ever (NIOSHTIC-2 20037558, abstract; read): no fit may say so.
+    // A study of shoulders found no load, down to 5 %, that is held for ever (NIOSHTIC-2 20037558, abstract; read): no fit may
+    // say so.
     [Fact]
     public void Nothing_is_held_for_ever()
     {

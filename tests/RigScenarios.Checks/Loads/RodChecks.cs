@@ -21,13 +21,15 @@ public class RodChecks
         Assert.Equal(modulus, section.Modulus.CubicMillimeters, 5e-3);
     }
 
-    // 1.000 kg at the tip, and at 120 and 100 mm, of one rod 15 x 12 mm, 200 mm free: computed from StrengthBook (open textbook), appendix B.2, which was read.
+    // 1.000 kg at the tip, and at 120 and 100 mm, of one rod 15 x 12 mm, 200 mm free: computed from StrengthBook (open textbook),
+    // appendix B.2, which was read.
     [Theory]
     [InlineData(200, 0.2587)]
     [InlineData(120, 0.1118)]
     [InlineData(100, 0.0808)]
     public void Deflection_of_one_rod(double at, double millimetres) =>
-        Assert.Equal(millimetres, Tube(RodMaterial.Aluminium6061).Under(Force.FromNewtons(2 * 9.80665), Length.FromMillimeters(at)).EndDeflection.Millimeters, 5.1e-5);
+        Assert.Equal(millimetres, Tube(RodMaterial.Aluminium6061)
+            .Under(Force.FromNewtons(2 * 9.80665), Length.FromMillimeters(at)).EndDeflection.Millimeters, 5.1e-5);
 
     [Fact]
     public void Slope_and_stress_of_one_rod()
@@ -43,19 +45,23 @@ public class RodChecks
     [Fact]
     public void Other_materials()
     {
-        double Deflection(RodMaterial material) => Tube(material).Under(Force.FromNewtons(2 * 9.80665), Length.FromMillimeters(200)).EndDeflection.Millimeters;
+        double Deflection(RodMaterial material) =>
+            Tube(material).Under(Force.FromNewtons(2 * 9.80665), Length.FromMillimeters(200)).EndDeflection.Millimeters;
 
         Assert.Equal(0.0924, Deflection(RodMaterial.Stainless304), 5e-5);
         Assert.Equal(0.2546, Deflection(RodMaterial.WovenCarbon), 5e-5);
         Assert.Null(Tube(RodMaterial.WovenCarbon).Under(Force.FromNewtons(1), Length.FromMillimeters(100)).StressMargin);
     }
 
-    // Web calculator meracalculator.com, solid round cantilever (read): 15 in, diameter 5 in, 20 lbf, 30e6 psi: 2.44461e-5 in, 24.446 psi.
+    // Web calculator meracalculator.com, solid round cantilever (read): 15 in, diameter 5 in, 20 lbf, 30e6 psi: 2.44461e-5 in,
+    // 24.446 psi.
     [Fact]
     public void Published_cantilever()
     {
-        var steel = new RodMaterial("steel", Pressure.FromPoundsForcePerSquareInch(30e6), null, Citation.FromMemory("steel of the example"));
-        var bending = new RodPair(new RodSection(Length.FromInches(5)), steel, Length.FromInches(15)).Under(Force.FromPoundsForce(40), Length.FromInches(15));
+        var steel = new RodMaterial("steel", Pressure.FromPoundsForcePerSquareInch(30e6), null,
+            Citation.FromMemory("steel of the example"));
+        var bending = new RodPair(new RodSection(Length.FromInches(5)), steel, Length.FromInches(15))
+            .Under(Force.FromPoundsForce(40), Length.FromInches(15));
 
         Assert.Equal(2.44461e-5, bending.EndDeflection.Inches, 1e-5 * 2.44461e-5);
         Assert.Equal(24.446, bending.Stress.PoundsForcePerSquareInch, 1e-3);

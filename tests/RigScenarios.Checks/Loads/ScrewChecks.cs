@@ -16,7 +16,8 @@ public class ScrewChecks
         Assert.Equal(1.5875, ScrewThread.ThreeEighths16.Pitch.Millimeters, 1e-9);
     }
 
-    // Table of engineersedge.com, 13355 (read): clamp at 75 % of proof for grades 2, 5, 8 and the torque for it; proof is 55, 85, 120 ksi on the stress area.
+    // Table of engineersedge.com, 13355 (read): clamp at 75 % of proof for grades 2, 5, 8 and the torque for it; proof is 55, 85,
+    // 120 ksi on the stress area.
     [Theory]
     [InlineData(55, 1313, 66)]
     [InlineData(85, 2029, 101)]
@@ -26,8 +27,10 @@ public class ScrewChecks
         var area = ScrewThread.Quarter20.StressArea.SquareInches;
 
         Assert.Equal(poundsForce, 0.75 * 1000 * ksi * area, 0.002 * poundsForce);
-        Assert.Equal(inchPounds, ScrewThread.Quarter20.TighteningTorque(Force.FromPoundsForce(poundsForce)).PoundForceInches, 0.51);
-        Assert.Equal(poundsForce, ScrewThread.Quarter20.ClampingForce(Torque.FromPoundForceInches(inchPounds)).PoundsForce, 0.008 * poundsForce);
+        Assert.Equal(inchPounds, ScrewThread.Quarter20.TighteningTorque(Force.FromPoundsForce(poundsForce)).PoundForceInches,
+            0.51);
+        Assert.Equal(poundsForce, ScrewThread.Quarter20.ClampingForce(Torque.FromPoundForceInches(inchPounds)).PoundsForce,
+            0.008 * poundsForce);
     }
 
     // T = K d F by hand: 1.0 N·m on a 1/4-20: 787 N at K 0.20, 1050 at 0.15, 525 at 0.30; 3.0 N·m on a 3/8-16: 1575 N. Computed.
@@ -39,9 +42,11 @@ public class ScrewChecks
         Assert.Equal(newtons, ScrewThread.Quarter20.ClampingForce(Torque.FromNewtonMeters(1), friction).Newtons, 0.51);
 
     [Fact]
-    public void Three_eighths() => Assert.Equal(1575, ScrewThread.ThreeEighths16.ClampingForce(Torque.FromNewtonMeters(3)).Newtons, 0.51);
+    public void Three_eighths() =>
+        Assert.Equal(1575, ScrewThread.ThreeEighths16.ClampingForce(Torque.FromNewtonMeters(3)).Newtons, 0.51);
 
-    // OpenStax, University Physics vol. 1, 12.2, "Forces on door hinges" (read): 400 N, centre 0.5 m out, hinges 2.00 m apart: 100 N along the couple.
+    // OpenStax, University Physics vol. 1, 12.2, "Forces on door hinges" (read): 400 N, centre 0.5 m out, hinges 2.00 m apart:
+    // 100 N along the couple.
     [Fact]
     public void Couple_of_two_hinges()
     {

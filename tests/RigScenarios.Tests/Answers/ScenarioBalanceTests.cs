@@ -1,57 +1,12 @@
-using System.Globalization;
 using RigScenarios.Answers;
 using RigScenarios.Files;
-using RigScenarios.Limits;
 using RigScenarios.Scenarios;
-using UnitsNet;
-using UnitsNet.Units;
+using static RigScenarios.Tests.Answers.ByHandRig;
 
 namespace RigScenarios.Tests.Answers;
 
 public class ScenarioBalanceTests
 {
-    private const string Parts = """
-          body: {kind: body, name: Body, mass: 1000 g, size: {length: 100 mm, width: 100 mm, height: 100 mm}, power: {standby: 5 W, record: 10 W}}
-          lens: {kind: lens, name: Lens, mass: 1000 g, size: {length: 100 mm, width: 80 mm, height: 80 mm}, centre-moves: 20 mm}
-          weight: {kind: battery, name: Battery, mass: 1000 g, size: {length: 60 mm, width: 80 mm, height: 100 mm}, battery: {energy: 100 Wh, voltage: 14.4 V}}
-          rods: {kind: rods, name: Rods, mass: 100 g, size: {length: 400 mm, width: 75 mm, height: 15 mm}, rods: {diameter: 15 mm, material: aluminium}, rated-load: 2 kg}
-          head: {kind: head, name: Head, mass: 2 kg, size: {length: 100 mm, width: 100 mm, height: 100 mm}, rated-load: 5 kg,
-                 head: {slide: 60 mm, axis-below-plate: 50 mm, counterbalance-from: 0 N·m, counterbalance-to: 20 N·m, friction: 0.4 N·m, drag: 2 N·m, tilt-lock: 8 N·m, tilt-up: 45 °, tilt-down: 60 °}}
-          legs: {kind: tripod, name: Legs, mass: 4 kg, size: {length: 700 mm, width: 120 mm, height: 120 mm}, legs: {height: 1300 mm, foot-radius: 600 mm}}
-        """;
-
-    private static string Text(string battery = "{on: rods, forward: -150 mm, slides-from: -200 mm, slides-to: -60 mm}", string more = "", string stance = "tripod") => $$$"""
-        rigscenarios: scenario 1
-        title: By hand
-        parts:
-        {{{Parts}}}
-        conditions: {ambient: 20 °C}
-        kit: {body: {part: body}, lens: {part: lens}, weight: {part: weight}, rods: {part: rods}, head: {part: head}, legs: {part: legs}}
-        builds:
-          one:
-            stance: {{{stance}}}
-            battery: {item: weight}
-            devices: {body: {essential: yes}}
-            carries: [lens, rods, head, legs]
-            places:
-              body: {}
-              lens: {on: body, forward: 50 mm, up: 50 mm}
-              rods: {on: body}
-              weight: {{{battery}}}
-            on-head: {base-depth: 0 mm}
-            {{{more}}}
-        days:
-          day:
-            blocks: {all: {length: 1 h, others: record}}
-        """;
-
-    private static Scenario Read(string text)
-    {
-        var (scenario, problems) = ScenarioFile.TryReadText(text, Path.Combine(Repository.Root, "by-hand.yaml"));
-        Assert.True(scenario is not null, string.Join(Environment.NewLine, problems));
-        return scenario;
-    }
-
     [Fact]
     public void A_rig_that_was_worked_out_by_hand()
     {
@@ -101,14 +56,16 @@ public class ScenarioBalanceTests
         // (100 - 30) * 1000 / 3100 = 22.6 mm: it reaches; with the slide moved back by 60 mm it does not.
         Assert.Empty(balance.Best!.Exceeded);
         Assert.Empty(BalanceHelp.Find(balance));
-        var far = ScenarioBalance.Of(Read(Text("{on: rods, forward: 0 mm}").Replace("base-depth: 0 mm", "base-depth: 0 mm, slide-middle: -60 mm", StringComparison.Ordinal)), "one");
+        var far = ScenarioBalance.Of(Read(Text("{on: rods, forward: 0 mm}")
+            .Replace("base-depth: 0 mm", "base-depth: 0 mm, slide-middle: -60 mm", StringComparison.Ordinal)), "one");
         Assert.Contains("53 mm ahead of what the camera plate reaches", BalanceWords.Answer(far), StringComparison.Ordinal);
     }
 
     [Fact]
     public void As_it_is_set_is_told_beside_what_is_best()
     {
-        var balance = ScenarioBalance.Of(Read(Text().Replace("base-depth: 0 mm", "base-depth: 0 mm, plate-at: 10 mm", StringComparison.Ordinal)), "one");
+        var balance = ScenarioBalance.Of(Read(Text()
+            .Replace("base-depth: 0 mm", "base-depth: 0 mm, plate-at: 10 mm", StringComparison.Ordinal)), "one");
         Assert.Equal(10, balance.AsSet!.CameraPlate.Millimeters, 9);
         Assert.True(balance.AsSet.TiltMargin < balance.Best!.TiltMargin);
         Assert.Null(ScenarioBalance.Of(Read(Text()), "one").AsSet);
@@ -123,98 +80,16 @@ public class ScenarioBalanceTests
         // Legs at half of 1300 mm, the head's middle at 1350 mm.
         Assert.Equal(((4 * 650) + (2 * 1350)) / 6d, balance.Supports.Stand.CentreHeight.Millimeters, 9);
         Assert.True(balance.WorstTilt!.TipAngle <= balance.Level!.TipAngle);
-        Assert.Contains("tips at a lean", BalanceWords.Tipping(balance), StringComparison.Ordinal);
-        Assert.Contains(BalanceWords.Cautions(balance), caution => caution.Contains("qualified rigger", StringComparison.Ordinal));
-    }
-
-    [Fact]
-    public void Before_a_battery_that_counterweights_comes_off_the_tilt_lock_is_tightened()
-    {
-        var balance = ScenarioBalance.Of(Read(Text()), "one");
-        Assert.True(balance.LocksBeforeSwap);
-        Assert.Equal("Tighten the tilt lock before anything comes off.", BalanceWords.BeforeSwap(balance));
-        Assert.Contains(BalanceWords.Cautions(balance), caution => caution.StartsWith("Tighten the tilt lock before the weight comes off: level, it then pulls nose down with 1.5 N·m; friction at rest holds 0.4 N·m.", StringComparison.Ordinal));
-        // Beside the rig it holds no balance, and nothing of it is weighed.
-        var beside = ScenarioBalance.Of(Read(Text(more: "beside: [weight]")), "one");
-        Assert.False(beside.LocksBeforeSwap);
-        Assert.Equal(2.1, beside.Mass.Mass.Kilograms, 9);
-        Assert.Null(ScenarioBalance.Of(Read(Text().Replace(", head, legs]", "]", StringComparison.Ordinal)), "one").LocksBeforeSwap);
-    }
-
-    [Theory]
-    [InlineData("0 N·m, 4 N·m", "setting 1 of 0 to 1")]
-    [InlineData("1 N·m, 2 N·m, 4 N·m", "setting 2 of 1 to 3")]
-    public void A_setting_is_called_as_the_dial_counts(string steps, string words)
-    {
-        var scenario = Read(Text().Replace("counterbalance-from: 0 N·m, counterbalance-to: 20 N·m", $"counterbalance-steps: [{steps}]", StringComparison.Ordinal));
-        Assert.Contains(words, BalanceWords.Setting(ScenarioBalance.Of(scenario, "one")), StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Slope_and_gust_are_held_against_the_tripod_together()
-    {
-        var balance = ScenarioBalance.Of(Read(Text(more: "on-legs: {wind: 12 m/s, slope: 3 °, surroundings: coast}")), "one");
-        var (stand, wind) = (balance.WorstTilt!, balance.Wind!);
-        double alpha = 3 * Math.PI / 180, e = stand.EdgeDistance.Meters, height = stand.CentreHeight.Meters;
-        // Air of 20 °C at sea level: 101 325 Pa/(287.05 J/(kg K) * 293.15 K).
-        var air = 101_325 / (287.05 * 293.15);
-        var tips = Math.Sqrt(2 * stand.TotalMass.Kilograms * 9.80665 * ((e * Math.Cos(alpha)) - (height * Math.Sin(alpha))) / (air * 1.2 * wind.Area.SquareMeters * wind.Height.Meters * Math.Cos(alpha)));
-        var gust = balance.StandLimits.Single(limit => limit.Kind == LimitKind.Gust);
-        Assert.Equal(tips, gust.Worst.As(SpeedUnit.MeterPerSecond), 1e-9);
-        Assert.Equal(12 * 1.52, gust.Allowed!.As(SpeedUnit.MeterPerSecond), 1e-9);
-        Assert.Equal(Verdict.Fails, balance.StandVerdict);
-        // With the ballast that it asks for, and no gram less, it stands.
-        var more = StandBallast.Of(balance)!.ForGust!.Mass!.Value.Kilograms;
-        foreach (var (share, holds) in new[] { (1.0001, true), (0.9999, false) })
-        {
-            var held = ScenarioBalance.Of(Read(Text(more: $"on-legs: {{wind: 12 m/s, slope: 3 °, surroundings: coast, ballast: {(share * more).ToString("R", CultureInfo.InvariantCulture)} kg}}")), "one");
-            Assert.Equal(holds, held.TippingGust!.Value.MetersPerSecond >= 12 * 1.52);
-        }
-    }
-
-    [Fact]
-    public void What_is_lifted_is_the_whole_and_the_lower_of_both_limits_counts()
-    {
-        var lift = ScenarioBalance.Of(Read(Text()), "one").Lift;
-        Assert.Equal(3.1 + 2 + 4, lift.Lifted.Kilograms, 9);
-        // By hand: H 35 cm, from 30 cm to 140 cm, D 110 cm, a fair hold: 23 * 25/35 * (1 - 0.003 * 45) * (0.82 + 4.5/110) * 0.95, and 23 * 25/35 * (1 - 0.003 * 65) * (0.82 + 4.5/110).
-        double origin = 23 * 25 / 35d * 0.865 * (0.82 + (4.5 / 110)) * 0.95, destination = 23 * 25 / 35d * 0.805 * (0.82 + (4.5 / 110));
-        Assert.Equal(origin, lift.Origin.RecommendedLimit.Kilograms, 9);
-        Assert.Equal(destination, lift.Destination.RecommendedLimit.Kilograms, 9);
-        Assert.Equal(9.1 / Math.Min(origin, destination), lift.Index, 9);
-        Assert.Equal(3.1, ScenarioBalance.Of(Read(Text(stance: "hand")), "one").Lift.Lifted.Kilograms, 9);
-    }
-
-    [Fact]
-    public void Every_limit_is_a_number_with_a_unit_and_a_yardstick_fails_nothing()
-    {
-        var balance = ScenarioBalance.Of(Read(Text(more: "on-legs: {wanted-lean: 40 °}")), "one");
-        var tips = balance.StandLimits.Single(limit => limit.Kind == LimitKind.TipAngle);
-        Assert.True(tips is { IsPassed: true, HasForce: false });
-        // It was wished for and is not there.
-        Assert.Equal(Verdict.Close, balance.StandVerdict);
-        Assert.Equal(Verdict.Holds, ScenarioBalance.Of(Read(Text()), "one").StandVerdict);
-        var lifted = balance.BalanceLimits.Single(limit => limit.Kind == LimitKind.Lifting);
-        Assert.Equal((9.1, "kg"), (Math.Round(lifted.Worst.As(MassUnit.Kilogram), 9), Mass.GetAbbreviation((MassUnit)lifted.Worst.Unit)));
-        Assert.False(lifted.HasForce);
-    }
-
-    [Fact]
-    public void A_verdict_that_nobody_can_give_says_what_is_missing()
-    {
-        var bare = ScenarioBalance.Of(Read(Text().Replace(", head, legs]", "]", StringComparison.Ordinal)), "one");
-        Assert.Equal((Verdict.NotKnown, Verdict.NotKnown), (bare.BalanceVerdict, bare.StandVerdict));
-        Assert.Contains("no head", bare.BalanceMissing.Single(), StringComparison.Ordinal);
-        var hand = ScenarioBalance.Of(Read(Text(stance: "hand")), "one");
-        Assert.Contains("greatest-effort", hand.BalanceMissing.Single(), StringComparison.Ordinal);
-        var weak = ScenarioBalance.Of(Read(Text(stance: "hand", more: "in-hands: {greatest-effort: 5 N·m}")), "one");
-        Assert.Equal(Verdict.Fails, weak.BalanceVerdict);
+        Assert.Contains("tips at a lean", TripodWords.Tipping(balance), StringComparison.Ordinal);
+        Assert.Contains(BalanceWords.Cautions(balance),
+            caution => caution.Contains("qualified rigger", StringComparison.Ordinal));
     }
 
     [Fact]
     public void On_the_shoulder_the_hands_carry_what_the_lever_says()
     {
-        var balance = ScenarioBalance.Of(Read(Text(more: "on-shoulder: {pad: -125.806452 mm, hands: 174.193548 mm}", stance: "shoulder")), "one");
+        var balance = ScenarioBalance.Of(Read(Text(more: "on-shoulder: {pad: -125.806452 mm, hands: 174.193548 mm}",
+            stance: "shoulder")), "one");
         // The centre is 100 mm ahead of the pad, the hands 300 mm: a third.
         Assert.Equal(3.1 * 9.80665 / 3, balance.Shoulder!.HandLoad.Newtons, 4);
         Assert.Contains("would free the hands", BalanceWords.Answer(balance), StringComparison.Ordinal);
@@ -259,7 +134,8 @@ public class ScenarioBalanceTests
     [Fact]
     public void A_thing_without_a_place_is_changed_from_its_usual_one()
     {
-        var scenario = Read(Text().Replace("      weight: {on: rods, forward: -150 mm, slides-from: -200 mm, slides-to: -60 mm}\n", "", StringComparison.Ordinal));
+        var scenario = Read(Text().Replace("      weight: {on: rods, forward: -150 mm, slides-from: -200 mm, slides-to: -60 "
+            + "mm}\n", "", StringComparison.Ordinal));
         var usual = ScenarioBalance.Of(scenario, "one");
         Assert.Equal(["weight"], usual.Rig.PlacesAssumed);
         var set = ScenarioBalance.Of(ScenarioPath.Set(scenario, "builds.one.places.weight.forward", "-120 mm"), "one");
@@ -280,7 +156,9 @@ public class ScenarioBalanceTests
                 Assert.Empty(balance.Supports.Missing);
                 Assert.Empty(balance.Rig.WithoutMass);
                 Assert.All([.. balance.BalanceLimits, .. balance.StandLimits],
-                    limit => Assert.DoesNotContain("NaN", BalanceLimitWords.Worst(limit) + BalanceLimitWords.Left(limit) + BalanceLimitWords.Allowed(limit), StringComparison.Ordinal));
+                    limit =>
+                        Assert.DoesNotContain("NaN", BalanceLimitWords.Worst(limit) + BalanceLimitWords.Left(limit)
+                        + BalanceLimitWords.Allowed(limit), StringComparison.Ordinal));
             }
         }
     }

@@ -52,8 +52,10 @@ public class BuildInPlaceTests
     [Fact]
     public void What_is_said_of_mass_and_place_replaces_the_usual_doubt()
     {
-        var things = new Dictionary<string, Part> { ["battery"] = Box(PartKind.Battery, 1000, 0) with { MassWithin = Mass.FromGrams(7), Centre = AxisOffsets.None } };
-        var build = new Build { Battery = new() { Item = "battery" }, Places = new([new("battery", new PlaceInUse { Within = Length.FromMillimeters(2) })]) };
+        var things = new Dictionary<string, Part> { ["battery"] = Box(PartKind.Battery, 1000,
+            0) with { MassWithin = Mass.FromGrams(7), Centre = AxisOffsets.None } };
+        var build = new Build { Battery = new() { Item = "battery" },
+            Places = new([new("battery", new PlaceInUse { Within = Length.FromMillimeters(2) })]) };
         var rig = BuildInPlace.Of(build, name => things.GetValueOrDefault(name));
         Assert.Equal(7, rig.Placed.MassProperties.MassUncertainty.Grams, 9);
         Assert.Equal(2, rig.Placed.MassProperties.CentreUncertainty.X.Millimeters, 9);
@@ -64,7 +66,8 @@ public class BuildInPlaceTests
     [Fact]
     public void The_centre_of_a_part_counts_from_the_middle_of_its_box()
     {
-        var things = new Dictionary<string, Part> { ["battery"] = Box(PartKind.Battery, 1000, 60) with { Centre = new(Length.FromMillimeters(5), Length.FromMillimeters(-2), Length.FromMillimeters(3)) } };
+        var things = new Dictionary<string, Part> { ["battery"] = Box(PartKind.Battery, 1000,
+            60) with { Centre = new(Length.FromMillimeters(5), Length.FromMillimeters(-2), Length.FromMillimeters(3)) } };
         var build = new Build { Battery = new() { Item = "battery" }, Places = new([new("battery", new PlaceInUse())]) };
         // Held at its front: the middle is 30 mm behind.
         Assert.Equal((-25, -2, 3), Centre(BuildInPlace.Of(build, name => things.GetValueOrDefault(name)), "battery"));
@@ -76,12 +79,15 @@ public class BuildInPlaceTests
     {
         var kit = new Dictionary<string, string>
         {
-            ["camera"] = body, ["lens"] = lens, ["battery"] = battery, ["rods"] = rods, ["cage"] = "cage-full-baseplate", ["plate"] = "plate-guarded", ["monitor"] = "monitor-5in",
-            ["arm"] = "arm-short", ["handle"] = "handle-top", ["support"] = "lens-support-15mm", ["focus"] = "lens-motor-light", ["pad"] = "shoulder-pad-soft",
+            ["camera"] = body, ["lens"] = lens, ["battery"] = battery, ["rods"] = rods, ["cage"] = "cage-full-baseplate",
+            ["plate"] = "plate-guarded", ["monitor"] = "monitor-5in",
+            ["arm"] = "arm-short", ["handle"] = "handle-top", ["support"] = "lens-support-15mm", ["focus"] = "lens-motor-light",
+            ["pad"] = "shoulder-pad-soft",
         };
         var build = new Build
         {
-            Battery = new() { Item = "battery" }, Plate = "plate", Devices = new([new("camera", new DeviceInUse()), new("monitor", new DeviceInUse()), new("focus", new DeviceInUse())]),
+            Battery = new() { Item = "battery" }, Plate = "plate",
+            Devices = new([new("camera", new DeviceInUse()), new("monitor", new DeviceInUse()), new("focus", new DeviceInUse())]),
             Carries = ["cage", "lens", "rods", "arm", "handle", "support", "pad"],
         };
         var rig = BuildInPlace.Of(build, name => kit.TryGetValue(name, out var id) ? Library[id] : null);
@@ -94,7 +100,8 @@ public class BuildInPlaceTests
         Assert.True(parts["handle"].Centre.Z > parts["camera"].Centre.Z);
         Assert.True(parts["monitor"].Centre.Z > parts["handle"].MountingPoint.Z);
         // Big solid parts are not put into each other.
-        Assert.DoesNotContain(check.Overlaps, overlap => new[] { "lens", "battery", "camera", "plate" }.Intersect([overlap.One, overlap.Other]).Count() == 2);
+        Assert.DoesNotContain(check.Overlaps,
+            overlap => new[] { "lens", "battery", "camera", "plate" }.Intersect([overlap.One, overlap.Other]).Count() == 2);
     }
 
     public static TheoryData<string, string, string, string> Rigs()
@@ -132,14 +139,16 @@ public class BuildInPlaceTests
     private static Part? Parts(string name) => Things.GetValueOrDefault(name);
 
     private static BuildInPlace Rig(Dictionary<string, PlaceInUse> places, DeviceInUse? body = null) => BuildInPlace.Of(
-        new Build { Battery = new() { Item = "battery" }, Devices = new([new("body", body ?? new DeviceInUse())]), Carries = ["lens"], Places = new(places) }, Parts);
+        new Build { Battery = new() { Item = "battery" }, Devices = new([new("body", body ?? new DeviceInUse())]),
+            Carries = ["lens"], Places = new(places) }, Parts);
 
     private static Part Box(PartKind kind, double grams, double millimetres) => new()
     {
         Kind = kind,
         Name = kind.ToString(),
         Mass = Mass.FromGrams(grams),
-        Size = new(Length.FromMillimeters(millimetres), Length.FromMillimeters(millimetres / 2), Length.FromMillimeters(millimetres)),
+        Size = new(Length.FromMillimeters(millimetres), Length.FromMillimeters(millimetres / 2),
+            Length.FromMillimeters(millimetres)),
     };
 
     private static (double X, double Y, double Z) Centre(BuildInPlace rig, string name)

@@ -7,12 +7,15 @@ namespace RigScenarios.Tests.Balance;
 /// <summary>The envelope's outlines lie where a direct solve puts the edges.</summary>
 public class EnvelopeTests
 {
-    private static readonly Gen<BalanceEnvelope> Envelopes = Gen.Select(RandomRigs.Builds, RandomRigs.Heads, Gen.Bool, (build, head, mass) => BalanceEnvelope.Of(
+    private static readonly Gen<BalanceEnvelope> Envelopes = Gen.Select(RandomRigs.Builds, RandomRigs.Heads, Gen.Bool,
+        (build, head, mass) => BalanceEnvelope.Of(
         build, head,
-        RigVariable.Offset(build.Parts.Keys.First(), PlacementField.OffsetX, new LengthRange(Length.FromMeters(-0.3), Length.FromMeters(0.3))),
+        RigVariable.Offset(build.Parts.Keys.First(), PlacementField.OffsetX,
+            new LengthRange(Length.FromMeters(-0.3), Length.FromMeters(0.3))),
         mass
             ? RigVariable.OfMass(build.Parts.Keys.Last(), Mass.Zero, Mass.FromKilograms(5))
-            : RigVariable.Offset(build.Parts.Keys.Last(), PlacementField.OffsetZ, new LengthRange(Length.FromMeters(-0.1), Length.FromMeters(0.4)))));
+            : RigVariable.Offset(build.Parts.Keys.Last(), PlacementField.OffsetZ,
+                new LengthRange(Length.FromMeters(-0.1), Length.FromMeters(0.4)))));
 
     [Fact]
     public void On_each_point_of_an_outline_its_limit_is_reached_and_no_other_is_broken() => Envelopes.Sample(
@@ -37,7 +40,11 @@ public class EnvelopeTests
             foreach (var point in envelope.Contours(25, 25).SelectMany(contour => contour.Points))
             {
                 if (point.Limit is { } limit && Math.Abs(((Length)point.First - first).Meters) < 1e-9)
-                    Assert.True(edges.Exists(edge => edge.Limit == limit && Math.Abs(Plain(edge.Second) - Plain(point.Second)) < 1e-4), $"{limit} at {Plain(point.Second):R}, edges {string.Join("; ", envelope.EdgesAt(first).Select(edge => $"{edge.Limit} {Plain(edge.Second):R} {edge.Limiting}"))}");
+                    Assert.True(edges.Exists(edge => edge.Limit == limit
+                        && Math.Abs(Plain(edge.Second) - Plain(point.Second)) < 1e-4),
+                        $"{limit} at {Plain(point.Second):R}, edges "
+                            + string.Join("; ", envelope.EdgesAt(first)
+                                .Select(edge => $"{edge.Limit} {Plain(edge.Second):R} {edge.Limiting}")));
             }
         },
         iter: 100);
@@ -48,10 +55,12 @@ public class EnvelopeTests
         {
             var first = Length.FromMeters(0.04);
             double low = Plain(envelope.Second.Least), high = Plain(envelope.Second.Greatest);
-            double[] cuts = [low, .. envelope.EdgesAt(first).Where(edge => edge.Limiting).Select(edge => Plain(edge.Second)), high];
+            double[] cuts = [low, .. envelope.EdgesAt(first).Where(edge => edge.Limiting).Select(edge => Plain(edge.Second)),
+                high];
             foreach (var (from, to) in cuts.Zip(cuts.Skip(1)).Where(pair => pair.Second - pair.First > 1e-6))
             {
-                var inside = Enumerable.Range(1, 19).Select(i => envelope.At(first, Quantity(envelope, from + ((to - from) * i / 20.0))).Inside).Distinct();
+                var inside = Enumerable.Range(1, 19)
+                    .Select(i => envelope.At(first, Quantity(envelope, from + ((to - from) * i / 20.0))).Inside).Distinct();
                 Assert.Single(inside);
             }
         },
@@ -71,17 +80,22 @@ public class EnvelopeTests
             TiltDown = Angle.FromDegrees(60),
             RatedLoad = Mass.FromKilograms(8),
         };
-        var envelope = BalanceEnvelope.OfCentreAndMass(head, Length.FromMillimeters(50), new LengthRange(Length.FromMillimeters(-100), Length.FromMillimeters(100)), Mass.FromKilograms(1), Mass.FromKilograms(12));
+        var envelope = BalanceEnvelope.OfCentreAndMass(head, Length.FromMillimeters(50),
+            new LengthRange(Length.FromMillimeters(-100), Length.FromMillimeters(100)), Mass.FromKilograms(1),
+            Mass.FromKilograms(12));
 
         var outline = Assert.Single(envelope.Contours(40, 40)).Points;
 
         Assert.Equal(-40, outline.Min(point => ((Length)point.First).Millimeters), 1e-6);
         Assert.Equal(60, outline.Max(point => ((Length)point.First).Millimeters), 1e-6);
         Assert.Equal(8, outline.Max(point => ((Mass)point.Second).Kilograms), 1e-6);
-        Assert.Equal([null, BalanceEdge.TravelFrontEnd, BalanceEdge.TravelRearEnd, BalanceEdge.Load], outline.Select(point => point.Limit).Distinct().Order());
+        Assert.Equal([null, BalanceEdge.TravelFrontEnd, BalanceEdge.TravelRearEnd, BalanceEdge.Load],
+            outline.Select(point => point.Limit).Distinct().Order());
         // Both upper corners are there.
-        Assert.Contains(outline, point => Math.Abs(((Length)point.First).Millimeters - 60) < 1e-6 && Math.Abs(((Mass)point.Second).Kilograms - 8) < 1e-6);
-        Assert.Contains(outline, point => Math.Abs(((Length)point.First).Millimeters + 40) < 1e-6 && Math.Abs(((Mass)point.Second).Kilograms - 8) < 1e-6);
+        Assert.Contains(outline, point => Math.Abs(((Length)point.First).Millimeters - 60) < 1e-6
+            && Math.Abs(((Mass)point.Second).Kilograms - 8) < 1e-6);
+        Assert.Contains(outline, point => Math.Abs(((Length)point.First).Millimeters + 40) < 1e-6
+            && Math.Abs(((Mass)point.Second).Kilograms - 8) < 1e-6);
     }
 
     [Fact]
@@ -98,14 +112,17 @@ public class EnvelopeTests
         Enum.GetValues<BalanceEdge>().Min(limit => Of(margins, limit));
 
     [Fact]
-    public void Where_it_stays_lies_within_where_it_stays_or_creeps() => Gen.Select(RandomRigs.Builds, RandomRigs.Heads, Gen.Double[0.1, 3], Gen.Double[0.2, 2]).Sample(
+    public void Where_it_stays_lies_within_where_it_stays_or_creeps() =>
+        Gen.Select(RandomRigs.Builds, RandomRigs.Heads, Gen.Double[0.1, 3], Gen.Double[0.2, 2]).Sample(
         (build, head, drag, share) =>
         {
             var part = build.Parts.Keys.Last();
             var offset = build.Parts[part].Placement.Offset.X;
             var mass = Mass.FromKilograms(Math.Max(0.05, build.Parts[part].Mass.Kilograms));
             var envelope = BalanceEnvelope.Of(build, head with { Drag = Torque.FromNewtonMeters(drag) },
-                RigVariable.Offset(part, PlacementField.OffsetX, new LengthRange(offset - Length.FromMillimeters(100), offset + Length.FromMillimeters(100))), RigVariable.OfMass(part, mass * 0.1, mass * 3));
+                RigVariable.Offset(part, PlacementField.OffsetX,
+                    new LengthRange(offset - Length.FromMillimeters(100), offset + Length.FromMillimeters(100))),
+                    RigVariable.OfMass(part, mass * 0.1, mass * 3));
             EnvelopeMargins stays = envelope.At(offset, mass * share), creeps = envelope.WithCreep().At(offset, mass * share);
             // 2 °/s of the 10 °/s that drag is given for.
             Assert.Equal(0.2 * drag, (creeps.Tilt - stays.Tilt).NewtonMeters, 1e-9);

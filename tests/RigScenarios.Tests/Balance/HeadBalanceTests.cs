@@ -28,9 +28,11 @@ public class HeadBalanceTests
             var balance = HeadBalance.Of(head, build.MassProperties);
             var others = head.Counterbalance.Steps.Count > 0
                 ? head.Counterbalance.Steps
-                : [.. Enumerable.Range(0, 50).Select(i => head.Counterbalance.Least + ((head.Counterbalance.Greatest - head.Counterbalance.Least) * i / 49.0))];
+                : [.. Enumerable.Range(0, 50).Select(i => head.Counterbalance.Least
+                    + ((head.Counterbalance.Greatest - head.Counterbalance.Least) * i / 49.0))];
             Assert.All(others, k => Assert.True(
-                HeadBalance.At(head, build.MassProperties, balance.CameraPlate, k).WorstResidual.NewtonMeters >= balance.WorstResidual.NewtonMeters - 1e-10));
+                HeadBalance.At(head, build.MassProperties, balance.CameraPlate,
+                    k).WorstResidual.NewtonMeters >= balance.WorstResidual.NewtonMeters - 1e-10));
         },
         iter: Runs);
 
@@ -50,41 +52,52 @@ public class HeadBalanceTests
         iter: Runs);
 
     [Fact]
-    public void A_place_that_is_found_puts_the_centre_where_it_is_wanted() => Gen.Select(RandomRigs.Builds, Gen.Double[-0.1, 0.1]).Sample(
+    public void A_place_that_is_found_puts_the_centre_where_it_is_wanted() =>
+        Gen.Select(RandomRigs.Builds, Gen.Double[-0.1, 0.1]).Sample(
         (build, wanted) =>
         {
             var part = build.Parts.Keys.Last();
-            var place = PlaceSearch.OffsetFor(build, part, new LengthRange(Length.FromMeters(-1), Length.FromMeters(1)), Length.FromMeters(wanted));
+            var place = PlaceSearch.OffsetFor(build, part, new LengthRange(Length.FromMeters(-1), Length.FromMeters(1)),
+                Length.FromMeters(wanted));
             var placement = build.Parts[part].Placement;
-            var moved = build.With(part, build.Parts[part] with { Placement = placement with { Offset = placement.Offset with { X = place.OffsetX } } });
+            var moved = build.With(part,
+                build.Parts[part] with { Placement = placement with { Offset = placement.Offset with { X = place.OffsetX } } });
             Assert.Equal(place.CentreX.Meters, moved.MassProperties.Centre.X.Meters, 1e-10);
             Assert.Equal(wanted, (place.CentreX + place.Missing).Meters, 1e-10);
         },
         iter: Runs);
 
     [Fact]
-    public void The_shared_plate_is_no_worse_than_any_other() => Gen.Select(RandomRigs.Builds, RandomRigs.Builds, RandomRigs.Heads).Sample(
+    public void The_shared_plate_is_no_worse_than_any_other() =>
+        Gen.Select(RandomRigs.Builds, RandomRigs.Builds, RandomRigs.Heads).Sample(
         (one, other, head) =>
         {
             var shared = CameraPlateSearch.For(head, new OrderedMap<PlacedBuild>([new("one", one), new("other", other)]));
             Assert.True(head.CameraPlateTravel.Holds(shared.CameraPlate));
-            foreach (var plate in Enumerable.Range(0, 31).Select(i => head.CameraPlateTravel.Least + ((head.CameraPlateTravel.Greatest - head.CameraPlateTravel.Least) * i / 30.0)))
+            foreach (var plate in Enumerable.Range(0, 31)
+                .Select(i => head.CameraPlateTravel.Least
+                + ((head.CameraPlateTravel.Greatest - head.CameraPlateTravel.Least) * i / 30.0)))
             {
-                var left = new[] { one, other }.Min(build => Steps(head, build).Max(k => HeadBalance.At(head, build.MassProperties, plate, k).TiltMargin.NewtonMeters));
-                Assert.True(shared.TiltMargin.NewtonMeters >= left - (1e-3 * Math.Abs(left)) - 0.02, $"{shared.TiltMargin} for {left} at {plate}");
+                var left = new[] { one, other }.Min(build => Steps(head, build)
+                    .Max(k => HeadBalance.At(head, build.MassProperties, plate, k).TiltMargin.NewtonMeters));
+                Assert.True(shared.TiltMargin.NewtonMeters >= left - (1e-3 * Math.Abs(left)) - 0.02,
+                    $"{shared.TiltMargin} for {left} at {plate}");
             }
         },
         iter: 50);
 
     [Fact]
-    public void A_part_that_is_free_serves_several_builds_no_worse_than_where_it_is() => Gen.Select(RandomRigs.Builds, RandomRigs.Heads, Gen.Double[0, 0.2]).Sample(
+    public void A_part_that_is_free_serves_several_builds_no_worse_than_where_it_is() =>
+        Gen.Select(RandomRigs.Builds, RandomRigs.Heads, Gen.Double[0, 0.2]).Sample(
         (build, head, stretch) =>
         {
             var part = build.Parts.Keys.Last();
-            var builds = new OrderedMap<PlacedBuild>([new("a", build), new("b", build.With(part, build.Parts[part] with { Mass = build.Parts[part].Mass * 2 }))]);
+            var builds = new OrderedMap<PlacedBuild>([new("a", build),
+                new("b", build.With(part, build.Parts[part] with { Mass = build.Parts[part].Mass * 2 }))]);
             var now = build.Parts[part].Placement.Offset.X;
             var fixedThere = CameraPlateSearch.WithFree(head, builds, part, new LengthRange(now, now));
-            Assert.Equal(CameraPlateSearch.For(head, builds).TiltMargin.NewtonMeters, fixedThere.Shared.TiltMargin.NewtonMeters, 1e-12);
+            Assert.Equal(CameraPlateSearch.For(head, builds).TiltMargin.NewtonMeters,
+                fixedThere.Shared.TiltMargin.NewtonMeters, 1e-12);
             var free = CameraPlateSearch.WithFree(head, builds, part, new LengthRange(now, now + Length.FromMeters(stretch)));
             Assert.True(free.Shared.TiltMargin.NewtonMeters >= fixedThere.Shared.TiltMargin.NewtonMeters - 1e-12);
             Assert.InRange(free.Offset.Meters, now.Meters - 1e-12, now.Meters + stretch + 1e-12);
@@ -92,7 +105,8 @@ public class HeadBalanceTests
         iter: 20);
 
     [Fact]
-    public void What_it_does_when_it_is_let_go_follows_from_the_speed_at_which_drag_takes_up_the_rest() => Gen.Select(RandomRigs.Builds, RandomRigs.Heads, Gen.Double[0, 3]).Sample(
+    public void What_it_does_when_it_is_let_go_follows_from_the_speed_at_which_drag_takes_up_the_rest() =>
+        Gen.Select(RandomRigs.Builds, RandomRigs.Heads, Gen.Double[0, 3]).Sample(
         (build, some, drag) =>
         {
             var head = some with { Drag = Torque.FromNewtonMeters(drag) };
@@ -113,18 +127,22 @@ public class HeadBalanceTests
     {
         var head = Head with { Friction = Torque.FromNewtonMeters(0.1) };
         var rig = Rig.MassProperties;
-        var pulled = HeadBalance.At(head, rig, rig.Centre.X - Length.FromMillimeters(5), HeadBalance.Of(head, rig).Counterbalance);
+        var pulled = HeadBalance.At(head, rig, rig.Centre.X - Length.FromMillimeters(5),
+            HeadBalance.Of(head, rig).Counterbalance);
         // 4 kg g 5 mm = 0.196 N·m at tilt 0.
         Assert.Equal((LetGo.Falls, null), (pulled.WhenLetGo, pulled.CreepSpeed));
-        var slow = HeadBalance.At(head with { Drag = Torque.FromNewtonMeters(2) }, rig, pulled.CameraPlate, pulled.Counterbalance);
+        var slow = HeadBalance.At(head with { Drag = Torque.FromNewtonMeters(2) }, rig, pulled.CameraPlate,
+            pulled.Counterbalance);
         Assert.Equal(LetGo.Creeps, slow.WhenLetGo);
         Assert.Equal(10 * ((4 * 9.80665 * 0.005) - 0.1) / 2, slow.CreepSpeed!.Value.DegreesPerSecond, 1e-9);
     }
 
     private static PlacedBuild Rig { get; } = new(new OrderedMap<PlacedPart>(
     [
-        new("body", new PlacedPart { Mass = Mass.FromKilograms(3), Placement = Placement.At(RigPoint.FromMetres(0.05, 0, 0.05)) }),
-        new("battery", new PlacedPart { Mass = Mass.FromKilograms(1), Placement = Placement.At(RigPoint.FromMetres(-0.15, 0, 0.05)) }),
+        new("body",
+            new PlacedPart { Mass = Mass.FromKilograms(3), Placement = Placement.At(RigPoint.FromMetres(0.05, 0, 0.05)) }),
+        new("battery",
+            new PlacedPart { Mass = Mass.FromKilograms(1), Placement = Placement.At(RigPoint.FromMetres(-0.15, 0, 0.05)) }),
     ]));
 
     private static FluidHead Head { get; } = new()

@@ -3,13 +3,15 @@ using RigScenarios.Numerics;
 
 namespace RigScenarios.Tests.Balance;
 
-/// <summary>Every place where a function passes through zero is found once, also two that lie between neighbouring samples.</summary>
+/// <summary>Every place where a function passes through zero is found once, also two that lie between neighbouring
+/// samples.</summary>
 public class LineZerosTests
 {
     private static readonly double[] Samples = [.. Enumerable.Range(0, 33).Select(i => i / 32.0)];
 
     [Fact]
-    public void Two_zeros_are_found_however_close() => Gen.Select(Gen.Double[0.001, 0.999], Gen.Double[-4, -1.3], Gen.Bool).Sample(
+    public void Two_zeros_are_found_however_close() =>
+        Gen.Select(Gen.Double[0.001, 0.999], Gen.Double[-4, -1.3], Gen.Bool).Sample(
         (middle, exponent, below) =>
         {
             var half = Math.Pow(10, exponent);

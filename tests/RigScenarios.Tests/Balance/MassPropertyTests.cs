@@ -15,7 +15,8 @@ public class MassPropertyTests
         build =>
         {
             var way = RigPoint.FromMetres(0.31, -0.17, 0.05);
-            var moved = Changed(build, part => part.Placement.Carrier is null ? part with { Placement = part.Placement with { Offset = Sum(part.Placement.Offset, way) } } : part);
+            var moved = Changed(build, part => part.Placement.Carrier is null
+                ? part with { Placement = part.Placement with { Offset = Sum(part.Placement.Offset, way) } } : part);
 
             RandomRigs.Near(Sum(build.MassProperties.Centre, way), moved.MassProperties.Centre);
             RandomRigs.Near(RandomRigs.Elements(build.MassProperties.Inertia), moved.MassProperties.Inertia);
@@ -33,7 +34,8 @@ public class MassPropertyTests
                 Placement = part.Placement with
                 {
                     Offset = Mirrored(part.Placement.Offset),
-                    Orientation = new Orientation(-part.Placement.Orientation.Yaw, part.Placement.Orientation.Pitch, -part.Placement.Orientation.Roll),
+                    Orientation = new Orientation(-part.Placement.Orientation.Yaw, part.Placement.Orientation.Pitch,
+                        -part.Placement.Orientation.Roll),
                 },
             });
             var (one, other) = (build.MassProperties, mirrored.MassProperties);
@@ -42,7 +44,8 @@ public class MassPropertyTests
             var e = RandomRigs.Elements(one.Inertia);
             RandomRigs.Near([e[0], e[1], e[2], -e[3], e[4], -e[5]], other.Inertia);
             var plate = Length.FromMeters(0.02);
-            Assert.Equal(StandStability.Of(RandomRigs.Tripod, one, plate).EdgeDistance.Meters, StandStability.Of(RandomRigs.Tripod, other, plate).EdgeDistance.Meters, 1e-12);
+            Assert.Equal(StandStability.Of(RandomRigs.Tripod, one, plate).EdgeDistance.Meters,
+                StandStability.Of(RandomRigs.Tripod, other, plate).EdgeDistance.Meters, 1e-12);
         },
         iter: Runs);
 
@@ -78,7 +81,8 @@ public class MassPropertyTests
         },
         iter: Runs);
 
-    // Eight points of mass at ±1/√12 of the edges have the same moments up to the second as the box: another way to the same tensor.
+    // Eight points of mass at ±1/√12 of the edges have the same moments up to the second as the box: another way to the same
+    // tensor.
     [Fact]
     public void The_tensor_is_that_of_eight_points_in_each_box() => RandomRigs.Builds.Sample(
         build =>
@@ -86,7 +90,8 @@ public class MassPropertyTests
             double[] signs = [-1, 1];
             var points = build.Parts.Values.SelectMany((part, i) => signs.SelectMany(a => signs.SelectMany(b => signs.Select(c =>
             {
-                var at = Sum(part.BoxMiddle, new RigPoint(a * part.Size.Length / Math.Sqrt(12), b * part.Size.Width / Math.Sqrt(12), c * part.Size.Height / Math.Sqrt(12)));
+                var at = Sum(part.BoxMiddle, new RigPoint(a * part.Size.Length / Math.Sqrt(12),
+                    b * part.Size.Width / Math.Sqrt(12), c * part.Size.Height / Math.Sqrt(12)));
                 return KeyValuePair.Create($"{i} {a} {b} {c}", new PlacedPart
                 {
                     Mass = part.Mass / 8,
@@ -110,7 +115,8 @@ public class MassPropertyTests
             double sum = 0;
             foreach (var (name, part) in build.Parts)
             {
-                double At(double factor) => build.With(name, part with { Mass = part.Mass + (factor * part.MassUncertainty) }).MassProperties.Centre.X.Meters;
+                double At(double factor) => build.With(name,
+                    part with { Mass = part.Mass + (factor * part.MassUncertainty) }).MassProperties.Centre.X.Meters;
                 sum += Math.Pow((At(step) - At(-step)) / (2 * step), 2);
                 sum += Math.Pow(part.CentreUncertainty.X.Meters * (part.Mass / build.MassProperties.Mass), 2);
             }
@@ -134,8 +140,12 @@ public class MassPropertyTests
     {
         var build = new PlacedBuild(new OrderedMap<PlacedPart>(
         [
-            new("arm", new PlacedPart { Mass = Mass.FromKilograms(1), Placement = Placement.At(RigPoint.Origin) with { Orientation = new(Angle.FromDegrees(90), Angle.Zero, Angle.Zero) } }),
-            new("monitor", new PlacedPart { Mass = Mass.FromKilograms(1), Placement = Placement.AtEndOf("arm", Length.FromMillimeters(200)) }),
+            new("arm",
+                new PlacedPart { Mass = Mass.FromKilograms(1),
+                Placement = Placement.At(RigPoint.Origin) with { Orientation = new(Angle.FromDegrees(90), Angle.Zero,
+                Angle.Zero) } }),
+            new("monitor", new PlacedPart { Mass = Mass.FromKilograms(1),
+                Placement = Placement.AtEndOf("arm", Length.FromMillimeters(200)) }),
         ]));
 
         // The arm points to the left.
@@ -148,7 +158,9 @@ public class MassPropertyTests
     {
         PlacedPart On(string? carrier) => new() { Mass = Mass.FromKilograms(1), Placement = new Placement { Carrier = carrier } };
 
-        var error = Assert.Throws<ArgumentException>(() => new PlacedBuild(new OrderedMap<PlacedPart>([new("a", On("b")), new("b", On("a")), new("c", On("cage")), new("body", On(null))])));
+        var error = Assert.Throws<ArgumentException>(() =>
+            new PlacedBuild(new OrderedMap<PlacedPart>([new("a", On("b")), new("b", On("a")), new("c", On("cage")),
+            new("body", On(null))])));
 
         Assert.Contains("\"a\" hangs on itself", error.Message, StringComparison.Ordinal);
         Assert.Contains("\"c\" sits on \"cage\", which is not in the build", error.Message, StringComparison.Ordinal);

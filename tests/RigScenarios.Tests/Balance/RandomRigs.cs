@@ -5,10 +5,12 @@ using UnitsNet;
 
 namespace RigScenarios.Tests.Balance;
 
-/// <summary>Rigs of two to seven parts, each on the rig or on an earlier part, turned any way; heads with steps or a range.</summary>
+/// <summary>Rigs of two to seven parts, each on the rig or on an earlier part, turned any way; heads with steps or a
+/// range.</summary>
 internal static class RandomRigs
 {
-    private static readonly Gen<RigPoint> Points = Gen.Select(Gen.Double[-0.3, 0.3], Gen.Double[-0.2, 0.2], Gen.Double[-0.1, 0.4], RigPoint.FromMetres);
+    private static readonly Gen<RigPoint> Points = Gen.Select(Gen.Double[-0.3, 0.3], Gen.Double[-0.2, 0.2], Gen.Double[-0.1, 0.4],
+        RigPoint.FromMetres);
 
     private static readonly Gen<Orientation> Turns = Gen.Select(Gen.Double[-3, 3], Gen.Double[-1.5, 1.5], Gen.Double[-3, 3],
         (yaw, pitch, roll) => new Orientation(Angle.FromRadians(yaw), Angle.FromRadians(pitch), Angle.FromRadians(roll)));
@@ -16,7 +18,8 @@ internal static class RandomRigs
     private static readonly Gen<BoxSize> Sizes = Gen.Double[0.01, 0.2].Array[3].Select(edges =>
         new BoxSize(Length.FromMeters(edges[0]), Length.FromMeters(edges[1]), Length.FromMeters(edges[2])));
 
-    private static readonly Gen<(PlacedPart Part, int On)> Parts = Gen.Select(Points, Turns, Sizes, Points, Gen.Double[0.05, 4], Gen.Int[0, 100],
+    private static readonly Gen<(PlacedPart Part, int On)> Parts = Gen.Select(Points, Turns, Sizes, Points, Gen.Double[0.05, 4],
+        Gen.Int[0, 100],
         (offset, turn, size, centre, kilograms, on) => (new PlacedPart
         {
             Mass = Mass.FromKilograms(kilograms),
@@ -27,14 +30,20 @@ internal static class RandomRigs
             Placement = new Placement { Offset = offset, Orientation = turn },
         }, on));
 
-    public static Gen<PlacedBuild> Builds { get; } = Parts.Array[2, 7].Select(parts => new PlacedBuild(new OrderedMap<PlacedPart>(parts.Select((one, i) =>
-        KeyValuePair.Create($"part {i}", one.Part with { Placement = one.Part.Placement with { Carrier = one.On % (i + 1) == i ? null : $"part {one.On % (i + 1)}" } })))));
+    public static Gen<PlacedBuild> Builds { get; } = Parts.Array[2, 7]
+        .Select(parts => new PlacedBuild(new OrderedMap<PlacedPart>(parts.Select((one, i) =>
+        KeyValuePair.Create($"part {i}",
+            one.Part with { Placement = one.Part.Placement with { Carrier = one.On % (i + 1) == i ? null
+            : $"part {one.On % (i + 1)}" } })))));
 
     private static readonly Gen<Counterbalance> Counterbalances = Gen.OneOf(
-        Gen.Double[0, 25].Array[1, 9].Select(steps => Counterbalance.OfSteps(steps.Select(step => Torque.FromNewtonMeters(step)))),
-        Gen.Select(Gen.Double[0, 5], Gen.Double[0, 30], (least, more) => Counterbalance.OfRange(Torque.FromNewtonMeters(least), Torque.FromNewtonMeters(least + more))));
+        Gen.Double[0, 25].Array[1, 9]
+            .Select(steps => Counterbalance.OfSteps(steps.Select(step => Torque.FromNewtonMeters(step)))),
+        Gen.Select(Gen.Double[0, 5], Gen.Double[0, 30],
+            (least, more) => Counterbalance.OfRange(Torque.FromNewtonMeters(least), Torque.FromNewtonMeters(least + more))));
 
-    public static Gen<FluidHead> Heads { get; } = Gen.Select(Gen.Double[-0.15, 0.1], Gen.Double[0.01, 0.15], Gen.Double[0.05, 0.2], Counterbalances, Gen.Double[0.2, 6], Gen.Double[-95, 0], Gen.Double[0, 95], Gen.Double[2, 20],
+    public static Gen<FluidHead> Heads { get; } = Gen.Select(Gen.Double[-0.15, 0.1], Gen.Double[0.01, 0.15],
+        Gen.Double[0.05, 0.2], Counterbalances, Gen.Double[0.2, 6], Gen.Double[-95, 0], Gen.Double[0, 95], Gen.Double[2, 20],
         (rear, travel, depth, counterbalance, drag, up, down, rated) => new FluidHead
         {
             CameraPlateTravel = new LengthRange(Length.FromMeters(rear), Length.FromMeters(rear + travel)),

@@ -7,9 +7,11 @@ namespace RigScenarios.Tests.Balance;
 /// <summary>From tripod to shoulder, by hand.</summary>
 public class StanceChangeTests
 {
-    private static readonly PlacedBuild Tripod = Build(("body", null, 0), ("rods", "body", 0), ("battery plate", "rods", -150), ("battery", "battery plate", -20), ("matte box", "rods", 200), ("filter", "matte box", 10));
+    private static readonly PlacedBuild Tripod = Build(("body", null, 0), ("rods", "body", 0), ("battery plate", "rods", -150),
+        ("battery", "battery plate", -20), ("matte box", "rods", 200), ("filter", "matte box", 10));
 
-    private static readonly PlacedBuild Shoulder = Build(("body", null, 0), ("rods", "body", 0), ("battery plate", "rods", -250), ("battery", "battery plate", -20), ("pad", "rods", -100));
+    private static readonly PlacedBuild Shoulder = Build(("body", null, 0), ("rods", "body", 0), ("battery plate", "rods", -250),
+        ("battery", "battery plate", -20), ("pad", "rods", -100));
 
     [Fact]
     public void What_comes_off_goes_on_and_moves()
@@ -29,7 +31,9 @@ public class StanceChangeTests
         var change = StanceChange.Between(Tripod, Shoulder);
 
         Assert.Equal(3, change.Steps);
-        Assert.Equal(20 + 30 + 45, change.Time(new StepTimes(Duration.FromSeconds(20), Duration.FromSeconds(30), Duration.FromSeconds(45))).Seconds, 1e-9);
+        Assert.Equal(20 + 30 + 45,
+            change.Time(new StepTimes(Duration.FromSeconds(20), Duration.FromSeconds(30), Duration.FromSeconds(45))).Seconds,
+            1e-9);
     }
 
     [Fact]
@@ -49,7 +53,8 @@ public class StanceChangeTests
             TiltUp = Angle.FromDegrees(-30),
             TiltDown = Angle.FromDegrees(30),
         };
-        Assert.Equal((Shoulder.MassProperties.Centre.X - Tripod.MassProperties.Centre.X).Meters, there.CameraPlateShift(head).Meters, 1e-12);
+        Assert.Equal((Shoulder.MassProperties.Centre.X - Tripod.MassProperties.Centre.X).Meters,
+            there.CameraPlateShift(head).Meters, 1e-12);
     }
 
     private static PlacedBuild Build(params (string Name, string? On, double Millimetres)[] parts) =>

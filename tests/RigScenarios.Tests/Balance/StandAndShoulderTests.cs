@@ -13,18 +13,21 @@ public class StandAndShoulderTests
     private static readonly ShoulderSupport Support = new(Length.FromMeters(-0.1), Length.FromMeters(0.25));
 
     [Fact]
-    public void The_ballast_gives_the_tip_angle_wanted() => Gen.Select(RandomRigs.Builds, Gen.Double[0.01, 0.4], Gen.Double[0, 0.8]).Sample(
+    public void The_ballast_gives_the_tip_angle_wanted() =>
+        Gen.Select(RandomRigs.Builds, Gen.Double[0.01, 0.4], Gen.Double[0, 0.8]).Sample(
         (build, wanted, at) =>
         {
             var plate = Length.FromMeters(0.05);
-            var ballast = StandStability.Of(RandomRigs.Tripod, build.MassProperties, plate).BallastFor(Length.FromMeters(at), Angle.FromRadians(wanted));
+            var ballast = StandStability.Of(RandomRigs.Tripod, build.MassProperties, plate)
+                .BallastFor(Length.FromMeters(at), Angle.FromRadians(wanted));
             if (ballast.Need != BallastNeed.Needed)
                 return;
             double kilograms = ballast.Mass!.Value.Kilograms, stand = RandomRigs.Tripod.Mass.Kilograms;
             var loaded = RandomRigs.Tripod with
             {
                 Mass = Mass.FromKilograms(stand + kilograms),
-                CentreHeight = Length.FromMeters(((stand * RandomRigs.Tripod.CentreHeight.Meters) + (kilograms * at)) / (stand + kilograms)),
+                CentreHeight =
+                    Length.FromMeters(((stand * RandomRigs.Tripod.CentreHeight.Meters) + (kilograms * at)) / (stand + kilograms)),
             };
             Assert.Equal(wanted, StandStability.Of(loaded, build.MassProperties, plate).TipAngle.Radians, 1e-9);
         },
@@ -60,7 +63,8 @@ public class StandAndShoulderTests
             var worst = StandStability.WorstTilt(RandomRigs.Tripod, balance).TipAngle.Radians;
             foreach (var tilt in Enumerable.Range(0, 101).Select(i => head.TiltUp + ((head.TiltDown - head.TiltUp) * i / 100.0)))
                 Assert.True(StandStability.Tilted(RandomRigs.Tripod, balance, tilt).TipAngle.Radians >= worst - 1e-4);
-            Assert.Equal(StandStability.Of(RandomRigs.Tripod, build.MassProperties, balance.CameraPlate).TipAngle.Radians, StandStability.Tilted(RandomRigs.Tripod, balance, Angle.Zero).TipAngle.Radians, 1e-12);
+            Assert.Equal(StandStability.Of(RandomRigs.Tripod, build.MassProperties, balance.CameraPlate).TipAngle.Radians,
+                StandStability.Tilted(RandomRigs.Tripod, balance, Angle.Zero).TipAngle.Radians, 1e-12);
         },
         iter: 60);
 
@@ -72,7 +76,9 @@ public class StandAndShoulderTests
             var counterweight = ShoulderBalance.Of(Support, build.MassProperties).CounterweightAt(place);
             if (counterweight.Need != CounterweightNeed.Needed)
                 return;
-            var loaded = build.With("counterweight", new PlacedPart { Mass = counterweight.Mass!.Value, Placement = Placement.At(new RigPoint(place, Length.Zero, Length.Zero)) });
+            var loaded = build.With("counterweight",
+                new PlacedPart { Mass = counterweight.Mass!.Value,
+                Placement = Placement.At(new RigPoint(place, Length.Zero, Length.Zero)) });
             Assert.Equal(0, ShoulderBalance.Of(Support, loaded.MassProperties).HandLoad.Newtons, 1e-9);
         },
         iter: Runs);
@@ -81,7 +87,8 @@ public class StandAndShoulderTests
     public void Counterweights_that_help_nothing_say_why()
     {
         ShoulderBalance At(double x) => ShoulderBalance.Of(Support, new PlacedBuild(new OrderedMap<PlacedPart>(
-            [new("rig", new PlacedPart { Mass = Mass.FromKilograms(5), Placement = Placement.At(RigPoint.FromMetres(x, 0, 0)) })])).MassProperties);
+            [new("rig", new PlacedPart { Mass = Mass.FromKilograms(5),
+                Placement = Placement.At(RigPoint.FromMetres(x, 0, 0)) })])).MassProperties);
 
         Assert.Equal(CounterweightNeed.WrongSide, At(0.1).CounterweightAt(Length.FromMeters(0.2)).Need);
         Assert.Equal(CounterweightNeed.NoLever, At(0.1).CounterweightAt(Support.Pad).Need);
@@ -95,9 +102,11 @@ public class StandAndShoulderTests
         {
             Mass = Mass.FromKilograms(1),
             Size = new BoxSize(Length.FromMillimeters(100), Length.FromMillimeters(100), Length.FromMillimeters(100)),
-            Placement = Placement.OnRods("rods", Length.FromMillimeters(x), new LengthRange(Length.FromMillimeters(-50), Length.FromMillimeters(200))),
+            Placement = Placement.OnRods("rods", Length.FromMillimeters(x),
+                new LengthRange(Length.FromMillimeters(-50), Length.FromMillimeters(200))),
         };
-        var build = new PlacedBuild(new OrderedMap<PlacedPart>([new("rods", new PlacedPart { Mass = Mass.FromKilograms(0.2) }), new("motor", Cube(0)), new("matte box", Cube(90)), new("battery", Cube(-300))]));
+        var build = new PlacedBuild(new OrderedMap<PlacedPart>([new("rods", new PlacedPart { Mass = Mass.FromKilograms(0.2) }),
+            new("motor", Cube(0)), new("matte box", Cube(90)), new("battery", Cube(-300))]));
 
         var check = PlacementCheck.Of(build);
 
@@ -106,7 +115,10 @@ public class StandAndShoulderTests
         Assert.Equal(10, overlap.Depth.Millimeters, 1e-9);
         Assert.Equal("battery", Assert.Single(check.OutsideRange));
         // A cube turned by 45° about the upright reaches 70.7 mm to the side: 120.7 mm away they just touch.
-        PlacementCheck Turned(double x) => PlacementCheck.Of(build.With("battery", Cube(-x) with { Placement = Placement.OnRods("rods", Length.FromMillimeters(-x)) with { Orientation = new(Angle.FromDegrees(45), Angle.Zero, Angle.Zero) } }));
+        PlacementCheck Turned(double x) =>
+            PlacementCheck.Of(build.With("battery",
+            Cube(-x) with { Placement = Placement.OnRods("rods",
+            Length.FromMillimeters(-x)) with { Orientation = new(Angle.FromDegrees(45), Angle.Zero, Angle.Zero) } }));
         Assert.Equal(2, Turned(117).Overlaps.Count);
         Assert.Single(Turned(121).Overlaps);
     }

@@ -26,7 +26,9 @@ internal static class BalanceAnswer
             answer["shoulder"] = Shoulder(ShoulderBalance.Of(shoulder.Support, rig), shoulder.CounterweightAt);
         if (one.Stand is { } stand)
             answer["stand"] = StandAnswer(StandStability.Of(stand.Stand, rig, head.CameraPlate), stand);
-        answer["places"] = new JsonArray([.. one.Places.Select(place => Place(place.Part, PlaceSearch.OffsetFor(one.Build, place.Part, place.Range, place.CentreX)))]);
+        answer["places"] =
+            new JsonArray([.. one.Places.Select(place =>
+            Place(place.Part, PlaceSearch.OffsetFor(one.Build, place.Part, place.Range, place.CentreX)))]);
         if (one.Envelope is { } envelope)
             answer["envelope"] = Envelope(BalanceEnvelope.Of(one.Build, one.Head, envelope.First, envelope.Second), envelope);
         return answer;
@@ -66,7 +68,8 @@ internal static class BalanceAnswer
 
     private static JsonObject Off(PartOff off)
     {
-        var answer = new JsonObject { ["id"] = off.Part, ["off"] = new JsonArray([.. off.Off.Select(part => JsonValue.Create(part))]) };
+        var answer = new JsonObject { ["id"] = off.Part,
+            ["off"] = new JsonArray([.. off.Off.Select(part => JsonValue.Create(part))]) };
         AddMassProperties(answer, off.Left.MassProperties);
         answer["momentAtZeroNm"] = off.AsItWas.MomentAtZero.NewtonMeters;
         answer["worstResidualNm"] = off.AsItWas.WorstResidual.NewtonMeters;

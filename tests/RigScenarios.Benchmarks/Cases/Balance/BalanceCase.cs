@@ -22,4 +22,5 @@ internal sealed record StandQuestion(
 internal sealed record PlaceQuestion(string Part, LengthRange Range, Length CentreX);
 
 internal sealed record EnvelopeQuestion(
-    RigVariable First, RigVariable Second, IReadOnlyList<IQuantity> FirstValues, IReadOnlyList<(IQuantity First, IQuantity Second)> Points);
+    RigVariable First, RigVariable Second, IReadOnlyList<IQuantity> FirstValues,
+    IReadOnlyList<(IQuantity First, IQuantity Second)> Points);

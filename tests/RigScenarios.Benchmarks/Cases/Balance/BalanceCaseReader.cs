@@ -5,7 +5,8 @@ using UnitsNet;
 
 namespace RigScenarios.Benchmarks.Cases.Balance;
 
-/// <summary>Reads files of balance cases (JSON; fields and units in docs/balance.md, "Case files") as ordinary builds, heads and stands.</summary>
+/// <summary>Reads files of balance cases (JSON; fields and units in docs/balance.md, "Case files") as ordinary builds, heads and
+/// stands.</summary>
 internal static class BalanceCaseReader
 {
     public static IReadOnlyList<BalanceCase> Read(string path)
@@ -39,11 +40,13 @@ internal static class BalanceCaseReader
 
         try
         {
-            var one = new BalanceCase(id, new PlacedBuild(new OrderedMap<PlacedPart>(parts)), removable, ReadHead(element, fields),
+            var one = new BalanceCase(id, new PlacedBuild(new OrderedMap<PlacedPart>(parts)), removable,
+                ReadHead(element, fields),
                 CaseFields.Find(element, "shoulder", out var shoulder) ? ReadShoulder(shoulder, fields) : null,
                 CaseFields.Find(element, "stand", out var stand) ? ReadStand(stand, fields) : null,
                 [.. fields.Objects(element, "places", optional: true).Select(place => new PlaceQuestion(
-                    fields.Text(place, "part"), Range(fields.Numbers(place, "offsetXRangeM", 2)), Metres(fields.Number(place, "centreXM"))))],
+                    fields.Text(place, "part"), Range(fields.Numbers(place, "offsetXRangeM", 2)),
+                    Metres(fields.Number(place, "centreXM"))))],
                 CaseFields.Find(element, "envelope", out var envelope) ? ReadEnvelope(envelope, fields) : null);
             return problems.Count == before ? one : null;
         }
@@ -64,23 +67,27 @@ internal static class BalanceCaseReader
         {
             Mass = Kilograms(fields.NotNegative(part, "massKg")),
             MassUncertainty = Kilograms(fields.NotNegative(part, "massUncertaintyKg", otherwise: 0)),
-            Size = size.Length < 3 ? new BoxSize(default, default, default) : new BoxSize(Metres(size[0]), Metres(size[1]), Metres(size[2])),
+            Size = size.Length < 3 ? new BoxSize(default, default, default)
+                : new BoxSize(Metres(size[0]), Metres(size[1]), Metres(size[2])),
             BoxMiddle = centre,
             MassCentre = centre,
-            CentreUncertainty = CaseFields.Find(part, "centreUncertaintyM", out _) ? Point(fields.Numbers(part, "centreUncertaintyM", 3)) : RigPoint.Origin,
+            CentreUncertainty = CaseFields.Find(part, "centreUncertaintyM", out _)
+                ? Point(fields.Numbers(part, "centreUncertaintyM", 3)) : RigPoint.Origin,
             Placement = new Placement
             {
                 Carrier = CaseFields.Find(part, "on", out _) ? fields.Text(part, "on") : null,
                 Offset = Point(fields.Numbers(part, "offsetM", 3)),
                 Orientation = new Orientation(
-                    Radians(fields.Number(part, "yawRad", otherwise: 0)), Radians(fields.Number(part, "pitchRad", otherwise: 0)), Radians(fields.Number(part, "rollRad", otherwise: 0))),
+                    Radians(fields.Number(part, "yawRad", otherwise: 0)), Radians(fields.Number(part, "pitchRad", otherwise: 0)),
+                    Radians(fields.Number(part, "rollRad", otherwise: 0))),
             },
         };
     }
 
     private static FluidHead ReadHead(JsonElement element, CaseFields fields)
     {
-        if (CaseFields.Find(element, "head.stepsNm", out var steps) && steps.ValueKind == JsonValueKind.Array && steps.GetArrayLength() == 0)
+        if (CaseFields.Find(element, "head.stepsNm", out var steps) && steps.ValueKind == JsonValueKind.Array
+            && steps.GetArrayLength() == 0)
             fields.Problem("head.stepsNm", "is empty; accepted: one step or more, 0 for a head without counterbalance");
         double[] tilt = [.. fields.Numbers(element, "head.tiltRangeRad", 2), 0, 0];
         return new FluidHead
@@ -99,10 +106,12 @@ internal static class BalanceCaseReader
     }
 
     private static Counterbalance ReadRange(double[] range) =>
-        range.Length < 2 ? Counterbalance.OfRange(default, default) : Counterbalance.OfRange(Newtonmetres(range[0]), Newtonmetres(range[1]));
+        range.Length < 2 ? Counterbalance.OfRange(default, default)
+            : Counterbalance.OfRange(Newtonmetres(range[0]), Newtonmetres(range[1]));
 
     private static ShoulderQuestion ReadShoulder(JsonElement shoulder, CaseFields fields) => new(
-        new ShoulderSupport(Metres(fields.Number(shoulder, "padXM")), Metres(fields.Number(shoulder, "handXM"))), Metres(fields.Number(shoulder, "counterweightXM")));
+        new ShoulderSupport(Metres(fields.Number(shoulder, "padXM")), Metres(fields.Number(shoulder, "handXM"))),
+        Metres(fields.Number(shoulder, "counterweightXM")));
 
     private static StandQuestion ReadStand(JsonElement stand, CaseFields fields) => new(
         new Stand
@@ -115,8 +124,10 @@ internal static class BalanceCaseReader
         Radians(fields.NotNegative(stand, "slopeRad")),
         [.. fields.Numbers(stand, "pansRad").Select(Radians)],
         Metres(fields.Positive(stand, "forceHeightM")),
-        new Wind(Area.FromSquareMeters(Known(fields.Positive(stand, "wind.areaM2"))), Metres(fields.Positive(stand, "wind.heightM")),
-            fields.Positive(stand, "wind.dragCoefficient"), Density.FromKilogramsPerCubicMeter(Known(fields.Positive(stand, "wind.airDensityKgPerM3")))),
+        new Wind(Area.FromSquareMeters(Known(fields.Positive(stand, "wind.areaM2"))),
+            Metres(fields.Positive(stand, "wind.heightM")),
+            fields.Positive(stand, "wind.dragCoefficient"),
+            Density.FromKilogramsPerCubicMeter(Known(fields.Positive(stand, "wind.airDensityKgPerM3")))),
         Metres(fields.Number(stand, "ballast.heightM")),
         Radians(fields.NotNegative(stand, "ballast.wantedTipRad")));
 
@@ -129,17 +140,22 @@ internal static class BalanceCaseReader
             [.. fields.Pairs(envelope, "points").Select(pair => (first.Quantity(pair[0]), second.Quantity(pair[1])))]);
     }
 
-    private static (RigVariable Variable, Func<double, IQuantity> Quantity) Variable(JsonElement envelope, string which, CaseFields fields)
+    private static (RigVariable Variable, Func<double, IQuantity> Quantity) Variable(JsonElement envelope, string which,
+        CaseFields fields)
     {
         var part = fields.Text(envelope, $"{which}.part");
         double least = fields.Number(envelope, $"{which}.min"), greatest = fields.Number(envelope, $"{which}.max");
         var quantity = fields.Text(envelope, $"{which}.quantity");
         return quantity switch
         {
-            "offsetXM" or "offsetYM" or "offsetZM" => (RigVariable.Offset(part, Field(quantity), Range([least, greatest])), value => Metres(value)),
+            "offsetXM" or "offsetYM" or "offsetZM" =>
+                (RigVariable.Offset(part, Field(quantity), Range([least, greatest])), value => Metres(value)),
             "massKg" => (RigVariable.OfMass(part, Kilograms(least), Kilograms(greatest)), value => Kilograms(value)),
-            "yawRad" or "pitchRad" or "rollRad" => (RigVariable.Turn(part, Field(quantity), Radians(least), Radians(greatest)), value => Radians(value)),
-            _ => throw new FormatException($"envelope.{which}.quantity is \"{quantity}\"; accepted: offsetXM, offsetYM, offsetZM, massKg, yawRad, pitchRad, rollRad."),
+            "yawRad" or "pitchRad" or "rollRad" =>
+                (RigVariable.Turn(part, Field(quantity), Radians(least), Radians(greatest)), value => Radians(value)),
+            _ => throw new FormatException(
+                $"envelope.{which}.quantity is \"{quantity}\"; accepted: offsetXM, offsetYM, offsetZM, massKg, yawRad, "
+                    + "pitchRad, rollRad."),
         };
     }
 
@@ -153,9 +169,11 @@ internal static class BalanceCaseReader
         _ => PlacementField.Roll,
     };
 
-    private static RigPoint Point(double[] metres) => metres.Length < 3 ? RigPoint.Origin : RigPoint.FromMetres(metres[0], metres[1], metres[2]);
+    private static RigPoint Point(double[] metres) =>
+        metres.Length < 3 ? RigPoint.Origin : RigPoint.FromMetres(metres[0], metres[1], metres[2]);
 
-    private static LengthRange Range(double[] metres) => metres.Length < 2 ? new(default, default) : new(Metres(metres[0]), Metres(metres[1]));
+    private static LengthRange Range(double[] metres) =>
+        metres.Length < 2 ? new(default, default) : new(Metres(metres[0]), Metres(metres[1]));
 
     private static Length Metres(double value) => Length.FromMeters(Known(value));
 
@@ -165,6 +183,7 @@ internal static class BalanceCaseReader
 
     private static Torque Newtonmetres(double value) => Torque.FromNewtonMeters(Known(value));
 
-    /// <summary>A number that was refused is reported already; 0 stands for it while the rest is read, so that all problems are told.</summary>
+    /// <summary>A number that was refused is reported already; 0 stands for it while the rest is read, so that all problems are
+    /// told.</summary>
     private static double Known(double value) => double.IsNaN(value) ? 0 : value;
 }
