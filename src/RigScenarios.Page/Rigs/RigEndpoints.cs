@@ -17,7 +17,7 @@ namespace RigScenarios.Page.Rigs;
 internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOptions options)
 {
     private readonly RigParts parts = new(files.PartsFolder);
-    private readonly KnownDays days = new();
+    private readonly DayCache days = new();
     private readonly Lock gate = new();
     private (string Key, Scenario Scenario)? lastRead;
 
@@ -56,7 +56,7 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
         var clock = Stopwatch.StartNew();
         var (draft, problems) = Draft(json);
         var place = Place(json);
-        var key = KnownDays.KeyOf(draft, place, parts.Mark);
+        var key = DayCache.KeyOf(draft, place, parts.Mark);
         var answer = DraftAnswer.Of(draft, place.Before, parts.Read(), place.Build, place.Day, days.Find(key), cancellation);
         var isWhole = answer.Scenario is not null && !problems.Any(problem => problem.Severity == "error");
         // Whoever drags wants the picture at once; the text only where somebody looks at it.

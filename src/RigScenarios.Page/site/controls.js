@@ -162,3 +162,8 @@ function oneLine(parameter, id, tell, type) {
     set value(text) { if (field.value !== text) field.value = text; },
   };
 }
+
+/** "1" on the way to "15" is no mistake yet; left standing it is, and the server says so. */
+export function isOutside({ kind, minimum, maximum }, value) {
+  return /number/.test(kind) && ((minimum !== null && Number(value) < minimum) || (maximum !== null && Number(value) > maximum));
+}

@@ -50,3 +50,14 @@ export function tell(title, text) {
 }
 
 let asked = 0;
+
+/** Copies an address; where the browser does not allow it, shows it to be copied by hand. Gives whether it was copied. */
+export async function copyLink(address) {
+  try {
+    await navigator.clipboard.writeText(address);
+    return true;
+  } catch {
+    await ask({ title: "The link to this state", text: "Copy it from here.", fields: [{ name: "link", label: "Link", value: address }], actions: [], cancel: "Close" });
+    return false;
+  }
+}

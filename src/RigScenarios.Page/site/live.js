@@ -2,11 +2,14 @@
 import { addressOf, readAddress, writeAddress } from "./address.js";
 import { makeArticle } from "./article.js";
 import { connect } from "./connection.js";
-import { ask } from "./dialog.js";
+import { isOutside } from "./controls.js";
+import { copyLink } from "./dialog.js";
 import { makeDrawing, tellUpdated } from "./drawing.js";
+import { Followers } from "./followers.js";
 import "./inner-links.js";
 import { makeMoving } from "./moving.js";
 import { NotebookPlaces } from "./notebook-places.js";
+import { makeRunWords } from "./run-words.js";
 import { RunQueue, WHY_STOPPED } from "./run-queue.js";
 import { addTools, askWhatToSave } from "./save.js";
 import { makeStrip } from "./strip.js";
@@ -17,9 +20,7 @@ const told = document.getElementById("told");
 
 let notebook = null, strip = null, article = null, defaults = {};
 let now = {}, pinned = null, problems = [], isBroken = false;
-// Which cells followed which parameter, as the runs have shown: these are marked when it changes again.
-const followers = new Map();
-const shownValues = { now: null, pinned: null };
+const followers = new Followers();
 
 const send = connect(`/api/live/${encodeURIComponent(name)}`, {
   message: receive, broken,
@@ -36,6 +37,7 @@ const moving = makeMoving(document.getElementById("article"), {
     change(parameter.name, at, isSettled);
   },
 });
+const runWords = makeRunWords(() => strip, () => article, told, () => queues);
 const queues = { now: new RunQueue("now", send), pinned: new RunQueue("pinned", send) };
 
 function broken(words) {
@@ -95,13 +97,13 @@ const RECEIVERS = {
     const run = queue.ended(json.run, true);
     article.mended(queue.name);
     if (!run) return;
-    learn(queue.name, run.content.values, json.rerun);
+    followers.learn(queue.name, run.content.values, json.rerun);
     article.settled(queue.name);
     settleMoves(queue);
-    if (!queue.running) tellDone(json.milliseconds);
+    if (!queue.running) runWords.done(json.milliseconds);
     await draw();
     if (!run.isAnswered) tellUpdated(run, queue.name, json);
-    if (queue.name === "now") tellAnswers();
+    if (queue.name === "now") runWords.answers();
   },
   failed(json, queue) {
     if (!queue.ended(json.run, false)) return;
@@ -109,7 +111,7 @@ const RECEIVERS = {
     article.settled(queue.name);
     settleMoves(queue);
     strip.tellRun(isPlaced ? "One part could not be computed; it says why." : json.text);
-    shownValues[queue.name] = null;
+    followers.forget(queue.name);
   },
   problems(json, queue) {
     if (!queue.ended(json.run, false)) return;
@@ -131,7 +133,7 @@ const RECEIVERS = {
     if (json.why === "overtaken" && !queue.running && !queue.isWaiting) return queue.want(run.content, run.at);
     article.settled(queue.name, true);
     settleMoves(queue);
-    shownValues[queue.name] = null;
+    followers.forget(queue.name);
     strip.tellRun(WHY_STOPPED[json.why] ?? "");
   },
 };
@@ -157,7 +159,7 @@ function begin(json) {
     pinned = state.pinned ? known({ ...defaults, ...state.pinned }) : null;
     strip.show(now);
   }
-  shownValues.now = shownValues.pinned = null;
+  followers.forget("now", "pinned");
   article.setPinned(pinned !== null);
   runBoth(performance.now());
 }
@@ -170,32 +172,20 @@ function known(values) {
 function runBoth(at) {
   run("now", now, at, true);
   if (pinned) run("pinned", pinned, at, true);
-  tellWorking();
+  runWords.working();
   describe();
 }
 
 function run(version, values, at, isSettled) {
-  const before = shownValues[version];
-  const changed = before ? Object.keys(values).filter(key => values[key] !== before[key]) : [];
-  const isLearnt = before && changed.every(key => followers.has(key));
-  if (!isBroken) article.renewing(version, isLearnt ? new Set(changed.flatMap(key => [...followers.get(key)])) : null);
+  if (!isBroken) article.renewing(version, followers.of(version, values));
   queues[version].want({ values: { ...values }, inSight: article.inSight() }, at, isSettled);
-}
-
-function learn(version, values, rerun) {
-  const before = shownValues[version];
-  if (before) {
-    const changed = Object.keys(values).filter(key => values[key] !== before[key]);
-    if (changed.length === 1) followers.set(changed[0], new Set(rerun));
-  }
-  shownValues[version] = values;
 }
 
 function settleMoves(queue) {
   if (queue.name === "now" && !queue.running && !queue.isWaiting) moving.settled();
 }
 
-let afterMove = 0, working = 0;
+let afterMove = 0;
 
 function change(parameter, at, isSettled) {
   places.follow(parameter, now);
@@ -211,20 +201,16 @@ function change(parameter, at, isSettled) {
     strip.say(problems);
     return;
   }
-  if (!isSettled && isOutside(parameter, values[parameter])) return;
+  if (!isSettled && isOutside(notebook.parameters.find(p => p.name === parameter), values[parameter])) return;
   // Letting go of a slider tells the same value once more.
-  if (isSettled && values[parameter] === now[parameter] && (queues.now.running?.content.values[parameter] === values[parameter] || shownValues.now?.[parameter] === values[parameter]) && !queues.now.isWaiting) return;
+  const value = values[parameter];
+  const isThere = queues.now.running?.content.values[parameter] === value || followers.isShown("now", parameter, value);
+  if (isSettled && value === now[parameter] && isThere && !queues.now.isWaiting) return;
   now = values;
   run("now", now, at, isSettled);
-  tellWorking();
+  runWords.working();
   clearTimeout(afterMove);
   afterMove = setTimeout(describe, isSettled ? 0 : 150);
-}
-
-// "1" on the way to "15" is no mistake yet; left standing it is, and the server says so.
-function isOutside(name, value) {
-  const { kind, minimum, maximum } = notebook.parameters.find(parameter => parameter.name === name);
-  return /number/.test(kind) && ((minimum !== null && Number(value) < minimum) || (maximum !== null && Number(value) > maximum));
 }
 
 function adopt(which, queue, parameters) {
@@ -290,7 +276,7 @@ function unpin() {
 function forgetPinned() {
   queues.pinned.stop();
   queues.pinned.forget();
-  shownValues.pinned = null;
+  followers.forget("pinned");
 }
 
 function swap() {
@@ -302,37 +288,12 @@ function swap() {
 
 async function link() {
   describe();
-  const address = location.origin + addressOf({ now, pinned }, defaults);
-  try {
-    await navigator.clipboard.writeText(address);
+  if (await copyLink(location.origin + addressOf({ now, pinned }, defaults)))
     strip.tellRun("The link is copied. It opens on this machine while the program runs.");
-  } catch {
-    await ask({ title: "The link to this state", text: "Copy it from here.", fields: [{ name: "link", label: "Link", value: address }], actions: [], cancel: "Close" });
-  }
 }
 
 function save() {
   askWhatToSave(notebook, now, article.shown("now"), pinned !== null);
-}
-
-// Words come only after a moment: a run that is done at once needs none.
-function tellWorking() {
-  clearTimeout(working);
-  working = setTimeout(() => { if (queues.now.running) strip.tellRun("Working…", null, true); }, 400);
-}
-
-function tellDone(milliseconds) {
-  clearTimeout(working);
-  const isBusy = Object.values(queues).some(queue => queue.running);
-  if (!isBusy) strip.tellRun(milliseconds >= 1000 ? `Done in ${(milliseconds / 1000).toFixed(1)} s.` : "");
-}
-
-let speaking = 0;
-
-// A screen reader hears the answers once the reader has come to rest, and not at every step of a slider.
-function tellAnswers() {
-  clearTimeout(speaking);
-  speaking = setTimeout(() => { told.textContent = article.answers("now").map(part => part.text).join(" "); }, 900);
 }
 
 // Another address of this page, typed or pasted or from the history.

@@ -9,7 +9,7 @@ namespace RigScenarios.Page.Rigs;
 
 /// <summary>The days that were run last, with their charts: whoever drags a part in the drawing asks for the same day many times
 /// a second.</summary>
-internal sealed class KnownDays
+internal sealed class DayCache
 {
     private const int Most = 8;
 
