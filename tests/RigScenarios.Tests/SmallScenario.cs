@@ -1,4 +1,3 @@
-using RigScenarios.Answers;
 using RigScenarios.Files;
 using RigScenarios.Scenarios;
 using RigScenarios.Simulation;
@@ -55,5 +54,13 @@ internal static class SmallScenario
         return ScenarioFile.Read(folder.Write("scenario.yaml", text));
     }
 
-    public static DayResult Run(string text) => ScenarioRun.Run(Read(text), "one", "day", cancellation: TestContext.Current.CancellationToken);
+    /// <summary>The build on its day.</summary>
+    public static SimulationResult Run(string text, SimulationOptions? options = null) => RunOne(Read(text), "one", "day", options);
+
+    /// <summary>A build of a scenario on one of its days.</summary>
+    public static SimulationResult RunOne(Scenario scenario, string build, string day, SimulationOptions? options = null)
+    {
+        var (powered, plan) = ScenarioPlan.Of(scenario, build, [day]);
+        return DaySimulation.Run(powered, plan, options, null, TestContext.Current.CancellationToken);
+    }
 }

@@ -50,11 +50,11 @@ public sealed class DraftRotationTests
     [Fact]
     public void More_batteries_lose_less_work_and_one_says_what_is_taken_for_swaps()
     {
-        static double Lost(int count) => Drafting.Answer(Three with { BatteryCount = count, ChargerBays = null }).Run!.Rotation!.Result.DownTimes.Where(down => down.Cause != DownCause.PlannedSwap).Sum(down => (down.End - down.Start).Seconds);
+        static double Lost(int count) => Drafting.Answer(Three with { BatteryCount = count, ChargerBays = null }).Run!.Rotation!.Result.DownTimes.Where(down => !down.IsPlanned).Sum(down => (down.End - down.Start).Seconds);
         Assert.True(Lost(1) > Lost(2));
         Assert.Equal(0, Lost(4));
         var scenario = Drafting.Answer(Drafting.Small with { BatteryCount = 2 }).Scenario!;
-        Assert.Equal(ScenarioPlan.UsualReserve, scenario.Swaps.Reserve);
+        Assert.Equal(Ratio.FromPercent(15), scenario.Swaps.Reserve);
     }
 
     [Fact]

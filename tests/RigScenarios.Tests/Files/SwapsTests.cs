@@ -59,8 +59,8 @@ public sealed class SwapsTests
         Assert.Equal(17, plan.NightTemperature.DegreesCelsius, 1e-9);
         Assert.Equal((BayOrder.InTurn, 2, new TimeOnly(6, 0)), (plan.Chargers["van"].Order, plan.Chargers["van"].Bays, plan.Chargers["van"].PowerHours[1].To));
         Assert.Equal((SwapMoments.BetweenBlocks, NextBattery.AsListed, 45.0), (plan.Swaps.Allowed, plan.Swaps.Next, plan.Swaps.SwapTime.Seconds));
-        var result = DaySimulation.Run(build, plan, null, TestContext.Current.CancellationToken);
-        Assert.True(result.FromWall.WattHours > 10, DayPlanTests.Story(result));
+        var result = DaySimulation.Run(build, plan, null, null, TestContext.Current.CancellationToken);
+        Assert.True(result.FromWall.WattHours > 10, result.Story());
 
         var written = ScenarioFile.Text(scenario!);
         var again = ScenarioFile.TryRead(folder.Write("again.yaml", written));
@@ -83,8 +83,8 @@ public sealed class SwapsTests
             var scenario = ScenarioFile.Read(folder.Write("lake.yaml", text.Replace("between-blocks", "any-time", StringComparison.Ordinal)));
             Assert.Equal(scenario, ScenarioFile.Read(folder.Write("again.yaml", ScenarioFile.Text(scenario))));
             var (build, plan) = ScenarioPlan.Of(scenario, "tripod", []);
-            var result = DaySimulation.Run(build, plan, null, TestContext.Current.CancellationToken);
-            return TimeSpan.FromSeconds(result.DownTimes.Where(down => down.Cause == DownCause.PlannedSwap).Sum(down => (down.End - down.Start).Seconds));
+            var result = DaySimulation.Run(build, plan, null, null, TestContext.Current.CancellationToken);
+            return TimeSpan.FromSeconds(result.DownTimes.Where(down => down.IsPlanned).Sum(down => (down.End - down.Start).Seconds));
         }
 
         var without = Down(Text.ReplaceLineEndings("\n"));
@@ -102,7 +102,7 @@ public sealed class SwapsTests
         using var folder = new TemporaryFolder();
         var scenario = ScenarioFile.Read(folder.Write("lake.yaml", Text));
         var (build, plan) = ScenarioPlan.Of(scenario, "tripod", []);
-        var result = DaySimulation.Run(build, plan, null, TestContext.Current.CancellationToken);
+        var result = DaySimulation.Run(build, plan, null, null, TestContext.Current.CancellationToken);
         foreach (var battery in result.Batteries.Values)
         {
             var course = battery.Charges;
@@ -164,6 +164,6 @@ public sealed class SwapsTests
         Assert.Equal(Power.Zero, scenario.Chargers["van"].WallLimit);
         Assert.Equal(scenario.Chargers, ScenarioFile.Read(folder.Write("again.yaml", ScenarioFile.Text(scenario))).Chargers);
         var (build, plan) = ScenarioPlan.Of(scenario, "tripod", []);
-        Assert.Equal(0, DaySimulation.Run(build, plan, null, TestContext.Current.CancellationToken).FromWall.WattHours);
+        Assert.Equal(0, DaySimulation.Run(build, plan, null, null, TestContext.Current.CancellationToken).FromWall.WattHours);
     }
 }

@@ -16,7 +16,8 @@ public sealed partial class SourceRulesTests
     }
 
     [Fact]
-    public void No_source_file_has_more_than_300_lines() => Assert.Empty(SourceFiles.Where(file => File.ReadLines(file).Count() > 300));
+    public void No_source_file_has_more_than_300_lines() =>
+        Assert.DoesNotContain(SourceFiles, file => File.ReadLines(file).Count() > 300);
 
     [Fact]
     public void No_line_is_longer_than_130_columns()

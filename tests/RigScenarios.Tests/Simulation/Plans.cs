@@ -53,7 +53,15 @@ internal static class Plans
 
     public static OrderedMap<DayCharger> One(DayCharger charger) => new([new("charger", charger)]);
 
-    public static SimulationResult Run(this DayPlan plan, PoweredBuild? rig = null) => DaySimulation.Run(rig ?? Rig, plan, null, TestContext.Current.CancellationToken);
+    public static SimulationResult Run(this DayPlan plan, PoweredBuild? rig = null) =>
+        DaySimulation.Run(rig ?? Rig, plan, null, null, TestContext.Current.CancellationToken);
+
+    /// <summary>What happened, for a failing test to show.</summary>
+    public static string Story(this SimulationResult result) => string.Join('\n',
+        result.Batteries.SelectMany(battery => battery.Value.Spans.Select(span =>
+                $"{battery.Key} {span.Start.Hours:F3}-{span.End.Hours:F3} {span.Place.InWords()} {span.ChargeAtStart.Percent:F1}->{span.ChargeAtEnd.Percent:F1} "
+                + $"{span.TemperatureAtEnd.DegreesCelsius:F1}"))
+            .Concat(result.DownTimes.Select(down => $"{down.Device} {down.Start.Hours:F3}-{down.End.Hours:F3} {down.Reason} {down.Awaits} {down.Block} {down.InTake}")));
 
     public static ElectricPotential Volts(double volts) => ElectricPotential.FromVolts(volts);
 

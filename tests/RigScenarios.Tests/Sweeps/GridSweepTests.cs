@@ -1,7 +1,6 @@
 using RigScenarios.Answers;
 using RigScenarios.Files;
 using RigScenarios.Scenarios;
-using RigScenarios.Simulation;
 using RigScenarios.Sweeps;
 using UnitsNet;
 

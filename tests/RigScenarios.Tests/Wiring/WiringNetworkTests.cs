@@ -1,3 +1,4 @@
+using RigScenarios.Simulation;
 using RigScenarios.Tests.Batteries;
 using RigScenarios.Wiring;
 using UnitsNet;
@@ -71,7 +72,7 @@ public class WiringNetworkTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Conductor.Awg(2));
     }
 
-    private static WiringResult Run(WiringNetwork network, double hours) => WiringRun.Run(
+    private static SimulationResult Run(WiringNetwork network, double hours) => NetworkSimulation.Run(
         network, Packs.Default, Temperature.FromDegreesCelsius(20), RigScenarios.Batteries.DischargeStart.Full,
-        [new WiringBlock(Duration.FromHours(hours), network.AllOn())], RigScenarios.Batteries.DischargeOptions.Default, TestContext.Current.CancellationToken);
+        [new WiringBlock(Duration.FromHours(hours), network.AllOn())], Duration.FromHours(hours), null, TestContext.Current.CancellationToken);
 }
