@@ -24,7 +24,8 @@ internal sealed class ScenarioChoices
             var errors = problems.Where(problem => problem.Severity == Severity.Error).ToList();
             known = read[full] = (written, scenario, scenario is not null ? null
                 : $"{Path.GetFileName(full)} can't be used yet: "
-                    + (errors[0] with { File = Path.GetFileName(full) }) + (errors.Count > 1 ? $" ({errors.Count - 1} more)" : ""));
+                    + (errors[0] with { File = Path.GetFileName(full) })
+                    + (errors.Count > 1 ? $" ({errors.Count - 1} more)" : ""));
         }
 
         return (known.Scenario, known.Problem);
