@@ -2,6 +2,7 @@ using BenchmarkDotNet.Attributes;
 using RigScenarios.Builds;
 using RigScenarios.Days;
 using RigScenarios.Parts;
+using RigScenarios.Search;
 using RigScenarios.Simulation;
 using UnitsNet;
 

@@ -3,6 +3,7 @@ using RigScenarios.Answers;
 using RigScenarios.Cli.Answers;
 using RigScenarios.Files.Formats;
 using RigScenarios.Scenarios;
+using RigScenarios.Search;
 using RigScenarios.Simulation;
 using Spectre.Console;
 using UnitsNet;

@@ -1,4 +1,5 @@
 using RigScenarios.Days;
+using RigScenarios.Search;
 using RigScenarios.Simulation;
 using UnitsNet;
 

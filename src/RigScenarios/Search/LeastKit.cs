@@ -4,8 +4,9 @@ using RigScenarios.Batteries;
 using RigScenarios.Builds;
 using RigScenarios.Days;
 using RigScenarios.Parts;
+using RigScenarios.Simulation;
 
-namespace RigScenarios.Simulation;
+namespace RigScenarios.Search;
 
 /// <summary>
 /// The least number of batteries, and then of bays, with which the days of a plan complete. No rule of thumb: every smaller choice from the plan's own
