@@ -5,9 +5,16 @@ namespace RigScenarios.Cli.Commands;
 /// <summary>What the program's exit code says.</summary>
 internal static class ExitCodes
 {
+    /// <summary>An answer was given, whatever it is.</summary>
     public const int Done = 0;
+
+    /// <summary>The work failed for a reason that the input is not to blame for.</summary>
     public const int Failed = 1;
+
+    /// <summary>A file, a path or an option can't be used.</summary>
     public const int BadInput = 2;
+
+    /// <summary>The user stopped it.</summary>
     public const int Stopped = 130;
 }
 

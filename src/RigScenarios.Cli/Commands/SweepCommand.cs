@@ -25,7 +25,10 @@ internal static class SweepCommand
         command.SetAction((parsed, cancellation) => Guard.RunAsync(() =>
         {
             var scenario = options.Read(parsed);
-            var (build, day) = options.Pairs(parsed, scenario)[0];
+            var pairs = options.Pairs(parsed, scenario);
+            var (build, day) = pairs[0];
+            if (pairs.Count > 1)
+                Console.Out.WriteLine(Taken(build, day, [.. pairs.Select(pair => pair.Build).Distinct()], [.. pairs.Select(pair => pair.Day).Distinct()]));
             var axes = parsed.GetRequiredValue(over).Select(text => SweepAxis.Parse(scenario, text)).ToList();
             var table = Run(progress => GridSweep.Run(scenario, build, day, axes, progress, cancellation));
             var file = parsed.GetRequiredValue(output);
@@ -36,6 +39,17 @@ internal static class SweepCommand
             return Task.FromResult(ExitCodes.Done);
         }));
         return command;
+    }
+
+    // A table is of one build and one day: which one is told before anything else.
+    private static string Taken(string build, string day, IReadOnlyList<string> builds, IReadOnlyList<string> days)
+    {
+        var others = new List<string>();
+        if (builds.Count > 1)
+            others.Add($"--build {string.Join(", ", builds.Where(name => name != build))}");
+        if (days.Count > 1)
+            others.Add($"--day {string.Join(", ", days.Where(name => name != day))}");
+        return $"Taken: the build \"{build}\" on the day \"{day}\". Others: {string.Join("; ", others)}.";
     }
 
     private static SweepTable Run(Func<IProgress<double>, SweepTable> sweep)

@@ -68,15 +68,15 @@ public sealed record BuildSupports
             assumed.Add(new("head.friction", "friction that holds the head at rest", $"{head.Friction.NewtonMeters:0.#} N·m",
                 "the head's parts file gives none", Citation.FromMemory("a middle fluid head, drag set low")));
         if (headName is not null && head is null)
-            missing.Add($"The head \"{headName}\" has no figures in its parts file (a group \"head\" with slide and "
-                + "counterbalance): whether it balances can't be said.");
+            missing.Add($"The head \"{headName}\" has no figures of its own, such as slide and "
+                + "counterbalance: whether it balances can't be said.");
         if (headName is null && build.Stance == Stance.Tripod)
-            missing.Add("The build stands on a tripod but carries no head: name one in \"carries\" to be told whether it "
+            missing.Add("The build stands on a tripod but no head is among its things: add one to be told whether it "
                 + "balances.");
         var stand = legsName is null || headName is null
             ? null : StandOf(build, partOf(legsName)!, partOf(headName)!, depth, assumed, missingForStand, legsName);
         if (legsName is null && build.Stance == Stance.Tripod)
-            missingForStand.Add("The build stands on a tripod but carries none: name one in \"carries\" to be told when it "
+            missingForStand.Add("The build stands on a tripod but no tripod is among its things: add one to be told when it "
                 + "tips over.");
         return new()
         {

@@ -118,11 +118,12 @@ public sealed record DraftAnswer
         var log = new ReadLog("");
         PartCheck.Run(scenario.Parts, "parts", log);
         ScenarioCheck.Run(scenario, log);
-        problems.AddRange(log.Problems.Select(problem => problem with { Path = DraftPath.Of(problem.Path, rig, renamed, build, day) }));
+        var told = log.Problems.Select(problem => DraftProblem.Of(problem, DraftPath.Of(problem.Path, rig, renamed, build, day))).ToList();
+        problems.AddRange(told);
         var complete = missing.Count == 0 && problems.TrueForAll(problem => problem.Severity == Severity.Warning);
         answer = answer with { Problems = problems, Scenario = complete ? whole : null };
         if (log.HasErrors)
-            return answer with { Sentence = DraftWords.WrongSoFar(log.Problems) };
+            return answer with { Sentence = DraftWords.WrongSoFar(told) };
         if (!run)
             return answer;
 

@@ -87,6 +87,15 @@ public class CommandTests
         Assert.Single(Directory.GetFiles(folder.Path));
     }
 
+    [Fact]
+    public async Task Sweep_says_first_which_build_and_day_it_took_where_there_are_several()
+    {
+        using var folder = new TemporaryFolder();
+        var (code, text, _) = await ConsoleRun.RunAsync("sweep", Teaching, "--over", "parts.brick-98wh.battery.energy=50 Wh..98 Wh:2", "--out", Path.Combine(folder.Path, "table.csv"));
+        Assert.Equal(0, code);
+        Assert.StartsWith("Taken: the build \"camera-only\" on the day \"workshop\". Others: --build with-monitor, full-rig.", text, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("sweep", "--over", "days.workshop.ambient=1 °C..2 Wh")]
     [InlineData("sweep", "--over", "days.workshop.ambien=1 °C..2 °C")]
