@@ -70,7 +70,7 @@ public static class DaySimulation
                 progress?.Report(Math.Min(1, done / length));
             },
         };
-        var highest = loop.Batteries.Max(battery => battery.Pack.SeriesGroups * battery.Pack.OpenCircuitVoltage.Points[^1].Voltage.Volts);
+        var highest = loop.Swaps.Batteries.Max(battery => battery.Pack.SeriesGroups * battery.Pack.OpenCircuitVoltage.Points[^1].Voltage.Volts);
         if (rig.Network.OverVoltages(ElectricPotential.FromVolts(highest)) is { Count: > 0 } wrong)
             throw new WiringException(string.Join(Environment.NewLine, wrong));
         account = new SimulationAccount(loop, schedule);
@@ -82,7 +82,7 @@ public static class DaySimulation
             loop.Run(DaySchedule.Stretches(plan.Days[i], i, schedule.Days[i].Start));
             if (i + 1 < schedule.Days.Count)
                 loop.EndDay(schedule.Days[i].End);
-            loop.Settle(schedule.Days[i].End);
+            loop.Swaps.Settle(schedule.Days[i].End);
             account.EndDay();
         }
 

@@ -22,10 +22,10 @@ internal static class ReserveRun
 
         var before = account.JoulesOut;
         var longest = end + Reserve.Longest.Seconds;
-        loop.Bays.PowerIsGone(end);
+        loop.Swaps.Bays.PowerIsGone(end);
         StopReason? ends = null;
         var reached = loop.Run(Again(plan.Days[^1], schedule.Days.Count - 1, end, longest), first: false, () => (ends = Stopped(loop)) is not null);
-        loop.Settle(reached);
+        loop.Swaps.Settle(reached);
         var time = Duration.FromSeconds(reached - end);
         return result with
         {

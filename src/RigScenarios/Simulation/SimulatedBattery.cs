@@ -19,7 +19,7 @@ internal sealed class SimulatedBattery
     private const int PointsOfCharge = 16;
 
     private readonly List<BatterySpan> spans = [];
-    private readonly List<ChargePoint> course = [];
+    private readonly ChargeRecord charges = new();
     private readonly CancellationToken cancellation;
     private readonly AirTemperature restAmbient;
     private ChargeOrder? order;
@@ -49,7 +49,7 @@ internal sealed class SimulatedBattery
         state = spanState = new PackState(battery.Charge.DecimalFractions, 0, 0, battery.StartTemperature?.Kelvins ?? restAmbient.At(start).Kelvin);
         Place = BatteryPlace.Resting;
         Coldest = state.Kelvin;
-        Mark(start, state.Charge);
+        charges.Mark(start, state.Charge);
     }
 
     public string Name { get; }
@@ -87,7 +87,7 @@ internal sealed class SimulatedBattery
     public IReadOnlyList<BatterySpan> Spans => spans;
 
     /// <summary>The charge over time, a point wherever something happens.</summary>
-    public IReadOnlyList<ChargePoint> Charges => course;
+    public IReadOnlyList<ChargePoint> Charges => charges.Points;
 
     public bool IsCharging => order is not null;
 
@@ -118,7 +118,7 @@ internal sealed class SimulatedBattery
     {
         Rest(BatteryPlace.Resting, time);
         state = new PackState(Battery.Charge.DecimalFractions, 0, 0, Battery.StartTemperature?.Kelvins ?? restAmbient.At(time).Kelvin);
-        Mark(time, state.Charge);
+        charges.Mark(time, state.Charge);
         Coldest = Math.Min(Coldest, state.Kelvin);
     }
 
@@ -145,7 +145,7 @@ internal sealed class SimulatedBattery
         secondsOnRig += until - Since;
         Since = until;
         Take(run.FinalState);
-        Mark(until, state.Charge);
+        charges.Mark(until, state.Charge);
         Ledger.AddDischarge(run.Energies);
         coldestOnRig = Math.Min(coldestOnRig, Math.Min(before, state.Kelvin));
         warmestOnRig = Math.Max(warmestOnRig, Math.Max(before, state.Kelvin));
@@ -232,7 +232,7 @@ internal sealed class SimulatedBattery
         if (leftWindow is { } left && IsInside(left, Hysteresis))
             leftWindow = null;
         Since = time;
-        Mark(time, state.Charge);
+        charges.Mark(time, state.Charge);
     }
 
     private void ChargeTo(double time)
@@ -287,19 +287,11 @@ internal sealed class SimulatedBattery
     private void TakeCharge(ChargeResult run, double until)
     {
         foreach (var point in run.Series)
-            Mark(Math.Min(Since + point.Time.Seconds, until), point.StateOfCharge.DecimalFractions);
+            charges.Mark(Math.Min(Since + point.Time.Seconds, until), point.StateOfCharge.DecimalFractions);
         Since = until;
         Take(run.FinalState);
-        Mark(until, state.Charge);
+        charges.Mark(until, state.Charge);
         Ledger.AddCharge(run, order!.WallEfficiency);
-    }
-
-    private void Mark(double time, double charge)
-    {
-        // While a battery rests its charge hardly changes: only the last of such points is kept.
-        if (course.Count > 1 && Math.Abs(course[^1].Charge.DecimalFractions - charge) < 1e-4 && Math.Abs(course[^2].Charge.DecimalFractions - charge) < 1e-4)
-            course.RemoveAt(course.Count - 1);
-        course.Add(new ChargePoint(Duration.FromSeconds(time), Ratio.FromDecimalFractions(charge)));
     }
 
     private void Take(DischargeStart end) =>

@@ -16,9 +16,9 @@ internal sealed class SimulationAccount(EventLoop loop, DaySchedule schedule)
     private readonly List<(OrderedMap<Ratio> Charges, double Out)> ends = [];
 
     /// <summary>Energy out of all batteries so far, J.</summary>
-    public double JoulesOut => loop.Batteries.Sum(battery => battery.Ledger.EnergyOut);
+    public double JoulesOut => loop.Swaps.Batteries.Sum(battery => battery.Ledger.EnergyOut);
 
-    private double JoulesFromWall => loop.Batteries.Sum(battery => battery.Ledger.FromWall);
+    private double JoulesFromWall => loop.Swaps.Batteries.Sum(battery => battery.Ledger.FromWall);
 
     public void Add(DayStretch stretch) => stretches.Add(stretch);
 
@@ -31,20 +31,20 @@ internal sealed class SimulationAccount(EventLoop loop, DaySchedule schedule)
     public SimulationResult Result(IReadOnlyList<BlockSpan> blocks)
     {
         var (start, end) = (schedule.Days[0].Start, schedule.Days[^1].End);
-        foreach (var battery in loop.Batteries)
+        foreach (var battery in loop.Swaps.Batteries)
             battery.Close(end);
-        loop.Reserve.Pack?.Close(end);
+        loop.Swaps.Reserve.Pack?.Close(end);
         foreach (var device in loop.Devices)
             device.Close(end);
         var downs = loop.Devices.Where(device => device.Device.Essential)
             .SelectMany(device => device.Spans.Where(span => span.Activity == DeviceActivity.Down).Select(span => DownOf(device.Device.Name, span)))
             .OrderBy(down => down.Start.Seconds).ToList();
-        var swaps = loop.Swaps.ToList();
+        var swaps = loop.Swaps.Done.ToList();
         var keeper = loop.Supply.Keeper;
         return new SimulationResult
         {
-            Batteries = new(loop.Batteries.Select(battery => KeyValuePair.Create(battery.Name, TimelineOf(battery)))),
-            HotSwap = loop.Reserve.Pack is { } reserve ? TimelineOf(reserve) : null,
+            Batteries = new(loop.Swaps.Batteries.Select(battery => KeyValuePair.Create(battery.Name, TimelineOf(battery)))),
+            HotSwap = loop.Swaps.Reserve.Pack is { } reserve ? TimelineOf(reserve) : null,
             Devices = new(loop.Devices.Select(device => KeyValuePair.Create(device.Device.Name, TimelineOf(device, start, end)))),
             DownTimes = downs,
             Swaps = swaps,
@@ -54,7 +54,7 @@ internal sealed class SimulationAccount(EventLoop loop, DaySchedule schedule)
                 Energy.FromJoules((i + 1 < begins.Count ? begins[i + 1].Wall : JoulesFromWall) - begins[i].Wall),
                 downs.TrueForAll(down => down.IsPlanned || down.Day != i + 1)))],
             LeastChargeAtSwap = swaps.Where(swap => swap.ChargeOff is not null).Select(swap => swap.ChargeOff).Min(),
-            EnergyLeft = Energy.FromJoules(loop.Batteries.Sum(StoredJoules)),
+            EnergyLeft = Energy.FromJoules(loop.Swaps.Batteries.Sum(StoredJoules)),
             FromPacks = Energy.FromJoules(JoulesOut),
             FromWall = Energy.FromJoules(JoulesFromWall),
             Runtime = Duration.FromSeconds(end - start),
@@ -68,10 +68,10 @@ internal sealed class SimulationAccount(EventLoop loop, DaySchedule schedule)
             Stretches = [.. stretches.Select(stretch => new PlannedStretch(
                 stretch.Day + 1, stretch.Name, Duration.FromSeconds(stretch.Start), Duration.FromSeconds(stretch.End), stretch.Rolling))],
             Network = loop.Rig.Network,
-            Assumed = new(loop.Batteries.Select(battery => KeyValuePair.Create(battery.Name, battery.Assumed))),
-            ColdestBattery = Temperature.FromKelvins(loop.Batteries.Min(battery => battery.Coldest)).ToUnit(TemperatureUnit.DegreeCelsius),
-            ExpectedError = loop.Batteries.Select(battery => battery.ExpectedError).OfType<ExpectedError>().OrderByDescending(error => error.Share?.Percent ?? double.PositiveInfinity)
-                .FirstOrDefault() ?? ExpectedError.At(Temperature.FromKelvins(loop.Batteries[0].Kelvin)),
+            Assumed = new(loop.Swaps.Batteries.Select(battery => KeyValuePair.Create(battery.Name, battery.Assumed))),
+            ColdestBattery = Temperature.FromKelvins(loop.Swaps.Batteries.Min(battery => battery.Coldest)).ToUnit(TemperatureUnit.DegreeCelsius),
+            ExpectedError = loop.Swaps.Batteries.Select(battery => battery.ExpectedError).OfType<ExpectedError>().OrderByDescending(error => error.Share?.Percent ?? double.PositiveInfinity)
+                .FirstOrDefault() ?? ExpectedError.At(Temperature.FromKelvins(loop.Swaps.Batteries[0].Kelvin)),
         };
     }
 
@@ -125,5 +125,5 @@ internal sealed class SimulationAccount(EventLoop loop, DaySchedule schedule)
         * GaussLegendreRule.Integrate(battery.Parameters.OpenCircuit.At, 0, battery.Charge, 64);
 
     private OrderedMap<Ratio> Charges() =>
-        new(loop.Batteries.Select(battery => KeyValuePair.Create(battery.Name, Ratio.FromDecimalFractions(battery.Charge))));
+        new(loop.Swaps.Batteries.Select(battery => KeyValuePair.Create(battery.Name, Ratio.FromDecimalFractions(battery.Charge))));
 }

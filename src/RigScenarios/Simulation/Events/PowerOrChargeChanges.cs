@@ -4,15 +4,15 @@ namespace RigScenarios.Simulation.Events;
 internal sealed class PowerOrChargeChanges(EventLoop loop) : DayEvent(loop)
 {
     /// <inheritdoc/>
-    public override double Next(double now) => Loop.Bays.NextEvent;
+    public override double Next(double now) => Loop.Swaps.Bays.NextEvent;
 
     /// <inheritdoc/>
     public override void Happen(double now)
     {
-        Loop.Bays.AdvanceTo(now);
-        if (Loop.Mounted is null && Loop.Incoming is null)
-            Loop.TrySwap(now, forced: true);
-        else if (Loop.SwapWished && Loop.MaySwapNow)
-            Loop.TrySwap(now);
+        Loop.Swaps.Bays.AdvanceTo(now);
+        if (Loop.Swaps.Mounted is null && Loop.Swaps.Incoming is null)
+            Loop.Swaps.Try(Loop.Stretch, now, forced: true);
+        else if (Loop.Swaps.IsWished && Loop.MaySwapNow)
+            Loop.Swaps.Try(Loop.Stretch, now);
     }
 }

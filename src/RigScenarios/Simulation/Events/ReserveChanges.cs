@@ -4,8 +4,8 @@ namespace RigScenarios.Simulation.Events;
 internal sealed class ReserveChanges(EventLoop loop) : DayEvent(loop)
 {
     /// <inheritdoc/>
-    public override double Next(double now) => Loop.Mounted is null ? double.PositiveInfinity : Loop.Reserve.NextEvent(now, Loop.Stretch.End);
+    public override double Next(double now) => Loop.Swaps.Mounted is null ? double.PositiveInfinity : Loop.Swaps.Reserve.NextEvent(now, Loop.Stretch.End);
 
     /// <inheritdoc/>
-    public override void Happen(double now) => Loop.Reserve.ChargesAt(now);
+    public override void Happen(double now) => Loop.Swaps.Reserve.ChargesAt(now);
 }

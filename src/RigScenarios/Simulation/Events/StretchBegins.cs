@@ -22,17 +22,17 @@ internal sealed class StretchBegins(EventLoop loop) : DayEvent(loop)
     public static void At(EventLoop loop, double now, bool first)
     {
         loop.Take(loop.Coming!.Current);
-        if (loop.Mounted is not { } mounted)
+        if (loop.Swaps.Mounted is not { } mounted)
             return;
-        if (loop.SwapWished && (loop.Stretch.BeginsBlock || loop.MaySwapNow))
+        if (loop.Swaps.IsWished && (loop.Stretch.BeginsBlock || loop.MaySwapNow))
         {
-            loop.TrySwap(now);
+            loop.Swaps.Try(loop.Stretch, now);
         }
-        else if (loop.Plan.Swaps.AtBlockEnds && loop.Stretch.BeginsBlock && !first && loop.NextBattery(now) is { } fuller)
+        else if (loop.Plan.Swaps.AtBlockEnds && loop.Stretch.BeginsBlock && !first && loop.Swaps.Next(now) is { } fuller)
         {
             mounted.AdvanceTo(now);
             if (fuller.Charge >= mounted.Charge + 0.05)
-                loop.BeginSwap(fuller, now, forced: false);
+                loop.Swaps.Begin(fuller, loop.Stretch, now, forced: false);
         }
     }
 }

@@ -4,12 +4,8 @@ namespace RigScenarios.Simulation.Events;
 internal sealed class SwapEnds(EventLoop loop) : DayEvent(loop)
 {
     /// <inheritdoc/>
-    public override double Next(double now) => Loop.Incoming is null ? double.PositiveInfinity : Loop.SwapEnd;
+    public override double Next(double now) => Loop.Swaps.Incoming is null ? double.PositiveInfinity : Loop.Swaps.SwapEnd;
 
     /// <inheritdoc/>
-    public override void Happen(double now)
-    {
-        if (Loop.Incoming is { } incoming && Loop.SwapEnd <= now)
-            Loop.Mount(incoming, now);
-    }
+    public override void Happen(double now) => Loop.Swaps.Finish(now);
 }
