@@ -1,4 +1,6 @@
+using RigScenarios.Answers;
 using RigScenarios.Charts;
+using RigScenarios.Charts.Answers;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Files;
 using RigScenarios.Notebooks.Engine;
@@ -69,6 +71,29 @@ public static class NotebookSession
     /// <param name="text">One plain sentence or two.</param>
     /// <param name="cautions">What it rests on and where it ends, each a sentence of its own.</param>
     public static void Answer(string text, params IEnumerable<string> cautions) => Show(new AnswerPart(text, [.. cautions]));
+
+    /// <summary>Shows the one answer: headline, a line with its verdict for each question, cautions.</summary>
+    /// <param name="answer">The answer.</param>
+    public static void Answer(RigAnswer answer) => Show(AnswerBlock.Of(answer));
+
+    /// <summary>Looks for what would make it work and shows it; shows nothing where everything holds. It takes many runs, so it belongs in a cell after the answer.</summary>
+    /// <param name="answer">The answer as it is.</param>
+    /// <param name="options">How far to look; null for the usual.</param>
+    /// <exception cref="OperationCanceledException">The reader stopped it.</exception>
+    public static WorkingSets WhatWouldWork(RigAnswer answer, WouldWorkOptions? options = null)
+    {
+        var sets = WouldWork.Find(answer, options, new CellProgress("changes are tried"), Cancellation);
+        foreach (var part in AnswerBlock.WouldWork(sets))
+            Show(part);
+        return sets;
+    }
+
+    /// <summary>Finds the assumptions that move the answer most, by trying, and shows them.</summary>
+    /// <param name="answer">The answer.</param>
+    /// <param name="most">The number that is shown at most.</param>
+    /// <exception cref="OperationCanceledException">The reader stopped it.</exception>
+    public static void WhatIsAssumed(RigAnswer answer, int most = 3) =>
+        Show(AnswerBlock.Assumed(LeadingAssumptions.Find(answer, progress: new CellProgress("assumptions are varied"), cancellation: Cancellation), most));
 
     /// <summary>Shows a small table. Quantities are written in trade units, numbers with four digits.</summary>
     /// <param name="titles">Titles of the columns, units in brackets.</param>

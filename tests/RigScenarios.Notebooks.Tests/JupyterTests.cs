@@ -55,13 +55,13 @@ public sealed class JupyterTests
             python!,
             [
                 Checkout.TestNotebook("complete.py"), "#r \"../artifacts/notebooks/RigScenarios.Notebooks.dll\"\nRigScenarios.Notebooks.NotebookSession.Start();",
-                "ScenarioRun.R", "Answ", "DayChart.O",
+                "RigAnswer.O", "Answ", "DayChart.O",
             ],
             Path.Combine(Checkout.Root, "notebooks"), cancellation, ("JUPYTER_PATH", KernelFolder), ("DOTNET_INTERACTIVE_CLI_TELEMETRY_OPTOUT", "1"));
         Assert.True(exitCode == 0, errors);
         var offered = output.Split('\n').Where(line => line.StartsWith("offered ", StringComparison.Ordinal)).ToList();
         Assert.Equal(3, offered.Count);
-        Assert.Contains("Run", offered[0], StringComparison.Ordinal);
+        Assert.Contains("Of", offered[0], StringComparison.Ordinal);
         Assert.Contains("Answer", offered[1], StringComparison.Ordinal);
         Assert.Contains("Of", offered[2], StringComparison.Ordinal);
     }

@@ -1,4 +1,5 @@
 using RigScenarios.Answers;
+using RigScenarios.Batteries;
 using UnitsNet;
 
 namespace RigScenarios.Charts.Days;
@@ -17,30 +18,38 @@ public static class DayCautions
         "Charge and use a lithium battery only within the temperatures that its maker gives: they go before any runtime shown here. "
         + "Let a battery that is cold from work warm up before it is charged.";
 
-    /// <summary>The cautions of one result.</summary>
-    public static IReadOnlyList<string> Of(DayResult result) => Of([result ?? throw new ArgumentNullException(nameof(result))]);
+    /// <summary>The cautions of a chart over the days of one answer.</summary>
+    public static IReadOnlyList<string> Of(RigAnswer answer)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        var assumed = answer.Simulation.Assumed.Values.Sum(values => values.Count);
+        return Of([answer.Simulation.ExpectedError], assumed, answer.Simulation.ColdestBattery);
+    }
 
     /// <summary>The cautions of several results that are shown together.</summary>
     /// <param name="results">At least one.</param>
     public static IReadOnlyList<string> Of(IReadOnlyCollection<DayResult> results)
     {
         ArgumentNullException.ThrowIfNull(results);
-        var cautions = new List<string> { Prediction(results) };
-        var assumed = results.Max(result => result.Assumed.Count);
-        if (assumed > 0)
-            cautions.Add($"{assumed} values that the files do not give were assumed, mostly the inside of the battery.");
-        if (results.Any(result => result.ColdestBattery <= Cold))
-            cautions.Add(MakersTemperatures);
-        return cautions;
+        return Of([.. results.Select(result => result.ExpectedError)], results.Max(result => result.Assumed.Count), results.Min(result => result.ColdestBattery));
     }
 
-    /// <summary>How far off the runtimes may be and what that rests on: the least that goes with any answer.</summary>
-    /// <param name="results">At least one.</param>
-    public static string Prediction(params IReadOnlyCollection<DayResult> results)
+    /// <summary>How far off times may be and what that rests on: the least that goes with any answer.</summary>
+    /// <param name="errors">At least one.</param>
+    public static string Prediction(params IEnumerable<ExpectedError> errors)
     {
-        ArgumentNullException.ThrowIfNull(results);
         // Where nothing is measured the error is the largest of all: nobody knows it.
-        var worst = results.Select(result => result.ExpectedError).MaxBy(error => error.Share?.Percent ?? double.PositiveInfinity)!;
-        return $"Predicted, not measured: expect the runtime {PredictionWords.Of(worst)}.".Replace(" -", $" {Rounding.Minus}", StringComparison.Ordinal);
+        var worst = errors.MaxBy(error => error.Share?.Percent ?? double.PositiveInfinity)!;
+        return AnswerCautions.Predicted(worst).Replace(" -", $" {Rounding.Minus}", StringComparison.Ordinal);
+    }
+
+    private static List<string> Of(IReadOnlyList<ExpectedError> errors, int assumed, Temperature coldest)
+    {
+        var cautions = new List<string> { Prediction(errors) };
+        if (assumed > 0)
+            cautions.Add($"{assumed} values that the files do not give were assumed, mostly the inside of the battery.");
+        if (coldest <= Cold)
+            cautions.Add(MakersTemperatures);
+        return cautions;
     }
 }

@@ -1,74 +1,97 @@
 using RigScenarios.Answers;
-using RigScenarios.Batteries;
 using RigScenarios.Charts.Lines;
+using RigScenarios.Limits;
+using RigScenarios.Simulation;
+using UnitsNet;
 using UnitsNet.Units;
 
 namespace RigScenarios.Charts.Days;
 
-/// <summary>A day on one battery: voltage, charge and power through its blocks, and where and why it ends.</summary>
+/// <summary>The days of an answer: voltage, charge and power of the battery on the rig, and where and why it stops.</summary>
 public static class DayChart
 {
-    /// <summary>The day's figure: three panels above each other over one time axis.</summary>
-    /// <param name="result">A day's result with its series.</param>
+    /// <summary>The figure: three panels above each other over one time axis.</summary>
+    /// <param name="answer">An answer with its series.</param>
     /// <param name="title">What the chart answers.</param>
-    /// <param name="starts">When the first block begins, for clock times; null counts hours from the start of the day.</param>
-    /// <exception cref="ArgumentException">The result has no series, because it was run for its end only.</exception>
-    public static Figure Of(DayResult result, string title, TimeOnly? starts = null)
+    /// <exception cref="ArgumentException">The answer has no series, because it was made for its end only.</exception>
+    public static Figure Of(RigAnswer answer, string title)
     {
-        ArgumentNullException.ThrowIfNull(result);
-        if (result.Series.Count == 0)
-            throw new ArgumentException("The result has no series to draw: run the day with DayRunOptions whose SeriesPoints is greater than 0.", nameof(result));
-        var first = starts?.ToTimeSpan().TotalHours ?? 0;
-        var hours = result.Series.Select(point => first + point.Time.Hours).ToList();
-        var chart = new LineChart
+        ArgumentNullException.ThrowIfNull(answer);
+        var series = answer.Simulation.Series;
+        if (series.Count == 0)
+            throw new ArgumentException("The answer has no series to draw: make it with AnswerOptions whose SeriesPoints is greater than 0.", nameof(answer));
+        var (time, words) = (new TimeOfDays(answer), AnswerSentences.Questions(answer)[0].Words);
+        return new LineChart
         {
             Slug = "day",
             Title = title,
-            Caption = $"{DayInWords.Of(result, starts)} The numbers along the top are the blocks of the day: {BlockKey(result)}.",
-            Cautions = DayCautions.Of(result),
-            AlternativeText = $"Line chart of battery voltage (V), charge left (%) and power drawn (W) over the day. {DayInWords.Of(result, starts)} "
-                + $"The voltage goes from {TradeUnits.Text(result.Series[0].Voltage)} to {TradeUnits.Text(result.Series[^1].Voltage)}, the charge from "
-                + $"{DayInWords.Percent(result.Series[0].StateOfCharge)} to {DayInWords.Percent(result.Series[^1].StateOfCharge)}.",
-            X = starts is null ? new ChartAxis("time from the start of the day", "h") : ChartAxis.ClockTime(),
-            Panels = [Voltage(result, hours), Charge(result, hours), Power(result, hours, starts)],
-            Blocks = [.. result.Blocks.Select((block, i) => new ChartBlock(Number(i), first + block.Start.Hours, first + block.End.Hours))],
-        };
-        return chart.ToFigure();
+            Caption = $"{words} {time.Key}".TrimEnd(),
+            Cautions = DayCautions.Of(answer),
+            AlternativeText = $"Line chart of battery voltage (V), charge left (%) and power drawn (W) over {(answer.Plan.Days.Count == 1 ? "the day" : $"{answer.Plan.Days.Count} days")}. {words} "
+                + $"The voltage goes from {TradeUnits.Text(series[0].Voltage)} to {TradeUnits.Text(series[^1].Voltage)}, the charge from "
+                + $"{Percent(series[0].StateOfCharge)} to {Percent(series[^1].StateOfCharge)}.",
+            X = time.Axis,
+            Panels = [Voltage(answer, time), Charge(answer, time), Power(answer, time)],
+            Blocks = time.Blocks,
+        }.ToFigure();
     }
 
-    private static ChartPanel Voltage(DayResult result, List<double> hours)
+    private static ChartPanel Voltage(RigAnswer answer, TimeOfDays time)
     {
         var axis = ChartAxis.Of("battery voltage", ElectricPotentialUnit.Volt);
-        var last = result.Series[^1].Voltage;
-        // At this end the last voltage is the pack's cut-off itself, given or assumed; no other result tells it.
-        var isCutOff = !result.ReachesEnd && result.PackEndCause == EndCause.VoltageCutoff;
-        return new ChartPanel(axis, [new ChartLine("battery", hours, [.. result.Series.Select(point => axis.Value(point.Voltage))]) { EndCause = result.ReachesEnd ? "end of the day" : result.EndCause }])
+        var end = answer.Simulation.Completes ? "wrap" : StopAtEnd(answer) is { } stop ? AnswerSentences.Because(stop.Reason) : null;
+        var cutOff = answer.Simulation.FirstStop?.Reason.Kind == StopKind.VoltageCutoff
+            ? answer.Simulation.Limits.FirstOrDefault(limit => limit is { Kind: LimitKind.CutOff, Allowed: not null })?.Allowed as ElectricPotential? : null;
+        return new ChartPanel(axis, [Line("battery", answer, time, point => axis.Value(point.Voltage)) with { EndCause = end }])
         {
-            Limits = isCutOff ? [new LimitLine($"cut-off {TradeUnits.Text(last)}", axis.Value(last))] : [],
+            Limits = cutOff is { } volts ? [new LimitLine($"cut-off {TradeUnits.Text(volts)}", axis.Value(volts))] : [],
         };
     }
 
-    private static ChartPanel Charge(DayResult result, List<double> hours)
+    private static ChartPanel Charge(RigAnswer answer, TimeOfDays time)
     {
         var axis = ChartAxis.Of("charge left", RatioUnit.Percent) with { From = 0, To = 100 };
-        return new ChartPanel(axis, [new ChartLine("charge", hours, [.. result.Series.Select(point => axis.Value(point.StateOfCharge))])
+        return new ChartPanel(axis, [Line("charge", answer, time, point => axis.Value(point.StateOfCharge)) with
         {
-            EndCause = $"{DayInWords.Percent(result.ChargeLeft)} left",
+            EndCause = $"{Percent(answer.Simulation.Series[^1].StateOfCharge)} left",
         }]);
     }
 
-    private static ChartPanel Power(DayResult result, List<double> hours, TimeOnly? starts)
+    private static ChartPanel Power(RigAnswer answer, TimeOfDays time)
     {
         var axis = ChartAxis.Of("power drawn from the battery", PowerUnit.Watt) with { FromZero = true };
-        return new ChartPanel(axis, [new ChartLine("power", hours, [.. result.Series.Select(point => axis.Value(point.Power))])
+        return new ChartPanel(axis, [Line("power", answer, time, point => axis.Value(point.Power)) with
         {
-            EndCause = result.ReachesEnd ? null : $"stops {DayInWords.Moment(result.Runtime, starts)}",
+            EndCause = StopAtEnd(answer) is { } stop ? $"stops {new AnswerTimes(answer.Plan.Days).When(stop.At)}" : null,
         }]);
     }
 
-    // Names of a dozen blocks do not fit side by side above the plot; their numbers do, and the caption has the names.
-    private static string BlockKey(DayResult result) =>
-        string.Join(", ", result.Blocks.Select((block, i) => $"({Number(i)})\u00a0{block.Title}"));
+    // Nights and swaps break the line: between two batteries nothing was drawn.
+    private static ChartLine Line(string name, RigAnswer answer, TimeOfDays time, Func<SeriesPoint, double> value)
+    {
+        var (series, stretches) = (answer.Simulation.Series, answer.Simulation.Stretches);
+        List<double> hours = [], values = [];
+        for (var i = 0; i < series.Count; i++)
+        {
+            var point = series[i];
+            if (i > 0 && (point.Battery != series[i - 1].Battery || stretches[point.Stretch].Day != stretches[series[i - 1].Stretch].Day))
+            {
+                hours.Add(time.Hour(series[i - 1].Time));
+                values.Add(double.NaN);
+            }
+            hours.Add(time.Hour(point.Time));
+            values.Add(value(point));
+        }
+        return new ChartLine(name, hours, values);
+    }
 
-    private static string Number(int index) => Rounding.Text(index + 1, 6);
+    /// <summary>The stop with which the series ends; null where it goes on to the last wrap, and where the rig ran again after a stop.</summary>
+    private static DeviceStop? StopAtEnd(RigAnswer answer)
+    {
+        var last = answer.Simulation.Series[^1].Time;
+        return answer.Simulation.Devices.Values.Where(device => device is { Essential: true, FirstStop: not null })
+            .Select(device => device.FirstStop!).Where(stop => Math.Abs((last - stop.At).Minutes) < 1).MinBy(stop => stop.At.Seconds);
+    }
+
+    private static string Percent(Ratio share) => $"{Rounding.Text(Math.Round(share.Percent), 3)} %";
 }

@@ -1,3 +1,6 @@
+using RigScenarios.Answers;
+using RigScenarios.Limits;
+
 namespace RigScenarios.Charts.Pages;
 
 /// <summary>A part of a page. All texts are plain text; the page escapes them.</summary>
@@ -19,7 +22,23 @@ public sealed record ProsePart(string Text) : PagePart;
 /// <summary>An answer: the sentence that the reader came for, set apart, with the cautions that go with it.</summary>
 /// <param name="Text">The answer, one sentence or two.</param>
 /// <param name="Cautions">What it rests on and where it ends, each a sentence of its own.</param>
-public sealed record AnswerPart(string Text, IReadOnlyList<string> Cautions) : PagePart;
+public sealed record AnswerPart(string Text, IReadOnlyList<string> Cautions) : PagePart
+{
+    /// <summary>The verdict of all; null for an answer that is no verdict.</summary>
+    public Verdict? Verdict { get; init; }
+
+    /// <summary>The questions behind it, a line with its verdict each; none for an answer that is only a sentence.</summary>
+    public IReadOnlyList<QuestionLine> Lines { get; init; } = [];
+}
+
+/// <summary>A short list under a line of its own.</summary>
+/// <param name="Heading">The line above it.</param>
+/// <param name="Items">The items, a sentence each.</param>
+public sealed record ListPart(string Heading, IReadOnlyList<string> Items) : PagePart
+{
+    /// <summary>Whether the items are numbered, because they stand in an order.</summary>
+    public bool IsNumbered { get; init; }
+}
 
 /// <summary>A table.</summary>
 public sealed record TablePart(ChartTable Table) : PagePart;

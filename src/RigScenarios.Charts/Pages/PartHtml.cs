@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using RigScenarios.Limits;
 
 namespace RigScenarios.Charts.Pages;
 
@@ -13,6 +14,7 @@ public static class PartHtml
             $"<h{Math.Clamp(heading.Level, 2, 4)}>{HtmlText.Prose(heading.Text)}</h{Math.Clamp(heading.Level, 2, 4)}>\n"),
         ProsePart prose => $"<p>{HtmlText.Prose(prose.Text)}</p>\n",
         AnswerPart answer => Answer(answer),
+        ListPart list => List(list),
         TablePart table => Table(table.Table),
         FigurePart figure => Figure(figure.Figure),
         DrawingPart drawing => Drawing(drawing.Drawing),
@@ -23,8 +25,29 @@ public static class PartHtml
         _ => throw new ArgumentException($"No page can show a {part?.GetType().Name}.", nameof(part)),
     };
 
-    private static string Answer(AnswerPart answer) =>
-        $"<div class=\"rs-answer\"><p>{HtmlText.Prose(answer.Text)}</p>{Cautions(answer.Cautions)}</div>\n";
+    private static string Answer(AnswerPart answer)
+    {
+        if (answer.Verdict is not { } verdict)
+            return $"<div class=\"rs-answer\"><p>{HtmlText.Prose(answer.Text)}</p>{Cautions(answer.Cautions)}</div>\n";
+        var html = new StringBuilder($"<section class=\"rs-answer rs-block {VerdictSign.Class(verdict)}\" aria-label=\"The answer\">");
+        html.Append($"<p>{VerdictSign.Svg(verdict)}<span>{HtmlText.Prose(answer.Text)}</span></p><table class=\"rs-questions\"><tbody>");
+        foreach (var line in answer.Lines)
+        {
+            html.Append($"<tr class=\"{VerdictSign.Class(line.Verdict)}\"><th scope=\"row\">{HtmlText.Escape(line.Title)}</th>");
+            html.Append($"<td class=\"rs-verdict\">{VerdictSign.Svg(line.Verdict)} {HtmlText.Escape(line.Verdict.InWords())}</td>");
+            html.Append($"<td>{HtmlText.Prose(line.Words)}</td></tr>");
+        }
+
+        return html.Append($"</tbody></table>{Cautions(answer.Cautions)}</section>\n").ToString();
+    }
+
+    private static string List(ListPart list)
+    {
+        var tag = list.IsNumbered ? "ol" : "ul";
+        var items = string.Concat(list.Items.Select(item => $"<li>{HtmlText.Prose(item)}</li>"));
+        return $"<div class=\"rs-list\"><p>{HtmlText.Prose(list.Heading)}</p>"
+            + (items.Length > 0 ? $"<{tag}>{items}</{tag}>" : "") + "</div>\n";
+    }
 
     private static string Table(ChartTable table)
     {

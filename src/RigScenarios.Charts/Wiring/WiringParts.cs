@@ -3,24 +3,25 @@ using RigScenarios.Charts.Pages;
 
 namespace RigScenarios.Charts.Wiring;
 
-/// <summary>What in the wiring has the least left, as parts of a page: the answer, the drawing, the limits, what is not known.</summary>
+/// <summary>The wiring's question as parts of a page: its line of the answer, the drawing, the limits, what is not known.</summary>
 public static class WiringParts
 {
     // More of them would hide the first.
     private const int MostLimits = 8;
 
-    /// <summary>The parts, from the answer to what is not known.</summary>
-    /// <param name="wiring">A day's wiring.</param>
-    public static IEnumerable<PagePart> Of(WiringOfDay wiring)
+    /// <summary>The parts.</summary>
+    /// <param name="answer">An answer with its series.</param>
+    public static IEnumerable<PagePart> Of(RigAnswer answer)
     {
-        ArgumentNullException.ThrowIfNull(wiring);
+        ArgumentNullException.ThrowIfNull(answer);
+        var line = AnswerSentences.Questions(answer).First(question => question.Kind == QuestionKind.Wiring);
+        var view = new WiringView(answer);
         yield return new HeadingPart("Does the wiring hold?", 3);
-        yield return new AnswerPart(WiringWords.Answer(wiring), WiringWords.Cautions(wiring));
-        if (wiring.Worst is not null)
-            yield return new DrawingPart(WiringDrawing.Of(wiring));
-        if (wiring.Findings.Count > 0)
-            yield return new TablePart(WiringTable.Of(wiring, MostLimits));
-        foreach (var unknown in WiringWords.NotKnown(wiring))
-            yield return new ProsePart(unknown);
+        yield return new ProsePart(line.Words);
+        if (view.Worst is not null)
+            yield return new DrawingPart(WiringDrawing.Of(view, null));
+        yield return new TablePart(WiringTable.Of(answer, MostLimits));
+        foreach (var missing in answer.Of(QuestionKind.Wiring)!.Missing)
+            yield return new ProsePart(missing);
     }
 }

@@ -43,7 +43,7 @@ internal sealed class WiringSheet
     {
         sheet.Text("volts", VoltColumn, y + 13, "end");
         sheet.Text("amperes", AmpereColumn, y + 13, "end");
-        sheet.Text("least margin", MarginColumn, y + 13, "end");
+        sheet.Text("least left", MarginColumn, y + 13, "end");
         y += 22;
     }
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using RigScenarios.Answers;
 using RigScenarios.Wiring;
 using UnitsNet;
 
@@ -25,83 +24,73 @@ internal sealed record WiringBox(
 /// <summary>What a drawing of the wiring shows: wires with a resistance become lines, everything else boxes.</summary>
 internal sealed partial class WiringTree
 {
-    private readonly WiringOfDay wiring;
-    private readonly WiringMoment moment;
-    private readonly string? weakest;
+    private const string Battery = "battery";
+    private readonly WiringView view;
+    private readonly WiringNetwork network;
+    private readonly OperatingPoint moment;
 
-    private WiringTree(WiringOfDay wiring)
+    public WiringTree(WiringView view)
     {
-        this.wiring = wiring;
-        moment = wiring.Worst ?? throw new ArgumentException("Nothing could be delivered at any moment of the day, so there is no moment to draw.", nameof(wiring));
-        weakest = wiring.Failure?.Element ?? (wiring.Findings.Count > 0 ? wiring.Findings[0].Element : null);
-        Boxes.Add(new WiringBox(WiringFinding.Battery, null, 0, -1, "battery", Volts(moment.Point.Terminals), Amperes(moment.Point.Current),
-            Margin(WiringFinding.Battery), null, false, weakest == WiringFinding.Battery, false));
+        this.view = view;
+        network = view.Answer.Simulation.Network;
+        moment = view.Worst?.At ?? throw new ArgumentException("Nothing could be delivered at any moment, so there is nothing to draw.", nameof(view));
+        Boxes.Add(new WiringBox(
+            Battery, null, 0, -1, Battery, Volts(moment.Terminals), Amperes(moment.Current), Margin(Battery), null, false, view.Weakest == Battery, false));
         Below(null, 0, null);
     }
 
     public List<WiringBox> Boxes { get; } = [];
 
     /// <summary>What the mark of the weakest means.</summary>
-    public string WeakestWords => wiring.Failure is not null ? "fails first" : wiring.Findings.Count > 0 && wiring.Findings[0].Margin.DecimalFractions < 0 ? "furthest past its limit" : "least left to its limit";
+    public string WeakestWords => view.WeakestWords;
 
     public string Alternative =>
-        $"Tree of the wiring from the battery to {wiring.Powered.Devices.Count} devices, {MomentWords(wiring)}. "
-        + string.Join(" ", Boxes.Select(box => $"{box.Name}: {(box.IsOff ? "off" : $"{box.Volts}, {box.Amperes}")}{(box.Margin.Length > 0 ? $", {box.Margin}" : "")}{(box.Cable is { } cable ? $", behind {cable}" : "")}{(box.IsWeakest || box.IsCableWeakest ? $" ({WeakestWords})" : "")}."));
-
-    public static WiringTree Of(WiringOfDay wiring) => new(wiring);
-
-    /// <summary>"as it is at 22:20 in "Takes at the gate"".</summary>
-    public static string MomentWords(WiringOfDay wiring) =>
-        wiring.Worst is { } worst ? $"as it is {(wiring.Day.Starts is null ? "" : "at ")}{WiringWords.Clock(wiring, worst.At)} in \"{WiringWords.BlockTitle(wiring, worst.Block)}\"" : "at no moment";
+        $"Tree of the wiring from the battery to {view.Answer.Powered.Devices.Count} devices, as it is {view.MomentWords}. "
+        + string.Join(" ", Boxes.Select(box => $"{box.Name}: {(box.IsOff ? "off" : $"{box.Volts}, {box.Amperes}")}"
+            + $"{(box.Margin.Length > 0 ? $", {box.Margin}" : "")}{(box.Cable is { } cable ? $", behind {cable}" : "")}"
+            + $"{(box.IsWeakest || box.IsCableWeakest ? $" ({WeakestWords})" : "")}."));
 
     private void Below(string? feed, int parent, Wire? through)
     {
-        foreach (var element in wiring.Network.Elements.Where(one => one.FedBy == feed))
+        foreach (var element in network.Elements.Where(one => one.FedBy == feed))
         {
             // A wire that loses something is a line to what comes behind it.
-            if (element is Wire { Resistance.Ohms: > 0 } wire && wiring.Network.Elements.Any(one => one.FedBy == wire.Name))
+            if (element is Wire { Resistance.Ohms: > 0 } wire && network.Elements.Any(one => one.FedBy == wire.Name))
             {
                 Below(wire.Name, parent, wire);
                 continue;
             }
             if (IsOwnDraw(element))
                 continue;
-            var at = moment.Point.Elements[element.Name];
+            var at = moment.Elements[element.Name];
             var off = at.Inlet.Volts <= 0 || (element is Device && at.Current.Amperes <= 0);
             var volts = at.Inlet.Volts <= 0 ? "off" : Volts(at.Inlet);
             if (element is Regulator && at.OutputCurrent is { } output && at.Inlet.Volts > 0)
                 volts += $" \u2192 {Volts(at.Outlet!.Value)}, {Amperes(output)}";
-            Boxes.Add(new WiringBox(element.Name, element.FedBy, Boxes[parent].Depth + 1, parent, wiring.NameOf(element.Name) + OwnDraw(element), volts, off ? "" : Amperes(at.Current), Margin(element.Name),
-                through is null ? null : Cable(through), through?.Name == weakest && weakest is not null, element.Name == weakest, off));
+            Boxes.Add(new WiringBox(element.Name, element.FedBy, Boxes[parent].Depth + 1, parent, WiringView.NameOf(element.Name) + OwnDraw(element), volts, off ? "" : Amperes(at.Current), Margin(element.Name),
+                through is null ? null : Cable(through), through?.Name == view.Weakest && view.Weakest is not null, element.Name == view.Weakest, off));
             Below(element.Name, Boxes.Count - 1, null);
         }
     }
 
     private string Cable(Wire wire)
     {
-        var at = moment.Point.Elements[wire.Name];
-        var link = wiring.Powered.Links.FirstOrDefault(item => BuildWiring.CableName(item.Key) == wire.Name).Value;
-        var made = link?.Cable is { } cable ? $" ({cable.Gauge}, {Number(cable.Length.Meters, "0.##")} m)" : "";
+        var at = moment.Elements[wire.Name];
+        var link = view.Answer.Powered.Links.FirstOrDefault(item => BuildWiring.CableName(item.Key) == wire.Name).Value;
+        var made = link?.Cable is { } cable ? $" ({view.CableOf(wire.Name)}, {cable.Gauge}, {Number(cable.Length.Meters, "0.##")} m)" : "";
         var margin = Margin(wire.Name);
         var lost = at.Inlet.Volts <= 0 ? " off" : $" {Number(at.Inlet.Volts - at.Outlet!.Value.Volts)} V and {Number((double)at.Loss.Watts)} W lost";
-        return Together($"{wiring.NameOf(wire.Name)}{made}:{lost}{(margin.Length > 0 ? $"; {margin}" : "")}");
+        return Together($"{WiringView.NameOf(wire.Name)}{made}:{lost}{(margin.Length > 0 ? $"; {margin}" : "")}");
     }
 
     // What a plate or splitter draws itself stands in its own box.
-    private bool IsOwnDraw(WiringElement element) => element is Device && element.FedBy is { } feed && element.Name == $"{feed} {BuildWiring.OwnDraw}" && !wiring.Powered.Devices.ContainsKey(element.Name);
+    private bool IsOwnDraw(WiringElement element) => element is Device && element.FedBy is { } feed && element.Name == $"{feed} {BuildWiring.OwnDraw}" && !view.Answer.Powered.Devices.ContainsKey(element.Name);
 
     private string OwnDraw(WiringElement element) =>
-        wiring.Network.Elements.FirstOrDefault(one => one.FedBy == element.Name && IsOwnDraw(one)) is { } own && moment.Point.Elements[own.Name] is { Current.Amperes: > 0 } at
+        network.Elements.FirstOrDefault(one => one.FedBy == element.Name && IsOwnDraw(one)) is { } own && moment.Elements[own.Name] is { Current.Amperes: > 0 } at
             ? $" (takes {Number((double)at.Power.Watts, "0.##")}\u00a0W itself)" : "";
 
-    private string Margin(string element)
-    {
-        var findings = wiring.Findings.Where(finding => finding.Element == element).ToList();
-        if (findings.Count == 0)
-            return "";
-        var percent = Math.Round(findings[0].Margin.Percent);
-        return Together(percent >= 0 ? $"{Number(percent, "0")} % left" : $"{Number(-percent, "0")} % {(findings[0].IsVoltage ? "short" : "past")}");
-    }
+    private string Margin(string element) => Together(view.Left(element));
 
     private static string Volts(ElectricPotential volts) => Together($"{Number(volts.Volts)} V");
 
@@ -112,6 +101,6 @@ internal sealed partial class WiringTree
     // A number and its unit stay on one line.
     private static string Together(string text) => NumberBeforeUnit().Replace(text, "\u00a0");
 
-    [GeneratedRegex(@"(?<=\d) (?=[VAWm%])|(?<=%) (?=left|past|short)|(?<=AWG) ", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"(?<=\d) (?=[VAWmK%])|(?<=[V%]) (?=left|over|under)|(?<=AWG) ", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex NumberBeforeUnit();
 }

@@ -1,5 +1,6 @@
 using RigScenarios.Answers;
 using RigScenarios.Builds;
+using RigScenarios.Charts.Answers;
 using RigScenarios.Charts.Days;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Charts.Sweeps;
@@ -14,12 +15,12 @@ internal static class DemoPage
 {
     public static ChartPage Of(Scenario scenario, Answer answer, CancellationToken cancellation)
     {
-        var result = ScenarioRun.Run(scenario, answer.BuildName, answer.DayName, cancellation: cancellation);
+        var one = RigAnswer.Of(scenario, answer.BuildName, [answer.DayName], cancellation: cancellation);
         var page = new ChartPage { Title = scenario.Title, Footer = "Made by RigScenarios from invented demo data. Predictions, not measurements: the makers' limits go first." }
             .WithProse(scenario.Note ?? "")
             .WithHeading($"{answer.BuildTitle}: {answer.DayTitle}, {answer.Ambient.DegreesCelsius:0.#} °C")
-            .WithAnswer($"{DayWords.Answer(result)} {DayWords.Ending(result, answer.Day.Starts)}", answer.Cautions)
-            .With(DayChart.Of(result, "The day on this battery", answer.Day.Starts))
+            .With(AnswerBlock.Of(one))
+            .With(DayChart.Of(one, "The day on this battery"))
             .WithHeading("A larger battery, or fewer devices?")
             .With(RuntimeOverCapacity.Of(LoadMixes(scenario, answer, cancellation), "Runtime by battery size, for three load mixes"))
             .WithHeading("What does the cold cost?")

@@ -1,4 +1,5 @@
 using RigScenarios.Charts.Pages;
+using RigScenarios.Limits;
 
 namespace RigScenarios.Notebooks.Engine;
 
@@ -7,7 +8,9 @@ internal static class PartText
 {
     public static string Of(PagePart part) => part switch
     {
-        AnswerPart answer => string.Join('\n', [answer.Text, .. answer.Cautions.Select(caution => $"- {caution}")]),
+        AnswerPart answer => string.Join('\n', [answer.Text, .. answer.Lines.Select(line => $"{line.Title}: {line.Verdict.InWords()}. {line.Words}"),
+            .. answer.Cautions.Select(caution => $"- {caution}")]),
+        ListPart list => string.Join('\n', [list.Heading, .. list.Items.Select((item, i) => list.IsNumbered ? $"{i + 1}. {item}" : $"- {item}")]),
         FigurePart figure => $"{figure.Figure.Title}\n{figure.Figure.AlternativeText}",
         DrawingPart drawing => $"{drawing.Drawing.Title}\n{drawing.Drawing.AlternativeText}",
         TablePart table =>

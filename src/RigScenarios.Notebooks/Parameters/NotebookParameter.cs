@@ -73,6 +73,12 @@ public sealed record NotebookParameter
     /// <summary>For a part: its kind, as in parts files ("battery"); otherwise empty.</summary>
     public string PartKind { get; init; } = "";
 
+    /// <summary>For a day: whether <see cref="AllDays"/> is taken too.</summary>
+    public bool TakesAll { get; init; }
+
+    /// <summary>The value that stands for all days, one after the other.</summary>
+    public const string AllDays = "all";
+
     /// <summary>Suffix that marks a C# literal of the declared type ("m" for decimal), or empty.</summary>
     internal string LiteralSuffix { get; init; } = "";
 
@@ -90,7 +96,7 @@ public sealed record NotebookParameter
                 ParameterKind.Date => "a date as year-month-day",
                 ParameterKind.ScenarioFile => "a scenario file",
                 ParameterKind.Build => "a build of the scenario",
-                ParameterKind.Day => "a day of the scenario",
+                ParameterKind.Day => TakesAll ? $"a day of the scenario, or {AllDays}" : "a day of the scenario",
                 ParameterKind.Places => MovedPlaces.Accepted,
                 ParameterKind.Part => $"a {PartKind} that the scenario's files describe, by its id",
                 ParameterKind.WholeNumber => "a whole number",

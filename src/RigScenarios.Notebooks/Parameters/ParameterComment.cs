@@ -6,8 +6,8 @@ namespace RigScenarios.Notebooks.Parameters;
 /// <summary>
 /// The comment behind a parameter: <c>// what it is, unit, low to high</c> for a number, <c>// what it is, one of a | b | c</c>
 /// for a text, <c>// what it is, a scenario file</c>, <c>// what it is, a build of scenario</c> (or a day, or a kind of part) for
-/// a text that names one, <c>// what was moved, places of build</c> for a text that says where things of a build sit. Unit and
-/// range may be missing.
+/// a text that names one, <c>// what it is, days of scenario</c> for a day or all of them, <c>// what was moved, places of
+/// build</c> for a text that says where things of a build sit. Unit and range may be missing.
 /// </summary>
 internal sealed partial record ParameterComment(string Label, string Unit, double? Minimum, double? Maximum,
     IReadOnlyList<string> Choices)
@@ -17,6 +17,8 @@ internal sealed partial record ParameterComment(string Label, string Unit, doubl
     private string Of { get; init; } = "";
 
     private string PartKind { get; init; } = "";
+
+    private bool TakesAll { get; init; }
 
     public static ParameterComment Read(string comment, ParameterKind kind)
     {
@@ -35,16 +37,17 @@ internal sealed partial record ParameterComment(string Label, string Unit, doubl
         else if (kind == ParameterKind.Text && parts.Count > 1 && Named().Match(parts[^1]) is { Success: true } named)
         {
             var what = named.Groups["what"].Value;
-            ParameterKind? namedKind = named.Groups["places"].Success ? ParameterKind.Places : what switch
+            var several = named.Groups["several"].Value;
+            ParameterKind? namedKind = several switch
             {
-                "" => ParameterKind.ScenarioFile,
-                "build" => ParameterKind.Build,
-                "day" => ParameterKind.Day,
-                _ => ParameterKind.Part,
+                "places" => ParameterKind.Places,
+                "days" => ParameterKind.Day,
+                _ => Single(what),
             };
             return new ParameterComment(string.Join(", ", parts.SkipLast(1)), "", null, null, [])
             {
                 NamedKind = namedKind, Of = named.Groups["of"].Value, PartKind = namedKind == ParameterKind.Part ? what : "",
+                TakesAll = several == "days",
             };
         }
 
@@ -64,15 +67,24 @@ internal sealed partial record ParameterComment(string Label, string Unit, doubl
         Kind = NamedKind ?? parameter.Kind,
         Of = Of,
         PartKind = PartKind,
+        TakesAll = TakesAll,
         Unit = Unit,
         Minimum = Minimum,
         Maximum = Maximum,
         Choices = Choices,
     };
 
+    private static ParameterKind Single(string what) => what switch
+    {
+        "" => ParameterKind.ScenarioFile,
+        "build" => ParameterKind.Build,
+        "day" => ParameterKind.Day,
+        _ => ParameterKind.Part,
+    };
+
     private static double Number(string text) => double.Parse(text.Replace('−', '-'), CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"^(an? (scenario file|(?<what>[a-z-]+) of (?<of>\w+))|(?<places>places) of (?<of>\w+))$",
+    [GeneratedRegex(@"^(an? (scenario file|(?<what>[a-z-]+) of (?<of>\w+))|(?<several>places|days) of (?<of>\w+))$",
         RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Named();
 

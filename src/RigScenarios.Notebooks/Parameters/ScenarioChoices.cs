@@ -85,7 +85,11 @@ internal sealed class ScenarioChoices
     {
         ParameterKind.Build =>
             [.. scenario.Builds.Select(build => new ParameterChoice(build.Key, build.Value.Title ?? build.Key, ""))],
-        ParameterKind.Day => [.. scenario.Days.Select(day => new ParameterChoice(day.Key, day.Value.Title ?? day.Key, ""))],
+        ParameterKind.Day =>
+        [
+            .. parameter.TakesAll ? (ParameterChoice[])[new(NotebookParameter.AllDays, "All days, one after the other", "")] : [],
+            .. scenario.Days.Select(day => new ParameterChoice(day.Key, day.Value.Title ?? day.Key, "")),
+        ],
         _ =>
         [
             .. scenario.PartIds.Select(id => (id, part: scenario.FindPart(id)!))

@@ -17,6 +17,8 @@ internal static class PartJson
                 json.WriteString("type", "answer");
                 json.WriteString("text", answer.Text);
                 WriteTexts(json, "cautions", answer.Cautions);
+                if (answer.Verdict is not null)
+                    json.WriteString("html", PartHtml.Of(answer));
                 break;
             case FigurePart figure:
                 json.WriteString("type", "figure");

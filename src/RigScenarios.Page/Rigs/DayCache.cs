@@ -29,14 +29,14 @@ internal sealed class DayCache
     }
 
     /// <summary>The charts of a day, drawn once.</summary>
-    public DayParts Charts(string key, DraftRun run, TimeOnly? starts)
+    public DayParts Charts(string key, DraftRun run)
     {
         lock (gate)
         {
             if (known.Find(day => day.Key == key && ReferenceEquals(day.Run, run)) is { Parts: { } drawn })
                 return drawn;
         }
-        var parts = Draw(run, starts);
+        var parts = Draw(run);
         lock (gate)
         {
             known.RemoveAll(day => day.Key == key);
@@ -47,13 +47,13 @@ internal sealed class DayCache
         return parts;
     }
 
-    private static DayParts Draw(DraftRun run, TimeOnly? starts) => new(
+    private static DayParts Draw(DraftRun run) => new(
         [
-            .. run.Day.Series.Count > 0 ? (PagePart[])[new FigurePart(DayChart.Of(run.Day, "The day on this battery", starts))]
+            .. run.Answer.Simulation.Series.Count > 0 ? (PagePart[])[new FigurePart(DayChart.Of(run.Answer, "The day on this battery"))]
                 : [],
             .. run.Rotation is { } rotation ? RotationParts.Of(rotation.Plan, rotation.Result, rotation.NotPlanned) : [],
         ],
-        run.Wiring is { } wiring ? [.. WiringParts.Of(wiring)] : []);
+        run.Wiring is not null ? [.. WiringParts.Of(run.Answer)] : []);
 }
 
 /// <summary>What of an answer rests on the day alone.</summary>

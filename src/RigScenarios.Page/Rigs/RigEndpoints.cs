@@ -61,7 +61,7 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
         var isWhole = answer.Scenario is not null && !problems.Any(problem => problem.Severity == "error");
         // Whoever drags wants the picture at once; the text only where somebody looks at it.
         var text = isWhole && !RequestJson.Flag(json, "brief") ? TextFor(place, answer.Scenario!) : null;
-        reply.Send("answer", writer => RigAnswerJson.Write(writer, answer, problems, run => days.Charts(key, run, draft.Starts),
+        reply.Send("answer", writer => RigAnswerJson.Write(writer, answer, problems, run => days.Charts(key, run),
             isWhole, text));
         reply.End("done", writer => writer.WriteNumber("milliseconds", Math.Round(clock.Elapsed.TotalMilliseconds, 1)));
         return Task.CompletedTask;

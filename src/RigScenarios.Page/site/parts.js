@@ -77,7 +77,14 @@ export function makeCautions(cautions) {
 }
 
 const MAKERS = {
-  answer: part => el("div", { class: "rs-answer" }, el("p", {}, prose(part.text)), makeCautions(part.cautions)),
+  answer: part => {
+    // A verdict with its questions comes as markup, the same as on paper.
+    if (!part.html)
+      return el("div", { class: "rs-answer" }, el("p", {}, prose(part.text)), makeCautions(part.cautions));
+    const box = el("div");
+    box.innerHTML = part.html;
+    return box;
+  },
   table: part => el("div", { class: "part-table" }, makeTable(part.table)),
   printed: part => el("pre", { class: "rs-printed" }, part.text),
   prose: part => el("p", {}, prose(part.text)),

@@ -1,3 +1,5 @@
+using RigScenarios.Batteries;
+using RigScenarios.Days;
 using RigScenarios.Limits;
 using UnitsNet;
 
@@ -12,13 +14,15 @@ public static class AnswerCautions
     private const double ColdCelsius = 5;
     private const double HotCelsius = 40;
 
+    // Charged in less than an hour and a half: quicker than what cells are commonly charged with (common practice, no source).
+    private const double FastCharge = 0.7;
+
     /// <summary>The cautions of an answer.</summary>
     /// <param name="answer">The answer.</param>
     public static IReadOnlyList<string> Of(RigAnswer answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
-        List<string> cautions = [.. Wiring(answer), .. Standing(answer), .. Travel(answer)];
-        cautions.Add($"Times are predicted, not measured: expect them {PredictionWords.Of(answer.Simulation.ExpectedError)}. Carry a reserve.");
+        List<string> cautions = [.. Wiring(answer), .. Standing(answer), .. Travel(answer), Predicted(answer.Simulation.ExpectedError), .. Charging(answer.Plan)];
         if (answer.Simulation.Assumed.Values.Any(values => values.Any(value => value.Field == "capacity-left")))
             cautions.Add("A battery's age is not given, so it is taken as new. A worn one stops sooner, in the cold much sooner: measure it once and set capacity-left.");
         var air = answer.Plan.Days.SelectMany(day => day.AmbientPoints.Select(point => point.Temperature).DefaultIfEmpty(day.Ambient ?? Temperature.FromDegreesCelsius(20))).ToList();
@@ -28,6 +32,28 @@ public static class AnswerCautions
             cautions.Add("Heat: keep batteries out of the sun.");
         cautions.Add("The makers' limits go first, and local rules. Lithium batteries can burn: never use one that is swollen, damaged or wet, never bridge its contacts, never work around its protection.");
         return cautions;
+    }
+
+    /// <summary>How far off times may be: the least that goes with any answer.</summary>
+    /// <param name="error">The error of the prediction.</param>
+    public static string Predicted(ExpectedError error) => $"Times are predicted, not measured: expect them {PredictionWords.Of(error)}. Carry a reserve.";
+
+    /// <summary>What goes with a plan that charges batteries; nothing where it does not.</summary>
+    /// <param name="plan">The plan.</param>
+    public static IEnumerable<string> Charging(DayPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var chargers = plan.Chargers.Values.Where(charger => charger.Bays > 0).ToList();
+        if (chargers.Count == 0)
+            yield break;
+        yield return "Charging: the makers' limits of battery and charger for current, voltage and temperature go first. Never charge lithium batteries unattended or overnight on the word of this plan, nor near anything that burns, nor one that is swollen, damaged or wet.";
+        foreach (var (name, battery) in plan.Batteries.Where(item => item.Value.MaximumChargeCurrent is null))
+        {
+            var rate = chargers.Max(charger => charger.Current.Amperes)
+                / (battery.Part.Battery!.Capacity?.AmpereHours ?? (battery.Part.Battery.Energy.WattHours / battery.Part.Battery.Voltage.Volts));
+            if (rate > FastCharge)
+                yield return $"{name} would be charged in little more than an hour ({rate:0.0} times its capacity in an hour), and what its maker allows is not given: look it up.";
+        }
     }
 
     private static IEnumerable<string> Wiring(RigAnswer answer)

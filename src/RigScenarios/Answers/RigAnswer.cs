@@ -96,6 +96,18 @@ public sealed record RigAnswer
         return answer with { Questions = [.. Asked(answer)] };
     }
 
+    /// <summary>
+    /// The same build with parts moved along their mounts: places have no part in power, wiring and travel, so that only what rests on them is asked anew.
+    /// </summary>
+    /// <param name="places">What is moved, as <see cref="MovedPlaces"/> reads it.</param>
+    /// <exception cref="ScenarioProblemsException">A part does not slide, or not so far.</exception>
+    public RigAnswer Moved(string places)
+    {
+        var scenario = MovedPlaces.Apply(Scenario, Build, places);
+        var moved = this with { Scenario = scenario, Powered = PoweredBuild.From(scenario.Builds[Build], scenario.PartOf), Balance = BalanceOf(scenario, Build) };
+        return moved with { Questions = [.. Asked(moved)] };
+    }
+
     private static IEnumerable<AnswerQuestion> Asked(RigAnswer answer)
     {
         yield return QuestionRules.Power(answer.Simulation, answer.Working, answer.Options.Wish);

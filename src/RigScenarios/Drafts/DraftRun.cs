@@ -11,10 +11,16 @@ namespace RigScenarios.Drafts;
 /// <param name="Rotation">The day with all batteries; null where nobody said how many there are.</param>
 public sealed record DraftRun(DayResult Day, WiringOfDay? Wiring, RotationOfDay? Rotation)
 {
+    /// <summary>The one answer.</summary>
+    public required RigAnswer Answer { get; init; }
+
     internal static DraftRun Of(Scenario scenario, string build, string day, bool rotates, CancellationToken cancellation) => new(
         ScenarioRun.Run(scenario, build, day, new DayRunOptions(SeriesPoints: 400), cancellation),
         WiringOf(scenario, build, day, cancellation),
-        rotates ? RotationOf(scenario, build, day, cancellation) : null);
+        rotates ? RotationOf(scenario, build, day, cancellation) : null)
+    {
+        Answer = RigAnswer.Of(scenario, build, [day], cancellation: cancellation),
+    };
 
     private static RotationOfDay RotationOf(Scenario scenario, string build, string day, CancellationToken cancellation)
     {

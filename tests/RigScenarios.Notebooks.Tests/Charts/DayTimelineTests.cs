@@ -165,8 +165,8 @@ public sealed class DayTimelineTests
         var result = RotationGallery.Run(RotationGallery.Island);
         var drawing = DayTimeline.Of(RotationGallery.Island, result);
         Assert.Equal(result.Batteries.Values.Sum(battery => battery.Spans.Count), drawing.Data.Rows.Count);
-        Assert.Contains("Day 3: The mail boat, 06:30 to 17:00: completes", drawing.AlternativeText, StringComparison.Ordinal);
-        Assert.Contains(drawing.Cautions, caution => caution.StartsWith("Predicted, not measured", StringComparison.Ordinal));
+        Assert.Contains("Day 3: The mail boat, 06:30 to 17:00: lasts", drawing.AlternativeText, StringComparison.Ordinal);
+        Assert.Contains(drawing.Cautions, caution => caution.StartsWith("Times are predicted, not measured", StringComparison.Ordinal));
         Assert.Contains(drawing.Cautions, caution => caution.Contains("unattended", StringComparison.Ordinal));
         Assert.Throws<ArgumentException>(() => DayTimeline.Of(RotationGallery.Broken, result));
     }

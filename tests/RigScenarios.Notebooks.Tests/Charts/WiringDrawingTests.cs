@@ -19,8 +19,8 @@ public class WiringDrawingTests
             var names = XDocument.Parse(svg).Descendants().Select(element => element.Attribute("data-element")?.Value).OfType<string>().ToList();
             Assert.Equal(names.Distinct(), names);
             Assert.All(new[] { "battery", "plate", "splitter", "camera", "monitor", "lens-motors", "transmitter", "outlet a of plate" }, name => Assert.Contains(name, names));
-            Assert.Contains("camera: fails", svg, StringComparison.Ordinal);
-            Assert.Contains("thin lead to splitter", svg, StringComparison.Ordinal);
+            Assert.Contains("camera: stops", svg, StringComparison.Ordinal);
+            Assert.Contains("thin lead, AWG", svg, StringComparison.Ordinal);
         }
         Assert.Contains("camera: 10.60\u00a0V", drawing.AlternativeText, StringComparison.Ordinal);
         Assert.Contains("measure it", string.Join(" ", drawing.Cautions), StringComparison.Ordinal);
@@ -53,6 +53,6 @@ public class WiringDrawingTests
 
     private static double Number(XElement element, string name) => double.Parse(element.Attribute(name)!.Value, System.Globalization.CultureInfo.InvariantCulture);
 
-    private static WiringOfDay Night(string build) =>
-        ScenarioWiring.Of(ScenarioFile.Read(Path.Combine(Checkout.Root, "data", "scenarios", "night-dolly.yaml")), build, "night", TestContext.Current.CancellationToken);
+    private static RigAnswer Night(string build) =>
+        RigAnswer.Of(ScenarioFile.Read(Path.Combine(Checkout.Root, "data", "scenarios", "night-dolly.yaml")), build, ["night"], cancellation: TestContext.Current.CancellationToken);
 }

@@ -1,4 +1,3 @@
-using RigScenarios.Answers;
 using RigScenarios.Charts.Lines;
 using RigScenarios.Days;
 using RigScenarios.Simulation;
@@ -26,7 +25,7 @@ public static class ChargeOverDay
         {
             Slug = "charge-over-the-days",
             Title = title,
-            Caption = $"{DayPlanWords.Answer(result, plan)} Percent of what each battery holds at its age, not of what it held new.",
+            Caption = "Percent of what each battery holds at its age, not of what it held new.",
             Cautions = RotationCautions.Of(plan, result),
             AlternativeText = $"Line chart of the charge (%) of {result.Batteries.Count} batteries over {result.Days.Count} days. "
                 + string.Join(" ", result.Days.Select(day => $"Day {day.Number} starts with {string.Join(", ", day.ChargeAtStart.Select(item => $"{item.Key} {TimelineWords.Number(item.Value)} %"))}.")),

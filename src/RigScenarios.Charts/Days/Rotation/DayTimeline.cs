@@ -32,7 +32,7 @@ public static class DayTimeline
         {
             Slug = slug,
             Title = title,
-            Caption = TimelineWords.Caption(plan, result),
+            Caption = TimelineWords.Caption(result),
             Cautions = RotationCautions.Of(plan, result),
             AlternativeText = TimelineWords.Alternative(plan, result),
             Svg = new TimelineSheet(picture, ChartStyle.Width).ToSvg("rs-wide"),

@@ -30,8 +30,8 @@ internal sealed record Outage(string Letter, Duration Start, Duration End, IRead
     public string Words(SimulationResult result, DayPlan plan)
     {
         var devices = string.Join(", ", Downs.Select(down => result.Devices[down.Device].Title).Distinct());
-        var causes = string.Join(", then ", Downs.Select(down => down.Reason).Distinct());
-        return $"{Letter} {DayPlanWords.Clock(Start, 1)} to {DayPlanWords.Clock(End, 1)}, from {DayPlanWords.Moment(Downs[0], result, plan)} on: {devices} down, {causes}";
+        var causes = string.Join(", then ", Downs.Select(down => AnswerSentences.Because(down.Reason)).Distinct());
+        return $"{Letter} {TimelineWords.Clock(Start)} to {TimelineWords.Clock(End)}, from {DayMoments.Of(Downs[0], result, plan)} on: {devices} down: {causes}";
     }
 
     private static string LetterOf(int index) => index < 26 ? $"{(char)('A' + index)}" : $"{(char)('A' + (index / 26) - 1)}{(char)('A' + (index % 26))}";

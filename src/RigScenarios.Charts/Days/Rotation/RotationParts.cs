@@ -1,11 +1,10 @@
-using RigScenarios.Answers;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Days;
 using RigScenarios.Simulation;
 
 namespace RigScenarios.Charts.Days.Rotation;
 
-/// <summary>Whether days complete with their batteries, as parts of a page: the answer, where each battery is, what was taken for what nobody planned.</summary>
+/// <summary>Days with several batteries, as parts of a page below their answer: where each battery is, what was taken for what nobody planned.</summary>
 public static class RotationParts
 {
     /// <summary>The parts.</summary>
@@ -18,10 +17,8 @@ public static class RotationParts
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(notPlanned);
         yield return new HeadingPart("Do the batteries last?", 3);
-        yield return new AnswerPart(DayPlanWords.Answer(result, plan), RotationCautions.Of(plan, result));
         foreach (var words in notPlanned)
             yield return new ProsePart(words);
-        // The cautions stand once, beside the answer.
-        yield return new DrawingPart(DayTimeline.Of(plan, result) with { Cautions = [] });
+        yield return new DrawingPart(DayTimeline.Of(plan, result));
     }
 }

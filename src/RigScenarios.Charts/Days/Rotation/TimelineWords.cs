@@ -14,31 +14,38 @@ internal static class TimelineWords
     public static string Outcome(SimulationResult result, int number)
     {
         var first = result.DownTimes.FirstOrDefault(down => down.Day == number && !down.IsPlanned);
-        return first is null ? "completes" : $"breaks at {DayPlanWords.Clock(first.Start, 1)}";
+        return first is null ? "lasts" : $"stops at {Clock(first.Start)}";
+    }
+
+    /// <summary>A clock time within its day.</summary>
+    public static string Clock(Duration time)
+    {
+        var minutes = (long)Math.Floor((time.Minutes + 1e-8) % 1440);
+        return $"{minutes / 60:00}:{minutes % 60:00}";
     }
 
     /// <summary>Whole percent, without the sign.</summary>
     public static string Number(Ratio share) => Rounding.Text(Math.Round(share.Percent), 3);
 
-    public static string Caption(DayPlan plan, SimulationResult result)
+    public static string Caption(SimulationResult result)
     {
         var night = result.Days.Count > 1 ? " Nights are pressed together." : "";
-        return $"{DayPlanWords.Answer(result, plan)} In a battery's row the line is its charge, from empty at the foot to full at the top; numbers are percent of what it holds today.{night}";
+        return $"In a battery's row the line is its charge, from empty at the foot to full at the top; numbers are percent of what it holds today.{night}";
     }
 
     public static string Alternative(DayPlan plan, SimulationResult result)
     {
-        var days = result.Days.Select(day => $"{DayTitle(plan, day.Number)}, {DayPlanWords.Clock(day.Start, 1)} to {DayPlanWords.Clock(day.End, 1)}: {Outcome(result, day.Number)}, "
+        var days = result.Days.Select(day => $"{DayTitle(plan, day.Number)}, {Clock(day.Start)} to {Clock(day.End)}: {Outcome(result, day.Number)}, "
             + $"{result.Swaps.Count(swap => swap.Day == day.Number)} swaps; at its end {string.Join(", ", day.ChargeAtEnd.Select(item => $"{item.Key} {Number(item.Value)} %"))}.");
-        return $"Timeline of {result.Batteries.Count} batteries over {result.Days.Count} days. {DayPlanWords.Answer(result, plan)} {string.Join(" ", days)}";
+        return $"Timeline of {result.Batteries.Count} batteries over {result.Days.Count} days. {string.Join(" ", days)}";
     }
 
     public static ChartTable Table(DayPlan plan, SimulationResult result)
     {
-        var count = result.Days.Count;
+        var times = new AnswerTimes(plan.Days);
         var rows = result.Batteries.SelectMany(battery => battery.Value.Spans.Select(span => new object?[]
         {
-            $"{battery.Key}, {plan.Batteries[battery.Key].Part.Name}", span.Place.InWords(), DayPlanWords.Clock(span.Start, count), DayPlanWords.Clock(span.End, count),
+            $"{battery.Key}, {plan.Batteries[battery.Key].Part.Name}", span.Place.InWords(), times.At(span.Start), times.At(span.End),
             Math.Round(span.ChargeAtStart.Percent, 1), Math.Round(span.ChargeAtEnd.Percent, 1),
             Math.Round(span.TemperatureAtStart.DegreesCelsius, 1), Math.Round(span.TemperatureAtEnd.DegreesCelsius, 1),
         }));
