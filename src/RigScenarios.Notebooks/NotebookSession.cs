@@ -76,7 +76,8 @@ public static class NotebookSession
     /// <param name="answer">The answer.</param>
     public static void Answer(RigAnswer answer) => Show(AnswerBlock.Of(answer));
 
-    /// <summary>Looks for what would make it work and shows it; shows nothing where everything holds. It takes many runs, so it belongs in a cell after the answer.</summary>
+    /// <summary>Looks for what would make it work and shows it; shows nothing where everything holds. It takes many runs, so it
+    /// belongs in a cell after the answer.</summary>
     /// <param name="answer">The answer as it is.</param>
     /// <param name="options">How far to look; null for the usual.</param>
     /// <exception cref="OperationCanceledException">The reader stopped it.</exception>
@@ -93,7 +94,8 @@ public static class NotebookSession
     /// <param name="most">The number that is shown at most.</param>
     /// <exception cref="OperationCanceledException">The reader stopped it.</exception>
     public static void WhatIsAssumed(RigAnswer answer, int most = 3) =>
-        Show(AnswerBlock.Assumed(LeadingAssumptions.Find(answer, progress: new CellProgress("assumptions are varied"), cancellation: Cancellation), most));
+        Show(AnswerBlock.Assumed(LeadingAssumptions.Find(answer, progress: new CellProgress("assumptions are varied"),
+            cancellation: Cancellation), most));
 
     /// <summary>Shows a small table. Quantities are written in trade units, numbers with four digits.</summary>
     /// <param name="titles">Titles of the columns, units in brackets.</param>

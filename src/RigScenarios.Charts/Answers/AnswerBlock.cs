@@ -35,7 +35,8 @@ public static class AnswerBlock
     public static IEnumerable<PagePart> Details(RigAnswer answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
-        return AnswerDetails.Of(answer).Select(section => new ListPart(section.Title, section.Folded is { } folded ? [.. section.Lines, folded] : section.Lines));
+        return AnswerDetails.Of(answer).Select(section => new ListPart(section.Title,
+            section.Folded is { } folded ? [.. section.Lines, folded] : section.Lines));
     }
 
     /// <summary>The assumptions that move the answer most.</summary>
@@ -44,7 +45,8 @@ public static class AnswerBlock
     public static ListPart Assumed(IReadOnlyList<AssumptionEffect> effects, int most = 3)
     {
         ArgumentNullException.ThrowIfNull(effects);
-        return new ListPart(effects.Count == 0 ? "Nothing that is assumed moves the reserve by a minute." : "Assumed, what moves the answer most first:",
+        return new ListPart(effects.Count == 0 ? "Nothing that is assumed moves the reserve by a minute."
+            : "Assumed, what moves the answer most first:",
             [.. effects.Take(most).Select(effect => $"{char.ToUpperInvariant(effect.Words[0])}{effect.Words[1..]}.")]);
     }
 }

@@ -59,7 +59,8 @@ public static class TipOverChart
             ? $"On level ground it tips by itself at the worst pan, {Where(pan)}."
             : $"At the worst pan, {Where(pan)}, it tips at a lean of {Rounding.Text(stability.TipAngle.Degrees, 3)}°.")
         + (Math.Abs(stability.Tilt.Degrees) < 0.05 ? " The head is level."
-            : $" The head is tilted {Math.Abs(stability.Tilt.Degrees):0.#}° nose {(stability.Tilt.Degrees < 0 ? "up" : "down")}.")
+            : $" The head is tilted {Math.Abs(stability.Tilt.Degrees):0.#}° "
+                + $"nose {(stability.Tilt.Degrees < 0 ? "up" : "down")}.")
         + $" Rig and tripod together: {TradeUnits.Text(stability.TotalMass)}, their centre of gravity "
             + $"{TradeUnits.Text(stability.CentreHeight)} over the ground. "
         + $"Lines: {string.Join("; ", TiltYardstick.All.Select(Line))}.";

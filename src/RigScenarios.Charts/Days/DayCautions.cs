@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace RigScenarios.Charts.Days;
 
-/// <summary>What a reader of a predicted day must know beside the numbers: how far off they may be, and whose limits go first.</summary>
+/// <summary>What a reader of a predicted day must know beside the numbers: how far off they may be, and whose limits go
+/// first.</summary>
 public static class DayCautions
 {
     // Water freezes here, and makers' lower limits for charging are commonly set here (common practice, no source).
@@ -15,7 +16,8 @@ public static class DayCautions
     /// papers have it.
     /// </summary>
     public const string MakersTemperatures =
-        "Charge and use a lithium battery only within the temperatures that its maker gives: they go before any runtime shown here. "
+        "Charge and use a lithium battery only within the temperatures that its maker gives: they go before any runtime shown "
+            + "here. "
         + "Let a battery that is cold from work warm up before it is charged.";
 
     /// <summary>The cautions of a chart over the days of one answer.</summary>
@@ -31,7 +33,8 @@ public static class DayCautions
     public static IReadOnlyList<string> Of(IReadOnlyCollection<DayResult> results)
     {
         ArgumentNullException.ThrowIfNull(results);
-        return Of([.. results.Select(result => result.ExpectedError)], results.Max(result => result.Assumed.Count), results.Min(result => result.ColdestBattery));
+        return Of([.. results.Select(result => result.ExpectedError)], results.Max(result => result.Assumed.Count),
+            results.Min(result => result.ColdestBattery));
     }
 
     /// <summary>How far off times may be and what that rests on: the least that goes with any answer.</summary>

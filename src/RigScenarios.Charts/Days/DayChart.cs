@@ -19,7 +19,9 @@ public static class DayChart
         ArgumentNullException.ThrowIfNull(answer);
         var series = answer.Simulation.Series;
         if (series.Count == 0)
-            throw new ArgumentException("The answer has no series to draw: make it with AnswerOptions whose SeriesPoints is greater than 0.", nameof(answer));
+            throw new ArgumentException(
+                "The answer has no series to draw: make it with AnswerOptions whose SeriesPoints is greater than 0.",
+                nameof(answer));
         var (time, words) = (new TimeOfDays(answer), AnswerSentences.Questions(answer)[0].Words);
         return new LineChart
         {
@@ -27,8 +29,10 @@ public static class DayChart
             Title = title,
             Caption = $"{words} {time.Key}".TrimEnd(),
             Cautions = DayCautions.Of(answer),
-            AlternativeText = $"Line chart of battery voltage (V), charge left (%) and power drawn (W) over {(answer.Plan.Days.Count == 1 ? "the day" : $"{answer.Plan.Days.Count} days")}. {words} "
-                + $"The voltage goes from {TradeUnits.Text(series[0].Voltage)} to {TradeUnits.Text(series[^1].Voltage)}, the charge from "
+            AlternativeText = $"Line chart of battery voltage (V), charge left (%) and power drawn (W) over "
+                + $"{(answer.Plan.Days.Count == 1 ? "the day" : $"{answer.Plan.Days.Count} days")}. {words} "
+                + $"The voltage goes from {TradeUnits.Text(series[0].Voltage)} to {TradeUnits.Text(series[^1].Voltage)}, the "
+                    + "charge from "
                 + $"{Percent(series[0].StateOfCharge)} to {Percent(series[^1].StateOfCharge)}.",
             X = time.Axis,
             Panels = [Voltage(answer, time), Charge(answer, time), Power(answer, time)],
@@ -39,9 +43,11 @@ public static class DayChart
     private static ChartPanel Voltage(RigAnswer answer, TimeOfDays time)
     {
         var axis = ChartAxis.Of("battery voltage", ElectricPotentialUnit.Volt);
-        var end = answer.Simulation.Completes ? "wrap" : StopAtEnd(answer) is { } stop ? AnswerSentences.Because(stop.Reason) : null;
+        var end = answer.Simulation.Completes ? "wrap" : StopAtEnd(answer) is { } stop
+            ? AnswerSentences.Because(stop.Reason) : null;
         var cutOff = answer.Simulation.FirstStop?.Reason.Kind == StopKind.VoltageCutoff
-            ? answer.Simulation.Limits.FirstOrDefault(limit => limit is { Kind: LimitKind.CutOff, Allowed: not null })?.Allowed as ElectricPotential? : null;
+            ? answer.Simulation.Limits.FirstOrDefault(limit => limit is { Kind: LimitKind.CutOff,
+                Allowed: not null })?.Allowed as ElectricPotential? : null;
         return new ChartPanel(axis, [Line("battery", answer, time, point => axis.Value(point.Voltage)) with { EndCause = end }])
         {
             Limits = cutOff is { } volts ? [new LimitLine($"cut-off {TradeUnits.Text(volts)}", axis.Value(volts))] : [],
@@ -74,7 +80,8 @@ public static class DayChart
         for (var i = 0; i < series.Count; i++)
         {
             var point = series[i];
-            if (i > 0 && (point.Battery != series[i - 1].Battery || stretches[point.Stretch].Day != stretches[series[i - 1].Stretch].Day))
+            if (i > 0 && (point.Battery != series[i - 1].Battery
+                || stretches[point.Stretch].Day != stretches[series[i - 1].Stretch].Day))
             {
                 hours.Add(time.Hour(series[i - 1].Time));
                 values.Add(double.NaN);
@@ -85,12 +92,14 @@ public static class DayChart
         return new ChartLine(name, hours, values);
     }
 
-    /// <summary>The stop with which the series ends; null where it goes on to the last wrap, and where the rig ran again after a stop.</summary>
+    /// <summary>The stop with which the series ends; null where it goes on to the last wrap, and where the rig ran again after a
+    /// stop.</summary>
     private static DeviceStop? StopAtEnd(RigAnswer answer)
     {
         var last = answer.Simulation.Series[^1].Time;
         return answer.Simulation.Devices.Values.Where(device => device is { Essential: true, FirstStop: not null })
-            .Select(device => device.FirstStop!).Where(stop => Math.Abs((last - stop.At).Minutes) < 1).MinBy(stop => stop.At.Seconds);
+            .Select(device => device.FirstStop!).Where(stop => Math.Abs((last - stop.At).Minutes) < 1)
+                .MinBy(stop => stop.At.Seconds);
     }
 
     private static string Percent(Ratio share) => $"{Rounding.Text(Math.Round(share.Percent), 3)} %";

@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace RigScenarios.Charts.Days;
 
-/// <summary>The horizontal axis of charts over the days of an answer, and what is shaded along it: the blocks of one day, or the days of several.</summary>
+/// <summary>The horizontal axis of charts over the days of an answer, and what is shaded along it: the blocks of one day, or the
+/// days of several.</summary>
 internal sealed class TimeOfDays
 {
     private readonly double zero;
@@ -17,8 +18,10 @@ internal sealed class TimeOfDays
         Axis = hasClock ? ChartAxis.ClockTime() : new ChartAxis("time from the start of the day", "h");
         if (plan.Days.Count == 1)
         {
-            Blocks = [.. result.Blocks.Select((block, i) => new ChartBlock(Rounding.Text(i + 1, 6), Hour(block.Start), Hour(block.End)))];
-            Key = $"The numbers along the top are the blocks of the day: {string.Join(", ", result.Blocks.Select((block, i) => $"({i + 1})\u00a0{block.Title}"))}.";
+            Blocks = [.. result.Blocks.Select((block, i) => new ChartBlock(Rounding.Text(i + 1, 6), Hour(block.Start),
+                Hour(block.End)))];
+            Key = $"The numbers along the top are the blocks of the day: "
+                + $"{string.Join(", ", result.Blocks.Select((block, i) => $"({i + 1})\u00a0{block.Title}"))}.";
         }
         else
         {
@@ -33,7 +36,8 @@ internal sealed class TimeOfDays
     /// <summary>What is shaded.</summary>
     public IReadOnlyList<ChartBlock> Blocks { get; }
 
-    /// <summary>What the shaded pieces are, in a sentence: names of a dozen blocks do not fit above a plot, their numbers do. Empty for several days.</summary>
+    /// <summary>What the shaded pieces are, in a sentence: names of a dozen blocks do not fit above a plot, their numbers do.
+    /// Empty for several days.</summary>
     public string Key { get; }
 
     /// <summary>A moment on the axis.</summary>

@@ -29,12 +29,15 @@ public static class PartHtml
     {
         if (answer.Verdict is not { } verdict)
             return $"<div class=\"rs-answer\"><p>{HtmlText.Prose(answer.Text)}</p>{Cautions(answer.Cautions)}</div>\n";
-        var html = new StringBuilder($"<section class=\"rs-answer rs-block {VerdictSign.Class(verdict)}\" aria-label=\"The answer\">");
-        html.Append($"<p>{VerdictSign.Svg(verdict)}<span>{HtmlText.Prose(answer.Text)}</span></p><table class=\"rs-questions\"><tbody>");
+        var html = new StringBuilder($"<section class=\"rs-answer rs-block {VerdictSign.Class(verdict)}\" aria-label=\"The "
+            + "answer\">");
+        html.Append($"<p>{VerdictSign.Svg(verdict)}<span>{HtmlText.Prose(answer.Text)}</span></p><table "
+            + "class=\"rs-questions\"><tbody>");
         foreach (var line in answer.Lines)
         {
             html.Append($"<tr class=\"{VerdictSign.Class(line.Verdict)}\"><th scope=\"row\">{HtmlText.Escape(line.Title)}</th>");
-            html.Append($"<td class=\"rs-verdict\">{VerdictSign.Svg(line.Verdict)} {HtmlText.Escape(line.Verdict.InWords())}</td>");
+            html.Append($"<td class=\"rs-verdict\">{VerdictSign.Svg(line.Verdict)} "
+                + $"{HtmlText.Escape(line.Verdict.InWords())}</td>");
             html.Append($"<td>{HtmlText.Prose(line.Words)}</td></tr>");
         }
 

@@ -3,7 +3,8 @@ using RigScenarios.Charts.Pages;
 
 namespace RigScenarios.Charts.Wiring;
 
-/// <summary>The wiring's question as parts of a page: its line of the answer, the drawing, the limits, what is not known.</summary>
+/// <summary>The wiring's question as parts of a page: its line of the answer, the drawing, the limits, what is not
+/// known.</summary>
 public static class WiringParts
 {
     // More of them would hide the first.

@@ -4,7 +4,8 @@ using RigScenarios.Charts.Style;
 
 namespace RigScenarios.Charts.Wiring;
 
-/// <summary>One drawing of a wiring for one width: boxes under each other, each set in from what feeds it, joined by lines.</summary>
+/// <summary>One drawing of a wiring for one width: boxes under each other, each set in from what feeds it, joined by
+/// lines.</summary>
 internal sealed class WiringSheet
 {
     private const double Margin = 10;
@@ -31,7 +32,9 @@ internal sealed class WiringSheet
     }
 
     public string ToSvg(string shape) =>
-        $"<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"{shape}\" viewBox=\"0 0 {SvgSheet.Number(width)} {SvgSheet.Number(y + 4)}\" role=\"img\" font-family=\"sans-serif\" aria-label=\"{HtmlText.Escape(tree.Alternative)}\">{sheet}</svg>";
+        $"<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"{shape}\" viewBox=\"0 0 {SvgSheet.Number(width)} "
+            + $"{SvgSheet.Number(y + 4)}\" role=\"img\" font-family=\"sans-serif\" "
+                + $"aria-label=\"{HtmlText.Escape(tree.Alternative)}\">{sheet}</svg>";
 
     private double MarginColumn => width - Margin - 10;
 
@@ -50,7 +53,8 @@ internal sealed class WiringSheet
     private void Draw(int number, WiringBox box)
     {
         var x = Margin + (box.Depth * step);
-        sheet.Open("g", $"data-element=\"{HtmlText.Escape(box.Element)}\"{(box.FedBy is { } feed ? $" data-fed-by=\"{HtmlText.Escape(feed)}\"" : "")}");
+        var fed = box.FedBy is { } feed ? $" data-fed-by=\"{HtmlText.Escape(feed)}\"" : "";
+        sheet.Open("g", $"data-element=\"{HtmlText.Escape(box.Element)}\"{fed}");
         var trunk = x - (step / 2);
         if (box.Cable is { } cable)
         {
@@ -70,7 +74,8 @@ internal sealed class WiringSheet
         if (box.Parent >= 0)
         {
             var kind = box.Cable is null ? "rs-line" : "rs-rest-line";
-            sheet.Path(kind, $"M{SvgSheet.Number(trunk)} {SvgSheet.Number(bottoms[box.Parent])}V{SvgSheet.Number(y + (height / 2))}H{SvgSheet.Number(x)}");
+            sheet.Path(kind, $"M{SvgSheet.Number(trunk)} "
+                + $"{SvgSheet.Number(bottoms[box.Parent])}V{SvgSheet.Number(y + (height / 2))}H{SvgSheet.Number(x)}");
         }
         if (box.IsOff)
             sheet.Rectangle("rs-line rs-dashes", x, y, width - x - Margin, height);
@@ -106,7 +111,8 @@ internal sealed class WiringSheet
                 lines.Add($"gives {box.Volts[(box.Volts.IndexOf('\u2192', StringComparison.Ordinal) + 2)..]}");
             return lines;
         }
-        var figures = string.Join(", ", new[] { box.Volts, box.IsOff ? "" : box.Amperes, box.Margin }.Where(text => text.Length > 0));
+        var figures = string.Join(", ",
+            new[] { box.Volts, box.IsOff ? "" : box.Amperes, box.Margin }.Where(text => text.Length > 0));
         return [.. Lines(box.Name + weak, room - (box.IsWeakest ? 18 : 0)), .. Lines(figures, room - (box.IsWeakest ? 18 : 0))];
     }
 
@@ -122,7 +128,8 @@ internal sealed class WiringSheet
         Entry("a cable or plug with what it loses", at => sheet.Line("rs-rest-line", (at.X - 11, at.Y), (at.X + 11, at.Y)));
         Entry("no loss, or no cable given", at => sheet.Line("rs-line", (at.X - 11, at.Y), (at.X + 11, at.Y)));
         if (tree.Boxes.Exists(box => box.IsOff))
-            Entry("off, or draws nothing at this moment", at => sheet.Rectangle("rs-line rs-dashes", at.X - 11, at.Y - 5, 22, 10));
+            Entry("off, or draws nothing at this moment",
+                at => sheet.Rectangle("rs-line rs-dashes", at.X - 11, at.Y - 5, 22, 10));
         if (tree.Boxes.Exists(box => box.IsWeakest || box.IsCableWeakest))
             Entry(tree.WeakestWords, Sign);
     }

@@ -12,13 +12,16 @@ public static class WiringTable
     {
         ArgumentNullException.ThrowIfNull(answer);
         var times = new AnswerTimes(answer.Plan.Days);
-        return ChartTable.Of("limit", "left", "rests on").WithRows(answer.Of(QuestionKind.Wiring)!.Limits.Where(limit => limit.Allowed is not null).Take(most)
-            .Select(limit => new object?[] { Capital(LimitSentences.Of(limit, times)), LimitSentences.Left(limit), limit.Basis.Source }))
+        return ChartTable.Of("limit", "left", "rests on")
+            .WithRows(answer.Of(QuestionKind.Wiring)!.Limits.Where(limit => limit.Allowed is not null).Take(most)
+            .Select(limit => new object?[] { Capital(LimitSentences.Of(limit, times)), LimitSentences.Left(limit),
+                limit.Basis.Source }))
             with { Caption = "Limits of battery and wiring, the one with the least left first" };
     }
 
     internal static ChartTable OfMoment(WiringView view) =>
-        ChartTable.Of("element", "volts at its inlet", "amperes", "watts lost").WithRows(view.Answer.Simulation.Network.Elements.Select(element =>
+        ChartTable.Of("element", "volts at its inlet", "amperes", "watts lost")
+            .WithRows(view.Answer.Simulation.Network.Elements.Select(element =>
         {
             var at = view.Worst!.At.Elements[element.Name];
             return new object?[] { WiringView.NameOf(element.Name), at.Inlet, at.Current, at.Loss };

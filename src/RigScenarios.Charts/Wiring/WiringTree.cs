@@ -19,7 +19,8 @@ namespace RigScenarios.Charts.Wiring;
 /// <param name="IsWeakest">Whether it is the weakest of all.</param>
 /// <param name="IsOff">Whether it is dead or draws nothing.</param>
 internal sealed record WiringBox(
-    string Element, string? FedBy, int Depth, int Parent, string Name, string Volts, string Amperes, string Margin, string? Cable, bool IsCableWeakest, bool IsWeakest, bool IsOff);
+    string Element, string? FedBy, int Depth, int Parent, string Name, string Volts, string Amperes, string Margin, string? Cable,
+    bool IsCableWeakest, bool IsWeakest, bool IsOff);
 
 /// <summary>What a drawing of the wiring shows: wires with a resistance become lines, everything else boxes.</summary>
 internal sealed partial class WiringTree
@@ -33,9 +34,12 @@ internal sealed partial class WiringTree
     {
         this.view = view;
         network = view.Answer.Simulation.Network;
-        moment = view.Worst?.At ?? throw new ArgumentException("Nothing could be delivered at any moment, so there is nothing to draw.", nameof(view));
+        moment = view.Worst?.At
+            ?? throw new ArgumentException("Nothing could be delivered at any moment, so there is nothing to draw.",
+            nameof(view));
         Boxes.Add(new WiringBox(
-            Battery, null, 0, -1, Battery, Volts(moment.Terminals), Amperes(moment.Current), Margin(Battery), null, false, view.Weakest == Battery, false));
+            Battery, null, 0, -1, Battery, Volts(moment.Terminals), Amperes(moment.Current), Margin(Battery), null, false,
+            view.Weakest == Battery, false));
         Below(null, 0, null);
     }
 
@@ -67,8 +71,10 @@ internal sealed partial class WiringTree
             var volts = at.Inlet.Volts <= 0 ? "off" : Volts(at.Inlet);
             if (element is Regulator && at.OutputCurrent is { } output && at.Inlet.Volts > 0)
                 volts += $" \u2192 {Volts(at.Outlet!.Value)}, {Amperes(output)}";
-            Boxes.Add(new WiringBox(element.Name, element.FedBy, Boxes[parent].Depth + 1, parent, WiringView.NameOf(element.Name) + OwnDraw(element), volts, off ? "" : Amperes(at.Current), Margin(element.Name),
-                through is null ? null : Cable(through), through?.Name == view.Weakest && view.Weakest is not null, element.Name == view.Weakest, off));
+            Boxes.Add(new WiringBox(element.Name, element.FedBy, Boxes[parent].Depth + 1, parent,
+                WiringView.NameOf(element.Name) + OwnDraw(element), volts, off ? "" : Amperes(at.Current), Margin(element.Name),
+                through is null ? null : Cable(through), through?.Name == view.Weakest && view.Weakest is not null,
+                element.Name == view.Weakest, off));
             Below(element.Name, Boxes.Count - 1, null);
         }
     }
@@ -77,17 +83,21 @@ internal sealed partial class WiringTree
     {
         var at = moment.Elements[wire.Name];
         var link = view.Answer.Powered.Links.FirstOrDefault(item => BuildWiring.CableName(item.Key) == wire.Name).Value;
-        var made = link?.Cable is { } cable ? $" ({view.CableOf(wire.Name)}, {cable.Gauge}, {Number(cable.Length.Meters, "0.##")} m)" : "";
+        var made = link?.Cable is { } cable
+            ? $" ({view.CableOf(wire.Name)}, {cable.Gauge}, {Number(cable.Length.Meters, "0.##")} m)" : "";
         var margin = Margin(wire.Name);
-        var lost = at.Inlet.Volts <= 0 ? " off" : $" {Number(at.Inlet.Volts - at.Outlet!.Value.Volts)} V and {Number((double)at.Loss.Watts)} W lost";
+        var lost = at.Inlet.Volts <= 0
+            ? " off" : $" {Number(at.Inlet.Volts - at.Outlet!.Value.Volts)} V and {Number((double)at.Loss.Watts)} W lost";
         return Together($"{WiringView.NameOf(wire.Name)}{made}:{lost}{(margin.Length > 0 ? $"; {margin}" : "")}");
     }
 
     // What a plate or splitter draws itself stands in its own box.
-    private bool IsOwnDraw(WiringElement element) => element is Device && element.FedBy is { } feed && element.Name == $"{feed} {BuildWiring.OwnDraw}" && !view.Answer.Powered.Devices.ContainsKey(element.Name);
+    private bool IsOwnDraw(WiringElement element) => element is Device && element.FedBy is { } feed
+        && element.Name == $"{feed} {BuildWiring.OwnDraw}" && !view.Answer.Powered.Devices.ContainsKey(element.Name);
 
     private string OwnDraw(WiringElement element) =>
-        network.Elements.FirstOrDefault(one => one.FedBy == element.Name && IsOwnDraw(one)) is { } own && moment.Elements[own.Name] is { Current.Amperes: > 0 } at
+        network.Elements.FirstOrDefault(one => one.FedBy == element.Name && IsOwnDraw(one)) is { } own
+            && moment.Elements[own.Name] is { Current.Amperes: > 0 } at
             ? $" (takes {Number((double)at.Power.Watts, "0.##")}\u00a0W itself)" : "";
 
     private string Margin(string element) => Together(view.Left(element));
@@ -101,6 +111,7 @@ internal sealed partial class WiringTree
     // A number and its unit stay on one line.
     private static string Together(string text) => NumberBeforeUnit().Replace(text, "\u00a0");
 
-    [GeneratedRegex(@"(?<=\d) (?=[VAWmK%])|(?<=[V%]) (?=left|over|under)|(?<=AWG) ", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"(?<=\d) (?=[VAWmK%])|(?<=[V%]) (?=left|over|under)|(?<=AWG) ", RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 1000)]
     private static partial Regex NumberBeforeUnit();
 }

@@ -6,7 +6,8 @@ using UnitsNet;
 
 namespace RigScenarios.Charts.Wiring;
 
-/// <summary>What drawings, charts and tables of a wiring show of an answer: its limits, and its moments as the simulation has kept them.</summary>
+/// <summary>What drawings, charts and tables of a wiring show of an answer: its limits, and its moments as the simulation has
+/// kept them.</summary>
 internal sealed class WiringView
 {
     private readonly List<Limit> limits;
@@ -15,7 +16,8 @@ internal sealed class WiringView
     {
         Answer = answer;
         Times = new AnswerTimes(answer.Plan.Days);
-        limits = [.. answer.Of(QuestionKind.Wiring)!.Limits.Where(limit => limit.Kind != LimitKind.Temperature && limit.Allowed is not null)];
+        limits = [.. answer.Of(QuestionKind.Wiring)!.Limits.Where(limit => limit.Kind != LimitKind.Temperature
+            && limit.Allowed is not null)];
         Moments = [.. answer.Simulation.Series.Select(point => (point, point.Wiring)).Where(moment => moment.Wiring is not null)
             .Select(moment => new WiringMoment(moment.point, moment.Wiring!))];
         FirstStop = answer.Simulation.Devices.Values.Where(device => device is { Essential: true, FirstStop: not null })
@@ -35,33 +37,41 @@ internal sealed class WiringView
     /// <summary>The first stop of an essential device that nobody planned; null if there was none.</summary>
     public DeviceStop? FirstStop { get; }
 
-    /// <summary>The last moment before the first essential device stops, or the one at which the least is left: the one to draw. Null where there is none.</summary>
+    /// <summary>The last moment before the first essential device stops, or the one at which the least is left: the one to draw.
+    /// Null where there is none.</summary>
     public WiringMoment? Worst { get; }
 
-    /// <summary>The element to mark: that which ran short first, or else the one whose limit has the least left; null where no limit is known.</summary>
+    /// <summary>The element to mark: that which ran short first, or else the one whose limit has the least left; null where no
+    /// limit is known.</summary>
     public string? Weakest => Short ?? Least?.Element;
 
     /// <summary>What the mark means.</summary>
-    public string WeakestWords => Short is not null ? "stops first" : Least is { IsPassed: true } ? "furthest past its limit" : "least left to its limit";
+    public string WeakestWords => Short is not null ? "stops first" : Least is { IsPassed: true }
+        ? "furthest past its limit" : "least left to its limit";
 
     /// <summary>The least left to any limit of an element, in words; empty where none is known.</summary>
-    public string Left(string element) => limits.Find(limit => limit.Element == element) is { } limit ? LimitSentences.Left(limit) : "";
+    public string Left(string element) => limits.Find(limit => limit.Element == element) is { } limit
+        ? LimitSentences.Left(limit) : "";
 
     /// <summary>The moment that is drawn, in words.</summary>
-    public string MomentWords => Worst is { } worst ? $"{Times.When(worst.Point.Time)} in \"{BlockTitle(worst.Point)}\"" : "at no moment";
+    public string MomentWords => Worst is { } worst
+        ? $"{Times.When(worst.Point.Time)} in \"{BlockTitle(worst.Point)}\"" : "at no moment";
 
     /// <summary>The name of an element for people.</summary>
     public static string NameOf(string element) => LimitSentences.Element(element);
 
-    /// <summary>The cable behind an element of the wiring by its own name in the kit; null for other elements and where none is given.</summary>
+    /// <summary>The cable behind an element of the wiring by its own name in the kit; null for other elements and where none is
+    /// given.</summary>
     public string? CableOf(string element) =>
-        Answer.Powered.Links.FirstOrDefault(link => BuildWiring.CableName(link.Key) == element).Value?.CableName?.Replace('-', ' ');
+        Answer.Powered.Links.FirstOrDefault(link => BuildWiring.CableName(link.Key) == element).Value?.CableName?.Replace('-',
+            ' ');
 
     /// <summary>The lowest voltage at a device's inlet while it drew anything, and when; null if it never did.</summary>
     public (ElectricPotential Inlet, Duration At)? LowestOf(string device)
     {
         // The limit has seen every moment, the series only those that are kept.
-        if (limits.Find(limit => limit.Element == device && limit is { Kind: LimitKind.LowestVoltage, Case: LoadCase.Steady, At: not null }) is { } known)
+        if (limits.Find(limit => limit.Element == device
+            && limit is { Kind: LimitKind.LowestVoltage, Case: LoadCase.Steady, At: not null }) is { } known)
             return ((ElectricPotential)known.Worst, known.At!.Time);
         var drawing = Moments.Where(moment => moment.At.Elements[device].Current.Amperes > 0).ToList();
         return drawing.Count == 0 ? null
@@ -72,7 +82,8 @@ internal sealed class WiringView
     public string? EndOf(string device)
     {
         var timeline = Answer.Simulation.Devices[device];
-        return timeline.Spans.LastOrDefault(span => span.Activity != DeviceActivity.Off) is { Activity: DeviceActivity.Down, Reason: { } reason }
+        return timeline.Spans.LastOrDefault(span => span.Activity != DeviceActivity.Off) is { Activity: DeviceActivity.Down,
+            Reason: { } reason }
             ? AnswerSentences.Because(reason) : null;
     }
 
@@ -89,7 +100,9 @@ internal sealed class WiringView
             return Moments.LastOrDefault(moment => moment.Point.Time <= stop.At + Duration.FromMilliseconds(1)
                 && (Short is not { } element || moment.At.Elements[element].Inlet.Volts > 0)) ?? Moments[0];
         }
-        return Least?.At is { } at ? Moments.MinBy(moment => (Math.Abs((moment.Point.Time - at.Time).Seconds), -(double)moment.At.Power.Watts)) : Moments[0];
+        return Least?.At is { } at
+            ? Moments.MinBy(moment => (Math.Abs((moment.Point.Time - at.Time).Seconds), -(double)moment.At.Power.Watts))
+            : Moments[0];
     }
 
     private string BlockTitle(SeriesPoint point)

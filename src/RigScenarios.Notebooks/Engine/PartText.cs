@@ -8,9 +8,13 @@ internal static class PartText
 {
     public static string Of(PagePart part) => part switch
     {
-        AnswerPart answer => string.Join('\n', [answer.Text, .. answer.Lines.Select(line => $"{line.Title}: {line.Verdict.InWords()}. {line.Words}"),
+        AnswerPart answer =>
+            string.Join('\n', [answer.Text, .. answer.Lines.Select(line => $"{line.Title}: {line.Verdict.InWords()}. "
+                + $"{line.Words}"),
             .. answer.Cautions.Select(caution => $"- {caution}")]),
-        ListPart list => string.Join('\n', [list.Heading, .. list.Items.Select((item, i) => list.IsNumbered ? $"{i + 1}. {item}" : $"- {item}")]),
+        ListPart list =>
+            string.Join('\n',
+            [list.Heading, .. list.Items.Select((item, i) => list.IsNumbered ? $"{i + 1}. {item}" : $"- {item}")]),
         FigurePart figure => $"{figure.Figure.Title}\n{figure.Figure.AlternativeText}",
         DrawingPart drawing => $"{drawing.Drawing.Title}\n{drawing.Drawing.AlternativeText}",
         TablePart table =>

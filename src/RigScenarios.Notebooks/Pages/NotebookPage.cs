@@ -70,6 +70,7 @@ public static class NotebookPage
 
     private static string Shown(string value, NotebookParameter parameter) => parameter.Kind switch
     {
+        ParameterKind.ScenarioFile => Path.GetFileName(value),
         ParameterKind.YesNo => value == "true" ? "yes" : "no",
         ParameterKind.Places => value.Length == 0 ? "nothing moved" : value.Replace(" -", " −", StringComparison.Ordinal),
         ParameterKind.Number or ParameterKind.WholeNumber => $"{value.Replace('-', '−')} {parameter.Unit}".TrimEnd(),

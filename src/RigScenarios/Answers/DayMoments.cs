@@ -6,7 +6,8 @@ namespace RigScenarios.Answers;
 /// <summary>Where in the day a device went down, in words.</summary>
 public static class DayMoments
 {
-    /// <summary>The block in which a device went down, and the take if the camera rolled: <c>take 4 of "Boats leaving"</c>.</summary>
+    /// <summary>The block in which a device went down, and the take if the camera rolled: <c>take 4 of "Boats
+    /// leaving"</c>.</summary>
     /// <param name="down">When it was down.</param>
     /// <param name="result">How the days went.</param>
     /// <param name="plan">The plan of the days.</param>

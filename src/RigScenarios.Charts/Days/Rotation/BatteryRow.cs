@@ -5,7 +5,8 @@ using RigScenarios.Simulation;
 
 namespace RigScenarios.Charts.Days.Rotation;
 
-/// <summary>A battery through one day: its charge as a line, what happens with it by what lies under the line, and the charge in figures at the ends.</summary>
+/// <summary>A battery through one day: its charge as a line, what happens with it by what lies under the line, and the charge in
+/// figures at the ends.</summary>
 internal sealed class BatteryRow
 {
     public const double Height = 50;
@@ -18,9 +19,11 @@ internal sealed class BatteryRow
     private readonly double midnight;
     private readonly List<double> hours;
 
-    public BatteryRow(BatteryTimeline battery, string name, double top, TimelineScale scale, IReadOnlyList<(double From, double To)> pieces, double midnight)
+    public BatteryRow(BatteryTimeline battery, string name, double top, TimelineScale scale,
+        IReadOnlyList<(double From, double To)> pieces, double midnight)
     {
-        (this.battery, this.name, this.top, this.scale, this.pieces, this.midnight) = (battery, name, top, scale, pieces, midnight);
+        (this.battery, this.name, this.top, this.scale, this.pieces, this.midnight) = (battery, name, top, scale,
+            pieces, midnight);
         hours = [.. battery.Charges.Select(point => point.Time.Hours)];
         Band = new TextBand(scale.X(pieces[0].From, pieces[0].From), scale.X(pieces[^1].To, pieces[^1].From));
     }
@@ -44,14 +47,21 @@ internal sealed class BatteryRow
             sheet.Line("rs-grid", (scale.X(from, from), Foot), (scale.X(to, from), Foot));
             foreach (var (span, start, end) in Within(from, to))
             {
-                sheet.Open("g", string.Create(CultureInfo.InvariantCulture, $"class=\"rs-span\" data-battery=\"{HtmlText.Escape(name)}\" data-place=\"{span.Place.InWords()}\" data-from=\"{Math.Round(start + midnight, 4)}\" data-to=\"{Math.Round(end + midnight, 4)}\" data-charge-from=\"{Math.Round(100 * ChargeAt(start), 1)}\" data-charge-to=\"{Math.Round(100 * ChargeAt(end), 1)}\""));
-                TimelineSigns.Stretch(sheet, span.Place, [.. Course(start, end).Select(point => (scale.X(point.Hour, from), Foot - (Level * point.Charge)))], Foot);
+                sheet.Open("g",
+                    string.Create(CultureInfo.InvariantCulture,
+                    $"class=\"rs-span\" data-battery=\"{HtmlText.Escape(name)}\" data-place=\"{span.Place.InWords()}\" "
+                        + $"data-from=\"{Math.Round(start + midnight, 4)}\" data-to=\"{Math.Round(end + midnight, 4)}\" "
+                            + $"data-charge-from=\"{Math.Round(100 * ChargeAt(start), 1)}\" "
+                                + $"data-charge-to=\"{Math.Round(100 * ChargeAt(end), 1)}\""));
+                TimelineSigns.Stretch(sheet, span.Place,
+                    [.. Course(start, end).Select(point => (scale.X(point.Hour, from), Foot - (Level * point.Charge)))], Foot);
                 sheet.Close("g");
             }
         }
     }
 
-    /// <summary>Writes the charge at the ends, as far as there is room: the day's ends first, then those on the rig and of charging; then what happens, in words.</summary>
+    /// <summary>Writes the charge at the ends, as far as there is room: the day's ends first, then those on the rig and of
+    /// charging; then what happens, in words.</summary>
     public void Label(SvgSheet sheet)
     {
         var (from, to) = (pieces[0].From, pieces[^1].To);
@@ -59,8 +69,10 @@ internal sealed class BatteryRow
         var last = Math.Clamp(battery.Spans[^1].End.Hours - midnight, pieces[^1].From, to);
         Band.TryPlace(Figure(first), scale.X(first, from), 1);
         Band.TryPlace(Figure(last), scale.X(last, pieces[^1].From), -1);
-        var spans = pieces.SelectMany(piece => Within(piece.From, piece.To).Select(item => (item.Span, item.Start, item.End, Piece: piece.From))).ToList();
-        foreach (var (_, start, end, piece) in spans.Where(item => item.Span.Place is BatteryPlace.OnRig or BatteryPlace.Charging).OrderBy(item => item.Span.Place != BatteryPlace.OnRig))
+        var spans = pieces.SelectMany(piece => Within(piece.From, piece.To)
+            .Select(item => (item.Span, item.Start, item.End, Piece: piece.From))).ToList();
+        foreach (var (_, start, end, piece) in spans.Where(item => item.Span.Place is BatteryPlace.OnRig or BatteryPlace.Charging)
+            .OrderBy(item => item.Span.Place != BatteryPlace.OnRig))
         {
             Place(end, piece, ChargeAt(end) >= ChargeAt(start) ? 1 : -1);
             Place(start, piece, 1);
@@ -117,6 +129,7 @@ internal sealed class BatteryRow
         if (i == hours.Count)
             return battery.Charges[^1].Charge.DecimalFractions;
         var part = (hour + midnight - hours[i - 1]) / (hours[i] - hours[i - 1]);
-        return battery.Charges[i - 1].Charge.DecimalFractions + (part * (battery.Charges[i].Charge.DecimalFractions - battery.Charges[i - 1].Charge.DecimalFractions));
+        return battery.Charges[i - 1].Charge.DecimalFractions
+            + (part * (battery.Charges[i].Charge.DecimalFractions - battery.Charges[i - 1].Charge.DecimalFractions));
     }
 }

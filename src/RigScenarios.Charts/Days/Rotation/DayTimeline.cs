@@ -5,12 +5,15 @@ using RigScenarios.Simulation;
 namespace RigScenarios.Charts.Days.Rotation;
 
 /// <summary>
-/// Days with several batteries as a drawing: over one clock the blocks of the day with their takes, when the rig is down, where each battery is and how full, and when chargers have power.
+/// Days with several batteries as a drawing: over one clock the blocks of the day with their takes, when the rig is down, where
+/// each battery is and how full, and when chargers have power.
 /// Days stand one under the other; a night is pressed into a strip.
 /// </summary>
 /// <remarks>
-/// For pages that read it: a day is <c>g[data-day]</c>; in it a block is <c>g.rs-block[data-block]</c>, a take <c>rect.rs-take</c>, a stretch of a battery <c>g.rs-span</c> with
-/// <c>data-battery</c>, <c>data-place</c>, <c>data-from</c>, <c>data-to</c> (hours from midnight of the first day) and <c>data-charge-from</c>, <c>data-charge-to</c> (percent), a swap
+/// For pages that read it: a day is <c>g[data-day]</c>; in it a block is <c>g.rs-block[data-block]</c>, a take
+/// <c>rect.rs-take</c>, a stretch of a battery <c>g.rs-span</c> with
+/// <c>data-battery</c>, <c>data-place</c>, <c>data-from</c>, <c>data-to</c> (hours from midnight of the first day) and
+/// <c>data-charge-from</c>, <c>data-charge-to</c> (percent), a swap
 /// <c>g.rs-swap[data-at]</c>, a time without the rig <c>g.rs-outage</c> with <c>data-from</c> and <c>data-to</c>.
 /// </remarks>
 public static class DayTimeline
@@ -21,7 +24,8 @@ public static class DayTimeline
     /// <param name="title">The line above it.</param>
     /// <param name="slug">Short name of the drawing, see <see cref="Drawing.Slug"/>.</param>
     /// <exception cref="ArgumentException">The result belongs to other days or batteries.</exception>
-    public static Drawing Of(DayPlan plan, SimulationResult result, string title = "Where each battery is, hour by hour", string slug = "batteries-over-the-days")
+    public static Drawing Of(DayPlan plan, SimulationResult result, string title = "Where each battery is, hour by hour",
+        string slug = "batteries-over-the-days")
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(result);

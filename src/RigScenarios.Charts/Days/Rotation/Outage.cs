@@ -18,12 +18,14 @@ internal sealed record Outage(string Letter, Duration Start, Duration End, IRead
         var groups = new List<List<DownTime>>();
         foreach (var down in result.DownTimes.Where(down => !down.IsPlanned).OrderBy(down => down.Start.Seconds))
         {
-            if (groups.Count > 0 && groups[^1].Max(other => other.End.Seconds) >= down.Start.Seconds - 1 && groups[^1][0].Day == down.Day)
+            if (groups.Count > 0 && groups[^1].Max(other => other.End.Seconds) >= down.Start.Seconds - 1
+                && groups[^1][0].Day == down.Day)
                 groups[^1].Add(down);
             else
                 groups.Add([down]);
         }
-        return [.. groups.Select((group, i) => new Outage(LetterOf(i), group[0].Start, Duration.FromSeconds(group.Max(down => down.End.Seconds)), group))];
+        return [.. groups.Select((group, i) => new Outage(LetterOf(i), group[0].Start,
+            Duration.FromSeconds(group.Max(down => down.End.Seconds)), group))];
     }
 
     /// <summary>What is down and why, as the list under a day tells it.</summary>
@@ -31,8 +33,10 @@ internal sealed record Outage(string Letter, Duration Start, Duration End, IRead
     {
         var devices = string.Join(", ", Downs.Select(down => result.Devices[down.Device].Title).Distinct());
         var causes = string.Join(", then ", Downs.Select(down => AnswerSentences.Because(down.Reason)).Distinct());
-        return $"{Letter} {TimelineWords.Clock(Start)} to {TimelineWords.Clock(End)}, from {DayMoments.Of(Downs[0], result, plan)} on: {devices} down: {causes}";
+        return $"{Letter} {TimelineWords.Clock(Start)} to {TimelineWords.Clock(End)}, from "
+            + $"{DayMoments.Of(Downs[0], result, plan)} on: {devices} down: {causes}";
     }
 
-    private static string LetterOf(int index) => index < 26 ? $"{(char)('A' + index)}" : $"{(char)('A' + (index / 26) - 1)}{(char)('A' + (index % 26))}";
+    private static string LetterOf(int index) =>
+        index < 26 ? $"{(char)('A' + index)}" : $"{(char)('A' + (index / 26) - 1)}{(char)('A' + (index % 26))}";
 }

@@ -4,7 +4,8 @@ using RigScenarios.Simulation;
 
 namespace RigScenarios.Charts.Days.Rotation;
 
-/// <summary>Days with several batteries, as parts of a page below their answer: where each battery is, what was taken for what nobody planned.</summary>
+/// <summary>Days with several batteries, as parts of a page below their answer: where each battery is, what was taken for what
+/// nobody planned.</summary>
 public static class RotationParts
 {
     /// <summary>The parts.</summary>

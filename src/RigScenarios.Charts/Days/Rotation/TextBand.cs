@@ -2,7 +2,8 @@ using RigScenarios.Charts.Style;
 
 namespace RigScenarios.Charts.Days.Rotation;
 
-/// <summary>A line of room for short texts beside one thing: the first that asks gets its place, one that finds none is left out.</summary>
+/// <summary>A line of room for short texts beside one thing: the first that asks gets its place, one that finds none is left
+/// out.</summary>
 internal sealed class TextBand(double left, double right)
 {
     private const double Air = 3;
@@ -25,7 +26,8 @@ internal sealed class TextBand(double left, double right)
         var bounds = within ?? (left, right);
         if (bounds.Right - bounds.Left < width)
             return false;
-        var from = Math.Clamp(side switch { < 0 => x - width - Air, 0 => x - (width / 2), _ => x + Air }, bounds.Left, bounds.Right - width);
+        var from = Math.Clamp(side switch { < 0 => x - width - Air, 0 => x - (width / 2), _ => x + Air }, bounds.Left,
+            bounds.Right - width);
         if (taken.Exists(box => from < box.Right + Air && from + width > box.Left - Air))
             return false;
         taken.Add((from, from + width));

@@ -1,3 +1,4 @@
+using System.Globalization;
 using RigScenarios.Charts.Balance;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Charts.Placement;
@@ -23,9 +24,11 @@ internal sealed class TimelineRows
     private readonly List<(string Name, double Baseline)> names = [];
     private double y;
 
-    public TimelineRows(TimelinePicture picture, SvgSheet sheet, TimelineScale scale, int number, double nameRoom, bool beside, double width)
+    public TimelineRows(TimelinePicture picture, SvgSheet sheet, TimelineScale scale, int number, double nameRoom,
+        bool beside, double width)
     {
-        (this.picture, this.sheet, this.scale, this.number, this.nameRoom, this.beside, this.width) = (picture, sheet, scale, number, nameRoom, beside, width);
+        (this.picture, this.sheet, this.scale, this.number, this.nameRoom, this.beside, this.width) = (picture, sheet, scale,
+            number, nameRoom, beside, width);
         pieces = [.. scale.Pieces(number == picture.Result.Days.Count)];
     }
 
@@ -33,7 +36,8 @@ internal sealed class TimelineRows
 
     /// <summary>The names of the rows, to find how much room they take.</summary>
     public static IReadOnlyList<string> Names(TimelinePicture picture) =>
-        ["blocks, takes", "rig", .. picture.Plan.Batteries.SelectMany(battery => new[] { battery.Key, battery.Value.Part.Name }), .. Chargers(picture).Select(name => name + " has power")];
+        ["blocks, takes", "rig", .. picture.Plan.Batteries.SelectMany(battery => new[] { battery.Key, battery.Value.Part.Name }),
+            .. Chargers(picture).Select(name => name + " has power")];
 
     /// <summary>How wide the name of a row is; bold text is wider than what is reckoned with elsewhere.</summary>
     public static double NameWidth(string name) => ChartStyle.TextWidth(name, SvgSheet.TextSize) * 1.12;
@@ -67,7 +71,8 @@ internal sealed class TimelineRows
         return y + 4;
     }
 
-    private static IEnumerable<string> Chargers(TimelinePicture picture) => picture.Plan.Chargers.Where(charger => charger.Value.Bays > 0).Select(charger => charger.Key);
+    private static IEnumerable<string> Chargers(TimelinePicture picture) =>
+        picture.Plan.Chargers.Where(charger => charger.Value.Bays > 0).Select(charger => charger.Key);
 
     private double Midnight => 24 * (number - 1);
 
@@ -77,7 +82,8 @@ internal sealed class TimelineRows
     private double Heights()
     {
         var above = beside ? 0 : NameHeight;
-        return (above + 36) + (above + 20 + RigBand) + (picture.Plan.Batteries.Count * (above + BatteryRow.Height)) + (Chargers(picture).Count() * (above + 22));
+        return (above + 36) + (above + 20 + RigBand) + (picture.Plan.Batteries.Count * (above + BatteryRow.Height))
+            + (Chargers(picture).Count() * (above + 22));
     }
 
     private void Name(string name, double baseline, string? second = null)
@@ -129,7 +135,8 @@ internal sealed class TimelineRows
     private void Blocks()
     {
         Name("blocks, takes", y + 17);
-        foreach (var (block, i) in picture.Stretches.Where(stretch => stretch.Day == number).GroupBy(stretch => stretch.Block).Select((group, i) => (group, i)))
+        foreach (var (block, i) in picture.Stretches.Where(stretch => stretch.Day == number).GroupBy(stretch => stretch.Block)
+            .Select((group, i) => (group, i)))
         {
             var (from, to) = (X(block.First().Start.Hours), X(block.Last().End.Hours));
             sheet.Open("g", $"class=\"rs-block\" data-block=\"{HtmlText.Escape(block.Key)}\"");
@@ -138,7 +145,8 @@ internal sealed class TimelineRows
             if (ChartStyle.TextWidth(text, SvgSheet.TextSize) < to - from - 2)
                 sheet.Text(text, (from + to) / 2, y + 16.5, "middle");
             foreach (var take in block.Where(stretch => stretch.Rolling))
-                sheet.Rectangle("rs-take", X(take.Start.Hours), y + 25, Math.Max(0.8, X(take.End.Hours) - X(take.Start.Hours)), 6);
+                sheet.Rectangle("rs-take", X(take.Start.Hours), y + 25,
+                    Math.Max(0.8, X(take.End.Hours) - X(take.Start.Hours)), 6);
             sheet.Close("g");
         }
         y += 36;
@@ -154,10 +162,12 @@ internal sealed class TimelineRows
         foreach (var outage in picture.Outages.Where(outage => outage.Downs[0].Day == number))
         {
             var (from, to) = (X(outage.Start.Hours), Math.Max(X(outage.End.Hours), X(outage.Start.Hours) + 3));
-            sheet.Open("g", FormattableString.Invariant($"class=\"rs-outage\" data-from=\"{Math.Round(outage.Start.Hours, 4)}\" data-to=\"{Math.Round(outage.End.Hours, 4)}\""));
+            sheet.Open("g", string.Create(CultureInfo.InvariantCulture, $"class=\"rs-outage\" "
+                + $"data-from=\"{Math.Round(outage.Start.Hours, 4)}\" data-to=\"{Math.Round(outage.End.Hours, 4)}\""));
             sheet.Rectangle("rs-down", from, y + RigBand, to - from, 14);
             for (var x = from; x + 4 < to; x += 8)
-                sheet.Line("rs-down-strokes", (x, y + RigBand + 14), (Math.Min(x + 8, to), y + RigBand + 14 - (14 * Math.Min(8, to - x) / 8)));
+                sheet.Line("rs-down-strokes", (x, y + RigBand + 14),
+                    (Math.Min(x + 8, to), y + RigBand + 14 - (14 * Math.Min(8, to - x) / 8)));
             band.TryPlace(outage.Letter, (from + to) / 2, 0);
             sheet.Close("g");
         }
@@ -183,10 +193,12 @@ internal sealed class TimelineRows
             var x = X(swap.Time.Hours);
             var to = rows[swap.On].Middle;
             var from = swap.Off is { } off ? rows[off].Middle : to - 16;
-            sheet.Open("g", FormattableString.Invariant($"class=\"rs-swap\" data-at=\"{Math.Round(swap.Time.Hours, 4)}\" data-off=\"{HtmlText.Escape(swap.Off ?? "")}\" data-on=\"{HtmlText.Escape(swap.On)}\""));
+            sheet.Open("g", string.Create(CultureInfo.InvariantCulture, $"class=\"rs-swap\" data-at=\"{Math.Round(swap.Time.Hours, 4)}\" "
+                + $"data-off=\"{HtmlText.Escape(swap.Off ?? "")}\" data-on=\"{HtmlText.Escape(swap.On)}\""));
             TimelineSigns.Swap(sheet, x, from, to, swap.Forced);
             sheet.Close("g");
-            foreach (var row in rows.Values.Where(row => row.Baseline > Math.Min(from, to) - 10 && row.Baseline < Math.Max(from, to) + 12))
+            foreach (var row in rows.Values.Where(row => row.Baseline > Math.Min(from, to) - 10
+                && row.Baseline < Math.Max(from, to) + 12))
                 row.Band.Reserve(x - 6, x + 6);
         }
     }

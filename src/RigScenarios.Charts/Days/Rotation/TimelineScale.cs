@@ -3,7 +3,8 @@ using UnitsNet;
 namespace RigScenarios.Charts.Days.Rotation;
 
 /// <summary>
-/// Time across a sheet, the same clock for every day: the hours of work at one scale, the night after them pressed into a strip. In hours from the day's own
+/// Time across a sheet, the same clock for every day: the hours of work at one scale, the night after them pressed into a strip.
+/// In hours from the day's own
 /// midnight and in pixels.
 /// </summary>
 internal sealed class TimelineScale

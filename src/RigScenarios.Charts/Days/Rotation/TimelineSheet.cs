@@ -40,7 +40,8 @@ internal sealed class TimelineSheet
     public List<(double Baseline, TextBand Band)> Bands { get; } = [];
 
     public string ToSvg(string shape) =>
-        $"<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"{shape}\" viewBox=\"0 0 {SvgSheet.Number(width)} {SvgSheet.Number(y + 4)}\" role=\"img\" font-family=\"sans-serif\" "
+        $"<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"{shape}\" viewBox=\"0 0 {SvgSheet.Number(width)} "
+            + $"{SvgSheet.Number(y + 4)}\" role=\"img\" font-family=\"sans-serif\" "
         + $"aria-label=\"{HtmlText.Escape(TimelineWords.Alternative(picture.Plan, picture.Result))}\">{sheet}</svg>";
 
     private void Heading(int number)
@@ -61,7 +62,8 @@ internal sealed class TimelineSheet
     private void Key(int number)
     {
         var blocks = picture.Plan.Days[number - 1].Blocks;
-        Paragraph(string.Join(" · ", blocks.Select((block, i) => $"{i + 1}\u00a0{(block.Value.Title ?? block.Key).Replace(' ', '\u00a0')}")));
+        Paragraph(string.Join(" · ",
+            blocks.Select((block, i) => $"{i + 1}\u00a0{(block.Value.Title ?? block.Key).Replace(' ', '\u00a0')}")));
         foreach (var outage in picture.Outages.Where(outage => outage.Downs[0].Day == number))
             Paragraph(outage.Words(picture.Result, picture.Plan));
     }

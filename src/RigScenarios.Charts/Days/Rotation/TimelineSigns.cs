@@ -16,7 +16,8 @@ internal static class TimelineSigns
             Strokes(sheet, line, foot);
         var kind = place switch
         {
-            BatteryPlace.WaitingForBay or BatteryPlace.WaitingForPower or BatteryPlace.WaitingForTemperature => "rs-level rs-waits",
+            BatteryPlace.WaitingForBay or BatteryPlace.WaitingForPower or BatteryPlace.WaitingForTemperature =>
+                "rs-level rs-waits",
             BatteryPlace.TooLow => "rs-level rs-spent",
             _ => "rs-level",
         };
@@ -25,11 +26,13 @@ internal static class TimelineSigns
             sheet.Path("rs-level", Joined([.. line.Select(point => (point.X, point.Y + 3.5))]));
     }
 
-    /// <summary>A swap: an arrow from the battery that comes off to the one that goes on, with a cross at its begin if the rig had stopped.</summary>
+    /// <summary>A swap: an arrow from the battery that comes off to the one that goes on, with a cross at its begin if the rig
+    /// had stopped.</summary>
     public static void Swap(SvgSheet sheet, double x, double from, double to, bool forced)
     {
         var down = to > from ? 1 : -1;
-        var path = $"M{SvgSheet.Number(x)} {SvgSheet.Number(from)}V{SvgSheet.Number(to)}m-4 {-6 * down}l4 {6 * down}l4 {-6 * down}";
+        var path = $"M{SvgSheet.Number(x)} {SvgSheet.Number(from)}V{SvgSheet.Number(to)}m-4 {-6 * down}l4 {6 * down}l4 "
+            + $"{-6 * down}";
         if (forced)
             path += $"M{SvgSheet.Number(x - 4)} {SvgSheet.Number(from - 4)}l8 8m0 -8l-8 8";
         sheet.Path("rs-halo rs-sign", path);
@@ -39,7 +42,8 @@ internal static class TimelineSigns
     /// <summary>Hours with power: a bar with ends.</summary>
     public static void Power(SvgSheet sheet, double from, double to, double top)
     {
-        sheet.Path("rs-sign", $"M{SvgSheet.Number(from)} {SvgSheet.Number(top)}v10M{SvgSheet.Number(to)} {SvgSheet.Number(top)}v10");
+        sheet.Path("rs-sign", $"M{SvgSheet.Number(from)} {SvgSheet.Number(top)}v10M{SvgSheet.Number(to)} "
+            + $"{SvgSheet.Number(top)}v10");
         sheet.Rectangle("rs-rest-fill", from, top + 3, to - from, 4);
     }
 
@@ -51,7 +55,11 @@ internal static class TimelineSigns
         void Battery(string text, params BatteryPlace[] of)
         {
             if (of.Any(places.Contains))
-                entries.Add((text, (x, y) => Stretch(sheet, of[0], [(x, y + 2), (x + 28, of[0] is BatteryPlace.OnRig ? y + 8 : of[0] is BatteryPlace.Charging ? y - 3 : y + 2)], y + 13)));
+                entries.Add((text,
+                    (x, y) =>
+                    Stretch(sheet, of[0],
+                    [(x, y + 2), (x + 28, of[0] is BatteryPlace.OnRig ? y + 8 : of[0] is BatteryPlace.Charging ? y - 3 : y + 2)],
+                    y + 13)));
         }
         if (picture.Stretches.Any(stretch => stretch.Rolling))
             entries.Add(("the camera rolls", (x, y) => sheet.Rectangle("rs-take", x, y + 2, 28, 6)));
@@ -59,7 +67,8 @@ internal static class TimelineSigns
         Battery("resting", BatteryPlace.Resting);
         Battery("charging", BatteryPlace.Charging);
         Battery("full", BatteryPlace.Full);
-        Battery("waiting for bay, power or temperature", BatteryPlace.WaitingForBay, BatteryPlace.WaitingForPower, BatteryPlace.WaitingForTemperature);
+        Battery("waiting for bay, power or temperature", BatteryPlace.WaitingForBay, BatteryPlace.WaitingForPower,
+            BatteryPlace.WaitingForTemperature);
         Battery("empty", BatteryPlace.TooLow);
         if (picture.Result.Swaps.Any(swap => !swap.Forced))
             entries.Add(("swap", (x, y) => Swap(sheet, x + 14, y - 5, y + 13, forced: false)));
@@ -71,7 +80,8 @@ internal static class TimelineSigns
             {
                 sheet.Rectangle("rs-down", x, y - 2, 28, 14);
                 for (var i = 0; i < 28; i += 8)
-                    sheet.Line("rs-down-strokes", (x + i, y + 12), (x + Math.Min(i + 8, 28), y + 12 - (14 * Math.Min(8, 28 - i) / 8.0)));
+                    sheet.Line("rs-down-strokes", (x + i, y + 12),
+                        (x + Math.Min(i + 8, 28), y + 12 - (14 * Math.Min(8, 28 - i) / 8.0)));
             }));
         }
         if (picture.Plan.Chargers.Values.Any(charger => charger.Bays > 0))
@@ -102,7 +112,8 @@ internal static class TimelineSigns
                 i++;
             var (a, b) = (line[i], line[i + 1]);
             var height = b.X > a.X ? a.Y + ((x - a.X) / (b.X - a.X) * (b.Y - a.Y)) : b.Y;
-            path.Append(System.Globalization.CultureInfo.InvariantCulture, $"M{SvgSheet.Number(x)} {SvgSheet.Number(foot)}V{SvgSheet.Number(height)}");
+            path.Append(System.Globalization.CultureInfo.InvariantCulture,
+                $"M{SvgSheet.Number(x)} {SvgSheet.Number(foot)}V{SvgSheet.Number(height)}");
         }
         if (path.Length > 0)
             sheet.Path("rs-strokes", path.ToString());
