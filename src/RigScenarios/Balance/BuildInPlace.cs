@@ -53,7 +53,7 @@ public sealed record BuildInPlace
     {
         ArgumentNullException.ThrowIfNull(build);
         ArgumentNullException.ThrowIfNull(partOf);
-        var things = new OrderedMap<Part>(build.Things.Distinct().Except(build.Beside)
+        var things = new OrderedMap<Part>(build.Things.Distinct().Except(build.OffRig)
             .Select(name => (Name: name, Part: partOf(name)))
             .Where(thing => thing.Part is { Kind: not (PartKind.Head or PartKind.Tripod or PartKind.Charger) })
             .Select(thing => KeyValuePair.Create(thing.Name, thing.Part!)));

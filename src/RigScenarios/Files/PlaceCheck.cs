@@ -14,13 +14,14 @@ internal static class PlaceCheck
         var onRig = build.Things
             .Where(name => scenario.PartOf(name) is { Kind: not (PartKind.Head or PartKind.Tripod or PartKind.Charger) })
             .ToHashSet(StringComparer.Ordinal);
-        foreach (var (i, name) in build.Beside.Index().Where(thing => !onRig.Contains(thing.Item)))
+        // A thing of the kit that this build leaves off stays in the list: leaving it off is a what-if, not a mistake.
+        foreach (var (i, name) in build.Beside.Index().Where(thing => !onRig.Contains(thing.Item) && !scenario.Kit.ContainsKey(thing.Item)))
             log.Error($"{at}.beside.{i + 1}", $"This build has no \"{name}\" that could be on the rig or beside it.",
                 string.Join(", ", onRig.Take(30)), log.Nearest(name, onRig));
-        foreach (var (name, place) in build.Places.Where(place => build.Beside.Contains(place.Key)))
+        foreach (var (name, place) in build.Places.Where(place => build.OffRig.Contains(place.Key)))
             log.Warning($"{at}.places.{name}", $"\"{name}\" is beside the rig, so its place is not used.");
-        onRig.ExceptWith(build.Beside);
-        foreach (var (name, place) in build.Places.Where(place => !build.Beside.Contains(place.Key)))
+        onRig.ExceptWith(build.OffRig);
+        foreach (var (name, place) in build.Places.Where(place => !build.OffRig.Contains(place.Key)))
             CheckPlace(scenario, name, place, onRig, $"{at}.places.{name}", log);
         Rings(build, at, log);
         if (build.OnShoulder is { Pad: { } pad, Hands: { } hands } && (pad - hands).Meters is 0)
