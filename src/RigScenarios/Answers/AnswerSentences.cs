@@ -1,5 +1,6 @@
 using RigScenarios.Builds;
 using RigScenarios.Limits;
+using RigScenarios.Simulation;
 using UnitsNet;
 
 namespace RigScenarios.Answers;
@@ -86,12 +87,12 @@ public static class AnswerSentences
         var times = new AnswerTimes(answer.Plan.Days);
         var end = times.Wrap(answer.Plan.Days.Count - 1);
         var until = answer.Plan.Days[^1].Starts is null ? "it lasts the day" : $"it lasts until wrap {times.When(end)}";
-        return $"{until} with {ReserveLeft(answer)} left";
+        var tight = answer.Tightest.Day < answer.Plan.Days.Count ? $"; day {answer.Tightest.Day} is tightest, with {ReserveLeft(answer.Tightest.Reserve)} left" : "";
+        return $"{until} with {ReserveLeft(answer.Reserve)} left{tight}";
     }
 
     /// <summary>The reserve: "1 h 27 min", "more than 5 days".</summary>
-    internal static string ReserveLeft(RigAnswer answer) =>
-        answer.Reserve.IsLowerBound ? $"more than {AnswerTimes.Length(answer.Reserve.Time)}" : AnswerTimes.Length(answer.Reserve.Time);
+    internal static string ReserveLeft(Reserve reserve) => reserve.IsLowerBound ? $"more than {AnswerTimes.Length(reserve.Time)}" : AnswerTimes.Length(reserve.Time);
 
     /// <summary>Which essential device stops first, when, and how long before the end of its day: "the camera stops at 22:24, 1 h 26 min before wrap".</summary>
     internal static string Stops(RigAnswer answer)
@@ -107,8 +108,8 @@ public static class AnswerSentences
 
     private static string CloseReserve(RigAnswer answer)
     {
-        var doubt = QuestionRules.Doubt(answer.Simulation, answer.Working);
-        return answer.Reserve.Time < doubt
+        var doubt = QuestionRules.Doubt(answer.Simulation, answer.Working, answer.Tightest.Reserve);
+        return answer.Tightest.Reserve.Time < doubt
             ? $"the prediction is good to about {AnswerTimes.Length(doubt)}"
             : $"{AnswerTimes.Length(answer.Options.Wish ?? Duration.Zero)} is wished";
     }

@@ -22,6 +22,8 @@ public static class AnswerShape
             ["reserve_h"] = Round(answer.Reserve.Time.Hours),
             ["reserve_Wh"] = Round(answer.Reserve.Energy.WattHours),
             ["reserve_is_lower_bound"] = answer.Reserve.IsLowerBound,
+            ["tightest_day"] = answer.Tightest.Day,
+            ["tightest_reserve_h"] = Round(answer.Tightest.Reserve.Time.Hours),
             ["devices"] = new JsonArray([.. answer.Simulation.Devices.Select(device => (JsonNode)new JsonObject
             {
                 ["device"] = device.Key, ["title"] = device.Value.Title, ["essential"] = device.Value.Essential, ["runtime_h"] = Round(device.Value.Runtime.Hours),

@@ -111,7 +111,8 @@ public static class LeadingAssumptions
         try
         {
             var changed = ScenarioPath.Set(answer.Scenario, path, text);
-            return RigAnswer.Of(changed, answer.Build, answer.Days, answer.Options with { SeriesPoints = 0 }, answer, null, cancellation).Reserve.Time - answer.Reserve.Time;
+            return RigAnswer.Of(changed, answer.Build, answer.Days, answer.Options with { SeriesPoints = 0 }, answer, null, cancellation).Tightest.Reserve.Time
+                - answer.Tightest.Reserve.Time;
         }
         catch (Exception exception) when (exception is ScenarioProblemsException or ArgumentException or InvalidOperationException)
         {

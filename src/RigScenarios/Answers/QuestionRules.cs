@@ -14,21 +14,22 @@ internal static class QuestionRules
     /// <param name="result">How the days went.</param>
     /// <param name="working">The time over which the error of the prediction adds up.</param>
     /// <param name="wish">The reserve that is wished; null for none.</param>
-    public static AnswerQuestion Power(SimulationResult result, Duration working, Duration? wish)
+    /// <param name="tightest">The least reserve of days that each begin with charged batteries; that of the result where there is only one.</param>
+    public static AnswerQuestion Power(SimulationResult result, Duration working, Duration? wish, Reserve tightest)
     {
-        var reserve = result.Reserve;
+        var reserve = tightest;
         var verdict = !result.Completes ? Verdict.Fails
-            : !reserve.IsLowerBound && reserve.Time < Doubt(result, working) ? Verdict.Close
+            : !reserve.IsLowerBound && reserve.Time < Doubt(result, working, reserve) ? Verdict.Close
             : reserve.Time < wish ? Verdict.Close
             : Verdict.Holds;
         // A day can fail by minutes that a late swap costs, with hours left at its end: it is no nearer to holding for that.
-        var short1 = result.Completes ? 0 : Math.Max(1.0 / 60, -reserve.Time.Hours);
-        return new(QuestionKind.Power, verdict, []) { Shortfall = short1 };
+        var missing = result.Completes ? 0 : Math.Max(1.0 / 60, -reserve.Time.Hours);
+        return new(QuestionKind.Power, verdict, []) { Shortfall = missing };
     }
 
     /// <summary>What a prediction of a time may be off by; where nobody measured it, what the worst of the measured discharges was off by.</summary>
-    public static Duration Doubt(SimulationResult result, Duration working) =>
-        (result.ExpectedError.Share ?? MeasuredDeviation.Worst.Largest).DecimalFractions * (working + result.Reserve.Time);
+    public static Duration Doubt(SimulationResult result, Duration working, Reserve reserve) =>
+        (result.ExpectedError.Share ?? MeasuredDeviation.Worst.Largest).DecimalFractions * (working + reserve.Time);
 
     /// <summary>Is any limit passed?</summary>
     /// <param name="kind">The question.</param>
@@ -52,6 +53,14 @@ internal static class QuestionRules
             Shortfall = forceful.Where(limit => limit.IsPassed).Sum(limit => Math.Clamp(-limit.Share!.Value, 0.001, 10)),
         };
     }
+
+    /// <summary>
+    /// Which limits of a run count for the wiring question. A dip for a moment just where the rig stops is part of that stop, which the power question
+    /// tells; a dip before is a limit like others.
+    /// </summary>
+    public static Func<Limit, bool> CountsIn(SimulationResult result) => limit => CountsForWiring(limit)
+        && !(limit.Worst is ElectricPotential && limit.At is { } at && result.FirstStop is { } stop && Math.Abs((at.Time - stop.At).Minutes) < 1
+            && stop.Reason.Kind != StopKind.ShortOfVoltage);
 
     /// <summary>
     /// A steady voltage at its lower limit is where the battery or a cable ends the day: that is told by the power question, with its time. For a moment it

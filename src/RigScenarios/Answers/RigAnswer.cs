@@ -92,7 +92,10 @@ public sealed record RigAnswer
         var answer = new RigAnswer
         {
             Scenario = scenario, Build = build, Days = names, Options = options, Powered = powered, Plan = plan, Simulation = simulation, Balance = balance, Journeys = journeys, Questions = [],
+            Tightest = (plan.Days.Count, simulation.Reserve),
         };
+        if (answer.EachDayBeginsAnew && simulation.Completes)
+            answer = answer with { Tightest = TightestOf(answer, cancellation) };
         return answer with { Questions = [.. Asked(answer)] };
     }
 
@@ -110,8 +113,8 @@ public sealed record RigAnswer
 
     private static IEnumerable<AnswerQuestion> Asked(RigAnswer answer)
     {
-        yield return QuestionRules.Power(answer.Simulation, answer.Working, answer.Options.Wish);
-        yield return QuestionRules.OfLimits(QuestionKind.Wiring, answer.Simulation.Limits, QuestionRules.CountsForWiring, AnswerSentences.WiringMissing(answer.Powered), limit => !QuestionRules.IsHeld(answer.Powered, limit));
+        yield return QuestionRules.Power(answer.Simulation, answer.Working, answer.Options.Wish, answer.Tightest.Reserve);
+        yield return QuestionRules.OfLimits(QuestionKind.Wiring, answer.Simulation.Limits, QuestionRules.CountsIn(answer.Simulation), AnswerSentences.WiringMissing(answer.Powered), limit => !QuestionRules.IsHeld(answer.Powered, limit));
         yield return BalanceQuestions.Balance(answer.Balance);
         yield return BalanceQuestions.Stand(answer.Balance);
         if (answer.Journeys.Count > 0)
@@ -119,7 +122,29 @@ public sealed record RigAnswer
     }
 
     /// <summary>The time over which the error of the prediction adds up: that of the last day where each day begins with charged batteries, else that of all days.</summary>
-    internal Duration Working => Plan.Chargers.Count == 0 && Plan.Days.Count > 1 ? Plan.Days[^1].Length : Duration.FromSeconds(Plan.Days.Sum(day => day.Length.Seconds));
+    internal Duration Working => EachDayBeginsAnew ? Plan.Days[Tightest.Day - 1].Length : Duration.FromSeconds(Plan.Days.Sum(day => day.Length.Seconds));
+
+    /// <summary>Whether no charger is planned, so that every day begins as the first: charged overnight elsewhere.</summary>
+    public bool EachDayBeginsAnew => Plan.Chargers.Values.All(charger => charger.Bays == 0) && Plan.Days.Count > 1;
+
+    /// <summary>
+    /// The day with the least reserve, counted from 1, with it. Where batteries go on from day to day the reserve is that of the last one; where every day begins
+    /// as the first, each has its own, and an earlier one may be tighter.
+    /// </summary>
+    public required (int Day, Reserve Reserve) Tightest { get; init; }
+
+    private static (int Day, Reserve Reserve) TightestOf(RigAnswer answer, CancellationToken cancellation)
+    {
+        var tightest = answer.Tightest;
+        for (var day = 1; day < answer.Plan.Days.Count; day++)
+        {
+            var alone = answer.Plan with { Days = [answer.Plan.Days[day - 1]] };
+            var reserve = DaySimulation.Run(answer.Powered, alone, SimulationOptions.EndOnly, null, cancellation).Reserve;
+            if (reserve.Time < tightest.Reserve.Time)
+                tightest = (day, reserve);
+        }
+        return tightest;
+    }
 
     private static BuildBalance? BalanceOf(Scenario scenario, string build)
     {

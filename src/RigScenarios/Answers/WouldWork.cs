@@ -102,7 +102,7 @@ public sealed class WouldWork
         Sets =
         [
             .. sets.OrderBy(set => set.IsProvided && set.Effort < ChangeEffort.GivesUp ? ChangeEffort.FromKit : set.Effort).ThenBy(set => set.IsProvided).ThenBy(set => set.Changes.Count(change => change.Effort == set.Effort))
-                .ThenBy(set => set.Price?.Amount ?? 0).ThenByDescending(set => set.Then.Reserve.Time.Hours)
+                .ThenBy(set => set.Price?.Amount ?? 0).ThenByDescending(set => set.Then.Tightest.Reserve.Time.Hours)
                 // Of sets that decide the same things, such as the size of a second battery, the one that asks least is told.
                 .DistinctBy(set => string.Join('|', set.Changes.Select(change => change.Slot).Order(StringComparer.Ordinal)))
                 .Take(options.MostSets),
@@ -169,7 +169,7 @@ public sealed class WouldWork
         if (then.Verdict < before.Verdict)
             return 0.05;
         if (kind == QuestionKind.Power && before.Verdict == Verdict.Close)
-            return set.Then.Reserve.Time > now.Reserve.Time + UnitsNet.Duration.FromMinutes(1) ? 0.5 : 1;
+            return set.Then.Tightest.Reserve.Time > now.Tightest.Reserve.Time + UnitsNet.Duration.FromMinutes(1) ? 0.5 : 1;
         var part = before.Shortfall > 0 ? then.Shortfall / before.Shortfall : 1;
         return part < 0.99 ? part : Math.Max(1, part);
     }
