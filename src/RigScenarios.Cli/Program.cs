@@ -20,10 +20,10 @@ namespace RigScenarios.Cli
             var root = new RootCommand("Will this camera rig run all day, and does it balance? Runs builds through shooting days, puts them on their heads, and says what would help. Ends with 0 when there is an answer, whatever it is; with 1 when the work failed for a reason outside the input; with 2 when a file, a path or an option can't be used; with 130 when you stopped it.")
             {
                 CheckCommand.Create(),
-                RunCommand.Create(),
-                DayCommand.Create(),
-                BalanceCommand.Create(),
-                WiringCommand.Create(),
+                RunCommand.Create(clock ?? TimeProvider.System),
+                DayCommand.Create(clock ?? TimeProvider.System),
+                BalanceCommand.Create(clock ?? TimeProvider.System),
+                WiringCommand.Create(clock ?? TimeProvider.System),
                 SweepCommand.Create(),
                 TravelCommand.Create(clock ?? TimeProvider.System),
                 NotebookCommand.Create(),

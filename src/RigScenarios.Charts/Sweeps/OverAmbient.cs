@@ -20,7 +20,6 @@ public static class OverAmbient
             throw new ArgumentException(
                 $"The axis {table.Axes[0].Path} is no temperature; this chart is drawn over the air's temperature.",
                 nameof(table));
-        var results = table.Rows.Select(row => row.Result).ToList();
         return new LineChart
         {
             Slug = "over-ambient",
@@ -29,8 +28,8 @@ public static class OverAmbient
                 "The band around the runtime is the most by which measured discharges differed there; where none was measured "
                     + "there is no band.",
                 SweepCaption.OfRuntime(table.Rows),
-                "Delivered energy is that within the planned day."),
-            Cautions = [.. DayCautions.Of(results).Where(caution => caution != DayCautions.MakersTemperatures),
+                "Delivered energy is that within the plan."),
+            Cautions = [.. SweepCaption.Cautions(table.Rows).Where(caution => caution != DayCautions.MakersTemperatures),
                 DayCautions.MakersTemperatures],
             X = axis.Axis,
             Panels = [Runtime(table, axis), Delivered(table, axis)],
@@ -59,7 +58,7 @@ public static class OverAmbient
     {
         var axis = ChartAxis.Of("energy delivered", EnergyUnit.WattHour) with { FromZero = true };
         return new ChartPanel(axis,
-            [new ChartLine("energy", x.Values, [.. table.Rows.Select(row => axis.Value(row.Result.Delivered))])
+            [new ChartLine("energy", x.Values, [.. table.Rows.Select(row => axis.Value(row.Result.FromPacks))])
         {
             Kind = LineKind.CurveWithPoints,
             Look = 1,

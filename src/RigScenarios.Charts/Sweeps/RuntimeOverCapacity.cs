@@ -1,4 +1,3 @@
-using RigScenarios.Charts.Days;
 using RigScenarios.Charts.Lines;
 using RigScenarios.Sweeps;
 using UnitsNet.Units;
@@ -35,7 +34,7 @@ public static class RuntimeOverCapacity
                 SweepCaption.OfRuntime(rows),
                 "Only the battery's energy was changed: its mass and size stay those of the present part, and so do its "
                     + "voltage and its greatest current."),
-            Cautions = DayCautions.Of([.. rows.Select(row => row.Result)]),
+            Cautions = SweepCaption.Cautions(rows),
             X = axes[0].Axis,
             Panels =
             [

@@ -1,3 +1,5 @@
+using RigScenarios.Answers;
+using RigScenarios.Charts.Days;
 using RigScenarios.Sweeps;
 using UnitsNet;
 
@@ -10,9 +12,9 @@ internal static class SweepCaption
     public static string OfRuntime(IReadOnlyList<SweepRow> rows)
     {
         var sentences = new List<string>();
-        if (rows.Any(row => row.Result.Margin.Seconds > 0))
-            sentences.Add("A runtime longer than the planned day counts the same day begun again.");
-        var bounds = rows.Count(row => row.Result.RuntimeIsLowerBound);
+        if (rows.Any(row => row.Result.Completes))
+            sentences.Add("A runtime longer than the planned day counts the last day begun again, with the batteries as they stand.");
+        var bounds = rows.Count(row => row.Result.Reserve.IsLowerBound);
         if (bounds > 0)
             sentences.Add($"{bounds} of {rows.Count} runtimes are lower bounds: those runs were given up with the battery "
                 + "still going.");
@@ -21,8 +23,26 @@ internal static class SweepCaption
 
     /// <summary>The planned length, where it is the same in all rows; null where the sweep changes it.</summary>
     public static Duration? Planned(IReadOnlyList<SweepRow> rows) =>
-        rows.Count > 0 && rows.All(row => Math.Abs(row.Result.Planned.Seconds - rows[0].Result.Planned.Seconds) < 1)
-            ? rows[0].Result.Planned : null;
+        rows.Count > 0 && rows.All(row => Math.Abs(row.Planned.Seconds - rows[0].Planned.Seconds) < 1)
+            ? rows[0].Planned : null;
+
+    /// <summary>How far off the runtimes may be, how much is assumed, and whose temperatures go first.</summary>
+    public static IReadOnlyList<string> Cautions(IReadOnlyList<SweepRow> rows)
+    {
+        // Where nothing is measured the error is the largest of all: nobody knows it.
+        var worst = rows.Select(row => row.Result.ExpectedError).MaxBy(error => error.Share?.Percent ?? double.PositiveInfinity)!;
+        var cautions = new List<string>
+        {
+            $"Predicted, not measured: expect the runtime {PredictionWords.Of(worst)}."
+                .Replace(" -", $" {Rounding.Minus}", StringComparison.Ordinal),
+        };
+        var assumed = rows.Max(row => row.Result.Assumed.Values.Sum(values => values.Count));
+        if (assumed > 0)
+            cautions.Add($"{assumed} values that the files do not give were assumed, mostly the inside of the battery.");
+        if (rows.Any(row => row.Result.ColdestBattery.DegreesCelsius <= 0))
+            cautions.Add(DayCautions.MakersTemperatures);
+        return cautions;
+    }
 
     /// <summary>The axis of a sweep with one.</summary>
     /// <exception cref="ArgumentException">The sweep has more.</exception>

@@ -1,4 +1,3 @@
-using RigScenarios.Charts.Days;
 using RigScenarios.Charts.Lines;
 using RigScenarios.Sweeps;
 using UnitsNet.Units;
@@ -15,7 +14,7 @@ public static class SweepChart
     public static Figure Of(SweepTable table, string? title = null)
     {
         ArgumentNullException.ThrowIfNull(table);
-        title ??= $"Runtime of {table.Build} on {table.Day}";
+        title ??= $"Runtime of {table.Build} on {string.Join(", ", table.Days)}";
         if (table.Axes.Count == 2 && table.Axes.All(axis => axis.Values.Count > 1))
             return SweepHeatMap.Of(table, title);
         if (table.Axes.Count == 2)
@@ -32,7 +31,7 @@ public static class SweepChart
             Slug = "runtime-over-field",
             Title = title,
             Caption = SweepCaption.Join([SweepCaption.OfRuntime(table.Rows), .. table.Notices]),
-            Cautions = DayCautions.Of([.. table.Rows.Select(row => row.Result)]),
+            Cautions = SweepCaption.Cautions(table.Rows),
             X = x.Axis,
             Panels =
             [

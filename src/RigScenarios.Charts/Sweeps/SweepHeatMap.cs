@@ -1,4 +1,3 @@
-using RigScenarios.Charts.Days;
 using RigScenarios.Charts.HeatMaps;
 using RigScenarios.Sweeps;
 using UnitsNet.Units;
@@ -32,7 +31,7 @@ public static class SweepHeatMap
             Caption = SweepCaption.Join(
                 present is { } now ? $"The ring marks the present values: {Signed(now.First)} and {Signed(now.Second)}." : "",
                 SweepCaption.OfRuntime(table.Rows)),
-            Cautions = DayCautions.Of([.. table.Rows.Select(row => row.Result)]),
+            Cautions = SweepCaption.Cautions(table.Rows),
             X = x.Axis,
             Y = y.Axis,
             Value = runtime,

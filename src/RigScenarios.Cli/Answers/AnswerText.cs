@@ -1,12 +1,16 @@
 using RigScenarios.Answers;
-using RigScenarios.Scenarios;
+using RigScenarios.Limits;
 using Spectre.Console;
 
 namespace RigScenarios.Cli.Answers;
 
-/// <summary>Writes answers for people: the answer first, then what it rests on.</summary>
+/// <summary>What every command says of an answer in the same words: the headline, the lines of the questions, a section, the
+/// cautions. All sentences are those of the core.</summary>
 internal static class AnswerText
 {
+    private const int TitleWidth = 18;
+    private const int VerdictWidth = 10;
+
     /// <summary>Standard output; plain 100 columns wide where it is no terminal.</summary>
     public static IAnsiConsole Console()
     {
@@ -16,70 +20,77 @@ internal static class AnswerText
         return console;
     }
 
-    public static void Write(IAnsiConsole console, Scenario scenario, IReadOnlyList<Answer> answers)
+    /// <summary>The build's name for people.</summary>
+    /// <param name="answer">The answer.</param>
+    public static string Title(RigAnswer answer) => answer.TheBuild.Title ?? answer.Build;
+
+    /// <summary>The answers, the one with the least left first.</summary>
+    /// <param name="answers">The answers.</param>
+    public static IReadOnlyList<RigAnswer> LeastFirst(IEnumerable<RigAnswer> answers) =>
+        [.. answers.OrderByDescending(answer => answer.Verdict).ThenBy(answer => answer.Reserve.Time.Seconds)];
+
+    /// <summary>The title of the scenario with build and days, and the headline.</summary>
+    /// <param name="console">The console.</param>
+    /// <param name="answer">The answer.</param>
+    public static void Headline(IAnsiConsole console, RigAnswer answer)
     {
-        console.MarkupLine($"[bold]{Markup.Escape(scenario.Title)}[/]");
-        if (scenario.Note is { } note)
-            console.MarkupLine(Markup.Escape(note.Trim()));
-        console.WriteLine();
-        if (answers.Count > 1)
-        {
-            console.Write(Overview(answers));
-            console.WriteLine();
-            console.MarkupLine("In detail, the one with the least margin:");
-            console.WriteLine();
-        }
-        Detail(console, answers[0]);
+        Paragraph.Write(console, $"{answer.Scenario.Title}: {Title(answer)}, {Days(answer)}");
+        Paragraph.Write(console, AnswerSentences.Headline(answer), bold: true);
     }
 
-    private static Table Overview(IReadOnlyList<Answer> answers)
+    /// <summary>The lines of the questions; of all, or of those that are named.</summary>
+    /// <param name="console">The console.</param>
+    /// <param name="answer">The answer.</param>
+    /// <param name="kinds">The questions; none for all.</param>
+    public static void Questions(IAnsiConsole console, RigAnswer answer, params IReadOnlyCollection<QuestionKind> kinds)
     {
-        var table = new Table().Border(TableBorder.Simple).AddColumns("Build", "Day", "Air", "Runs", "Planned", "Margin", "Ends by");
-        foreach (var answer in answers)
-        {
-            var result = answer.Result;
-            table.AddRow(new[]
-            {
-                answer.BuildTitle, answer.DayTitle, $"{answer.Ambient.DegreesCelsius:0.#} °C", (result.RuntimeIsLowerBound ? "over " : "") + DayWords.Length(result.Runtime), DayWords.Length(result.Planned),
-                result.ReachesEnd ? "+" + DayWords.Length(result.Margin) : DayWords.Length(result.Margin), result.EndCause,
-            }.Select(text => new Text(text)));
-        }
-        return table;
+        foreach (var line in AnswerSentences.Questions(answer).Where(line => kinds.Count == 0 || kinds.Contains(line.Kind)))
+            Question(console, line.Title, line.Verdict, line.Words);
     }
 
-    private static void Detail(IAnsiConsole console, Answer answer)
+    /// <summary>One question in a line.</summary>
+    /// <param name="console">The console.</param>
+    /// <param name="title">Its name.</param>
+    /// <param name="verdict">Its verdict.</param>
+    /// <param name="words">What it rests on.</param>
+    public static void Question(IAnsiConsole console, string title, Verdict verdict, string words) =>
+        Paragraph.Write(console, words, title.PadRight(TitleWidth) + verdict.InWords().PadRight(VerdictWidth));
+
+    /// <summary>The details of some questions: least left first, what holds with ease in one line.</summary>
+    /// <param name="console">The console.</param>
+    /// <param name="answer">The answer.</param>
+    /// <param name="kinds">The questions; none for all.</param>
+    public static void Details(IAnsiConsole console, RigAnswer answer, params IReadOnlyCollection<QuestionKind> kinds)
     {
-        var result = answer.Result;
-        console.MarkupLine($"[bold]{Markup.Escape(answer.BuildTitle)}[/], {Markup.Escape(answer.DayTitle)}, {answer.Ambient.DegreesCelsius:0.#} °C");
-        console.MarkupLine($"[bold]{Markup.Escape(DayWords.Answer(result))}[/]");
-        console.WriteLine(DayWords.Ending(result, answer.Day.Starts));
-        if (!result.ReachesEnd)
-            console.WriteLine($"The rest of the day needs about {DayWords.StillNeeded(result).WattHours:0} Wh more at the battery's terminals: a second battery of that size, in the same cold, would carry it.");
-        console.WriteLine();
-        var devices = new Table().Border(TableBorder.Simple).AddColumns("Device", "Runs", "Stopped by");
-        foreach (var device in result.Devices)
-            devices.AddRow(new[] { device.Title + (device.Essential ? " (essential)" : ""), DayWords.Length(device.Runtime), device.Cause }.Select(text => new Text(text)));
-        console.Write(devices);
-        if (answer.Helps.Count > 0)
+        foreach (var section in AnswerDetails.Of(answer).Where(section => kinds.Count == 0 || kinds.Contains(section.Kind)))
         {
-            console.MarkupLine("[bold]What would help most[/]");
-            foreach (var help in answer.Helps)
-                console.WriteLine($"  +{DayWords.Length(help.Gain),-10} {help.Words}{(help.ReachesEnd && !result.ReachesEnd ? ": then the day is reached" : "")}");
-            console.WriteLine();
+            Paragraph.Heading(console, $"{section.Title}, least left first");
+            foreach (var line in section.Lines)
+                Paragraph.Write(console, line, "  - ");
+            if (section.Folded is { } folded)
+                Paragraph.Write(console, folded, "  - ");
         }
-        var limits = new Table().Border(TableBorder.Simple).AddColumns("Limit", "Worst", "Allowed", "Left", "From");
-        foreach (var margin in result.Margins)
-            limits.AddRow(new[] { margin.Limit, margin.Worst, margin.Allowed, $"{margin.Margin.Percent:0} %", margin.Source }.Select(text => new Text(text)));
-        console.Write(limits);
-        if (result.Assumed.Count > 0)
-        {
-            console.MarkupLine("[bold]Taken as given, because the files don't say[/] (a figure written into the file replaces one; --json gives fields and sources)");
-            foreach (var assumed in result.Assumed)
-                console.WriteLine($"  {assumed.Name}: {assumed.Value}");
-            console.WriteLine();
-        }
-        console.MarkupLine("[bold]Mind[/]");
-        foreach (var caution in answer.Cautions)
-            console.WriteLine($"  - {caution}");
     }
+
+    /// <summary>The cautions, each once.</summary>
+    /// <param name="console">The console.</param>
+    /// <param name="cautions">The cautions, what matters most first.</param>
+    public static void Cautions(IAnsiConsole console, IEnumerable<string> cautions)
+    {
+        Paragraph.Heading(console, "Cautions");
+        foreach (var caution in cautions.Distinct())
+            Paragraph.Write(console, caution, "  - ");
+    }
+
+    /// <summary>Where the way out of a "no" is found, for a command that shows one question only; nothing where all holds.</summary>
+    /// <param name="console">The console.</param>
+    /// <param name="answer">The answer.</param>
+    public static void WayOut(IAnsiConsole console, RigAnswer answer)
+    {
+        if (answer.Verdict is Verdict.Fails or Verdict.Close)
+            Paragraph.Write(console, $"What would make it work: rigscenarios run FILE --build {answer.Build}");
+    }
+
+    private static string Days(RigAnswer answer) =>
+        string.Join(", ", answer.Plan.Days.Zip(answer.Days, (day, name) => day.Title ?? name));
 }

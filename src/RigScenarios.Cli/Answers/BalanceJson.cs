@@ -1,31 +1,22 @@
 using RigScenarios.Answers;
 using RigScenarios.Balance;
-using RigScenarios.Limits;
 using RigScenarios.Loads;
 using RigScenarios.Scenarios;
 
 namespace RigScenarios.Cli.Answers;
 
-/// <summary>How builds balance, for programs. The shape is documented in docs/json.md and held by a test; fields are added, never
-/// changed.</summary>
+/// <summary>How builds balance, for programs, beside the answer that all commands share. The shape is documented in docs/json.md
+/// and held by a test; fields are added, never changed.</summary>
 internal static class BalanceJson
 {
-    public static string Text(Scenario scenario, IReadOnlyList<BuildBalance> builds) =>
-        JsonText.Of(new { format = "rigscenarios balance 2", title = scenario.Title, builds = builds.Select(One),
-        changes = StanceSteps.All(builds).Select(Steps) });
+    public static string Text(Scenario scenario, IReadOnlyList<RigAnswer> answers) => JsonText.Answers(
+        scenario, [.. answers.Select(answer => JsonText.Entry(answer, null, "balance", answer.Balance is { } balance ? One(balance) : new { }))],
+        KeyValuePair.Create<string, object>("changes", StanceSteps.All([.. answers.Select(answer => answer.Balance).OfType<BuildBalance>()]).Select(Steps).ToList()));
 
     private static object One(BuildBalance balance) => new
     {
-        build = balance.Name,
         stance = balance.Rig.Build.Stance.ToString().ToLowerInvariant(),
-        answer = BalanceWords.Answer(balance),
-        questions = new object[]
-        {
-            new { question = "balance", verdict = balance.BalanceVerdict.InWords(), missing = balance.BalanceMissing,
-                limits = balance.BalanceLimits.Select(LimitJson.Of) },
-            new { question = "stand and joints", verdict = balance.StandVerdict.InWords(), missing = balance.StandMissing,
-                limits = balance.StandLimits.Select(LimitJson.Of) },
-        },
+        words = BalanceWords.Answer(balance),
         lock_before_swap = balance.LocksBeforeSwap,
         setting = BalanceWords.Setting(balance),
         mass_kg = JsonText.Round(balance.Mass.Mass.Kilograms),

@@ -1,41 +1,43 @@
 using RigScenarios.Answers;
 using RigScenarios.Scenarios;
+using RigScenarios.Search;
 using RigScenarios.Simulation;
 using UnitsNet;
 
 namespace RigScenarios.Cli.Answers;
 
-/// <summary>How days go, for programs. The shape is documented in docs/json.md and held by a test; fields are added, never changed.</summary>
+/// <summary>How the days go, for programs, beside the answer that all commands share. The shape is documented in docs/json.md and
+/// held by a test; fields are added, never changed.</summary>
 internal static class DayJson
 {
-    public static string Text(Scenario scenario, IReadOnlyList<DayAnswer> answers) => JsonText.Of(new { format = "rigscenarios day 1", title = scenario.Title, builds = answers.Select(One) });
+    public static string Text(Scenario scenario, IReadOnlyList<DayAnswer> answers) =>
+        JsonText.Answers(scenario, [.. answers.Select(answer => JsonText.Entry(answer.Answer, null, "day", One(answer)))]);
 
-    private static object One(DayAnswer answer)
+    private static object One(DayAnswer asked)
     {
-        var result = answer.Result;
+        var (answer, result) = (asked.Answer, asked.Answer.Simulation);
         return new
         {
-            build = answer.BuildName,
-            answer = DayPlanWords.Answer(result, answer.Plan),
-            completes = result.Completes,
-            breaks = result.Completes ? null : DayPlanWords.FirstBreak(result, answer.Plan),
-            not_planned = answer.NotPlanned,
+            not_planned = NotPlanned.Of(answer.Scenario, answer.Build),
             least_charge_at_swap_percent = JsonText.Round(result.LeastChargeAtSwap?.Percent),
             energy_left_Wh = JsonText.Round(result.EnergyLeft.WattHours),
-            time_left_h = JsonText.Round(result.Reserve.Time.Hours),
             from_packs_Wh = JsonText.Round(result.FromPacks.WattHours),
             from_wall_Wh = JsonText.Round(result.FromWall.WattHours),
-            days = result.Days.Select(day => new
+            day_by_day = result.Days.Select(day => new
             {
-                day = answer.DayNames[day.Number - 1],
+                day = answer.Days[day.Number - 1],
                 number = day.Number,
-                title = answer.DayTitle(day.Number),
+                title = answer.Plan.Days[day.Number - 1].Title,
                 from_h = Hours(day.Start),
                 to_h = Hours(day.End),
                 completes = day.Completes,
                 from_packs_Wh = JsonText.Round(day.FromPacks.WattHours),
                 from_wall_Wh = JsonText.Round(day.FromWall.WattHours),
-                charges = day.ChargeAtStart.Select(item => new { battery = item.Key, at_start_percent = JsonText.Round(item.Value.Percent), at_end_percent = JsonText.Round(day.ChargeAtEnd[item.Key].Percent) }),
+                charges = day.ChargeAtStart.Select(item => new
+                {
+                    battery = item.Key, at_start_percent = JsonText.Round(item.Value.Percent),
+                    at_end_percent = JsonText.Round(day.ChargeAtEnd[item.Key].Percent),
+                }),
             }),
             swaps = result.Swaps.Select(swap => new
             {
@@ -79,10 +81,12 @@ internal static class DayJson
                     temperature_to_C = JsonText.Round(span.TemperatureAtEnd.DegreesCelsius),
                 }),
             }),
-            least_kit = answer.Least is { } least ? Least(least, answer.Wish) : null,
-            expected_error_percent = JsonText.Round(result.ExpectedError.Share?.Percent),
-            expected_error_why = result.ExpectedError.Why,
-            assumed = result.Assumed.SelectMany(item => item.Value.Select(value => new { battery = item.Key, field = value.Field, name = value.Name, value = value.Value, why = value.Why, source = value.Source.ToString() })),
+            least_kit = asked.Least is { } least ? Least(least, asked.Wish) : null,
+            assumed = result.Assumed.SelectMany(item => item.Value.Select(value => new
+            {
+                battery = item.Key, field = value.Field, name = value.Name, value = value.Value, why = value.Why, source = value.Source.ToString(),
+            })),
+            lock_before_swap = answer.Balance?.LocksBeforeSwap,
             cautions = DayPlanWords.Cautions(result, answer.Plan),
         };
     }

@@ -1,152 +1,145 @@
 using RigScenarios.Answers;
-using RigScenarios.Scenarios;
+using RigScenarios.Search;
 using RigScenarios.Simulation;
 using Spectre.Console;
 using UnitsNet;
 
 namespace RigScenarios.Cli.Answers;
 
-/// <summary>Writes for people how the days go: the answer first, then swaps, down times and batteries, then what it rests on.</summary>
+/// <summary>Writes for people the part of the answer that is about the days: the verdict first, then swaps, times without the
+/// rig and batteries.</summary>
 internal static class DayText
 {
-    public static void Write(IAnsiConsole console, Scenario scenario, IReadOnlyList<DayAnswer> answers)
+    public static void Write(IAnsiConsole console, IReadOnlyList<DayAnswer> answers)
     {
-        console.MarkupLine($"[bold]{Markup.Escape(scenario.Title)}[/]");
-        if (scenario.Note is { } note)
-            console.MarkupLine(Markup.Escape(note.Trim()));
         foreach (var answer in answers)
             Detail(console, answer);
-        console.MarkupLine("[bold]Mind[/]");
-        foreach (var caution in answers.SelectMany(answer => DayPlanWords.Cautions(answer.Result, answer.Plan)).Distinct())
-            console.WriteLine($"  - {caution}");
+        AnswerText.Cautions(
+            console, [.. answers.SelectMany(item => AnswerCautions.Of(item.Answer)),
+                .. answers.SelectMany(item => DayPlanWords.Cautions(item.Answer.Simulation, item.Answer.Plan))]);
     }
 
-    private static void Detail(IAnsiConsole console, DayAnswer answer)
+    private static void Detail(IAnsiConsole console, DayAnswer day)
     {
-        var (plan, result) = (answer.Plan, answer.Result);
+        var answer = day.Answer;
+        AnswerText.Headline(console, answer);
         console.WriteLine();
-        console.MarkupLine($"[bold]{Markup.Escape(answer.BuildTitle)}[/]");
-        console.MarkupLine($"[bold]{Markup.Escape(DayPlanWords.Answer(result, plan))}[/]");
-        foreach (var sentence in answer.NotPlanned)
-            console.WriteLine(sentence);
-        console.WriteLine();
+        AnswerText.Questions(console, answer, QuestionKind.Power);
         Swaps(console, answer);
         Downs(console, answer);
         Batteries(console, answer);
         Days(console, answer);
-        if (answer.Least is { } least)
-            Least(console, answer, least);
-        Assumed(console, result);
-    }
-
-    private static void Swaps(IAnsiConsole console, DayAnswer answer)
-    {
-        var result = answer.Result;
-        if (result.Swaps.Count == 0)
-        {
-            console.WriteLine("No battery is swapped.");
-            console.WriteLine();
-            return;
-        }
-        var table = Of("When", "Block", "Comes off", "with", "Goes on", "with", "");
-        foreach (var swap in result.Swaps)
-        {
-            Row(table, DayPlanWords.Clock(swap.Time, result.Days.Count), answer.BlockTitle(swap.Day, swap.Block), swap.Off ?? "none", Percent(swap.ChargeOff), swap.On, Percent(swap.ChargeOn),
-                swap.Forced ? "the rig had stopped" : "");
-        }
-        Show(console, "Swaps", table);
-    }
-
-    private static void Downs(IAnsiConsole console, DayAnswer answer)
-    {
-        var result = answer.Result;
-        if (result.DownTimes.Count == 0)
-            return;
-        var planned = result.DownTimes.Where(down => down.IsPlanned).ToList();
-        var table = Of("Device", "From", "To", "In", "Why");
-        foreach (var down in result.DownTimes.Except(planned))
-        {
-            Row(table, result.Devices[down.Device].Title, DayPlanWords.Clock(down.Start, result.Days.Count), DayPlanWords.Clock(down.End, result.Days.Count),
-                DayPlanWords.Moment(down, result, answer.Plan), Cause(down));
-        }
-        if (table.Rows.Count > 0)
-            Show(console, "Down times", table);
-        if (planned.Count > 0)
-        {
-            var minutes = Duration.FromSeconds(planned.GroupBy(down => down.Device).Max(group => group.Sum(down => (down.End - down.Start).Seconds)));
-            console.WriteLine($"Planned swaps and the restarts after them: {planned.Select(down => down.Start).Distinct().Count()}, together {DayWords.Length(minutes)}.");
-            console.WriteLine();
-        }
-    }
-
-    private static void Batteries(IAnsiConsole console, DayAnswer answer)
-    {
-        var result = answer.Result;
-        var table = Of(["Battery", "Part", .. result.Days.Select(day => $"Day {day.Number}, from and to"), "To the rig", "Charged", "Wall"]);
-        foreach (var (name, battery) in result.Batteries)
-        {
-            Row(table, [name, answer.Plan.Batteries[name].Part.Name, .. result.Days.Select(day => $"{Percent(day.ChargeAtStart[name])}, {Percent(day.ChargeAtEnd[name])}"),
-                WattHours(battery.Delivered), WattHours(battery.Charged), WattHours(battery.FromWall)]);
-        }
-        Show(console, "Batteries", table);
-    }
-
-    private static void Days(IAnsiConsole console, DayAnswer answer)
-    {
-        var table = Of("Day", "", "From", "To", "Completes", "From the batteries", "From the wall, the night after it too");
-        foreach (var day in answer.Result.Days)
-            Row(table, $"{day.Number}", answer.DayTitle(day.Number), DayPlanWords.Clock(day.Start, 1), DayPlanWords.Clock(day.End, 1), day.Completes ? "yes" : "no", WattHours(day.FromPacks), WattHours(day.FromWall));
-        Show(console, "Days", table);
-        foreach (var day in answer.Result.Days.Skip(1))
-        {
-            console.WriteLine($"Day {day.Number} starts with {string.Join(", ", day.ChargeAtStart.Select(item => $"{item.Key} {Percent(item.Value)}"))}.");
-        }
+        if (day.Least is { } least)
+            Least(console, day, least);
+        Assumed(console, answer);
+        AnswerText.WayOut(console, answer);
         console.WriteLine();
     }
 
-    private static void Least(IAnsiConsole console, DayAnswer answer, LeastKitResult least)
+    private static void Swaps(IAnsiConsole console, RigAnswer answer)
     {
-        console.MarkupLine("[bold]The least kit[/]");
-        console.WriteLine(DayPlanWords.Least(least, answer.Wish));
-        var failed = least.Tried.Where(trial => !trial.Survives).ToList();
-        if (failed.Count > 0)
+        var swaps = answer.Simulation.Swaps;
+        if (swaps.Count == 0)
         {
-            var table = Of("Batteries", "Bays", "Where it fails");
-            foreach (var trial in failed)
-                Row(table, string.Join(", ", trial.Batteries), $"{trial.BayCount}", trial.Simulated ? trial.Where : $"not run: {trial.Where}");
-            console.Write(table);
-        }
-        console.WriteLine();
-    }
-
-    private static void Assumed(IAnsiConsole console, SimulationResult result)
-    {
-        // Batteries of one part share what is assumed of it.
-        var lines = result.Assumed.SelectMany(item => item.Value.Select(value => (Battery: item.Key, Line: $"{value.Name}: {value.Value}"))).GroupBy(item => item.Line).ToList();
-        if (lines.Count == 0)
+            Paragraph.Heading(console, "No battery is swapped.");
             return;
-        console.MarkupLine("[bold]Taken as given, because the files don't say[/] (a figure written into the file replaces one; --json gives fields and sources)");
-        foreach (var line in lines)
-            console.WriteLine($"  {(line.Count() == result.Batteries.Count ? "all" : string.Join(", ", line.Select(item => item.Battery).Distinct()))}: {line.Key}");
-        console.WriteLine();
-    }
-
-    private static string Cause(DownTime down)
-    {
-        var cause = DayPlanWords.CauseInWords(down.Reason, down.Awaits);
-        var reason = down.Reason.ToString();
-        return reason.Contains(cause, StringComparison.Ordinal) ? reason : $"{cause}: {reason}";
-    }
-
-    private static void Show(IAnsiConsole console, string title, Table table)
-    {
-        console.MarkupLine($"[bold]{Markup.Escape(title)}[/]");
+        }
+        var least = answer.Simulation.LeastChargeAtSwap is { } charge ? $", the emptiest battery comes off with {charge.Percent:0} %" : "";
+        Paragraph.Heading(console, $"{(swaps.Count == 1 ? "One swap" : $"{swaps.Count} swaps")}{least}");
+        var before = answer.Balance is { } balance ? BalanceWords.BeforeSwap(balance) : null;
+        if (before is not null)
+            Paragraph.Write(console, $"At every swap: {before}", bold: true);
+        var times = new AnswerTimes(answer.Plan.Days);
+        string[] columns = ["When", "Block", "Comes off", "with", "Goes on", "with", "", "First"];
+        var table = Of(before is null ? columns.SkipLast(1) : columns);
+        foreach (var swap in swaps)
+        {
+            string[] cells = [times.At(swap.Time), times.Title(swap.Day, swap.Block), swap.Off ?? "none", Percent(swap.ChargeOff), swap.On,
+                Percent(swap.ChargeOn), swap.Forced ? "the rig had stopped" : "", "lock the tilt"];
+            Row(table, before is null ? cells.SkipLast(1) : cells);
+        }
         console.Write(table);
     }
 
-    private static Table Of(params string[] columns) => new Table().Border(TableBorder.Simple).AddColumns([.. columns.Select(Markup.Escape)]);
+    private static void Downs(IAnsiConsole console, RigAnswer answer)
+    {
+        var result = answer.Simulation;
+        var times = new AnswerTimes(answer.Plan.Days);
+        var planned = result.DownTimes.Where(down => down.IsPlanned).ToList();
+        var table = Of("From", "To", "Without", "In", "Reason");
+        foreach (var down in result.DownTimes.Except(planned))
+        {
+            Row(table, times.At(down.Start), times.At(down.End), result.Devices[down.Device].Title,
+                DayPlanWords.Moment(down, result, answer.Plan), Reason(down));
+        }
+        if (table.Rows.Count > 0)
+        {
+            Paragraph.Heading(console, "Times without an essential device");
+            console.Write(table);
+        }
+        if (planned.Count == 0)
+            return;
+        var most = planned.GroupBy(down => down.Device).Max(group => group.Sum(down => (down.End - down.Start).Seconds));
+        Paragraph.Write(console, $"Planned swaps and the restarts after them: {planned.Select(down => down.Start).Distinct().Count()}, "
+            + $"together {AnswerTimes.Length(Duration.FromSeconds(most))}.");
+    }
 
-    private static void Row(Table table, params string[] cells) => table.AddRow(cells.Select(cell => new Text(cell)));
+    private static void Batteries(IAnsiConsole console, RigAnswer answer)
+    {
+        var result = answer.Simulation;
+        var table = Of(["Battery", "Part", .. result.Days.Select(day => result.Days.Count == 1 ? "From and to" : $"Day {day.Number}"),
+            "To the rig", "Charged", "Wall"]);
+        foreach (var (name, battery) in result.Batteries)
+        {
+            Row(table, [name, answer.Plan.Batteries[name].Part.Name,
+                .. result.Days.Select(day => $"{Percent(day.ChargeAtStart[name])} to {Percent(day.ChargeAtEnd[name])}"),
+                WattHours(battery.Delivered), WattHours(battery.Charged), WattHours(battery.FromWall)]);
+        }
+        Paragraph.Heading(console, "Batteries, charge at the begin and at the end of each day");
+        console.Write(table);
+    }
+
+    private static void Days(IAnsiConsole console, RigAnswer answer)
+    {
+        var times = new AnswerTimes(answer.Plan.Days);
+        Paragraph.Heading(console, "Days");
+        foreach (var day in answer.Simulation.Days)
+        {
+            var wall = day.FromWall.WattHours > 0 ? $", {WattHours(day.FromWall)} from the wall, the night after it too" : "";
+            Paragraph.Write(console, $"{answer.Plan.Days[day.Number - 1].Title ?? answer.Days[day.Number - 1]}, {times.At(day.Start)} to "
+                + $"{times.At(day.End)}: {(day.Completes ? "lasts" : "does not last")}; {WattHours(day.FromPacks)} from the batteries{wall}.", "  - ");
+        }
+    }
+
+    private static void Least(IAnsiConsole console, DayAnswer day, LeastKitResult least)
+    {
+        Paragraph.Heading(console, "The least kit");
+        Paragraph.Write(console, DayPlanWords.Least(least, day.Wish));
+        var failed = least.Tried.Where(trial => !trial.Survives).ToList();
+        if (failed.Count == 0)
+            return;
+        var table = Of("Batteries", "Bays", "Where it fails");
+        foreach (var trial in failed)
+            Row(table, string.Join(", ", trial.Batteries), $"{trial.BayCount}", trial.Simulated ? trial.Where : $"not run: {trial.Where}");
+        console.Write(table);
+    }
+
+    private static void Assumed(IAnsiConsole console, RigAnswer answer)
+    {
+        // Batteries of one part share what is assumed of it.
+        var values = answer.Simulation.Assumed.Values.SelectMany(values => values).Select(value => $"{value.Name} {value.Value}").Distinct().ToList();
+        Paragraph.Heading(console, "Assumed, because the file does not say (--json has the reasons and sources)");
+        foreach (var sentence in NotPlanned.Of(answer.Scenario, answer.Build))
+            Paragraph.Write(console, sentence, "  - ");
+        Paragraph.Write(console, values.Count == 0 ? "No figure of a battery." : $"{string.Join("; ", values)}.", "  - ");
+    }
+
+    private static string Reason(DownTime down) =>
+        AnswerSentences.Because(down.Reason) + (down.Awaits is { } awaits ? $"; {AnswerSentences.Because(new(awaits))}" : "");
+
+    private static Table Of(params IEnumerable<string> columns) => new Table().Border(TableBorder.Simple).AddColumns([.. columns.Select(Markup.Escape)]);
+
+    private static void Row(Table table, params IEnumerable<string> cells) => table.AddRow(cells.Select(cell => new Text(cell)));
 
     private static string Percent(Ratio? share) => share is { } known ? $"{known.Percent:0} %" : "";
 

@@ -1,5 +1,4 @@
 using RigScenarios.Answers;
-using RigScenarios.Builds;
 using RigScenarios.Charts.Answers;
 using RigScenarios.Charts.Days;
 using RigScenarios.Charts.Pages;
@@ -10,47 +9,66 @@ using UnitsNet;
 
 namespace RigScenarios.Cli.Answers;
 
-/// <summary>The demo's page: the answer, the day, and what battery size, load mix and cold do to it.</summary>
-internal static class DemoPage
+/// <summary>The demo's page: the answer, the day that is tightest, and what battery size, load mix and cold do to it.</summary>
+internal sealed class DemoPage
 {
-    public static ChartPage Of(Scenario scenario, Answer answer, CancellationToken cancellation)
+    private const string Footer =
+        "Made by RigScenarios from invented demo data. Predictions, not measurements: the makers' limits go first.";
+
+    private readonly RigAnswer answer;
+    private readonly string day;
+    private readonly CancellationToken cancellation;
+
+    private DemoPage(RigAnswer answer, CancellationToken cancellation)
     {
-        var one = RigAnswer.Of(scenario, answer.BuildName, [answer.DayName], cancellation: cancellation);
-        var page = new ChartPage { Title = scenario.Title, Footer = "Made by RigScenarios from invented demo data. Predictions, not measurements: the makers' limits go first." }
-            .WithProse(scenario.Note ?? "")
-            .WithHeading($"{answer.BuildTitle}: {answer.DayTitle}, {answer.Ambient.DegreesCelsius:0.#} °C")
-            .With(AnswerBlock.Of(one))
-            .With(DayChart.Of(one, "The day on this battery"))
-            .WithHeading("A larger battery, or fewer devices?")
-            .With(RuntimeOverCapacity.Of(LoadMixes(scenario, answer, cancellation), "Runtime by battery size, for three load mixes"))
+        (this.answer, this.cancellation) = (answer, cancellation);
+        // The day on which it stops first; the first one where it lasts them all.
+        var stop = answer.Simulation.Devices.Values.Where(device => device is { Essential: true, FirstStop: not null })
+            .Select(device => device.FirstStop!).MinBy(first => first.At.Seconds);
+        day = answer.Days[(stop?.Day ?? 1) - 1];
+    }
+
+    private Scenario Scenario => answer.Scenario;
+
+    public static ChartPage Of(RigAnswer answer, CancellationToken cancellation) => new DemoPage(answer, cancellation).Page();
+
+    private ChartPage Page()
+    {
+        var ambient = Scenario.AmbientOn(Scenario.Days[day]);
+        var title = Scenario.Days[day].Title ?? day;
+        return new ChartPage { Title = Scenario.Title, Footer = Footer }
+            .WithProse(Scenario.Note ?? "")
+            .WithHeading(AnswerText.Title(answer))
+            .With(AnswerBlock.Of(answer))
+            .With(DayChart.Of(answer, "The days on this battery"))
+            .WithHeading($"A larger battery, or fewer devices? ({title})")
+            .With(RuntimeOverCapacity.Of(LoadMixes(), "Runtime by battery size, for three load mixes"))
             .WithHeading("What does the cold cost?")
-            .With(OverAmbient.Of(OverCold(scenario, answer, cancellation), "Runtime and energy by air temperature"));
-        return page.With(SweepHeatMap.Of(ColdAndAge(scenario, answer, cancellation), "Runtime by cold and battery age",
-            ($"{answer.Ambient.DegreesCelsius:0} °C", $"{answer.Build.Battery.CapacityLeft?.Percent ?? 100:0} %")));
+            .With(OverAmbient.Of(Swept(answer.TheBuild, Air(26)), "Runtime and energy by air temperature"))
+            .With(SweepHeatMap.Of(ColdAndAge(), "Runtime by cold and battery age",
+                ($"{ambient.DegreesCelsius:0} °C", $"{answer.TheBuild.Battery.CapacityLeft?.Percent ?? 100:0} %")));
     }
 
-    private static List<LoadMixSweep> LoadMixes(Scenario scenario, Answer answer, CancellationToken cancellation)
+    private List<LoadMixSweep> LoadMixes()
     {
-        var axis = SweepAxis.Between($"parts.{scenario.Kit[answer.Build.Battery.Item].Part}.battery.energy", Energy.FromWattHours(50), Energy.FromWattHours(290), 9);
-        var essential = answer.Build with { Devices = new(answer.Build.Devices.Where(device => device.Value.Essential)) };
-        var last = answer.Build.Devices.Keys.Last(device => !answer.Build.Devices[device].Essential);
-        var mixes = new List<(string Name, Build Build)>
-        {
-            ("essential devices only", essential),
-            ($"without the {scenario.PartOf(last)!.Name}", answer.Build with { Devices = answer.Build.Devices.Without(last) }),
-            ("everything", answer.Build),
-        };
-        return [.. mixes.Select(mix => new LoadMixSweep(mix.Name, GridSweep.Run(
-            scenario with { Builds = scenario.Builds.With(answer.BuildName, mix.Build) }, answer.BuildName, answer.DayName, [axis], cancellation: cancellation)))];
+        var build = answer.TheBuild;
+        var axis = SweepAxis.Between(
+            $"parts.{Scenario.Kit[build.Battery.Item].Part}.battery.energy", Energy.FromWattHours(50), Energy.FromWattHours(290), 9);
+        var last = build.Devices.Keys.Last(device => !build.Devices[device].Essential);
+        return
+        [
+            new("essential devices only", Swept(build with { Devices = new(build.Devices.Where(device => device.Value.Essential)) }, axis)),
+            new($"without the {Scenario.PartOf(last)!.Name}", Swept(build with { Devices = build.Devices.Without(last) }, axis)),
+            new("everything", Swept(build, axis)),
+        ];
     }
 
-    private static SweepTable OverCold(Scenario scenario, Answer answer, CancellationToken cancellation) =>
-        GridSweep.Run(scenario, answer.BuildName, answer.DayName, [Air(answer, 26)], cancellation: cancellation);
+    private SweepTable ColdAndAge() => Swept(
+        answer.TheBuild, Air(11), SweepAxis.Between($"builds.{answer.Build}.battery.capacity-left", Ratio.FromPercent(60), Ratio.FromPercent(100), 9));
 
-    private static SweepTable ColdAndAge(Scenario scenario, Answer answer, CancellationToken cancellation) =>
-        GridSweep.Run(scenario, answer.BuildName, answer.DayName,
-            [Air(answer, 11), SweepAxis.Between($"builds.{answer.BuildName}.battery.capacity-left", Ratio.FromPercent(60), Ratio.FromPercent(100), 9)], cancellation: cancellation);
+    private SweepTable Swept(Builds.Build build, params IReadOnlyList<SweepAxis> axes) => GridSweep.Run(
+        Scenario with { Builds = Scenario.Builds.With(answer.Build, build) }, answer.Build, day, axes, cancellation: cancellation);
 
-    private static SweepAxis Air(Answer answer, int steps) =>
-        SweepAxis.Between($"days.{answer.DayName}.ambient", Temperature.FromDegreesCelsius(-20), Temperature.FromDegreesCelsius(30), steps);
+    private SweepAxis Air(int steps) =>
+        SweepAxis.Between($"days.{day}.ambient", Temperature.FromDegreesCelsius(-20), Temperature.FromDegreesCelsius(30), steps);
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using RigScenarios.Answers;
+using RigScenarios.Limits;
 using RigScenarios.Scenarios;
 using RigScenarios.Travel;
 
@@ -8,7 +9,15 @@ namespace RigScenarios.Cli.Answers;
 /// <summary>Travel answers for programs. The shape is documented in docs/json.md and held by a test; fields are added, never changed.</summary>
 internal static class TravelJson
 {
-    public static string Text(Scenario scenario, IReadOnlyList<(string Name, TravelAnswer Answer)> answers) => JsonText.Of(new { format = "rigscenarios travel 1", title = scenario.Title, journeys = answers.Select(item => One(item.Name, item.Answer)) });
+    public static string Text(
+        Scenario scenario, IReadOnlyList<(string Name, TravelAnswer Answer)> answers, IReadOnlyList<PlannedJourney> planned) => JsonText.Of(new
+        {
+            format = "rigscenarios travel 1",
+            title = scenario.Title,
+            verdict = planned.Count == 0 ? null : JourneySentences.Verdict(planned).InWords(),
+            words = planned.Count == 0 ? null : JourneySentences.Line(planned),
+            journeys = answers.Select(item => One(item.Name, item.Answer)),
+        });
 
     private static object One(string name, TravelAnswer answer) => new
     {

@@ -1,29 +1,25 @@
 using System.CommandLine;
-using RigScenarios.Answers;
 using RigScenarios.Cli.Answers;
 
 namespace RigScenarios.Cli.Commands;
 
-/// <summary><c>balance SCENARIO</c>: whether each build balances, what the hands hold, when the stand tips, what the joints
-/// carry.</summary>
+/// <summary><c>balance FILE</c>: the part of the answer that is about head, shoulder or hand, tripod and joints.</summary>
 internal static class BalanceCommand
 {
-    public static Command Create()
+    /// <param name="clock">Gives today's date, for a journey without one.</param>
+    public static Command Create(TimeProvider clock)
     {
         var options = new ScenarioOptions();
-        var json = new Option<bool>("--json") { Description = "Print the answer as JSON (docs/json.md says what is in it)." };
-        var command = new Command("balance",
-            "Say whether each build balances, by what margin, what the stand and the joints carry, and what to move.");
-        options.AddWithoutDayTo(command);
-        command.Add(json);
-        command.SetAction((parsed, _) => Guard.RunAsync(() =>
+        var command = new Command("balance", "Does it balance, and does it stand? Head, shoulder or hand, tripod, wind and joints, what is left, where to set what.");
+        options.AddAnswerTo(command);
+        command.SetAction((parsed, cancellation) => Guard.RunAsync(() =>
         {
             var scenario = options.Read(parsed);
-            var builds = options.Builds(parsed, scenario).Select(build => ScenarioBalance.Of(scenario, build)).ToList();
-            if (parsed.GetValue(json))
-                Console.Out.WriteLine(BalanceJson.Text(scenario, builds));
+            var answers = options.Answers(parsed, scenario, Today.Of(clock), cancellation);
+            if (options.IsJson(parsed))
+                Console.Out.WriteLine(BalanceJson.Text(scenario, answers));
             else
-                BalanceText.Write(AnswerText.Console(), scenario, builds);
+                BalanceText.Write(AnswerText.Console(), answers);
             return Task.FromResult(ExitCodes.Done);
         }));
         return command;

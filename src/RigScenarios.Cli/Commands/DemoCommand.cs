@@ -1,3 +1,4 @@
+using RigScenarios.Answers;
 using RigScenarios.Cli.Answers;
 using RigScenarios.Files;
 using Spectre.Console;
@@ -13,10 +14,11 @@ internal static class DemoCommand
     {
         var file = Path.Combine(AppContext.BaseDirectory, "data", "scenarios", "winter-harbour.yaml");
         var scenario = ScenarioFile.Read(file);
-        var answers = Answer.All(scenario, [.. scenario.Builds.Keys.SelectMany(build => scenario.Days.Keys.Select(day => (build, day)))], cancellation);
+        var answers = AnswerText.LeastFirst(
+            scenario.Builds.Keys.Select(build => RigAnswer.Of(scenario, build, [], new AnswerOptions(), cancellation: cancellation)));
         var console = AnswerText.Console();
-        AnswerText.Write(console, scenario, answers);
-        await console.Status().StartAsync("Drawing the charts", _ => DemoPage.Of(scenario, answers[0], cancellation).WriteAsync(PageName, cancellation));
+        RunCommand.Write(console, answers, quick: false, cancellation);
+        await console.Status().StartAsync("Drawing the charts", _ => DemoPage.Of(answers[0], cancellation).WriteAsync(PageName, cancellation));
         console.WriteLine();
         console.MarkupLine($"[bold]Charts[/]: {Markup.Escape(PageName)} in this folder; open it in a browser, it needs no network.");
         console.MarkupLine("[bold]Try next[/] (rigscenarios stands for: dotnet run -c Release --project src/RigScenarios.Cli --)");

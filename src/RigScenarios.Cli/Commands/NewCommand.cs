@@ -1,5 +1,5 @@
 using System.CommandLine;
-using RigScenarios.Cli.Answers;
+using RigScenarios.Answers;
 using RigScenarios.Cli.Asking;
 using RigScenarios.Drafts;
 using RigScenarios.Files;
@@ -52,11 +52,11 @@ internal static class NewCommand
         }
         console.MarkupLine("[bold]Your own rig[/]: a few questions, about ten minutes. Ctrl-C stops and leaves nothing behind.");
         var scenario = await AskAsync(console, new RigDialogue(console, library), cancellation);
-        var answers = Answer.All(scenario, [(RigDialogue.BuildName, RigDialogue.DayName)], cancellation);
+        var answer = RigAnswer.Of(scenario, RigDialogue.BuildName, [RigDialogue.DayName], AnswerOptions.EndOnly, cancellation: cancellation);
         cancellation.ThrowIfCancellationRequested();
         ScenarioFile.Write(scenario, file);
         console.WriteLine();
-        AnswerText.Write(console, scenario, answers);
+        RunCommand.Write(console, [answer], quick: false, cancellation);
         console.WriteLine();
         console.MarkupLineInterpolated($"[bold]Written[/]: {file}");
         console.WriteLine($"Run it again: rigscenarios run {(file.Contains(' ', StringComparison.Ordinal) ? $"\"{file}\"" : file)}");

@@ -1,28 +1,54 @@
 using System.CommandLine;
+using RigScenarios.Answers;
 using RigScenarios.Files;
+using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
+using UnitsNet;
 
 namespace RigScenarios.Cli.Commands;
 
-/// <summary>The words that all commands on a scenario share: the file, the build, the day, the changes.</summary>
+/// <summary>The words that all commands on a scenario share: the file, the build, the days, the changes, the reserve that is
+/// wished, and JSON.</summary>
 internal sealed class ScenarioOptions
 {
-    private readonly Argument<string> file = new("SCENARIO") { Description = "The scenario file." };
+    private readonly Argument<string> file = new("FILE") { Description = "The scenario file." };
     private readonly Option<string?> build = new("--build") { Description = "Only this build, by its short name.", HelpName = "NAME" };
-    private readonly Option<string?> day = new("--day") { Description = "Only this day, by its short name.", HelpName = "NAME" };
+    private readonly Option<string[]> days = new("--days", "--day")
+    {
+        Description = "Only these days, by their short names, one after the other; all of the file if left out.",
+        HelpName = "NAME",
+        AllowMultipleArgumentsPerToken = true,
+        DefaultValueFactory = _ => [],
+    };
     private readonly Option<string[]> set = new("--set")
     {
-        Description = "Change a field for this run, by its path in the file; may be given several times. Example: --set \"builds.tripod.battery.capacity-left=80 %\"",
+        Description = "Change a field for this run, by its path in the file; may be given several times. "
+            + "Example: --set \"builds.tripod.battery.capacity-left=80 %\"",
         HelpName = "PATH=VALUE",
         DefaultValueFactory = _ => [],
     };
+    private readonly Option<string?> reserve = new("--reserve")
+    {
+        Description = "The reserve that you want after wrap, such as \"1 h\"; with less of it the verdict is \"close\".",
+        HelpName = "TIME",
+    };
+    private readonly Option<bool> json = new("--json") { Description = "Print the answer as JSON (docs/json.md says what is in it)." };
 
+    /// <summary>File, build, days and changes.</summary>
     public void AddTo(Command command)
     {
         AddFileTo(command);
         command.Add(build);
-        command.Add(day);
+        command.Add(days);
+    }
+
+    /// <summary>What every command takes that gives the answer or a part of it.</summary>
+    public void AddAnswerTo(Command command)
+    {
+        AddTo(command);
+        command.Add(reserve);
+        command.Add(json);
     }
 
     /// <summary>Only the file and the changes, for a command that is about no build and no day.</summary>
@@ -32,13 +58,8 @@ internal sealed class ScenarioOptions
         command.Add(set);
     }
 
-    /// <summary>The same for commands that ask about no day.</summary>
-    public void AddWithoutDayTo(Command command)
-    {
-        command.Add(file);
-        command.Add(build);
-        command.Add(set);
-    }
+    /// <summary>Whether JSON is wanted.</summary>
+    public bool IsJson(ParseResult parsed) => parsed.GetValue(json);
 
     /// <summary>The scenario with its changes; warnings go to standard error.</summary>
     public Scenario Read(ParseResult parsed)
@@ -51,16 +72,29 @@ internal sealed class ScenarioOptions
         return ScenarioPath.SetAll(scenario, Changes(parsed.GetRequiredValue(set)));
     }
 
-    /// <summary>The builds that are asked about: all, or the one that was named.</summary>
-    public IReadOnlyList<string> Builds(ParseResult parsed, Scenario scenario) => [.. Named(scenario.Builds, parsed.GetValue(build), "build")];
-
-    /// <summary>Pairs of build and day to run: all, or those that were named.</summary>
-    public IReadOnlyList<(string Build, string Day)> Pairs(ParseResult parsed, Scenario scenario)
+    /// <summary>The answers of the builds that are asked about, in the order of the file: the same for every command.</summary>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="today">The day for a journey without a date.</param>
+    /// <param name="cancellation">Stops it.</param>
+    public IReadOnlyList<RigAnswer> Answers(ParseResult parsed, Scenario scenario, DateOnly today, CancellationToken cancellation)
     {
-        var builds = Named(scenario.Builds, parsed.GetValue(build), "build");
-        var days = Named(scenario.Days, parsed.GetValue(day), "day");
-        return [.. builds.SelectMany(name => days.Select(other => (name, other)))];
+        var options = AnswerOptions.EndOnly with
+        {
+            Today = today,
+            Wish = OptionValue.Read(parsed.GetValue(reserve), new DurationFormat(Duration.Zero, Duration.FromHours(1000), "1 h"), "--reserve"),
+        };
+        var (builds, names) = (Builds(parsed, scenario), Days(parsed, scenario));
+        return [.. builds.Select(name => RigAnswer.Of(scenario, name, names, options, cancellation: cancellation))];
     }
+
+    /// <summary>The builds that are asked about: all, or the one that was named.</summary>
+    public IReadOnlyList<string> Builds(ParseResult parsed, Scenario scenario) =>
+        parsed.GetValue(build) is { } name ? [Named(scenario.Builds, name, "build", "--build")] : [.. scenario.Builds.Keys];
+
+    /// <summary>The days that are asked about: all, or those that were named, in their order.</summary>
+    public IReadOnlyList<string> Days(ParseResult parsed, Scenario scenario) => parsed.GetRequiredValue(days) is { Length: > 0 } names
+        ? [.. names.Select(name => Named(scenario.Days, name, "day", "--days"))] : [.. scenario.Days.Keys];
 
     /// <summary>Splits <c>PATH=VALUE</c> texts.</summary>
     internal static IReadOnlyList<(string Path, string Text)> Changes(IEnumerable<string> texts)
@@ -78,9 +112,9 @@ internal sealed class ScenarioOptions
         return problems.Count > 0 ? throw new ScenarioProblemsException(problems) : changes;
     }
 
-    private static IEnumerable<string> Named<T>(OrderedMap<T> things, string? name, string what)
+    private static string Named<T>(OrderedMap<T> things, string name, string what, string option)
         where T : notnull =>
-        name is null ? things.Keys
-        : things.ContainsKey(name) ? [name]
-        : throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, $"--{what}", $"The scenario has no {what} \"{name}\".", string.Join(", ", things.Keys), NearestName.To(name, things.Keys))]);
+        things.ContainsKey(name) ? name : throw new ScenarioProblemsException([new Diagnostic(
+            Severity.Error, "", TextPlace.None, option, $"The scenario has no {what} \"{name}\".", string.Join(", ", things.Keys),
+            NearestName.To(name, things.Keys))]);
 }

@@ -1,11 +1,11 @@
 using System.CommandLine;
+using RigScenarios.Cli.Answers;
 using RigScenarios.Files;
 using RigScenarios.Sweeps;
-using Spectre.Console;
 
 namespace RigScenarios.Cli.Commands;
 
-/// <summary><c>sweep SCENARIO --over …</c>: one run for every value, as a table.</summary>
+/// <summary><c>sweep FILE --over …</c>: one run for every value, as a table.</summary>
 internal static class SweepCommand
 {
     public static Command Create()
@@ -17,23 +17,22 @@ internal static class SweepCommand
             HelpName = "PATH=FROM..TO[:STEPS]",
             Required = true,
         };
-        var output = new Option<string>("--out") { Description = "The table to write (CSV).", HelpName = "FILE", Required = true };
-        var command = new Command("sweep", "Run a scenario over a range of one or two fields and write a table.");
+        var output = new Option<string>("--out") { Description = "The table to write (CSV; docs/what-if.md says what its columns are).", HelpName = "FILE", Required = true };
+        var command = new Command("sweep", "How long does it last for each value of one field or two? Runs one build through the days for each, and writes a table.");
         options.AddTo(command);
         command.Add(over);
         command.Add(output);
         command.SetAction((parsed, cancellation) => Guard.RunAsync(() =>
         {
             var scenario = options.Read(parsed);
-            var pairs = options.Pairs(parsed, scenario);
-            var (build, day) = pairs[0];
-            if (pairs.Count > 1)
-                Console.Out.WriteLine(Taken(build, day, [.. pairs.Select(pair => pair.Build).Distinct()], [.. pairs.Select(pair => pair.Day).Distinct()]));
+            var (builds, days) = (options.Builds(parsed, scenario), options.Days(parsed, scenario));
             var axes = parsed.GetRequiredValue(over).Select(text => SweepAxis.Parse(scenario, text)).ToList();
-            var table = Run(progress => GridSweep.Run(scenario, build, day, axes, progress, cancellation));
+            if (builds.Count > 1)
+                Paragraph.Write(AnswerText.Console(), Taken(builds, days));
+            var table = LongWork.Run("Sweeping", progress => GridSweep.Run(scenario, builds[0], days, axes, progress, cancellation));
             var file = parsed.GetRequiredValue(output);
             TextFile.Write(file, table.ToCsv());
-            Console.Out.WriteLine($"{table.Rows.Count} runs of the build \"{build}\" on the day \"{day}\" -> {file}");
+            Console.Out.WriteLine($"{table.Rows.Count} runs of the build \"{table.Build}\" on {Named(table.Days)} -> {file}");
             foreach (var notice in table.Notices)
                 Console.Out.WriteLine($"Notice: {notice}");
             return Task.FromResult(ExitCodes.Done);
@@ -41,38 +40,10 @@ internal static class SweepCommand
         return command;
     }
 
-    // A table is of one build and one day: which one is told before anything else.
-    private static string Taken(string build, string day, IReadOnlyList<string> builds, IReadOnlyList<string> days)
-    {
-        var others = new List<string>();
-        if (builds.Count > 1)
-            others.Add($"--build {string.Join(", ", builds.Where(name => name != build))}");
-        if (days.Count > 1)
-            others.Add($"--day {string.Join(", ", days.Where(name => name != day))}");
-        return $"Taken: the build \"{build}\" on the day \"{day}\". Others: {string.Join("; ", others)}.";
-    }
+    // A table is of one build: which one is told before anything else.
+    private static string Taken(IReadOnlyList<string> builds, IReadOnlyList<string> days) =>
+        $"Taken: the build \"{builds[0]}\" on {Named(days)}. Others: --build {string.Join(", ", builds.Skip(1))}.";
 
-    private static SweepTable Run(Func<IProgress<double>, SweepTable> sweep)
-    {
-        var console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(Console.Error) });
-        if (!console.Profile.Capabilities.Interactive || Console.IsErrorRedirected)
-            return sweep(new Quiet());
-        return console.Progress().AutoClear(true).Start(context =>
-        {
-            var task = context.AddTask("Sweeping", maxValue: 1);
-            return sweep(new Shown(task));
-        });
-    }
-
-    private sealed class Quiet : IProgress<double>
-    {
-        public void Report(double value)
-        {
-        }
-    }
-
-    private sealed class Shown(ProgressTask task) : IProgress<double>
-    {
-        public void Report(double value) => task.Value = Math.Max(task.Value, value);
-    }
+    private static string Named(IReadOnlyList<string> days) =>
+        $"the {(days.Count == 1 ? "day" : "days")} {string.Join(", ", days.Select(day => $"\"{day}\""))}";
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using RigScenarios.Answers;
 using RigScenarios.Cli.Answers;
 using RigScenarios.Scenarios;
 using RigScenarios.Travel;
@@ -14,18 +15,18 @@ internal static class TravelCommand
         var options = new ScenarioOptions();
         var journey = new Option<string?>("--journey") { Description = "Only this journey, by its short name. Where the scenario has none: a passenger flight today, one traveller, all batteries of the kit.", HelpName = "NAME" };
         var json = new Option<bool>("--json") { Description = "Print the answer as JSON (docs/json.md says what is in it)." };
-        var command = new Command("travel", "Make packing lists for a journey with the batteries of the kit: who carries what, what stays behind and why, what the airline must approve.");
+        var command = new Command("travel", "Do the batteries get there? What to ask the airline, what stays behind and why, and who carries what.");
         options.AddFileTo(command);
         command.Add(journey);
         command.Add(json);
         command.SetAction((parsed, cancellation) => Guard.RunAsync(() =>
         {
             var scenario = options.Read(parsed);
-            var answers = Answers(scenario, parsed.GetValue(journey), DateOnly.FromDateTime(clock.GetLocalNow().Date), cancellation);
+            var answers = Answers(scenario, parsed.GetValue(journey), Today.Of(clock), cancellation);
             if (parsed.GetValue(json))
-                Console.Out.WriteLine(TravelJson.Text(scenario, answers));
+                Console.Out.WriteLine(TravelJson.Text(scenario, answers, PlannedJourney.All(scenario, Today.Of(clock), cancellation)));
             else
-                TravelText.Write(AnswerText.Console(), scenario, answers);
+                TravelText.Write(AnswerText.Console(), scenario, answers, PlannedJourney.All(scenario, Today.Of(clock), cancellation));
             return Task.FromResult(ExitCodes.Done);
         }));
         return command;

@@ -1,11 +1,23 @@
+using RigScenarios.Limits;
+
 namespace RigScenarios.Answers;
 
 /// <summary>The journeys of a plan in one line; each alone is told by <see cref="TravelWords"/>.</summary>
-internal static class JourneySentences
+public static class JourneySentences
 {
+    /// <summary>The verdict on all journeys together, as the question of travel has it in every answer.</summary>
+    /// <param name="journeys">The journeys of the scenario.</param>
+    public static Verdict Verdict(IReadOnlyList<PlannedJourney> journeys)
+    {
+        ArgumentNullException.ThrowIfNull(journeys);
+        return QuestionRules.Travel(journeys).Verdict;
+    }
+
     /// <summary>What stays behind, what must be approved, or that everything goes.</summary>
+    /// <param name="journeys">The journeys of the scenario.</param>
     public static string Line(IReadOnlyList<PlannedJourney> journeys)
     {
+        ArgumentNullException.ThrowIfNull(journeys);
         var clauses = new List<string>();
         foreach (var (name, answer) in journeys)
         {

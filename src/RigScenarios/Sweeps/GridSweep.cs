@@ -1,7 +1,8 @@
 using System.Runtime.ExceptionServices;
-using RigScenarios.Answers;
 using RigScenarios.Files;
 using RigScenarios.Scenarios;
+using RigScenarios.Simulation;
+using RigScenarios.Wiring;
 
 namespace RigScenarios.Sweeps;
 
@@ -14,7 +15,7 @@ public static class GridSweep
     /// <summary>Runs the sweep. The same axes give the same table, however many processors work on it.</summary>
     /// <param name="scenario">The scenario.</param>
     /// <param name="build">The build to run.</param>
-    /// <param name="day">The day to run it through.</param>
+    /// <param name="days">The days to run it through, one after the other; all of the scenario if empty.</param>
     /// <param name="axes">One or two axes.</param>
     /// <param name="progress">Told the share done, 0 to 1, about a hundred times.</param>
     /// <param name="cancellation">Stops the sweep.</param>
@@ -22,9 +23,11 @@ public static class GridSweep
     /// <exception cref="ScenarioProblemsException">A value on an axis is not accepted; carries every refused value. Nothing was run.</exception>
     /// <exception cref="OperationCanceledException">The sweep was stopped.</exception>
     public static SweepTable Run(
-        Scenario scenario, string build, string day, IReadOnlyList<SweepAxis> axes, IProgress<double>? progress = null, CancellationToken cancellation = default)
+        Scenario scenario, string build, IReadOnlyList<string> days, IReadOnlyList<SweepAxis> axes, IProgress<double>? progress = null,
+        CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(scenario);
+        ArgumentNullException.ThrowIfNull(days);
         ArgumentNullException.ThrowIfNull(axes);
         if (axes.Count is < 1 or > 2)
             throw new ArgumentException($"A sweep takes one axis or two, not {axes.Count}.", nameof(axes));
@@ -43,7 +46,7 @@ public static class GridSweep
             {
                 var values = combinations[index];
                 var changed = ScenarioPath.SetAll(scenario, axes.Select((axis, number) => (axis.Path, values[number])));
-                rows[index] = new SweepRow(values, ScenarioRun.Run(changed, build, day, DayRunOptions.EndOnly, cancellation));
+                rows[index] = new SweepRow(values, Simulated(changed, build, days, cancellation));
                 if (Interlocked.Increment(ref done) is var now && (now % told == 0 || now == combinations.Length))
                     progress?.Report((double)now / combinations.Length);
             });
@@ -53,7 +56,35 @@ public static class GridSweep
             // The first refused combination says what a user needs; the stack of the worker is kept.
             ExceptionDispatchInfo.Throw(problem);
         }
-        return new SweepTable(axes, build, day, rows);
+        return new SweepTable(axes, build, days.Count > 0 ? days : [.. scenario.Days.Keys], rows);
+    }
+
+    /// <summary>The same for one day.</summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="build">The build to run.</param>
+    /// <param name="day">The day to run it through.</param>
+    /// <param name="axes">One or two axes.</param>
+    /// <param name="progress">Told the share done, 0 to 1, about a hundred times.</param>
+    /// <param name="cancellation">Stops the sweep.</param>
+    /// <exception cref="ArgumentException">No axis, more than two, or too many combinations.</exception>
+    /// <exception cref="ScenarioProblemsException">A value on an axis is not accepted; carries every refused value.</exception>
+    /// <exception cref="OperationCanceledException">The sweep was stopped.</exception>
+    public static SweepTable Run(
+        Scenario scenario, string build, string day, IReadOnlyList<SweepAxis> axes, IProgress<double>? progress = null,
+        CancellationToken cancellation = default) =>
+        Run(scenario, build, [day], axes, progress, cancellation);
+
+    private static SimulationResult Simulated(Scenario scenario, string build, IReadOnlyList<string> days, CancellationToken cancellation)
+    {
+        var (powered, plan) = ScenarioPlan.Of(scenario, build, days);
+        try
+        {
+            return DaySimulation.Run(powered, plan, SimulationOptions.EndOnly, null, cancellation);
+        }
+        catch (WiringException problem)
+        {
+            throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, $"builds.{build}", problem.Message)]);
+        }
     }
 
     private static void RefuseWrongValues(Scenario scenario, IReadOnlyList<SweepAxis> axes)

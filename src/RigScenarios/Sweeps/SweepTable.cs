@@ -1,15 +1,17 @@
 using System.Globalization;
 using System.Text;
-using RigScenarios.Answers;
+using RigScenarios.Limits;
+using RigScenarios.Simulation;
+using UnitsNet;
 
 namespace RigScenarios.Sweeps;
 
 /// <summary>The results of a sweep: one row a combination of values, the last axis fastest.</summary>
 /// <param name="Axes">The axes, one or two.</param>
 /// <param name="Build">The build that was run.</param>
-/// <param name="Day">The day that it was run through.</param>
+/// <param name="Days">The days that it was run through, one after the other.</param>
 /// <param name="Rows">The rows.</param>
-public sealed record SweepTable(IReadOnlyList<SweepAxis> Axes, string Build, string Day, IReadOnlyList<SweepRow> Rows)
+public sealed record SweepTable(IReadOnlyList<SweepAxis> Axes, string Build, IReadOnlyList<string> Days, IReadOnlyList<SweepRow> Rows)
 {
     /// <summary>
     /// What a reader should know of the table: above all an axis along which nothing changes, which mostly means that another
@@ -17,26 +19,35 @@ public sealed record SweepTable(IReadOnlyList<SweepAxis> Axes, string Build, str
     /// </summary>
     public IReadOnlyList<string> Notices =>
     [
-        .. Axes.Where((axis, index) => axis.Values.Count > 1 && Rows.GroupBy(row => string.Join('\n', row.Values.Where((_, other) => other != index)))
-                .All(group => group.Select(row => (row.Result.Runtime.Seconds, row.Result.ChargeLeft.DecimalFractions, row.Result.Delivered.Joules)).Distinct().Count() == 1))
-            .Select(axis => $"Nothing changes along {axis.Path}: another field may override it, or this build and day don't use it."),
+        .. Axes.Where((axis, index) => axis.Values.Count > 1
+                && Rows.GroupBy(row => string.Join('\n', row.Values.Where((_, other) => other != index))).All(AreAlike))
+            .Select(axis => $"Nothing changes along {axis.Path}: another field may override it, or this build and its days don't use it."),
     ];
 
-    /// <summary>The table as comma-separated values (RFC 4180), with units in the headings.</summary>
+    /// <summary>The table as comma-separated values (RFC 4180), with units in the headings; docs/what-if.md says what the columns
+    /// are.</summary>
     public string ToCsv()
     {
         var text = new StringBuilder();
         text.AppendJoin(',', Axes.Select(axis => Quote(axis.Path)));
-        text.Append(",runtime_h,planned_h,margin_h,reaches_end,end_cause,end_block,charge_left_percent,delivered_Wh,coldest_battery_C\r\n");
+        text.Append(",lasts,runtime_h,reserve_h,reserve_is_lower_bound,stopped_by,stopped_in,from_batteries_Wh,energy_left_Wh,coldest_battery_C\r\n");
         foreach (var row in Rows)
         {
             text.AppendJoin(',', row.Values.Select(Quote));
             var result = row.Result;
             text.Append(CultureInfo.InvariantCulture,
-                $",{result.Runtime.Hours:F4},{result.Planned.Hours:F4},{result.Margin.Hours:F4},{(result.ReachesEnd ? "yes" : "no")},{Quote(result.EndCause)},{Quote(result.EndBlock)},{result.ChargeLeft.Percent:F2},{result.Delivered.WattHours:F2},{result.ColdestBattery.DegreesCelsius:F2}\r\n");
+                $",{YesNo(result.Completes)},{result.Runtime.Hours:F4},{result.Reserve.Time.Hours:F4},{YesNo(result.Reserve.IsLowerBound)},");
+            text.Append(CultureInfo.InvariantCulture, $"{Quote(row.Ends?.ToString() ?? "")},{Quote(row.FirstStop?.Block ?? "")},");
+            text.Append(CultureInfo.InvariantCulture,
+                $"{result.FromPacks.WattHours:F2},{result.EnergyLeft.WattHours:F2},{result.ColdestBattery.DegreesCelsius:F2}\r\n");
         }
         return text.ToString();
     }
+
+    private static bool AreAlike(IEnumerable<SweepRow> rows) =>
+        rows.Select(row => (row.Result.Runtime.Seconds, row.Result.EnergyLeft.Joules, row.Result.FromPacks.Joules)).Distinct().Count() == 1;
+
+    private static string YesNo(bool value) => value ? "yes" : "no";
 
     private static string Quote(string text) =>
         text.AsSpan().IndexOfAny(",\"\r\n") < 0 ? text : $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
@@ -44,5 +55,16 @@ public sealed record SweepTable(IReadOnlyList<SweepAxis> Axes, string Build, str
 
 /// <summary>One combination of values with its result.</summary>
 /// <param name="Values">The value on each axis, as the file would say it.</param>
-/// <param name="Result">The result, without its series.</param>
-public sealed record SweepRow(IReadOnlyList<string> Values, DayResult Result);
+/// <param name="Result">The result: ends and reserve, without limits and series.</param>
+public sealed record SweepRow(IReadOnlyList<string> Values, SimulationResult Result)
+{
+    /// <summary>From the first block to the end of the last one.</summary>
+    public Duration Planned => Result.Days[^1].End - Result.Days[0].Start;
+
+    /// <summary>The first stop of an essential device that nobody planned; null if the days are lasted.</summary>
+    public DeviceStop? FirstStop => Result.Devices.Values.Where(device => device is { Essential: true, FirstStop: not null })
+        .Select(device => device.FirstStop).MinBy(stop => stop!.At.Seconds);
+
+    /// <summary>Why the runtime ends, within the days or in the reserve after them; null where the run was given up.</summary>
+    public StopReason? Ends => FirstStop?.Reason ?? Result.Reserve.Ends;
+}
