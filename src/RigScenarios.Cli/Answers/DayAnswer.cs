@@ -1,5 +1,5 @@
 using RigScenarios.Answers;
-using RigScenarios.Search;
+using RigScenarios.Simulation;
 
 namespace RigScenarios.Cli.Answers;
 

@@ -1,6 +1,5 @@
 using RigScenarios.Answers;
 using RigScenarios.Scenarios;
-using RigScenarios.Search;
 using RigScenarios.Simulation;
 using UnitsNet;
 

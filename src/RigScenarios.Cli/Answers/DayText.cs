@@ -1,5 +1,4 @@
 using RigScenarios.Answers;
-using RigScenarios.Search;
 using RigScenarios.Simulation;
 using Spectre.Console;
 using UnitsNet;
