@@ -13,7 +13,8 @@ internal static class SweepCaption
     {
         var sentences = new List<string>();
         if (rows.Any(row => row.Result.Completes))
-            sentences.Add("A runtime longer than the planned day counts the last day begun again, with the batteries as they stand.");
+            sentences.Add("A runtime longer than the planned day counts the last day begun again, with the batteries as they "
+                + "stand.");
         var bounds = rows.Count(row => row.Result.Reserve.IsLowerBound);
         if (bounds > 0)
             sentences.Add($"{bounds} of {rows.Count} runtimes are lower bounds: those runs were given up with the battery "

@@ -26,10 +26,11 @@ public sealed class GridSweepTests
         foreach (var row in Run(Cold, Energy).Rows)
         {
             var changed = ScenarioPath.SetAll(Harbour, [(Cold.Path, row.Values[0]), (Energy.Path, row.Values[1])]);
-            var single = ScenarioRun.Run(changed, "tripod", "day-one", DayRunOptions.EndOnly, TestContext.Current.CancellationToken);
-            Assert.Equal(single.Runtime, row.Result.Runtime);
-            Assert.Equal(single.EndCause, row.Result.EndCause);
-            Assert.Equal(single.ChargeLeft, row.Result.ChargeLeft);
+            var single = RigAnswer.Of(
+                changed, "tripod", ["day-one"], AnswerOptions.EndOnly, cancellation: TestContext.Current.CancellationToken);
+            Assert.Equal(single.Simulation.Runtime, row.Result.Runtime);
+            Assert.Equal(single.Reserve, row.Result.Reserve);
+            Assert.Equal(single.Simulation.EnergyLeft, row.Result.EnergyLeft);
         }
     }
 
@@ -112,11 +113,11 @@ public sealed class GridSweepTests
     public void The_table_as_text_quotes_what_needs_it_and_has_units_in_its_headings()
     {
         var table = Run(Energy);
-        var odd = table with { Rows = [table.Rows[0] with { Values = ["a \"b\", c"], Result = table.Rows[0].Result with { EndCause = "one\ntwo" } }] };
+        var odd = table with { Rows = [table.Rows[0] with { Values = ["a \"b\",\nc"] }] };
         var lines = odd.ToCsv().Split("\r\n");
-        Assert.Equal("parts.brick-190wh.battery.energy,runtime_h,planned_h,margin_h,reaches_end,end_cause,end_block,charge_left_percent,delivered_Wh,coldest_battery_C", lines[0]);
-        Assert.StartsWith("\"a \"\"b\"\", c\",", lines[1], StringComparison.Ordinal);
-        Assert.Contains(",\"one\ntwo\",", lines[1], StringComparison.Ordinal);
+        Assert.Equal("parts.brick-190wh.battery.energy,"
+            + "lasts,runtime_h,reserve_h,reserve_is_lower_bound,stopped_by,stopped_in,from_batteries_Wh,energy_left_Wh,coldest_battery_C", lines[0]);
+        Assert.StartsWith("\"a \"\"b\"\",\nc\",", lines[1], StringComparison.Ordinal);
         Assert.Equal("", lines[^1]);
     }
 
