@@ -71,7 +71,7 @@ public sealed class SweepAxisTests
         var brick = new SweepAxis("parts.brick-190wh.battery.energy", ["150 Wh", "190 Wh", "230 Wh"]);
         var table = GridSweep.Run(scenario, "tripod", "day-one", [cold, brick], cancellation: cancellation);
         foreach (var row in table.Rows)
-            Console.WriteLine($"{row.Values[0]}, {row.Values[1]}: {row.Result.Runtime.Hours:F1} h, {row.Result.EndCause}");
+            Console.WriteLine($"{row.Values[0]}, {row.Values[1]}: {row.Result.Runtime.Hours:F1} h, {row.Ends}");
         // docs/what-if.md: end
 
         Assert.Equal(21, table.Rows.Count);
