@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Xml.Linq;
-using RigScenarios.Answers;
 using RigScenarios.Charts.Days.Rotation;
 using RigScenarios.Charts.Style;
 using RigScenarios.Days;
@@ -99,12 +98,13 @@ public sealed class DayTimelineTests
         Assert.False(result.Completes);
         var sheet = Sheet(RotationGallery.Broken, result, ChartStyle.Width);
         var outages = sheet.Descendants("g").Where(element => Is(element, "rs-outage")).ToList();
-        var downs = result.DownTimes.Where(down => down.Cause != DownCause.PlannedSwap).ToList();
+        var downs = result.DownTimes.Where(down => !down.IsPlanned).ToList();
         Assert.Equal(downs.Sum(down => (down.End - down.Start).Hours), outages.Sum(element => Value(element, "data-to") - Value(element, "data-from")), 0.01);
         Assert.All(outages, element => Assert.True(element.Elements("line").Any()));
         var words = string.Join(' ', sheet.Descendants("text").Select(text => text.Value));
-        Assert.Contains($"A {DayPlanWords.Clock(downs[0].Start, 1)} to ", words, StringComparison.Ordinal);
-        Assert.Contains($"breaks at {DayPlanWords.Clock(downs[0].Start, 1)}", words, StringComparison.Ordinal);
+        var clock = TimeSpan.FromSeconds(Math.Floor(downs[0].Start.Seconds % 86400)).ToString(@"hh\:mm", CultureInfo.InvariantCulture);
+        Assert.Contains($"A {clock} to ", words, StringComparison.Ordinal);
+        Assert.Contains($"stops at {clock}", words, StringComparison.Ordinal);
         Assert.DoesNotContain(Sheet(RotationGallery.Island, RotationGallery.Run(RotationGallery.Island), ChartStyle.Width).Descendants("g"), element => Is(element, "rs-outage"));
     }
 

@@ -31,7 +31,7 @@ internal static class RotationGallery
         Chargers = Island.Chargers.With("second-charger-in-the-van", new DayCharger(ElectricCurrent.FromAmperes(2)) { Bays = 1, PowerHours = [new(new TimeOnly(22, 0), new TimeOnly(6, 0)), new(new TimeOnly(7, 15), new TimeOnly(8, 0))] }),
     };
 
-    public static SimulationResult Run(DayPlan plan) => DaySimulation.Run(Made.Build, plan, null, TestContext.Current.CancellationToken);
+    public static SimulationResult Run(DayPlan plan) => DaySimulation.Run(Made.Build, plan, cancellation: TestContext.Current.CancellationToken);
 
     public static ChartPage Page()
     {
