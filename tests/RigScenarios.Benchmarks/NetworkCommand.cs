@@ -25,7 +25,7 @@ internal static class NetworkCommand
         var results = new JsonObject
         {
             ["static"] = new JsonArray([.. file.Static.Select(Solve)]),
-            ["runs"] = new JsonArray([.. file.Runs.Select(Run)]),
+            ["runs"] = new JsonArray([.. file.Runs.Select(one => NetworkRunAnswer.Of(one).ToJson(one.Id))]),
         };
         OutputFile.Write(arguments[1], results.ToJsonString(Indented) + "\n");
         Console.WriteLine($"{file.Static.Count} networks and {file.Runs.Count} runs, results in {arguments[1]}");
@@ -55,41 +55,6 @@ internal static class NetworkCommand
             ["rootCurrentA"] = point?.Current.Amperes,
             ["elements"] = elements,
             ["loadScaleAtEdge"] = double.IsFinite(factor) ? factor : null,
-        };
-    }
-
-    private static JsonObject Run(NetworkRunCase one)
-    {
-        var result = WiringRun.Run(one.Network, one.Pack, one.Ambient, one.Start, one.Blocks, one.Options);
-        var devices = new JsonObject();
-        foreach (var (name, stop) in result.Devices)
-            devices[name] = new JsonObject { ["stop_s"] = stop.At.Seconds, ["because"] = stop.Because ?? "end of the run" };
-        var loads = new JsonObject();
-        foreach (var (name, load) in result.Loads)
-        {
-            var figures = new JsonObject { ["maxCurrentA"] = load.Current.Amperes, ["at_s"] = load.At.Seconds };
-            if (load.OutputCurrent is { } output)
-                (figures["maxOutputCurrentA"], figures["outputAt_s"]) = (output.Amperes, load.OutputAt!.Value.Seconds);
-            loads[name] = figures;
-        }
-
-        return new JsonObject
-        {
-            ["id"] = one.Id,
-            ["t_end_s"] = result.EndTime.Seconds,
-            ["cause"] = result.EndCause,
-            ["z_end"] = result.FinalState.StateOfCharge.DecimalFractions,
-            ["T_end_K"] = result.FinalState.Temperature!.Value.Kelvins,
-            ["V_end"] = result.EndVoltage?.Volts,
-            ["at_step"] = result.AtStep,
-            ["blocksFinished"] = result.BlocksFinished,
-            ["buildRuntime_s"] = result.BuildRuntime.Seconds,
-            ["devices"] = devices,
-            ["dropOuts"] = new JsonArray([.. result.DropOuts.Select(drop => new JsonObject
-            {
-                ["element"] = drop.Element, ["at_s"] = drop.At.Seconds, ["rightAfterChange"] = drop.RightAfterChange,
-            })]),
-            ["elements"] = loads,
         };
     }
 }

@@ -9,6 +9,8 @@ try
     {
         ["discharge", .. var rest] => DischargeCommand.Run(rest),
         ["network", .. var rest] => NetworkCommand.Run(rest),
+        ["days", .. var rest] => DayCommand.RunDays(rest),
+        ["one-day", .. var rest] => DayCommand.RunOneDay(rest),
         ["balance", .. var rest] => BalanceCommand.Run(rest),
         ["measured-cells", .. var rest] => MeasuredCellsCommand.Run(rest),
         ["live", .. var rest] => await LiveCommand.RunAsync(rest),
@@ -31,6 +33,10 @@ static int Help()
             run the discharges of a case file, write how each ended
         {NetworkCommand.Usage}
             solve the wirings of a case file, at one voltage and over whole runs, write what came out
+        {DayCommand.Days}
+            run the scenario files of a folder with their batteries in turn, search the least kit of each, write what came out
+        {DayCommand.OneDay}
+            run them with their wiring, limits and reserve, write what came out
         {BalanceCommand.Usage}
             answer what a case file asks about the balance of its rigs
         {MeasuredCellsCommand.Usage}

@@ -52,6 +52,7 @@ public class TradeFigureChecks
             ["brick"] = "brick-190wh", ["plate"] = "plate-guarded", ["regulator"] = "dummy-battery-7v6", ["body"] = "compact-body-b", ["monitor"] = "monitor-recorder-5in",
         };
         var day = new ShootingDay { Blocks = new([new("recording", new DayBlock { Length = Duration.FromHours(1), Others = PowerState.Record })]) };
-        return DayRun.Run(PoweredBuild.From(build, name => Parts[kit[name]]), day, Temperature.FromDegreesCelsius(20), DayRunOptions.EndOnly).Runtime.Hours;
+        var plan = new DayPlan { Days = [day], Batteries = new([new("brick", new KitBattery(Parts["brick-190wh"]) { CapacityLeft = Ratio.FromPercent(100) })]) };
+        return DaySimulation.Run(PoweredBuild.From(build, name => Parts[kit[name]]), plan, SimulationOptions.EndOnly).Runtime.Hours;
     }
 }

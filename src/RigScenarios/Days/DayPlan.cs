@@ -35,6 +35,14 @@ public sealed record DayPlan
     /// <summary>The chargers by name.</summary>
     public OrderedMap<DayCharger> Chargers { get; init; } = OrderedMap<DayCharger>.Empty;
 
+    /// <summary>
+    /// Whether every day begins as the first, because batteries are charged overnight by something that the plan does not name; null: if no charger has a bay.
+    /// </summary>
+    public bool? ChargedElsewhere { get; init; }
+
+    /// <summary>Whether every day begins as the first.</summary>
+    public bool DaysBeginAsTheFirst => ChargedElsewhere ?? !Chargers.Values.Any(charger => charger.Bays > 0);
+
     /// <summary>When and how batteries are swapped.</summary>
     public SwapPolicy Swaps { get; init; } = new();
 

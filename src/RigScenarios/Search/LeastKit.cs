@@ -44,8 +44,10 @@ public static class LeastKit
                 foreach (var names in size)
                 {
                     cancellation.ThrowIfCancellationRequested();
+                    // A kit without bays is not charged elsewhere because of that.
                     var kit = plan with
                     {
+                        ChargedElsewhere = plan.DaysBeginAsTheFirst,
                         Batteries = new(names.Select(name => KeyValuePair.Create(name, plan.Batteries[name]))),
                         Chargers = new(plan.Chargers.Select(item => KeyValuePair.Create(item.Key, item.Value with { Bays = bay[item.Key] }))),
                     };
@@ -123,8 +125,10 @@ public static class LeastKit
         {
             if (!holds || kit.Chargers.Values.Any(charger => charger.Bays > 0))
                 return null;
-            var most = kit.Batteries.Values.Sum(MostJoules);
-            var least = leastJoules - (kit.Batteries.Count * (kit.Swaps.SwapTime.Seconds + kit.Swaps.Restart.Seconds) * mostWatts);
+            var times = kit.DaysBeginAsTheFirst ? kit.Days.Count : 1;
+            var most = times * kit.Batteries.Values.Sum(MostJoules);
+            var swapSeconds = times * kit.Batteries.Count * (kit.Swaps.SwapTime.Seconds + kit.Swaps.Restart.Seconds);
+            var least = leastJoules - (swapSeconds * mostWatts);
             return most < least ? $"the batteries hold {most / 3600:0} Wh at most, the essential devices take {least / 3600:0} Wh at least" : null;
         }
 

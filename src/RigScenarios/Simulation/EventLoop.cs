@@ -35,7 +35,7 @@ internal sealed class EventLoop
         Devices = [.. rig.Devices.Select(device => new SimulatedDevice(
             device, plan.Internal.TryGetValue(device.Name, out var own) ? new SimulatedBattery(device.Name, own, Air, start, cancellation) : null,
             start, plan.Swaps.Restart.Seconds))];
-        everyDayBeginsAsTheFirst = !plan.Chargers.Values.Any(charger => charger.Bays > 0);
+        everyDayBeginsAsTheFirst = plan.DaysBeginAsTheFirst;
 
         // Of what comes at the same moment: power and air, the block, a swap's end, a charge's end.
         events =

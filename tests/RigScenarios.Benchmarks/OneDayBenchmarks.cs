@@ -7,9 +7,9 @@ using UnitsNet;
 
 namespace RigScenarios.Benchmarks;
 
-/// <summary>A build's day, to its end: with perfect wires, and with a cable before everything. Invented parts.</summary>
+/// <summary>A build's day on its one battery, with its reserve: with perfect wires, and with a cable before everything. Invented parts.</summary>
 [MemoryDiagnoser]
-public class WiringBenchmarks
+public class OneDayBenchmarks
 {
     private static readonly Build Rig = new()
     {
@@ -27,6 +27,11 @@ public class WiringBenchmarks
         }))]),
     };
 
+    private static readonly DayPlan Plan = new()
+    {
+        Days = [Day], Ambient = Temperature.FromDegreesCelsius(5), Batteries = new([new("brick", new KitBattery(PartOf("brick")!))]), TakesAnyCharge = true,
+    };
+
     private readonly PoweredBuild perfect = PoweredBuild.From(Rig, PartOf);
     private readonly PoweredBuild cabled = PoweredBuild.From(Rig, PartOf) with
     {
@@ -35,11 +40,15 @@ public class WiringBenchmarks
 
     /// <summary>Perfect wires.</summary>
     [Benchmark(Baseline = true)]
-    public DayResult PerfectWires() => DayRun.Run(perfect, Day, Temperature.FromDegreesCelsius(5), DayRunOptions.EndOnly);
+    public SimulationResult PerfectWires() => DaySimulation.Run(perfect, Plan, SimulationOptions.EndOnly);
 
     /// <summary>Four cables of 40 mΩ.</summary>
     [Benchmark]
-    public DayResult Cables() => DayRun.Run(cabled, Day, Temperature.FromDegreesCelsius(5), DayRunOptions.EndOnly);
+    public SimulationResult Cables() => DaySimulation.Run(cabled, Plan, SimulationOptions.EndOnly);
+
+    /// <summary>The same with a series of points and every limit.</summary>
+    [Benchmark]
+    public SimulationResult CablesWithLimits() => DaySimulation.Run(cabled, Plan);
 
     private static Part? PartOf(string name) => name switch
     {

@@ -10,7 +10,7 @@ namespace RigScenarios.Benchmarks;
 
 /// <summary>Three days with four batteries and one charger of two bays; and the search for the least kit. Invented parts.</summary>
 [MemoryDiagnoser]
-public class DayPlanBenchmarks
+public class SeveralDaysBenchmarks
 {
     private static readonly Part Brick = new() { Kind = PartKind.Battery, Name = "brick", Battery = new Battery { Energy = Energy.FromWattHours(98), Voltage = Volts(14.4) } };
 
