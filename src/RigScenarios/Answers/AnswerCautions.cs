@@ -9,7 +9,8 @@ namespace RigScenarios.Answers;
 public static class AnswerCautions
 {
     /// <summary>Beside every answer about wiring.</summary>
-    public const string Polarity = "Which contact is positive is not told here for any connector: measure it with a meter before you plug anything in.";
+    public const string Polarity =
+        "Which contact is positive is not told here for any connector: measure it with a meter before you plug anything in.";
 
     private const double ColdCelsius = 5;
     private const double HotCelsius = 40;
@@ -22,15 +23,23 @@ public static class AnswerCautions
     public static IReadOnlyList<string> Of(RigAnswer answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
-        List<string> cautions = [.. Wiring(answer), .. Standing(answer), .. Travel(answer), Predicted(answer.Simulation.ExpectedError), .. Charging(answer.Plan)];
+        List<string> cautions =
+        [
+            .. Wiring(answer), .. Standing(answer), .. Travel(answer), Predicted(answer.Simulation.ExpectedError),
+            .. Charging(answer.Plan),
+        ];
         if (answer.Simulation.Assumed.Values.Any(values => values.Any(value => value.Field == "capacity-left")))
-            cautions.Add("A battery's age is not given, so it is taken as new. A worn one stops sooner, in the cold much sooner: measure it once and set capacity-left.");
-        var air = answer.Plan.Days.SelectMany(day => day.AmbientPoints.Select(point => point.Temperature).DefaultIfEmpty(day.Ambient ?? Temperature.FromDegreesCelsius(20))).ToList();
+            cautions.Add("A battery's age is not given, so it is taken as new. A worn one stops sooner, in the cold much "
+                + "sooner: measure it once and set capacity-left.");
+        var air = answer.Plan.Days.SelectMany(day => day.AmbientPoints.Select(point => point.Temperature)
+            .DefaultIfEmpty(day.Ambient ?? Temperature.FromDegreesCelsius(20))).ToList();
         if (air.Min().DegreesCelsius < ColdCelsius)
-            cautions.Add("Cold: charging a lithium battery at or below 0 °C can damage it and make it dangerous later; warm it first.");
+            cautions.Add("Cold: charging a lithium battery at or below 0 °C can damage it and make it dangerous later; warm "
+                + "it first.");
         if (air.Max().DegreesCelsius > HotCelsius)
             cautions.Add("Heat: keep batteries out of the sun.");
-        cautions.Add("The makers' limits go first, and local rules. Lithium batteries can burn: never use one that is swollen, damaged or wet, never bridge its contacts, never work around its protection.");
+        cautions.Add("The makers' limits go first, and local rules. Lithium batteries can burn: never use one that is "
+            + "swollen, damaged or wet, never bridge its contacts, never work around its protection.");
         return cautions;
     }
 
@@ -61,11 +70,14 @@ public static class AnswerCautions
         var passed = answer.Of(QuestionKind.Wiring)!.Limits.Where(limit => limit is { HasForce: true, IsPassed: true }).ToList();
         if (passed.Exists(limit => limit.Worst is ElectricCurrent))
         {
-            yield return "Something is loaded beyond what its maker allows. Change that before you use it: cables and plugs get hot, and a limiter may switch the rig off.";
-            yield return "A fuse protects the cable behind it, not the device. Fit only the fuse that the maker names; never bridge one. A cable that is warm, coiled or has a loose plug comes out of use.";
+            yield return "Something is loaded beyond what its maker allows. Change that before you use it: cables and plugs "
+                + "get hot, and a limiter may switch the rig off.";
+            yield return "A fuse protects the cable behind it, not the device. Fit only the fuse that the maker names; never "
+                + "bridge one. A cable that is warm, coiled or has a loose plug comes out of use.";
         }
         if (passed.Exists(limit => limit.Worst is ElectricPotential && limit.Case != LoadCase.Steady))
-            yield return "For moments a voltage dips below what a device needs. The device may restart, or hold over it: try it before the day.";
+            yield return "For moments a voltage dips below what a device needs. The device may restart, or hold over it: try "
+                + "it before the day.";
         if (answer.Of(QuestionKind.Wiring)!.Verdict != Verdict.Holds)
             yield return Polarity;
     }
@@ -73,14 +85,17 @@ public static class AnswerCautions
     private static IEnumerable<string> Standing(RigAnswer answer)
     {
         if (answer.Of(QuestionKind.Balance) is { Verdict: Verdict.Fails or Verdict.Close })
-            yield return "A head that does not hold its load swings when it is let go: keep a hand on it, lock the tilt, and balance it anew with makers' figures before anybody steps away.";
+            yield return "A head that does not hold its load swings when it is let go: keep a hand on it, lock the tilt, and "
+                + "balance it anew with makers' figures before anybody steps away.";
         if (answer.Of(QuestionKind.Stand) is { Verdict: Verdict.Fails or Verdict.Close })
-            yield return "A rig that tips or a joint that gives way falls on people. Change that first, fit a safety line, and keep people away from under it.";
+            yield return "A rig that tips or a joint that gives way falls on people. Change that first, fit a safety line, "
+                + "and keep people away from under it.";
     }
 
     private static IEnumerable<string> Travel(RigAnswer answer)
     {
         if (answer.Journeys.Count > 0)
-            yield return "Ask each airline before you travel: rules change, states and carriers may be stricter, and their answer counts.";
+            yield return "Ask each airline before you travel: rules change, states and carriers may be stricter, and their "
+                + "answer counts.";
     }
 }

@@ -8,7 +8,8 @@ public sealed record AnswerOptions
     /// <summary>The reserve that is wished after the last block; less of it is "close". Null for no wish.</summary>
     public Duration? Wish { get; init; }
 
-    /// <summary>The day that a journey without a date is meant for; null leaves such journeys to the first day of the edition of the rules that is held.</summary>
+    /// <summary>The day that a journey without a date is meant for; null leaves such journeys to the first day of the edition of
+    /// the rules that is held.</summary>
     public DateOnly? Today { get; init; }
 
     /// <summary>The number of points that the series keeps, about; 0 for none.</summary>

@@ -2,7 +2,8 @@ using RigScenarios.Limits;
 
 namespace RigScenarios.Answers;
 
-/// <summary>The five questions of every answer, in the order in which they are told. A new one is a line here, its rule in <see cref="QuestionRules"/>, and a line of words.</summary>
+/// <summary>The five questions of every answer, in the order in which they are told. A new one is a line here, its rule in
+/// <see cref="QuestionRules"/>, and a line of words.</summary>
 public enum QuestionKind
 {
     /// <summary>Do all essential devices run to the end of the plan?</summary>
@@ -24,7 +25,8 @@ public enum QuestionKind
 /// <summary>One question with its verdict.</summary>
 /// <param name="Kind">Which question.</param>
 /// <param name="Verdict">Its verdict.</param>
-/// <param name="Limits">All limits that it rests on, the least left first; empty for power, which rests on the reserve, and for travel.</param>
+/// <param name="Limits">All limits that it rests on, the least left first; empty for power, which rests on the reserve, and for
+/// travel.</param>
 public sealed record AnswerQuestion(QuestionKind Kind, Verdict Verdict, IReadOnlyList<Limit> Limits)
 {
     /// <summary>The limit of force with the least left that counts for the verdict; null where there is none.</summary>
@@ -34,7 +36,8 @@ public sealed record AnswerQuestion(QuestionKind Kind, Verdict Verdict, IReadOnl
     public IReadOnlyList<string> Missing { get; init; } = [];
 
     /// <summary>
-    /// How far it is from holding, 0 where it holds: hours of the day that are not reached for power, shares past their limits added up for limits,
+    /// How far it is from holding, 0 where it holds: hours of the day that are not reached for power, shares past their limits
+    /// added up for limits,
     /// batteries that stay behind for travel. Good for comparing two answers of one build, and for nothing else.
     /// </summary>
     internal double Shortfall { get; init; }

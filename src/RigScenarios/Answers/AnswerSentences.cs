@@ -8,7 +8,8 @@ namespace RigScenarios.Answers;
 /// <summary>The words of the first screenful: the same in every face, changed here and nowhere else.</summary>
 public static class AnswerSentences
 {
-    /// <summary>The verdict in one sentence with its clock time: "No: the camera stops at 22:24, 1 h 26 min before wrap."</summary>
+    /// <summary>The verdict in one sentence with its clock time: "No: the camera stops at 22:24, 1 h 26 min before
+    /// wrap."</summary>
     /// <param name="answer">The answer.</param>
     public static string Headline(RigAnswer answer)
     {
@@ -16,10 +17,13 @@ public static class AnswerSentences
         var worst = answer.Questions.FirstOrDefault(question => question.Verdict == answer.Verdict);
         return answer.Verdict switch
         {
-            Verdict.Holds => $"Yes: {Lasts(answer)}{(answer.Of(QuestionKind.Wiring) is { Least: not null } ? ", and nothing is past a limit" : "")}.",
+            Verdict.Holds =>
+                $"Yes: {Lasts(answer)}"
+                + (answer.Of(QuestionKind.Wiring) is { Least: not null } ? ", and nothing is past a limit." : "."),
             Verdict.Close when worst!.Kind == QuestionKind.Power => $"Just: {Lasts(answer)}; {CloseReserve(answer)}.",
             Verdict.Close => $"Just: {Lasts(answer)}, but {Lower(Reason(answer, worst!))}.",
-            Verdict.NotKnown => $"Not known: {Lasts(answer)}, but a figure is missing for {Title(worst!.Kind, answer.TheBuild.Stance).ToLowerInvariant()}.",
+            Verdict.NotKnown => $"Not known: {Lasts(answer)}, but a figure is missing for "
+                + $"{Title(worst!.Kind, answer.TheBuild.Stance).ToLowerInvariant()}.",
             _ when worst!.Kind == QuestionKind.Power => $"No: {Stops(answer)}.",
             _ => $"No: {Lasts(answer)}, but {Lower(Reason(answer, worst))}.",
         };
@@ -30,7 +34,8 @@ public static class AnswerSentences
     public static IReadOnlyList<QuestionLine> Questions(RigAnswer answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
-        return [.. answer.Questions.Select(question => new QuestionLine(question.Kind, Title(question.Kind, answer.TheBuild.Stance), question.Verdict, Line(answer, question)))];
+        return [.. answer.Questions.Select(question => new QuestionLine(question.Kind,
+            Title(question.Kind, answer.TheBuild.Stance), question.Verdict, Line(answer, question)))];
     }
 
     /// <summary>A question's name for people.</summary>
@@ -69,11 +74,14 @@ public static class AnswerSentences
     internal static IReadOnlyList<string> WiringMissing(PoweredBuild powered)
     {
         var bare = powered.Regulators.Keys.Concat(powered.Splitters.Keys).Concat(powered.Devices.Keys)
-            .Where(thing => !powered.Links.TryGetValue(thing, out var link) || link.Cable is null).Select(LimitSentences.Element).ToList();
-        var unknown = powered.Devices.Where(device => device.Value.Voltage?.Minimum is null).Select(device => LimitSentences.Element(device.Key)).ToList();
+            .Where(thing => !powered.Links.TryGetValue(thing, out var link) || link.Cable is null)
+                .Select(LimitSentences.Element).ToList();
+        var unknown = powered.Devices.Where(device => device.Value.Voltage?.Minimum is null)
+            .Select(device => LimitSentences.Element(device.Key)).ToList();
         var lines = new List<string>();
         if (bare.Count > 0)
-            lines.Add($"No power cable is given for {string.Join(", ", bare)}: joined without resistance, so their real voltage is lower.");
+            lines.Add($"No power cable is given for {string.Join(", ", bare)}: joined without resistance, so their real "
+                + "voltage is lower.");
         if (unknown.Count > 0)
             lines.Add($"The least voltage is not known of {string.Join(", ", unknown)}: taken never to stop for it.");
         return lines;
@@ -87,18 +95,22 @@ public static class AnswerSentences
         var times = new AnswerTimes(answer.Plan.Days);
         var end = times.Wrap(answer.Plan.Days.Count - 1);
         var until = answer.Plan.Days[^1].Starts is null ? "it lasts the day" : $"it lasts until wrap {times.When(end)}";
-        var tight = answer.Tightest.Day < answer.Plan.Days.Count ? $"; day {answer.Tightest.Day} is tightest, with {ReserveLeft(answer.Tightest.Reserve)} left" : "";
+        var tight = answer.Tightest.Day < answer.Plan.Days.Count
+            ? $"; day {answer.Tightest.Day} is tightest, with {ReserveLeft(answer.Tightest.Reserve)} left" : "";
         return $"{until} with {ReserveLeft(answer.Reserve)} left{tight}";
     }
 
     /// <summary>The reserve: "1 h 27 min", "more than 5 days".</summary>
-    internal static string ReserveLeft(Reserve reserve) => reserve.IsLowerBound ? $"more than {AnswerTimes.Length(reserve.Time)}" : AnswerTimes.Length(reserve.Time);
+    internal static string ReserveLeft(Reserve reserve) =>
+        reserve.IsLowerBound ? $"more than {AnswerTimes.Length(reserve.Time)}" : AnswerTimes.Length(reserve.Time);
 
-    /// <summary>Which essential device stops first, when, and how long before the end of its day: "the camera stops at 22:24, 1 h 26 min before wrap".</summary>
+    /// <summary>Which essential device stops first, when, and how long before the end of its day: "the camera stops at 22:24, 1 h
+    /// 26 min before wrap".</summary>
     internal static string Stops(RigAnswer answer)
     {
         var times = new AnswerTimes(answer.Plan.Days);
-        var first = answer.Simulation.Devices.Where(device => device.Value is { Essential: true, FirstStop: not null }).OrderBy(device => device.Value.FirstStop!.At.Seconds).FirstOrDefault();
+        var first = answer.Simulation.Devices.Where(device => device.Value is { Essential: true, FirstStop: not null })
+            .OrderBy(device => device.Value.FirstStop!.At.Seconds).FirstOrDefault();
         if (first.Key is null)
             return "it stops before wrap";
         var stop = first.Value.FirstStop!;
@@ -123,8 +135,10 @@ public static class AnswerSentences
     };
 
     private static string StopReasonOf(RigAnswer answer) =>
-        answer.Simulation.Devices.Values.Where(device => device is { Essential: true, FirstStop: not null }).MinBy(device => device.FirstStop!.At.Seconds)?.FirstStop is { } stop
-            ? Because(stop.Reason) : "the battery ends";
+        answer.Simulation.Devices.Values.Where(device => device is { Essential: true, FirstStop: not null })
+            .MinBy(device => device.FirstStop!.At.Seconds)?.FirstStop is { } stop
+            ? stop.Reason.Element is { } element && element == answer.TheBuild.Plate ? "the battery plate's guard switches off"
+                : Because(stop.Reason) : "the battery ends";
 
     /// <summary>What a question's verdict rests on, as a clause.</summary>
     private static string Reason(RigAnswer answer, AnswerQuestion question)
@@ -134,7 +148,10 @@ public static class AnswerSentences
         if (question.Verdict == Verdict.NotKnown)
             return string.Join(" ", question.Missing).TrimEnd('.');
         if (question.Least is not { } least)
-            return "no limit of it is known";
+        {
+            return question.Kind == QuestionKind.Balance && answer.Balance is { } balance
+                ? BalanceWords.Answer(balance).TrimEnd('.') : "no limit of it is known";
+        }
         var times = new AnswerTimes(answer.Plan.Days);
         var passed = question.Limits.Count(limit => limit is { HasForce: true, IsPassed: true });
         var more = passed > 1 ? $"; {passed} limits are passed" : "";

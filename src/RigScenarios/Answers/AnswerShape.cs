@@ -3,7 +3,8 @@ using RigScenarios.Limits;
 
 namespace RigScenarios.Answers;
 
-/// <summary>The answer for programs: one shape for every command and for the page (docs/json.md). Fields are added, none is renamed.</summary>
+/// <summary>The answer for programs: one shape for every command and for the page (docs/json.md). Fields are added, none is
+/// renamed.</summary>
 public static class AnswerShape
 {
     /// <summary>One entry of <c>answers</c>.</summary>
@@ -18,7 +19,8 @@ public static class AnswerShape
             ["days"] = Texts(answer.Days),
             ["verdict"] = answer.Verdict.InWords(),
             ["answer"] = AnswerSentences.Headline(answer),
-            ["questions"] = new JsonArray([.. AnswerSentences.Questions(answer).Select(line => (JsonNode)Question(answer.Of(line.Kind)!, line))]),
+            ["questions"] = new JsonArray([.. AnswerSentences.Questions(answer)
+                .Select(line => (JsonNode)Question(answer.Of(line.Kind)!, line))]),
             ["reserve_h"] = Round(answer.Reserve.Time.Hours),
             ["reserve_Wh"] = Round(answer.Reserve.Energy.WattHours),
             ["reserve_is_lower_bound"] = answer.Reserve.IsLowerBound,
@@ -26,10 +28,14 @@ public static class AnswerShape
             ["tightest_reserve_h"] = Round(answer.Tightest.Reserve.Time.Hours),
             ["devices"] = new JsonArray([.. answer.Simulation.Devices.Select(device => (JsonNode)new JsonObject
             {
-                ["device"] = device.Key, ["title"] = device.Value.Title, ["essential"] = device.Value.Essential, ["runtime_h"] = Round(device.Value.Runtime.Hours),
+                ["device"] = device.Key, ["title"] = device.Value.Title, ["essential"] = device.Value.Essential,
+                ["runtime_h"] = Round(device.Value.Runtime.Hours),
                 ["stopped_by"] = device.Value.FirstStop?.Reason.ToString(),
             })]),
-            ["limits"] = new JsonArray([.. answer.Questions.SelectMany(question => question.Limits.Select(limit => (question.Kind, Limit: limit))).OrderBy(item => item.Limit.Share ?? double.PositiveInfinity)
+            ["limits"] =
+                new JsonArray(
+                [.. answer.Questions.SelectMany(question => question.Limits.Select(limit => (question.Kind, Limit: limit)))
+                .OrderBy(item => item.Limit.Share ?? double.PositiveInfinity)
                 .Select(item => Limit(item.Limit, item.Kind))]),
             ["would_work"] = sets is null ? null : WouldWorkOf(sets),
             ["expected_error_percent"] = Round(answer.Simulation.ExpectedError.Share?.Percent),
@@ -56,7 +62,8 @@ public static class AnswerShape
         };
     }
 
-    /// <summary>One limit with numbers and a unit; a voltage, temperature or share is told in the unit that the figures have.</summary>
+    /// <summary>One limit with numbers and a unit; a voltage, temperature or share is told in the unit that the figures
+    /// have.</summary>
     /// <param name="limit">The limit.</param>
     /// <param name="question">The question that it belongs to; null to leave it out.</param>
     public static JsonObject Limit(Limit limit, QuestionKind? question = null)
@@ -76,7 +83,8 @@ public static class AnswerShape
             ["allowed"] = Round(allowed),
             ["left"] = Round(allowed is { } is_ ? (limit.Side == LimitSide.StaysUnder ? is_ - worst : worst - is_) : null),
             ["unit"] = unit,
-            ["share"] = limit.Kind == LimitKind.Temperature || limit.Share is not { } share || double.IsInfinity(share) ? null : Round(share),
+            ["share"] = limit.Kind == LimitKind.Temperature || limit.Share is not { } share || double.IsInfinity(share)
+                ? null : Round(share),
             ["at_h"] = Round(limit.At?.Time.Hours),
             ["day"] = limit.At?.Day,
             ["block"] = limit.At?.Block,
@@ -101,19 +109,25 @@ public static class AnswerShape
         ["words"] = WouldWorkSentences.Of(set),
         ["changes"] = new JsonArray([.. set.Changes.Select(change => (JsonNode)new JsonObject
         {
-            ["words"] = change.Words, ["provided"] = change.Provided, ["set"] = Texts(change.Settings.Select(setting => setting.ToString())), ["effort"] = Hyphens(change.Effort.ToString()), ["price"] = change.Price?.ToString(),
+            ["words"] = change.Words, ["provided"] = change.Provided,
+            ["set"] = Texts(change.Settings.Select(setting => setting.ToString())),
+            ["effort"] = Hyphens(change.Effort.ToString()), ["price"] = change.Price?.ToString(),
         })]),
         ["set"] = Texts(set.Settings.Select(setting => setting.ToString())),
         ["price"] = set.Price?.ToString(),
         ["verdict"] = set.Then.Verdict.InWords(),
         ["reserve_h"] = Round(set.Then.Reserve.Time.Hours),
         ["reserve_Wh"] = Round(set.Then.Reserve.Energy.WattHours),
-        ["questions"] = new JsonArray([.. set.Then.Questions.Select(question => (JsonNode)new JsonObject { ["question"] = Word(question.Kind), ["verdict"] = question.Verdict.InWords() })]),
+        ["questions"] =
+            new JsonArray([.. set.Then.Questions.Select(question => (JsonNode)new JsonObject { ["question"] = Word(question.Kind),
+            ["verdict"] = question.Verdict.InWords() })]),
     };
 
     private static JsonArray Texts(IEnumerable<string> texts) => new([.. texts.Select(text => (JsonNode)text)]);
 
     private static double? Round(double? value) => value is { } number ? Math.Round(number, 4) : null;
 
-    private static string Hyphens(string name) => string.Concat(name.Select((letter, index) => char.IsUpper(letter) ? (index > 0 ? "-" : "") + char.ToLowerInvariant(letter) : letter.ToString()));
+    private static string Hyphens(string name) =>
+        string.Concat(name.Select((letter, index) => char.IsUpper(letter) ? (index > 0 ? "-" : "") + char.ToLowerInvariant(letter)
+        : letter.ToString()));
 }

@@ -42,7 +42,8 @@ public sealed class AnswerTimes(IReadOnlyList<ShootingDay> days)
 
     /// <summary>Begin of a day, from midnight of the first day.</summary>
     /// <param name="number">Number of the day, from 0.</param>
-    public Duration Start(int number) => Duration.FromHours((24 * number) + (days[number].Starts?.ToTimeSpan().TotalHours ?? EightOClock));
+    public Duration Start(int number) =>
+        Duration.FromHours((24 * number) + (days[number].Starts?.ToTimeSpan().TotalHours ?? EightOClock));
 
     /// <summary>End of a day's last block, from midnight of the first day.</summary>
     /// <param name="number">Number of the day, from 0.</param>
@@ -51,7 +52,8 @@ public sealed class AnswerTimes(IReadOnlyList<ShootingDay> days)
     /// <summary>The title of a block for people.</summary>
     /// <param name="day">Number of the day, from 1.</param>
     /// <param name="block">The block's short name.</param>
-    public string Title(int day, string block) => days[day - 1].Blocks.TryGetValue(block, out var found) ? found.Title ?? block : block;
+    public string Title(int day, string block) =>
+        days[day - 1].Blocks.TryGetValue(block, out var found) ? found.Title ?? block : block;
 
     private int DayOf(Duration time)
     {

@@ -6,7 +6,8 @@ using UnitsNet;
 namespace RigScenarios.Answers;
 
 /// <summary>
-/// Other and more batteries. A battery that is bought is new, and says so in its settings; one that stays keeps its age: a larger one never inherits the age
+/// Other and more batteries. A battery that is bought is new, and says so in its settings; one that stays keeps its age: a larger
+/// one never inherits the age
 /// of the one it stands in for.
 /// </summary>
 internal sealed class BatteryChanges
@@ -40,7 +41,9 @@ internal sealed class BatteryChanges
 
     /// <summary>Batteries of the library that the build's plate takes: the same voltage on the label.</summary>
     private IEnumerable<(string Id, Part Part)> Fitting() => scenario.PartIds.Select(id => (id, scenario.FindPart(id)!))
-        .Where(other => other.Item2.Battery is { } battery && Math.Abs(battery.Voltage.Volts - part.Battery!.Voltage.Volts) < SameClassVolts && battery.Energy.WattHours > 0.2 * part.Battery.Energy.WattHours)
+        .Where(other => other.Item2.Battery is { } battery
+            && Math.Abs(battery.Voltage.Volts - part.Battery!.Voltage.Volts) < SameClassVolts
+            && battery.Energy.WattHours > 0.2 * part.Battery.Energy.WattHours)
         .OrderBy(other => other.Item2.Battery!.Energy.WattHours);
 
     /// <summary>Charge and warmth of the build's own battery.</summary>
@@ -48,26 +51,34 @@ internal sealed class BatteryChanges
     {
         var battery = now.TheBuild.Battery;
         if (battery.Charge is { Percent: < 99 })
-            yield return new("Charge the battery fully before the day", [new($"builds.{now.Build}.battery.charge", "100 %")], ChangeEffort.Nothing, "charge");
+            yield return new("Charge the battery fully before the day", [new($"builds.{now.Build}.battery.charge", "100 %")],
+                ChangeEffort.Nothing, "charge");
         if ((battery.StartTemperature ?? Coldest()) < Warm - TemperatureDelta.FromKelvins(2))
-            yield return new("Keep the battery at 20 °C, in an inner pocket, until it goes on", [new($"builds.{now.Build}.battery.start-temperature", "20 °C")], ChangeEffort.Nothing, "warmth");
+            yield return new("Keep the battery at 20 °C, in an inner pocket, until it goes on",
+                [new($"builds.{now.Build}.battery.start-temperature", "20 °C")], ChangeEffort.Nothing, "warmth");
     }
 
     /// <summary>Another battery in the place of the build's own.</summary>
     private IEnumerable<RigChange> Instead()
     {
-        foreach (var (name, thing) in scenario.Kit.Where(other => other.Key != item && Fitting().Any(fit => fit.Id == other.Value.Part)))
+        foreach (var (name, thing) in scenario.Kit.Where(other => other.Key != item
+            && Fitting().Any(fit => fit.Id == other.Value.Part)))
         {
             var place = now.TheBuild.Places.TryGetValue(item, out var old) ? old : null;
-            var settings = new List<FieldSetting> { new($"builds.{now.Build}.battery", Group(("item", name), ("charge", "100 %"))) };
+            var settings = new List<FieldSetting> { new($"builds.{now.Build}.battery",
+                Group(("item", name), ("charge", "100 %"))) };
             if (place is not null)
                 settings.Add(new($"builds.{now.Build}.places.{name}", PlaceText.Of(place)));
-            yield return new($"Take the kit's {LimitSentences.Element(name)} ({scenario.PartOf(name)!.Name}) instead", settings, ChangeEffort.FromKit, "battery");
+            yield return new($"Take the kit's {LimitSentences.Element(name)} ({scenario.PartOf(name)!.Name}) instead", settings,
+                ChangeEffort.FromKit, "battery");
         }
         if (now.TheBuild.Battery is { CapacityLeft.Percent: < 98 } or { ResistanceGrowth: > 1.05 })
-            yield return new($"Take a new {part.Name} in place of the used one", New(), ChangeEffort.Buy, "battery") { Price = part.Buy };
-        foreach (var (id, other) in Fitting().Where(other => other.Id != scenario.Kit[item].Part && scenario.Kit.Values.All(thing => thing.Part != other.Id)))
-            yield return new($"Take a new {other.Name} instead of the {part.Name}{Heavier(other)}", [new($"kit.{item}.part", id), .. New()], ChangeEffort.Buy, "battery") { Price = other.Buy };
+            yield return new($"Take a new {part.Name} in place of the used one", New(), ChangeEffort.Buy,
+                "battery") { Price = part.Buy };
+        foreach (var (id, other) in Fitting().Where(other => other.Id != scenario.Kit[item].Part
+            && scenario.Kit.Values.All(thing => thing.Part != other.Id)))
+            yield return new($"Take a new {other.Name} instead of the {part.Name}{Heavier(other)}",
+                [new($"kit.{item}.part", id), .. New()], ChangeEffort.Buy, "battery") { Price = other.Buy };
     }
 
     private string Heavier(Part other) => other.Mass is { } mass && part.Mass is { } mine
@@ -76,7 +87,9 @@ internal sealed class BatteryChanges
     /// <summary>Every build that takes the item is told that it is new, where it told an age before.</summary>
     private IReadOnlyList<FieldSetting> New() =>
     [
-        .. scenario.Builds.Where(build => build.Value.Battery.Item == item && (build.Value.Battery.CapacityLeft is not null || build.Value.Battery.ResistanceGrowth is not null)).SelectMany(build => new FieldSetting[]
+        .. scenario.Builds.Where(build => build.Value.Battery.Item == item
+            && (build.Value.Battery.CapacityLeft is not null || build.Value.Battery.ResistanceGrowth is not null))
+            .SelectMany(build => new FieldSetting[]
         {
             new($"builds.{build.Key}.battery.capacity-left", "100 %"), new($"builds.{build.Key}.battery.resistance-growth", "1"),
         }),
@@ -88,12 +101,16 @@ internal sealed class BatteryChanges
         var spare = scenario.Kit[item].Count > 1;
         if (spare)
             yield return SecondOf($"the kit's second {part.Name}", item, [], ChangeEffort.FromKit, null);
-        foreach (var (name, thing) in scenario.Kit.Where(other => other.Key != item && Fitting().Any(fit => fit.Id == other.Value.Part)))
-            yield return SecondOf($"the kit's {LimitSentences.Element(name)} ({scenario.PartOf(name)!.Name})", name, [], ChangeEffort.FromKit, null);
-        foreach (var (id, other) in Fitting().Where(other => scenario.Kit.Where(thing => thing.Key != item || spare).All(thing => thing.Value.Part != other.Id)))
+        foreach (var (name, thing) in scenario.Kit.Where(other => other.Key != item
+            && Fitting().Any(fit => fit.Id == other.Value.Part)))
+            yield return SecondOf($"the kit's {LimitSentences.Element(name)} ({scenario.PartOf(name)!.Name})", name, [],
+                ChangeEffort.FromKit, null);
+        foreach (var (id, other) in Fitting().Where(other => scenario.Kit.Where(thing => thing.Key != item || spare)
+            .All(thing => thing.Value.Part != other.Id)))
         {
             var name = FreeName(id);
-            yield return SecondOf($"a second battery, a new {other.Name}", name, [new($"kit.{name}", Group(("part", id)))], ChangeEffort.Buy, other.Buy);
+            yield return SecondOf($"a second battery, a new {other.Name}", name, [new($"kit.{name}", Group(("part", id)))],
+                ChangeEffort.Buy, other.Buy);
         }
     }
 
@@ -101,35 +118,46 @@ internal sealed class BatteryChanges
     {
         var battery = now.TheBuild.Battery;
         var first = Group(
-            ("item", item), ("charge", battery.Charge is { } charge ? Text(charge.Percent, "%") : null), ("capacity-left", battery.CapacityLeft is { } left ? Text(left.Percent, "%") : null),
-            ("resistance-growth", battery.ResistanceGrowth?.ToString(CultureInfo.InvariantCulture)), ("start-temperature", battery.StartTemperature is { } start ? Text(start.DegreesCelsius, "°C") : null));
+            ("item", item), ("charge", battery.Charge is { } charge ? Text(charge.Percent, "%") : null),
+            ("capacity-left", battery.CapacityLeft is { } left ? Text(left.Percent, "%") : null),
+            ("resistance-growth", battery.ResistanceGrowth?.ToString(CultureInfo.InvariantCulture)),
+            ("start-temperature", battery.StartTemperature is { } start ? Text(start.DegreesCelsius, "°C") : null));
         var cold = Coldest() < Warm - TemperatureDelta.FromKelvins(5);
         var second = Group(("item", name), ("rests-at", cold ? "20 °C" : null), ("start-temperature", cold ? "20 °C" : null));
         var settings = new List<FieldSetting>(kit) { new("batteries.first", first), new("batteries.second", second) };
         var swap = scenario.Swaps is { Reserve: null, WarningVoltage: null, AtBlockEnds: false };
         if (swap)
             settings.Add(new("swaps.reserve", "15 %"));
-        return new($"Carry {what}{(cold ? ", warm in an inner pocket" : "")}{(swap ? ", and swap at 15 %" : "")}", settings, effort, "second battery") { Price = price };
+        return new($"Carry {what}{(cold ? ", warm in an inner pocket" : "")}{(swap ? ", and swap at 15 %" : "")}", settings,
+            effort, "second battery") { Price = price };
     }
 
     /// <summary>Charge and warmth of the batteries that take turns.</summary>
     private IEnumerable<RigChange> Conditions()
     {
-        var low = scenario.Batteries.Where(battery => battery.Value.Charge is { Percent: < 99 }).Select(battery => battery.Key).ToList();
+        var low = scenario.Batteries.Where(battery => battery.Value.Charge is { Percent: < 99 })
+            .Select(battery => battery.Key).ToList();
         if (low.Count > 0)
-            yield return new("Charge all batteries fully before the first day", [.. low.Select(name => new FieldSetting($"batteries.{name}.charge", "100 %"))], ChangeEffort.Nothing, "charge");
-        var cold = scenario.Batteries.Where(battery => (battery.Value.RestsAt ?? Coldest()) < Warm - TemperatureDelta.FromKelvins(2)).Select(battery => battery.Key).ToList();
+            yield return new("Charge all batteries fully before the first day",
+                [.. low.Select(name => new FieldSetting($"batteries.{name}.charge", "100 %"))], ChangeEffort.Nothing, "charge");
+        var cold = scenario.Batteries.Where(battery => (battery.Value.RestsAt
+            ?? Coldest()) < Warm - TemperatureDelta.FromKelvins(2)).Select(battery => battery.Key).ToList();
         if (cold.Count > 0)
-            yield return new("Keep the spare batteries at 20 °C, in a heated bag or an inner pocket", [.. cold.Select(name => new FieldSetting($"batteries.{name}.rests-at", "20 °C"))], ChangeEffort.Nothing, "warmth");
+            yield return new("Keep the spare batteries at 20 °C, in a heated bag or an inner pocket",
+                [.. cold.Select(name => new FieldSetting($"batteries.{name}.rests-at", "20 °C"))],
+                ChangeEffort.Nothing, "warmth");
     }
 
     /// <summary>A new battery for each worn one of those that take turns.</summary>
     private IEnumerable<RigChange> Renewed()
     {
-        foreach (var (name, battery) in scenario.Batteries.Where(battery => battery.Value is { CapacityLeft.Percent: < 90 } or { ResistanceGrowth: > 1.2 }))
+        foreach (var (name, battery) in scenario.Batteries.Where(battery => battery.Value is { CapacityLeft.Percent: < 90 }
+            or { ResistanceGrowth: > 1.2 }))
         {
             var worn = scenario.PartOf(battery.Item)!;
-            yield return new($"Take a new {worn.Name} in place of \"{name}\"", [new($"batteries.{name}.capacity-left", "100 %"), new($"batteries.{name}.resistance-growth", "1")], ChangeEffort.Buy, $"battery {name}") { Price = worn.Buy };
+            yield return new($"Take a new {worn.Name} in place of \"{name}\"",
+                [new($"batteries.{name}.capacity-left", "100 %"), new($"batteries.{name}.resistance-growth", "1")],
+                ChangeEffort.Buy, $"battery {name}") { Price = worn.Buy };
         }
     }
 
@@ -137,29 +165,40 @@ internal sealed class BatteryChanges
     private IEnumerable<RigChange> OneMore()
     {
         var like = scenario.Batteries.Values.First();
-        foreach (var (name, thing) in scenario.Kit.Where(other => Fitting().Any(fit => fit.Id == other.Value.Part) && scenario.Batteries.Values.Count(battery => battery.Item == other.Key) < other.Value.Count))
-            yield return More($"the kit's {LimitSentences.Element(name)} ({scenario.PartOf(name)!.Name})", name, like, [], ChangeEffort.FromKit, null);
+        foreach (var (name, thing) in scenario.Kit.Where(other => Fitting().Any(fit => fit.Id == other.Value.Part)
+            && scenario.Batteries.Values.Count(battery => battery.Item == other.Key) < other.Value.Count))
+            yield return More($"the kit's {LimitSentences.Element(name)} ({scenario.PartOf(name)!.Name})", name, like, [],
+                ChangeEffort.FromKit, null);
         foreach (var (id, other) in Fitting())
         {
             var name = FreeName(id);
-            yield return More($"a new {other.Name}", name, like, [new($"kit.{name}", Group(("part", id)))], ChangeEffort.Buy, other.Buy);
+            yield return More($"a new {other.Name}", name, like, [new($"kit.{name}", Group(("part", id)))],
+                ChangeEffort.Buy, other.Buy);
         }
     }
 
-    private RigChange More(string what, string name, BatteryAtStart like, IEnumerable<FieldSetting> kit, ChangeEffort effort, Money? price) =>
+    private RigChange More(string what, string name, BatteryAtStart like, IEnumerable<FieldSetting> kit, ChangeEffort effort,
+        Money? price) =>
         new($"Carry one more battery, {what}",
             [.. kit, new($"batteries.{FreeBattery(name)}", Group(
-                ("item", name), ("rests-at", like.RestsAt is { } rests ? Text(rests.DegreesCelsius, "°C") : null), ("heat-factor", like.HeatFactor != 1 ? like.HeatFactor.ToString(CultureInfo.InvariantCulture) : null),
-                ("start-temperature", like.StartTemperature is { } start ? Text(start.DegreesCelsius, "°C") : null)))], effort, "one more battery") { Price = price };
+                ("item", name), ("rests-at", like.RestsAt is { } rests ? Text(rests.DegreesCelsius, "°C") : null),
+                ("heat-factor", like.HeatFactor != 1 ? like.HeatFactor.ToString(CultureInfo.InvariantCulture) : null),
+                ("start-temperature", like.StartTemperature is { } start ? Text(start.DegreesCelsius, "°C") : null)))], effort,
+                "one more battery") { Price = price };
 
-    private string FreeName(string id) => Enumerable.Range(1, 100).Select(number => number == 1 ? id : $"{id}-{number}").First(name => !scenario.Kit.ContainsKey(name));
+    private string FreeName(string id) => Enumerable.Range(1, 100).Select(number => number == 1 ? id : $"{id}-{number}")
+        .First(name => !scenario.Kit.ContainsKey(name));
 
-    private string FreeBattery(string name) => Enumerable.Range(1, 100).Select(number => number == 1 ? name : $"{name}-{number}").First(free => !scenario.Batteries.ContainsKey(free));
+    private string FreeBattery(string name) => Enumerable.Range(1, 100).Select(number => number == 1 ? name : $"{name}-{number}")
+        .First(free => !scenario.Batteries.ContainsKey(free));
 
     /// <summary>The coldest air of the days.</summary>
-    private Temperature Coldest() => now.Plan.Days.SelectMany(day => day.AmbientPoints.Select(point => point.Temperature).DefaultIfEmpty(day.Ambient ?? Warm)).Min();
+    private Temperature Coldest() =>
+        now.Plan.Days.SelectMany(day => day.AmbientPoints.Select(point => point.Temperature).DefaultIfEmpty(day.Ambient ?? Warm))
+        .Min();
 
-    internal static string Group(params IEnumerable<(string Key, string? Value)> fields) => $"{{{string.Join(", ", fields.Where(field => field.Value is not null).Select(field => $"{field.Key}: {field.Value}"))}}}";
+    internal static string Group(params IEnumerable<(string Key, string? Value)> fields) =>
+        $"{{{string.Join(", ", fields.Where(field => field.Value is not null).Select(field => $"{field.Key}: {field.Value}"))}}}";
 
     internal static string Text(double value, string unit) => string.Create(CultureInfo.InvariantCulture, $"{value:R} {unit}");
 }

@@ -1,6 +1,7 @@
 namespace RigScenarios.Answers;
 
-/// <summary>The changes that are worth a try, from every model; each is told apart from what it brings, which only a run can say.</summary>
+/// <summary>The changes that are worth a try, from every model; each is told apart from what it brings, which only a run can
+/// say.</summary>
 internal static class CandidateChanges
 {
     /// <summary>All candidates for an answer, the least effort first.</summary>
@@ -8,7 +9,8 @@ internal static class CandidateChanges
     {
         IEnumerable<RigChange> all =
         [
-            .. DeviceChanges.Of(now), .. BatteryChanges.Of(now), .. SwapChanges.Of(now), .. WiringChanges.Of(now), .. PlacementChanges.Of(now), .. TravelChanges.Of(now),
+            .. DeviceChanges.Of(now), .. BatteryChanges.Of(now), .. SwapChanges.Of(now), .. WiringChanges.Of(now),
+            .. PlacementChanges.Of(now), .. TravelChanges.Of(now),
         ];
         return [.. all.OrderBy(change => change.Effort).ThenBy(change => change.Price?.Amount ?? 0)];
     }

@@ -13,7 +13,8 @@ public sealed record DayResult
     public required Duration Planned { get; init; }
 
     /// <summary>
-    /// How long the build runs: until its first essential device stops, or the battery ends. A build that survives the day begins the same
+    /// How long the build runs: until its first essential device stops, or the battery ends. A build that survives the day begins
+    /// the same
     /// day again, so that this is longer than the day.
     /// </summary>
     public required Duration Runtime { get; init; }
@@ -66,7 +67,8 @@ public sealed record DayResult
     internal static DayResult From(PoweredBuild powered, SimulationResult result)
     {
         var (start, end) = (result.Days[0].Start, result.Days[^1].End);
-        var essential = result.Devices.Values.Where(device => device.Essential && device.FirstStop is not null).MinBy(device => device.FirstStop!.At.Seconds)?.FirstStop;
+        var essential = result.Devices.Values.Where(device => device.Essential && device.FirstStop is not null)
+            .MinBy(device => device.FirstStop!.At.Seconds)?.FirstStop;
         var why = essential?.Reason ?? result.Reserve.Ends;
         return new DayResult
         {
@@ -76,19 +78,26 @@ public sealed record DayResult
             EndCause = why?.ToString() ?? "still running after 10 such days",
             PackEndCause = why?.Kind switch
             {
-                StopKind.VoltageCutoff => Batteries.EndCause.VoltageCutoff, StopKind.Empty => Batteries.EndCause.Empty, StopKind.PowerLimit => Batteries.EndCause.PowerLimit,
-                StopKind.OverCurrent => Batteries.EndCause.OverCurrent, StopKind.OverTemperature => Batteries.EndCause.OverTemperature, _ => null,
+                StopKind.VoltageCutoff => Batteries.EndCause.VoltageCutoff, StopKind.Empty =>
+                    Batteries.EndCause.Empty, StopKind.PowerLimit => Batteries.EndCause.PowerLimit,
+                StopKind.OverCurrent => Batteries.EndCause.OverCurrent, StopKind.OverTemperature =>
+                    Batteries.EndCause.OverTemperature, _ => null,
             },
             EndBlock = essential?.Block ?? result.Blocks[^1].Block,
             Devices = [.. result.Devices.Select(item => new DayDeviceStop(
-                item.Key, item.Value.Title, item.Value.Essential, item.Value.FirstStop is null ? result.Runtime : item.Value.Runtime,
+                item.Key, item.Value.Title, item.Value.Essential, item.Value.FirstStop is null
+                    ? result.Runtime : item.Value.Runtime,
                 (item.Value.FirstStop?.Reason ?? result.Reserve.Ends)?.ToString() ?? "still running after 10 such days"))],
-            Blocks = [.. result.Blocks.Select(block => new DayBlockSpan(block.Block, block.Title, block.Start - start, block.End - start, block.Demand))],
-            Series = [.. result.Series.Select(point => new DischargePoint(point.Time - start, point.Voltage, point.Current, point.Power, point.StateOfCharge, point.Temperature))],
+            Blocks = [.. result.Blocks.Select(block => new DayBlockSpan(block.Block, block.Title, block.Start - start,
+                block.End - start, block.Demand))],
+            Series = [.. result.Series.Select(point => new DischargePoint(point.Time - start, point.Voltage, point.Current,
+                point.Power, point.StateOfCharge, point.Temperature))],
             ChargeLeft = result.Batteries.Values.First().ChargeLeft,
             Delivered = result.FromPacks,
-            Margins = [.. result.Limits.Where(limit => limit.Case == LoadCase.Steady && limit.Kind is LimitKind.Current or LimitKind.OutputCurrent or LimitKind.Temperature)
-                .Select(limit => new LimitMargin($"{limit.Kind} of {limit.Element}", $"{limit.Worst:0.0}", $"{limit.Allowed:0.0}", Ratio.FromDecimalFractions(limit.Share ?? 0).ToUnit(UnitsNet.Units.RatioUnit.Percent), limit.Basis.Source))],
+            Margins = [.. result.Limits.Where(limit => limit.Case == LoadCase.Steady
+                && limit.Kind is LimitKind.Current or LimitKind.OutputCurrent or LimitKind.Temperature)
+                .Select(limit => new LimitMargin($"{limit.Kind} of {limit.Element}", $"{limit.Worst:0.0}", $"{limit.Allowed:0.0}",
+                    Ratio.FromDecimalFractions(limit.Share ?? 0).ToUnit(UnitsNet.Units.RatioUnit.Percent), limit.Basis.Source))],
             Assumed = result.Assumed.Values.First(),
             ColdestBattery = result.ColdestBattery,
             ExpectedError = result.ExpectedError,
@@ -117,7 +126,8 @@ public sealed record DayDeviceStop(string Device, string Title, bool Essential, 
 /// <param name="Title">Its name for people.</param>
 /// <param name="Start">When it begins.</param>
 /// <param name="End">When it ends.</param>
-/// <param name="Demand">The power that the pack must deliver in it, with everything running; the mean where takes and resets alternate.</param>
+/// <param name="Demand">The power that the pack must deliver in it, with everything running; the mean where takes and resets
+/// alternate.</param>
 public sealed record DayBlockSpan(string Block, string Title, Duration Start, Duration End, Power Demand);
 
 /// <summary>A limit with the worst load on it.</summary>

@@ -20,22 +20,27 @@ internal static class DeviceChanges
             var length = Duration.FromSeconds(waiting.Sum(item => item.Block.Length.Seconds));
             if (length >= Worthwhile)
             {
-                yield return new($"Switch the {LimitSentences.Element(name)} off while nothing is shot ({AnswerTimes.Length(length)} on standby: {string.Join(", ", waiting.Select(item => $"\"{item.Block.Title ?? item.Name}\""))})",
+                yield return new($"Switch the {LimitSentences.Element(name)} off while nothing is shot "
+                    + $"({AnswerTimes.Length(length)} on standby: "
+                        + $"{string.Join(", ", waiting.Select(item => $"\"{item.Block.Title ?? item.Name}\""))})",
                     Off(name, waiting), ChangeEffort.Nothing, $"state of {name}");
             }
             var on = Blocks(days, block => block.StateOf(name) != PowerState.Off).ToList();
             if (device.Count > 1 && on.Count > 0)
             {
                 yield return new($"Take {device.Count - 1} instead of {device.Count} of the {LimitSentences.Element(name)}",
-                    [new($"builds.{now.Build}.devices.{name}.count", $"{device.Count - 1}")], ChangeEffort.GivesUp, $"state of {name}");
+                    [new($"builds.{now.Build}.devices.{name}.count", $"{device.Count - 1}")], ChangeEffort.GivesUp,
+                    $"state of {name}");
             }
             if (!device.Essential && on.Count > 0)
-                yield return new($"Leave the {LimitSentences.Element(name)} off altogether", Off(name, on), ChangeEffort.GivesUp, $"state of {name}");
+                yield return new($"Leave the {LimitSentences.Element(name)} off altogether", Off(name, on), ChangeEffort.GivesUp,
+                    $"state of {name}");
         }
     }
 
     /// <summary>
-    /// Whether a block is a wait: nothing records, and no monitor is on. With a monitor on, somebody looks at a picture; where the build has no monitor, the
+    /// Whether a block is a wait: nothing records, and no monitor is on. With a monitor on, somebody looks at a picture; where
+    /// the build has no monitor, the
     /// camera's own screen may be what they look at, so that nobody can tell.
     /// </summary>
     private static bool IsWait(RigAnswer now, DayBlock block)
@@ -45,12 +50,14 @@ internal static class DeviceChanges
             && now.TheBuild.Devices.Keys.All(name => block.StateOf(name) != PowerState.Record);
     }
 
-    private static IEnumerable<(string Day, string Name, DayBlock Block)> Blocks(Dictionary<string, ShootingDay> days, Func<DayBlock, bool> wanted) =>
+    private static IEnumerable<(string Day, string Name,
+        DayBlock Block)> Blocks(Dictionary<string, ShootingDay> days, Func<DayBlock, bool> wanted) =>
         from day in days
         from block in day.Value.Blocks
         where wanted(block.Value)
         select (day.Key, block.Key, block.Value);
 
-    private static IReadOnlyList<FieldSetting> Off(string device, IEnumerable<(string Day, string Name, DayBlock Block)> blocks) =>
+    private static IReadOnlyList<FieldSetting> Off(string device,
+        IEnumerable<(string Day, string Name, DayBlock Block)> blocks) =>
         [.. blocks.Select(item => new FieldSetting($"days.{item.Day}.blocks.{item.Name}.states.{device}", "off"))];
 }

@@ -30,17 +30,23 @@ public static class JourneySentences
             var staying = QuestionRules.StaysBehind(answer, journeys).ToList();
             var stopped = QuestionRules.Stopped(answer).ToList();
             if (staying.Count > 0)
-                clauses.Add($"on \"{title}\" {Batteries(staying.Select(left => (left.Count, left.Battery.Title)))} can't fly ({staying[0].Margin})");
+                clauses.Add($"on \"{title}\" {Batteries(staying.Select(left => (left.Count, left.Battery.Title)))} can't fly "
+                    + $"({staying[0].Margin})");
             else if (answer.Left.Count > 0)
-                clauses.Add($"on \"{title}\" {Batteries(answer.Left.Select(left => (left.Count, left.Battery.Title)))} can't fly and {(answer.Left.Sum(left => left.Count) == 1 ? "goes" : "go")} as freight");
+                clauses.Add($"on \"{title}\" {Batteries(answer.Left.Select(left => (left.Count, left.Battery.Title)))} can't "
+                    + $"fly and {(answer.Left.Sum(left => left.Count) == 1 ? "goes" : "go")} as freight");
             if (stopped.Count > 0)
-                clauses.Add($"on \"{title}\" {Batteries(stopped.Select(line => (line.Count, line.Battery.Title)))} can't be handed over as freight: {stopped[0].Remedy ?? stopped[0].StoppedBy!.Why}".TrimEnd('.'));
+                clauses.Add(
+                    $"on \"{title}\" {Batteries(stopped.Select(line => (line.Count, line.Battery.Title)))} can't be handed over "
+                    + $"as freight: {(stopped[0].Remedy ?? stopped[0].StoppedBy!.Why).TrimEnd('.')}");
             var approvals = answer.Approvals.Sum(item => item.Line.Count);
             if (approvals > 0)
-                clauses.Add($"for \"{title}\" ask the airline first: {approvals} {(approvals == 1 ? "battery needs" : "batteries need")} its approval");
+                clauses.Add($"for \"{title}\" ask the airline first: {approvals} "
+                    + $"{(approvals == 1 ? "battery needs" : "batteries need")} its approval");
         }
         return clauses.Count > 0 ? string.Join("; ", clauses) : "nothing in the rules held here keeps a battery behind";
     }
 
-    private static string Batteries(IEnumerable<(int Count, string Title)> batteries) => string.Join(", ", batteries.Select(item => $"{item.Count} × {item.Title}"));
+    private static string Batteries(IEnumerable<(int Count, string Title)> batteries) =>
+        string.Join(", ", batteries.Select(item => $"{item.Count} × {item.Title}"));
 }

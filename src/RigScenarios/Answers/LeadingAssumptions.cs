@@ -24,7 +24,8 @@ public sealed record AssumptionEffect(AssumedValue Value, string Path, Duration 
         get
         {
             var (text, by) = Math.Abs(Less.Seconds) >= Math.Abs(More.Seconds) ? (Low, Less) : (High, More);
-            return $"{Value.Name}, {Value.Value}: {text} would leave {AnswerTimes.Length(Duration.FromSeconds(Math.Abs(by.Seconds)))} {(by.Seconds < 0 ? "less" : "more")}";
+            return $"{Value.Name}, {Value.Value}: {text} would leave "
+                + $"{AnswerTimes.Length(Duration.FromSeconds(Math.Abs(by.Seconds)))} {(by.Seconds < 0 ? "less" : "more")}";
         }
     }
 }
@@ -45,7 +46,8 @@ public static class LeadingAssumptions
     /// <param name="progress">Told of the part that is done, 0…1; null for nobody.</param>
     /// <param name="cancellation">Stops it.</param>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static IReadOnlyList<AssumptionEffect> Find(RigAnswer answer, int mostRuns = 80, IProgress<double>? progress = null, CancellationToken cancellation = default)
+    public static IReadOnlyList<AssumptionEffect> Find(RigAnswer answer, int mostRuns = 80, IProgress<double>? progress = null,
+        CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(answer);
         var effects = new List<AssumptionEffect>();
@@ -99,10 +101,12 @@ public static class LeadingAssumptions
             return ("1.5", "2");
         var space = value.Value.IndexOf(' ', StringComparison.Ordinal);
         var (number, unit) = space < 0 ? (value.Value, "") : (value.Value[..space], value.Value[space..]);
-        if (!double.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out var figure) || unit.Contains(',', StringComparison.Ordinal) || unit.Contains("to", StringComparison.Ordinal))
+        if (!double.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out var figure)
+            || unit.Contains(',', StringComparison.Ordinal) || unit.Contains("to", StringComparison.Ordinal))
             return null;
         string Text(double factor) => string.Create(CultureInfo.InvariantCulture, $"{figure * factor:G4}{unit}");
-        var spread = unit == " V" ? VoltageSpread : value.Field is "capacity" || value.Field.EndsWith(".energy", StringComparison.Ordinal) ? LabelSpread : Spread;
+        var spread = unit == " V" ? VoltageSpread : value.Field is "capacity"
+            || value.Field.EndsWith(".energy", StringComparison.Ordinal) ? LabelSpread : Spread;
         return (Text(1 - spread), Text(1 + spread));
     }
 
@@ -111,10 +115,12 @@ public static class LeadingAssumptions
         try
         {
             var changed = ScenarioPath.Set(answer.Scenario, path, text);
-            return RigAnswer.Of(changed, answer.Build, answer.Days, answer.Options with { SeriesPoints = 0 }, answer, null, cancellation).Tightest.Reserve.Time
+            return RigAnswer.Of(changed, answer.Build, answer.Days, answer.Options with { SeriesPoints = 0 }, answer, null,
+                cancellation).Tightest.Reserve.Time
                 - answer.Tightest.Reserve.Time;
         }
-        catch (Exception exception) when (exception is ScenarioProblemsException or ArgumentException or InvalidOperationException)
+        catch (Exception exception) when (exception is ScenarioProblemsException or ArgumentException
+            or InvalidOperationException)
         {
             // Outside of what the field takes: this side is not tried.
             return null;

@@ -13,10 +13,12 @@ public static class LimitSentences
     {
         ArgumentNullException.ThrowIfNull(limit);
         var line = $"{Element(limit.Element)}: {Figures(limit)}{Case(limit)}";
-        return times is null || limit.At is not { } at ? line : $"{line}, {times.When(at.Time)} in {times.Title(at.Day, at.Block)}";
+        return times is null || limit.At is not { } at
+            ? line : $"{line}, {times.When(at.Time)} in {times.Title(at.Day, at.Block)}";
     }
 
-    /// <summary>What is left in a few words: "0.06 V left", "31 % left", "74 % over", "12 K left", "no rating is known".</summary>
+    /// <summary>What is left in a few words: "0.06 V left", "31 % left", "74 % over", "12 K left", "no rating is
+    /// known".</summary>
     /// <param name="limit">The limit.</param>
     public static string Left(Limit limit)
     {
@@ -26,10 +28,12 @@ public static class LimitSentences
         if (InUnits(limit))
         {
             var text = Away(limit);
-            return limit.Side == LimitSide.StaysOver ? left < 0 ? $"{text} under" : $"{text} left" : left < 0 ? $"{text} over" : $"{text} left";
+            return limit.Side == LimitSide.StaysOver ? left < 0 ? $"{text} under" : $"{text} left" : left < 0
+                ? $"{text} over" : $"{text} left";
         }
         var percent = Math.Round(100 * Math.Abs(limit.Share!.Value));
-        return left >= 0 ? $"{percent:0} % left" : $"{Math.Max(1, percent):0} % {(limit.Side == LimitSide.StaysOver ? "under" : "over")}";
+        return left >= 0 ? $"{percent:0} % left"
+            : $"{Math.Max(1, percent):0} % {(limit.Side == LimitSide.StaysOver ? "under" : "over")}";
     }
 
     /// <summary>The name of an element for people: "outlet a of the plate", "cable of the camera".</summary>
@@ -38,7 +42,8 @@ public static class LimitSentences
     {
         ArgumentNullException.ThrowIfNull(element);
         var words = element.Replace('-', ' ');
-        return words.StartsWith("cable of ", StringComparison.Ordinal) || words.StartsWith("outlet ", StringComparison.Ordinal) ? words.Replace(" of ", " of the ", StringComparison.Ordinal) : words;
+        return words.StartsWith("cable of ", StringComparison.Ordinal) || words.StartsWith("outlet ", StringComparison.Ordinal)
+            ? words.Replace(" of ", " of the ", StringComparison.Ordinal) : words;
     }
 
     /// <summary>A quantity with the digits that its kind deserves.</summary>
@@ -58,7 +63,8 @@ public static class LimitSentences
             return $"{worst} {Worst(limit.Kind)}, no rating is known".Replace("  ", " ", StringComparison.Ordinal);
         var most = Quantity(allowed, limit.Kind);
         if (limit.Kind == LimitKind.Travel)
-            return limit.IsPassed ? $"the centre of gravity is {Away(limit)} beyond its reach" : $"{Away(limit)} of its travel left";
+            return limit.IsPassed ? $"the centre of gravity is {Away(limit)} beyond its reach"
+                : $"{Away(limit)} of its travel left";
         if (limit.Kind == LimitKind.Gust)
             return $"a gust of {worst} tips it over, {most} are expected, {Left(limit)}";
         if (InUnits(limit) && limit.Left is { } left)
@@ -73,7 +79,8 @@ public static class LimitSentences
             : $"{worst}{Space(Worst(limit.Kind))} of {most} {Allowed(limit.Kind)}, {Left(limit)}";
     }
 
-    private static string Away(Limit limit) => Number(Math.Abs(Value(limit.Allowed!, limit.Kind) - Value(limit.Worst, limit.Kind)), limit.Kind, difference: true);
+    private static string Away(Limit limit) =>
+        Number(Math.Abs(Value(limit.Allowed!, limit.Kind) - Value(limit.Worst, limit.Kind)), limit.Kind, difference: true);
 
     private static string Space(string words) => words.Length == 0 ? "" : $" {words}";
 
@@ -119,10 +126,12 @@ public static class LimitSentences
         _ => limit.Situation.Length == 0 ? "" : $", {limit.Situation.Replace('-', ' ')}",
     };
 
-    private static string Situated(Limit limit, string alone, string with) => limit.Situation.Length == 0 ? $" {alone}" : $" {with} {limit.Situation.Replace('-', ' ')}";
+    private static string Situated(Limit limit, string alone, string with) =>
+        limit.Situation.Length == 0 ? $" {alone}" : $" {with} {limit.Situation.Replace('-', ' ')}";
 
     /// <summary>Kinds of which a share says nothing, or less than the units.</summary>
-    private static bool InUnits(Limit limit) => limit.Kind is LimitKind.LowestVoltage or LimitKind.Input or LimitKind.SwitchOff or LimitKind.CutOff
+    private static bool InUnits(Limit limit) =>
+        limit.Kind is LimitKind.LowestVoltage or LimitKind.Input or LimitKind.SwitchOff or LimitKind.CutOff
         or LimitKind.Temperature or LimitKind.Travel;
 
     private static double Value(IQuantity quantity, LimitKind kind) => quantity switch
@@ -148,7 +157,8 @@ public static class LimitSentences
         LimitKind.LowestVoltage or LimitKind.Input or LimitKind.SwitchOff or LimitKind.CutOff => $"{value:0.00} V",
         LimitKind.Temperature => difference ? $"{value:0.#} K" : $"{value:0.#} °C",
         LimitKind.Load or LimitKind.Lifting => $"{value:0.0#} kg",
-        LimitKind.Moment or LimitKind.TiltAtRest or LimitKind.Creep or LimitKind.TiltLock or LimitKind.Holding => $"{value:0.0#} N·m",
+        LimitKind.Moment or LimitKind.TiltAtRest or LimitKind.Creep or LimitKind.TiltLock or LimitKind.Holding =>
+            $"{value:0.0#} N·m",
         LimitKind.Stress => $"{value:0} MPa",
         LimitKind.Clamping => $"{value:0} N",
         LimitKind.Travel => $"{value:0} mm",
@@ -163,7 +173,8 @@ public static class LimitSentences
         ArgumentNullException.ThrowIfNull(quantity);
         return (Value(quantity, default), quantity switch
         {
-            ElectricCurrent => "A", ElectricPotential => "V", Temperature => "°C", Mass => "kg", Torque => "N·m", Pressure => "MPa", Force => "N",
+            ElectricCurrent => "A", ElectricPotential => "V", Temperature => "°C", Mass => "kg", Torque => "N·m", Pressure =>
+                "MPa", Force => "N",
             Length => "mm", Angle => "°", Speed => "m/s", Power => "W", _ => "%",
         });
     }

@@ -19,11 +19,13 @@ public static class NotPlanned
         if (scenario.Chargers.Values.All(charger => charger.Bays == 0))
         {
             sentences.Add("The file names no charger: nothing is charged by day"
-                + (scenario.Days.Count > 1 ? ", and every day begins as the first (assumed: charged overnight elsewhere)." : "."));
+                + (scenario.Days.Count > 1 ? ", and every day begins as the first (assumed: charged overnight elsewhere)."
+                    : "."));
         }
 
         if (scenario.Batteries.Count > 1 && scenario.Swaps is { WarningVoltage: null, Reserve: null, AtBlockEnds: false })
-            sentences.Add("The file does not say when a swap is wanted: a battery stays on until the rig stops, and the next one goes on then.");
+            sentences.Add("The file does not say when a swap is wanted: a battery stays on until the rig stops, and the next "
+                + "one goes on then.");
         return sentences;
     }
 }

@@ -14,7 +14,8 @@ internal static class QuestionRules
     /// <param name="result">How the days went.</param>
     /// <param name="working">The time over which the error of the prediction adds up.</param>
     /// <param name="wish">The reserve that is wished; null for none.</param>
-    /// <param name="tightest">The least reserve of days that each begin with charged batteries; that of the result where there is only one.</param>
+    /// <param name="tightest">The least reserve of days that each begin with charged batteries; that of the result where there is
+    /// only one.</param>
     public static AnswerQuestion Power(SimulationResult result, Duration working, Duration? wish, Reserve tightest)
     {
         var reserve = tightest;
@@ -27,7 +28,8 @@ internal static class QuestionRules
         return new(QuestionKind.Power, verdict, []) { Shortfall = missing };
     }
 
-    /// <summary>What a prediction of a time may be off by; where nobody measured it, what the worst of the measured discharges was off by.</summary>
+    /// <summary>What a prediction of a time may be off by; where nobody measured it, what the worst of the measured discharges
+    /// was off by.</summary>
     public static Duration Doubt(SimulationResult result, Duration working, Reserve reserve) =>
         (result.ExpectedError.Share ?? MeasuredDeviation.Worst.Largest).DecimalFractions * (working + reserve.Time);
 
@@ -37,7 +39,8 @@ internal static class QuestionRules
     /// <param name="counts">Which of them count for the verdict, besides having a rating.</param>
     /// <param name="missing">What nobody gave.</param>
     /// <param name="ranks">Which of those can be the nearest one while they hold; null for all.</param>
-    public static AnswerQuestion OfLimits(QuestionKind kind, IEnumerable<Limit> limits, Func<Limit, bool> counts, IReadOnlyList<string> missing, Func<Limit, bool>? ranks = null)
+    public static AnswerQuestion OfLimits(QuestionKind kind,
+        IEnumerable<Limit> limits, Func<Limit, bool> counts, IReadOnlyList<string> missing, Func<Limit, bool>? ranks = null)
     {
         ranks ??= _ => true;
         var all = Limit.LeastLeftFirst(limits);
@@ -55,22 +58,25 @@ internal static class QuestionRules
     }
 
     /// <summary>
-    /// Which limits of a run count for the wiring question. A dip for a moment just where the rig stops is part of that stop, which the power question
+    /// Which limits of a run count for the wiring question. A dip for a moment just where the rig stops is part of that stop,
+    /// which the power question
     /// tells; a dip before is a limit like others.
     /// </summary>
     public static Func<Limit, bool> CountsIn(SimulationResult result) => limit => CountsForWiring(limit)
-        && !(limit.Worst is ElectricPotential && limit.At is { } at && result.FirstStop is { } stop && Math.Abs((at.Time - stop.At).Minutes) < 1
-            && stop.Reason.Kind != StopKind.ShortOfVoltage);
+        && !(limit.Worst is ElectricPotential && limit.At is { } at && result.FirstStop is { } stop
+            && Math.Abs((at.Time - stop.At).Minutes) < 1);
 
     /// <summary>
-    /// A steady voltage at its lower limit is where the battery or a cable ends the day: that is told by the power question, with its time. For a moment it
+    /// A steady voltage at its lower limit is where the battery or a cable ends the day: that is told by the power question, with
+    /// its time. For a moment it
     /// is a limit like others.
     /// </summary>
     public static bool CountsForWiring(Limit limit) => limit.Case != LoadCase.Steady
         || limit.Kind is not (LimitKind.LowestVoltage or LimitKind.Input or LimitKind.SwitchOff or LimitKind.CutOff);
 
     /// <summary>
-    /// Whether a voltage is held by a regulator or an outlet that holds one: it stands at the same small distance all day, which says nothing, so that it is
+    /// Whether a voltage is held by a regulator or an outlet that holds one: it stands at the same small distance all day, which
+    /// says nothing, so that it is
     /// never ranked as the nearest limit.
     /// </summary>
     public static bool IsHeld(PoweredBuild powered, Limit limit)
@@ -79,7 +85,8 @@ internal static class QuestionRules
             return false;
         for (var at = limit.Element; FeedOf(powered, at) is { } feed; at = feed)
         {
-            if (powered.Regulators.ContainsKey(feed) || (powered.Links.TryGetValue(at, out var link) && link.OutletData?.Voltage is not null))
+            if (powered.Regulators.ContainsKey(feed)
+                || (powered.Links.TryGetValue(at, out var link) && link.OutletData?.Voltage is not null))
                 return true;
         }
         return false;
@@ -94,7 +101,8 @@ internal static class QuestionRules
     /// <param name="journeys">The journeys with their answers; null where the day of travel is not known.</param>
     public static AnswerQuestion Travel(IReadOnlyList<PlannedJourney> journeys)
     {
-        var staying = journeys.Sum(journey => journey.Answer is { } answer ? StaysBehind(answer, journeys).Sum(left => left.Count) + Stopped(answer).Sum(line => line.Count) : 0);
+        var staying = journeys.Sum(journey => journey.Answer is { } answer ? StaysBehind(answer, journeys).Sum(left => left.Count)
+            + Stopped(answer).Sum(line => line.Count) : 0);
         var undated = journeys.Where(journey => journey.Answer is null).Select(journey => journey.Name).ToList();
         var verdict = staying > 0 ? Verdict.Fails
             : undated.Count > 0 ? Verdict.NotKnown
@@ -103,15 +111,19 @@ internal static class QuestionRules
         return new(QuestionKind.Travel, verdict, [])
         {
             Shortfall = staying,
-            Missing = [.. undated.Select(name => $"The day of the journey \"{name}\" is not given (journeys.{name}.date), and rules change.")],
+            Missing = [.. undated.Select(name => $"The day of the journey \"{name}\" is not given (journeys.{name}.date), and "
+                + "rules change.")],
         };
     }
 
     /// <summary>What can't fly and goes as freight on no other journey of the plan.</summary>
-    public static IEnumerable<LeftBehind> StaysBehind(TravelAnswer answer, IReadOnlyList<PlannedJourney> journeys) => answer.Left.Where(left =>
+    public static IEnumerable<LeftBehind> StaysBehind(TravelAnswer answer, IReadOnlyList<PlannedJourney> journeys) =>
+        answer.Left.Where(left =>
         !journeys.Any(other => other.Answer is { } cargo && !ReferenceEquals(cargo, answer)
-            && cargo.Consignment.Any(line => line.Battery.Name == left.Battery.Name && line.StoppedBy is null && line.Count >= left.Count)));
+            && cargo.Consignment.Any(line => line.Battery.Name == left.Battery.Name && line.StoppedBy is null
+                && line.Count >= left.Count)));
 
     /// <summary>What can't be handed over as freight as it is packed.</summary>
-    public static IEnumerable<CargoCheck> Stopped(TravelAnswer answer) => answer.Consignment.Where(line => line.StoppedBy is not null);
+    public static IEnumerable<CargoCheck> Stopped(TravelAnswer answer) =>
+        answer.Consignment.Where(line => line.StoppedBy is not null);
 }

@@ -10,13 +10,18 @@ using UnitsNet;
 namespace RigScenarios.Answers;
 
 /// <summary>
-/// The answer: "will it work?", for one build of a scenario and its days. Everything that any face says of them is read from here, and words for it are
+/// The answer: "will it work?", for one build of a scenario and its days. Everything that any face says of them is read from
+/// here, and words for it are
 /// made by <see cref="AnswerSentences"/>; <see cref="WouldWork"/> says what would change a "no".
 /// </summary>
 /// <remarks>
-/// A face shows, in this order: <see cref="AnswerSentences.Headline"/>, a line for each of <see cref="AnswerSentences.Questions"/>, the sets of <see cref="WouldWork"/> in the words of <see cref="WouldWorkSentences"/>
-/// (on a page after the answer, for they take many runs), and <see cref="AnswerCautions"/>: together the first screenful. Below it the
-/// details of each question (<see cref="AnswerDetails"/>) and the three assumptions that move it most (<see cref="LeadingAssumptions"/>). For programs: <see cref="AnswerShape"/>. A face about one question shows that question's part and the same headline.
+/// A face shows, in this order: <see cref="AnswerSentences.Headline"/>, a line for each of
+/// <see cref="AnswerSentences.Questions"/>, the sets of <see cref="WouldWork"/> in the words of <see cref="WouldWorkSentences"/>
+/// (on a page after the answer, for they take many runs), and <see cref="AnswerCautions"/>: together the first screenful. Below
+/// it the
+/// details of each question (<see cref="AnswerDetails"/>) and the three assumptions that move it most
+/// (<see cref="LeadingAssumptions"/>). For programs: <see cref="AnswerShape"/>. A face about one question shows that question's
+/// part and the same headline.
 /// </remarks>
 public sealed record RigAnswer
 {
@@ -70,28 +75,37 @@ public sealed record RigAnswer
     /// <param name="options">What is asked; null for the usual.</param>
     /// <param name="progress">Told of the part that is done, 0…1; null for nobody.</param>
     /// <param name="cancellation">Stops it.</param>
-    /// <exception cref="ScenarioProblemsException">There is no such build or day, or something would see more than its greatest voltage: nothing is run then.</exception>
+    /// <exception cref="ScenarioProblemsException">There is no such build or day, or something would see more than its greatest
+    /// voltage: nothing is run then.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static RigAnswer Of(
-        Scenario scenario, string build, IReadOnlyList<string> days, AnswerOptions? options = null, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
+        Scenario scenario, string build, IReadOnlyList<string> days, AnswerOptions? options = null,
+        IProgress<double>? progress = null, CancellationToken cancellation = default) =>
         Of(scenario, build, days, options ?? new(), null, progress, cancellation);
 
-    /// <summary>The same, where an answer to a scenario that differs in a few fields is known: what those fields have no part in is taken from it.</summary>
+    /// <summary>The same, where an answer to a scenario that differs in a few fields is known: what those fields have no part in
+    /// is taken from it.</summary>
     internal static RigAnswer Of(
-        Scenario scenario, string build, IReadOnlyList<string> days, AnswerOptions options, RigAnswer? known, IProgress<double>? progress, CancellationToken cancellation)
+        Scenario scenario, string build,
+        IReadOnlyList<string> days, AnswerOptions options, RigAnswer? known, IProgress<double>? progress,
+        CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(days);
         IReadOnlyList<string> names = days.Count > 0 ? days : [.. scenario.Days.Keys];
         var (powered, plan) = ScenarioPlan.Of(scenario, build, names);
-        var simulation = Told(build, () => DaySimulation.Run(powered, plan, new SimulationOptions(options.SeriesPoints), progress, cancellation));
-        var balance = known is not null && ReferenceEquals(known.Scenario.Kit, scenario.Kit) && ReferenceEquals(known.Scenario.Parts, scenario.Parts)
+        var simulation = Told(build, () => DaySimulation.Run(powered, plan, new SimulationOptions(options.SeriesPoints),
+            progress, cancellation));
+        var balance = known is not null && ReferenceEquals(known.Scenario.Kit, scenario.Kit)
+            && ReferenceEquals(known.Scenario.Parts, scenario.Parts)
             && known.TheBuild.Equals(powered.Build) ? known.Balance : BalanceOf(scenario, build);
-        IReadOnlyList<PlannedJourney> journeys = known is not null && ReferenceEquals(known.Scenario.Kit, scenario.Kit) && ReferenceEquals(known.Scenario.Journeys, scenario.Journeys)
+        IReadOnlyList<PlannedJourney> journeys = known is not null && ReferenceEquals(known.Scenario.Kit, scenario.Kit)
+            && ReferenceEquals(known.Scenario.Journeys, scenario.Journeys)
             ? known.Journeys : PlannedJourney.All(scenario, options.Today, cancellation);
         var answer = new RigAnswer
         {
-            Scenario = scenario, Build = build, Days = names, Options = options, Powered = powered, Plan = plan, Simulation = simulation, Balance = balance, Journeys = journeys, Questions = [],
+            Scenario = scenario, Build = build, Days = names, Options = options, Powered = powered, Plan = plan,
+            Simulation = simulation, Balance = balance, Journeys = journeys, Questions = [],
             Tightest = (plan.Days.Count, simulation.Reserve),
         };
         if (answer.EachDayBeginsAnew && simulation.Completes)
@@ -114,21 +128,26 @@ public sealed record RigAnswer
     private static IEnumerable<AnswerQuestion> Asked(RigAnswer answer)
     {
         yield return QuestionRules.Power(answer.Simulation, answer.Working, answer.Options.Wish, answer.Tightest.Reserve);
-        yield return QuestionRules.OfLimits(QuestionKind.Wiring, answer.Simulation.Limits, QuestionRules.CountsIn(answer.Simulation), AnswerSentences.WiringMissing(answer.Powered), limit => !QuestionRules.IsHeld(answer.Powered, limit));
+        yield return QuestionRules.OfLimits(QuestionKind.Wiring, answer.Simulation.Limits,
+            QuestionRules.CountsIn(answer.Simulation), AnswerSentences.WiringMissing(answer.Powered), limit =>
+            !QuestionRules.IsHeld(answer.Powered, limit));
         yield return BalanceQuestions.Balance(answer.Balance);
         yield return BalanceQuestions.Stand(answer.Balance);
         if (answer.Journeys.Count > 0)
             yield return QuestionRules.Travel(answer.Journeys);
     }
 
-    /// <summary>The time over which the error of the prediction adds up: that of the last day where each day begins with charged batteries, else that of all days.</summary>
-    internal Duration Working => EachDayBeginsAnew ? Plan.Days[Tightest.Day - 1].Length : Duration.FromSeconds(Plan.Days.Sum(day => day.Length.Seconds));
+    /// <summary>The time over which the error of the prediction adds up: that of the last day where each day begins with charged
+    /// batteries, else that of all days.</summary>
+    internal Duration Working => EachDayBeginsAnew
+        ? Plan.Days[Tightest.Day - 1].Length : Duration.FromSeconds(Plan.Days.Sum(day => day.Length.Seconds));
 
     /// <summary>Whether no charger is planned, so that every day begins as the first: charged overnight elsewhere.</summary>
     public bool EachDayBeginsAnew => Plan.Chargers.Values.All(charger => charger.Bays == 0) && Plan.Days.Count > 1;
 
     /// <summary>
-    /// The day with the least reserve, counted from 1, with it. Where batteries go on from day to day the reserve is that of the last one; where every day begins
+    /// The day with the least reserve, counted from 1, with it. Where batteries go on from day to day the reserve is that of the
+    /// last one; where every day begins
     /// as the first, each has its own, and an earlier one may be tighter.
     /// </summary>
     public required (int Day, Reserve Reserve) Tightest { get; init; }
@@ -168,7 +187,8 @@ public sealed record RigAnswer
         }
         catch (WiringException problem)
         {
-            throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, $"builds.{build}", problem.Message)]);
+            throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, $"builds.{build}",
+                problem.Message)]);
         }
     }
 }
@@ -188,7 +208,8 @@ public sealed record PlannedJourney(string Name, TravelAnswer? Answer)
         return
         [
             .. scenario.Journeys.Where(journey => scenario.BatteriesOn(journey.Value).Any())
-                .Select(journey => new PlannedJourney(journey.Key, (journey.Value.Date ?? today) is { } day ? ScenarioTravel.Answer(scenario, journey.Key, day, cancellation) : null)),
+                .Select(journey => new PlannedJourney(journey.Key, (journey.Value.Date ?? today) is { } day
+                    ? ScenarioTravel.Answer(scenario, journey.Key, day, cancellation) : null)),
         ];
     }
 }

@@ -3,7 +3,8 @@ using RigScenarios.Limits;
 namespace RigScenarios.Answers;
 
 /// <summary>
-/// How little left is "close": what labels, kitchen scales and tape measures leave open. Each is our choice and common practice, no source; the error
+/// How little left is "close": what labels, kitchen scales and tape measures leave open. Each is our choice and common practice,
+/// no source; the error
 /// of a runtime comes with the run itself (<see cref="Batteries.ExpectedError"/>).
 /// </summary>
 public static class StatedErrors
@@ -20,7 +21,8 @@ public static class StatedErrors
     /// <summary>Millimetres of travel: a tape measure on a rig.</summary>
     public const double Millimetres = 3;
 
-    /// <summary>Whether a limit that holds is nearer than the stated error of what was held against it; false where it is passed or has no rating.</summary>
+    /// <summary>Whether a limit that holds is nearer than the stated error of what was held against it; false where it is passed
+    /// or has no rating.</summary>
     /// <param name="limit">The limit.</param>
     public static bool IsClose(Limit limit)
     {

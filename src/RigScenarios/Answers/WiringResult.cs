@@ -8,7 +8,8 @@ using UnitsNet;
 namespace RigScenarios.Answers;
 
 /// <summary>One moment of a day, with voltages and currents everywhere.</summary>
-public sealed record WiringMoment(Duration At, int Block, OperatingPoint Point, IReadOnlyList<string> Stopped, Ratio Charge, Temperature Pack);
+public sealed record WiringMoment(Duration At, int Block, OperatingPoint Point, IReadOnlyList<string> Stopped, Ratio Charge,
+    Temperature Pack);
 
 /// <summary>When a device stopped.</summary>
 public sealed record WiringStop(Duration At, string? Because);
@@ -52,13 +53,17 @@ public sealed record WiringResult
             EndTime = (rig?.At ?? end) - start,
             PackEndCause = rig is null ? Batteries.EndCause.TimeLimit : rig.Reason.Kind switch
             {
-                StopKind.VoltageCutoff => Batteries.EndCause.VoltageCutoff, StopKind.Empty => Batteries.EndCause.Empty, StopKind.PowerLimit => Batteries.EndCause.PowerLimit,
-                StopKind.OverCurrent => Batteries.EndCause.OverCurrent, StopKind.OverTemperature => Batteries.EndCause.OverTemperature, _ => null,
+                StopKind.VoltageCutoff => Batteries.EndCause.VoltageCutoff, StopKind.Empty =>
+                    Batteries.EndCause.Empty, StopKind.PowerLimit => Batteries.EndCause.PowerLimit,
+                StopKind.OverCurrent => Batteries.EndCause.OverCurrent, StopKind.OverTemperature =>
+                    Batteries.EndCause.OverTemperature, _ => null,
             },
             EndedBy = rig?.Reason is { Kind: StopKind.ShortOfVoltage } shortOf ? shortOf.Element : null,
             EndCause = rig?.Reason.ToString() ?? "time limit",
-            BuildRuntime = result.Devices.Values.Where(device => device.Essential).Select(device => device.Runtime).Append((rig?.At ?? end) - start).MinBy(time => time.Seconds),
-            Devices = new(result.Devices.Select(item => KeyValuePair.Create(item.Key, new WiringStop(item.Value.Runtime, item.Value.FirstStop?.Reason.Element)))),
+            BuildRuntime = result.Devices.Values.Where(device => device.Essential).Select(device => device.Runtime)
+                .Append((rig?.At ?? end) - start).MinBy(time => time.Seconds),
+            Devices = new(result.Devices.Select(item => KeyValuePair.Create(item.Key,
+                new WiringStop(item.Value.Runtime, item.Value.FirstStop?.Reason.Element)))),
             DropOuts = [.. result.DropOuts.Select(drop => drop with { At = drop.At - start })],
             Charge = rig?.Charge ?? result.Batteries.Values.First().ChargeLeft,
             Limits = result.Limits,

@@ -35,7 +35,8 @@ public sealed record WorkingSets
     /// <summary>The sets, all of the smallest size at which any was found, the least effort first.</summary>
     public IReadOnlyList<WorkingSet> Sets { get; init; } = [];
 
-    /// <summary>The verdict that the sets reach: <see cref="Verdict.Holds"/>, or <see cref="Verdict.Close"/> where nothing better was found.</summary>
+    /// <summary>The verdict that the sets reach: <see cref="Verdict.Holds"/>, or <see cref="Verdict.Close"/> where nothing better
+    /// was found.</summary>
     public Verdict Reach { get; init; }
 
     /// <summary>How many sets were run.</summary>

@@ -17,13 +17,16 @@ public static class WouldWorkSentences
             var how = sets.Exhausted ? "" : $"; {sets.Run} sets of them were run, the most promising first";
             return $"Nothing that was tried makes it work: {sets.Tried.Count} changes, alone and up to three together{how}.";
         }
-        var size = sets.Sets[0].Changes.Count switch { 1 => "One change", 2 => "Two changes together", _ => "Three changes together" };
+        var size = sets.Sets[0].Changes.Count switch { 1 => "One change", 2 => "Two changes together",
+            _ => "Three changes together" };
         var make = sets.Sets[0].Changes.Count == 1 ? "makes" : "make";
         var ways = sets.Sets.Count == 1 ? "" : $", in {sets.Sets.Count} ways";
-        return sets.Reach == Verdict.Holds ? $"{size} {make} it work{ways}:" : $"{size} {make} it just work{ways}; nothing better was found:";
+        return sets.Reach == Verdict.Holds ? $"{size} {make} it work{ways}:"
+            : $"{size} {make} it just work{ways}; nothing better was found:";
     }
 
-    /// <summary>One set with what it leaves: "Take the kit's heavy lead to the splitter (from the kit): then it lasts until wrap at 22:50 with 13 min left, and nothing is past a limit."</summary>
+    /// <summary>One set with what it leaves: "Take the kit's heavy lead to the splitter (from the kit): then it lasts until wrap
+    /// at 22:50 with 13 min left, and nothing is past a limit."</summary>
     /// <param name="set">The set.</param>
     public static string Of(WorkingSet set)
     {
@@ -43,7 +46,8 @@ public static class WouldWorkSentences
         return
         [
             $"Nearest: {Lower(Changes(nearest))} ({Effort(nearest)}). What stays in the way then:",
-            .. AnswerSentences.Questions(nearest.Then).Where(line => line.Verdict == Verdict.Fails).Select(line => $"{line.Title}: {Lower(line.Words)}"),
+            .. AnswerSentences.Questions(nearest.Then).Where(line => line.Verdict == Verdict.Fails)
+                .Select(line => $"{line.Title}: {Lower(line.Words)}"),
         ];
     }
 
@@ -52,7 +56,8 @@ public static class WouldWorkSentences
     public static string Changes(WorkingSet set)
     {
         ArgumentNullException.ThrowIfNull(set);
-        var words = set.Changes.Select((change, index) => (index == 0 ? change.Words : Lower(change.Words)) + (change.Provided is { } provided ? $", if {provided}" : "")).ToList();
+        var words = set.Changes.Select((change, index) => (index == 0 ? change.Words : Lower(change.Words))
+            + (change.Provided is { } provided ? $", if {provided}" : "")).ToList();
         return words.Count == 1 ? words[0] : $"{string.Join("; ", words.Take(words.Count - 1))}; and {words[^1]}";
     }
 
@@ -66,7 +71,9 @@ public static class WouldWorkSentences
             ChangeEffort.Nothing => "nothing to buy",
             ChangeEffort.FromKit => "from the kit",
             ChangeEffort.GivesUp => "nothing to buy, but something is given up",
-            _ when set.Price is { } price => $"to buy: {price}{(set.Changes.Any(change => change is { Effort: ChangeEffort.Buy, Price: null }) ? " and more" : "")}",
+            _ when set.Price is { } price =>
+                $"to buy: {price}"
+                + (set.Changes.Any(change => change is { Effort: ChangeEffort.Buy, Price: null }) ? " and more" : ""),
             _ => "to pay for, price not known",
         };
     }
@@ -77,9 +84,15 @@ public static class WouldWorkSentences
     {
         ArgumentNullException.ThrowIfNull(set);
         var past = set.Then.Questions.Any(question => question.Limits.Any(limit => limit is { HasForce: true, IsPassed: true }));
-        var close = set.Then.Questions.Where(question => question.Verdict == Verdict.Close).Select(question => AnswerSentences.Title(question.Kind, set.Then.TheBuild.Stance).ToLowerInvariant()).ToList();
-        var unknown = set.Then.Questions.Where(question => question.Verdict == Verdict.NotKnown).Select(question => AnswerSentences.Title(question.Kind, set.Then.TheBuild.Stance).ToLowerInvariant()).ToList();
-        return $"then {AnswerSentences.Lasts(set.Then)}{(past ? "" : ", and nothing is past a limit")}{(close.Count > 0 ? $"; close: {string.Join(", ", close)}" : "")}{(unknown.Count > 0 ? $"; still not known: {string.Join(", ", unknown)}" : "")}";
+        return $"then {AnswerSentences.Lasts(set.Then)}{(past ? "" : ", and nothing is past a limit")}"
+            + $"{Besides(set.Then, Verdict.Close, "close")}{Besides(set.Then, Verdict.NotKnown, "still not known")}";
+    }
+
+    private static string Besides(RigAnswer then, Verdict verdict, string words)
+    {
+        var titles = then.Questions.Where(question => question.Verdict == verdict)
+            .Select(question => AnswerSentences.Title(question.Kind, then.TheBuild.Stance).ToLowerInvariant()).ToList();
+        return titles.Count == 0 ? "" : $"; {words}: {string.Join(", ", titles)}";
     }
 
     private static string Lower(string text) => char.ToLowerInvariant(text[0]) + text[1..];

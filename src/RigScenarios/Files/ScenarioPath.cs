@@ -17,7 +17,8 @@ public static class ScenarioPath
     /// <param name="scenario">The scenario.</param>
     /// <param name="path">The field.</param>
     /// <param name="text">The value with its unit.</param>
-    /// <exception cref="ScenarioProblemsException">There is no such field, the value is not accepted, or the scenario is no longer sound with it.</exception>
+    /// <exception cref="ScenarioProblemsException">There is no such field, the value is not accepted, or the scenario is no
+    /// longer sound with it.</exception>
     public static Scenario Set(Scenario scenario, string path, string text) => SetAll(scenario, [(path, text)]);
 
     /// <summary>The scenario with several fields set; it is checked once, with all of them in place.</summary>
@@ -33,7 +34,9 @@ public static class ScenarioPath
             scenario = SetOne(scenario, path, text, log);
         if (!log.HasErrors)
             ScenarioCheck.Run(scenario, log);
-        return log.HasErrors ? throw new ScenarioProblemsException([.. log.Problems.Where(problem => problem.Severity == Severity.Error)]) : scenario;
+        return log.HasErrors
+            ? throw new ScenarioProblemsException([.. log.Problems.Where(problem => problem.Severity == Severity.Error)])
+            : scenario;
     }
 
     /// <summary>The paths of all fields with a number that a scenario has, with their values: what a sweep can move.</summary>
@@ -42,7 +45,8 @@ public static class ScenarioPath
         ArgumentNullException.ThrowIfNull(scenario);
         var used = scenario.Kit.Values.Select(item => item.Part).ToHashSet();
         var library = scenario.Library.Where(part => used.Contains(part.Key) && !scenario.Parts.ContainsKey(part.Key));
-        return [.. ScenarioFormat.Whole.NumericFields(scenario, ""), .. library.SelectMany(part => PartFormat.Whole.NumericFields(part.Value, $"{PartsStep}.{part.Key}"))];
+        return [.. ScenarioFormat.Whole.NumericFields(scenario, ""),
+            .. library.SelectMany(part => PartFormat.Whole.NumericFields(part.Value, $"{PartsStep}.{part.Key}"))];
     }
 
     /// <summary>The text of a field with a number; null if the scenario has no such field or it has no value.</summary>
@@ -52,21 +56,24 @@ public static class ScenarioPath
     private static Scenario SetOne(Scenario scenario, string path, string text, ReadLog log)
     {
         var steps = path.Split('.');
-        if (steps.Length > 2 && steps[0] == PartsStep && !scenario.Parts.ContainsKey(steps[1]) && scenario.Library.TryGetValue(steps[1], out var shared))
+        if (steps.Length > 2 && steps[0] == PartsStep && !scenario.Parts.ContainsKey(steps[1])
+            && scenario.Library.TryGetValue(steps[1], out var shared))
             scenario = scenario with { Parts = scenario.Parts.With(steps[1], shared) };
         else if (steps.Length > 2 && steps[0] == PartsStep && !scenario.Parts.ContainsKey(steps[1]))
         {
             log.Error(path, $"There is no part \"{steps[1]}\".", null, log.Nearest(steps[1], scenario.PartIds));
             return scenario;
         }
-        if (steps is ["builds", var build, "places", var thing, _] && scenario.Builds.TryGetValue(build, out var chosen) && !chosen.Places.ContainsKey(thing) && chosen.Things.Contains(thing))
+        if (steps is ["builds", var build, "places", var thing, _] && scenario.Builds.TryGetValue(build, out var chosen)
+            && !chosen.Places.ContainsKey(thing) && chosen.Things.Contains(thing))
             scenario = scenario with { Builds = scenario.Builds.With(build, WithUsualPlace(scenario, chosen, thing)) };
         if (NodeOf(text, path, log) is not { } node)
             return scenario;
         return ScenarioFormat.Whole.TrySet(scenario, steps, node, path, log, out var changed) ? changed : scenario;
     }
 
-    /// <summary>The value as a file would hold it: in braces a whole group, in brackets a list, else plain text; null if it can't be read.</summary>
+    /// <summary>The value as a file would hold it: in braces a whole group, in brackets a list, else plain text; null if it can't
+    /// be read.</summary>
     private static FileNode? NodeOf(string text, string path, ReadLog log)
     {
         if (text.TrimStart() is not ['{' or '[', ..])
@@ -82,7 +89,9 @@ public static class ScenarioPath
     /// <summary>A place in a text that no file holds would mislead.</summary>
     private static FileNode Unplaced(FileNode node) => node switch
     {
-        MapNode map => new MapNode([.. map.Entries.Select(entry => new MapEntry(entry.Key, TextPlace.None, Unplaced(entry.Value)))], TextPlace.None),
+        MapNode map =>
+            new MapNode([.. map.Entries.Select(entry => new MapEntry(entry.Key, TextPlace.None, Unplaced(entry.Value)))],
+            TextPlace.None),
         ListNode list => new ListNode([.. list.Items.Select(Unplaced)], TextPlace.None),
         _ => node with { At = TextPlace.None },
     };
@@ -92,7 +101,8 @@ public static class ScenarioPath
     {
         try
         {
-            return BuildInPlace.Of(build, scenario.PartOf).Places.TryGetValue(thing, out var place) ? build with { Places = build.Places.With(thing, place) } : build;
+            return BuildInPlace.Of(build, scenario.PartOf).Places.TryGetValue(thing, out var place)
+                ? build with { Places = build.Places.With(thing, place) } : build;
         }
         catch (ArgumentException)
         {

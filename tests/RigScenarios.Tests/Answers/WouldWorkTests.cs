@@ -23,7 +23,8 @@ public class WouldWorkTests
 
     [Theory]
     [MemberData(nameof(Builds))]
-    public void On_every_demo_a_set_holds_when_it_is_applied_to_the_digit_or_what_stays_in_the_way_is_told(string file, string build)
+    public void On_every_demo_a_set_holds_when_it_is_applied_to_the_digit_or_what_stays_in_the_way_is_told(string file,
+        string build)
     {
         var cancellation = TestContext.Current.CancellationToken;
         var scenario = ScenarioFile.Read(Repository.Data("scenarios", file));
@@ -58,9 +59,12 @@ public class WouldWorkTests
             {
                 foreach (var left in set.Changes)
                 {
-                    var rest = set.Changes.Where(change => change != left).SelectMany(change => change.Settings).Select(setting => (setting.Path, setting.Value));
-                    var without = RigAnswer.Of(ScenarioPath.SetAll(scenario, rest), now.Build, [], AnswerOptions.EndOnly, cancellation: cancellation);
-                    Assert.True(without.Verdict > set.Then.Verdict, $"{scenario.Title}: without \"{left.Words}\" it holds as well.");
+                    var rest = set.Changes.Where(change => change != left).SelectMany(change => change.Settings)
+                        .Select(setting => (setting.Path, setting.Value));
+                    var without = RigAnswer.Of(ScenarioPath.SetAll(scenario, rest), now.Build, [], AnswerOptions.EndOnly,
+                        cancellation: cancellation);
+                    Assert.True(without.Verdict > set.Then.Verdict,
+                        $"{scenario.Title}: without \"{left.Words}\" it holds as well.");
                 }
             }
         }
@@ -69,7 +73,8 @@ public class WouldWorkTests
     [Fact]
     public void Nothing_is_looked_for_where_everything_holds()
     {
-        var now = RigAnswer.Of(SmallScenario.Read(SmallScenario.Text()), "one", [], AnswerOptions.EndOnly, cancellation: TestContext.Current.CancellationToken);
+        var now = RigAnswer.Of(SmallScenario.Read(SmallScenario.Text()), "one", [], AnswerOptions.EndOnly,
+            cancellation: TestContext.Current.CancellationToken);
 
         Assert.Equal(Verdict.Holds, now.Of(QuestionKind.Power)!.Verdict);
         Assert.False(WouldWork.Find(now, cancellation: TestContext.Current.CancellationToken).Asked);
@@ -79,7 +84,8 @@ public class WouldWorkTests
     public void A_search_can_be_stopped()
     {
         using var stop = new CancellationTokenSource();
-        var now = RigAnswer.Of(SmallScenario.Read(SmallScenario.Text(blocks: "{all: {length: 9 h, others: record}}")), "one", [], AnswerOptions.EndOnly, cancellation: TestContext.Current.CancellationToken);
+        var now = RigAnswer.Of(SmallScenario.Read(SmallScenario.Text(blocks: "{all: {length: 9 h, others: record}}")), "one", [],
+            AnswerOptions.EndOnly, cancellation: TestContext.Current.CancellationToken);
         stop.Cancel();
 
         Assert.Throws<OperationCanceledException>(() => WouldWork.Find(now, cancellation: stop.Token));
@@ -88,10 +94,13 @@ public class WouldWorkTests
     [Fact]
     public void A_device_is_switched_off_only_where_nobody_looks_at_a_picture()
     {
-        const string blocks = "{check: {length: 1 h, states: {camera: standby, light: standby}}, wait: {length: 1 h, states: {camera: standby}}, takes: {length: 9 h, others: record}}";
-        var now = RigAnswer.Of(SmallScenario.Read(SmallScenario.Text(devices: "{camera: {essential: yes}, light: {}}", blocks: blocks)), "one", [], AnswerOptions.EndOnly, cancellation: TestContext.Current.CancellationToken);
+        const string blocks = "{check: {length: 1 h, states: {camera: standby, light: standby}}, wait: {length: 1 h, states: "
+            + "{camera: standby}}, takes: {length: 9 h, others: record}}";
+        var now = RigAnswer.Of(SmallScenario.Read(SmallScenario.Text(devices: "{camera: {essential: yes}, light: {}}",
+            blocks: blocks)), "one", [], AnswerOptions.EndOnly, cancellation: TestContext.Current.CancellationToken);
 
-        var off = Assert.Single(CandidateChanges.Of(now), change => change.Words.StartsWith("Switch the camera off", StringComparison.Ordinal));
+        var off = Assert.Single(CandidateChanges.Of(now),
+            change => change.Words.StartsWith("Switch the camera off", StringComparison.Ordinal));
         Assert.Equal(["days.day.blocks.wait.states.camera=off"], off.Settings.Select(setting => setting.ToString()));
     }
 
@@ -100,14 +109,19 @@ public class WouldWorkTests
     {
         const string other = "  larger: {kind: battery, name: Larger battery, battery: {energy: 200 Wh, voltage: 10 V}}";
         var now = RigAnswer.Of(
-            SmallScenario.Read(SmallScenario.Text(battery: ", capacity-left: 80 %, resistance-growth: 1.5", parts: other, blocks: "{all: {length: 9 h, others: record}}")), "one", [], AnswerOptions.EndOnly,
+            SmallScenario.Read(SmallScenario.Text(battery: ", capacity-left: 80 %, resistance-growth: 1.5", parts: other,
+                blocks: "{all: {length: 9 h, others: record}}")), "one", [], AnswerOptions.EndOnly,
             cancellation: TestContext.Current.CancellationToken);
         var changes = CandidateChanges.Of(now);
 
-        var larger = Assert.Single(changes, change => change.Words.StartsWith("Take a new Larger battery", StringComparison.Ordinal));
-        Assert.Equal(["kit.flat.part=larger", "builds.one.battery.capacity-left=100 %", "builds.one.battery.resistance-growth=1"], larger.Settings.Select(setting => setting.ToString()));
-        var second = Assert.Single(changes, change => change.Words.StartsWith("Carry a second battery, a new Larger battery", StringComparison.Ordinal));
-        Assert.Contains("batteries.first={item: flat, capacity-left: 80 %, resistance-growth: 1.5}", second.Settings.Select(setting => setting.ToString()));
+        var larger = Assert.Single(changes, change => change.Words.StartsWith("Take a new Larger battery",
+            StringComparison.Ordinal));
+        Assert.Equal(["kit.flat.part=larger", "builds.one.battery.capacity-left=100 %", "builds.one.battery.resistance-growth=1"],
+            larger.Settings.Select(setting => setting.ToString()));
+        var second = Assert.Single(changes, change => change.Words.StartsWith("Carry a second battery, a new Larger battery",
+            StringComparison.Ordinal));
+        Assert.Contains("batteries.first={item: flat, capacity-left: 80 %, resistance-growth: 1.5}",
+            second.Settings.Select(setting => setting.ToString()));
         Assert.Contains("batteries.second={item: larger}", second.Settings.Select(setting => setting.ToString()));
     }
 }

@@ -9,7 +9,9 @@ public class WholeEntryTests
     [Fact]
     public void An_entry_in_braces_is_added_with_its_fields()
     {
-        var changed = ScenarioPath.SetAll(SmallScenario.Read(SmallScenario.Text()), [("kit.spare", "{part: flat, count: 2}"), ("batteries.first", "{item: flat}"), ("batteries.second", "{item: spare, charge: 80 %}")]);
+        var changed = ScenarioPath.SetAll(SmallScenario.Read(SmallScenario.Text()),
+            [("kit.spare", "{part: flat, count: 2}"), ("batteries.first", "{item: flat}"),
+            ("batteries.second", "{item: spare, charge: 80 %}")]);
 
         Assert.Equal(2, changed.Kit["spare"].Count);
         Assert.Equal(80, changed.Batteries["second"].Charge!.Value.Percent, 6);
@@ -19,7 +21,8 @@ public class WholeEntryTests
     [Fact]
     public void A_state_of_a_device_that_the_block_does_not_name_is_added()
     {
-        var changed = ScenarioPath.Set(SmallScenario.Read(SmallScenario.Text(devices: "{camera: {essential: yes}, light: {}}")), "days.day.blocks.all.states.light", "off");
+        var changed = ScenarioPath.Set(SmallScenario.Read(SmallScenario.Text(devices: "{camera: {essential: yes}, light: {}}")),
+            "days.day.blocks.all.states.light", "off");
 
         Assert.Equal(RigScenarios.Builds.PowerState.Off, changed.Days["day"].Blocks["all"].StateOf("light"));
     }
@@ -29,7 +32,8 @@ public class WholeEntryTests
     {
         var scenario = ScenarioPath.Set(SmallScenario.Read(SmallScenario.Text()), "chargers.van", "{bays: 2, current: 3 A}");
 
-        Assert.Equal(2, ScenarioPath.Set(scenario, "chargers.van.power-hours", "[\"08:00-10:00\", \"12:00-14:00\"]").Chargers["van"].PowerHours.Count);
+        Assert.Equal(2, ScenarioPath.Set(scenario, "chargers.van.power-hours",
+            "[\"08:00-10:00\", \"12:00-14:00\"]").Chargers["van"].PowerHours.Count);
     }
 
     [Theory]
@@ -41,8 +45,10 @@ public class WholeEntryTests
     [InlineData("builds.one.battery", "flat", "This names a whole group.")]
     public void A_slip_is_told_with_its_path(string path, string value, string problem)
     {
-        var problems = Assert.Throws<ScenarioProblemsException>(() => ScenarioPath.Set(SmallScenario.Read(SmallScenario.Text()), path, value)).Problems;
+        var problems = Assert.Throws<ScenarioProblemsException>(() => ScenarioPath.Set(SmallScenario.Read(SmallScenario.Text()),
+            path, value)).Problems;
 
-        Assert.Contains(problems, one => one.Problem.Contains(problem, StringComparison.Ordinal) && one.Path.StartsWith(path.Split('!')[0][..6], StringComparison.Ordinal));
+        Assert.Contains(problems, one => one.Problem.Contains(problem, StringComparison.Ordinal)
+            && one.Path.StartsWith(path.Split('!')[0][..6], StringComparison.Ordinal));
     }
 }
