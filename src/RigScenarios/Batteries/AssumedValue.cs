@@ -2,8 +2,10 @@ using RigScenarios.Cells;
 
 namespace RigScenarios.Batteries;
 
-/// <summary>A value that was assumed: by the model, because the battery's data did not give it, or by whoever described a part.</summary>
-/// <param name="Field">Where the value stands: the battery's key in files, such as "heat-capacity", which replaces the assumption when it
+/// <summary>A value that was assumed: by the model, because the battery's data did not give it, or by whoever described a
+/// part.</summary>
+/// <param name="Field">Where the value stands: the battery's key in files, such as "heat-capacity", which replaces the assumption
+/// when it
 /// is written there; or the path of a part's field that is marked as assumed, such as "parts.own-monitor.power.standby".</param>
 /// <param name="Name">What it is, in words.</param>
 /// <param name="Value">The value used, with its unit.</param>

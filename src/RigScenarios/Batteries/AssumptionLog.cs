@@ -24,14 +24,17 @@ internal sealed class AssumptionLog
     /// <summary>The named chemistry; NMC if none is named.</summary>
     public CellChemistry Chemistry(string? name) => name is not null
         ? CellChemistries.Find(name)
-        : Add("chemistry", "cell chemistry", CellChemistries.Nmc, one => one.Name, "what most camera packs hold", Citation.CommonPractice("NMC cells in camera packs"));
+        : Add("chemistry", "cell chemistry", CellChemistries.Nmc, one => one.Name, "what most camera packs hold",
+            Citation.CommonPractice("NMC cells in camera packs"));
 
     /// <summary>The age of a battery of which nothing is known.</summary>
     public Age AsNew()
     {
         const string why = "age not given: taken as new. A used battery does less; measure its capacity if it matters";
-        values.Add(new AssumedValue("capacity-left", "capacity left", "100 %", why, Citation.CommonPractice("a battery of unknown age taken as new")));
-        values.Add(new AssumedValue("resistance-growth", "growth of the resistance", "none (factor 1)", why, Citation.CommonPractice("a battery of unknown age taken as new")));
+        values.Add(new AssumedValue("capacity-left", "capacity left", "100 %", why,
+            Citation.CommonPractice("a battery of unknown age taken as new")));
+        values.Add(new AssumedValue("resistance-growth", "growth of the resistance", "none (factor 1)", why,
+            Citation.CommonPractice("a battery of unknown age taken as new")));
         return Age.New;
     }
 }

@@ -4,7 +4,8 @@ using UnitsNet;
 namespace RigScenarios.Batteries;
 
 /// <summary>
-/// The charge of a pack: the circuit of the discharge with a current below zero. Constant current, where the power is limited constant power, then constant
+/// The charge of a pack: the circuit of the discharge with a current below zero. Constant current, where the power is limited
+/// constant power, then constant
 /// voltage until the current has fallen to the termination. Model: docs/days.md.
 /// </summary>
 public static class ChargeRun
@@ -17,7 +18,8 @@ public static class ChargeRun
     /// <param name="cancellation">Ends the run early.</param>
     /// <exception cref="ArgumentOutOfRangeException">The ambient temperature is not above 0 K.</exception>
     /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
-    public static ChargeResult Run(Pack pack, Temperature ambient, DischargeStart start, ChargeSetting setting, CancellationToken cancellation = default)
+    public static ChargeResult Run(Pack pack, Temperature ambient, DischargeStart start, ChargeSetting setting,
+        CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(pack);
         ArgumentNullException.ThrowIfNull(start);
@@ -30,10 +32,12 @@ public static class ChargeRun
 
     /// <summary>The same in plain numbers, in air whose temperature rises from K by K/s.</summary>
     internal static ChargeResult Run(
-        PackParameters pack, double ambientKelvin, double ambientSlope, DischargeStart start, ChargerLimits limits, ChargeWindow window, double seconds,
+        PackParameters pack, double ambientKelvin, double ambientSlope, DischargeStart start, ChargerLimits limits,
+        ChargeWindow window, double seconds,
         int seriesPoints, CancellationToken cancellation)
     {
-        var state = start with { Temperature = start.Temperature ?? Temperature.FromKelvins(ambientKelvin), DemandOffset = Duration.Zero };
+        var state = start with { Temperature = start.Temperature ?? Temperature.FromKelvins(ambientKelvin),
+            DemandOffset = Duration.Zero };
         var phase = ChargePhase.Current;
         var series = new List<DischargePoint>();
         double time = 0, held = double.NaN, charge = 0, delivered = 0, stored = 0, heat = 0;
@@ -60,7 +64,8 @@ public static class ChargeRun
             state = run.FinalState with { DemandOffset = Duration.Zero };
             if (run.Cause == EndCause.WatchedVoltage && phase != ChargePhase.Voltage && seconds - time > DemandCursor.Snap)
             {
-                phase = phase == ChargePhase.Current && limits.Watts <= run.EndVoltage!.Value.Volts * limits.Amperes * (1 + 1e-9) ? ChargePhase.Power : ChargePhase.Voltage;
+                phase = phase == ChargePhase.Current && limits.Watts <= run.EndVoltage!.Value.Volts * limits.Amperes * (1 + 1e-9)
+                    ? ChargePhase.Power : ChargePhase.Voltage;
                 if (phase == ChargePhase.Voltage)
                     held = time;
                 continue;

@@ -4,8 +4,10 @@ using UnitsNet.Units;
 
 namespace RigScenarios.Batteries;
 
-/// <summary>How a pack is charged: constant current, then constant voltage until the current has fallen to the termination.</summary>
-/// <remarks>Each value is checked when it is set; one outside its range throws an <see cref="ArgumentOutOfRangeException"/>.</remarks>
+/// <summary>How a pack is charged: constant current, then constant voltage until the current has fallen to the
+/// termination.</summary>
+/// <remarks>Each value is checked when it is set; one outside its range throws an
+/// <see cref="ArgumentOutOfRangeException"/>.</remarks>
 public sealed record ChargeSetting
 {
     /// <param name="current">Charging current; above 0.</param>
@@ -59,7 +61,8 @@ public sealed record ChargeSetting
     }
 
     /// <summary>
-    /// Part of the charge that the pack keeps; above 0, up to 1. 0.998 unless given: charge out over charge in of one measured cell (P. Kollmeyer et al.,
+    /// Part of the charge that the pack keeps; above 0, up to 1. 0.998 unless given: charge out over charge in of one measured
+    /// cell (P. Kollmeyer et al.,
     /// 2020, doi:10.17632/cp3473x7xv.3).
     /// </summary>
     public Ratio CoulombicEfficiency
@@ -72,10 +75,12 @@ public sealed record ChargeSetting
         }
     } = Ratio.FromDecimalFractions(0.998);
 
-    /// <summary>Below this temperature of the pack it is not charged. 10 °C unless given (IEC 62133, a laboratory's summary); the maker's limit goes first.</summary>
+    /// <summary>Below this temperature of the pack it is not charged. 10 °C unless given (IEC 62133, a laboratory's summary); the
+    /// maker's limit goes first.</summary>
     public Temperature Lowest { get; init; } = Temperature.FromDegreesCelsius(10);
 
-    /// <summary>Above this temperature of the pack it is not charged. 45 °C unless given (IEC 62133, a laboratory's summary); the maker's limit goes first.</summary>
+    /// <summary>Above this temperature of the pack it is not charged. 45 °C unless given (IEC 62133, a laboratory's summary); the
+    /// maker's limit goes first.</summary>
     public Temperature Highest { get; init; } = Temperature.FromDegreesCelsius(45);
 
     /// <summary>The time after which the run stops; <see cref="DischargeOptions.LongestRun"/> if null.</summary>

@@ -27,7 +27,8 @@ internal sealed record ChargeWindow(double LowestKelvin, double HighestKelvin, d
 /// <param name="TerminationAmperes">Current at which the charge is over, A.</param>
 /// <param name="Watts">Largest power into the pack, W; infinite for none.</param>
 /// <param name="ChargeFactor">Part of the current that becomes charge.</param>
-internal sealed record ChargerLimits(double Amperes, double FullVolts, double TerminationAmperes, double Watts, double ChargeFactor);
+internal sealed record ChargerLimits(double Amperes, double FullVolts, double TerminationAmperes, double Watts,
+    double ChargeFactor);
 
 /// <summary>A charger on the terminals: the same circuit with a current below zero.</summary>
 internal sealed class ChargerDraw(ChargerLimits limits, ChargePhase phase) : SolvedDraw
@@ -42,7 +43,8 @@ internal sealed class ChargerDraw(ChargerLimits limits, ChargePhase phase) : Sol
     public override double ChargeFactor => limits.ChargeFactor;
 
     /// <inheritdoc/>
-    public override void Solve(Vector512<double> source, Vector512<double> resistance, Vector512<double> air, ref CircuitLanes point)
+    public override void Solve(Vector512<double> source, Vector512<double> resistance, Vector512<double> air,
+        ref CircuitLanes point)
     {
         var full = Vector512.Create(limits.FullVolts);
         point.PowerMargin = Vector512.Create(double.PositiveInfinity);
@@ -54,7 +56,8 @@ internal sealed class ChargerDraw(ChargerLimits limits, ChargePhase phase) : Sol
                 point.Watched = Vector512.Min(full, Vector512.Create(limits.Watts / limits.Amperes)) - point.Voltage;
                 break;
             case ChargePhase.Power:
-                point.Voltage = (source + Vector512.Sqrt((source * source) + (resistance * (4 * limits.Watts)))) / Vector512.Create(2.0);
+                point.Voltage =
+                    (source + Vector512.Sqrt((source * source) + (resistance * (4 * limits.Watts)))) / Vector512.Create(2.0);
                 point.Current = Vector512.Create(-limits.Watts) / point.Voltage;
                 point.Watched = full - point.Voltage;
                 break;

@@ -33,11 +33,13 @@ internal readonly record struct CircuitPoint(double Voltage, double Current);
 
 /// <summary>Eight states side by side, one in each lane.</summary>
 [StructLayout(LayoutKind.Auto)]
-internal readonly record struct StateLanes(Vector512<double> Charge, Vector512<double> Voltage1, Vector512<double> Voltage2, Vector512<double> Kelvin)
+internal readonly record struct StateLanes(
+    Vector512<double> Charge, Vector512<double> Voltage1, Vector512<double> Voltage2, Vector512<double> Kelvin)
 {
     /// <summary>The same state in all lanes.</summary>
     public static StateLanes Same(in PackState state) => new(
-        Vector512.Create(state.Charge), Vector512.Create(state.Voltage1), Vector512.Create(state.Voltage2), Vector512.Create(state.Kelvin));
+        Vector512.Create(state.Charge), Vector512.Create(state.Voltage1), Vector512.Create(state.Voltage2),
+        Vector512.Create(state.Kelvin));
 
     /// <summary>The state in one lane.</summary>
     public PackState this[int lane] => new(Charge[lane], Voltage1[lane], Voltage2[lane], Kelvin[lane]);
@@ -53,10 +55,12 @@ internal struct CircuitLanes
     /// <summary>I, A.</summary>
     public Vector512<double> Current;
 
-    /// <summary>b² - 4·a·P·R, V² (negative for a negative b): below 0 the demand cannot be delivered. Infinite without constant power.</summary>
+    /// <summary>b² - 4·a·P·R, V² (negative for a negative b): below 0 the demand cannot be delivered. Infinite without constant
+    /// power.</summary>
     public Vector512<double> PowerMargin;
 
-    /// <summary>The voltage that may be watched, V: that at the terminals; where the draw is solved, the least of what its watched voltages stand above their thresholds.</summary>
+    /// <summary>The voltage that may be watched, V: that at the terminals; where the draw is solved, the least of what its
+    /// watched voltages stand above their thresholds.</summary>
     public Vector512<double> Watched;
 
     /// <summary>I·rho, the driver of both resistor-capacitor pairs, A (aR is in the resistances).</summary>
@@ -76,18 +80,22 @@ internal struct CircuitLanes
 }
 
 /// <summary>
-/// The algebra of the discharge model at one moment: from state and draw to voltage, current and rates; for eight states at once, because a step
+/// The algebra of the discharge model at one moment: from state and draw to voltage, current and rates; for eight states at once,
+/// because a step
 /// looks at eight places. The open-circuit piece and the temperature band are given, so that all of it is smooth within a step.
 /// </summary>
 internal static class Circuit
 {
-    /// <summary>Solves the terminals in air of the given temperatures, K. Beyond the power limit the voltage stays at that of the limit, sqrt(P·R/a), so that a trial step can pass it.</summary>
+    /// <summary>Solves the terminals in air of the given temperatures, K. Beyond the power limit the voltage stays at that of the
+    /// limit, sqrt(P·R/a), so that a trial step can pass it.</summary>
     public static void Solve(
-        PackParameters pack, in MonotoneCubic.Piece piece, in TemperatureBand band, in TerminalDraw draw, in StateLanes state, Vector512<double> air,
+        PackParameters pack, in MonotoneCubic.Piece piece, in TemperatureBand band, in TerminalDraw draw, in StateLanes state,
+        Vector512<double> air,
         out CircuitLanes point)
     {
         var along = state.Charge - Vector512.Create(piece.Start);
-        var openCircuit = (((((along * piece.C3) + Vector512.Create(piece.C2)) * along) + Vector512.Create(piece.C1)) * along) + Vector512.Create(piece.C0);
+        var openCircuit = (((((along * piece.C3) + Vector512.Create(piece.C2)) * along) + Vector512.Create(piece.C1)) * along)
+            + Vector512.Create(piece.C0);
         var factor = double.IsNaN(band.Floor)
             ? Vector512.Exp((Vector512<double>.One / state.Kelvin * pack.ActivationTemperature)
                 - Vector512.Create(pack.ActivationTemperature / PackParameters.ReferenceTemperature))
@@ -111,8 +119,10 @@ internal static class Circuit
             point.PowerMargin = (b * Vector512.Abs(b)) - (product * 4);
             var solved = (b + Vector512.Sqrt(point.PowerMargin)) / (a * 2);
             var beyond = Vector512.Max(Vector512.Sqrt(product) / a, Vector512.Create(1e-9));
-            point.Voltage = Vector512.ConditionalSelect(Vector512.GreaterThan(point.PowerMargin, Vector512<double>.Zero), solved, beyond);
-            point.Current = (point.Voltage * draw.Conductance) + Vector512.Create(draw.Current) + (Vector512.Create(draw.Power) / point.Voltage);
+            point.Voltage = Vector512.ConditionalSelect(Vector512.GreaterThan(point.PowerMargin, Vector512<double>.Zero),
+                solved, beyond);
+            point.Current = (point.Voltage * draw.Conductance) + Vector512.Create(draw.Current)
+                + (Vector512.Create(draw.Power) / point.Voltage);
         }
         else
         {

@@ -2,10 +2,12 @@ using UnitsNet.Units;
 
 namespace RigScenarios.Batteries;
 
-/// <summary>Where a run stands in its repeating demand, in plain SI numbers. Boundaries are counted from the start of the demand, so that they don't drift.</summary>
+/// <summary>Where a run stands in its repeating demand, in plain SI numbers. Boundaries are counted from the start of the demand,
+/// so that they don't drift.</summary>
 internal sealed class DemandCursor
 {
-    /// <summary>A time this close to a boundary, s, is taken as the boundary: offsets come from sums of rounded numbers.</summary>
+    /// <summary>A time this close to a boundary, s, is taken as the boundary: offsets come from sums of rounded
+    /// numbers.</summary>
     public const double Snap = 1e-9;
 
     private readonly TerminalDraw[] draws;

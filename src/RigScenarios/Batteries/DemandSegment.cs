@@ -6,7 +6,8 @@ namespace RigScenarios.Batteries;
 /// <summary>
 /// What the pack's terminals must deliver for a stretch of time: I = Ic + g·V + P/V. All three parts at zero is a rest.
 /// </summary>
-/// <remarks>Each value is checked when it is set; one outside its range throws an <see cref="ArgumentOutOfRangeException"/>.</remarks>
+/// <remarks>Each value is checked when it is set; one outside its range throws an
+/// <see cref="ArgumentOutOfRangeException"/>.</remarks>
 public sealed record DemandSegment
 {
     /// <param name="length">How long it lasts; above 0.</param>

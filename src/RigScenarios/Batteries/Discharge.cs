@@ -4,12 +4,14 @@ using UnitsNet;
 namespace RigScenarios.Batteries;
 
 /// <summary>
-/// The discharge of a pack under a demand: how long it lasts, what ends it, and the way there. Model and method: docs/discharge.md.
+/// The discharge of a pack under a demand: how long it lasts, what ends it, and the way there. Model and method:
+/// docs/discharge.md.
 /// </summary>
 public static class Discharge
 {
     /// <summary>
-    /// Runs a discharge to its end. The run is exact to the tolerance of the options: steps of the demand, points of the tables and end
+    /// Runs a discharge to its end. The run is exact to the tolerance of the options: steps of the demand, points of the tables
+    /// and end
     /// conditions are met exactly, also a condition that is met only for a moment inside a step.
     /// </summary>
     /// <param name="pack">The pack.</param>
@@ -18,11 +20,13 @@ public static class Discharge
     /// <param name="demand">The demand at its terminals.</param>
     /// <param name="options">When to stop, how exactly, how much to keep.</param>
     /// <param name="cancellation">Ends the run early.</param>
-    /// <returns>How it went. The start counts as a step of the demand: a condition that holds there ends the run at 0 s.</returns>
+    /// <returns>How it went. The start counts as a step of the demand: a condition that holds there ends the run at 0
+    /// s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The ambient temperature is not above 0 K.</exception>
     /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
     public static DischargeResult Run(
-        Pack pack, Temperature ambient, DischargeStart start, Demand demand, DischargeOptions options, CancellationToken cancellation = default)
+        Pack pack, Temperature ambient, DischargeStart start, Demand demand, DischargeOptions options,
+        CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(pack);
         ArgumentNullException.ThrowIfNull(start);

@@ -4,10 +4,12 @@ using UnitsNet;
 namespace RigScenarios.Batteries;
 
 /// <summary>How a discharge is run: when to stop, how exactly, and how much of it to keep.</summary>
-/// <remarks>Each value is checked when it is set; one outside its range throws an <see cref="ArgumentOutOfRangeException"/>.</remarks>
+/// <remarks>Each value is checked when it is set; one outside its range throws an
+/// <see cref="ArgumentOutOfRangeException"/>.</remarks>
 public sealed record DischargeOptions
 {
-    /// <summary>A run without a time limit of its own ends here, with <see cref="EndCause.TimeLimit"/>: a rest would never end.</summary>
+    /// <summary>A run without a time limit of its own ends here, with <see cref="EndCause.TimeLimit"/>: a rest would never
+    /// end.</summary>
     public static readonly Duration LongestRun = Duration.FromDays(30);
 
     /// <summary>No time limit of its own, the default tolerance, nothing watched, the default number of points.</summary>
@@ -39,7 +41,8 @@ public sealed record DischargeOptions
         }
     } = 1e-6;
 
-    /// <summary>The run stops with <see cref="EndCause.WatchedVoltage"/> when the terminal voltage falls to this. Nothing is watched if null.</summary>
+    /// <summary>The run stops with <see cref="EndCause.WatchedVoltage"/> when the terminal voltage falls to this. Nothing is
+    /// watched if null.</summary>
     public ElectricPotential? WatchedVoltage
     {
         get;
@@ -51,7 +54,8 @@ public sealed record DischargeOptions
         }
     }
 
-    /// <summary>The run stops with <see cref="EndCause.WatchedCharge"/> when the state of charge falls to this, 0…1. Nothing is watched if null.</summary>
+    /// <summary>The run stops with <see cref="EndCause.WatchedCharge"/> when the state of charge falls to this, 0…1. Nothing is
+    /// watched if null.</summary>
     public Ratio? WatchedCharge
     {
         get;
@@ -63,7 +67,8 @@ public sealed record DischargeOptions
         }
     }
 
-    /// <summary>Largest number of points of the time series, 0…100 000; 0 keeps none, which is for sweeps. 1500 if not given.</summary>
+    /// <summary>Largest number of points of the time series, 0…100 000; 0 keeps none, which is for sweeps. 1500 if not
+    /// given.</summary>
     public int SeriesPoints
     {
         get;

@@ -23,7 +23,8 @@ public readonly record struct DischargePoint(
 /// <param name="Heat">Energy that became heat in the pack, whether it stayed there or went to the air.</param>
 /// <param name="HeatToAmbient">The part of the heat that went to the air; negative where the air warmed the pack.</param>
 /// <param name="ChargeDrawn">Charge through the terminals.</param>
-public sealed record EnergyAccount(Energy Chemical, Energy Delivered, Energy Heat, Energy HeatToAmbient, ElectricCharge ChargeDrawn)
+public sealed record EnergyAccount(Energy Chemical, Energy Delivered, Energy Heat, Energy HeatToAmbient,
+    ElectricCharge ChargeDrawn)
 {
     /// <summary>Chemical energy that is neither delivered nor heat: the error of the integration.</summary>
     public Energy Imbalance => Energy.FromJoules(Chemical.Joules - Delivered.Joules - Heat.Joules);
@@ -33,11 +34,13 @@ public sealed record EnergyAccount(Energy Chemical, Energy Delivered, Energy Hea
 /// <param name="EndTime">From the start of the run to its end.</param>
 /// <param name="Cause">What ended it.</param>
 /// <param name="AtStep">True where the cause held right after a step of the demand, or at the start.</param>
-/// <param name="SegmentsFinished">Demand segments that were finished before the end, in this run; one that was begun inside counts when it ends, one that ends with the time limit doesn't.</param>
+/// <param name="SegmentsFinished">Demand segments that were finished before the end, in this run; one that was begun inside
+/// counts when it ends, one that ends with the time limit doesn't.</param>
 /// <param name="FinalState">The state at the end, from which another run can go on.</param>
 /// <param name="EndVoltage">Terminal voltage at the end; null for a power limit right after a step, where none exists.</param>
 /// <param name="EndCurrent">Terminal current at the end; null for a power limit right after a step.</param>
-/// <param name="Series">Points over time, as many as the options allow; two at each step of the demand. Empty if the options ask for none.</param>
+/// <param name="Series">Points over time, as many as the options allow; two at each step of the demand. Empty if the options ask
+/// for none.</param>
 /// <param name="Energies">Where the energy went.</param>
 public sealed record DischargeResult(
     Duration EndTime,

@@ -1,12 +1,11 @@
-using System.Runtime.Intrinsics;
 using RigScenarios.Numerics;
 using UnitsNet;
 
 namespace RigScenarios.Batteries;
 
 /// <summary>
-/// Runs one discharge: takes steps of controlled error, begins anew at each step of the demand, at each point of the open-circuit table
-/// and at each edge of a temperature band, and stops where the first end condition is met.
+/// Runs one discharge: takes steps of controlled error, begins anew at each step of the demand, each point of the open-circuit table
+/// and each edge of a temperature band, and stops where the first end condition is met.
 /// </summary>
 internal sealed class DischargeRun
 {
@@ -14,7 +13,7 @@ internal sealed class DischargeRun
     // right before a power limit, where the current turns with an infinite slope.
     private const double ShortestStep = 1e-4;
 
-    // How far a temperature, K, passes the edge of its band before the next band holds; keeps a pack that rests on an edge from flickering.
+    // How far a temperature, K, passes the edge of its band before the next holds: a pack that rests on an edge must not flicker.
     private const double BandOverlap = 1e-9;
 
     private const int LastNode = Collocation.Count - 1;
@@ -56,7 +55,8 @@ internal sealed class DischargeRun
     /// <param name="ambientSlope">How fast the temperature of the air rises from <paramref name="ambient"/>, K/s.</param>
     /// <param name="charge">The conditions of a charge; null for a discharge.</param>
     public DischargeRun(
-        PackParameters pack, Temperature ambient, DischargeStart start, DemandCursor cursor, DischargeOptions options, RunObserver? observer,
+        PackParameters pack, Temperature ambient, DischargeStart start, DemandCursor cursor, DischargeOptions options,
+        RunObserver? observer,
         double ambientSlope = 0, ChargeWindow? charge = null)
     {
         this.pack = pack;
@@ -92,8 +92,9 @@ internal sealed class DischargeRun
                 if (conditions.RightAfterStep(step, state) is { } atOnce)
                     return End(atOnce, atStep: true, step.First[0]);
                 recorder.Add(time - cursor.Start, step.First[0], state, atStep: true);
-                observer?.AfterChange(time - cursor.Start, step.First[0], state, ambientKelvin + (ambientSlope * (time - cursor.Start)));
-                nextLength = firstLengths[cursor.Index] > 0 ? firstLengths[cursor.Index] : 0.3 * Math.Min(pack.TimeConstant1, pack.TimeConstant2);
+                observer?.AfterChange(time - cursor.Start, step.First[0], state, AirKelvin);
+                var first = firstLengths[cursor.Index];
+                nextLength = first > 0 ? first : 0.3 * Math.Min(pack.TimeConstant1, pack.TimeConstant2);
             }
 
             // A limit within a rounding of a boundary is met there: the time limit comes before what would begin then.
@@ -117,8 +118,7 @@ internal sealed class DischargeRun
 
             var stepEnds = cause is null && theta == 1 && toTarget;
             Record(theta, endPoint[0], endState, stepEnds);
-            if (observer is not null)
-                Show(theta, endPoint[0], endState);
+            observer?.Step(step.Lanes(theta, endPoint[0], endState, time - cursor.Start));
             Accumulate(theta);
             state = endState;
             time = stepEnds ? target : time + (theta * step.Length);
@@ -135,9 +135,11 @@ internal sealed class DischargeRun
         }
     }
 
+    private double AirKelvin => ambientKelvin + (ambientSlope * (time - cursor.Start));
+
     private void Begin(bool afresh, double lastTheta)
     {
-        step.Hold(pack.OpenCircuit.Pieces[piece], pack.Bands[band], cursor.Draw, ambientKelvin + (ambientSlope * (time - cursor.Start)));
+        step.Hold(pack.OpenCircuit.Pieces[piece], pack.Bands[band], cursor.Draw, AirKelvin);
         if (afresh)
             step.Begin(state);
         else
@@ -200,7 +202,8 @@ internal sealed class DischargeRun
             var kelvin = step.States.Kelvin[i];
             if (kelvin >= current.From - BandOverlap && kelvin <= current.To + BandOverlap)
                 continue;
-            var (edge, neighbour) = kelvin < current.From ? (current.From - BandOverlap, band - 1) : (current.To + BandOverlap, band + 1);
+            var isColder = kelvin < current.From;
+            var (edge, neighbour) = isColder ? (current.From - BandOverlap, band - 1) : (current.To + BandOverlap, band + 1);
             var crossing = PlaceOfTemperature(edge, Collocation.Nodes[i - 1], Collocation.Nodes[i]);
             if (crossing < theta)
             {
@@ -227,19 +230,6 @@ internal sealed class DischargeRun
         for (var i = 1; i < Collocation.Count && Collocation.Nodes[i] < theta; i++)
             recorder.Add(from + (Collocation.Nodes[i] * step.Length), step.Circuits[i], step.States[i], atStep: false);
         recorder.Add(from + (theta * step.Length), endPoint, endState, atStep);
-    }
-
-    // Places that the step does not reach stand for its end.
-    private void Show(double theta, in CircuitPoint endPoint, in PackState endState)
-    {
-        var reached = Vector512.LessThan(Collocation.Places, Vector512.Create(theta));
-        var places = Vector512.ConditionalSelect(reached, Collocation.Places, Vector512.Create(theta));
-        observer!.Step(new ObservedLanes(
-            (places * step.Length) + Vector512.Create(time - cursor.Start),
-            Vector512.ConditionalSelect(reached, step.Circuits.Voltage, Vector512.Create(endPoint.Voltage)),
-            Vector512.ConditionalSelect(reached, step.Circuits.Current, Vector512.Create(endPoint.Current)),
-            Vector512.ConditionalSelect(reached, step.States.Kelvin, Vector512.Create(endState.Kelvin)),
-            step.AmbientAt(places)));
     }
 
     private void Accumulate(double theta)

@@ -4,10 +4,12 @@ using UnitsNet;
 namespace RigScenarios.Batteries;
 
 /// <summary>
-/// The state from which a discharge begins. A result carries the state at its end in this form, so that a run can go on from there,
+/// The state from which a discharge begins. A result carries the state at its end in this form, so that a run can go on from
+/// there,
 /// with the same demand or another one.
 /// </summary>
-/// <remarks>Each value is checked when it is set; one outside its range throws an <see cref="ArgumentOutOfRangeException"/>.</remarks>
+/// <remarks>Each value is checked when it is set; one outside its range throws an
+/// <see cref="ArgumentOutOfRangeException"/>.</remarks>
 public sealed record DischargeStart
 {
     /// <summary>A full pack at the temperature of the air, at rest.</summary>
@@ -58,7 +60,8 @@ public sealed record DischargeStart
         }
     } = ElectricPotential.Zero;
 
-    /// <summary>Where in the demand the run begins, from the start of its first segment; 0 or more. Beyond the period it wraps round.</summary>
+    /// <summary>Where in the demand the run begins, from the start of its first segment; 0 or more. Beyond the period it wraps
+    /// round.</summary>
     public Duration DemandOffset
     {
         get;

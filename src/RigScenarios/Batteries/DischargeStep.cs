@@ -4,14 +4,17 @@ using RigScenarios.Numerics;
 namespace RigScenarios.Batteries;
 
 /// <summary>
-/// One step of the integration: exponential collocation. The drivers of the state (I·rho of the resistor-capacitor pairs, dz/dt, heat) are
+/// One step of the integration: exponential collocation. The drivers of the state (I·rho of the resistor-capacitor pairs, dz/dt,
+/// heat) are
 /// polynomials through the nodes of the step; what they do to the state follows exactly, also where the step is long
-/// against a time constant. The drivers are found by fixed-point iteration; the same formulas give the state anywhere in the step.
+/// against a time constant. The drivers are found by fixed-point iteration; the same formulas give the state anywhere in the
+/// step.
 /// </summary>
 /// <remarks>
 /// The method is the collocation form of exponential time differencing: M. Hochbruck and A. Ostermann, "Exponential integrators",
 /// Acta Numerica 19 (2010) 209-286. The places of the step stand side by side in the lanes of vectors
-/// (<see cref="Collocation.Places"/>). The temperature of the air is a straight line in time: the difference to it is what decays. One instance serves one run, it
+/// (<see cref="Collocation.Places"/>). The temperature of the air is a straight line in time: the difference to it is what
+/// decays. One instance serves one run, it
 /// holds the work space.
 /// </remarks>
 internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
@@ -76,7 +79,8 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
     public void Hold(in MonotoneCubic.Piece openCircuit, in TemperatureBand temperatures, in TerminalDraw demanded, double air) =>
         (piece, band, draw, ambient) = (openCircuit, temperatures, demanded, air);
 
-    /// <summary>Sets the state at the start of a step that goes on from the last one, which ended at <paramref name="theta"/> of its length.</summary>
+    /// <summary>Sets the state at the start of a step that goes on from the last one, which ended at <paramref name="theta"/> of
+    /// its length.</summary>
     public void Continue(in PackState state, double theta)
     {
         pairTrend = Trend.Of(pairCoefficients, theta, Length);
@@ -85,19 +89,23 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
         Set(state);
     }
 
-    /// <summary>Sets the state at the start of a step that has nothing to do with the last one, and solves the circuit there.</summary>
+    /// <summary>Sets the state at the start of a step that has nothing to do with the last one, and solves the circuit
+    /// there.</summary>
     public void Begin(in PackState state)
     {
         pairTrend = chargeTrend = heatTrend = default;
         Set(state);
     }
 
-    /// <summary>Solves the circuit in the state at θ of the step, with the piece, the band and the draw of this step; in all lanes the same.</summary>
+    /// <summary>Solves the circuit in the state at θ of the step, with the piece, the band and the draw of this step; in all
+    /// lanes the same.</summary>
     public void Solve(double theta, in PackState state, out CircuitLanes point) =>
-        Circuit.Solve(pack, in piece, in band, in draw, StateLanes.Same(state), Vector512.Create(ambient + (theta * Length * ambientSlope)), out point);
+        Circuit.Solve(pack, in piece, in band, in draw, StateLanes.Same(state),
+            Vector512.Create(ambient + (theta * Length * ambientSlope)), out point);
 
     /// <summary>
-    /// Tries a step of the length. True if the iteration converged; then <paramref name="error"/> is the largest deviation of the circuit
+    /// Tries a step of the length. True if the iteration converged; then <paramref name="error"/> is the largest deviation of the
+    /// circuit
     /// from the polynomials between the nodes, relative, weighted for its effect.
     /// </summary>
     public bool TrySolve(double length, double tolerance, out double error)
@@ -164,7 +172,8 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
         Solve(0, state, out first);
     }
 
-    // First values of the drivers for the iteration: the course of the step before, where this one goes on from it; else they are constant.
+    // First values of the drivers for the iteration: the course of the step before, where this one goes on from it; else they are
+    // constant.
     private void Guess()
     {
         var time = Collocation.Places * Length;
@@ -183,12 +192,29 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
         Vector512<double> decay2,
         Vector512<double> decayHeat) => new(
             (Collocation.Weighted(onCharge, chargeRate) * Length) + Vector512.Create(start.Charge),
-            (Collocation.Weighted(on1, pairDriver) * (Length * pack.Resistance1 / pack.TimeConstant1)) + (decay1 * start.Voltage1),
-            (Collocation.Weighted(on2, pairDriver) * (Length * pack.Resistance2 / pack.TimeConstant2)) + (decay2 * start.Voltage2),
-            (Collocation.Weighted(onHeat, heat - Vector512.Create(slopeHeat)) * (Length / pack.HeatCapacity)) + (decayHeat * (start.Kelvin - ambient)) + AmbientAt(places));
+            (Collocation.Weighted(on1, pairDriver) * (Length * pack.Resistance1 / pack.TimeConstant1))
+                + (decay1 * start.Voltage1),
+            (Collocation.Weighted(on2, pairDriver) * (Length * pack.Resistance2 / pack.TimeConstant2))
+                + (decay2 * start.Voltage2),
+            (Collocation.Weighted(onHeat, heat - Vector512.Create(slopeHeat)) * (Length / pack.HeatCapacity))
+                + (decayHeat * (start.Kelvin - ambient)) + AmbientAt(places));
+
+    /// <summary>What the places of the step were like; those beyond θ, which it does not reach, stand for its end.</summary>
+    public ObservedLanes Lanes(double theta, in CircuitPoint endPoint, in PackState endState, double startSeconds)
+    {
+        var reached = Vector512.LessThan(Collocation.Places, Vector512.Create(theta));
+        var places = Vector512.ConditionalSelect(reached, Collocation.Places, Vector512.Create(theta));
+        return new ObservedLanes(
+            (places * Length) + Vector512.Create(startSeconds),
+            Vector512.ConditionalSelect(reached, circuits.Voltage, Vector512.Create(endPoint.Voltage)),
+            Vector512.ConditionalSelect(reached, circuits.Current, Vector512.Create(endPoint.Current)),
+            Vector512.ConditionalSelect(reached, states.Kelvin, Vector512.Create(endState.Kelvin)),
+            AmbientAt(places));
+    }
 
     /// <summary>Temperature of the air at places of the step, K.</summary>
-    public Vector512<double> AmbientAt(Vector512<double> places) => (places * (Length * ambientSlope)) + Vector512.Create(ambient);
+    public Vector512<double> AmbientAt(Vector512<double> places) =>
+        (places * (Length * ambientSlope)) + Vector512.Create(ambient);
 
     // The voltage is looked at too: under constant current the drivers say nothing of its course, on which the events depend.
     // Heat works on the rest only through the temperature, so it may be less exact.

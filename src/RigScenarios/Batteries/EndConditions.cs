@@ -4,16 +4,19 @@ using RigScenarios.Numerics;
 namespace RigScenarios.Batteries;
 
 /// <summary>
-/// The conditions that end a discharge, each as a gap that is above zero as long as the run goes on, and where in a step the first one closes.
+/// The conditions that end a discharge, each as a gap that is above zero as long as the run goes on, and where in a step the
+/// first one closes.
 /// </summary>
 internal sealed class EndConditions
 {
     // In the order in which they are looked at right after a step of the demand.
     private static readonly EndCause[] Order =
-        [EndCause.PowerLimit, EndCause.WatchedVoltage, EndCause.VoltageCutoff, EndCause.Empty, EndCause.OverCurrent, EndCause.OverTemperature];
+        [EndCause.PowerLimit, EndCause.WatchedVoltage, EndCause.VoltageCutoff, EndCause.Empty, EndCause.OverCurrent,
+            EndCause.OverTemperature];
 
     private static readonly EndCause[] OrderWithCharge =
-        [EndCause.PowerLimit, EndCause.WatchedVoltage, EndCause.WatchedCharge, EndCause.VoltageCutoff, EndCause.Empty, EndCause.OverCurrent, EndCause.OverTemperature];
+        [EndCause.PowerLimit, EndCause.WatchedVoltage, EndCause.WatchedCharge, EndCause.VoltageCutoff, EndCause.Empty,
+            EndCause.OverCurrent, EndCause.OverTemperature];
 
     // The power limit stands first in each order; a charge has none.
     private static readonly EndCause[] OrderOfCharge =
@@ -68,8 +71,10 @@ internal sealed class EndConditions
         return null;
     }
 
-    /// <summary>The condition that closes first within [0, <paramref name="end"/>] of the step, and where; null if none does.</summary>
-    public EndCause? FirstWithin(DischargeStep step, double end, in CircuitLanes endPoint, in PackState endState, out double theta)
+    /// <summary>The condition that closes first within [0, <paramref name="end"/>] of the step, and where; null if none
+    /// does.</summary>
+    public EndCause? FirstWithin(DischargeStep step, double end, in CircuitLanes endPoint, in PackState endState,
+        out double theta)
     {
         EndCause? first = null;
         theta = end;
@@ -104,7 +109,8 @@ internal sealed class EndConditions
         _ => Vector512.Create(maximumTemperature) - state.Kelvin,
     };
 
-    private bool Closes(EndCause cause, DischargeStep step, double end, in CircuitLanes endPoint, in PackState endState, out double theta)
+    private bool Closes(EndCause cause, DischargeStep step, double end, in CircuitLanes endPoint, in PackState endState,
+        out double theta)
     {
         theta = end;
         var inStep = Gap(cause, step.Circuits, step.States);
@@ -126,10 +132,12 @@ internal sealed class EndConditions
                 return true;
             }
 
-            // Between the places the gap may close and open again: looked at where it is least and small against its change nearby.
+            // Between the places the gap may close and open again: looked at where it is least and small against its change
+            // nearby.
             var left = i > 0 ? gaps[i - 1] : double.NegativeInfinity;
             var right = i < count ? gaps[i + 1] : double.NegativeInfinity;
-            if (right <= 0 || gaps[i] > Math.Max(left, right) - gaps[i] || (i > 0 && left < gaps[i]) || (i < count && right < gaps[i]))
+            if (right <= 0 || gaps[i] > Math.Max(left, right) - gaps[i] || (i > 0 && left < gaps[i])
+                || (i < count && right < gaps[i]))
                 continue;
             var low = i > 0 ? Position(i - 1) : 0;
             var high = i < count ? (i + 1 == count ? end : Position(i + 1)) : end;

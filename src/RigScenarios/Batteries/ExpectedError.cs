@@ -19,8 +19,9 @@ public sealed record ExpectedError(Ratio? Share, IReadOnlyList<MeasuredDeviation
     /// <summary>The error of a run, by where its battery was.</summary>
     /// <param name="coldest">Temperature of the battery at its coldest.</param>
     /// <param name="warmest">Temperature of the battery at its warmest; not below the coldest.</param>
-    /// <param name="averageRate">Mean current over the capacity that the battery has, 1/h, over the time in which it feeds the rig.</param>
-    public static ExpectedError At(Temperature coldest, Temperature warmest, double averageRate) => Of(coldest, warmest, averageRate, averageRate);
+    /// <param name="averageRate">Mean current over its capacity, 1/h, over the time in which it feeds the rig.</param>
+    public static ExpectedError At(Temperature coldest, Temperature warmest, double averageRate) =>
+        Of(coldest, warmest, averageRate, averageRate);
 
     /// <summary>The error at a temperature where the rate is not known: of all rates up to 1C.</summary>
     /// <param name="battery">Temperature of the battery.</param>
@@ -29,7 +30,8 @@ public sealed record ExpectedError(Ratio? Share, IReadOnlyList<MeasuredDeviation
     private static ExpectedError Of(Temperature coldest, Temperature warmest, double slowest, double fastest)
     {
         var all = MeasuredDeviation.All;
-        if (Around(all.Select(row => row.Temperature.DegreesCelsius), coldest.DegreesCelsius, warmest.DegreesCelsius, WithinKelvin) is not { } celsius)
+        var measured = all.Select(row => row.Temperature.DegreesCelsius);
+        if (Around(measured, coldest.DegreesCelsius, warmest.DegreesCelsius, WithinKelvin) is not { } celsius)
             return NotMeasured(coldest.DegreesCelsius < all.Min(row => row.Temperature.DegreesCelsius) ? coldest : warmest);
         if (Around(all.Select(row => row.Rate), slowest, fastest, 1e-9) is not { } rates)
             return NotMeasured(slowest);
@@ -41,7 +43,8 @@ public sealed record ExpectedError(Ratio? Share, IReadOnlyList<MeasuredDeviation
         var worst = rows.MaxBy(row => row.Largest.Percent)!;
         return new ExpectedError(
             worst.Largest, rows,
-            Text($"the largest deviation from measured discharges of one fresh cell at {Range(celsius)} °C and {RateRange(rates)} ({RateName(worst.Rate)} at {worst.Temperature.DegreesCelsius:0} °C); age, other cells and changing draws come on top"));
+            Text($"the largest deviation from measured discharges of one fresh cell at {Range(celsius)} °C and {RateRange(rates)}")
+            + Text($" ({RateName(worst.Rate)} at {worst.Temperature.DegreesCelsius:0} °C); age, other cells and changing draws come on top"));
     }
 
     // The smallest range of what was measured that holds all of a run; null if the run leaves it.
@@ -53,9 +56,11 @@ public sealed record ExpectedError(Ratio? Share, IReadOnlyList<MeasuredDeviation
         return (values.Last(value => value <= low + within), values.First(value => value >= high - within));
     }
 
-    private static ExpectedError NotMeasured(Temperature at) => new(null, [], Text($"no discharge was measured at {at.DegreesCelsius:0} °C, only {Measured}"));
+    private static ExpectedError NotMeasured(Temperature at) =>
+        new(null, [], Text($"no discharge was measured at {at.DegreesCelsius:0} °C, only {Measured}"));
 
-    private static ExpectedError NotMeasured(double rate) => new(null, [], Text($"no discharge was measured at {RateName(rate)}, only {Measured}"));
+    private static ExpectedError NotMeasured(double rate) =>
+        new(null, [], Text($"no discharge was measured at {RateName(rate)}, only {Measured}"));
 
     private static string Measured
     {

@@ -5,7 +5,8 @@ namespace RigScenarios.Batteries;
 /// <summary>How far the prediction of one steady discharge was from the measured one.</summary>
 /// <param name="Temperature">Temperature of the chamber, at which the cell began.</param>
 /// <param name="Rate">Current over capacity, 1/h.</param>
-/// <param name="Charge">Predicted charge, and so time at a steady current, over the measured one, less one: above zero too much.</param>
+/// <param name="Charge">Predicted charge, and so time at a steady current, over the measured one, less one: above zero too
+/// much.</param>
 /// <param name="Energy">The same of the energy, and so of the time at a steady power.</param>
 public sealed record MeasuredDeviation(Temperature Temperature, double Rate, Ratio Charge, Ratio Energy)
 {

@@ -6,11 +6,14 @@ namespace RigScenarios.Batteries;
 
 /// <summary>
 /// Everything that the discharge model needs of a pack: a number of equal groups in series, each a second-order equivalent
-/// circuit, in one lump of heat. Unlike a <see cref="Battery"/>, nothing is left open; <see cref="PackModel"/> makes the one from the other.
+/// circuit, in one lump of heat. Unlike a <see cref="Battery"/>, nothing is left open; <see cref="PackModel"/> makes the one from
+/// the other.
 /// </summary>
 /// <remarks>
-/// Equations and symbols: docs/discharge.md; the circuit is that of G. L. Plett, Battery Management Systems, vol. I (2015), ch. 2.
-/// Each value is checked when it is set, also by <c>with</c>: a value outside its range throws an <see cref="ArgumentOutOfRangeException"/>
+/// Equations and symbols: docs/discharge.md; the circuit is that of G. L. Plett, Battery Management Systems, vol. I (2015), ch.
+/// 2.
+/// Each value is checked when it is set, also by <c>with</c>: a value outside its range throws an
+/// <see cref="ArgumentOutOfRangeException"/>
 /// that names the property, the value and the accepted range.
 /// </remarks>
 public sealed record Pack
@@ -103,7 +106,8 @@ public sealed record Pack
         }
     }
 
-    /// <summary>Resistance of the pack's leads, protection switch and plate contacts, Rp; 0 or more. It neither ages nor changes with temperature.</summary>
+    /// <summary>Resistance of the pack's leads, protection switch and plate contacts, Rp; 0 or more. It neither ages nor changes
+    /// with temperature.</summary>
     public required ElectricResistance LeadResistance
     {
         get;

@@ -14,14 +14,16 @@ public static class PackModel
     private const double PackKilogramsPerCubicMetre = 1100;
 
     private static readonly Citation CaseSource = new(
-        "", "default heat-transfer coefficients of two public battery simulators", null, "10 and 15 W/(m²·K), read in their code; the lower one for a case in still air", Standing.ReadInSource);
+        "", "default heat-transfer coefficients of two public battery simulators", null,
+        "10 and 15 W/(m²·K), read in their code; the lower one for a case in still air", Standing.ReadInSource);
 
     /// <summary>Makes the pack; what the battery's data leave open is assumed and listed.</summary>
     /// <param name="battery">Label and data sheet.</param>
     /// <param name="mass">Mass of the battery; estimated from its energy if null.</param>
     /// <param name="size">Outer size of the battery; estimated from its mass if null.</param>
     /// <param name="age">How far it has aged; as new if null.</param>
-    /// <exception cref="ArgumentException">A value lies outside its range, or the chemistry is not known; the message names it.</exception>
+    /// <exception cref="ArgumentException">A value lies outside its range, or the chemistry is not known; the message names
+    /// it.</exception>
     public static PackAssumptions From(Battery battery, Mass? mass, BoxSize? size, Age? age)
     {
         ArgumentNullException.ThrowIfNull(battery);
@@ -32,10 +34,13 @@ public static class PackModel
         var chemistry = log.Chemistry(battery.Chemistry);
         var groups = battery.SeriesGroups ?? log.Add(
             "series-groups", "groups in series", Groups(battery.Voltage, chemistry), n => $"{n}",
-            $"label voltage over {AssumedText.Volts(chemistry.NominalVoltage.Value)} a group, nearest whole number", chemistry.NominalVoltage.Source);
+            $"label voltage over {AssumedText.Volts(chemistry.NominalVoltage.Value)} a group, nearest whole number",
+            chemistry.NominalVoltage.Source);
         var capacity = battery.Capacity ?? log.Add(
-            "capacity", "capacity", ElectricCharge.FromAmpereHours(battery.Energy.WattHours / battery.Voltage.Volts), AssumedText.AmpereHours,
-            "label energy over label voltage", new Citation("", "definition of the label's energy", null, "", Standing.CommonPractice));
+            "capacity", "capacity", ElectricCharge.FromAmpereHours(battery.Energy.WattHours / battery.Voltage.Volts),
+            AssumedText.AmpereHours,
+            "label energy over label voltage", new Citation("", "definition of the label's energy", null, "",
+                Standing.CommonPractice));
         var product = chemistry.SustainedResistanceOhmAmpereHours;
         var split = chemistry.ResistanceSplit;
         var sustained = product.Value / capacity.AmpereHours;
@@ -47,23 +52,33 @@ public static class PackModel
             Capacity = capacity,
             OpenCircuitVoltage = battery.OpenCircuitVoltage is { } table
                 ? new OpenCircuitVoltage(table)
-                : log.Add("open-circuit-voltage", "open-circuit voltage of a group", chemistry.OpenCircuitVoltage, AssumedText.Range),
+                : log.Add("open-circuit-voltage", "open-circuit voltage of a group", chemistry.OpenCircuitVoltage,
+                    AssumedText.Range),
             Resistance0 = battery.Resistance0 ?? log.Add(
-                "resistance-0", "resistance of a group, at once", ElectricResistance.FromOhms(sustained * split.Value.Share0), AssumedText.Milliohms,
+                "resistance-0", "resistance of a group, at once", ElectricResistance.FromOhms(sustained * split.Value.Share0),
+                AssumedText.Milliohms,
                 string.Format(null, resistanceWhy, split.Value.Share0), product.Source),
             Resistance1 = battery.Resistance1 ?? log.Add(
-                "resistance-1", "resistance of a group, within seconds", ElectricResistance.FromOhms(sustained * split.Value.Share1), AssumedText.Milliohms,
+                "resistance-1", "resistance of a group, within seconds",
+                ElectricResistance.FromOhms(sustained * split.Value.Share1), AssumedText.Milliohms,
                 string.Format(null, resistanceWhy, split.Value.Share1), product.Source),
             Resistance2 = battery.Resistance2 ?? log.Add(
-                "resistance-2", "resistance of a group, within minutes", ElectricResistance.FromOhms(sustained * split.Value.Share2), AssumedText.Milliohms,
+                "resistance-2", "resistance of a group, within minutes",
+                ElectricResistance.FromOhms(sustained * split.Value.Share2), AssumedText.Milliohms,
                 string.Format(null, resistanceWhy, split.Value.Share2), product.Source),
-            TimeConstant1 = battery.TimeConstant1 ?? log.Add("time-constant-1", "first time constant", split.Value.TimeConstant1, AssumedText.Seconds, split.Why, split.Source),
-            TimeConstant2 = battery.TimeConstant2 ?? log.Add("time-constant-2", "second time constant", split.Value.TimeConstant2, AssumedText.Seconds, split.Why, split.Source),
+            TimeConstant1 = battery.TimeConstant1 ?? log.Add("time-constant-1", "first time constant", split.Value.TimeConstant1,
+                AssumedText.Seconds, split.Why, split.Source),
+            TimeConstant2 = battery.TimeConstant2 ?? log.Add("time-constant-2", "second time constant", split.Value.TimeConstant2,
+                AssumedText.Seconds, split.Why, split.Source),
             LeadResistance = battery.LeadResistance ?? log.Add(
-                "lead-resistance", "leads, protection switch and contacts", ElectricResistance.FromMilliohms(20), AssumedText.Milliohms,
-                "usual for a camera pack with its plate contacts", Citation.CommonPractice("20 mΩ for leads, switch and contacts")),
-            ActivationEnergy = battery.ActivationEnergy ?? log.Add("activation-energy", "growth of resistance in the cold", chemistry.ActivationEnergy, AssumedText.KilojoulesPerMole),
-            ResistanceFloor = battery.ResistanceFloor ?? log.Add("resistance-floor", "least resistance factor in the warm", chemistry.ResistanceFloor, x => $"{x:G3}"),
+                "lead-resistance", "leads, protection switch and contacts", ElectricResistance.FromMilliohms(20),
+                AssumedText.Milliohms,
+                "usual for a camera pack with its plate contacts",
+                Citation.CommonPractice("20 mΩ for leads, switch and contacts")),
+            ActivationEnergy = battery.ActivationEnergy ?? log.Add("activation-energy", "growth of resistance in the cold",
+                chemistry.ActivationEnergy, AssumedText.KilojoulesPerMole),
+            ResistanceFloor = battery.ResistanceFloor
+                ?? log.Add("resistance-floor", "least resistance factor in the warm", chemistry.ResistanceFloor, x => $"{x:G3}"),
             UsableCapacity = battery.UsableCapacity is { } cold
                 ? new UsableCapacity(cold)
                 : log.Add("usable-capacity", "usable capacity in the cold", chemistry.UsableCapacity, AssumedText.Range),
@@ -71,11 +86,14 @@ public static class PackModel
             HeatConductance = battery.HeatConductance ?? HeatConductance(battery, mass, size, chemistry, log),
             CutoffVoltage = battery.CutoffVoltage ?? log.Add(
                 "cutoff-voltage", "cut-off of the pack", groups * chemistry.CutoffVoltage.Value, AssumedText.Volts,
-                $"{AssumedText.Volts(chemistry.CutoffVoltage.Value)} a group: {chemistry.CutoffVoltage.Why}", chemistry.CutoffVoltage.Source),
+                $"{AssumedText.Volts(chemistry.CutoffVoltage.Value)} a group: {chemistry.CutoffVoltage.Why}",
+                chemistry.CutoffVoltage.Source),
             MaximumCurrent = battery.MaximumCurrent ?? log.Add(
-                "maximum-current", "largest current", ElectricCurrent.FromAmperes(chemistry.MaximumRatePerHour.Value * capacity.AmpereHours), AssumedText.Amperes,
+                "maximum-current", "largest current",
+                ElectricCurrent.FromAmperes(chemistry.MaximumRatePerHour.Value * capacity.AmpereHours), AssumedText.Amperes,
                 chemistry.MaximumRatePerHour.Why, chemistry.MaximumRatePerHour.Source),
-            MaximumTemperature = battery.MaximumTemperature ?? log.Add("maximum-temperature", "hottest pack temperature", chemistry.MaximumTemperature, AssumedText.Celsius),
+            MaximumTemperature = battery.MaximumTemperature
+                ?? log.Add("maximum-temperature", "hottest pack temperature", chemistry.MaximumTemperature, AssumedText.Celsius),
             Age = age ?? log.AsNew(),
         };
         return new PackAssumptions(pack, log.Values);
@@ -96,14 +114,17 @@ public static class PackModel
     {
         var weight = MassOf(battery, mass, chemistry);
         var why = $"{chemistry.SpecificHeat.Value.JoulesPerKilogramKelvin:G4} J/(kg·K) × {AssumedText.Kilograms(weight)}" +
-            (mass is null ? $" (mass unknown: from {chemistry.SpecificEnergy.Value.WattHoursPerKilogram:G3} Wh/kg, {chemistry.SpecificEnergy.Why})" : "") +
+            (mass is null ? $" (mass unknown: from {chemistry.SpecificEnergy.Value.WattHoursPerKilogram:G3} Wh/kg, "
+                + $"{chemistry.SpecificEnergy.Why})" : "") +
             $"; {chemistry.SpecificHeat.Why}";
         return log.Add(
-            "heat-capacity", "heat capacity", Entropy.FromJoulesPerKelvin(chemistry.SpecificHeat.Value.JoulesPerKilogramKelvin * weight.Kilograms),
+            "heat-capacity", "heat capacity",
+            Entropy.FromJoulesPerKelvin(chemistry.SpecificHeat.Value.JoulesPerKilogramKelvin * weight.Kilograms),
             value => $"{value.JoulesPerKelvin:G4} J/K", why, chemistry.SpecificHeat.Source);
     }
 
-    private static ThermalConductance HeatConductance(Battery battery, Mass? mass, BoxSize? size, CellChemistry chemistry, AssumptionLog log)
+    private static ThermalConductance HeatConductance(Battery battery, Mass? mass, BoxSize? size, CellChemistry chemistry,
+        AssumptionLog log)
     {
         double squareMetres;
         string from;
@@ -121,11 +142,14 @@ public static class PackModel
             // A brick of proportions 3:2:1 with edge a has volume 6a³ and surface 22a².
             var edge = Math.Cbrt(MassOf(battery, mass, chemistry).Kilograms / PackKilogramsPerCubicMetre / 6);
             squareMetres = 22 * edge * edge;
-            from = $"a surface of {squareMetres * 1e4:G3} cm² (size unknown: a brick of 3:2:1 with {PackKilogramsPerCubicMetre:G4} kg/m³, common practice, no source)";
+            from = $"a surface of {squareMetres * 1e4:G3} cm² (size unknown: a brick of 3:2:1 with "
+                + $"{PackKilogramsPerCubicMetre:G4} kg/m³, common practice, no source)";
         }
 
         return log.Add(
-            "heat-conductance", "heat conductance to the air", ThermalConductance.FromWattsPerKelvin(CaseWattsPerSquareMetreKelvin * squareMetres),
-            value => value.ToString("G3", null), $"{CaseWattsPerSquareMetreKelvin:G3} W/(m²·K) on {from}, in still air; wind and a wrapped pack differ", CaseSource);
+            "heat-conductance", "heat conductance to the air",
+            ThermalConductance.FromWattsPerKelvin(CaseWattsPerSquareMetreKelvin * squareMetres),
+            value => value.ToString("G3", null), $"{CaseWattsPerSquareMetreKelvin:G3} W/(m²·K) on {from}, in still air; wind "
+                + "and a wrapped pack differ", CaseSource);
     }
 }

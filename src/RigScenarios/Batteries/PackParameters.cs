@@ -76,13 +76,15 @@ internal sealed class PackParameters
     /// <summary>U(z), V of one group.</summary>
     public MonotoneCubic OpenCircuit { get; }
 
-    /// <summary>Temperature ranges in which kappa is one straight line and the resistance factor one formula, from cold to warm.</summary>
+    /// <summary>Temperature ranges in which kappa is one straight line and the resistance factor one formula, from cold to
+    /// warm.</summary>
     public TemperatureBand[] Bands { get; }
 
     /// <summary>rho, how many times their resistance at 25 °C the groups have, at a temperature in K.</summary>
     public double ResistanceFactorAt(double kelvin)
     {
         var band = Bands[Math.Max(0, Array.FindLastIndex(Bands, one => kelvin >= one.From))];
-        return double.IsNaN(band.Floor) ? Math.Exp(ActivationTemperature * ((1 / kelvin) - (1 / ReferenceTemperature))) : band.Floor;
+        return double.IsNaN(band.Floor) ? Math.Exp(ActivationTemperature * ((1 / kelvin) - (1 / ReferenceTemperature)))
+            : band.Floor;
     }
 }

@@ -4,11 +4,13 @@ using RigScenarios.Numerics;
 namespace RigScenarios.Batteries;
 
 /// <summary>
-/// A pack at rest: the circuit at no current, in closed form. The pairs decay, the temperature follows that of the place, a little charge goes by itself.
+/// A pack at rest: the circuit at no current, in closed form. The pairs decay, the temperature follows that of the place, a
+/// little charge goes by itself.
 /// </summary>
 internal static class PackRest
 {
-    /// <summary>Self-discharge at 20 °C, part of the capacity in a second: 3 % in 30 days, doubling every 10 K. Rough: encyclopaedias give 2 to 3 % a month.</summary>
+    /// <summary>Self-discharge at 20 °C, part of the capacity in a second: 3 % in 30 days, doubling every 10 K. Rough:
+    /// encyclopaedias give 2 to 3 % a month.</summary>
     public const double SelfDischargePerSecond = 0.03 / (30 * 86400.0);
 
     private const double SelfDischargeKelvin = 293.15;
@@ -20,13 +22,15 @@ internal static class PackRest
     /// <param name="ambientSlope">How fast it rises, K/s.</param>
     /// <param name="factor">How many times the heat conductance in still air holds there.</param>
     /// <param name="seconds">How long, s.</param>
-    public static PackState After(PackParameters pack, in PackState state, double ambientKelvin, double ambientSlope, double factor, double seconds)
+    public static PackState After(PackParameters pack, in PackState state, double ambientKelvin, double ambientSlope,
+        double factor, double seconds)
     {
         if (seconds <= 0)
             return state;
         var start = state.Kelvin;
         double At(double time) => KelvinAfter(pack, start, ambientKelvin, ambientSlope, factor, time);
-        var lost = GaussLegendreRule.Integrate(time => Math.Pow(2, (At(time) - SelfDischargeKelvin) / 10), 0, seconds, 20) * SelfDischargePerSecond;
+        var lost = GaussLegendreRule.Integrate(time => Math.Pow(2, (At(time) - SelfDischargeKelvin) / 10), 0, seconds,
+            20) * SelfDischargePerSecond;
         return new PackState(
             Math.Max(0, state.Charge - lost),
             state.Voltage1 * Math.Exp(-seconds / pack.TimeConstant1),
@@ -34,9 +38,11 @@ internal static class PackRest
             At(seconds));
     }
 
-    /// <summary>The first time, s, at which the temperature lies within [low, high]; infinite if that is not before the end.</summary>
+    /// <summary>The first time, s, at which the temperature lies within [low, high]; infinite if that is not before the
+    /// end.</summary>
     public static double TimeUntilWithin(
-        PackParameters pack, double kelvin, double ambientKelvin, double ambientSlope, double factor, double low, double high, double seconds)
+        PackParameters pack, double kelvin, double ambientKelvin, double ambientSlope, double factor, double low,
+        double high, double seconds)
     {
         if (kelvin >= low && kelvin <= high)
             return 0;
@@ -62,7 +68,8 @@ internal static class PackRest
         return double.PositiveInfinity;
     }
 
-    private static double KelvinAfter(PackParameters pack, double kelvin, double ambientKelvin, double ambientSlope, double factor, double time)
+    private static double KelvinAfter(PackParameters pack, double kelvin, double ambientKelvin, double ambientSlope,
+        double factor, double time)
     {
         var rate = pack.HeatConductance * factor / pack.HeatCapacity;
         if (rate == 0)

@@ -3,7 +3,8 @@ using System.Runtime.Intrinsics;
 
 namespace RigScenarios.Batteries;
 
-/// <summary>What a run was like at eight moments of a step, in the order of <see cref="Numerics.Collocation.LanesInOrder"/>.</summary>
+/// <summary>What a run was like at eight moments of a step, in the order of
+/// <see cref="Numerics.Collocation.LanesInOrder"/>.</summary>
 /// <param name="Seconds">From the start of the run, s.</param>
 /// <param name="Volts">At the pack's terminals, V.</param>
 /// <param name="Amperes">Out of the pack, A.</param>
@@ -11,10 +12,12 @@ namespace RigScenarios.Batteries;
 /// <param name="Air">Temperature of the air, K.</param>
 [StructLayout(LayoutKind.Auto)]
 internal readonly record struct ObservedLanes(
-    Vector512<double> Seconds, Vector512<double> Volts, Vector512<double> Amperes, Vector512<double> Kelvin, Vector512<double> Air);
+    Vector512<double> Seconds, Vector512<double> Volts, Vector512<double> Amperes, Vector512<double> Kelvin,
+    Vector512<double> Air);
 
 /// <summary>
-/// Looks on while a discharge runs. It is told of the first moment of each stretch of the demand and of every step, never of a moment in which the run
+/// Looks on while a discharge runs. It is told of the first moment of each stretch of the demand and of every step, never of a
+/// moment in which the run
 /// ends right after a change.
 /// </summary>
 internal abstract class RunObserver

@@ -4,12 +4,15 @@ using UnitsNet;
 
 namespace RigScenarios.Batteries;
 
-/// <summary>One recorded moment in plain numbers: s, V, A, state of charge, K; and whether it stands at a step of the demand.</summary>
+/// <summary>One recorded moment in plain numbers: s, V, A, state of charge, K; and whether it stands at a step of the
+/// demand.</summary>
 [StructLayout(LayoutKind.Auto)]
-internal readonly record struct SeriesSample(double Seconds, double Volts, double Amperes, double Charge, double Kelvin, bool AtStep);
+internal readonly record struct SeriesSample(double Seconds, double Volts, double Amperes, double Charge,
+    double Kelvin, bool AtStep);
 
 /// <summary>
-/// Keeps the course of a run in a bounded number of points: all steps of the demand as long as they fit, and as many of the points
+/// Keeps the course of a run in a bounded number of points: all steps of the demand as long as they fit, and as many of the
+/// points
 /// between them as there is room for; where even the steps don't fit, the lowest and the highest voltage of equal stretches.
 /// </summary>
 internal sealed class SeriesRecorder(int limit)
@@ -107,7 +110,8 @@ internal sealed class SeriesRecorder(int limit)
             }
         }
 
-        public IEnumerator<DischargePoint> GetEnumerator() => Enumerable.Range(0, samples.Length).Select(i => this[i]).GetEnumerator();
+        public IEnumerator<DischargePoint> GetEnumerator() =>
+            Enumerable.Range(0, samples.Length).Select(i => this[i]).GetEnumerator();
 
         IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
     }

@@ -4,7 +4,8 @@ using RigScenarios.Cells;
 namespace RigScenarios.Batteries;
 
 /// <summary>
-/// A range of temperature in which the usable capacity is one straight line and the resistance factor is either its floor or the exponential.
+/// A range of temperature in which the usable capacity is one straight line and the resistance factor is either its floor or the
+/// exponential.
 /// Inside a band the model is smooth; a step ends where the temperature leaves its band.
 /// </summary>
 /// <param name="From">Lower end, K; 0 for the coldest.</param>
@@ -14,7 +15,8 @@ namespace RigScenarios.Batteries;
 /// <param name="Origin">Temperature from which the slope counts, K.</param>
 /// <param name="Floor">The resistance factor where it is constant; NaN where it is the exponential.</param>
 [StructLayout(LayoutKind.Auto)]
-internal readonly record struct TemperatureBand(double From, double To, double Usable, double UsableSlope, double Origin, double Floor)
+internal readonly record struct TemperatureBand(double From, double To, double Usable, double UsableSlope,
+    double Origin, double Floor)
 {
     /// <summary>The bands of a pack, from cold to warm.</summary>
     /// <param name="usable">kappa.</param>
@@ -58,7 +60,8 @@ internal readonly record struct TemperatureBand(double From, double To, double U
         return inverse > 0 ? 1 / inverse : double.PositiveInfinity;
     }
 
-    private static (double Value, double Slope, double Origin) Line(ReadOnlySpan<double> kelvins, ReadOnlySpan<double> fractions, double from)
+    private static (double Value, double Slope,
+        double Origin) Line(ReadOnlySpan<double> kelvins, ReadOnlySpan<double> fractions, double from)
     {
         if (from < kelvins[0])
             return (fractions[0], 0, kelvins[0]);

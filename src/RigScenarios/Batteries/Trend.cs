@@ -4,7 +4,8 @@ using RigScenarios.Numerics;
 
 namespace RigScenarios.Batteries;
 
-/// <summary>How a driver goes on after a step: its slope and half its curvature in time. A first guess only, no result rests on it.</summary>
+/// <summary>How a driver goes on after a step: its slope and half its curvature in time. A first guess only, no result rests on
+/// it.</summary>
 /// <param name="Slope">Per second.</param>
 /// <param name="Bend">Per second squared.</param>
 [StructLayout(LayoutKind.Auto)]

@@ -17,7 +17,8 @@ internal sealed class AirTemperature
     /// <summary>The same all the time.</summary>
     public static AirTemperature Constant(double kelvin) => new([(double.NegativeInfinity, kelvin, 0)]);
 
-    /// <summary>One day from its start to its end, seconds from midnight of the first day; the day's own midnight is given.</summary>
+    /// <summary>One day from its start to its end, seconds from midnight of the first day; the day's own midnight is
+    /// given.</summary>
     public static AirTemperature OfDay(ShootingDay day, double otherwiseKelvin, double midnight, double start, double end) =>
         new(Lines(day, otherwiseKelvin, midnight, start, end));
 

@@ -25,8 +25,10 @@ public sealed record ClockRange(TimeOnly From, TimeOnly To)
     internal double LengthSeconds => To >= From ? (To - From).TotalSeconds : 86400 - (From - To).TotalSeconds;
 }
 
-/// <summary>A charger with its bays and the power it has. The maker's limits of charger and battery go before all values here.</summary>
-/// <remarks>Each value is checked when it is set; one outside its range throws an <see cref="ArgumentOutOfRangeException"/>.</remarks>
+/// <summary>A charger with its bays and the power it has. The maker's limits of charger and battery go before all values
+/// here.</summary>
+/// <remarks>Each value is checked when it is set; one outside its range throws an
+/// <see cref="ArgumentOutOfRangeException"/>.</remarks>
 public sealed record DayCharger
 {
     /// <param name="current">Charging current of each bay; above 0.</param>
@@ -60,7 +62,8 @@ public sealed record DayCharger
     /// <summary>How it serves its bays.</summary>
     public BayOrder Order { get; init; }
 
-    /// <summary>Largest power from the wall, generator or vehicle outlet; no limit if null. 0 or more; with 0 W nothing is charged.</summary>
+    /// <summary>Largest power from the wall, generator or vehicle outlet; no limit if null. 0 or more; with 0 W nothing is
+    /// charged.</summary>
     public Power? WallLimit
     {
         get;
@@ -72,7 +75,8 @@ public sealed record DayCharger
         }
     }
 
-    /// <summary>Power into the battery over power from the wall; above 0, up to 1. 88 % unless given: common practice, no source.</summary>
+    /// <summary>Power into the battery over power from the wall; above 0, up to 1. 88 % unless given: common practice, no
+    /// source.</summary>
     public Ratio Efficiency
     {
         get;
@@ -92,7 +96,9 @@ public sealed record DayCharger
         {
             ArgumentNullException.ThrowIfNull(value);
             if (value.FirstOrDefault(range => range.From == range.To) is { } empty)
-                throw new ArgumentException($"The hours {empty.From:HH:mm} to {empty.To:HH:mm} are empty; accepted: an end that differs from the begin.", nameof(value));
+                throw new ArgumentException(
+                    $"The hours {empty.From:HH:mm} to {empty.To:HH:mm} are empty; accepted: an end that differs from the begin.",
+                    nameof(value));
             field = value;
         }
     } = [];
@@ -109,8 +115,10 @@ public sealed record DayCharger
     // Lists compare by reference by themselves, and two chargers that say the same are the same.
 
     /// <summary>Whether two chargers are the same in everything.</summary>
-    public bool Equals(DayCharger? other) => other is not null && Bays == other.Bays && Current.Amperes.Equals(other.Current.Amperes) && Termination.Equals(other.Termination) && Order == other.Order
-        && WallLimit.Equals(other.WallLimit) && Efficiency.DecimalFractions.Equals(other.Efficiency.DecimalFractions) && PowerHours.SequenceEqual(other.PowerHours) && Ambient.Equals(other.Ambient)
+    public bool Equals(DayCharger? other) => other is not null && Bays == other.Bays
+        && Current.Amperes.Equals(other.Current.Amperes) && Termination.Equals(other.Termination) && Order == other.Order
+        && WallLimit.Equals(other.WallLimit) && Efficiency.DecimalFractions.Equals(other.Efficiency.DecimalFractions)
+            && PowerHours.SequenceEqual(other.PowerHours) && Ambient.Equals(other.Ambient)
         && Lowest.Kelvins.Equals(other.Lowest.Kelvins) && Highest.Kelvins.Equals(other.Highest.Kelvins);
 
     /// <inheritdoc/>
@@ -119,7 +127,8 @@ public sealed record DayCharger
     private bool NeverHasPower => WallLimit is { Watts: 0 };
 
     /// <summary>Whether it has power at a time, seconds from midnight of the first day.</summary>
-    internal bool HasPower(double seconds) => !NeverHasPower && (PowerHours.Count == 0 || PowerHours.Any(range => Since(range, seconds) < range.LengthSeconds));
+    internal bool HasPower(double seconds) =>
+        !NeverHasPower && (PowerHours.Count == 0 || PowerHours.Any(range => Since(range, seconds) < range.LengthSeconds));
 
     /// <summary>The next time at which power comes or goes; infinite if it is always there, or never.</summary>
     internal double NextEdge(double seconds)

@@ -3,12 +3,14 @@ using UnitsNet;
 
 namespace RigScenarios.Days;
 
-/// <summary>A small pack behind a diode that carries the rig while the battery is swapped; it is charged from the battery.</summary>
+/// <summary>A small pack behind a diode that carries the rig while the battery is swapped; it is charged from the
+/// battery.</summary>
 /// <param name="Battery">The pack; of about the battery's voltage.</param>
 /// <param name="ChargePower">Power with which it is charged while a battery is on the rig; above 0.</param>
 /// <param name="ForwardDrop">Voltage over the diode.</param>
 /// <param name="Resistance">Resistance of the diode and its leads.</param>
-public sealed record HotSwapReserve(KitBattery Battery, Power ChargePower, ElectricPotential ForwardDrop, ElectricResistance Resistance)
+public sealed record HotSwapReserve(KitBattery Battery, Power ChargePower, ElectricPotential ForwardDrop,
+    ElectricResistance Resistance)
 {
     /// <summary>Power into the small pack over power out of the battery for it: common practice, no source.</summary>
     public static Ratio ChargeEfficiency { get; } = Ratio.FromPercent(90);
@@ -17,7 +19,8 @@ public sealed record HotSwapReserve(KitBattery Battery, Power ChargePower, Elect
 /// <summary>Days in a row with their batteries, chargers and swaps.</summary>
 public sealed record DayPlan
 {
-    /// <summary>The days, one after the other, each beginning 24 hours after the midnight of the one before; a day that names no start begins at 8 o'clock.</summary>
+    /// <summary>The days, one after the other, each beginning 24 hours after the midnight of the one before; a day that names no
+    /// start begins at 8 o'clock.</summary>
     public IReadOnlyList<ShootingDay> Days { get; init; } = [];
 
     /// <summary>Temperature of the air on days that name none.</summary>
@@ -29,7 +32,8 @@ public sealed record DayPlan
     /// <summary>The batteries by name, in the order in which they are listed.</summary>
     public OrderedMap<KitBattery> Batteries { get; init; } = OrderedMap<KitBattery>.Empty;
 
-    /// <summary>Whether a battery is put on whatever its charge: where the build's own is the only one, and nobody plans a swap.</summary>
+    /// <summary>Whether a battery is put on whatever its charge: where the build's own is the only one, and nobody plans a
+    /// swap.</summary>
     public bool TakesAnyCharge { get; init; }
 
     /// <summary>The chargers by name.</summary>
@@ -49,16 +53,20 @@ public sealed record DayPlan
     /// <summary>What carries the rig through a swap; null for nothing.</summary>
     public HotSwapReserve? HotSwap { get; init; }
 
-    /// <summary>Batteries inside devices, by the device's name in the kit: the device runs on its own one where its inlet is dead. They are not charged.</summary>
+    /// <summary>Batteries inside devices, by the device's name in the kit: the device runs on its own one where its inlet is
+    /// dead. They are not charged.</summary>
     public OrderedMap<KitBattery> Internal { get; init; } = OrderedMap<KitBattery>.Empty;
 
-    /// <summary>The plan's stretches of work: blocks, and in blocks that repeat takes the takes and resets, one after the other over all days.</summary>
+    /// <summary>The plan's stretches of work: blocks, and in blocks that repeat takes the takes and resets, one after the other
+    /// over all days.</summary>
     /// <exception cref="ArgumentException">There is no day, a day has no block, or it lasts into the next one.</exception>
     public IReadOnlyList<PlannedStretch> Stretches()
     {
         var schedule = new DaySchedule(this);
-        return [.. Days.SelectMany((day, i) => DaySchedule.Stretches(day, i, schedule.Days[i].Start)).Select(stretch => new PlannedStretch(
-            stretch.Day + 1, stretch.Name, Duration.FromSeconds(stretch.Start), Duration.FromSeconds(stretch.End), stretch.Rolling))];
+        return [.. Days.SelectMany((day, i) => DaySchedule.Stretches(day, i, schedule.Days[i].Start))
+            .Select(stretch => new PlannedStretch(
+            stretch.Day + 1, stretch.Name, Duration.FromSeconds(stretch.Start), Duration.FromSeconds(stretch.End),
+            stretch.Rolling))];
     }
 }
 

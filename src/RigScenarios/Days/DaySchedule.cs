@@ -11,7 +11,8 @@ namespace RigScenarios.Days;
 /// <param name="InReset">Whether it is a reset between takes.</param>
 /// <param name="Rolling">Whether the camera rolls.</param>
 /// <param name="BeginsBlock">Whether the block begins with it.</param>
-internal sealed record DayStretch(int Day, string Name, DayBlock Block, double Start, double End, bool InReset, bool Rolling, bool BeginsBlock)
+internal sealed record DayStretch(int Day, string Name, DayBlock Block, double Start, double End, bool InReset, bool Rolling,
+    bool BeginsBlock)
 {
     public PowerState StateOf(string device) => InReset ? Block.StateInReset(device) : Block.StateOf(device);
 }
@@ -24,7 +25,8 @@ internal sealed class DaySchedule
     private const double EightOClock = 8 * 3600;
 
     /// <param name="plan">The plan.</param>
-    /// <exception cref="ArgumentException">There is no day, a day has no block or no length, or it lasts into the next one.</exception>
+    /// <exception cref="ArgumentException">There is no day, a day has no block or no length, or it lasts into the next
+    /// one.</exception>
     public DaySchedule(DayPlan plan)
     {
         if (plan.Days.Count == 0)
@@ -78,14 +80,18 @@ internal sealed class DaySchedule
         }
 
         if (!(cycle.Take.Seconds > 0 && cycle.Reset.Seconds > 0))
-            throw new ArgumentException($"The takes of \"{name}\" have {cycle.Take.Seconds:G6} s and the resets {cycle.Reset.Seconds:G6} s; accepted: above 0 s.", nameof(block));
+            throw new ArgumentException(
+                $"The takes of \"{name}\" have {cycle.Take.Seconds:G6} s and the resets {cycle.Reset.Seconds:G6} s; accepted: "
+                    + "above 0 s.", nameof(block));
         var period = cycle.Take.Seconds + cycle.Reset.Seconds;
         for (var i = 0; start + (i * period) < end - 1e-6; i++)
         {
             var take = start + (i * period);
-            yield return new DayStretch(day, name, block, take, Math.Min(end, take + cycle.Take.Seconds), InReset: false, Rolling: true, BeginsBlock: i == 0);
+            yield return new DayStretch(day, name, block, take, Math.Min(end, take + cycle.Take.Seconds), InReset: false,
+                Rolling: true, BeginsBlock: i == 0);
             if (take + cycle.Take.Seconds < end - 1e-6)
-                yield return new DayStretch(day, name, block, take + cycle.Take.Seconds, Math.Min(end, take + period), InReset: true, Rolling: false, BeginsBlock: false);
+                yield return new DayStretch(day, name, block, take + cycle.Take.Seconds, Math.Min(end, take + period),
+                    InReset: true, Rolling: false, BeginsBlock: false);
         }
     }
 }

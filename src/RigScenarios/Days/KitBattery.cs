@@ -7,7 +7,8 @@ namespace RigScenarios.Days;
 
 /// <summary>Where a battery rests while it is neither on the rig nor on a charger.</summary>
 /// <param name="Temperature">Temperature of the place, such as a pocket or a warm box; null for the air of the moment.</param>
-/// <param name="ConductanceFactor">How many times the heat conductance in still air holds there: less where it is wrapped; 0 or more.</param>
+/// <param name="ConductanceFactor">How many times the heat conductance in still air holds there: less where it is wrapped; 0 or
+/// more.</param>
 public sealed record RestingPlace(Temperature? Temperature = null, double ConductanceFactor = 1)
 {
     /// <summary>In the open.</summary>
@@ -67,5 +68,6 @@ public sealed record KitBattery
     /// <summary>The pack, with all that had to be assumed.</summary>
     internal PackAssumptions MakePack() => Made ?? PackModel.From(
         Part.Battery!, Part.Mass, Part.Size,
-        CapacityLeft is null && ResistanceGrowth is null ? null : new Age(CapacityLeft ?? Ratio.FromPercent(100), ResistanceGrowth ?? 1));
+        CapacityLeft is null && ResistanceGrowth is null
+            ? null : new Age(CapacityLeft ?? Ratio.FromPercent(100), ResistanceGrowth ?? 1));
 }

@@ -17,7 +17,8 @@ public sealed record ShootingDay
     public Temperature? Ambient { get; init; }
 
     /// <summary>
-    /// Temperature of the air at times of the day, in order; linear between them, flat before the first and after the last. A time that is
+    /// Temperature of the air at times of the day, in order; linear between them, flat before the first and after the last. A
+    /// time that is
     /// not later than the one before lies on the next day. Empty for <see cref="Ambient"/> all day.
     /// </summary>
     public IReadOnlyList<AmbientPoint> AmbientPoints { get; init; } = [];
@@ -46,7 +47,8 @@ public sealed record ShootingDay
     // Lists compare by reference by themselves, and two days that say the same are the same.
 
     /// <summary>Whether two days say the same.</summary>
-    public bool Equals(ShootingDay? other) => other is not null && Title == other.Title && Starts == other.Starts && Ambient.Equals(other.Ambient)
+    public bool Equals(ShootingDay? other) =>
+        other is not null && Title == other.Title && Starts == other.Starts && Ambient.Equals(other.Ambient)
         && AmbientPoints.SequenceEqual(other.AmbientPoints) && Blocks.Equals(other.Blocks);
 
     /// <inheritdoc/>
@@ -63,7 +65,8 @@ public sealed record AmbientPoint(TimeOnly Time, Temperature Temperature);
 /// <param name="Reset">Length of the reset after it; above 0.</param>
 public sealed record TakeCycle(Duration Take, Duration Reset)
 {
-    /// <summary>The state of devices in a reset, by their names in the kit; one that isn't named and records in a take stands by, others stay as they are.</summary>
+    /// <summary>The state of devices in a reset, by their names in the kit; one that isn't named and records in a take stands by,
+    /// others stay as they are.</summary>
     public OrderedMap<PowerState> ResetStates { get; init; } = OrderedMap<PowerState>.Empty;
 }
 
@@ -82,7 +85,8 @@ public sealed record DayBlock
     /// <summary>The state of devices that <see cref="States"/> doesn't name; null means off.</summary>
     public PowerState? Others { get; init; }
 
-    /// <summary>Whether the camera rolls through all of it, so that nobody may swap; with <see cref="Cycle"/> only takes roll, whatever this says.</summary>
+    /// <summary>Whether the camera rolls through all of it, so that nobody may swap; with <see cref="Cycle"/> only takes roll,
+    /// whatever this says.</summary>
     public bool Rolling { get; init; }
 
     /// <summary>Takes and resets that repeat in it; null if the states hold all the time.</summary>

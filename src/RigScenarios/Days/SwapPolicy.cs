@@ -27,7 +27,8 @@ public enum NextBattery
 }
 
 /// <summary>When and how batteries are swapped. Without any condition each battery runs until the rig stops.</summary>
-/// <remarks>Each value is checked when it is set; one outside its range throws an <see cref="ArgumentOutOfRangeException"/>.</remarks>
+/// <remarks>Each value is checked when it is set; one outside its range throws an
+/// <see cref="ArgumentOutOfRangeException"/>.</remarks>
 public sealed record SwapPolicy
 {
     /// <summary>Swap when the battery's voltage has fallen to this; above 0. Null for no such condition.</summary>
@@ -71,7 +72,8 @@ public sealed record SwapPolicy
         }
     } = Duration.FromMinutes(1);
 
-    /// <summary>Time that a device which lost power needs to start again; 0 or more. Half a minute unless given: common practice, no source.</summary>
+    /// <summary>Time that a device which lost power needs to start again; 0 or more. Half a minute unless given: common practice,
+    /// no source.</summary>
     public Duration Restart
     {
         get;
@@ -85,7 +87,8 @@ public sealed record SwapPolicy
     /// <summary>Which battery is taken next.</summary>
     public NextBattery Next { get; init; }
 
-    /// <summary>Least charge with which a battery is put on the rig, 0…1; one that was taken off must also have gained ten points. 20 % unless given.</summary>
+    /// <summary>Least charge with which a battery is put on the rig, 0…1; one that was taken off must also have gained ten
+    /// points. 20 % unless given.</summary>
     public Ratio LeastCharge
     {
         get;

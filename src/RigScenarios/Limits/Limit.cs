@@ -3,13 +3,15 @@ using UnitsNet;
 namespace RigScenarios.Limits;
 
 /// <summary>
-/// One limit with the worst that stood against it: the only kind of limit there is, whichever model found it. Words for it are made in
+/// One limit with the worst that stood against it: the only kind of limit there is, whichever model found it. Words for it are
+/// made in
 /// <c>Answers</c>; here are numbers with units, and names.
 /// </summary>
 /// <param name="Element">What is limited, by its name in the wiring or the kit: "cable of camera", "battery", "head".</param>
 /// <param name="Kind">Which of its limits.</param>
 /// <param name="Worst">The worst value there was.</param>
-/// <param name="Allowed">The value allowed, a quantity of the same kind; null where no rating is known, so that there is no verdict.</param>
+/// <param name="Allowed">The value allowed, a quantity of the same kind; null where no rating is known, so that there is no
+/// verdict.</param>
 /// <param name="Basis">Where the allowed value comes from.</param>
 public sealed record Limit(string Element, LimitKind Kind, IQuantity Worst, IQuantity? Allowed, LimitBasis Basis)
 {
@@ -19,21 +21,26 @@ public sealed record Limit(string Element, LimitKind Kind, IQuantity Worst, IQua
     /// <summary>When it was worst, for limits that a day is held against; null for those of a rig at rest.</summary>
     public LimitMoment? At { get; init; }
 
-    /// <summary>The case of a rig at rest in which it was worst, such as "battery off", or the devices that drew for a moment; empty for the usual one.</summary>
+    /// <summary>The case of a rig at rest in which it was worst, such as "battery off", or the devices that drew for a moment;
+    /// empty for the usual one.</summary>
     public string Situation { get; init; } = "";
 
     /// <summary>Whether the worst must stay under the allowed value, or over it.</summary>
     public LimitSide Side => Kind.Side();
 
-    /// <summary>What is left, in the unit of the allowed value; negative where the limit is passed; null where no rating is known.</summary>
-    public double? Left => Allowed is null ? null : (Side == LimitSide.StaysUnder ? 1 : -1) * ((double)Allowed.Value - Worst.As(Allowed.Unit));
+    /// <summary>What is left, in the unit of the allowed value; negative where the limit is passed; null where no rating is
+    /// known.</summary>
+    public double? Left =>
+        Allowed is null ? null : (Side == LimitSide.StaysUnder ? 1 : -1) * ((double)Allowed.Value - Worst.As(Allowed.Unit));
 
     /// <summary>
-    /// What is left as a share of the allowed value (temperatures: of the figure in °C, good for an order and for nothing else); negative where
+    /// What is left as a share of the allowed value (temperatures: of the figure in °C, good for an order and for nothing else);
+    /// negative where
     /// the limit is passed; null where no rating is known.
     /// </summary>
     public double? Share => Left is not { } left ? null
-        : (double)Allowed!.Value != 0 ? left / Math.Abs((double)Allowed.Value) : left < 0 ? double.NegativeInfinity : double.PositiveInfinity;
+        : (double)Allowed!.Value != 0 ? left / Math.Abs((double)Allowed.Value) : left < 0
+            ? double.NegativeInfinity : double.PositiveInfinity;
 
     /// <summary>Whether the limit is passed; false where no rating is known.</summary>
     public bool IsPassed => Left < 0;
@@ -43,7 +50,8 @@ public sealed record Limit(string Element, LimitKind Kind, IQuantity Worst, IQua
 
     /// <summary>The order in which limits are told: the least share left first, those without a rating at the end.</summary>
     /// <param name="limits">The limits.</param>
-    public static IReadOnlyList<Limit> LeastLeftFirst(IEnumerable<Limit> limits) => [.. limits.OrderBy(limit => limit.Share ?? double.PositiveInfinity)];
+    public static IReadOnlyList<Limit> LeastLeftFirst(IEnumerable<Limit> limits) =>
+        [.. limits.OrderBy(limit => limit.Share ?? double.PositiveInfinity)];
 }
 
 /// <summary>Whether a value must stay under its limit or over it.</summary>

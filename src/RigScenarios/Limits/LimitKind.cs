@@ -1,6 +1,7 @@
 namespace RigScenarios.Limits;
 
-/// <summary>Every kind of limit that a model looks at. A new one is a line here, a line in <c>Answers/LimitSentences</c>, and what the model finds.</summary>
+/// <summary>Every kind of limit that a model looks at. A new one is a line here, a line in <c>Answers/LimitSentences</c>, and
+/// what the model finds.</summary>
 public enum LimitKind
 {
     /// <summary>Current that a cable is rated for.</summary>
@@ -42,7 +43,8 @@ public enum LimitKind
     /// <summary>Pull on a screw, against the force that it clamps with.</summary>
     Clamping,
 
-    /// <summary>How far the centre of gravity is from the middle of the camera plate's travel, against half of the travel.</summary>
+    /// <summary>How far the centre of gravity is from the middle of the camera plate's travel, against half of the
+    /// travel.</summary>
     Travel,
 
     /// <summary>Moment that is left over at the worst tilt, against the friction that holds the head at rest.</summary>
@@ -74,7 +76,8 @@ public static class LimitKinds
     /// <param name="kind">The kind.</param>
     public static LimitSide Side(this LimitKind kind) => kind switch
     {
-        LimitKind.LowestVoltage or LimitKind.Input or LimitKind.SwitchOff or LimitKind.CutOff or LimitKind.TipAngle or LimitKind.Gust => LimitSide.StaysOver,
+        LimitKind.LowestVoltage or LimitKind.Input or LimitKind.SwitchOff or LimitKind.CutOff or LimitKind.TipAngle
+            or LimitKind.Gust => LimitSide.StaysOver,
         _ => LimitSide.StaysUnder,
     };
 }

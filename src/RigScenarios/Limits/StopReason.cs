@@ -1,7 +1,8 @@
 namespace RigScenarios.Limits;
 
 /// <summary>
-/// Why something stopped: the one list for devices, batteries and days. A new reason is a line here, a line in <see cref="StopReason.ToString"/>, and the
+/// Why something stopped: the one list for devices, batteries and days. A new reason is a line here, a line in
+/// <see cref="StopReason.ToString"/>, and the
 /// model that finds it.
 /// </summary>
 public enum StopKind
@@ -39,11 +40,13 @@ public enum StopKind
 
 /// <summary>Why something stopped.</summary>
 /// <param name="Kind">The reason.</param>
-/// <param name="Element">The element of the wiring that ran short, or the device whose inner battery ended; null where there is none.</param>
+/// <param name="Element">The element of the wiring that ran short, or the device whose inner battery ended; null where there is
+/// none.</param>
 public sealed record StopReason(StopKind Kind, string? Element = null)
 {
     /// <summary>The reason in the words of files and tables: "drop-out of camera", "voltage cut-off", "planned swap", …</summary>
-    public override string ToString() => Element is { } device && Kind != StopKind.ShortOfVoltage ? $"{Words} of the battery inside {device}" : Words;
+    public override string ToString() => Element is { } device && Kind != StopKind.ShortOfVoltage
+        ? $"{Words} of the battery inside {device}" : Words;
 
     private string Words => Kind switch
     {

@@ -6,11 +6,13 @@ namespace RigScenarios.Numerics;
 
 /// <summary>
 /// The nodes of a step, on [0, 1], and what follows from them: a polynomial through values at the nodes, its integral, and how an
-/// exponential branch answers to it. Gauss-Lobatto nodes: both ends belong to them, so that the values at a demand step are exact.
+/// exponential branch answers to it. Gauss-Lobatto nodes: both ends belong to them, so that the values at a demand step are
+/// exact.
 /// </summary>
 /// <remarks>
 /// Nodes: the roots of P'(n-1) and the ends, M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions (1964), 25.4.32.
-/// Immutable tables, computed once. The methods with loops are compiled in full at once: they run some ten thousand times in the first
+/// Immutable tables, computed once. The methods with loops are compiled in full at once: they run some ten thousand times in the
+/// first
 /// tenth of a second, before the runtime would take its second look at them, and make up most of a cold start otherwise.
 /// </remarks>
 internal static class Collocation
@@ -25,7 +27,8 @@ internal static class Collocation
     public static readonly double[] Monomials = MonomialMatrix();
 
     /// <summary>
-    /// The eight places of a step that are looked at together, one in each lane of a vector: the nodes, then two points between nodes at which the
+    /// The eight places of a step that are looked at together, one in each lane of a vector: the nodes, then two points between
+    /// nodes at which the
     /// step is held against its polynomials.
     /// </summary>
     public static readonly Vector512<double> Places = Vector512.Create(
@@ -107,7 +110,8 @@ internal static class Collocation
     }
 
     /// <summary>
-    /// Weights with which a driver's values at the nodes give the response of a branch y' = -y/tau + driver at places of the step, divided by
+    /// Weights with which a driver's values at the nodes give the response of a branch y' = -y/tau + driver at places of the
+    /// step, divided by
     /// the step's length; and the decay of the branch until there.
     /// </summary>
     /// <remarks>
@@ -118,7 +122,8 @@ internal static class Collocation
     /// <param name="weights">One for each node.</param>
     /// <param name="decay">exp(-θ·h/tau).</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public static void Branch(Vector512<double> places, double ratio, Span<Vector512<double>> weights, out Vector512<double> decay)
+    public static void Branch(
+        Vector512<double> places, double ratio, Span<Vector512<double>> weights, out Vector512<double> decay)
     {
         Span<Vector512<double>> chi = stackalloc Vector512<double>[Count];
         decay = Chi(places * ratio, chi);
@@ -135,7 +140,8 @@ internal static class Collocation
     }
 
     // χ_m = (1 - m·χ_(m-1))/x upwards loses the digits of 120/x^5, so it is for x that aren't small; downwards,
-    // χ_(m-1) = (1 - x·χ_m)/m, nothing is lost, but the last one must be summed up: χ_M = 1/(M+1)·(1 - x/(M+2)·(1 - x/(M+3)·(…))).
+    // χ_(m-1) = (1 - x·χ_m)/m, nothing is lost, but the last one must be summed up: χ_M = 1/(M+1)·(1 - x/(M+2)·(1 -
+    // x/(M+3)·(…))).
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static Vector512<double> Chi(Vector512<double> x, Span<Vector512<double>> chi)
     {

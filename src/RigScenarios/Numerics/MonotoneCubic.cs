@@ -6,7 +6,8 @@ namespace RigScenarios.Numerics;
 /// Monotone piecewise cubic Hermite interpolation (PCHIP): no overshoot between the points of a table.
 /// </summary>
 /// <remarks>
-/// Slopes: inside, the weighted harmonic mean of the two secants, zero where they differ in sign; at the ends, the one-sided three-point
+/// Slopes: inside, the weighted harmonic mean of the two secants, zero where they differ in sign; at the ends, the one-sided
+/// three-point
 /// formula, limited to keep the shape. They are those of SciPy's PchipInterpolator, of MATLAB's pchip and of SLATEC's PCHIM, not
 /// those of the two-pass projection in F. N. Fritsch and R. E. Carlson, "Monotone piecewise cubic interpolation",
 /// SIAM J. Numer. Anal. 17 (1980) 238-246. Harmonic mean: F. N. Fritsch and J. Butland, "A method for constructing local monotone
@@ -23,7 +24,8 @@ internal sealed class MonotoneCubic
     public MonotoneCubic(ReadOnlySpan<double> x, ReadOnlySpan<double> y)
     {
         if (x.Length < 2 || x.Length != y.Length)
-            throw new ArgumentException($"A table needs two points or more and as many values; found {x.Length} and {y.Length}.", nameof(x));
+            throw new ArgumentException($"A table needs two points or more and as many values; found {x.Length} and {y.Length}.",
+                nameof(x));
         knots = x.ToArray();
         for (var i = 1; i < knots.Length; i++)
         {
@@ -111,7 +113,8 @@ internal sealed class MonotoneCubic
         {
             var width = end - start;
             var secant = (y1 - y0) / width;
-            return new Piece(start, end, y0, slope0, ((3 * secant) - (2 * slope0) - slope1) / width, (slope0 + slope1 - (2 * secant)) / (width * width));
+            return new Piece(start, end, y0, slope0, ((3 * secant) - (2 * slope0) - slope1) / width,
+                (slope0 + slope1 - (2 * secant)) / (width * width));
         }
 
         /// <summary>The value, also outside the piece.</summary>

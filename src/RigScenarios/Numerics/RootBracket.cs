@@ -43,7 +43,8 @@ internal static class RootBracket
         return high;
     }
 
-    /// <summary>The place in [low, high] where the function is least, by golden section; for one with a single minimum there.</summary>
+    /// <summary>The place in [low, high] where the function is least, by golden section; for one with a single minimum
+    /// there.</summary>
     public static double Minimum(Func<double, double> function, double low, double high, double tolerance)
     {
         const double golden = 0.6180339887498949;

@@ -16,5 +16,6 @@ internal static class Chosen
         things.TryGetValue(name, out var found)
             ? found
             : throw new ScenarioProblemsException([new Diagnostic(
-                Severity.Error, "", TextPlace.None, path, $"The scenario has no {what} \"{name}\".", string.Join(", ", things.Keys), NearestName.To(name, things.Keys))]);
+                Severity.Error, "", TextPlace.None, path, $"The scenario has no {what} \"{name}\".",
+                string.Join(", ", things.Keys), NearestName.To(name, things.Keys))]);
 }

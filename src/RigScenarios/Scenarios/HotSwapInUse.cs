@@ -2,7 +2,8 @@ using UnitsNet;
 
 namespace RigScenarios.Scenarios;
 
-/// <summary>A small pack in the battery plate that carries the rig while the battery is swapped, as it stands in a file.</summary>
+/// <summary>A small pack in the battery plate that carries the rig while the battery is swapped, as it stands in a
+/// file.</summary>
 public sealed record HotSwapInUse
 {
     /// <summary>The pack and the state it is in at the start.</summary>

@@ -5,7 +5,8 @@ namespace RigScenarios.Scenarios;
 /// <summary>The valid name that a mistyped one was probably meant to be.</summary>
 public static class NearestName
 {
-    /// <summary>The longest word that is compared: longer ones are no typing slips, and comparing costs length times length.</summary>
+    /// <summary>The longest word that is compared: longer ones are no typing slips, and comparing costs length times
+    /// length.</summary>
     private const int LongestWord = 64;
 
     private const int MostCandidates = 1000;
@@ -25,7 +26,8 @@ public static class NearestName
         var (name, distance) = candidates
             .Take(MostCandidates)
             .Where(candidate => candidate.Length <= LongestWord && Math.Abs(candidate.Length - word.Length) <= limit)
-            .Select(candidate => (candidate, distance: Levenshtein.GetDistance(word.ToUpperInvariant(), candidate.ToUpperInvariant())))
+            .Select(candidate =>
+                (candidate, distance: Levenshtein.GetDistance(word.ToUpperInvariant(), candidate.ToUpperInvariant())))
             .OrderBy(pair => pair.distance).ThenBy(pair => pair.candidate, StringComparer.Ordinal)
             .FirstOrDefault((candidate: "", distance: int.MaxValue));
         return distance <= limit ? name : null;

@@ -51,33 +51,39 @@ public sealed record Scenario
     /// <summary>The small pack that carries the rig through a swap; null if the plate has none.</summary>
     public HotSwapInUse? HotSwap { get; init; }
 
-    /// <summary>Batteries inside devices, by the devices' names in the kit: each carries its device while its inlet is dead.</summary>
+    /// <summary>Batteries inside devices, by the devices' names in the kit: each carries its device while its inlet is
+    /// dead.</summary>
     public OrderedMap<BatteryAtStart> InternalBatteries { get; init; } = OrderedMap<BatteryAtStart>.Empty;
 
     /// <summary>The part of that id: the scenario's own if it has one, else the library's; null if there is none.</summary>
-    public Part? FindPart(string id) => Parts.TryGetValue(id, out var own) ? own : Library.TryGetValue(id, out var shared) ? shared : null;
+    public Part? FindPart(string id) => Parts.TryGetValue(id, out var own) ? own : Library.TryGetValue(id, out var shared)
+        ? shared : null;
 
     /// <summary>The part behind a name in the kit; null if there is none.</summary>
     public Part? PartOf(string kitName) => Kit.TryGetValue(kitName, out var item) ? FindPart(item.Part) : null;
 
     /// <summary>
-    /// The scenario on its own: it describes the parts of its kit itself and names no parts files, so that its file can go anywhere.
+    /// The scenario on its own: it describes the parts of its kit itself and names no parts files, so that its file can go
+    /// anywhere.
     /// </summary>
     public Scenario SelfContained()
     {
         var used = Kit.Values.Select(item => item.Part).Distinct().Where(id => !Parts.ContainsKey(id) && Library.ContainsKey(id));
-        return this with { PartsFrom = [], Library = OrderedMap<Part>.Empty, Parts = new OrderedMap<Part>(Parts.Concat(used.Select(id => KeyValuePair.Create(id, Library[id])))) };
+        return this with { PartsFrom = [], Library = OrderedMap<Part>.Empty,
+            Parts = new OrderedMap<Part>(Parts.Concat(used.Select(id => KeyValuePair.Create(id, Library[id])))) };
     }
 
     /// <summary>The ids of all parts.</summary>
     public IEnumerable<string> PartIds => Parts.Keys.Concat(Library.Keys).Distinct();
 
-    /// <summary>The coldest air of all days, in which the wind pushes hardest; null where no day and nothing else gives a temperature.</summary>
+    /// <summary>The coldest air of all days, in which the wind pushes hardest; null where no day and nothing else gives a
+    /// temperature.</summary>
     public Temperature? ColdestAir
     {
         get
         {
-            var all = Days.Values.SelectMany(day => day.AmbientPoints.Count > 0 ? day.AmbientPoints.Select(point => (Temperature?)point.Temperature) : [day.Ambient ?? Conditions.Ambient])
+            var all = Days.Values.SelectMany(day => day.AmbientPoints.Count > 0
+                ? day.AmbientPoints.Select(point => (Temperature?)point.Temperature) : [day.Ambient ?? Conditions.Ambient])
                 .Where(air => air is not null).ToList();
             return all.Count > 0 ? all.MinBy(air => air!.Value.Kelvins) : Conditions.Ambient;
         }
@@ -93,7 +99,8 @@ public sealed record Scenario
 
     /// <summary>The air temperature on a day, at its first point where it has points.</summary>
     /// <exception cref="InvalidOperationException">Neither the day nor the scenario gives one.</exception>
-    public Temperature AmbientOn(ShootingDay day) => (day.AmbientPoints.Count > 0 ? day.AmbientPoints[0].Temperature : day.Ambient ?? Conditions.Ambient)
+    public Temperature AmbientOn(ShootingDay day) =>
+        (day.AmbientPoints.Count > 0 ? day.AmbientPoints[0].Temperature : day.Ambient ?? Conditions.Ambient)
         ?? throw new InvalidOperationException("Neither the day nor the scenario gives an ambient temperature.");
 }
 

@@ -10,7 +10,8 @@ public static class ScenarioPlan
 {
     /// <summary>Makes the plan and the build that runs through it.</summary>
     /// <param name="scenario">A scenario that was read or checked.</param>
-    /// <param name="build">The build's short name. If the scenario has no batteries that are swapped, the build's own is the only one.</param>
+    /// <param name="build">The build's short name. If the scenario has no batteries that are swapped, the build's own is the only
+    /// one.</param>
     /// <param name="days">The days' short names, one after the other; all of the scenario, in their order, if empty.</param>
     /// <exception cref="ScenarioProblemsException">The scenario has no such build or day.</exception>
     public static (PoweredBuild Build, DayPlan Plan) Of(Scenario scenario, string build, IReadOnlyList<string> days)
@@ -23,14 +24,16 @@ public static class ScenarioPlan
         var batteries = scenario.Batteries.Count > 0 ? scenario.Batteries : Own(chosen);
         return (powered, new DayPlan
         {
-            Days = [.. names.Select(name => Chosen.From(scenario.Days, name, "day", "days")).Select(day => day with { Ambient = scenario.AmbientOn(day) })],
+            Days = [.. names.Select(name => Chosen.From(scenario.Days, name, "day", "days"))
+                .Select(day => day with { Ambient = scenario.AmbientOn(day) })],
             Batteries = new(batteries.Select(item => KeyValuePair.Create(item.Key, BatteryOf(scenario, item.Value)))),
             TakesAnyCharge = scenario.Batteries.Count == 0,
             Chargers = scenario.Chargers,
             Swaps = scenario.Swaps,
             HotSwap = scenario.HotSwap is { } reserve
                 ? new HotSwapReserve(
-                    BatteryOf(scenario, reserve.Pack), reserve.ChargePower ?? HotSwapInUse.UsualChargePower, reserve.ForwardDrop ?? HotSwapInUse.UsualForwardDrop,
+                    BatteryOf(scenario, reserve.Pack), reserve.ChargePower ?? HotSwapInUse.UsualChargePower,
+                    reserve.ForwardDrop ?? HotSwapInUse.UsualForwardDrop,
                     HotSwapInUse.UsualResistance)
                 : null,
             // A device that this build leaves at home keeps its battery there.

@@ -19,7 +19,8 @@ public static class ScenarioTravel
             : throw new ArgumentException($"The scenario has no journey \"{journey}\".", nameof(journey));
     }
 
-    /// <summary>The answer for a passenger flight of one traveller with all batteries of the kit, spare and covered: where the scenario plans no journey.</summary>
+    /// <summary>The answer for a passenger flight of one traveller with all batteries of the kit, spare and covered: where the
+    /// scenario plans no journey.</summary>
     /// <param name="scenario">The scenario.</param>
     /// <param name="date">The day of travel.</param>
     /// <param name="cancellation">Stops the work.</param>
@@ -32,7 +33,9 @@ public static class ScenarioTravel
 
     private static Journey JourneyOf(Scenario scenario, JourneyPlan plan, string title, DateOnly today)
     {
-        var batteries = scenario.BatteriesOn(plan).SelectMany(name => Packed(scenario, name, plan.Packed.TryGetValue(name, out var how) ? how : new BatteryPacking())).ToList();
+        var batteries = scenario.BatteriesOn(plan)
+            .SelectMany(name => Packed(scenario, name, plan.Packed.TryGetValue(name, out var how) ? how : new BatteryPacking()))
+            .ToList();
         return batteries.Count == 0
             ? throw new ArgumentException("No battery travels: the kit has none.", nameof(scenario))
             : new Journey(title, plan.Date ?? today, plan.Travellers, plan.By, batteries);
@@ -43,11 +46,14 @@ public static class ScenarioTravel
         var part = scenario.PartOf(name)!;
         var spare = new PackedBattery
         {
-            Name = name, Title = part.Name, Rated = RatedEnergy.Of(part.Battery!, part.Assumed), Count = scenario.Kit[name].Count - how.Installed,
-            ContactsCovered = how.ContactsCovered, PowerBank = how.PowerBank, WithEquipment = how.WithEquipment, Charge = how.Charge,
+            Name = name, Title = part.Name, Rated = RatedEnergy.Of(part.Battery!, part.Assumed),
+            Count = scenario.Kit[name].Count - how.Installed,
+            ContactsCovered = how.ContactsCovered, PowerBank = how.PowerBank, WithEquipment = how.WithEquipment,
+            Charge = how.Charge,
         };
         if (how.Installed > 0)
-            yield return spare with { Installed = true, Count = how.Installed, ContactsCovered = true, PowerBank = false, WithEquipment = false };
+            yield return spare with { Installed = true, Count = how.Installed, ContactsCovered = true, PowerBank = false,
+                WithEquipment = false };
         if (spare.Count > 0)
             yield return spare;
     }

@@ -9,7 +9,8 @@ using RigScenarios.Simulation;
 namespace RigScenarios.Search;
 
 /// <summary>
-/// The least number of batteries, and then of bays, with which the days of a plan complete. No rule of thumb: every smaller choice from the plan's own
+/// The least number of batteries, and then of bays, with which the days of a plan complete. No rule of thumb: every smaller
+/// choice from the plan's own
 /// batteries and bays is run and fails, or holds provably too little energy.
 /// </summary>
 public static class LeastKit
@@ -23,16 +24,19 @@ public static class LeastKit
     /// <param name="wish">What shall be left over.</param>
     /// <param name="progress">Told of each kit; null for nobody.</param>
     /// <param name="cancellation">Stops the search.</param>
-    /// <exception cref="ArgumentException">As for <see cref="DaySimulation.Run"/>; or the plan has more than <see cref="MostBatteries"/> batteries.</exception>
+    /// <exception cref="ArgumentException">As for <see cref="DaySimulation.Run"/>; or the plan has more than
+    /// <see cref="MostBatteries"/> batteries.</exception>
     /// <exception cref="OperationCanceledException">The search was stopped.</exception>
     public static LeastKitResult Find(
-        PoweredBuild powered, DayPlan plan, KitWish wish, IProgress<LeastKitProgress>? progress = null, CancellationToken cancellation = default)
+        PoweredBuild powered, DayPlan plan, KitWish wish, IProgress<LeastKitProgress>? progress = null,
+        CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(powered);
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(wish);
         if (plan.Batteries.Count > MostBatteries)
-            throw new ArgumentException($"The plan has {plan.Batteries.Count} batteries; accepted: up to {MostBatteries}.", nameof(plan));
+            throw new ArgumentException($"The plan has {plan.Batteries.Count} batteries; accepted: up to {MostBatteries}.",
+                nameof(plan));
         var bound = new EnergyBound(powered, plan);
         var choices = Choices(plan.Batteries);
         var bays = BayChoices(plan.Chargers);
@@ -49,9 +53,12 @@ public static class LeastKit
                     {
                         ChargedElsewhere = plan.DaysBeginAsTheFirst,
                         Batteries = new(names.Select(name => KeyValuePair.Create(name, plan.Batteries[name]))),
-                        Chargers = new(plan.Chargers.Select(item => KeyValuePair.Create(item.Key, item.Value with { Bays = bay[item.Key] }))),
+                        Chargers = new(plan.Chargers.Select(item => KeyValuePair.Create(item.Key,
+                            item.Value with { Bays = bay[item.Key] }))),
                     };
-                    var result = bound.Refutes(kit) is { } proof ? null : DaySimulation.Run(powered, kit, wish.TimeLeft is null ? SimulationOptions.DaysOnly : SimulationOptions.EndOnly, null, cancellation);
+                    var result = bound.Refutes(kit) is { } proof
+                        ? null : DaySimulation.Run(powered, kit,
+                        wish.TimeLeft is null ? SimulationOptions.DaysOnly : SimulationOptions.EndOnly, null, cancellation);
                     var where = result is null ? bound.Refutes(kit)! : WhereItFails(kit, result, wish);
                     var trial = new KitTrial(names, bay, result is not null, where.Length == 0, where);
                     tried.Add(trial);
@@ -95,12 +102,14 @@ public static class LeastKit
     {
         IEnumerable<IEnumerable<KeyValuePair<string, int>>> all = [[]];
         foreach (var (name, charger) in chargers)
-            all = [.. all.SelectMany(_ => Enumerable.Range(0, charger.Bays + 1), (before, bays) => before.Append(KeyValuePair.Create(name, bays)))];
+            all = [.. all.SelectMany(_ => Enumerable.Range(0, charger.Bays + 1),
+                (before, bays) => before.Append(KeyValuePair.Create(name, bays)))];
         return [.. all.Select(choice => new OrderedMap<int>(choice)).OrderBy(choice => choice.Values.Sum())];
     }
 
     /// <summary>
-    /// An upper bound of what batteries can give against a lower bound of what the essential devices take. It holds only where nothing is charged, and each
+    /// An upper bound of what batteries can give against a lower bound of what the essential devices take. It holds only where
+    /// nothing is charged, and each
     /// battery that comes off in a swap is spent, so that there are no more swaps than batteries.
     /// </summary>
     private sealed class EnergyBound
@@ -115,7 +124,8 @@ public static class LeastKit
             var schedule = new DaySchedule(plan);
             foreach (var stretch in plan.Days.SelectMany((day, i) => DaySchedule.Stretches(day, i, schedule.Days[i].Start)))
             {
-                var watts = powered.Devices.Where(device => device.Value.Essential).Sum(device => (double)device.Value.DrawIn(stretch.StateOf(device.Key)).Watts);
+                var watts = powered.Devices.Where(device => device.Value.Essential)
+                    .Sum(device => (double)device.Value.DrawIn(stretch.StateOf(device.Key)).Watts);
                 leastJoules += watts * (stretch.End - stretch.Start);
                 mostWatts = Math.Max(mostWatts, watts);
             }
@@ -129,14 +139,16 @@ public static class LeastKit
             var most = times * kit.Batteries.Values.Sum(MostJoules);
             var swapSeconds = times * kit.Batteries.Count * (kit.Swaps.SwapTime.Seconds + kit.Swaps.Restart.Seconds);
             var least = leastJoules - (swapSeconds * mostWatts);
-            return most < least ? $"the batteries hold {most / 3600:0} Wh at most, the essential devices take {least / 3600:0} Wh at least" : null;
+            return most < least ? $"the batteries hold {most / 3600:0} Wh at most, the essential devices take "
+                + $"{least / 3600:0} Wh at least" : null;
         }
 
         private static double MostJoules(KitBattery battery)
         {
             var pack = battery.MakePack().Pack;
             var parameters = new PackParameters(pack);
-            return parameters.Groups * parameters.ChargePerUnit * pack.UsableCapacity.Points.Max(point => point.Fraction.DecimalFractions)
+            return parameters.Groups * parameters.ChargePerUnit * pack.UsableCapacity.Points
+                .Max(point => point.Fraction.DecimalFractions)
                 * GaussLegendreRule.Integrate(parameters.OpenCircuit.At, 0, battery.Charge.DecimalFractions, 64) * 1.001;
         }
     }

@@ -10,7 +10,8 @@ namespace RigScenarios.Simulation;
 /// <param name="WallEfficiency">Power into the battery over power from the wall.</param>
 /// <param name="Until">When the power goes, s.</param>
 /// <param name="UpTo">The state of charge at which somebody wants to know.</param>
-internal sealed record ChargeOrder(ChargerLimits Limits, ChargeWindow Window, AirTemperature Air, double WallEfficiency, double Until, double UpTo);
+internal sealed record ChargeOrder(ChargerLimits Limits, ChargeWindow Window, AirTemperature Air, double WallEfficiency,
+    double Until, double UpTo);
 
 /// <summary>The account of one battery: A·s and J; self-discharge as part of the capacity.</summary>
 internal sealed class BatteryLedger

@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace RigScenarios.Simulation;
 
-/// <summary>Which battery is on the rig, which is coming, and which is taken next. Times in seconds from midnight of the first day.</summary>
+/// <summary>Which battery is on the rig, which is coming, and which is taken next. Times in seconds from midnight of the first
+/// day.</summary>
 internal sealed class BatterySwaps
 {
     private readonly DayPlan plan;
@@ -55,7 +56,8 @@ internal sealed class BatterySwaps
 
     /// <summary>A day begins: the battery that comes next is put on without loss of time.</summary>
     /// <param name="time">The time, s.</param>
-    /// <param name="isFirst">Whether nothing has happened before; then the others are set down where they rest, or offered to a charger.</param>
+    /// <param name="isFirst">Whether nothing has happened before; then the others are set down where they rest, or offered to a
+    /// charger.</param>
     public void BeginDay(double time, bool isFirst)
     {
         (Incoming, IsWished, SwapEnd) = (null, false, double.PositiveInfinity);
@@ -183,7 +185,8 @@ internal sealed class BatterySwaps
     {
         Bays.Take(battery, time);
         battery.Rest(BatteryPlace.OnRig, time, air);
-        (Mounted, lastMounted, Incoming, IsWished, SwapEnd, Awaits) = (battery, battery, null, false, double.PositiveInfinity, null);
+        (Mounted, lastMounted, Incoming, IsWished, SwapEnd, Awaits) = (battery, battery, null, false,
+            double.PositiveInfinity, null);
         OnMounted?.Invoke();
     }
 

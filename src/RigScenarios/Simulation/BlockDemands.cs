@@ -8,7 +8,8 @@ namespace RigScenarios.Simulation;
 /// <summary>What each block asks of the battery.</summary>
 internal static class BlockDemands
 {
-    /// <summary>The blocks of all days with the power that the battery must deliver at its nominal voltage, with copper at 20 °C.</summary>
+    /// <summary>The blocks of all days with the power that the battery must deliver at its nominal voltage, with copper at 20
+    /// °C.</summary>
     public static IReadOnlyList<BlockSpan> Of(SimulatedRig rig, DayPlan plan, DaySchedule schedule)
     {
         var volts = plan.Batteries.Values.First().Part.Battery!.Voltage.Volts;
@@ -20,9 +21,11 @@ internal static class BlockDemands
             foreach (var (name, block) in day.Blocks)
             {
                 var end = start + block.Length.Seconds;
-                var joules = DaySchedule.StretchesOf(index, name, block, start).Sum(stretch => WattsIn(rig.StatesIn(stretch, reserveCharges: false)) * (stretch.End - stretch.Start));
+                var joules = DaySchedule.StretchesOf(index, name, block, start)
+                    .Sum(stretch => WattsIn(rig.StatesIn(stretch, reserveCharges: false)) * (stretch.End - stretch.Start));
                 spans.Add(new BlockSpan(
-                    index + 1, name, block.Title ?? name, Duration.FromSeconds(start), Duration.FromSeconds(end), Power.FromWatts(end > start ? joules / (end - start) : 0)));
+                    index + 1, name, block.Title ?? name, Duration.FromSeconds(start), Duration.FromSeconds(end),
+                    Power.FromWatts(end > start ? joules / (end - start) : 0)));
                 start = end;
             }
         }
@@ -38,8 +41,10 @@ internal static class BlockDemands
 
             // Where cables can't carry it: what the devices ask for.
             return watts[states] = figures is not null
-                ? volts * Enumerable.Range(0, rig.Network.Count).Where(i => rig.Network.ParentOf(i) < 0).Sum(i => figures[i].Current)
-                : rig.Network.Elements.OfType<Device>().Sum(device => device.DrawIn(states.TryGetValue(device.Name, out var state) ? state : Device.Off).WattsAt(volts));
+                ? volts * Enumerable.Range(0, rig.Network.Count).Where(i => rig.Network.ParentOf(i) < 0)
+                    .Sum(i => figures[i].Current)
+                : rig.Network.Elements.OfType<Device>().Sum(device =>
+                    device.DrawIn(states.TryGetValue(device.Name, out var state) ? state : Device.Off).WattsAt(volts));
         }
     }
 }

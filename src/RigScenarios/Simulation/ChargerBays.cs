@@ -19,19 +19,23 @@ internal sealed class ChargerBays
     /// <param name="end">End, s.</param>
     public ChargerBays(DayPlan plan, AirTemperature air, double start, double end)
     {
-        stations = [.. plan.Chargers.Values.Where(charger => charger.Bays > 0 && charger.WallLimit is not { Watts: 0 }).Select(charger => new Station(
+        stations = [.. plan.Chargers.Values.Where(charger => charger.Bays > 0 && charger.WallLimit is not { Watts: 0 })
+            .Select(charger => new Station(
             charger, charger.Ambient is { } own ? AirTemperature.Constant(own.Kelvins) : air))];
         (now, this.end) = (start, end);
     }
 
     /// <summary>The next time at which something changes; infinite if nothing does.</summary>
     public double NextEvent => Math.Min(
-        stations.Where(station => station.InBays.Count > 0 || waiting.Count > 0).Select(station => station.Charger.NextEdge(now)).Append(double.PositiveInfinity).Min(),
-        stations.SelectMany(station => station.InBays.Select(battery => battery.NextEvent(station.Window, end))).Append(double.PositiveInfinity).Min()) is var next && next <= end
+        stations.Where(station => station.InBays.Count > 0 || waiting.Count > 0).Select(station => station.Charger.NextEdge(now))
+            .Append(double.PositiveInfinity).Min(),
+        stations.SelectMany(station => station.InBays.Select(battery => battery.NextEvent(station.Window, end)))
+            .Append(double.PositiveInfinity).Min()) is var next && next <= end
             ? next : double.PositiveInfinity;
 
     /// <summary>Whether a battery on a bay or before one may yet be charged.</summary>
-    public bool MayGiveMore => !powerIsGone && (waiting.Count > 0 && stations.Count > 0 || stations.Exists(station => station.InBays.Count > 0));
+    public bool MayGiveMore =>
+        !powerIsGone && (waiting.Count > 0 && stations.Count > 0 || stations.Exists(station => station.InBays.Count > 0));
 
     /// <summary>There is no power any more.</summary>
     public void PowerIsGone(double time)
@@ -121,7 +125,8 @@ internal sealed class ChargerBays
             else if (fit.Contains(battery))
                 battery.ChargeWith(OrderFor(station, battery, fit.Count), now);
             else
-                battery.Rest(battery.IsWithin(station.Window) ? BatteryPlace.WaitingForBay : BatteryPlace.WaitingForTemperature, now, station.Air);
+                battery.Rest(battery.IsWithin(station.Window) ? BatteryPlace.WaitingForBay : BatteryPlace.WaitingForTemperature,
+                    now, station.Air);
         }
     }
 
@@ -135,10 +140,12 @@ internal sealed class ChargerBays
         var setting = new ChargeSetting(UnitsNet.ElectricCurrent.FromAmperes(amperes)) { Termination = charger.Termination };
         var limits = setting.LimitsFor(battery.Pack) with
         {
-            Watts = charger.WallLimit is { } wall ? (double)wall.As(PowerUnit.Watt) * efficiency / together : double.PositiveInfinity,
+            Watts = charger.WallLimit is { } wall ? (double)wall.As(PowerUnit.Watt) * efficiency / together
+                : double.PositiveInfinity,
         };
         return new ChargeOrder(
-            limits, station.Window, station.Air, efficiency, Math.Min(charger.NextEdge(now), end), battery.IsReady ? 1 : Math.Min(1, battery.ReadyFrom));
+            limits, station.Window, station.Air, efficiency, Math.Min(charger.NextEdge(now), end), battery.IsReady
+                ? 1 : Math.Min(1, battery.ReadyFrom));
     }
 
     private sealed class Station(DayCharger charger, AirTemperature air)

@@ -19,7 +19,8 @@ public sealed record SimulationOptions(int SeriesPoints = 1200, bool KeepsLimits
 }
 
 /// <summary>
-/// Days in a row with one battery or several: one is on the rig, the others rest or are charged, and swaps follow a policy. All is continuous in time; what
+/// Days in a row with one battery or several: one is on the rig, the others rest or are charged, and swaps follow a policy. All
+/// is continuous in time; what
 /// happens is found where it happens. Model and limits: docs/days.md, docs/wiring.md.
 /// </summary>
 public static class DaySimulation
@@ -30,12 +31,15 @@ public static class DaySimulation
     /// <param name="options">What is kept; the defaults if null.</param>
     /// <param name="progress">Told of the part that is done, 0…1; null for nobody.</param>
     /// <param name="cancellation">Stops the run.</param>
-    /// <exception cref="ArgumentException">The plan has no day or no battery, a day is empty or lasts into the next, or an internal battery's device is not there.</exception>
+    /// <exception cref="ArgumentException">The plan has no day or no battery, a day is empty or lasts into the next, or an
+    /// internal battery's device is not there.</exception>
     /// <exception cref="InvalidOperationException">What a device draws in a state that is asked of it is not known.</exception>
-    /// <exception cref="WiringException">With a full battery and no load something would see more than its maximum voltage.</exception>
+    /// <exception cref="WiringException">With a full battery and no load something would see more than its maximum
+    /// voltage.</exception>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
     public static SimulationResult Run(
-        PoweredBuild powered, DayPlan plan, SimulationOptions? options = null, IProgress<double>? progress = null, CancellationToken cancellation = default)
+        PoweredBuild powered, DayPlan plan, SimulationOptions? options = null, IProgress<double>? progress = null,
+        CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(powered);
         ArgumentNullException.ThrowIfNull(plan);
@@ -46,7 +50,8 @@ public static class DaySimulation
             if (!powered.Devices.ContainsKey(device))
             {
                 throw new ArgumentException(
-                    $"The internal battery of \"{device}\" belongs to no device of the build; its devices: {string.Join(", ", powered.Devices.Keys)}.", nameof(plan));
+                    $"The internal battery of \"{device}\" belongs to no device of the build; its devices: "
+                        + $"{string.Join(", ", powered.Devices.Keys)}.", nameof(plan));
             }
         }
 
@@ -70,7 +75,8 @@ public static class DaySimulation
                 progress?.Report(Math.Min(1, done / length));
             },
         };
-        var highest = loop.Swaps.Batteries.Max(battery => battery.Pack.SeriesGroups * battery.Pack.OpenCircuitVoltage.Points[^1].Voltage.Volts);
+        var highest = loop.Swaps.Batteries.Max(battery =>
+            battery.Pack.SeriesGroups * battery.Pack.OpenCircuitVoltage.Points[^1].Voltage.Volts);
         if (rig.Network.OverVoltages(ElectricPotential.FromVolts(highest)) is { Count: > 0 } wrong)
             throw new WiringException(string.Join(Environment.NewLine, wrong));
         account = new SimulationAccount(loop, schedule);

@@ -1,20 +1,19 @@
 using RigScenarios.Days;
 using RigScenarios.Parts;
-using RigScenarios.Simulation.Events;
 using RigScenarios.Wiring;
 using UnitsNet;
 
 namespace RigScenarios.Simulation;
 
 /// <summary>
-/// The one loop under everything: between two events nothing changes but the batteries, so the rig is run from one to the next, or to what happens on the
+/// The one loop under everything: between two events nothing changes but the batteries, so the rig is run from one to the next,
+/// or to what happens on the
 /// way. Times in seconds from midnight of the first day.
 /// </summary>
 internal sealed class EventLoop
 {
     private readonly CancellationToken cancellation;
     private readonly DayEvent[] events;
-    private readonly bool everyDayBeginsAsTheFirst;
     private readonly Dictionary<(DayBlock Block, bool InReset, bool ReserveCharges), OrderedMap<string>> states = [];
     private OrderedMap<string>? statesBefore;
     private HashSet<string> starting = [];
@@ -33,14 +32,15 @@ internal sealed class EventLoop
         // What had dropped out is switched on again when another battery is on the rig.
         Swaps = new BatterySwaps(plan, Air, start, end, cancellation) { OnMounted = Supply.Reset };
         Devices = [.. rig.Devices.Select(device => new SimulatedDevice(
-            device, plan.Internal.TryGetValue(device.Name, out var own) ? new SimulatedBattery(device.Name, own, Air, start, cancellation) : null,
+            device, plan.Internal.TryGetValue(device.Name, out var own)
+                ? new SimulatedBattery(device.Name, own, Air, start, cancellation) : null,
             start, plan.Swaps.Restart.Seconds))];
-        everyDayBeginsAsTheFirst = plan.DaysBeginAsTheFirst;
 
         // Of what comes at the same moment: power and air, the block, a swap's end, a charge's end.
         events =
         [
-            new PowerOrChargeChanges(this), new AirTurns(this), new StretchBegins(this), new SwapEnds(this), new DeviceHasStarted(this), new ReserveChanges(this),
+            new PowerOrChargeChanges(this), new AirTurns(this), new StretchBegins(this), new SwapEnds(this),
+            new DeviceHasStarted(this), new ReserveChanges(this),
         ];
     }
 
@@ -121,7 +121,7 @@ internal sealed class EventLoop
     /// <param name="before">Called when every battery has come to that time, before one is put on.</param>
     public void BeginDay(int day, double time, Action before)
     {
-        var isFirst = day == 0 || everyDayBeginsAsTheFirst;
+        var isFirst = day == 0 || Plan.DaysBeginAsTheFirst;
         if (day > 0 && isFirst)
         {
             Swaps.BeginAgain(time);

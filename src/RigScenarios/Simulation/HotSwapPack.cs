@@ -21,11 +21,13 @@ internal sealed class HotSwapPack
             return;
         Pack = new SimulatedBattery("hot-swap reserve", reserve.Battery, air, start, cancellation);
 
-        // Constant power until the full voltage is reached, and no more: the current limit lies above what the power gives, and so does the termination.
+        // Constant power until the full voltage is reached, and no more: the current limit lies above what the power gives, and
+        // so does the termination.
         var watts = (double)reserve.ChargePower.Watts;
         var amperes = 3 * watts / Pack.Pack.CutoffVoltage.Volts;
         order = new ChargeOrder(
-            setting.LimitsFor(Pack.Pack) with { Amperes = amperes, TerminationAmperes = 2 * amperes, Watts = watts }, window, air, 1, double.PositiveInfinity, 1);
+            setting.LimitsFor(Pack.Pack) with { Amperes = amperes, TerminationAmperes = 2 * amperes, Watts = watts }, window, air,
+            1, double.PositiveInfinity, 1);
         Pack.IsFull = reserve.Battery.Charge.DecimalFractions >= 0.995;
     }
 
@@ -52,8 +54,10 @@ internal sealed class HotSwapPack
         return Pack.IsCharging;
     }
 
-    /// <summary>When its charging ends, or its temperature lets it begin, while a battery is on the rig; infinite if neither comes before the horizon.</summary>
-    public double NextEvent(double time, double horizon) => Pack is { IsFull: false } ? Math.Max(Pack.NextEvent(window, horizon), time) : double.PositiveInfinity;
+    /// <summary>When its charging ends, or its temperature lets it begin, while a battery is on the rig; infinite if neither
+    /// comes before the horizon.</summary>
+    public double NextEvent(double time, double horizon) =>
+        Pack is { IsFull: false } ? Math.Max(Pack.NextEvent(window, horizon), time) : double.PositiveInfinity;
 
     /// <summary>It is as it was before the first day.</summary>
     public void BeginAgain(double time)

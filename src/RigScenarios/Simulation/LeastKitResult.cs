@@ -25,7 +25,8 @@ public sealed record KitTrial(IReadOnlyList<string> Batteries, OrderedMap<int> B
 }
 
 /// <summary>The least kit with what proves it.</summary>
-/// <param name="Least">The kit with the fewest batteries, and of those the fewest bays; null if none survives, with all that the plan has.</param>
+/// <param name="Least">The kit with the fewest batteries, and of those the fewest bays; null if none survives, with all that the
+/// plan has.</param>
 /// <param name="Result">How the days go with it; null if none survives.</param>
 /// <param name="Tried">Every kit that was looked at, smallest first: all but the last fail.</param>
 public sealed record LeastKitResult(KitTrial? Least, SimulationResult? Result, IReadOnlyList<KitTrial> Tried);

@@ -8,7 +8,8 @@ using UnitsNet;
 namespace RigScenarios.Simulation;
 
 /// <summary>
-/// Holds every moment of a run against every limit of wiring and battery, and keeps the worst: where the least share of the allowed value is left. Looks at
+/// Holds every moment of a run against every limit of wiring and battery, and keeps the worst: where the least share of the
+/// allowed value is left. Looks at
 /// eight moments at once.
 /// </summary>
 internal sealed class LimitTracker
@@ -31,12 +32,14 @@ internal sealed class LimitTracker
                 continue;
             var regulator = element as Regulator;
             if (element.MaximumCurrent is { } most)
-                Add(i, element.CurrentKind, element.CurrentKind == LimitKind.RatedCurrent ? Quantity.SteadyCurrent : Quantity.Current, most.Amperes, LimitBasis.PartsFile);
+                Add(i, element.CurrentKind, element.CurrentKind == LimitKind.RatedCurrent ? Quantity.SteadyCurrent
+                    : Quantity.Current, most.Amperes, LimitBasis.PartsFile);
             if (regulator?.MaximumOutput is { } output)
                 Add(i, element.CurrentKind, Quantity.Output, output.Amperes, LimitBasis.PartsFile);
             if (element.Fuse is { } fuse)
             {
-                checks.Add(new Check(checks.Count, i, element.Name, LimitKind.Fuse, regulator is null ? Quantity.SteadyCurrent : Quantity.SteadyOutput, 0, FuseBasis(fuse))
+                checks.Add(new Check(checks.Count, i, element.Name, LimitKind.Fuse,
+                    regulator is null ? Quantity.SteadyCurrent : Quantity.SteadyOutput, 0, FuseBasis(fuse))
                 {
                     FuseAmperes = air => fuse.SteadyAt(Temperature.FromKelvins(air)).Amperes,
                 });
@@ -48,7 +51,8 @@ internal sealed class LimitTracker
 
         cutOff = new Check(checks.Count, -1, Battery, LimitKind.CutOff, Quantity.Inlet, 0, LimitBasis.PartsFile);
         batteryCurrent = new Check(checks.Count + 1, -1, Battery, LimitKind.Current, Quantity.Current, 0, LimitBasis.PartsFile);
-        batteryTemperature = new Check(checks.Count + 2, -1, Battery, LimitKind.Temperature, Quantity.Inlet, 0, LimitBasis.PartsFile);
+        batteryTemperature = new Check(checks.Count + 2, -1, Battery, LimitKind.Temperature, Quantity.Inlet, 0,
+            LimitBasis.PartsFile);
         worst = new WorstValue?[checks.Count + 3, 3];
 
         void Add(int number, LimitKind kind, Quantity quantity, double allowed, LimitBasis basis) =>
@@ -103,7 +107,8 @@ internal sealed class LimitTracker
         if (kind == LoadCase.Steady)
         {
             var zero = Vector512.Create(273.15);
-            See(batteryTemperature, lanes.Kelvin - zero, Vector512.Create(pack.MaximumTemperature) - zero, lanes, kind, situation, battery);
+            See(batteryTemperature, lanes.Kelvin - zero, Vector512.Create(pack.MaximumTemperature) - zero, lanes, kind,
+                situation, battery);
         }
     }
 
@@ -129,7 +134,8 @@ internal sealed class LimitTracker
             {
                 if (worst[check.Number, (int)kind] is { } found)
                 {
-                    limits.Add(new Limit(check.Name, check.Kind, QuantityOf(check, found.Value), QuantityOf(check, found.Allowed), found.Battery is { } battery ? BasisOf(check, battery) : check.Basis)
+                    limits.Add(new Limit(check.Name, check.Kind, QuantityOf(check, found.Value), QuantityOf(check, found.Allowed),
+                        found.Battery is { } battery ? BasisOf(check, battery) : check.Basis)
                     {
                         Case = kind, At = momentOf(found.Seconds, found.Stretch), Situation = found.Situation,
                     });
@@ -160,7 +166,8 @@ internal sealed class LimitTracker
             LimitKind.Temperature => data?.MaximumTemperature is not null,
             _ => data?.CutoffVoltage is not null,
         };
-        return given ? new LimitBasis(LimitForce.Rating, "battery label") : new LimitBasis(LimitForce.Default, "assumed: the label gives none");
+        return given ? new LimitBasis(LimitForce.Rating, "battery label")
+            : new LimitBasis(LimitForce.Default, "assumed: the label gives none");
     }
 
     private static IQuantity QuantityOf(Check check, double value) => check.Kind switch
@@ -171,7 +178,9 @@ internal sealed class LimitTracker
     };
 
     private void See(
-        Check check, Vector512<double> value, Vector512<double> allowed, in ObservedLanes lanes, LoadCase kind, Func<string> situation, SimulatedBattery? battery = null)
+        Check check,
+        Vector512<double> value, Vector512<double> allowed, in ObservedLanes lanes, LoadCase kind, Func<string> situation,
+        SimulatedBattery? battery = null)
     {
         var over = check.Kind.Side() == LimitSide.StaysOver;
         var left = over ? (value / allowed) - Vector512<double>.One : Vector512<double>.One - (value / allowed);
@@ -215,7 +224,8 @@ internal sealed class LimitTracker
         }
     }
 
-    private sealed record Check(int Number, int Element, string Name, LimitKind Kind, Quantity Quantity, double Allowed, LimitBasis Basis)
+    private sealed record Check(int Number, int Element, string Name, LimitKind Kind, Quantity Quantity, double Allowed,
+        LimitBasis Basis)
     {
         /// <summary>What a fuse carries in air of a temperature in K, A; null for what does not depend on the air.</summary>
         public Func<double, double>? FuseAmperes { get; init; }
@@ -231,5 +241,6 @@ internal sealed class LimitTracker
         }
     }
 
-    private sealed record WorstValue(double Share, double Value, double Allowed, double Seconds, string Situation, SimulatedBattery? Battery, int Stretch);
+    private sealed record WorstValue(double Share, double Value, double Allowed, double Seconds, string Situation,
+        SimulatedBattery? Battery, int Stretch);
 }

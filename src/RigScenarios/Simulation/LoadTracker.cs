@@ -35,9 +35,11 @@ internal sealed class LoadTracker(WiringNetwork network)
     }
 
     /// <summary>The loads, by name.</summary>
-    public OrderedMap<ElementLoad> Loads() => new(network.Elements.Select((element, i) => KeyValuePair.Create(element.Name, new ElementLoad(
+    public OrderedMap<ElementLoad> Loads() =>
+        new(network.Elements.Select((element, i) => KeyValuePair.Create(element.Name, new ElementLoad(
         ElectricCurrent.FromAmperes(current[i].Value), Duration.FromSeconds(current[i].Seconds),
-        element is Regulator ? ElectricCurrent.FromAmperes(output[i].Value) : null, element is Regulator ? Duration.FromSeconds(output[i].Seconds) : null))));
+        element is Regulator ? ElectricCurrent.FromAmperes(output[i].Value) : null, element is Regulator
+            ? Duration.FromSeconds(output[i].Seconds) : null))));
 
     private static void See(ref (double Value, double Seconds) known, Vector512<double> value, Vector512<double> seconds)
     {

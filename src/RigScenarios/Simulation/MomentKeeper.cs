@@ -9,7 +9,8 @@ using UnitsNet;
 
 namespace RigScenarios.Simulation;
 
-/// <summary>Keeps what a run shows of its moments: the worst against each limit, the largest load of each element, and a series of points.</summary>
+/// <summary>Keeps what a run shows of its moments: the worst against each limit, the largest load of each element, and a series
+/// of points.</summary>
 internal sealed class MomentKeeper(SimulatedRig rig, RigSupply supply, bool keepsLimits, int seriesPoints, double workSeconds)
 {
     private readonly SimulatedRig rig = rig;
@@ -39,14 +40,17 @@ internal sealed class MomentKeeper(SimulatedRig rig, RigSupply supply, bool keep
     /// <param name="starts">The devices that begin to draw together; empty for none.</param>
     public void Set(OrderedMap<string> now, int number, string[] starts)
     {
-        (states, stretch, starting, changed) = (now, number, starts, starts.Length > 0 || number != stretch || !now.Equals(states));
+        (states, stretch, starting, changed) = (now, number, starts,
+            starts.Length > 0 || number != stretch || !now.Equals(states));
         if (limits is not null)
             limits.Stretch = number;
     }
 
     /// <summary>What is told of a run's moments.</summary>
-    public RunObserver? Observe(SimulatedBattery source, HotSwapReserve? diode, WiringDraw draw, double from, double airKelvin, double airSlope) =>
-        observer = limits is null && seriesPoints == 0 ? null : new Observer(this, source, diode, draw, from, airKelvin, airSlope);
+    public RunObserver? Observe(SimulatedBattery source, HotSwapReserve? diode, WiringDraw draw, double from, double airKelvin,
+        double airSlope) =>
+        observer = limits is null && seriesPoints == 0
+            ? null : new Observer(this, source, diode, draw, from, airKelvin, airSlope);
 
     /// <summary>How many points of a run of a length are kept.</summary>
     public int PointsFor(double seconds) => seriesPoints == 0 ? 0 : Math.Max(4, (int)(seriesPoints * seconds / workSeconds));
@@ -55,7 +59,8 @@ internal sealed class MomentKeeper(SimulatedRig rig, RigSupply supply, bool keep
     public void Ran(DischargeResult run) => observer?.Take(run);
 
     /// <summary>An element is short of voltage right after a change.</summary>
-    public void Short(WiringDraw draw, int element, double time, double airKelvin) => limits?.SeeShort(draw, element, Lanes(time, 0, 0, 0, airKelvin));
+    public void Short(WiringDraw draw, int element, double time, double airKelvin) =>
+        limits?.SeeShort(draw, element, Lanes(time, 0, 0, 0, airKelvin));
 
     /// <summary>The battery ends right after a change.</summary>
     public void EndedAtOnce(double volts, double amperes, double kelvin, double time)
@@ -65,10 +70,12 @@ internal sealed class MomentKeeper(SimulatedRig rig, RigSupply supply, bool keep
     }
 
     private static ObservedLanes Lanes(double time, double volts, double amperes, double kelvin, double air) => new(
-        Vector512.Create(time), Vector512.Create(volts), Vector512.Create(amperes), Vector512.Create(kelvin), Vector512.Create(air));
+        Vector512.Create(time), Vector512.Create(volts), Vector512.Create(amperes), Vector512.Create(kelvin),
+        Vector512.Create(air));
 
     private sealed class Observer(
-        MomentKeeper keeper, SimulatedBattery source, HotSwapReserve? diode, WiringDraw draw, double from, double airKelvin, double airSlope) : RunObserver
+        MomentKeeper keeper, SimulatedBattery source, HotSwapReserve? diode, WiringDraw draw, double from, double airKelvin,
+        double airSlope) : RunObserver
     {
         public double AirAt(double time) => airKelvin + (airSlope * (time - from));
 
@@ -86,7 +93,8 @@ internal sealed class MomentKeeper(SimulatedRig rig, RigSupply supply, bool keep
         {
             if (keeper.limits is null)
                 return;
-            var bus = diode is null ? lanes.Volts : lanes.Volts - Vector512.Create(diode.ForwardDrop.Volts) - (lanes.Amperes * diode.Resistance.Ohms);
+            var bus = diode is null
+                ? lanes.Volts : lanes.Volts - Vector512.Create(diode.ForwardDrop.Volts) - (lanes.Amperes * diode.Resistance.Ohms);
             draw.Look(bus, lanes.Air);
             keeper.limits.SeeWiring(draw, lanes, LoadCase.Steady, static () => "");
             keeper.loads!.See(draw, lanes);
@@ -100,11 +108,13 @@ internal sealed class MomentKeeper(SimulatedRig rig, RigSupply supply, bool keep
             foreach (var (index, point) in run.Series.Index())
             {
                 var time = point.Time.Seconds;
-                var bus = diode is null ? point.Voltage.Volts : point.Voltage.Volts - diode.ForwardDrop.Volts - (diode.Resistance.Ohms * point.Current.Amperes);
+                var bus = diode is null ? point.Voltage.Volts
+                    : point.Voltage.Volts - diode.ForwardDrop.Volts - (diode.Resistance.Ohms * point.Current.Amperes);
                 var kelvin = AirAt(from + time);
                 var figures = draw.At(bus, kelvin);
                 keeper.series.Add(new SeriesPoint(
-                    Duration.FromSeconds(from + time), keeper.stretch, index == 0 && keeper.changed, source.Name, point.Voltage, point.Current, point.Power,
+                    Duration.FromSeconds(from + time), keeper.stretch, index == 0 && keeper.changed, source.Name, point.Voltage,
+                    point.Current, point.Power,
                     point.StateOfCharge, point.Temperature)
                 {
                     Network = keeper.Network, Figures = figures, Terminals = bus, AirKelvin = kelvin,
@@ -129,7 +139,8 @@ internal sealed class MomentKeeper(SimulatedRig rig, RigSupply supply, bool keep
                 return;
             }
 
-            var volts = diode is null ? point.Voltage : point.Voltage - Vector512.Create(diode.ForwardDrop.Volts) - (point.Current * diode.Resistance.Ohms);
+            var volts = diode is null ? point.Voltage
+                : point.Voltage - Vector512.Create(diode.ForwardDrop.Volts) - (point.Current * diode.Resistance.Ohms);
             moment.Look(volts, lanes.Air);
             keeper.limits.SeeWiring(moment, lanes, kind, Situation);
             if (diode is null)
@@ -149,7 +160,8 @@ internal sealed class MomentKeeper(SimulatedRig rig, RigSupply supply, bool keep
     private WiringNetwork Network => rig.Network;
 
     /// <summary>Whether a device has a state.</summary>
-    public bool Has(string device, string state) => rig.Network[rig.Network.NumberOf(device)] is Device known && known.States.ContainsKey(state);
+    public bool Has(string device, string state) =>
+        rig.Network[rig.Network.NumberOf(device)] is Device known && known.States.ContainsKey(state);
 
     // All that are in record and have a peak; one that has stopped has none.
     private string[] PeakDevices(WiringDraw draw)
@@ -157,7 +169,8 @@ internal sealed class MomentKeeper(SimulatedRig rig, RigSupply supply, bool keep
         if (!peaks.TryGetValue(states, out var devices))
         {
             peaks.Add(states, devices = [.. rig.Devices.Where(device => states.TryGetValue(device.Name, out var state)
-                && state == BuildWiring.Word(PowerState.Record) && Has(device.Name, BuildWiring.Peak)).Select(device => device.Name)]);
+                && state == BuildWiring.Word(PowerState.Record)
+                    && Has(device.Name, BuildWiring.Peak)).Select(device => device.Name)]);
         }
 
         if (Array.TrueForAll(devices, device => draw.IsLive(rig.Network.NumberOf(device))))

@@ -8,7 +8,8 @@ namespace RigScenarios.Simulation;
 internal static class ReserveRun
 {
     /// <summary>The result with its reserve and its runtime.</summary>
-    public static SimulationResult Add(SimulationResult result, EventLoop loop, DayPlan plan, DaySchedule schedule, SimulationAccount account)
+    public static SimulationResult Add(SimulationResult result, EventLoop loop, DayPlan plan, DaySchedule schedule,
+        SimulationAccount account)
     {
         var (start, end) = (schedule.Days[0].Start, schedule.Days[^1].End);
         if (FirstStop(result) is { } stop)
@@ -24,7 +25,8 @@ internal static class ReserveRun
         var longest = end + Reserve.Longest.Seconds;
         loop.Swaps.Bays.PowerIsGone(end);
         StopReason? ends = null;
-        var reached = loop.Run(Again(plan.Days[^1], schedule.Days.Count - 1, end, longest), first: false, () => (ends = Stopped(loop)) is not null);
+        var reached = loop.Run(Again(plan.Days[^1], schedule.Days.Count - 1, end, longest), first: false,
+            () => (ends = Stopped(loop)) is not null);
         loop.Swaps.Settle(reached);
         var time = Duration.FromSeconds(reached - end);
         return result with
@@ -56,14 +58,18 @@ internal static class ReserveRun
 
     private static Duration LastWanted(SimulationResult result, DayPlan plan, DaySchedule schedule, DeviceStop stop)
     {
-        var wanting = result.Devices.Where(device => device.Value.Essential && device.Value.FirstStop is { } own && own.At.Seconds.Equals(stop.At.Seconds)).Select(device => device.Key).ToList();
+        var wanting = result.Devices.Where(device => device.Value.Essential && device.Value.FirstStop is { } own
+            && own.At.Seconds.Equals(stop.At.Seconds)).Select(device => device.Key).ToList();
         var day = stop.Day - 1;
         var time = schedule.Days[day].Start;
         var last = stop.At.Seconds;
         foreach (var (name, block) in plan.Days[day].Blocks)
         {
             time += block.Length.Seconds;
-            if (time > last && (wanting.Count == 0 || wanting.Exists(device => result.WasWanted(device, Duration.FromSeconds(time - block.Length.Seconds), Duration.FromSeconds(time)))))
+            if (time > last
+                && (wanting.Count == 0
+                || wanting.Exists(device => result.WasWanted(device, Duration.FromSeconds(time - block.Length.Seconds),
+                Duration.FromSeconds(time)))))
                 last = time;
         }
 

@@ -27,14 +27,18 @@ internal sealed class SimulatedRig
     /// <param name="statesIn">The state of each device in a stretch, by its name; one that isn't named is off.</param>
     /// <param name="reserve">What carries it through a swap; null for nothing.</param>
     /// <param name="ownWatts">What a device draws from the battery inside it in a state, W; null where there are none.</param>
-    public SimulatedRig(WiringNetwork network, IReadOnlyList<(string Name, string Title)>? devices, Func<DayStretch, OrderedMap<string>> statesIn, HotSwapReserve? reserve,
+    public SimulatedRig(WiringNetwork network, IReadOnlyList<(string Name, string Title)>? devices,
+        Func<DayStretch, OrderedMap<string>> statesIn, HotSwapReserve? reserve,
         Func<string, PowerState, double>? ownWatts = null)
     {
         this.ownWatts = ownWatts ?? ((_, _) => 0);
         Network = reserve is null ? network : new WiringNetwork([.. network.Elements, new Device(ReserveCharger, null, new(
-            [new(BuildWiring.On, DeviceDraw.OfPower(Power.FromWatts((double)reserve.ChargePower.Watts / HotSwapReserve.ChargeEfficiency.DecimalFractions)))]))]);
+            [new(BuildWiring.On,
+                DeviceDraw.OfPower(
+                Power.FromWatts((double)reserve.ChargePower.Watts / HotSwapReserve.ChargeEfficiency.DecimalFractions)))]))]);
         this.statesIn = statesIn;
-        Devices = [.. (devices ?? [.. network.Elements.OfType<Device>().Select(device => (device.Name, device.Name))]).Select(item =>
+        Devices = [.. (devices ?? [.. network.Elements.OfType<Device>().Select(device => (device.Name, device.Name))])
+            .Select(item =>
         {
             var number = Network.NumberOf(item.Name);
             return new RigDevice(item.Name, item.Title, ((Device)Network[number]).Essential, number);
@@ -49,7 +53,8 @@ internal sealed class SimulatedRig
 
     /// <summary>A build as a rig.</summary>
     public static SimulatedRig Of(PoweredBuild powered, HotSwapReserve? reserve) => new(
-        BuildWiring.Of(powered), [.. powered.Devices.Select(item => (item.Key, item.Value.Name))], stretch => BuildWiring.States(powered, stretch.StateOf), reserve,
+        BuildWiring.Of(powered), [.. powered.Devices.Select(item => (item.Key, item.Value.Name))], stretch =>
+            BuildWiring.States(powered, stretch.StateOf), reserve,
         (device, state) => (double)powered.Devices[device].DrawIn(state).Watts);
 
     /// <summary>The state of each device of the network in a stretch; one that isn't named is off.</summary>
@@ -64,5 +69,6 @@ internal sealed class SimulatedRig
 
     /// <summary>Whether a device is wanted in a stretch: its state draws something.</summary>
     public bool Wants(RigDevice device, OrderedMap<string> states) =>
-        ((Device)Network[device.Number]).DrawIn(states.TryGetValue(device.Name, out var state) ? state : Wiring.Device.Off).DrawsAnything;
+        ((Device)Network[device.Number]).DrawIn(states.TryGetValue(device.Name, out var state) ? state
+            : Wiring.Device.Off).DrawsAnything;
 }

@@ -29,7 +29,8 @@ internal enum SupplyEnd
 /// <param name="Reason">What stopped; null if nothing did.</param>
 /// <param name="RightAfterChange">Whether that held right after a change.</param>
 /// <param name="Voltage">Terminal voltage then; null where nothing could be delivered.</param>
-internal sealed record SupplyRun(double Time, SupplyEnd End, StopReason? Reason = null, bool RightAfterChange = false, ElectricPotential? Voltage = null);
+internal sealed record SupplyRun(double Time, SupplyEnd End, StopReason? Reason = null, bool RightAfterChange = false,
+    ElectricPotential? Voltage = null);
 
 /// <summary>The rig's wiring with what has dropped out of it, run on the source that feeds it.</summary>
 internal sealed class RigSupply
@@ -74,7 +75,8 @@ internal sealed class RigSupply
     /// <param name="to">End, s; within one piece of the air.</param>
     /// <param name="air">The air.</param>
     /// <param name="watch">The conditions of a swap that are watched; null for none.</param>
-    public SupplyRun Run(SimulatedBattery source, bool behindDiode, OrderedMap<string> states, double from, double to, AirTemperature air, SwapPolicy? watch)
+    public SupplyRun Run(SimulatedBattery source, bool behindDiode, OrderedMap<string> states, double from, double to,
+        AirTemperature air, SwapPolicy? watch)
     {
         source.AdvanceTo(from);
         var draw = DrawIn(states);
@@ -111,7 +113,8 @@ internal sealed class RigSupply
 
     /// <summary>The draw in states, with what has stopped.</summary>
     /// <param name="states">The state of each device.</param>
-    /// <param name="momentary">The devices that draw for a moment what they draw in <paramref name="moment"/>; null for none.</param>
+    /// <param name="momentary">The devices that draw for a moment what they draw in <paramref name="moment"/>; null for
+    /// none.</param>
     /// <param name="moment">Their state in that moment.</param>
     public WiringDraw DrawIn(OrderedMap<string> states, string[]? momentary = null, string moment = "")
     {
@@ -125,10 +128,12 @@ internal sealed class RigSupply
         return draw;
     }
 
-    private SupplyRun ShortOfVoltage(WiringDraw draw, DischargeResult run, double time, double airKelvin, bool behindDiode, double? warning)
+    private SupplyRun ShortOfVoltage(WiringDraw draw, DischargeResult run, double time, double airKelvin, bool behindDiode,
+        double? warning)
     {
         var volts = run.EndVoltage!.Value.Volts;
-        var bus = behindDiode ? volts - reserve!.ForwardDrop.Volts - (reserve.Resistance.Ohms * run.EndCurrent!.Value.Amperes) : volts;
+        var bus = behindDiode ? volts - reserve!.ForwardDrop.Volts - (reserve.Resistance.Ohms * run.EndCurrent!.Value.Amperes)
+            : volts;
         if (warning is { } low && volts <= low * (1 + 1e-9) && draw.LeastMargin(bus, airKelvin) > 0)
             return new SupplyRun(time, SupplyEnd.SwapWished);
         var element = draw.Shortest(bus, airKelvin);

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace RigScenarios.Simulation;
 
 /// <summary>
-/// One battery over all the days, in plain numbers: what happens with it holds from <see cref="Since"/> on, and is worked out when somebody asks.
+/// One battery over all the days, in plain numbers: what happens with it is worked out when somebody asks.
 /// </summary>
 internal sealed class SimulatedBattery
 {
@@ -30,9 +30,7 @@ internal sealed class SimulatedBattery
     private double spanStart;
     private PackState spanState;
     private ChargeWindow? leftWindow;
-    private double secondsOnRig;
-    private double coldestOnRig = double.PositiveInfinity;
-    private double warmestOnRig = double.NegativeInfinity;
+    private readonly TimeOnRig onRig = new();
 
     public SimulatedBattery(string name, KitBattery battery, AirTemperature open, double start, CancellationToken cancellation)
     {
@@ -46,7 +44,7 @@ internal sealed class SimulatedBattery
         ambient = restAmbient;
         conductanceFactor = battery.Rests.ConductanceFactor;
         Since = spanStart = start;
-        state = spanState = new PackState(battery.Charge.DecimalFractions, 0, 0, battery.StartTemperature?.Kelvins ?? restAmbient.At(start).Kelvin);
+        state = spanState = AtFirst(start);
         Place = BatteryPlace.Resting;
         Coldest = state.Kelvin;
         charges.Mark(start, state.Charge);
@@ -117,7 +115,7 @@ internal sealed class SimulatedBattery
     public void BeginAgain(double time)
     {
         Rest(BatteryPlace.Resting, time);
-        state = new PackState(Battery.Charge.DecimalFractions, 0, 0, Battery.StartTemperature?.Kelvins ?? restAmbient.At(time).Kelvin);
+        state = AtFirst(time);
         charges.Mark(time, state.Charge);
         Coldest = Math.Min(Coldest, state.Kelvin);
     }
@@ -135,20 +133,16 @@ internal sealed class SimulatedBattery
     }
 
     /// <summary>How far off the prediction of how long it feeds the rig may be; null if it never fed it.</summary>
-    public ExpectedError? ExpectedError => secondsOnRig <= 0 ? null : ExpectedError.At(
-        Temperature.FromKelvins(coldestOnRig), Temperature.FromKelvins(warmestOnRig), 3600 * Ledger.ChargeOut / Parameters.ChargePerUnit / secondsOnRig);
+    public ExpectedError? ExpectedError => onRig.ErrorOf(Ledger.ChargeOut / Parameters.ChargePerUnit);
 
     /// <summary>Takes over what a run on the rig did with it until a time.</summary>
     public void Ran(DischargeResult run, double until)
     {
-        var before = state.Kelvin;
-        secondsOnRig += until - Since;
+        onRig.Add(until - Since, state.Kelvin, run.EndTemperature.Kelvins);
         Since = until;
         Take(run.FinalState);
         charges.Mark(until, state.Charge);
         Ledger.AddDischarge(run.Energies);
-        coldestOnRig = Math.Min(coldestOnRig, Math.Min(before, state.Kelvin));
-        warmestOnRig = Math.Max(warmestOnRig, Math.Max(before, state.Kelvin));
         Coldest = Math.Min(Coldest, state.Kelvin);
         IsFull = false;
     }
@@ -168,7 +162,7 @@ internal sealed class SimulatedBattery
     }
 
     /// <summary>
-    /// The next time at which something may change by itself while it is charged or waits for its temperature; infinite if not before the horizon.
+    /// The next time at which something may change by itself while it is charged or waits; infinite if not before the horizon.
     /// </summary>
     public double NextEvent(ChargeWindow window, double horizon)
     {
@@ -182,7 +176,8 @@ internal sealed class SimulatedBattery
         {
             var (kelvin, slope, until) = ambient.At(time);
             var length = Math.Min(until, horizon) - time;
-            var wait = PackRest.TimeUntilWithin(Parameters, at.Kelvin, kelvin, slope, conductanceFactor, inside.LowestKelvin, inside.HighestKelvin, length);
+            var wait = PackRest.TimeUntilWithin(Parameters, at.Kelvin, kelvin, slope, conductanceFactor, inside.LowestKelvin,
+                inside.HighestKelvin, length);
             if (double.IsFinite(wait))
                 return time + wait;
             at = PackRest.After(Parameters, at, kelvin, slope, conductanceFactor, length);
@@ -218,7 +213,8 @@ internal sealed class SimulatedBattery
         if (time > spanStart)
         {
             spans.Add(new BatterySpan(
-                Place, Duration.FromSeconds(spanStart), Duration.FromSeconds(time), Ratio.FromDecimalFractions(spanState.Charge), Ratio.FromDecimalFractions(state.Charge),
+                Place, Duration.FromSeconds(spanStart), Duration.FromSeconds(time), Ratio.FromDecimalFractions(spanState.Charge),
+                Ratio.FromDecimalFractions(state.Charge),
                 Temperature.FromKelvins(spanState.Kelvin), Temperature.FromKelvins(state.Kelvin)));
         }
     }
@@ -280,7 +276,8 @@ internal sealed class SimulatedBattery
         return ChargeRun.Run(
             Parameters, kelvin, slope, StartState, order!.Limits, order.Window with
             {
-                LowestKelvin = order.Window.LowestKelvin - (2 * Rounding), HighestKelvin = order.Window.HighestKelvin + (2 * Rounding), UpTo = order.UpTo,
+                LowestKelvin = order.Window.LowestKelvin - (2 * Rounding), HighestKelvin = order.Window.HighestKelvin + (2 * Rounding),
+                UpTo = order.UpTo,
             }, Math.Min(until - from, 30 * 86400.0), PointsOfCharge, cancellation);
     }
 
@@ -294,6 +291,10 @@ internal sealed class SimulatedBattery
         Ledger.AddCharge(run, order!.WallEfficiency);
     }
 
+    private PackState AtFirst(double time) =>
+        new(Battery.Charge.DecimalFractions, 0, 0, Battery.StartTemperature?.Kelvins ?? restAmbient.At(time).Kelvin);
+
     private void Take(DischargeStart end) =>
-        state = new PackState(end.StateOfCharge.DecimalFractions, end.Voltage1.Volts, end.Voltage2.Volts, end.Temperature!.Value.Kelvins);
+        state = new PackState(end.StateOfCharge.DecimalFractions, end.Voltage1.Volts, end.Voltage2.Volts,
+            end.Temperature!.Value.Kelvins);
 }

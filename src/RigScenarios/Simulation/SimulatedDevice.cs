@@ -30,7 +30,8 @@ internal sealed class SimulatedDevice(RigDevice device, SimulatedBattery? own, d
     public StopReason? Reason => activity == DeviceActivity.Down ? stop?.Reason : null;
 
     /// <summary>When it will have started again, if it is doing that at a time; else infinite.</summary>
-    public double RestartEnd(double time) => activity == DeviceActivity.Down && hadPower && restartUntil > time ? restartUntil : double.PositiveInfinity;
+    public double RestartEnd(double time) =>
+        activity == DeviceActivity.Down && hadPower && restartUntil > time ? restartUntil : double.PositiveInfinity;
 
     /// <summary>Sees what holds from a time on.</summary>
     /// <param name="time">The time, s.</param>
@@ -83,8 +84,10 @@ internal sealed class SimulatedDevice(RigDevice device, SimulatedBattery? own, d
             var (kelvin, slope, until) = air.At(time);
             var end = Math.Min(to, until);
             var run = new DischargeRun(
-                own.Parameters, Temperature.FromKelvins(kelvin), own.StartState, new DemandCursor([new TerminalDraw(watts, 0, 0)], [end - time], 0),
-                new DischargeOptions { TimeLimit = Duration.FromSeconds(end - time), SeriesPoints = 0 }, observer: null, slope).Run(cancellation);
+                own.Parameters, Temperature.FromKelvins(kelvin), own.StartState,
+                new DemandCursor([new TerminalDraw(watts, 0, 0)], [end - time], 0),
+                new DischargeOptions { TimeLimit = Duration.FromSeconds(end - time), SeriesPoints = 0 }, observer: null,
+                slope).Run(cancellation);
             var over = run.Cause != EndCause.TimeLimit;
             time = over ? time + run.EndTime.Seconds : end;
             own.Ran(run, time);

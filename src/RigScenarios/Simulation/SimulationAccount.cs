@@ -37,7 +37,8 @@ internal sealed class SimulationAccount(EventLoop loop, DaySchedule schedule)
         foreach (var device in loop.Devices)
             device.Close(end);
         var downs = loop.Devices.Where(device => device.Device.Essential)
-            .SelectMany(device => device.Spans.Where(span => span.Activity == DeviceActivity.Down).Select(span => DownOf(device.Device.Name, span)))
+            .SelectMany(device => device.Spans.Where(span => span.Activity == DeviceActivity.Down)
+                .Select(span => DownOf(device.Device.Name, span)))
             .OrderBy(down => down.Start.Seconds).ToList();
         var swaps = loop.Swaps.Done.ToList();
         var keeper = loop.Supply.Keeper;
@@ -66,23 +67,28 @@ internal sealed class SimulationAccount(EventLoop loop, DaySchedule schedule)
             Series = keeper?.Series.ToList() ?? [],
             Blocks = blocks,
             Stretches = [.. stretches.Select(stretch => new PlannedStretch(
-                stretch.Day + 1, stretch.Name, Duration.FromSeconds(stretch.Start), Duration.FromSeconds(stretch.End), stretch.Rolling))],
+                stretch.Day + 1, stretch.Name, Duration.FromSeconds(stretch.Start), Duration.FromSeconds(stretch.End),
+                stretch.Rolling))],
             Network = loop.Rig.Network,
             Assumed = new(loop.Swaps.Batteries.Select(battery => KeyValuePair.Create(battery.Name, battery.Assumed))),
-            ColdestBattery = Temperature.FromKelvins(loop.Swaps.Batteries.Min(battery => battery.Coldest)).ToUnit(TemperatureUnit.DegreeCelsius),
-            ExpectedError = loop.Swaps.Batteries.Select(battery => battery.ExpectedError).OfType<ExpectedError>().OrderByDescending(error => error.Share?.Percent ?? double.PositiveInfinity)
+            ColdestBattery = Temperature.FromKelvins(loop.Swaps.Batteries.Min(battery => battery.Coldest))
+                .ToUnit(TemperatureUnit.DegreeCelsius),
+            ExpectedError = loop.Swaps.Batteries.Select(battery => battery.ExpectedError).OfType<ExpectedError>()
+                .OrderByDescending(error => error.Share?.Percent ?? double.PositiveInfinity)
                 .FirstOrDefault() ?? ExpectedError.At(Temperature.FromKelvins(loop.Swaps.Batteries[0].Kelvin)),
         };
     }
 
-    private LimitMoment MomentOf(double seconds, int stretch) => new(Duration.FromSeconds(seconds), stretches[stretch].Day + 1, stretches[stretch].Name);
+    private LimitMoment MomentOf(double seconds, int stretch) =>
+        new(Duration.FromSeconds(seconds), stretches[stretch].Day + 1, stretches[stretch].Name);
 
     private DeviceTimeline TimelineOf(SimulatedDevice device, double start, double end)
     {
         var first = device.Spans.FirstOrDefault(span => span is { Activity: DeviceActivity.Down, IsPlanned: false });
         var stop = first is null ? null : StopOf(first);
         return new DeviceTimeline(
-            device.Device.Title, device.Device.Essential, [.. device.Spans], stop, (stop?.At ?? Duration.FromSeconds(end)) - Duration.FromSeconds(start));
+            device.Device.Title, device.Device.Essential, [.. device.Spans], stop,
+            (stop?.At ?? Duration.FromSeconds(end)) - Duration.FromSeconds(start));
     }
 
     private DeviceStop StopOf(DeviceSpan span)
@@ -125,5 +131,6 @@ internal sealed class SimulationAccount(EventLoop loop, DaySchedule schedule)
         * GaussLegendreRule.Integrate(battery.Parameters.OpenCircuit.At, 0, battery.Charge, 64);
 
     private OrderedMap<Ratio> Charges() =>
-        new(loop.Swaps.Batteries.Select(battery => KeyValuePair.Create(battery.Name, Ratio.FromDecimalFractions(battery.Charge))));
+        new(loop.Swaps.Batteries.Select(battery => KeyValuePair.Create(battery.Name,
+            Ratio.FromDecimalFractions(battery.Charge))));
 }

@@ -16,7 +16,8 @@ namespace RigScenarios.Simulation;
 /// <param name="TemperatureAtStart">Its own temperature at the begin.</param>
 /// <param name="TemperatureAtEnd">Its own temperature at the end.</param>
 public sealed record BatterySpan(
-    BatteryPlace Place, Duration Start, Duration End, Ratio ChargeAtStart, Ratio ChargeAtEnd, Temperature TemperatureAtStart, Temperature TemperatureAtEnd);
+    BatteryPlace Place, Duration Start, Duration End, Ratio ChargeAtStart, Ratio ChargeAtEnd, Temperature TemperatureAtStart,
+    Temperature TemperatureAtEnd);
 
 /// <summary>The charge of a battery at a time.</summary>
 /// <param name="Time">From midnight of the first day.</param>
@@ -29,7 +30,8 @@ public sealed record BatteryTimeline
     /// <summary>Where it was, one after the other without gaps.</summary>
     public required IReadOnlyList<BatterySpan> Spans { get; init; }
 
-    /// <summary>Its charge over time: a point wherever something happens, and on the way of a charge; straight lines between them.</summary>
+    /// <summary>Its charge over time: a point wherever something happens, and on the way of a charge; straight lines between
+    /// them.</summary>
     public required IReadOnlyList<ChargePoint> Charges { get; init; }
 
     /// <summary>Charge at the end.</summary>
@@ -81,7 +83,8 @@ public enum DeviceActivity
 /// <param name="Start">Begin.</param>
 /// <param name="End">End.</param>
 /// <param name="Reason">Why it stopped, if it is down: the first reason since it last ran; null if it is not down.</param>
-/// <param name="Awaits"><see cref="StopKind.NothingLeft"/> or <see cref="StopKind.WaitingForCharge"/> while no battery is on the rig and none is coming; null otherwise.</param>
+/// <param name="Awaits"><see cref="StopKind.NothingLeft"/> or <see cref="StopKind.WaitingForCharge"/> while no battery is on the
+/// rig and none is coming; null otherwise.</param>
 public sealed record DeviceSpan(DeviceActivity Activity, Duration Start, Duration End, StopReason? Reason, StopKind? Awaits)
 {
     /// <summary>Whether it is down for nothing but a planned swap and the restart after it.</summary>
@@ -102,7 +105,8 @@ public sealed record DeviceStop(Duration At, StopReason Reason, int Day, string 
 /// <param name="Charge">Charge of the battery on it.</param>
 /// <param name="Temperature">Temperature of that battery.</param>
 /// <param name="Voltage">Its terminal voltage, with what stops still running; null where nothing could be delivered.</param>
-public sealed record RigStop(Duration At, StopReason Reason, bool RightAfterChange, Ratio Charge, Temperature Temperature, ElectricPotential? Voltage);
+public sealed record RigStop(Duration At, StopReason Reason, bool RightAfterChange, Ratio Charge, Temperature Temperature,
+    ElectricPotential? Voltage);
 
 /// <summary>An element of the wiring that stopped for want of voltage.</summary>
 /// <param name="Element">Its name.</param>
@@ -111,10 +115,12 @@ public sealed record RigStop(Duration At, StopReason Reason, bool RightAfterChan
 public sealed record DropOut(string Element, Duration At, bool RightAfterChange);
 
 /// <summary>
-/// How much longer it would have gone: after the last block the last day is begun again with the batteries as they stand, the air as it was at the end, and
+/// How much longer it would have gone: after the last block the last day is begun again with the batteries as they stand, the air
+/// as it was at the end, and
 /// no charging.
 /// </summary>
-/// <param name="Time">How long the essential devices then run; where they did not last: minus the time from their first stop to the end of the last block in which it was wanted.</param>
+/// <param name="Time">How long the essential devices then run; where they did not last: minus the time from their first stop to
+/// the end of the last block in which it was wanted.</param>
 /// <param name="IsLowerBound">Whether they still ran when the run was given up.</param>
 /// <param name="Energy">Energy that the batteries deliver meanwhile; none where the end was not reached.</param>
 /// <param name="Ends">Why it ends; null where the end was not reached, or it was given up.</param>
@@ -130,7 +136,8 @@ public sealed record Reserve(Duration Time, bool IsLowerBound, Energy Energy, St
 /// <param name="Title">Its name for people.</param>
 /// <param name="Start">Begin.</param>
 /// <param name="End">End.</param>
-/// <param name="Demand">The power that the battery must deliver in it at its nominal voltage, with everything running; the mean where takes and resets alternate.</param>
+/// <param name="Demand">The power that the battery must deliver in it at its nominal voltage, with everything running; the mean
+/// where takes and resets alternate.</param>
 public sealed record BlockSpan(int Day, string Block, string Title, Duration Start, Duration End, Power Demand);
 
 
@@ -140,7 +147,8 @@ public sealed record BlockSpan(int Day, string Block, string Title, Duration Sta
 /// <param name="Spans">What it did, one after the other.</param>
 /// <param name="FirstStop">Its first stop that nobody planned; null if there was none.</param>
 /// <param name="Runtime">From the first block to that stop; to the end of the last day if there was none.</param>
-public sealed record DeviceTimeline(string Title, bool Essential, IReadOnlyList<DeviceSpan> Spans, DeviceStop? FirstStop, Duration Runtime);
+public sealed record DeviceTimeline(string Title, bool Essential, IReadOnlyList<DeviceSpan> Spans, DeviceStop? FirstStop,
+    Duration Runtime);
 
 /// <summary>A time in which an essential device was down; times from midnight of the first day.</summary>
 /// <param name="Device">Its name in the kit.</param>
@@ -151,7 +159,8 @@ public sealed record DeviceTimeline(string Title, bool Essential, IReadOnlyList<
 /// <param name="Day">Number of the day, from 1.</param>
 /// <param name="Block">Short name of the block in which it began.</param>
 /// <param name="InTake">Whether the camera rolled when it began.</param>
-public sealed record DownTime(string Device, Duration Start, Duration End, StopReason Reason, StopKind? Awaits, int Day, string Block, bool InTake)
+public sealed record DownTime(string Device, Duration Start, Duration End, StopReason Reason, StopKind? Awaits, int Day,
+    string Block, bool InTake)
 {
     /// <summary>Whether it is nothing but a planned swap and the restart after it.</summary>
     public bool IsPlanned => Reason.Kind == StopKind.PlannedSwap && Awaits is null;
@@ -166,7 +175,8 @@ public sealed record DownTime(string Device, Duration Start, Duration End, StopR
 /// <param name="Forced">Whether the rig had stopped before.</param>
 /// <param name="Day">Number of the day, from 1.</param>
 /// <param name="Block">Short name of the block.</param>
-public sealed record Swap(Duration Time, string? Off, string On, Ratio? ChargeOff, Ratio ChargeOn, bool Forced, int Day, string Block);
+public sealed record Swap(Duration Time, string? Off, string On, Ratio? ChargeOff, Ratio ChargeOn, bool Forced,
+    int Day, string Block);
 
 /// <summary>What one of the days began and ended with.</summary>
 /// <param name="Number">Number of the day, from 1.</param>
@@ -178,7 +188,8 @@ public sealed record Swap(Duration Time, string? Off, string On, Ratio? ChargeOf
 /// <param name="FromWall">Energy that chargers took from the wall, also in the night after it.</param>
 /// <param name="Completes">Whether every essential device ran whenever it was asked for, but for planned swaps.</param>
 public sealed record DayOutcome(
-    int Number, Duration Start, Duration End, OrderedMap<Ratio> ChargeAtStart, OrderedMap<Ratio> ChargeAtEnd, Energy FromPacks, Energy FromWall, bool Completes);
+    int Number, Duration Start, Duration End, OrderedMap<Ratio> ChargeAtStart, OrderedMap<Ratio> ChargeAtEnd, Energy FromPacks,
+    Energy FromWall, bool Completes);
 
 /// <summary>How the days went.</summary>
 public sealed record SimulationResult
@@ -187,7 +198,8 @@ public sealed record SimulationResult
     internal bool WasWanted(string device, Duration from, Duration to) =>
         Devices[device].Spans.Any(span => span.Activity != DeviceActivity.Off && span.Start < to && span.End > from);
 
-    /// <summary>Whether every essential device ran whenever it was asked for, but for planned swaps and the restarts after them.</summary>
+    /// <summary>Whether every essential device ran whenever it was asked for, but for planned swaps and the restarts after
+    /// them.</summary>
     public bool Completes => Days.All(day => day.Completes);
 
     /// <summary>The batteries, in the order of the plan.</summary>
@@ -220,7 +232,8 @@ public sealed record SimulationResult
     /// <summary>Energy that the chargers took from the wall.</summary>
     public required Energy FromWall { get; init; }
 
-    /// <summary>From the first block to the first unplanned stop of an essential device; to the end of the last day and through the reserve if there is none.</summary>
+    /// <summary>From the first block to the first unplanned stop of an essential device; to the end of the last day and through
+    /// the reserve if there is none.</summary>
     public required Duration Runtime { get; init; }
 
     /// <summary>How much longer it would have gone.</summary>
@@ -232,7 +245,8 @@ public sealed record SimulationResult
     /// <summary>What dropped out by itself, in order.</summary>
     public required IReadOnlyList<DropOut> DropOuts { get; init; }
 
-    /// <summary>The limits of wiring and battery with the worst against each, the one with the least left first; empty if they were not kept.</summary>
+    /// <summary>The limits of wiring and battery with the worst against each, the one with the least left first; empty if they
+    /// were not kept.</summary>
     public required IReadOnlyList<Limit> Limits { get; init; }
 
     /// <summary>The largest loads of each element of the wiring, by name; empty if they were not kept.</summary>

@@ -10,7 +10,8 @@ internal sealed class WarnedDraw(SolvedDraw inner, double warningVolts) : Solved
     public override bool Watches => true;
 
     /// <inheritdoc/>
-    public override void Solve(Vector512<double> source, Vector512<double> resistance, Vector512<double> air, ref CircuitLanes point)
+    public override void Solve(Vector512<double> source, Vector512<double> resistance, Vector512<double> air,
+        ref CircuitLanes point)
     {
         inner.Solve(source, resistance, air, ref point);
         var warning = point.Voltage - Vector512.Create(warningVolts);
@@ -25,7 +26,8 @@ internal sealed class DiodeDraw(SolvedDraw inner, double dropVolts, double ohms)
     public override bool Watches => inner.Watches;
 
     /// <inheritdoc/>
-    public override void Solve(Vector512<double> source, Vector512<double> resistance, Vector512<double> air, ref CircuitLanes point)
+    public override void Solve(Vector512<double> source, Vector512<double> resistance, Vector512<double> air,
+        ref CircuitLanes point)
     {
         inner.Solve(source - Vector512.Create(dropVolts), resistance + Vector512.Create(ohms), air, ref point);
         point.Voltage += (point.Current * ohms) + Vector512.Create(dropVolts);

@@ -20,10 +20,12 @@ public static class GridSweep
     /// <param name="progress">Told the share done, 0 to 1, about a hundred times.</param>
     /// <param name="cancellation">Stops the sweep.</param>
     /// <exception cref="ArgumentException">No axis, more than two, or too many combinations.</exception>
-    /// <exception cref="ScenarioProblemsException">A value on an axis is not accepted; carries every refused value. Nothing was run.</exception>
+    /// <exception cref="ScenarioProblemsException">A value on an axis is not accepted; carries every refused value. Nothing was
+    /// run.</exception>
     /// <exception cref="OperationCanceledException">The sweep was stopped.</exception>
     public static SweepTable Run(
-        Scenario scenario, string build, IReadOnlyList<string> days, IReadOnlyList<SweepAxis> axes, IProgress<double>? progress = null,
+        Scenario scenario, string build,
+        IReadOnlyList<string> days, IReadOnlyList<SweepAxis> axes, IProgress<double>? progress = null,
         CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(scenario);
@@ -32,7 +34,8 @@ public static class GridSweep
         if (axes.Count is < 1 or > 2)
             throw new ArgumentException($"A sweep takes one axis or two, not {axes.Count}.", nameof(axes));
         if (axes.Aggregate(1L, (runs, axis) => runs * axis.Values.Count) is var count && count > MostRuns)
-            throw new ArgumentException($"The sweep has {count} combinations; accepted: up to {MostRuns}. Take fewer steps.", nameof(axes));
+            throw new ArgumentException($"The sweep has {count} combinations; accepted: up to {MostRuns}. Take fewer steps.",
+                nameof(axes));
         RefuseWrongValues(scenario, axes);
         var combinations = axes.Count == 1
             ? axes[0].Values.Select(value => new[] { value }).ToArray()
@@ -51,7 +54,8 @@ public static class GridSweep
                     progress?.Report((double)now / combinations.Length);
             });
         }
-        catch (AggregateException exception) when (exception.InnerExceptions.FirstOrDefault(inner => inner is ScenarioProblemsException) is { } problem)
+        catch (AggregateException exception)
+            when (exception.InnerExceptions.FirstOrDefault(inner => inner is ScenarioProblemsException) is { } problem)
         {
             // The first refused combination says what a user needs; the stack of the worker is kept.
             ExceptionDispatchInfo.Throw(problem);
@@ -74,7 +78,8 @@ public static class GridSweep
         CancellationToken cancellation = default) =>
         Run(scenario, build, [day], axes, progress, cancellation);
 
-    private static SimulationResult Simulated(Scenario scenario, string build, IReadOnlyList<string> days, CancellationToken cancellation)
+    private static SimulationResult Simulated(Scenario scenario, string build, IReadOnlyList<string> days,
+        CancellationToken cancellation)
     {
         var (powered, plan) = ScenarioPlan.Of(scenario, build, days);
         try
@@ -83,7 +88,8 @@ public static class GridSweep
         }
         catch (WiringException problem)
         {
-            throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, $"builds.{build}", problem.Message)]);
+            throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, $"builds.{build}",
+                problem.Message)]);
         }
     }
 

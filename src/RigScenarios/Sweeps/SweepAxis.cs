@@ -55,17 +55,21 @@ public sealed record SweepAxis(string Path, IReadOnlyList<string> Values)
         var steps = StandardSteps;
         if (to.LastIndexOf(':') is var colon and >= 0)
         {
-            if (!int.TryParse(to[(colon + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out steps) || steps is < 2 or > MostSteps)
+            if (!int.TryParse(to[(colon + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out steps)
+                || steps is < 2 or > MostSteps)
                 throw Problem(path, $"Found \"{to[(colon + 1)..]}\" for the number of steps.", $"2 to {MostSteps}");
             to = to[..colon].Trim();
         }
-        if (double.TryParse(from, NumberStyles.Float, CultureInfo.InvariantCulture, out var low) && double.TryParse(to, NumberStyles.Float, CultureInfo.InvariantCulture, out var high))
+        if (double.TryParse(from, NumberStyles.Float, CultureInfo.InvariantCulture, out var low)
+            && double.TryParse(to, NumberStyles.Float, CultureInfo.InvariantCulture, out var high))
             return Numbers(scenario, path, low, high, steps);
         // A field shows its quantity by its own value, or by what it accepts.
         var known = ScenarioPath.Find(scenario, path);
-        foreach (var quantity in Quantity.Infos.Select(info => info.Zero).Where(zero => known is null || QuantityText.TryRead(known, zero, "1 x", out _, out _)))
+        foreach (var quantity in Quantity.Infos.Select(info => info.Zero)
+            .Where(zero => known is null || QuantityText.TryRead(known, zero, "1 x", out _, out _)))
         {
-            if (QuantityText.TryRead(from, quantity, "1 x", out var first, out _) && QuantityText.TryRead(to, quantity, "1 x", out var last, out _))
+            if (QuantityText.TryRead(from, quantity, "1 x", out var first, out _)
+                && QuantityText.TryRead(to, quantity, "1 x", out var last, out _))
                 return Between(path, first, last, steps);
         }
         // Setting the field to the text says best what is wrong with it.
@@ -73,8 +77,11 @@ public sealed record SweepAxis(string Path, IReadOnlyList<string> Values)
         ScenarioPath.Set(scenario, path, to);
         if (SameUnit(from, to) is { } unit)
         {
-            var (first, last) = (double.Parse(from[..^unit.Length], CultureInfo.InvariantCulture), double.Parse(to[..^unit.Length], CultureInfo.InvariantCulture));
-            return new SweepAxis(path, [.. Enumerable.Range(0, steps).Select(step => Tidy(first, last, step, steps).ToString("R", CultureInfo.InvariantCulture) + " " + unit.Trim())]);
+            var (first, last) = (double.Parse(from[..^unit.Length], CultureInfo.InvariantCulture),
+                double.Parse(to[..^unit.Length], CultureInfo.InvariantCulture));
+            return new SweepAxis(path,
+                [.. Enumerable.Range(0, steps).Select(step => Tidy(first, last, step, steps)
+                .ToString("R", CultureInfo.InvariantCulture) + " " + unit.Trim())]);
         }
         throw Problem(path, $"\"{from}\" and \"{to}\" are not two values of the same quantity.", accepted);
     }
@@ -82,10 +89,13 @@ public sealed record SweepAxis(string Path, IReadOnlyList<string> Values)
     private static SweepAxis Numbers(Scenario scenario, string path, double low, double high, int steps)
     {
         var values = Enumerable.Range(0, steps).Select(step => Tidy(low, high, step, steps)).ToList();
-        // A count takes no half: where the field refuses a value with a fraction but takes the whole one beside it, whole ones are meant.
+        // A count takes no half: where the field refuses a value with a fraction but takes the whole one beside it, whole ones
+        // are meant.
         var whole = values.Find(value => !double.IsInteger(value)) is var part and not 0
             && !Takes(scenario, path, part) && Takes(scenario, path, Math.Round(part));
-        return new SweepAxis(path, [.. values.Select(value => (whole ? Math.Round(value) : value).ToString("R", CultureInfo.InvariantCulture)).Distinct()]);
+        return new SweepAxis(path,
+            [.. values.Select(value => (whole ? Math.Round(value) : value).ToString("R", CultureInfo.InvariantCulture))
+            .Distinct()]);
     }
 
     private static bool Takes(Scenario scenario, string path, double value)
@@ -101,7 +111,8 @@ public sealed record SweepAxis(string Path, IReadOnlyList<string> Values)
         }
     }
 
-    /// <summary>The unit of two texts that end in the same one; null if they don't. For units that the units library doesn't know.</summary>
+    /// <summary>The unit of two texts that end in the same one; null if they don't. For units that the units library doesn't
+    /// know.</summary>
     private static string? SameUnit(string from, string to)
     {
         static string Unit(string text) => text[(text.LastIndexOfAny([.. "0123456789."]) + 1)..];

@@ -11,7 +11,8 @@ namespace RigScenarios.Sweeps;
 /// <param name="Build">The build that was run.</param>
 /// <param name="Days">The days that it was run through, one after the other.</param>
 /// <param name="Rows">The rows.</param>
-public sealed record SweepTable(IReadOnlyList<SweepAxis> Axes, string Build, IReadOnlyList<string> Days, IReadOnlyList<SweepRow> Rows)
+public sealed record SweepTable(
+    IReadOnlyList<SweepAxis> Axes, string Build, IReadOnlyList<string> Days, IReadOnlyList<SweepRow> Rows)
 {
     /// <summary>
     /// What a reader should know of the table: above all an axis along which nothing changes, which mostly means that another
@@ -21,7 +22,8 @@ public sealed record SweepTable(IReadOnlyList<SweepAxis> Axes, string Build, IRe
     [
         .. Axes.Where((axis, index) => axis.Values.Count > 1
                 && Rows.GroupBy(row => string.Join('\n', row.Values.Where((_, other) => other != index))).All(AreAlike))
-            .Select(axis => $"Nothing changes along {axis.Path}: another field may override it, or this build and its days don't use it."),
+            .Select(axis => $"Nothing changes along {axis.Path}: another field may override it, or this build and its days "
+                + "don't use it."),
     ];
 
     /// <summary>The table as comma-separated values (RFC 4180), with units in the headings; docs/what-if.md says what the columns
@@ -30,14 +32,16 @@ public sealed record SweepTable(IReadOnlyList<SweepAxis> Axes, string Build, IRe
     {
         var text = new StringBuilder();
         text.AppendJoin(',', Axes.Select(axis => Quote(axis.Path)));
-        text.Append(",lasts,runtime_h,reserve_h,reserve_is_lower_bound,stopped_by,stopped_in,from_batteries_Wh,energy_left_Wh,coldest_battery_C\r\n");
+        text.Append(
+            ",lasts,runtime_h,reserve_h,reserve_is_lower_bound,stopped_by,stopped_in,from_batteries_Wh,energy_left_Wh,coldest_battery_C\r\n");
         foreach (var row in Rows)
         {
             text.AppendJoin(',', row.Values.Select(Quote));
             var result = row.Result;
             text.Append(CultureInfo.InvariantCulture,
                 $",{YesNo(result.Completes)},{result.Runtime.Hours:F4},{result.Reserve.Time.Hours:F4},{YesNo(result.Reserve.IsLowerBound)},");
-            text.Append(CultureInfo.InvariantCulture, $"{Quote(row.Ends?.ToString() ?? "")},{Quote(row.FirstStop?.Block ?? "")},");
+            text.Append(CultureInfo.InvariantCulture,
+                $"{Quote(row.Ends?.ToString() ?? "")},{Quote(row.FirstStop?.Block ?? "")},");
             text.Append(CultureInfo.InvariantCulture,
                 $"{result.FromPacks.WattHours:F2},{result.EnergyLeft.WattHours:F2},{result.ColdestBattery.DegreesCelsius:F2}\r\n");
         }
@@ -45,7 +49,8 @@ public sealed record SweepTable(IReadOnlyList<SweepAxis> Axes, string Build, IRe
     }
 
     private static bool AreAlike(IEnumerable<SweepRow> rows) =>
-        rows.Select(row => (row.Result.Runtime.Seconds, row.Result.EnergyLeft.Joules, row.Result.FromPacks.Joules)).Distinct().Count() == 1;
+        rows.Select(row => (row.Result.Runtime.Seconds, row.Result.EnergyLeft.Joules, row.Result.FromPacks.Joules))
+            .Distinct().Count() == 1;
 
     private static string YesNo(bool value) => value ? "yes" : "no";
 

@@ -31,7 +31,8 @@ internal sealed class BuildNetwork(PoweredBuild powered)
         return new WiringNetwork(elements);
     }
 
-    /// <summary>The voltage at which the powers of a device hold: that of the regulator or outlet it hangs on, else the battery's label.</summary>
+    /// <summary>The voltage at which the powers of a device hold: that of the regulator or outlet it hangs on, else the battery's
+    /// label.</summary>
     private double NominalVolts(string name, string fedBy)
     {
         while (true)
@@ -80,7 +81,8 @@ internal sealed class BuildNetwork(PoweredBuild powered)
             elements.Add(new Device($"{name} {BuildWiring.OwnDraw}", name, new([new(BuildWiring.On, DeviceDraw.OfPower(draw))])));
     }
 
-    // Empty ones too, so that each limit of the part is looked at: they carry nothing. One that holds a voltage takes nothing with nothing on it.
+    // Empty ones too, so that each limit of the part is looked at: they carry nothing. One that holds a voltage takes nothing
+    // with nothing on it.
     private void Outlets(string feed, OrderedMap<OutletData> outlets)
     {
         foreach (var (outlet, data) in outlets)
@@ -115,13 +117,15 @@ internal sealed class BuildNetwork(PoweredBuild powered)
     }
 
     /// <summary>
-    /// The element that feeds a thing; its cable, and the contacts of its socket, are put in before it. Several devices of a kind have a cable each, side by
+    /// The element that feeds a thing; its cable, and the contacts of its socket, are put in before it. Several devices of a kind
+    /// have a cable each, side by
     /// side.
     /// </summary>
     private string? Feed(string name, string fedBy, int count)
     {
         var link = powered.Links.TryGetValue(name, out var found) ? found : null;
-        var above = fedBy == Build.BatteryFeed ? null : link?.Outlet is { } outlet ? BuildWiring.OutletName(outlet, fedBy) : fedBy;
+        var above = fedBy == Build.BatteryFeed ? null : link?.Outlet is { } outlet
+            ? BuildWiring.OutletName(outlet, fedBy) : fedBy;
         if (powered.Cables.TryGetValue(name, out var given))
         {
             elements.Add(new Wire(BuildWiring.CableName(name), above, given));
@@ -152,7 +156,8 @@ internal sealed class BuildNetwork(PoweredBuild powered)
     {
         var nominal = device.Draw.Load is null or LoadKind.Power ? 0 : NominalVolts(name, device.FedBy);
         var draws = new List<KeyValuePair<string, DeviceDraw>>();
-        foreach (var (state, one) in new[] { (PowerState.Off, device.Draw.Off), (PowerState.Standby, device.Draw.Standby), (PowerState.Record, device.Draw.Record) })
+        foreach (var (state, one) in new[] { (PowerState.Off, device.Draw.Off), (PowerState.Standby, device.Draw.Standby),
+            (PowerState.Record, device.Draw.Record) })
         {
             if (one is not null)
                 draws.Add(new(BuildWiring.Word(state), Draw(device.DrawIn(state))));
@@ -167,7 +172,8 @@ internal sealed class BuildNetwork(PoweredBuild powered)
         DeviceDraw Draw(Power power) => device.Draw.Load switch
         {
             LoadKind.Current => new DeviceDraw { ConstantCurrent = ElectricCurrent.FromAmperes((double)power.Watts / nominal) },
-            LoadKind.Resistance => new DeviceDraw { Conductance = ElectricConductance.FromSiemens((double)power.Watts / (nominal * nominal)) },
+            LoadKind.Resistance =>
+                new DeviceDraw { Conductance = ElectricConductance.FromSiemens((double)power.Watts / (nominal * nominal)) },
             _ => DeviceDraw.OfPower(power),
         };
     }

@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace RigScenarios.Wiring;
 
-/// <summary>The wiring of a build: its plate, outlets, splitters, regulators and devices, joined by its cables, and by perfect wires where it names none.</summary>
+/// <summary>The wiring of a build: its plate, outlets, splitters, regulators and devices, joined by its cables, and by perfect
+/// wires where it names none.</summary>
 public static class BuildWiring
 {
     /// <summary>The name of what a plate or splitter draws itself, after its own name.</summary>
@@ -22,7 +23,8 @@ public static class BuildWiring
     /// <summary>Efficiency of an outlet that holds a voltage, where the part gives none (from memory of the trade).</summary>
     internal static readonly Ratio OutletEfficiency = Ratio.FromPercent(90);
 
-    /// <summary>Makes the network. Its copper takes the temperature of the air when it is solved: the model does not heat a cable up.</summary>
+    /// <summary>Makes the network. Its copper takes the temperature of the air when it is solved: the model does not heat a cable
+    /// up.</summary>
     /// <param name="powered">The build.</param>
     /// <exception cref="WiringException">The feeds make no tree.</exception>
     public static WiringNetwork Of(PoweredBuild powered)
@@ -39,7 +41,8 @@ public static class BuildWiring
         ArgumentNullException.ThrowIfNull(powered);
         ArgumentNullException.ThrowIfNull(stateOf);
         var states = powered.Devices.Keys.Select(name => KeyValuePair.Create(name, Word(stateOf(name))))
-            .Concat(powered.Splitters.Where(item => item.Value.Data.OwnDraw is not null).Select(item => KeyValuePair.Create($"{item.Key} {OwnDraw}", On)));
+            .Concat(powered.Splitters.Where(item => item.Value.Data.OwnDraw is not null)
+                .Select(item => KeyValuePair.Create($"{item.Key} {OwnDraw}", On)));
         return powered is { Build.Plate: { } plate, Plate.Plate.OwnDraw: not null }
             ? new OrderedMap<string>(states.Append(new($"{plate} {OwnDraw}", On)))
             : new OrderedMap<string>(states);
@@ -54,7 +57,8 @@ public static class BuildWiring
     /// <param name="thing">The thing's name in the kit.</param>
     public static string PlugName(string thing) => $"plug of {thing}";
 
-    /// <summary>The name in the network of the cable in front of a thing, with the contacts at both its ends and those of the outlet's socket.</summary>
+    /// <summary>The name in the network of the cable in front of a thing, with the contacts at both its ends and those of the
+    /// outlet's socket.</summary>
     /// <param name="thing">The thing's name in the kit.</param>
     public static string CableName(string thing) => $"cable of {thing}";
 

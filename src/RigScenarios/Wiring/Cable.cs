@@ -5,7 +5,8 @@ using UnitsNet;
 namespace RigScenarios.Wiring;
 
 /// <summary>A cable of two equal conductors with its connectors: what a <see cref="Wire"/> of the network is made of.</summary>
-/// <remarks>Each value is checked when it is set; one outside its range throws an <see cref="ArgumentOutOfRangeException"/>.</remarks>
+/// <remarks>Each value is checked when it is set; one outside its range throws an
+/// <see cref="ArgumentOutOfRangeException"/>.</remarks>
 public sealed record Cable
 {
     /// <summary>Temperature coefficient of the resistance of copper at 20 °C, 1/K (IEC 60028:1925 [second-hand]).</summary>
@@ -72,7 +73,8 @@ public sealed record Cable
     public Wire AsWire(string name, string? fedBy) => new(name, fedBy, LoopResistance);
 
     /// <summary>The same at temperatures in K, without a range.</summary>
-    internal static Vector512<double> CopperFactor(Vector512<double> kelvin) => ((kelvin - Vector512.Create(ReferenceKelvin)) * CopperPerKelvin) + Vector512<double>.One;
+    internal static Vector512<double> CopperFactor(Vector512<double> kelvin) =>
+        ((kelvin - Vector512.Create(ReferenceKelvin)) * CopperPerKelvin) + Vector512<double>.One;
 
     /// <summary>How many times its resistance at 20 °C copper has: 1 + 0.00393/K·(T - 20 °C).</summary>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside -100…200 °C.</exception>

@@ -6,12 +6,14 @@ namespace RigScenarios.Wiring;
 
 /// <summary>A copper conductor of a cable: its resistance per length at 20 °C, and where that figure comes from.</summary>
 /// <remarks>
-/// Two tables of gauges, not to be mixed: metric flexible conductors by the maxima of IEC 60228, American gauges by the diameter of the gauge and
+/// Two tables of gauges, not to be mixed: metric flexible conductors by the maxima of IEC 60228, American gauges by the diameter
+/// of the gauge and
 /// the resistivity of standard copper. A real cable of poor copper or thin strands may have more: measure it (docs/wiring.md).
 /// </remarks>
 public sealed record Conductor
 {
-    /// <summary>Resistivity of standard annealed copper at 20 °C, Ω·mm²/m: 1/58 (IEC 60028:1925, clause 1 [second-hand]).</summary>
+    /// <summary>Resistivity of standard annealed copper at 20 °C, Ω·mm²/m: 1/58 (IEC 60028:1925, clause 1
+    /// [second-hand]).</summary>
     internal const double CopperOhmSquareMillimetresPerMetre = 1.0 / 58;
 
     // Strands run in a helix, so that they are longer than the cable: ASTM B8, the customary 2 % [from memory].
@@ -21,10 +23,12 @@ public sealed record Conductor
         "IEC", "IEC 60228, Conductors of insulated cables", 2004, "class 5, plain copper, maximum at 20 °C", Standing.SecondHand);
 
     private static readonly Citation AstmB258 = new(
-        "ASTM", "ASTM B258, Standard nominal diameters of AWG sizes; copper by IEC 60028 (1925)", null, "d = 0.127 mm · 92^((36-n)/39)", Standing.SecondHand);
+        "ASTM", "ASTM B258, Standard nominal diameters of AWG sizes; copper by IEC 60028 (1925)", null,
+        "d = 0.127 mm · 92^((36-n)/39)", Standing.SecondHand);
 
     // mm² and maximum Ω/km at 20 °C, as cable makers' tables agree on.
-    private static readonly (double SquareMillimetres, double OhmsPerKilometre)[] Class5 = [(0.5, 39.0), (0.75, 26.0), (1.0, 19.5), (1.5, 13.3), (2.5, 7.98)];
+    private static readonly (double SquareMillimetres, double OhmsPerKilometre)[] Class5 = [(0.5, 39.0), (0.75, 26.0),
+        (1.0, 19.5), (1.5, 13.3), (2.5, 7.98)];
 
     private Conductor(string name, double ohmsPerMetre, Area area, Citation source) =>
         (Name, OhmsPerMetre, Area, Source) = (name, ohmsPerMetre, area, source);
@@ -39,7 +43,8 @@ public sealed record Conductor
     public Citation Source { get; }
 
     /// <summary>The metric gauges that there are, smallest first.</summary>
-    public static IReadOnlyList<Area> MetricGauges { get; } = Array.AsReadOnly(Class5.Select(row => Area.FromSquareMillimeters(row.SquareMillimetres)).ToArray());
+    public static IReadOnlyList<Area> MetricGauges { get; } =
+        Array.AsReadOnly(Class5.Select(row => Area.FromSquareMillimeters(row.SquareMillimetres)).ToArray());
 
     internal double OhmsPerMetre { get; }
 
@@ -52,7 +57,9 @@ public sealed record Conductor
         var row = Array.Find(Class5, one => Math.Abs(one.SquareMillimetres - wanted) < 1e-9);
         return row.OhmsPerKilometre > 0
             ? new Conductor($"{wanted:0.##} mm²", row.OhmsPerKilometre / 1000, area, Iec60228)
-            : throw new ArgumentOutOfRangeException(nameof(area), $"{wanted:0.###} mm² is no gauge of the table; accepted: {string.Join(", ", Class5.Select(one => $"{one.SquareMillimetres:0.##}"))} mm².");
+            : throw new ArgumentOutOfRangeException(nameof(area),
+                $"{wanted:0.###} mm² is no gauge of the table; accepted: "
+                    + $"{string.Join(", ", Class5.Select(one => $"{one.SquareMillimetres:0.##}"))} mm².");
     }
 
     /// <summary>An American gauge.</summary>

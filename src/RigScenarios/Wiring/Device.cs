@@ -4,7 +4,8 @@ using UnitsNet;
 namespace RigScenarios.Wiring;
 
 /// <summary>What a device draws in one of its states, at its own inlet: I = Ic + g·V + P/V.</summary>
-/// <remarks>Each value is checked when it is set; one outside its range throws an <see cref="ArgumentOutOfRangeException"/>.</remarks>
+/// <remarks>Each value is checked when it is set; one outside its range throws an
+/// <see cref="ArgumentOutOfRangeException"/>.</remarks>
 public sealed record DeviceDraw
 {
     /// <summary>Part that draws the same power at any voltage, as regulated loads do; 0 or more.</summary>
@@ -44,7 +45,8 @@ public sealed record DeviceDraw
     internal bool DrawsAnything => (double)ConstantPower.Watts > 0 || ConstantCurrent.Amperes > 0 || Conductance.Siemens > 0;
 
     /// <summary>What it draws at a voltage, W.</summary>
-    internal double WattsAt(double volts) => (double)ConstantPower.Watts + (ConstantCurrent.Amperes * volts) + (Conductance.Siemens * volts * volts);
+    internal double WattsAt(double volts) =>
+        (double)ConstantPower.Watts + (ConstantCurrent.Amperes * volts) + (Conductance.Siemens * volts * volts);
 
     /// <summary>A draw of constant power alone.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The power is negative or no number.</exception>
@@ -52,7 +54,8 @@ public sealed record DeviceDraw
 }
 
 /// <summary>
-/// A device at the end of the wiring. It stops, and stays stopped, when its inlet falls below its minimum while it draws anything.
+/// A device at the end of the wiring. It stops, and stays stopped, when its inlet falls below its minimum while it draws
+/// anything.
 /// </summary>
 public sealed record Device : WiringElement
 {
@@ -103,6 +106,8 @@ public sealed record Device : WiringElement
             return draw;
         return state == Off
             ? new DeviceDraw()
-            : throw new ArgumentException($"{Name} has no state \"{state}\"; it has: {string.Join(", ", States.Keys.Append(Off).Distinct())}.", nameof(state));
+            : throw new ArgumentException(
+                $"{Name} has no state \"{state}\"; it has: {string.Join(", ", States.Keys.Append(Off).Distinct())}.",
+                nameof(state));
     }
 }

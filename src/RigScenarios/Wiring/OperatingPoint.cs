@@ -25,8 +25,10 @@ public sealed record OperatingPoint
         Terminals = ElectricPotential.FromVolts(terminals);
         var root = Enumerable.Range(0, network.Count).Where(i => network.ParentOf(i) < 0).Sum(i => figures[i].Current);
         Current = ElectricCurrent.FromAmperes(root);
-        Elements = new OrderedMap<ElementPoint>(network.Elements.Select((element, i) => KeyValuePair.Create(element.Name, PointOf(element, figures[i], airKelvin))));
-        Delivered = Power.FromWatts(network.Elements.Select((element, i) => element is Device ? figures[i].Inlet * figures[i].Current : 0).Sum());
+        Elements = new OrderedMap<ElementPoint>(network.Elements
+            .Select((element, i) => KeyValuePair.Create(element.Name, PointOf(element, figures[i], airKelvin))));
+        Delivered = Power.FromWatts(network.Elements.Select((element, i) => element is Device
+            ? figures[i].Inlet * figures[i].Current : 0).Sum());
     }
 
     /// <summary>Voltage of the pack's terminals.</summary>
@@ -46,7 +48,8 @@ public sealed record OperatingPoint
 
     private static ElementPoint PointOf(WiringElement element, ElementFigures at, double airKelvin)
     {
-        var ohms = element is Wire lead ? lead.Resistance.Ohms + (lead.Copper.Ohms * Cable.CopperFactor(Vector512.Create(airKelvin))[0]) : 0;
+        var ohms = element is Wire lead ? lead.Resistance.Ohms
+            + (lead.Copper.Ohms * Cable.CopperFactor(Vector512.Create(airKelvin))[0]) : 0;
         double? outlet = element switch
         {
             Wire => at.Inlet - (ohms * at.Current),

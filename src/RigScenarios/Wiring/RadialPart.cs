@@ -5,19 +5,24 @@ using RigScenarios.Batteries;
 namespace RigScenarios.Wiring;
 
 /// <summary>
-/// A tree of resistances behind one source, with a draw I = Ic + g·V + P/V at any of its nodes: what hangs on the pack, or on a regulator's outlet. Solved
+/// A tree of resistances behind one source, with a draw I = Ic + g·V + P/V at any of its nodes: what hangs on the pack, or on a
+/// regulator's outlet. Solved
 /// for eight sources at once, one in each lane. Plain SI doubles: V, A, W, Ω, S, K.
 /// </summary>
 /// <remarks>
-/// The solution with the highest voltages (docs/wiring.md). Newton from the voltages without constant power falls monotonically to it, because each draw
-/// is convex in its voltage: J. M. Ortega and W. C. Rheinboldt, Iterative Solution of Nonlinear Equations in Several Variables (1970), 13.3
-/// [from memory]. The linear system of each iteration is a tree, so it is eliminated from the leaves to the root; it has a non-negative inverse
+/// The solution with the highest voltages (docs/wiring.md). Newton from the voltages without constant power falls monotonically
+/// to it, because each draw
+/// is convex in its voltage: J. M. Ortega and W. C. Rheinboldt, Iterative Solution of Nonlinear Equations in Several Variables
+/// (1970), 13.3
+/// [from memory]. The linear system of each iteration is a tree, so it is eliminated from the leaves to the root; it has a
+/// non-negative inverse
 /// exactly as long as all pivots are above 0, and where one isn't, there is no solution.
 /// One instance serves one thread: it holds the work space, and the voltages of the last solution.
 /// </remarks>
 internal sealed class RadialPart
 {
-    // Newton about doubles the digits, so that what is left after a change this small is nothing; right at the edge of what can be delivered it
+    // Newton about doubles the digits, so that what is left after a change this small is nothing; right at the edge of what can
+    // be delivered it
     // gains one bit at a time, hence the large number of iterations.
     private const double SmallestChange = 1e-10;
     private const int MostIterations = 80;
@@ -48,9 +53,11 @@ internal sealed class RadialPart
     public bool HasCopper => Array.Exists(nodes, node => node.Copper > 0);
 
     /// <summary>The whole draw, where all of it is at the source's terminal; null otherwise.</summary>
-    public TerminalDraw? AtTerminals => parents.Length == 1 ? new TerminalDraw(watts[0][0], nodes[0].Amperes, nodes[0].Siemens) : null;
+    public TerminalDraw? AtTerminals => parents.Length == 1
+        ? new TerminalDraw(watts[0][0], nodes[0].Amperes, nodes[0].Siemens) : null;
 
-    /// <summary>Voltages at a node after the last solution; where there is none, those at which the search found that out.</summary>
+    /// <summary>Voltages at a node after the last solution; where there is none, those at which the search found that
+    /// out.</summary>
     public Vector512<double> Volts(int node) => volts[node];
 
     /// <summary>Sets all copper to temperatures, and takes the power of regulators out of all nodes.</summary>
@@ -73,11 +80,13 @@ internal sealed class RadialPart
     }
 
     /// <summary>
-    /// Solves behind sources of voltage E and resistance R. Lanes without a solution are zero in the result; in the others all bits are set.
+    /// Solves behind sources of voltage E and resistance R. Lanes without a solution are zero in the result; in the others all
+    /// bits are set.
     /// </summary>
     /// <param name="source">E, V.</param>
     /// <param name="resistance">R, Ω; 0 or more.</param>
-    /// <param name="pivot">dE/dV at the first node: 1 without a source resistance, towards 0 where the source can just deliver.</param>
+    /// <param name="pivot">dE/dV at the first node: 1 without a source resistance, towards 0 where the source can just
+    /// deliver.</param>
     public Vector512<double> Solve(Vector512<double> source, Vector512<double> resistance, out Vector512<double> pivot)
     {
         for (var node = 0; node < volts.Length; node++)
@@ -109,7 +118,8 @@ internal sealed class RadialPart
 
     // One Newton iteration; true while the voltages of a solvable lane still fall.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private bool Pass(Vector512<double> source, Vector512<double> resistance, bool withPower, ref Vector512<double> solvable, out Vector512<double> pivot)
+    private bool Pass(
+        Vector512<double> source, Vector512<double> resistance, bool withPower, ref Vector512<double> solvable, out Vector512<double> pivot)
     {
         // The tangent of each draw: constant + slope·V.
         for (var node = 0; node < volts.Length; node++)

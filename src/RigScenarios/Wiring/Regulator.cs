@@ -4,11 +4,13 @@ using UnitsNet;
 namespace RigScenarios.Wiring;
 
 /// <summary>
-/// A regulator: gives one voltage as long as it runs, takes P = V_out·I_out/efficiency + own draw + a·I_out + b·I_out² at its inlet. It
+/// A regulator: gives one voltage as long as it runs, takes P = V_out·I_out/efficiency + own draw + a·I_out + b·I_out² at its
+/// inlet. It
 /// stops, and stays stopped, when its inlet falls below its window. With nothing running behind it, it still takes its own draw.
 /// </summary>
 /// <remarks>
-/// A maker's loss curve is either an efficiency (then a = b = 0), or the loss form own draw + a·I + b·I² with the efficiency at 1: switching
+/// A maker's loss curve is either an efficiency (then a = b = 0), or the loss form own draw + a·I + b·I² with the efficiency at
+/// 1: switching
 /// losses go with I, losses in resistances with I². Each value is checked when it is set.
 /// </remarks>
 public sealed record Regulator : WiringElement
@@ -98,7 +100,8 @@ public sealed record Regulator : WiringElement
         }
     }
 
-    /// <summary>The greatest current that it gives; null if not known; above 0. It stops nothing, results are held against it.</summary>
+    /// <summary>The greatest current that it gives; null if not known; above 0. It stops nothing, results are held against
+    /// it.</summary>
     public ElectricCurrent? MaximumOutput
     {
         get;

@@ -4,7 +4,8 @@ using UnitsNet;
 namespace RigScenarios.Wiring;
 
 /// <summary>A stretch of time in which every device keeps one state.</summary>
-/// <remarks>The length is checked when it is set; one that is not above 0 throws an <see cref="ArgumentOutOfRangeException"/>.</remarks>
+/// <remarks>The length is checked when it is set; one that is not above 0 throws an
+/// <see cref="ArgumentOutOfRangeException"/>.</remarks>
 public sealed record WiringBlock
 {
     /// <param name="length">How long it lasts; above 0.</param>

@@ -5,7 +5,8 @@ using RigScenarios.Batteries;
 namespace RigScenarios.Wiring;
 
 /// <summary>
-/// A network in one combination of device states and stopped elements, made ready for solving: each regulator's outlet is a fixed voltage, so what hangs
+/// A network in one combination of device states and stopped elements, made ready for solving: each regulator's outlet is a fixed
+/// voltage, so what hangs
 /// behind it is solved apart, and is a constant power to what feeds it. Copper has the temperature of the air.
 /// </summary>
 /// <remarks>One instance serves one thread: it holds the work space, and the figures of the last solution.</remarks>
@@ -41,7 +42,9 @@ internal sealed class WiringDraw : SolvedDraw
         draws = new DeviceDraw?[count];
         live = new bool[count];
         inletNodes = new int[count];
-        (inlets, outputs, taken, currents) = (new Vector512<double>[count], new Vector512<double>[count], new Vector512<double>[count], new Vector512<double>[count]);
+        (inlets, outputs, taken,
+            currents) =
+            (new Vector512<double>[count], new Vector512<double>[count], new Vector512<double>[count], new Vector512<double>[count]);
         for (var i = 0; i < count; i++)
         {
             var parent = network.ParentOf(i);
@@ -51,13 +54,15 @@ internal sealed class WiringDraw : SolvedDraw
         }
 
         // Those that hang on others first.
-        regulators = [.. Enumerable.Range(0, count).Reverse().Where(i => live[i] && network[i] is Regulator).Select(i => (i, Part(i)))];
+        regulators = [.. Enumerable.Range(0, count).Reverse().Where(i => live[i] && network[i] is Regulator)
+            .Select(i => (i, Part(i)))];
         root = Part(-1);
         parts.Add(-1, root);
         foreach (var (element, part) in regulators)
             parts.Add(element, part);
         hasCopperBehind = Array.Exists(regulators, regulator => regulator.Part.HasCopper);
-        watched = [.. Enumerable.Range(0, count).Where(i => network.ThresholdOf(i) is not null && IsLookedAt(i)).Select(i => (i, network.ThresholdOf(i)!.Value))];
+        watched = [.. Enumerable.Range(0, count).Where(i => network.ThresholdOf(i) is not null && IsLookedAt(i))
+            .Select(i => (i, network.ThresholdOf(i)!.Value))];
         Prepare(Vector512.Create(Cable.ReferenceKelvin));
     }
 
@@ -65,17 +70,20 @@ internal sealed class WiringDraw : SolvedDraw
     public override bool Watches => watched.Length > 0;
 
     /// <summary>Whether any device draws.</summary>
-    public bool IsAnythingDrawn => draws.Index().Any(item => live[item.Index] && item.Item is { } draw && Draws(draw)) || regulators.Length > 0;
+    public bool IsAnythingDrawn => draws.Index().Any(item => live[item.Index] && item.Item is { } draw && Draws(draw))
+        || regulators.Length > 0;
 
     /// <inheritdoc/>
-    public override void Solve(Vector512<double> source, Vector512<double> resistance, Vector512<double> air, ref CircuitLanes point)
+    public override void Solve(Vector512<double> source, Vector512<double> resistance, Vector512<double> air,
+        ref CircuitLanes point)
     {
         Prepare(air);
         var solvable = root.Solve(source, resistance, out var pivot) & solvableBehind;
         point.Voltage = root.Volts(0);
         point.Current = root.Current();
 
-        // (V·dE/dV)² is b² - 4·a·P·R where all draws are at the terminals; it goes to 0 straight with the distance from the limit. Beyond the limit: by how
+        // (V·dE/dV)² is b² - 4·a·P·R where all draws are at the terminals; it goes to 0 straight with the distance from the
+        // limit. Beyond the limit: by how
         // much the source is too low for these voltages.
         var margin = pivot * point.Voltage;
         var missing = source - (point.Voltage + (resistance * point.Current));
@@ -88,7 +96,8 @@ internal sealed class WiringDraw : SolvedDraw
     }
 
     /// <summary>
-    /// The draw as a formula and the terminal voltage to watch (V; null for none), if no resistance stands between the terminals and anything that hangs on them:
+    /// The draw as a formula and the terminal voltage to watch (V; null for none), if no resistance stands between the terminals
+    /// and anything that hangs on them:
     /// the formula is solved faster. Null otherwise, also where something is short of voltage whatever the terminals do.
     /// </summary>
     public (TerminalDraw Draw, double? Watched)? AtTerminals()
@@ -107,7 +116,8 @@ internal sealed class WiringDraw : SolvedDraw
         return (draw, highest);
     }
 
-    /// <summary>Solves the network at voltages of the terminals; the figures of its elements then are those of that solution. Lanes without one are zero in the result.</summary>
+    /// <summary>Solves the network at voltages of the terminals; the figures of its elements then are those of that solution.
+    /// Lanes without one are zero in the result.</summary>
     public Vector512<double> Look(Vector512<double> terminalVolts, Vector512<double> air)
     {
         Prepare(air);
@@ -117,7 +127,8 @@ internal sealed class WiringDraw : SolvedDraw
     }
 
     /// <summary>Inlet voltage of an element in the last solution, V; 0 for one that is dead.</summary>
-    public Vector512<double> Inlet(int element) => !live[element] ? Vector512<double>.Zero : network.SourceOf(element) < 0 ? root.Volts(inletNodes[element]) : inlets[element];
+    public Vector512<double> Inlet(int element) => !live[element] ? Vector512<double>.Zero : network.SourceOf(element) < 0
+        ? root.Volts(inletNodes[element]) : inlets[element];
 
     /// <summary>Current into an element after <see cref="Look"/>, A.</summary>
     public Vector512<double> Current(int element) => currents[element];
@@ -125,7 +136,8 @@ internal sealed class WiringDraw : SolvedDraw
     /// <summary>Current out of a regulator, A; 0 for other elements and for one that has stopped.</summary>
     public Vector512<double> Output(int element) => outputs[element];
 
-    /// <summary>Inlet voltage (V), inlet current and output current (A) of every element at a voltage of the terminals; null if there is no solution.</summary>
+    /// <summary>Inlet voltage (V), inlet current and output current (A) of every element at a voltage of the terminals; null if
+    /// there is no solution.</summary>
     public ElementFigures[]? At(double terminalVolts, double airKelvin)
     {
         if (Look(Vector512.Create(terminalVolts), Vector512.Create(airKelvin)) == Vector512<double>.Zero)
@@ -140,7 +152,8 @@ internal sealed class WiringDraw : SolvedDraw
         return figures;
     }
 
-    /// <summary>The element that is shortest of voltage, relative to its threshold, at a voltage of the terminals: the first to stop; -1 if none is watched.</summary>
+    /// <summary>The element that is shortest of voltage, relative to its threshold, at a voltage of the terminals: the first to
+    /// stop; -1 if none is watched.</summary>
     public int Shortest(double terminalVolts, double airKelvin)
     {
         Look(Vector512.Create(terminalVolts), Vector512.Create(airKelvin));
@@ -155,7 +168,8 @@ internal sealed class WiringDraw : SolvedDraw
         return shortest;
     }
 
-    /// <summary>The least of what the watched voltages stand above their thresholds at a voltage of the terminals, V; infinite if nothing is watched.</summary>
+    /// <summary>The least of what the watched voltages stand above their thresholds at a voltage of the terminals, V; infinite if
+    /// nothing is watched.</summary>
     public double LeastMargin(double terminalVolts, double airKelvin)
     {
         Look(Vector512.Create(terminalVolts), Vector512.Create(airKelvin));
@@ -236,7 +250,8 @@ internal sealed class WiringDraw : SolvedDraw
 
         var current = part.Current();
         outputs[element] = current;
-        taken[element] = (current * (output / regulator.Efficiency.DecimalFractions)) + Vector512.Create(factor * (double)regulator.OwnDraw.Watts)
+        taken[element] = (current * (output / regulator.Efficiency.DecimalFractions))
+            + Vector512.Create(factor * (double)regulator.OwnDraw.Watts)
             + (current * regulator.LossPerAmpere.Volts) + (current * current * regulator.LossResistance.Ohms);
         parts[network.SourceOf(element)].AddWatts(inletNodes[element], taken[element]);
     }

@@ -5,10 +5,12 @@ using UnitsNet;
 namespace RigScenarios.Wiring;
 
 /// <summary>
-/// One element of the wiring between the pack's terminals and the devices: a <see cref="Wire"/>, a <see cref="LowVoltageSwitch"/>, a
+/// One element of the wiring between the pack's terminals and the devices: a <see cref="Wire"/>, a
+/// <see cref="LowVoltageSwitch"/>, a
 /// <see cref="Regulator"/> or a <see cref="Device"/>. Each is fed by one other and feeds any number (docs/wiring.md).
 /// </summary>
-/// <remarks>Each value is checked when it is set; one outside its range throws an <see cref="ArgumentOutOfRangeException"/>.</remarks>
+/// <remarks>Each value is checked when it is set; one outside its range throws an
+/// <see cref="ArgumentOutOfRangeException"/>.</remarks>
 public abstract record WiringElement
 {
     private protected WiringElement(string name, string? fedBy)
@@ -25,7 +27,8 @@ public abstract record WiringElement
     public string? FedBy { get; init; }
 
     /// <summary>
-    /// The greatest current that may flow into it: what is printed on an outlet, a cable, a connector; null if not known; above 0. It stops
+    /// The greatest current that may flow into it: what is printed on an outlet, a cable, a connector; null if not known; above
+    /// 0. It stops
     /// nothing, results are held against it.
     /// </summary>
     public ElectricCurrent? MaximumCurrent
@@ -39,15 +42,18 @@ public abstract record WiringElement
         }
     }
 
-    /// <summary>Which limit <see cref="MaximumCurrent"/> is; for a regulator that of <see cref="Regulator.MaximumOutput"/>.</summary>
+    /// <summary>Which limit <see cref="MaximumCurrent"/> is; for a regulator that of
+    /// <see cref="Regulator.MaximumOutput"/>.</summary>
     public LimitKind CurrentKind { get; init; } = LimitKind.Current;
 
-    /// <summary>The fuse at its inlet, at the output of an outlet that holds a voltage; null if it has none. It stops nothing, results are held against it.</summary>
+    /// <summary>The fuse at its inlet, at the output of an outlet that holds a voltage; null if it has none. It stops nothing,
+    /// results are held against it.</summary>
     public FuseData? Fuse { get; init; }
 }
 
 /// <summary>
-/// Something with a resistance and nothing else: a cable (both conductors), a contact, a plug, an outlet. Outlet voltage = inlet voltage - R·I.
+/// Something with a resistance and nothing else: a cable (both conductors), a contact, a plug, an outlet. Outlet voltage = inlet
+/// voltage - R·I.
 /// </summary>
 public sealed record Wire : WiringElement
 {
@@ -57,7 +63,8 @@ public sealed record Wire : WiringElement
     public Wire(string name, string? fedBy, ElectricResistance resistance)
         : base(name, fedBy) => Resistance = resistance;
 
-    /// <summary>Copper in it at 20 °C, which comes to <see cref="Resistance"/> and grows with the temperature of the air; 0 or more. None if not given.</summary>
+    /// <summary>Copper in it at 20 °C, which comes to <see cref="Resistance"/> and grows with the temperature of the air; 0 or
+    /// more. None if not given.</summary>
     public ElectricResistance Copper
     {
         get;
@@ -68,7 +75,8 @@ public sealed record Wire : WiringElement
         }
     } = ElectricResistance.Zero;
 
-    /// <summary>What of it does not go with the temperature: contacts, or all of it where nothing is known of the copper; 0 or more.</summary>
+    /// <summary>What of it does not go with the temperature: contacts, or all of it where nothing is known of the copper; 0 or
+    /// more.</summary>
     public ElectricResistance Resistance
     {
         get;
@@ -81,7 +89,8 @@ public sealed record Wire : WiringElement
 }
 
 /// <summary>
-/// A switch that opens when the voltage at its inlet falls below a threshold, and stays open: the low-voltage guard of a plate. Closed
+/// A switch that opens when the voltage at its inlet falls below a threshold, and stays open: the low-voltage guard of a plate.
+/// Closed
 /// it drops nothing; what the plate draws itself is a <see cref="Device"/> that is not essential.
 /// </summary>
 public sealed record LowVoltageSwitch : WiringElement

@@ -13,19 +13,22 @@ public sealed record OverVoltage(string Element, ElectricPotential Voltage, Elec
 {
     /// <summary>The finding in one sentence.</summary>
     public override string ToString() =>
-        $"WRONG VOLTAGE: {Element} takes at most {Maximum.Volts:0.##} V, but {From} puts {Voltage.Volts:0.##} V on it. Do not connect it: it may be destroyed or catch fire. Put a regulator between, and check its maker's limits.";
+        $"WRONG VOLTAGE: {Element} takes at most {Maximum.Volts:0.##} V, but {From} puts {Voltage.Volts:0.##} V on it. Do not "
+            + "connect it: it may be destroyed or catch fire. Put a regulator between, and check its maker's limits.";
 }
 
 /// <summary>What a network can take and deliver.</summary>
 internal static class WiringLimits
 {
     public static OperatingPoint? BehindSource(
-        WiringNetwork network, double source, double resistance, Func<string, string> stateOf, double airKelvin = Cable.ReferenceKelvin)
+        WiringNetwork network, double source, double resistance, Func<string, string> stateOf,
+        double airKelvin = Cable.ReferenceKelvin)
     {
         var draw = new WiringDraw(network, stateOf, new bool[network.Count]);
         var point = default(CircuitLanes);
         draw.Solve(Vector512.Create(source), Vector512.Create(resistance), Vector512.Create(airKelvin), ref point);
-        return point.PowerMargin[0] >= 0 && draw.At(point.Voltage[0], airKelvin) is { } figures ? new OperatingPoint(network, point.Voltage[0], figures, airKelvin) : null;
+        return point.PowerMargin[0] >= 0 && draw.At(point.Voltage[0], airKelvin) is { } figures
+            ? new OperatingPoint(network, point.Voltage[0], figures, airKelvin) : null;
     }
 
     public static double LoadFactorAtEdge(WiringNetwork network, double terminals, Func<string, string> stateOf)
@@ -44,7 +47,8 @@ internal static class WiringLimits
 
         return low;
 
-        bool IsSolvable(double factor) => new WiringDraw(network, stateOf, new bool[network.Count], factor).At(terminals, Cable.ReferenceKelvin) is not null;
+        bool IsSolvable(double factor) => new WiringDraw(network, stateOf, new bool[network.Count], factor)
+            .At(terminals, Cable.ReferenceKelvin) is not null;
     }
 
     public static IReadOnlyList<OverVoltage> OverVoltages(WiringNetwork network, double highest)

@@ -4,7 +4,8 @@ using UnitsNet;
 namespace RigScenarios.Wiring;
 
 /// <summary>
-/// The wiring between a pack's terminals and the devices: a tree of wires, switches, regulators and devices, solved for voltages and currents
+/// The wiring between a pack's terminals and the devices: a tree of wires, switches, regulators and devices, solved for voltages
+/// and currents
 /// everywhere. Model, equations and limits: docs/wiring.md.
 /// </summary>
 /// <remarks>Immutable. "What if" is a new network of changed elements.</remarks>
@@ -15,9 +16,11 @@ public sealed class WiringNetwork
     private readonly int[] sources;
     private readonly double?[] thresholds;
 
-    /// <param name="elements">The elements in any order. Of two that would stop at the same moment, the one listed first stops.</param>
+    /// <param name="elements">The elements in any order. Of two that would stop at the same moment, the one listed first
+    /// stops.</param>
     /// <exception cref="WiringException">
-    /// A name stands twice, an element is fed by nothing that is there, elements feed each other in a circle, or a device feeds something; all problems at once.
+    /// A name stands twice, an element is fed by nothing that is there, elements feed each other in a circle, or a device feeds
+    /// something; all problems at once.
     /// </exception>
     public WiringNetwork(IEnumerable<WiringElement> elements)
     {
@@ -39,7 +42,8 @@ public sealed class WiringNetwork
     internal WiringElement this[int index] => elements[index];
 
     /// <summary>
-    /// The operating point at a given voltage of the pack's terminals; null if there is none, because what is demanded can't be delivered through
+    /// The operating point at a given voltage of the pack's terminals; null if there is none, because what is demanded can't be
+    /// delivered through
     /// these wires at any voltage of the devices. Everything runs, also what is below its minimum voltage.
     /// </summary>
     /// <param name="terminals">Voltage of the pack's terminals; above 0.</param>
@@ -50,11 +54,13 @@ public sealed class WiringNetwork
     {
         Require.Positive(terminals.Volts, "V", nameof(terminals));
         var draw = new WiringDraw(this, StateOf(states), new bool[Count]);
-        return draw.At(terminals.Volts, Cable.ReferenceKelvin) is { } figures ? new OperatingPoint(this, terminals.Volts, figures, Cable.ReferenceKelvin) : null;
+        return draw.At(terminals.Volts, Cable.ReferenceKelvin) is { } figures
+            ? new OperatingPoint(this, terminals.Volts, figures, Cable.ReferenceKelvin) : null;
     }
 
     /// <summary>
-    /// The operating point behind a source with a resistance, such as a pack at rest: the highest voltage of its terminals that satisfies
+    /// The operating point behind a source with a resistance, such as a pack at rest: the highest voltage of its terminals that
+    /// satisfies
     /// V = E - R·I; null if there is none.
     /// </summary>
     /// <param name="source">Voltage without load; above 0.</param>
@@ -70,7 +76,8 @@ public sealed class WiringNetwork
     }
 
     /// <summary>
-    /// How many times all draws (also what regulators take themselves) could grow until nothing can deliver them at this voltage of the terminals. Below 1:
+    /// How many times all draws (also what regulators take themselves) could grow until nothing can deliver them at this voltage
+    /// of the terminals. Below 1:
     /// there is no operating point. Infinite above 1000.
     /// </summary>
     /// <param name="terminals">Voltage of the pack's terminals; above 0.</param>
@@ -84,7 +91,8 @@ public sealed class WiringNetwork
     }
 
     /// <summary>
-    /// Every device and regulator that would see more than its maximum voltage, worst first: at its inlet stands the pack's voltage without
+    /// Every device and regulator that would see more than its maximum voltage, worst first: at its inlet stands the pack's
+    /// voltage without
     /// load, or what the regulator above it gives. Such a wiring must not be connected.
     /// </summary>
     /// <param name="highest">The pack's voltage without load, full.</param>
@@ -107,7 +115,9 @@ public sealed class WiringNetwork
         foreach (var name in states.Keys)
         {
             if (!Array.Exists(elements, element => element is Device && element.Name == name))
-                throw new ArgumentException($"There is no device named \"{name}\" in the wiring; its devices: {string.Join(", ", elements.OfType<Device>().Select(device => device.Name))}.", nameof(states));
+                throw new ArgumentException(
+                    $"There is no device named \"{name}\" in the wiring; its devices: "
+                        + $"{string.Join(", ", elements.OfType<Device>().Select(device => device.Name))}.", nameof(states));
         }
 
         return name => states.TryGetValue(name, out var state) ? state : Device.Off;

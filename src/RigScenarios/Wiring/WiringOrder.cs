@@ -1,6 +1,7 @@
 namespace RigScenarios.Wiring;
 
-/// <summary>Puts the elements of a wiring in an order in which each stands after the one that feeds it, or says why there is none.</summary>
+/// <summary>Puts the elements of a wiring in an order in which each stands after the one that feeds it, or says why there is
+/// none.</summary>
 internal static class WiringOrder
 {
     public static WiringElement[] Of(WiringElement[] elements)
@@ -18,9 +19,11 @@ internal static class WiringOrder
             if (element.FedBy is not { } above)
                 continue;
             if (!byName.TryGetValue(above, out var feed))
-                problems.Add($"\"{element.Name}\" is fed by \"{above}\", which is not there: it gets no power. There are: {string.Join(", ", byName.Keys)}.");
+                problems.Add($"\"{element.Name}\" is fed by \"{above}\", which is not there: it gets no power. There are: "
+                    + $"{string.Join(", ", byName.Keys)}.");
             else if (feed is Device)
-                problems.Add($"\"{element.Name}\" is fed by the device \"{above}\"; what feeds must be a wire, a switch or a regulator (for an outlet on a device: a wire beside the device).");
+                problems.Add($"\"{element.Name}\" is fed by the device \"{above}\"; what feeds must be a wire, a switch or a "
+                    + "regulator (for an outlet on a device: a wire beside the device).");
         }
 
         var ordered = new List<WiringElement>(elements.Length);
@@ -29,10 +32,12 @@ internal static class WiringOrder
         while (waiting.Count > 0)
         {
             // The first in the list whose feed stands already, or is missing, which has been told.
-            var next = waiting.FindIndex(element => element.FedBy is not { } above || placed.Contains(above) || !byName.ContainsKey(above));
+            var next = waiting.FindIndex(element => element.FedBy is not { } above || placed.Contains(above)
+                || !byName.ContainsKey(above));
             if (next < 0)
             {
-                problems.Add($"A loop: {string.Join(", ", waiting.Select(element => $"\"{element.Name}\" is fed by \"{element.FedBy}\""))}; none of them leads to the battery.");
+                problems.Add(
+                    $"A loop: {string.Join(", ", waiting.Select(Told))}; none of them leads to the battery.");
                 break;
             }
 
@@ -40,6 +45,8 @@ internal static class WiringOrder
             ordered.Add(waiting[next]);
             waiting.RemoveAt(next);
         }
+
+        static string Told(WiringElement element) => $"\"{element.Name}\" is fed by \"{element.FedBy}\"";
 
         return problems.Count == 0 ? [.. ordered] : throw new WiringException(string.Join(Environment.NewLine, problems));
     }

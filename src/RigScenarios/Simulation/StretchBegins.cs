@@ -1,4 +1,4 @@
-namespace RigScenarios.Simulation.Events;
+namespace RigScenarios.Simulation;
 
 /// <summary>A block, a take or a reset begins, or the last one ends.</summary>
 internal sealed class StretchBegins(EventLoop loop) : DayEvent(loop)

@@ -1,6 +1,7 @@
-namespace RigScenarios.Simulation.Events;
+namespace RigScenarios.Simulation;
 
-/// <summary>A kind of thing that happens at a time known beforehand: it says when it comes next, and what it does. A new kind is a new type.</summary>
+/// <summary>A kind of thing that happens at a time known beforehand: it says when it comes next, and what it does. A new kind is
+/// a new type.</summary>
 internal abstract class DayEvent(EventLoop loop)
 {
     /// <summary>The loop in which it happens.</summary>

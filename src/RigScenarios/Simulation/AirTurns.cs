@@ -1,6 +1,7 @@
-namespace RigScenarios.Simulation.Events;
+namespace RigScenarios.Simulation;
 
-/// <summary>The temperature of the air goes on in another straight line; it does nothing else, but a run is made in one of them.</summary>
+/// <summary>The temperature of the air goes on in another straight line; it does nothing else, but a run is made in one of
+/// them.</summary>
 internal sealed class AirTurns(EventLoop loop) : DayEvent(loop)
 {
     /// <inheritdoc/>

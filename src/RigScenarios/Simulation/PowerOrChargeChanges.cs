@@ -1,4 +1,4 @@
-namespace RigScenarios.Simulation.Events;
+namespace RigScenarios.Simulation;
 
 /// <summary>Power comes or goes, a charge ends or may begin: a battery that was waited for may be there.</summary>
 internal sealed class PowerOrChargeChanges(EventLoop loop) : DayEvent(loop)

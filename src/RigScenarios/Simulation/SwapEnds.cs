@@ -1,4 +1,4 @@
-namespace RigScenarios.Simulation.Events;
+namespace RigScenarios.Simulation;
 
 /// <summary>A swap is done: the battery that was put on feeds the rig.</summary>
 internal sealed class SwapEnds(EventLoop loop) : DayEvent(loop)
