@@ -143,7 +143,7 @@ public sealed record RigAnswer
         ? Plan.Days[Tightest.Day - 1].Length : Duration.FromSeconds(Plan.Days.Sum(day => day.Length.Seconds));
 
     /// <summary>Whether no charger is planned, so that every day begins as the first: charged overnight elsewhere.</summary>
-    public bool EachDayBeginsAnew => Plan.Chargers.Values.All(charger => charger.Bays == 0) && Plan.Days.Count > 1;
+    public bool EachDayBeginsAnew => Plan.DaysBeginAsTheFirst && Plan.Days.Count > 1;
 
     /// <summary>
     /// The day with the least reserve, counted from 1, with it. Where batteries go on from day to day the reserve is that of the
