@@ -1,5 +1,6 @@
 using RigScenarios.Answers;
 using RigScenarios.Batteries;
+using RigScenarios.Simulation;
 using UnitsNet;
 
 namespace RigScenarios.Charts.Days;
@@ -24,17 +25,21 @@ public static class DayCautions
     public static IReadOnlyList<string> Of(RigAnswer answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
-        var assumed = answer.Simulation.Assumed.Values.Sum(values => values.Count);
-        return Of([answer.Simulation.ExpectedError], assumed, answer.Simulation.ColdestBattery);
+        return Of([answer.Simulation]);
     }
 
     /// <summary>The cautions of several results that are shown together.</summary>
     /// <param name="results">At least one.</param>
-    public static IReadOnlyList<string> Of(IReadOnlyCollection<DayResult> results)
+    public static IReadOnlyList<string> Of(IReadOnlyCollection<SimulationResult> results)
     {
         ArgumentNullException.ThrowIfNull(results);
-        return Of([.. results.Select(result => result.ExpectedError)], results.Max(result => result.Assumed.Count),
-            results.Min(result => result.ColdestBattery));
+        var cautions = new List<string> { Prediction(results.Select(result => result.ExpectedError)) };
+        var assumed = results.Max(result => result.Assumed.Values.Sum(values => values.Count));
+        if (assumed > 0)
+            cautions.Add($"{assumed} values that the files do not give were assumed, mostly the inside of the battery.");
+        if (results.Any(result => result.ColdestBattery <= Cold))
+            cautions.Add(MakersTemperatures);
+        return cautions;
     }
 
     /// <summary>How far off times may be and what that rests on: the least that goes with any answer.</summary>
@@ -44,15 +49,5 @@ public static class DayCautions
         // Where nothing is measured the error is the largest of all: nobody knows it.
         var worst = errors.MaxBy(error => error.Share?.Percent ?? double.PositiveInfinity)!;
         return AnswerCautions.Predicted(worst).Replace(" -", $" {Rounding.Minus}", StringComparison.Ordinal);
-    }
-
-    private static List<string> Of(IReadOnlyList<ExpectedError> errors, int assumed, Temperature coldest)
-    {
-        var cautions = new List<string> { Prediction(errors) };
-        if (assumed > 0)
-            cautions.Add($"{assumed} values that the files do not give were assumed, mostly the inside of the battery.");
-        if (coldest <= Cold)
-            cautions.Add(MakersTemperatures);
-        return cautions;
     }
 }

@@ -1,4 +1,3 @@
-using RigScenarios.Answers;
 using RigScenarios.Charts.Days;
 using RigScenarios.Sweeps;
 using UnitsNet;
@@ -28,22 +27,7 @@ internal static class SweepCaption
             ? rows[0].Planned : null;
 
     /// <summary>How far off the runtimes may be, how much is assumed, and whose temperatures go first.</summary>
-    public static IReadOnlyList<string> Cautions(IReadOnlyList<SweepRow> rows)
-    {
-        // Where nothing is measured the error is the largest of all: nobody knows it.
-        var worst = rows.Select(row => row.Result.ExpectedError).MaxBy(error => error.Share?.Percent ?? double.PositiveInfinity)!;
-        var cautions = new List<string>
-        {
-            $"Predicted, not measured: expect the runtime {PredictionWords.Of(worst)}."
-                .Replace(" -", $" {Rounding.Minus}", StringComparison.Ordinal),
-        };
-        var assumed = rows.Max(row => row.Result.Assumed.Values.Sum(values => values.Count));
-        if (assumed > 0)
-            cautions.Add($"{assumed} values that the files do not give were assumed, mostly the inside of the battery.");
-        if (rows.Any(row => row.Result.ColdestBattery.DegreesCelsius <= 0))
-            cautions.Add(DayCautions.MakersTemperatures);
-        return cautions;
-    }
+    public static IReadOnlyList<string> Cautions(IReadOnlyList<SweepRow> rows) => DayCautions.Of([.. rows.Select(row => row.Result)]);
 
     /// <summary>The axis of a sweep with one.</summary>
     /// <exception cref="ArgumentException">The sweep has more.</exception>

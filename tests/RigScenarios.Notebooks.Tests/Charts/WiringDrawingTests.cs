@@ -46,7 +46,7 @@ public class WiringDrawingTests
     {
         var figure = VoltageChart.Of(Night("thin-lead"));
 
-        Assert.Contains("camera 10.6 V at 22:2", figure.Caption, StringComparison.Ordinal);
+        Assert.Contains("camera 10.6 V at 22:12", figure.Caption, StringComparison.Ordinal);
         Assert.Contains("least for camera", figure.Specification, StringComparison.Ordinal);
         Assert.Contains("lowest of each", figure.Specification, StringComparison.Ordinal);
     }

@@ -42,8 +42,8 @@ public sealed class DayChartTests
             Assert.Contains("before wrap", text, StringComparison.Ordinal);
         }
 
-        Assert.Contains("the battery's voltage is at its cut-off", FigureParts.Words(figure), StringComparison.Ordinal);
-        Assert.Contains("cut-off 11.2 V", FigureParts.Words(figure), StringComparison.Ordinal);
+        Assert.Contains("too little voltage at the plate", FigureParts.Words(figure), StringComparison.Ordinal);
+        Assert.Contains("stops at 14:15", FigureParts.Words(figure), StringComparison.Ordinal);
     }
 
     [Fact]
