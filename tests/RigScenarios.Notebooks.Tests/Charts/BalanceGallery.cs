@@ -47,7 +47,7 @@ internal static class BalanceGallery
     {
         CameraPlateTravel = Millimetres(-40, 70), AxisDepth = Length.FromMillimeters(110),
         Counterbalance = Counterbalance.OfSteps(new[] { 0.0, 3, 5, 8, 11 }.Select(step => Torque.FromNewtonMeters(step))),
-        Friction = Torque.FromNewtonMeters(0.6), Drag = Torque.FromNewtonMeters(1.6), TiltLock = Torque.FromNewtonMeters(12),
+        Friction = Torque.FromNewtonMeters(1.6), Drag = Torque.FromNewtonMeters(0.6), TiltLock = Torque.FromNewtonMeters(12),
         TiltUp = Angle.FromDegrees(-60), TiltDown = Angle.FromDegrees(75), RatedLoad = Mass.FromKilograms(8),
     };
 

@@ -15,9 +15,9 @@ public sealed class CommittedNotebookTests
     {
         { "00-will-it-work.ipynb", "days", "day-three", "it lasts until wrap" },
         { "01-one-build-one-day.ipynb", "day", "day-three", "it lasts until wrap" },
-        { "02-battery-size-and-load-mix.ipynb", "myBattery", "190", "it lasts until wrap" },
+        { "02-battery-size-and-load-mix.ipynb", "myBattery", "190", "the camera stops at 16:50" },
         { "03-the-cold.ipynb", "warmStart", "0", "Starting at 0 °C" },
-        { "04-placement-and-balance.ipynb", "build", "shoulder", "shoulder" },
+        { "04-placement-and-balance.ipynb", "build", "shoulder", "13:25 on day 1" },
         { "05-one-kit-three-stances.ipynb", "scenario", "../data/scenarios/winter-harbour.yaml", "before wrap" },
         { "07-three-days-four-batteries.ipynb", "comes", "without the last", "on day 2" },
     };
