@@ -12,12 +12,16 @@ namespace RigScenarios.Cli
         /// <summary>Runs a command line.</summary>
         /// <param name="args">The words after the program's name.</param>
         /// <param name="clock">The clock that says which day it is; the system's if left out.</param>
-        /// <returns>0 an answer was given, whatever it is; 1 something failed that the input isn't to blame for; 2 the input can't be used; 130 stopped by the user.</returns>
+        /// <returns>0 an answer was given, whatever it is; 1 something failed that the input isn't to blame for; 2 the input
+        /// can't be used; 130 stopped by the user.</returns>
         public static async Task<int> RunAsync(string[] args, TimeProvider? clock = null)
         {
             ArgumentNullException.ThrowIfNull(args);
             Console.OutputEncoding = System.Text.Encoding.UTF8;
-            var root = new RootCommand("Will this camera rig run all day, and does it balance? Runs builds through shooting days, puts them on their heads, and says what would help. Ends with 0 when there is an answer, whatever it is; with 1 when the work failed for a reason outside the input; with 2 when a file, a path or an option can't be used; with 130 when you stopped it.")
+            var root = new RootCommand("Will this camera rig run all day, and does it balance? Runs builds through shooting "
+                + "days, puts them on their heads, and says what would help. Ends with 0 when there is an answer, whatever it "
+                    + "is; with 1 when the work failed for a reason outside the input; with 2 when a file, a path or an "
+                        + "option can't be used; with 130 when you stopped it.")
             {
                 CheckCommand.Create(),
                 RunCommand.Create(clock ?? TimeProvider.System),

@@ -34,7 +34,7 @@ internal static class AnswerText
     /// <param name="answer">The answer.</param>
     public static void Headline(IAnsiConsole console, RigAnswer answer)
     {
-        Paragraph.Write(console, $"{answer.Scenario.Title}: {Title(answer)}, {Days(answer)}");
+        Paragraph.Write(console, $"{answer.Scenario.Title}. {Title(answer)}. {Days(answer)}.");
         Paragraph.Write(console, AnswerSentences.Headline(answer), bold: true);
     }
 
@@ -82,15 +82,20 @@ internal static class AnswerText
             Paragraph.Write(console, caution, "  - ");
     }
 
-    /// <summary>Where the way out of a "no" is found, for a command that shows one question only; nothing where all holds.</summary>
+    /// <summary>Where the way out of a "no" is found, for a command that shows one question only; nothing where all
+    /// holds.</summary>
     /// <param name="console">The console.</param>
     /// <param name="answer">The answer.</param>
-    public static void WayOut(IAnsiConsole console, RigAnswer answer)
+    /// <param name="file">The scenario file.</param>
+    public static void WayOut(IAnsiConsole console, RigAnswer answer, string file)
     {
-        if (answer.Verdict is Verdict.Fails or Verdict.Close)
-            Paragraph.Write(console, $"What would make it work: rigscenarios run FILE --build {answer.Build}");
+        if (answer.Verdict is not (Verdict.Fails or Verdict.Close))
+            return;
+        console.WriteLine();
+        // In one line: a command that is broken over two can't be copied.
+        console.Profile.Out.Writer.WriteLine($"What would make it work: rigscenarios run {file} --build {answer.Build}");
     }
 
     private static string Days(RigAnswer answer) =>
-        string.Join(", ", answer.Plan.Days.Zip(answer.Days, (day, name) => day.Title ?? name));
+        string.Join("; ", answer.Plan.Days.Zip(answer.Days, (day, name) => day.Title ?? name));
 }

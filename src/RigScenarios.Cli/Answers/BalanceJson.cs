@@ -10,8 +10,11 @@ namespace RigScenarios.Cli.Answers;
 internal static class BalanceJson
 {
     public static string Text(Scenario scenario, IReadOnlyList<RigAnswer> answers) => JsonText.Answers(
-        scenario, [.. answers.Select(answer => JsonText.Entry(answer, null, "balance", answer.Balance is { } balance ? One(balance) : new { }))],
-        KeyValuePair.Create<string, object>("changes", StanceSteps.All([.. answers.Select(answer => answer.Balance).OfType<BuildBalance>()]).Select(Steps).ToList()));
+        scenario,
+        [.. answers.Select(answer => JsonText.Entry(answer, null, "balance",
+        answer.Balance is { } balance ? One(balance) : new { }))],
+        KeyValuePair.Create<string, object>("changes",
+            StanceSteps.All([.. answers.Select(answer => answer.Balance).OfType<BuildBalance>()]).Select(Steps).ToList()));
 
     private static object One(BuildBalance balance) => new
     {

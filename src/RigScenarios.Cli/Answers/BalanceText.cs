@@ -7,10 +7,15 @@ namespace RigScenarios.Cli.Answers;
 /// <summary>Writes for people how builds balance: the verdict first, then where to set what, then the limits.</summary>
 internal static class BalanceText
 {
-    public static void Write(IAnsiConsole console, IReadOnlyList<RigAnswer> answers)
+    public static void Write(IAnsiConsole console, IReadOnlyList<RigAnswer> answers, string file)
     {
         foreach (var answer in answers)
+        {
+            if (answer != answers[0])
+                console.WriteLine();
             Detail(console, answer);
+            AnswerText.WayOut(console, answer, file);
+        }
         var builds = answers.Select(answer => answer.Balance).OfType<BuildBalance>().ToList();
         var changes = StanceSteps.All(builds);
         foreach (var steps in changes)
@@ -27,8 +32,6 @@ internal static class BalanceText
         if (answer.Balance is { } balance)
             Detail(console, balance);
         AnswerText.Details(console, answer, QuestionKind.Balance, QuestionKind.Stand);
-        AnswerText.WayOut(console, answer);
-        console.WriteLine();
     }
 
     private static void Detail(IAnsiConsole console, BuildBalance balance)
@@ -65,7 +68,8 @@ internal static class BalanceText
 
     private static void Steps(IAnsiConsole console, StanceSteps steps)
     {
-        Paragraph.Heading(console, $"From {steps.From.Name} to {steps.To.Name}: {steps.Change.Steps} steps, about {AnswerTimes.Length(steps.Time)}");
+        Paragraph.Heading(console,
+            $"From {steps.From.Name} to {steps.To.Name}: {steps.Change.Steps} steps, about {AnswerTimes.Length(steps.Time)}");
         if (steps.Change.Off.Count > 0)
             Paragraph.Write(console, $"comes off: {string.Join(", ", steps.Change.Off)}", "  ");
         if (steps.Change.On.Count > 0)

@@ -83,10 +83,10 @@ internal static class DayJson
             least_kit = asked.Least is { } least ? Least(least, asked.Wish) : null,
             assumed = result.Assumed.SelectMany(item => item.Value.Select(value => new
             {
-                battery = item.Key, field = value.Field, name = value.Name, value = value.Value, why = value.Why, source = value.Source.ToString(),
+                battery = item.Key, field = value.Field, name = value.Name, value = value.Value, why = value.Why,
+                source = value.Source.ToString(),
             })),
             lock_before_swap = answer.Balance?.LocksBeforeSwap,
-            cautions = DayPlanWords.Cautions(result, answer.Plan),
         };
     }
 

@@ -9,13 +9,16 @@ namespace RigScenarios.Cli.Answers;
 /// rig and batteries.</summary>
 internal static class DayText
 {
-    public static void Write(IAnsiConsole console, IReadOnlyList<DayAnswer> answers)
+    public static void Write(IAnsiConsole console, IReadOnlyList<DayAnswer> answers, string file)
     {
         foreach (var answer in answers)
+        {
+            if (answer != answers[0])
+                console.WriteLine();
             Detail(console, answer);
-        AnswerText.Cautions(
-            console, [.. answers.SelectMany(item => AnswerCautions.Of(item.Answer)),
-                .. answers.SelectMany(item => DayPlanWords.Cautions(item.Answer.Simulation, item.Answer.Plan))]);
+            AnswerText.WayOut(console, answer.Answer, file);
+        }
+        AnswerText.Cautions(console, answers.SelectMany(item => AnswerCautions.Of(item.Answer)));
     }
 
     private static void Detail(IAnsiConsole console, DayAnswer day)
@@ -31,8 +34,6 @@ internal static class DayText
         if (day.Least is { } least)
             Least(console, day, least);
         Assumed(console, answer);
-        AnswerText.WayOut(console, answer);
-        console.WriteLine();
     }
 
     private static void Swaps(IAnsiConsole console, RigAnswer answer)
@@ -43,7 +44,8 @@ internal static class DayText
             Paragraph.Heading(console, "No battery is swapped.");
             return;
         }
-        var least = answer.Simulation.LeastChargeAtSwap is { } charge ? $", the emptiest battery comes off with {charge.Percent:0} %" : "";
+        var least = answer.Simulation.LeastChargeAtSwap is { } charge
+            ? $", the emptiest battery comes off with {charge.Percent:0} %" : "";
         Paragraph.Heading(console, $"{(swaps.Count == 1 ? "One swap" : $"{swaps.Count} swaps")}{least}");
         var before = answer.Balance is { } balance ? BalanceWords.BeforeSwap(balance) : null;
         if (before is not null)
@@ -53,7 +55,8 @@ internal static class DayText
         var table = Of(before is null ? columns.SkipLast(1) : columns);
         foreach (var swap in swaps)
         {
-            string[] cells = [times.At(swap.Time), times.Title(swap.Day, swap.Block), swap.Off ?? "none", Percent(swap.ChargeOff), swap.On,
+            string[] cells = [times.At(swap.Time), times.Title(swap.Day, swap.Block), swap.Off ?? "none",
+                Percent(swap.ChargeOff), swap.On,
                 Percent(swap.ChargeOn), swap.Forced ? "the rig had stopped" : "", "lock the tilt"];
             Row(table, before is null ? cells.SkipLast(1) : cells);
         }
@@ -79,34 +82,40 @@ internal static class DayText
         if (planned.Count == 0)
             return;
         var most = planned.GroupBy(down => down.Device).Max(group => group.Sum(down => (down.End - down.Start).Seconds));
-        Paragraph.Write(console, $"Planned swaps and the restarts after them: {planned.Select(down => down.Start).Distinct().Count()}, "
+        Paragraph.Write(console,
+            $"Planned swaps and the restarts after them: {planned.Select(down => down.Start).Distinct().Count()}, "
             + $"together {AnswerTimes.Length(Duration.FromSeconds(most))}.");
     }
 
     private static void Batteries(IAnsiConsole console, RigAnswer answer)
     {
         var result = answer.Simulation;
-        var table = Of(["Battery", "Part", .. result.Days.Select(day => result.Days.Count == 1 ? "From and to" : $"Day {day.Number}"),
+        var table =
+            Of(["Battery", "Part", .. result.Days.Select(day => result.Days.Count == 1 ? "From and to" : $"Day {day.Number}"),
             "To the rig", "Charged", "Wall"]);
         foreach (var (name, battery) in result.Batteries)
         {
             Row(table, [name, answer.Plan.Batteries[name].Part.Name,
-                .. result.Days.Select(day => $"{Percent(day.ChargeAtStart[name])} to {Percent(day.ChargeAtEnd[name])}"),
+                .. result.Days.Select(day => $"{day.ChargeAtStart[name].Percent:0} to {Percent(day.ChargeAtEnd[name])}"),
                 WattHours(battery.Delivered), WattHours(battery.Charged), WattHours(battery.FromWall)]);
         }
-        Paragraph.Heading(console, "Batteries, charge at the begin and at the end of each day");
+        Paragraph.Heading(console, "Batteries, with the charge at the begin and at the end of each day");
         console.Write(table);
     }
 
     private static void Days(IAnsiConsole console, RigAnswer answer)
     {
-        var times = new AnswerTimes(answer.Plan.Days);
         Paragraph.Heading(console, "Days");
         foreach (var day in answer.Simulation.Days)
         {
+            var planned = answer.Plan.Days[day.Number - 1];
+            var clock = planned.Starts is null ? AnswerTimes.Length(planned.Length)
+                : $"{DayPlanWords.Clock(day.Start, 1)} to {DayPlanWords.Clock(day.End, 1)}";
             var wall = day.FromWall.WattHours > 0 ? $", {WattHours(day.FromWall)} from the wall, the night after it too" : "";
-            Paragraph.Write(console, $"{answer.Plan.Days[day.Number - 1].Title ?? answer.Days[day.Number - 1]}, {times.At(day.Start)} to "
-                + $"{times.At(day.End)}: {(day.Completes ? "lasts" : "does not last")}; {WattHours(day.FromPacks)} from the batteries{wall}.", "  - ");
+            Paragraph.Write(console,
+                $"Day {day.Number}, {planned.Title ?? answer.Days[day.Number - 1]}, {clock}: "
+                    + $"{(day.Completes ? "lasts" : "does not last")}; "
+                + $"{WattHours(day.FromPacks)} from the batteries{wall}.", "  - ");
         }
     }
 
@@ -118,25 +127,32 @@ internal static class DayText
         if (failed.Count == 0)
             return;
         var table = Of("Batteries", "Bays", "Where it fails");
-        foreach (var trial in failed)
-            Row(table, string.Join(", ", trial.Batteries), $"{trial.BayCount}", trial.Simulated ? trial.Where : $"not run: {trial.Where}");
-        console.Write(table);
+        foreach (var trial in failed.Where(trial => trial.Simulated))
+            Row(table, string.Join(", ", trial.Batteries), $"{trial.BayCount}", trial.Where);
+        if (table.Rows.Count > 0)
+            console.Write(table);
+        var proven = failed.Count(trial => !trial.Simulated);
+        if (proven > 0)
+            Paragraph.Write(console,
+                $"{proven} more hold less energy than the essential devices take, and were not run; --json lists them.");
     }
 
     private static void Assumed(IAnsiConsole console, RigAnswer answer)
     {
-        // Batteries of one part share what is assumed of it.
-        var values = answer.Simulation.Assumed.Values.SelectMany(values => values).Select(value => $"{value.Name} {value.Value}").Distinct().ToList();
-        Paragraph.Heading(console, "Assumed, because the file does not say (--json has the reasons and sources)");
+        Paragraph.Heading(console, "Assumed");
         foreach (var sentence in NotPlanned.Of(answer.Scenario, answer.Build))
             Paragraph.Write(console, sentence, "  - ");
-        Paragraph.Write(console, values.Count == 0 ? "No figure of a battery." : $"{string.Join("; ", values)}.", "  - ");
+        // Batteries of one part share what is assumed of it.
+        var count = answer.Simulation.Assumed.Values.SelectMany(values => values).Distinct().Count();
+        Paragraph.Write(console, $"{count} figures of the batteries are assumed because no file gives them; --json lists them.",
+            "  - ");
     }
 
     private static string Reason(DownTime down) =>
         AnswerSentences.Because(down.Reason) + (down.Awaits is { } awaits ? $"; {AnswerSentences.Because(new(awaits))}" : "");
 
-    private static Table Of(params IEnumerable<string> columns) => new Table().Border(TableBorder.Simple).AddColumns([.. columns.Select(Markup.Escape)]);
+    private static Table Of(params IEnumerable<string> columns) =>
+        new Table().Border(TableBorder.Simple).AddColumns([.. columns.Select(Markup.Escape)]);
 
     private static void Row(Table table, params IEnumerable<string> cells) => table.AddRow(cells.Select(cell => new Text(cell)));
 

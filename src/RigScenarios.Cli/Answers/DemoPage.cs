@@ -53,21 +53,25 @@ internal sealed class DemoPage
     {
         var build = answer.TheBuild;
         var axis = SweepAxis.Between(
-            $"parts.{Scenario.Kit[build.Battery.Item].Part}.battery.energy", Energy.FromWattHours(50), Energy.FromWattHours(290), 9);
+            $"parts.{Scenario.Kit[build.Battery.Item].Part}.battery.energy", Energy.FromWattHours(50),
+            Energy.FromWattHours(290), 9);
         var last = build.Devices.Keys.Last(device => !build.Devices[device].Essential);
         return
         [
-            new("essential devices only", Swept(build with { Devices = new(build.Devices.Where(device => device.Value.Essential)) }, axis)),
+            new("essential devices only",
+                Swept(build with { Devices = new(build.Devices.Where(device => device.Value.Essential)) }, axis)),
             new($"without the {Scenario.PartOf(last)!.Name}", Swept(build with { Devices = build.Devices.Without(last) }, axis)),
             new("everything", Swept(build, axis)),
         ];
     }
 
     private SweepTable ColdAndAge() => Swept(
-        answer.TheBuild, Air(11), SweepAxis.Between($"builds.{answer.Build}.battery.capacity-left", Ratio.FromPercent(60), Ratio.FromPercent(100), 9));
+        answer.TheBuild, Air(11), SweepAxis.Between($"builds.{answer.Build}.battery.capacity-left", Ratio.FromPercent(60),
+            Ratio.FromPercent(100), 9));
 
     private SweepTable Swept(Builds.Build build, params IReadOnlyList<SweepAxis> axes) => GridSweep.Run(
-        Scenario with { Builds = Scenario.Builds.With(answer.Build, build) }, answer.Build, day, axes, cancellation: cancellation);
+        Scenario with { Builds = Scenario.Builds.With(answer.Build, build) }, answer.Build, day, axes,
+        cancellation: cancellation);
 
     private SweepAxis Air(int steps) =>
         SweepAxis.Between($"days.{day}.ambient", Temperature.FromDegreesCelsius(-20), Temperature.FromDegreesCelsius(30), steps);

@@ -11,7 +11,8 @@ namespace RigScenarios.Cli.Answers;
 /// default is told.</summary>
 internal static class JsonText
 {
-    private static readonly JsonSerializerOptions Options = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonSerializerOptions Options = new() { WriteIndented = true,
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>An object as text.</summary>
     public static string Of(object answer) => JsonSerializer.Serialize(answer, Options);
@@ -20,7 +21,8 @@ internal static class JsonText
     /// <param name="scenario">The scenario.</param>
     /// <param name="answers">One entry for each build, in the order of the file.</param>
     /// <param name="more">Fields that only this command has beside the answers.</param>
-    public static string Answers(Scenario scenario, IReadOnlyList<JsonObject> answers, params IEnumerable<KeyValuePair<string, object>> more)
+    public static string Answers(Scenario scenario,
+        IReadOnlyList<JsonObject> answers, params IEnumerable<KeyValuePair<string, object>> more)
     {
         var document = new JsonObject
         {
@@ -49,7 +51,8 @@ internal static class JsonText
 
     /// <summary>A default that stands in for a figure.</summary>
     public static object Assumed(AssumedValue assumed) =>
-        new { field = assumed.Field, name = assumed.Name, value = assumed.Value, why = assumed.Why, source = assumed.Source.ToString() };
+        new { field = assumed.Field, name = assumed.Name, value = assumed.Value, why = assumed.Why,
+            source = assumed.Source.ToString() };
 
     private static JsonNode? Node(object value) => JsonSerializer.SerializeToNode(value, value.GetType(), Options);
 }

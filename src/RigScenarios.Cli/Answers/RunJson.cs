@@ -23,9 +23,11 @@ internal static class RunJson
             leading_assumptions = leading?.Select(effect => new
             {
                 path = effect.Path, words = effect.Words, low = effect.Low, high = effect.High,
-                low_changes_reserve_h = JsonText.Round(effect.Less.Hours), high_changes_reserve_h = JsonText.Round(effect.More.Hours),
+                low_changes_reserve_h = JsonText.Round(effect.Less.Hours),
+                high_changes_reserve_h = JsonText.Round(effect.More.Hours),
             }),
             not_planned = NotPlanned.Of(answer.Scenario, answer.Build),
-            assumed = answer.Simulation.Assumed.Values.SelectMany(values => values).Concat(answer.Balance?.Assumed ?? []).Distinct().Select(JsonText.Assumed),
+            assumed = answer.Simulation.Assumed.Values.SelectMany(values => values).Concat(answer.Balance?.Assumed ?? [])
+                .Distinct().Select(JsonText.Assumed),
         });
 }

@@ -93,10 +93,12 @@ internal static class RunText
         {
             var names = group.Select(device => device.Title + (device.Essential ? " (essential)" : ""));
             var (stop, verb) = (group.Key, group.Count() == 1 ? "stops" : "stop");
-            Paragraph.Write(console, $"{string.Join(", ", names)} {verb} {times.When(stop.At)} in {times.Title(stop.Day, stop.Block)}: "
+            Paragraph.Write(console,
+                $"{string.Join(", ", names)} {verb} {times.When(stop.At)} in {times.Title(stop.Day, stop.Block)}: "
                 + $"{AnswerSentences.Because(stop.Reason)}.", "  - ");
         }
-        var running = answer.Simulation.Devices.Values.Where(device => device.FirstStop is null).Select(device => device.Title).ToList();
+        var running = answer.Simulation.Devices.Values.Where(device => device.FirstStop is null)
+            .Select(device => device.Title).ToList();
         if (running.Count > 0)
             Paragraph.Write(console, $"Run whenever they are wanted, planned swaps aside: {string.Join(", ", running)}.", "  - ");
     }
@@ -110,7 +112,9 @@ internal static class RunText
             Paragraph.Write(console, $"{effect.Words}.", "  - ");
         foreach (var sentence in NotPlanned.Of(answer.Scenario, answer.Build))
             Paragraph.Write(console, sentence, "  - ");
-        var moving = leading is null ? "" : leading.Count > Assumptions ? " The others move it less." : " None of the others moves it by a minute.";
-        Paragraph.Write(console, $"{all} figures in all are assumed because no file gives them; --json lists them.{moving}", "  - ");
+        var moving = leading is null ? "" : leading.Count > Assumptions
+            ? " The others move it less." : " None of the others moves it by a minute.";
+        Paragraph.Write(console, $"{all} figures in all are assumed because no file gives them; --json lists them.{moving}",
+            "  - ");
     }
 }

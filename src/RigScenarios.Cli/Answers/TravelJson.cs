@@ -6,11 +6,13 @@ using RigScenarios.Travel;
 
 namespace RigScenarios.Cli.Answers;
 
-/// <summary>Travel answers for programs. The shape is documented in docs/json.md and held by a test; fields are added, never changed.</summary>
+/// <summary>Travel answers for programs. The shape is documented in docs/json.md and held by a test; fields are added, never
+/// changed.</summary>
 internal static class TravelJson
 {
     public static string Text(
-        Scenario scenario, IReadOnlyList<(string Name, TravelAnswer Answer)> answers, IReadOnlyList<PlannedJourney> planned) => JsonText.Of(new
+        Scenario scenario, IReadOnlyList<(string Name, TravelAnswer Answer)> answers,
+        IReadOnlyList<PlannedJourney> planned) => JsonText.Of(new
         {
             format = "rigscenarios travel 1",
             title = scenario.Title,
@@ -51,7 +53,8 @@ internal static class TravelJson
                 needs_approval = line.Check.NeedsApproval,
                 source = line.Check.Limit.Source.ToString(),
             }),
-            numbers = list.Numbers.Select(number => new { what = number.What, used = number.Used, limit = number.Limit.Value, left = number.Left, source = number.Limit.Source.ToString() }),
+            numbers = list.Numbers.Select(number => new { what = number.What, used = number.Used, limit = number.Limit.Value,
+                left = number.Left, source = number.Limit.Source.ToString() }),
         }),
         stays_behind = answer.Left.Select(left => new
         {

@@ -6,18 +6,21 @@ using Spectre.Console;
 
 namespace RigScenarios.Cli.Answers;
 
-/// <summary>Writes a travel answer for people in a hurry: what must be asked of the airline, what stays, a list for each traveller,
+/// <summary>Writes a travel answer for people in a hurry: what must be asked of the airline, what stays, a list for each
+/// traveller,
 /// then the cautions, and the sources last.</summary>
 internal static class TravelText
 {
     public static void Write(
-        IAnsiConsole console, Scenario scenario, IReadOnlyList<(string Name, TravelAnswer Answer)> answers, IReadOnlyList<PlannedJourney> planned)
+        IAnsiConsole console, Scenario scenario, IReadOnlyList<(string Name, TravelAnswer Answer)> answers,
+        IReadOnlyList<PlannedJourney> planned)
     {
         Paragraph.Write(console, scenario.Title);
         if (planned.Count > 0)
         {
             var words = JourneySentences.Line(planned);
-            AnswerText.Question(console, "Travel", JourneySentences.Verdict(planned), $"{char.ToUpperInvariant(words[0])}{words[1..]}.");
+            AnswerText.Question(console, "Travel", JourneySentences.Verdict(planned),
+                $"{char.ToUpperInvariant(words[0])}{words[1..]}.");
         }
         foreach (var (_, answer) in answers)
         {
@@ -33,7 +36,9 @@ internal static class TravelText
     private static void One(IAnsiConsole console, TravelAnswer answer)
     {
         var journey = answer.Journey;
-        Paragraph.Write(console, $"{journey.Title}, {TravelWords.Day(journey.Date)}, {string.Join(", then ", journey.Legs.Select(TravelWords.Of))}", bold: true);
+        Paragraph.Write(console,
+            $"{journey.Title}, {TravelWords.Day(journey.Date)}, {string.Join(", then ", journey.Legs.Select(TravelWords.Of))}",
+            bold: true);
         if (answer.Rules.Warning is { } warning)
             Paragraph.Write(console, warning, bold: true);
         Paragraph.Write(console, TravelWords.Headline(answer), bold: true);
@@ -42,7 +47,9 @@ internal static class TravelText
         {
             Paragraph.Heading(console, "Ask the airline first: above 100 Wh it must approve, before the journey");
             foreach (var (traveller, line) in approvals)
-                Paragraph.Write(console, $"{line.Count} × {line.Battery.Title}, {line.Battery.Rated.Energy.WattHours:0.##} Wh each ({traveller})", "  - ");
+                Paragraph.Write(console,
+                    $"{line.Count} × {line.Battery.Title}, {line.Battery.Rated.Energy.WattHours:0.##} Wh each ({traveller})",
+                    "  - ");
         }
         Staying(console, answer);
         Cargo(console, answer);
@@ -84,7 +91,8 @@ internal static class TravelText
     private static void List(IAnsiConsole console, PackingList list)
     {
         var count = list.Lines.Sum(line => line.Count);
-        Paragraph.Heading(console, $"{list.Traveller}: {(count == 1 ? "1 battery" : $"{count} batteries")}, {list.Energy.WattHours:0.##} Wh");
+        Paragraph.Heading(console,
+            $"{list.Traveller}: {(count == 1 ? "1 battery" : $"{count} batteries")}, {list.Energy.WattHours:0.##} Wh");
         foreach (var line in list.Lines)
         {
             Paragraph.Write(console, $"{line.Count} × {line.Battery.Title}: {TravelWords.Place(line)}. {line.Check.MarginWords} "

@@ -10,7 +10,9 @@ internal static class BalanceCommand
     public static Command Create(TimeProvider clock)
     {
         var options = new ScenarioOptions();
-        var command = new Command("balance", "Does it balance, and does it stand? Head, shoulder or hand, tripod, wind and joints, what is left, where to set what.");
+        var command = new Command("balance",
+            "Does it balance, and does it stand? Head, shoulder or hand, tripod, wind and joints, what is left, where to set "
+                + "what.");
         options.AddAnswerTo(command);
         command.SetAction((parsed, cancellation) => Guard.RunAsync(() =>
         {
@@ -19,7 +21,7 @@ internal static class BalanceCommand
             if (options.IsJson(parsed))
                 Console.Out.WriteLine(BalanceJson.Text(scenario, answers));
             else
-                BalanceText.Write(AnswerText.Console(), answers);
+                BalanceText.Write(AnswerText.Console(), answers, options.File(parsed));
             return Task.FromResult(ExitCodes.Done);
         }));
         return command;

@@ -18,17 +18,20 @@ internal static class DayCommand
         var options = new ScenarioOptions();
         var least = new Option<bool>("--least")
         {
-            Description = "Search the least number of batteries, then of bays, that lasts the days, and say where every smaller kit fails.",
+            Description = "Search the least number of batteries, then of bays, that lasts the days, and say where every "
+                + "smaller kit fails.",
         };
         var atSwap = new Option<string?>("--keep-at-swap")
         {
-            Description = "With --least: charge that each battery shall still hold when it comes off, such as \"15 %\".", HelpName = "SHARE",
+            Description = "With --least: charge that each battery shall still hold when it comes off, such as \"15 %\".",
+            HelpName = "SHARE",
         };
         var atEnd = new Option<string?>("--keep-at-end")
         {
             Description = "With --least: how long what is left at the end shall last, such as \"1 h\".", HelpName = "TIME",
         };
-        var command = new Command("day", "Does it last the days? Each swap with its time, times without the rig and why, what each battery and charger does.");
+        var command = new Command("day",
+            "Does it last the days? Each swap with its time, times without the rig and why, what each battery and charger does.");
         options.AddAnswerTo(command);
         command.Add(least);
         command.Add(atSwap);
@@ -44,7 +47,7 @@ internal static class DayCommand
             if (options.IsJson(parsed))
                 Console.Out.WriteLine(DayJson.Text(scenario, days));
             else
-                DayText.Write(AnswerText.Console(), days);
+                DayText.Write(AnswerText.Console(), days, options.File(parsed));
             return Task.FromResult(ExitCodes.Done);
         }));
         return command;
@@ -54,7 +57,8 @@ internal static class DayCommand
         "Trying kits", progress => LeastKit.Find(answer.Powered, answer.Plan, wish, new Part(progress), cancellation));
 
     private static KitWish Wish(string? atSwap, string? atEnd) => new(
-        OptionValue.Read(atSwap, new QuantityFormat<Ratio>(Ratio.FromPercent(0), Ratio.FromPercent(100), "15 %"), "--keep-at-swap"),
+        OptionValue.Read(atSwap, new QuantityFormat<Ratio>(Ratio.FromPercent(0), Ratio.FromPercent(100), "15 %"),
+            "--keep-at-swap"),
         OptionValue.Read(atEnd, new DurationFormat(Duration.Zero, Duration.FromHours(1000), "1 h"), "--keep-at-end"));
 
     private sealed class Part(IProgress<double> progress) : IProgress<LeastKitProgress>

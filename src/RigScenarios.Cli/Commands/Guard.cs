@@ -18,7 +18,8 @@ internal static class ExitCodes
     public const int Stopped = 130;
 }
 
-/// <summary>Runs a command so that whatever goes wrong reaches the user as plain words and an exit code, never as a stack trace.</summary>
+/// <summary>Runs a command so that whatever goes wrong reaches the user as plain words and an exit code, never as a stack
+/// trace.</summary>
 internal static class Guard
 {
     public static async Task<int> RunAsync(Func<Task<int>> command)
@@ -53,7 +54,8 @@ internal static class Guard
         catch (Exception exception)
 #pragma warning restore CA1031
         {
-            await Console.Error.WriteLineAsync($"error: something went wrong inside RigScenarios: {exception.Message} Please report it with the file that led to it.");
+            await Console.Error.WriteLineAsync($"error: something went wrong inside RigScenarios: {exception.Message} Please "
+                + "report it with the file that led to it.");
             return ExitCodes.Failed;
         }
     }

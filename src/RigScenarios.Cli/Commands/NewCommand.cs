@@ -22,18 +22,23 @@ internal static class NewCommand
             HelpName = "PATH",
             DefaultValueFactory = _ => [Path.Combine(AppContext.BaseDirectory, "data", "parts")],
         };
-        var command = new Command("new", "Ask about your own rig, write it as a scenario file, and say whether it runs all day.") { file, parts };
-        command.SetAction((parsed, cancellation) => Guard.RunAsync(() => RunAsync(Terminal(), parsed.GetRequiredValue(file), parsed.GetRequiredValue(parts), cancellation)));
+        var command = new Command("new",
+            "Ask about your own rig, write it as a scenario file, and say whether it runs all day.") { file, parts };
+        command.SetAction((parsed, cancellation) =>
+            Guard.RunAsync(() => RunAsync(Terminal(), parsed.GetRequiredValue(file), parsed.GetRequiredValue(parts),
+            cancellation)));
         return command;
     }
 
     /// <summary>Asks and writes. The file is written whole and only after the last answer.</summary>
-    internal static async Task<int> RunAsync(IAnsiConsole console, string file, IReadOnlyList<string> parts, CancellationToken cancellation)
+    internal static async Task<int> RunAsync(IAnsiConsole console, string file, IReadOnlyList<string> parts,
+        CancellationToken cancellation)
     {
         if (!console.Profile.Capabilities.Interactive)
         {
             await Console.Error.WriteLineAsync(
-                "error: \"new\" asks questions, and there is no terminal to ask them in. Start it in a terminal window without a pipe; "
+                "error: \"new\" asks questions, and there is no terminal to ask them in. Start it in a terminal window "
+                    + "without a pipe; "
                 + "or describe the rig in the browser with: rigscenarios open; or copy a file of data/scenarios and change it.");
             return ExitCodes.BadInput;
         }
@@ -41,25 +46,29 @@ internal static class NewCommand
             file += Ending;
         if (Directory.Exists(file))
         {
-            await Console.Error.WriteLineAsync($"error: {file} is a folder; the name of a file is needed, such as {Path.Combine(file, "my-rig.yaml")}.");
+            await Console.Error.WriteLineAsync($"error: {file} is a folder; the name of a file is needed, such as "
+                + $"{Path.Combine(file, "my-rig.yaml")}.");
             return ExitCodes.BadInput;
         }
         var library = RigLibrary.Read(parts);
-        if (File.Exists(file) && !await new ConfirmationPrompt(Markup.Escape($"{file} is there already. Replace it with a new rig?")) { DefaultValue = false }.ShowAsync(console, cancellation))
+        if (File.Exists(file) && !await new ConfirmationPrompt(Markup.Escape($"{file} is there already. Replace it with a new "
+            + "rig?")) { DefaultValue = false }.ShowAsync(console, cancellation))
         {
             console.WriteLine("Nothing was written.");
             return ExitCodes.Failed;
         }
         console.MarkupLine("[bold]Your own rig[/]: a few questions, about ten minutes. Ctrl-C stops and leaves nothing behind.");
         var scenario = await AskAsync(console, new RigDialogue(console, library), cancellation);
-        var answer = RigAnswer.Of(scenario, RigDialogue.BuildName, [RigDialogue.DayName], AnswerOptions.EndOnly, cancellation: cancellation);
+        var answer = RigAnswer.Of(scenario, RigDialogue.BuildName, [RigDialogue.DayName], AnswerOptions.EndOnly,
+            cancellation: cancellation);
         cancellation.ThrowIfCancellationRequested();
         ScenarioFile.Write(scenario, file);
         console.WriteLine();
         RunCommand.Write(console, [answer], quick: false, cancellation);
         console.WriteLine();
         console.MarkupLineInterpolated($"[bold]Written[/]: {file}");
-        console.WriteLine($"Run it again: rigscenarios run {(file.Contains(' ', StringComparison.Ordinal) ? $"\"{file}\"" : file)}");
+        console.WriteLine($"Run it again: rigscenarios run "
+            + $"{(file.Contains(' ', StringComparison.Ordinal) ? $"\"{file}\"" : file)}");
         return ExitCodes.Done;
     }
 

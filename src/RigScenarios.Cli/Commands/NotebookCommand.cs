@@ -14,19 +14,25 @@ internal static class NotebookCommand
         var file = new Argument<string>("FILE") { Description = "The notebook (.ipynb)." };
         var set = new Option<string[]>("--set")
         {
-            Description = "Another value for one of the notebook's parameters; may be given several times. Example: --set ambientCelsius=-12",
+            Description = "Another value for one of the notebook's parameters; may be given several times. Example: --set "
+                + "ambientCelsius=-12",
             HelpName = "NAME=VALUE",
             DefaultValueFactory = _ => [],
         };
-        var output = new Option<string>("--out") { Description = "The page to write (HTML).", HelpName = "PAGE", Required = true };
-        var executed = new Option<string?>("--executed") { Description = "Also write the notebook with its results.", HelpName = "NOTEBOOK" };
-        var command = new Command("notebook", "Run a notebook and write it as one page that needs no network.") { file, set, output, executed };
+        var output = new Option<string>("--out") { Description = "The page to write (HTML).", HelpName = "PAGE",
+            Required = true };
+        var executed = new Option<string?>("--executed") { Description = "Also write the notebook with its results.",
+            HelpName = "NOTEBOOK" };
+        var command = new Command("notebook", "Run a notebook and write it as one page that needs no network.") { file, set,
+            output, executed };
         command.SetAction((parsed, cancellation) => Guard.RunAsync(() =>
-            RunAsync(parsed.GetRequiredValue(file), parsed.GetRequiredValue(set), parsed.GetRequiredValue(output), parsed.GetValue(executed), cancellation)));
+            RunAsync(parsed.GetRequiredValue(file), parsed.GetRequiredValue(set), parsed.GetRequiredValue(output),
+                parsed.GetValue(executed), cancellation)));
         return command;
     }
 
-    private static async Task<int> RunAsync(string file, string[] set, string output, string? executed, CancellationToken cancellation)
+    private static async Task<int> RunAsync(string file, string[] set, string output, string? executed,
+        CancellationToken cancellation)
     {
         try
         {
@@ -56,11 +62,13 @@ internal static class NotebookCommand
         }
     }
 
-    /// <summary>One line a cell on standard error. Written at once: a notebook takes the console for itself while a cell runs.</summary>
+    /// <summary>One line a cell on standard error. Written at once: a notebook takes the console for itself while a cell
+    /// runs.</summary>
     private sealed class Lines : IProgress<NotebookProgress>
     {
         private readonly TextWriter console = Console.Error;
 
-        public void Report(NotebookProgress value) => console.WriteLine($"{value.Notebook}: cell {value.Cell} of {value.Cells}: {value.Text}");
+        public void Report(NotebookProgress value) =>
+            console.WriteLine($"{value.Notebook}: cell {value.Cell} of {value.Cells}: {value.Text}");
     }
 }

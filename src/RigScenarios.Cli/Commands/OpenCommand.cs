@@ -12,25 +12,34 @@ internal static class OpenCommand
 {
     public static Command Create()
     {
-        var notebook = new Argument<string?>("NOTEBOOK") { Description = "Open this notebook (.ipynb) and the others of its folder; otherwise those that came with the program.", Arity = ArgumentArity.ZeroOrOne };
-        var folder = new Option<string>("--folder") { Description = "The folder of your own rig files. Without it: the folder you are in.", HelpName = "DIR", DefaultValueFactory = _ => "." };
-        var port = new Option<int>("--port") { Description = "The port; the next free one where it is taken. 0: any free one.", HelpName = "N", DefaultValueFactory = _ => PageOptions.UsualPort };
+        var notebook = new Argument<string?>("NOTEBOOK") { Description = "Open this notebook (.ipynb) and the others of its "
+            + "folder; otherwise those that came with the program.", Arity = ArgumentArity.ZeroOrOne };
+        var folder = new Option<string>("--folder") { Description = "The folder of your own rig files. Without it: the folder "
+            + "you are in.", HelpName = "DIR", DefaultValueFactory = _ => "." };
+        var port = new Option<int>("--port") { Description = "The port; the next free one where it is taken. 0: any free one.",
+            HelpName = "N", DefaultValueFactory = _ => PageOptions.UsualPort };
         port.Validators.Add(result =>
         {
             if (result.Tokens.Count > 0 && (!int.TryParse(result.Tokens[0].Value, out var number) || number is < 0 or > 65535))
-                result.AddError($"--port: found \"{result.Tokens[0].Value}\"; accepted: a whole number from 0 to 65535, such as {PageOptions.UsualPort}.");
+                result.AddError($"--port: found \"{result.Tokens[0].Value}\"; accepted: a whole number from 0 to 65535, such "
+                    + $"as {PageOptions.UsualPort}.");
         });
-        var listen = new Option<bool>("--listen") { Description = "Let other machines on this network open the pages too, such as a phone on the same desk." };
+        var listen = new Option<bool>("--listen") { Description =
+            "Let other machines on this network open the pages too, such as a phone on the same desk." };
         var noBrowser = new Option<bool>("--no-browser") { Description = "Print the address only; open no browser." };
-        var command = new Command("open", "Show the notebooks as pages that answer while you drag, and make your own rig in a form.") { notebook, folder, port, listen, noBrowser };
+        var command = new Command("open",
+            "Show the notebooks as pages that answer while you drag, and make your own rig in a form.") { notebook, folder, port,
+            listen, noBrowser };
         command.SetAction((parsed, cancellation) => Guard.RunAsync(() => RunAsync(
-            parsed.GetValue(notebook), parsed.GetRequiredValue(folder), parsed.GetRequiredValue(port), parsed.GetValue(listen), !parsed.GetValue(noBrowser), cancellation)));
+            parsed.GetValue(notebook), parsed.GetRequiredValue(folder), parsed.GetRequiredValue(port), parsed.GetValue(listen),
+            !parsed.GetValue(noBrowser), cancellation)));
         return command;
     }
 
     // Not inlined: the server's types are loaded only when this command runs, so that the others start as fast as without it.
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static async Task<int> RunAsync(string? notebook, string folder, int port, bool listen, bool browser, CancellationToken cancellation)
+    private static async Task<int> RunAsync(string? notebook, string folder, int port, bool listen, bool browser,
+        CancellationToken cancellation)
     {
         if (notebook is not null && await ProblemsOfAsync(notebook))
             return ExitCodes.BadInput;

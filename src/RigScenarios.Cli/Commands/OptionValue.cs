@@ -17,6 +17,7 @@ internal static class OptionValue
         if (text is null)
             return null;
         var log = new ReadLog("");
-        return format.TryRead(new TextNode(text, TextPlace.None), option, log, out var value) ? value : throw new ScenarioProblemsException(log.Problems);
+        return format.TryRead(new TextNode(text, TextPlace.None), option, log, out var value)
+            ? value : throw new ScenarioProblemsException(log.Problems);
     }
 }

@@ -13,8 +13,10 @@ internal static class RunCommand
     public static Command Create(TimeProvider clock)
     {
         var options = new ScenarioOptions();
-        var quick = new Option<bool>("--quick") { Description = "Leave out the search for what would make it work, and for the assumptions that matter most." };
-        var command = new Command("run", "Will it work? The verdict with its time, each question with what is left, what would make it work, and cautions.");
+        var quick = new Option<bool>("--quick") { Description =
+            "Leave out the search for what would make it work, and for the assumptions that matter most." };
+        var command = new Command("run",
+            "Will it work? The verdict with its time, each question with what is left, what would make it work, and cautions.");
         options.AddAnswerTo(command);
         command.Add(quick);
         command.SetAction((parsed, cancellation) => Guard.RunAsync(() =>
@@ -22,7 +24,8 @@ internal static class RunCommand
             var scenario = options.Read(parsed);
             var answers = options.Answers(parsed, scenario, Today.Of(clock), cancellation);
             if (options.IsJson(parsed))
-                Console.Out.WriteLine(RunJson.Text(scenario, [.. answers.Select(answer => Json(answer, parsed.GetValue(quick), cancellation))]));
+                Console.Out.WriteLine(RunJson.Text(scenario,
+                    [.. answers.Select(answer => Json(answer, parsed.GetValue(quick), cancellation))]));
             else
                 Write(AnswerText.Console(), answers, parsed.GetValue(quick), cancellation);
             return Task.FromResult(ExitCodes.Done);
@@ -68,5 +71,6 @@ internal static class RunCommand
         LongWork.Run("Looking for what would make it work", progress => WouldWork.Find(answer, null, progress, cancellation));
 
     private static IReadOnlyList<AssumptionEffect> Leading(RigAnswer answer, CancellationToken cancellation) =>
-        LongWork.Run("Trying what is assumed", progress => LeadingAssumptions.Find(answer, progress: progress, cancellation: cancellation));
+        LongWork.Run("Trying what is assumed", progress => LeadingAssumptions.Find(answer, progress: progress,
+            cancellation: cancellation));
 }

@@ -13,7 +13,8 @@ namespace RigScenarios.Cli.Commands;
 internal sealed class ScenarioOptions
 {
     private readonly Argument<string> file = new("FILE") { Description = "The scenario file." };
-    private readonly Option<string?> build = new("--build") { Description = "Only this build, by its short name.", HelpName = "NAME" };
+    private readonly Option<string?> build = new("--build") { Description = "Only this build, by its short name.",
+        HelpName = "NAME" };
     private readonly Option<string[]> days = new("--days", "--day")
     {
         Description = "Only these days, by their short names, one after the other; all of the file if left out.",
@@ -33,7 +34,8 @@ internal sealed class ScenarioOptions
         Description = "The reserve that you want after wrap, such as \"1 h\"; with less of it the verdict is \"close\".",
         HelpName = "TIME",
     };
-    private readonly Option<bool> json = new("--json") { Description = "Print the answer as JSON (docs/json.md says what is in it)." };
+    private readonly Option<bool> json =
+        new("--json") { Description = "Print the answer as JSON (docs/json.md says what is in it)." };
 
     /// <summary>File, build, days and changes.</summary>
     public void AddTo(Command command)
@@ -56,6 +58,13 @@ internal sealed class ScenarioOptions
     {
         command.Add(file);
         command.Add(set);
+    }
+
+    /// <summary>The file as it was named, ready to be typed again.</summary>
+    public string File(ParseResult parsed)
+    {
+        var name = parsed.GetRequiredValue(file);
+        return name.Contains(' ', StringComparison.Ordinal) ? $"\"{name}\"" : name;
     }
 
     /// <summary>Whether JSON is wanted.</summary>
@@ -82,7 +91,8 @@ internal sealed class ScenarioOptions
         var options = AnswerOptions.EndOnly with
         {
             Today = today,
-            Wish = OptionValue.Read(parsed.GetValue(reserve), new DurationFormat(Duration.Zero, Duration.FromHours(1000), "1 h"), "--reserve"),
+            Wish = OptionValue.Read(parsed.GetValue(reserve),
+                new DurationFormat(Duration.Zero, Duration.FromHours(1000), "1 h"), "--reserve"),
         };
         var (builds, names) = (Builds(parsed, scenario), Days(parsed, scenario));
         return [.. builds.Select(name => RigAnswer.Of(scenario, name, names, options, cancellation: cancellation))];
@@ -93,7 +103,8 @@ internal sealed class ScenarioOptions
         parsed.GetValue(build) is { } name ? [Named(scenario.Builds, name, "build", "--build")] : [.. scenario.Builds.Keys];
 
     /// <summary>The days that are asked about: all, or those that were named, in their order.</summary>
-    public IReadOnlyList<string> Days(ParseResult parsed, Scenario scenario) => parsed.GetRequiredValue(days) is { Length: > 0 } names
+    public IReadOnlyList<string> Days(ParseResult parsed, Scenario scenario) =>
+        parsed.GetRequiredValue(days) is { Length: > 0 } names
         ? [.. names.Select(name => Named(scenario.Days, name, "day", "--days"))] : [.. scenario.Days.Keys];
 
     /// <summary>Splits <c>PATH=VALUE</c> texts.</summary>
@@ -107,7 +118,8 @@ internal sealed class ScenarioOptions
             if (equals > 0)
                 changes.Add((text[..equals].Trim(), text[(equals + 1)..].Trim()));
             else
-                problems.Add(new Diagnostic(Severity.Error, "", TextPlace.None, "--set", $"Found \"{text}\".", "PATH=VALUE, such as \"days.day-one.ambient=-10 °C\""));
+                problems.Add(new Diagnostic(Severity.Error, "", TextPlace.None, "--set", $"Found \"{text}\".",
+                    "PATH=VALUE, such as \"days.day-one.ambient=-10 °C\""));
         }
         return problems.Count > 0 ? throw new ScenarioProblemsException(problems) : changes;
     }

@@ -17,8 +17,11 @@ internal static class SweepCommand
             HelpName = "PATH=FROM..TO[:STEPS]",
             Required = true,
         };
-        var output = new Option<string>("--out") { Description = "The table to write (CSV; docs/what-if.md says what its columns are).", HelpName = "FILE", Required = true };
-        var command = new Command("sweep", "How long does it last for each value of one field or two? Runs one build through the days for each, and writes a table.");
+        var output = new Option<string>("--out") { Description =
+            "The table to write (CSV; docs/what-if.md says what its columns are).", HelpName = "FILE", Required = true };
+        var command = new Command("sweep",
+            "How long does it last for each value of one field or two? Runs one build through the days for each, and writes a "
+                + "table.");
         options.AddTo(command);
         command.Add(over);
         command.Add(output);
@@ -29,7 +32,8 @@ internal static class SweepCommand
             var axes = parsed.GetRequiredValue(over).Select(text => SweepAxis.Parse(scenario, text)).ToList();
             if (builds.Count > 1)
                 Paragraph.Write(AnswerText.Console(), Taken(builds, days));
-            var table = LongWork.Run("Sweeping", progress => GridSweep.Run(scenario, builds[0], days, axes, progress, cancellation));
+            var table = LongWork.Run("Sweeping", progress => GridSweep.Run(scenario, builds[0], days, axes,
+                progress, cancellation));
             var file = parsed.GetRequiredValue(output);
             TextFile.Write(file, table.ToCsv());
             Console.Out.WriteLine($"{table.Rows.Count} runs of the build \"{table.Build}\" on {Named(table.Days)} -> {file}");

@@ -20,10 +20,12 @@ internal static class SystemBrowser
             if (OperatingSystem.IsMacOS())
                 return Start("open", address);
             // Without a display there is no browser to be seen, even where one is installed.
-            var hasDisplay = Environment.GetEnvironmentVariable("DISPLAY") is { Length: > 0 } || Environment.GetEnvironmentVariable("WAYLAND_DISPLAY") is { Length: > 0 };
+            var hasDisplay = Environment.GetEnvironmentVariable("DISPLAY") is { Length: > 0 }
+                || Environment.GetEnvironmentVariable("WAYLAND_DISPLAY") is { Length: > 0 };
             return hasDisplay && Start("xdg-open", address);
         }
-        catch (Exception exception) when (exception is Win32Exception or InvalidOperationException or PlatformNotSupportedException)
+        catch (Exception exception) when (exception is Win32Exception or InvalidOperationException
+            or PlatformNotSupportedException)
         {
             return false;
         }
@@ -31,7 +33,8 @@ internal static class SystemBrowser
 
     private static bool Start(string program, Uri address)
     {
-        using var started = Process.Start(new ProcessStartInfo(program, [address.AbsoluteUri]) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true });
+        using var started = Process.Start(new ProcessStartInfo(program, [address.AbsoluteUri]) { UseShellExecute = false,
+            RedirectStandardOutput = true, RedirectStandardError = true });
         return started is not null;
     }
 }

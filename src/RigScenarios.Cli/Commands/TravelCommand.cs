@@ -6,16 +6,19 @@ using RigScenarios.Travel;
 
 namespace RigScenarios.Cli.Commands;
 
-/// <summary><c>travel SCENARIO</c>: who carries which battery on a journey, what stays behind, what the airline must approve.</summary>
+/// <summary><c>travel SCENARIO</c>: who carries which battery on a journey, what stays behind, what the airline must
+/// approve.</summary>
 internal static class TravelCommand
 {
     /// <param name="clock">Gives today's date, for a journey without one.</param>
     public static Command Create(TimeProvider clock)
     {
         var options = new ScenarioOptions();
-        var journey = new Option<string?>("--journey") { Description = "Only this journey, by its short name. Where the scenario has none: a passenger flight today, one traveller, all batteries of the kit.", HelpName = "NAME" };
+        var journey = new Option<string?>("--journey") { Description = "Only this journey, by its short name. Where the "
+            + "scenario has none: a passenger flight today, one traveller, all batteries of the kit.", HelpName = "NAME" };
         var json = new Option<bool>("--json") { Description = "Print the answer as JSON (docs/json.md says what is in it)." };
-        var command = new Command("travel", "Do the batteries get there? What to ask the airline, what stays behind and why, and who carries what.");
+        var command = new Command("travel",
+            "Do the batteries get there? What to ask the airline, what stays behind and why, and who carries what.");
         options.AddFileTo(command);
         command.Add(journey);
         command.Add(json);
@@ -24,15 +27,18 @@ internal static class TravelCommand
             var scenario = options.Read(parsed);
             var answers = Answers(scenario, parsed.GetValue(journey), Today.Of(clock), cancellation);
             if (parsed.GetValue(json))
-                Console.Out.WriteLine(TravelJson.Text(scenario, answers, PlannedJourney.All(scenario, Today.Of(clock), cancellation)));
+                Console.Out.WriteLine(TravelJson.Text(scenario, answers,
+                    PlannedJourney.All(scenario, Today.Of(clock), cancellation)));
             else
-                TravelText.Write(AnswerText.Console(), scenario, answers, PlannedJourney.All(scenario, Today.Of(clock), cancellation));
+                TravelText.Write(AnswerText.Console(), scenario, answers,
+                    PlannedJourney.All(scenario, Today.Of(clock), cancellation));
             return Task.FromResult(ExitCodes.Done);
         }));
         return command;
     }
 
-    private static IReadOnlyList<(string Name, TravelAnswer Answer)> Answers(Scenario scenario, string? journey, DateOnly today, CancellationToken cancellation)
+    private static IReadOnlyList<(string Name, TravelAnswer Answer)> Answers(Scenario scenario, string? journey, DateOnly today,
+        CancellationToken cancellation)
     {
         if (journey is null && scenario.Journeys.Count == 0)
             return [("", ScenarioTravel.PlainFlight(scenario, today, cancellation))];
@@ -40,8 +46,10 @@ internal static class TravelCommand
         {
             throw new ScenarioProblemsException([new Diagnostic(
                 Severity.Error, "", TextPlace.None, "--journey", $"The scenario has no journey \"{journey}\".",
-                scenario.Journeys.Count == 0 ? "no name: the file plans no journey" : string.Join(", ", scenario.Journeys.Keys), NearestName.To(journey, scenario.Journeys.Keys))]);
+                scenario.Journeys.Count == 0 ? "no name: the file plans no journey" : string.Join(", ", scenario.Journeys.Keys),
+                NearestName.To(journey, scenario.Journeys.Keys))]);
         }
-        return [.. scenario.Journeys.Keys.Where(name => journey is null || name == journey).Select(name => (name, ScenarioTravel.Answer(scenario, name, today, cancellation)))];
+        return [.. scenario.Journeys.Keys.Where(name => journey is null || name == journey)
+            .Select(name => (name, ScenarioTravel.Answer(scenario, name, today, cancellation)))];
     }
 }

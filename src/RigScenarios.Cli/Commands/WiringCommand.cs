@@ -10,7 +10,9 @@ internal static class WiringCommand
     public static Command Create(TimeProvider clock)
     {
         var options = new ScenarioOptions();
-        var command = new Command("wiring", "Is any limit passed between battery and devices? Outlets, fuses, cables, regulators and voltages, what is left to each.");
+        var command = new Command("wiring",
+            "Is any limit passed between battery and devices? Outlets, fuses, cables, regulators and voltages, what is left "
+                + "to each.");
         options.AddAnswerTo(command);
         command.SetAction((parsed, cancellation) => Guard.RunAsync(() =>
         {
@@ -19,7 +21,7 @@ internal static class WiringCommand
             if (options.IsJson(parsed))
                 Console.Out.WriteLine(WiringJson.Text(scenario, answers));
             else
-                WiringText.Write(AnswerText.Console(), AnswerText.LeastFirst(answers));
+                WiringText.Write(AnswerText.Console(), AnswerText.LeastFirst(answers), options.File(parsed));
             return Task.FromResult(ExitCodes.Done);
         }));
         return command;

@@ -205,9 +205,9 @@ public static class BalanceWords
             + $"against {moment:0.0} N·m, the arm's own weight in it.{time}";
     }
 
-    private static string Held(Loads.HoldingTime time) => DayWords.Length(time.Typical)
+    private static string Held(Loads.HoldingTime time) => AnswerTimes.Length(time.Typical)
         + (time is { Low: { } low, High: { } high }
-            ? $", the 95 % interval of the fitted curve is {DayWords.Length(low)} to {DayWords.Length(high)}" : "")
+            ? $", the 95 % interval of the fitted curve is {AnswerTimes.Length(low)} to {AnswerTimes.Length(high)}" : "")
         + (time.OutsideData ? " (the effort is outside what was measured; this is the nearest that was)" : "");
 
     private static string NoAnswer(BuildBalance balance) =>

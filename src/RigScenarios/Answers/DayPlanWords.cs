@@ -26,11 +26,11 @@ public static class DayPlanWords
         {
             var lost = result.DownTimes.Where(down => !down.IsPlanned).GroupBy(down => down.Device)
                 .Max(group => group.Sum(down => (down.End - down.Start).Seconds));
-            return $"{(result.Days.Count == 1 ? "The day" : $"The {result.Days.Count} days")} cannot be completed with {with}: {FirstBreak(result, plan)}. In all, {DayWords.Length(Duration.FromSeconds(lost))} of work are lost.";
+            return $"{(result.Days.Count == 1 ? "The day" : $"The {result.Days.Count} days")} cannot be completed with {with}: {FirstBreak(result, plan)}. In all, {AnswerTimes.Length(Duration.FromSeconds(lost))} of work are lost.";
         }
         var swaps = result.Swaps.Count switch { 0 => "no swap", 1 => "one swap", var count => $"{count} swaps" };
         var least = result.LeastChargeAtSwap is { } charge ? $", the emptiest battery coming off with {charge.Percent:0} %" : "";
-        return $"{(result.Days.Count == 1 ? "The day completes" : $"All {result.Days.Count} days complete")} with {with}: {swaps}{least}. What is left at the end lasts {DayWords.Length(result.Reserve.Time)} more.";
+        return $"{(result.Days.Count == 1 ? "The day completes" : $"All {result.Days.Count} days complete")} with {with}: {swaps}{least}. What is left at the end lasts {AnswerTimes.Length(result.Reserve.Time)} more.";
     }
 
     /// <summary>Where the days break first, as a clause; empty if they complete.</summary>
@@ -76,7 +76,7 @@ public static class DayPlanWords
         if (wish.LeastAtSwap is { } charge)
             wishes.Add($"each battery coming off with {charge.Percent:0.#} % or more");
         if (wish.TimeLeft is { } time)
-            wishes.Add($"{DayWords.Length(time)} left at the end");
+            wishes.Add($"{AnswerTimes.Length(time)} left at the end");
         var wanted = wishes.Count > 0 ? $", {string.Join(" and ", wishes)}" : "";
         if (least.Least is not { } kit)
             return $"No kit from these batteries and bays completes the days{wanted}: {(least.Tried.Count == 1 ? "the only one fails" : $"all {least.Tried.Count} fail")}.";
