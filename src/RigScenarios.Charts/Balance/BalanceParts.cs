@@ -3,21 +3,26 @@ using RigScenarios.Charts.Pages;
 
 namespace RigScenarios.Charts.Balance;
 
-/// <summary>Whether a build balances, as parts of a page: the answer, how to set the head, what to move, the drawing, the
-/// limits.</summary>
+/// <summary>The questions of balance and stand as parts of a page: their lines of the answer, how to set the head, what to move,
+/// the drawing, the limits, what to take care of.</summary>
 public static class BalanceParts
 {
     // More of them would hide the first.
     private const int MostHelps = 3;
 
-    /// <summary>The parts, from the answer to the limits.</summary>
-    /// <param name="balance">The balance of the build.</param>
-    public static IEnumerable<PagePart> Of(BuildBalance balance)
+    /// <summary>The parts; none where nothing of the build has a mass.</summary>
+    /// <param name="answer">An answer.</param>
+    public static IEnumerable<PagePart> Of(RigAnswer answer)
     {
-        ArgumentNullException.ThrowIfNull(balance);
-        yield return new HeadingPart("Does it balance?", 3);
-        yield return new AnswerPart(Named(balance, BalanceWords.Answer(balance)),
-            [.. BalanceWords.Cautions(balance).Select(caution => Named(balance, caution))]);
+        ArgumentNullException.ThrowIfNull(answer);
+        return answer.Balance is { } balance ? Of(answer, balance) : [];
+    }
+
+    private static IEnumerable<PagePart> Of(RigAnswer answer, BuildBalance balance)
+    {
+        yield return new HeadingPart("Does it balance and stand?", 3);
+        foreach (var line in AnswerSentences.Questions(answer).Where(line => line.Kind is QuestionKind.Balance or QuestionKind.Stand))
+            yield return new ProsePart($"{line.Title}: {line.Words}");
         yield return new ProsePart(BalanceWords.Centre(balance));
         foreach (var words in new[] { BalanceWords.Setting(balance), TripodWords.Tipping(balance) })
         {
@@ -33,6 +38,7 @@ public static class BalanceParts
                 yield return new ProsePart(Named(balance, help.Words));
         }
         yield return new TablePart(Margins(balance));
+        yield return new ListPart("Cautions", [.. BalanceWords.Cautions(balance).Select(caution => Named(balance, caution))]);
     }
 
     /// <summary>All limits as a table.</summary>

@@ -1,3 +1,4 @@
+using RigScenarios.Answers;
 using RigScenarios.Charts.Days;
 using RigScenarios.Charts.Days.Rotation;
 using RigScenarios.Charts.Pages;
@@ -14,46 +15,49 @@ internal sealed class DayCache
     private const int Most = 8;
 
     private readonly Lock gate = new();
-    private readonly List<(string Key, DraftRun Run, DayParts Parts)> known = [];
+    private readonly List<(string Key, RigAnswer Answer, DayParts Parts)> known = [];
 
     /// <summary>All of a draft that a day rests on, as text; where its things sit is no part of it.</summary>
     public static string KeyOf(RigDraft draft, RigPlace place, string partsMark) =>
         string.Join('\n', RigDraftFormat.WriteJson(draft with { Places = Parts.OrderedMap<Length>.Empty, SlideMiddle = null })
             .ToJsonString(), place.File?.Id, place.File?.Version, place.Build, place.Day, partsMark);
 
-    /// <summary>The day of that key; null if it is not known.</summary>
-    public DraftRun? Find(string key)
+    /// <summary>An answer whose day is that of the key; null if none is known.</summary>
+    public RigAnswer? Find(string key)
     {
         lock (gate)
-            return known.Find(day => day.Key == key).Run;
+            return known.Find(day => day.Key == key).Answer;
     }
 
-    /// <summary>The charts of a day, drawn once.</summary>
-    public DayParts Charts(string key, DraftRun run)
+    /// <summary>The charts of an answer's day, drawn once.</summary>
+    public DayParts Charts(string key, RigAnswer answer)
     {
         lock (gate)
         {
-            if (known.Find(day => day.Key == key && ReferenceEquals(day.Run, run)) is { Parts: { } drawn })
+            if (known.Find(day => day.Key == key && ReferenceEquals(day.Answer.Simulation, answer.Simulation)) is { Parts: { } drawn })
                 return drawn;
         }
-        var parts = Draw(run);
+        var parts = new DayParts([.. OfDay(answer)], [.. WiringParts.Of(answer)]);
         lock (gate)
         {
             known.RemoveAll(day => day.Key == key);
-            known.Add((key, run, parts));
+            known.Add((key, answer, parts));
             if (known.Count > Most)
                 known.RemoveAt(0);
         }
         return parts;
     }
 
-    private static DayParts Draw(DraftRun run) => new(
-        [
-            .. run.Answer.Simulation.Series.Count > 0 ? (PagePart[])[new FigurePart(DayChart.Of(run.Answer, "The day on this battery"))]
-                : [],
-            .. run.Rotation is { } rotation ? RotationParts.Of(rotation.Plan, rotation.Result, rotation.NotPlanned) : [],
-        ],
-        run.Wiring is not null ? [.. WiringParts.Of(run.Answer)] : []);
+    private static IEnumerable<PagePart> OfDay(RigAnswer answer)
+    {
+        if (answer.Simulation.Series.Count > 0)
+            yield return new FigurePart(DayChart.Of(answer, answer.Plan.Batteries.Count > 1 ? "The day on these batteries" : "The day on this battery"));
+        // Where nobody said how many batteries there are, there is nothing to follow.
+        if (answer.Scenario.Batteries.Count == 0)
+            yield break;
+        foreach (var part in RotationParts.Of(answer.Plan, answer.Simulation, NotPlanned.Of(answer.Scenario, answer.Build)))
+            yield return part;
+    }
 }
 
 /// <summary>What of an answer rests on the day alone.</summary>

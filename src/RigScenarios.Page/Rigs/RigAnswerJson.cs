@@ -1,5 +1,7 @@
 using System.Text.Json;
+using RigScenarios.Answers;
 using RigScenarios.Batteries;
+using RigScenarios.Charts.Answers;
 using RigScenarios.Charts.Balance;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Drafts;
@@ -14,10 +16,12 @@ internal static class RigAnswerJson
     /// <param name="answer">What can be said of it.</param>
     /// <param name="problems">What is wrong with the draft as it was written; those of the answer are added.</param>
     /// <param name="charts">The charts of a day.</param>
+    /// <param name="seeks">Whether what would make it work is looked for after this.</param>
     /// <param name="isWhole">Whether there is a file to save.</param>
     /// <param name="text">The scenario file's text; null while there is none, or where it isn't asked for.</param>
     public static void Write(Utf8JsonWriter json, DraftAnswer answer,
-        IReadOnlyList<Problem> problems, Func<DraftRun, DayParts> charts, bool isWhole, string? text)
+        IReadOnlyList<Problem> problems, Func<RigAnswer, DayParts> charts, bool seeks,
+        bool isWhole, string? text)
     {
         WriteValue(json, "problems", problems.Concat(Problem.Of(answer.Problems)));
         WriteValue(json, "missing", answer.Missing);
@@ -48,12 +52,14 @@ internal static class RigAnswerJson
         WriteValue(json, "assumed",
             answer.Assumed.Select(assumed => new { name = assumed.Name, value = assumed.Value, why = assumed.Why,
             source = Source(assumed) }));
-        json.WriteStartArray("parts");
-        var ofDay = answer.Run is { } run ? charts(run) : new DayParts([], []);
-        foreach (var part in (IEnumerable<PagePart>)[.. ofDay.Day,
-            .. answer.Balance is { } balance ? BalanceParts.Of(balance) : [], .. ofDay.Wiring])
-            PartJson.Write(json, part);
-        json.WriteEndArray();
+        if (answer.Answer is { } first)
+        {
+            json.WritePropertyName("first");
+            PartJson.Write(json, First(answer, first));
+        }
+        json.WriteBoolean("seeks", seeks);
+        WriteParts(json, answer.Answer is { } now && charts(now) is var ofDay
+            ? [.. ofDay.Day, .. BalanceParts.Of(now), .. ofDay.Wiring] : []);
         WriteValue(json, "moveable", answer.Moveable.Select(part => new
         {
             value = part.Name,
@@ -68,6 +74,28 @@ internal static class RigAnswerJson
         json.WriteString("price", Price(answer.Totals));
         json.WriteBoolean("isWhole", isWhole);
         json.WriteString("text", text);
+    }
+
+    /// <summary>What would make it work, as JSON.</summary>
+    /// <param name="json">Written to: an object that is begun and not ended here.</param>
+    /// <param name="sets">What was found.</param>
+    public static void Write(Utf8JsonWriter json, WorkingSets sets)
+    {
+        json.WriteString("text", WouldWorkSentences.Heading(sets) ?? "");
+        WriteParts(json, AnswerBlock.WouldWork(sets));
+    }
+
+    /// <summary>The first screenful; its cautions stand below what would make it work. Without a day of its own a draft has no
+    /// verdict yet, only a sentence.</summary>
+    private static AnswerPart First(DraftAnswer draft, RigAnswer answer) =>
+        draft.IsForDay ? AnswerBlock.Of(answer) with { Text = draft.Sentence, Cautions = [] } : new AnswerPart(draft.Sentence, []);
+
+    private static void WriteParts(Utf8JsonWriter json, IEnumerable<PagePart> parts)
+    {
+        json.WriteStartArray("parts");
+        foreach (var part in parts)
+            PartJson.Write(json, part);
+        json.WriteEndArray();
     }
 
     private static string Source(AssumedValue assumed) => assumed.Source.ToString() ?? "";

@@ -3,8 +3,10 @@ using System.Text.Json;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
+using RigScenarios.Answers;
 using RigScenarios.Drafts;
 using RigScenarios.Files;
+using RigScenarios.Limits;
 using RigScenarios.Page.Requests;
 using RigScenarios.Page.OwnFiles;
 using RigScenarios.Page.Runs;
@@ -61,8 +63,14 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
         var isWhole = answer.Scenario is not null && !problems.Any(problem => problem.Severity == "error");
         // Whoever drags wants the picture at once; the text only where somebody looks at it.
         var text = isWhole && !RequestJson.Flag(json, "brief") ? TextFor(place, answer.Scenario!) : null;
-        reply.Send("answer", writer => RigAnswerJson.Write(writer, answer, problems, run => days.Charts(key, run),
-            isWhole, text));
+        // What would make it work takes many runs, so it comes after the answer. The next change stops it.
+        var seeks = isWhole && answer.Answer is { Verdict: Verdict.Close or Verdict.Fails };
+        reply.Send("answer", writer => RigAnswerJson.Write(writer, answer, problems, now => days.Charts(key, now), seeks, isWhole, text));
+        if (seeks)
+        {
+            var sets = WouldWork.Find(answer.Answer!, null, new RunProgress(reply, ""), cancellation);
+            reply.Send("would-work", writer => RigAnswerJson.Write(writer, sets));
+        }
         reply.End("done", writer => writer.WriteNumber("milliseconds", Math.Round(clock.Elapsed.TotalMilliseconds, 1)));
         return Task.CompletedTask;
     }

@@ -2,7 +2,8 @@
 // answer is there.
 import { connect } from "./connection.js";
 import { tellUpdated } from "./drawing.js";
-import { drawFigures, el, showParts } from "./parts.js";
+import { drawFigures, el, makeCautions, showParts } from "./parts.js";
+import { Work } from "./rig-work.js";
 import { RunQueue, WHY_STOPPED } from "./run-queue.js";
 import { inWords, say } from "./tell.js";
 
@@ -21,16 +22,17 @@ export class Answer extends EventTarget {
     Object.assign(this, { draft, knowledge });
     const byId = (id) => document.getElementById(id);
     Object.assign(this, {
-      element: byId("answer"), missing: byId("answer-missing"), spoken: byId("answer-spoken"), stale: byId("answer-stale"), away: byId("answer-away"), parts: byId("answer-parts"),
+      element: byId("answer"), missing: byId("answer-missing"), spoken: byId("answer-spoken"), stale: byId("answer-stale"), away: byId("answer-away"), parts: byId("answer-parts"), first: byId("answer-first"), cautions: byId("answer-cautions"),
       figures: byId("answer-figures"), assumed: byId("answer-assumed"), assumedList: byId("assumed-list"), file: byId("answer-file"), text: byId("file-text"), strip: byId("answer-strip"),
     });
+    this.work = new Work(this.spoken);
     this.#queue = new RunQueue("now", connect("/api/rig/live", {
       message: (json) => this.#receive(json),
       open: () => { if (this.#isBegun) this.#want(performance.now(), true); },
       broken: (words) => { this.#queue.forget(); this.#rest(); this.#tellAway(`${words} What you entered is kept in this window.`); },
     }));
     // On a phone the sentence stands at the foot of the window until the answer itself is in view.
-    new IntersectionObserver(([seen]) => { this.strip.hidden = seen.isIntersecting; }).observe(this.parts);
+    new IntersectionObserver(([seen]) => { this.strip.hidden = seen.isIntersecting; }).observe(this.first);
     addEventListener("scroll", () => this.#draw(true), { passive: true, capture: true });
     // The file's text is made for who looks at it.
     this.file.addEventListener("toggle", () => { if (this.file.open) this.#want(performance.now(), true); });
@@ -73,8 +75,16 @@ export class Answer extends EventTarget {
       if (run) tellUpdated(run, "rig", { milliseconds: 0, rerun: [] });
       return;
     }
+    // What is found after the answer is of use only while that answer is the newest.
+    if (json.kind === "progress" || json.kind === "would-work") {
+      if (this.#queue.running?.run !== json.run || this.isBehind) return;
+      if (json.kind === "progress") this.work.tell(json.fraction);
+      else this.work.show(json);
+      return;
+    }
     if (!this.#queue.ended(json.run, json.kind === "done")) return;
     this.#rest();
+    if (json.kind !== "done") this.work.giveUp();
     if (json.kind === "done") this.#drawRest();
     else if (json.kind === "problems") this.#tellProblems(json);
     else if (json.kind === "stopped" && WHY_STOPPED[json.why]) this.#tellAway(WHY_STOPPED[json.why]);
@@ -103,18 +113,22 @@ export class Answer extends EventTarget {
     this.#showMissing(answer.missing);
     const spoken = answer.answer?.text ?? "";
     const toDo = errors > 0 ? `${errors === 1 ? "One thing" : `${errors} things`} to put right in the form.` : !spoken && answer.missing.length > 0 ? `Still to say: ${answer.missing.map((key) => this.#label(key)).join(", ")}.` : "";
-    const further = answer.parts.filter((part) => part.type === "answer").map((part) => part.text);
-    say(this.spoken, [toDo, spoken, ...further].filter(Boolean).join(" "));
+    say(this.spoken, [toDo, spoken].filter(Boolean).join(" "));
     say(this.strip, spoken || toDo || "The answer appears here.");
     // While there is no picture yet, the list of what is still to say says it all.
-    const isBegun = answer.parts.length > 0 || answer.missing.length === 0;
-    const sentence = isBegun && answer.answer ? [{ type: "answer", ...answer.answer }] : [];
-    const parts = [...sentence, ...answer.parts];
+    const isBegun = answer.first || answer.missing.length === 0;
+    const first = answer.first ?? (isBegun && answer.answer ? { type: "answer", text: answer.answer.text, cautions: [] } : null);
     // What was shown stays while something is to be put right, and says that it is from before.
-    const isStale = errors > 0 && !parts.some((part) => part.type === "figure") && this.parts.querySelector("figure") !== null;
+    const isStale = errors > 0 && !answer.first && this.parts.querySelector("figure") !== null;
     this.element.classList.toggle("answer-old", isStale);
     this.stale.hidden = !isStale;
-    if (!isStale) showParts(this.parts, parts);
+    if (isStale) this.work.giveUp();
+    else {
+      showParts(this.first, first ? [first] : []);
+      this.work.begin(answer.seeks);
+      this.cautions.replaceChildren(...[first && makeCautions(answer.answer?.cautions)].filter(Boolean));
+      showParts(this.parts, answer.parts);
+    }
     this.figures.replaceChildren(...[["Mass", answer.mass], ["Price", answer.price]].filter(([, value]) => value)
       .map(([name, value]) => el("div", {}, el("dt", {}, name), el("dd", {}, value))));
     this.assumed.hidden = answer.assumed.length === 0;

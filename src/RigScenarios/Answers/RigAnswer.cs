@@ -1,5 +1,7 @@
+using RigScenarios.Batteries;
 using RigScenarios.Builds;
 using RigScenarios.Days;
+using RigScenarios.Files;
 using RigScenarios.Limits;
 using RigScenarios.Scenarios;
 using RigScenarios.Simulation;
@@ -64,6 +66,13 @@ public sealed record RigAnswer
     /// <summary>The reserve after the last block.</summary>
     public Reserve Reserve => Simulation.Reserve;
 
+    /// <summary>Every figure that nobody gave and that something of this rests on: those of parts that are marked as assumed, those of the batteries' models, those of places.</summary>
+    public IReadOnlyList<AssumedValue> Assumed =>
+    [
+        .. Plan.Days.SelectMany(day => PartAssumptions.In(Scenario, TheBuild, day)).Concat(Simulation.Assumed.Values.SelectMany(values => values)).Concat(Balance?.Assumed ?? [])
+            .DistinctBy(value => (value.Field, value.Value)),
+    ];
+
     /// <summary>One of the questions; null where it is not asked.</summary>
     /// <param name="kind">Which.</param>
     public AnswerQuestion? Of(QuestionKind kind) => Questions.FirstOrDefault(question => question.Kind == kind);
@@ -118,9 +127,11 @@ public sealed record RigAnswer
     /// </summary>
     /// <param name="places">What is moved, as <see cref="MovedPlaces"/> reads it.</param>
     /// <exception cref="ScenarioProblemsException">A part does not slide, or not so far.</exception>
-    public RigAnswer Moved(string places)
+    public RigAnswer Moved(string places) => Moved(MovedPlaces.Apply(Scenario, Build, places));
+
+    /// <summary>The answer for a scenario that differs from this one's in nothing but places: the days are not run again.</summary>
+    internal RigAnswer Moved(Scenario scenario)
     {
-        var scenario = MovedPlaces.Apply(Scenario, Build, places);
         var moved = this with { Scenario = scenario, Powered = PoweredBuild.From(scenario.Builds[Build], scenario.PartOf), Balance = BalanceOf(scenario, Build) };
         return moved with { Questions = [.. Asked(moved)] };
     }

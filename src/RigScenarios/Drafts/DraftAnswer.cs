@@ -18,14 +18,14 @@ public sealed record DraftAnswer
     /// <summary>The scenario to save; null while something is missing or does not add up.</summary>
     public Scenario? Scenario { get; init; }
 
-    /// <summary>What the day gave with what is complete so far; null while there is no battery, or nothing that draws from it.</summary>
-    public DraftRun? Run { get; init; }
+    /// <summary>
+    /// The one answer to what is complete so far, for a day of recording without a stop while there is none (<see cref="IsForDay"/>), and at 20 °C while the air is not
+    /// known; null while there is no battery, or nothing that draws from it.
+    /// </summary>
+    public RigAnswer? Answer { get; init; }
 
-    /// <summary>How the day goes; null as <see cref="Run"/>.</summary>
-    public DayResult? Result => Run?.Day;
-
-    /// <summary>Whether it balances, from the places that are given and the usual ones; null while there is no answer about the day either.</summary>
-    public BuildBalance? Balance { get; init; }
+    /// <summary>Whether the day of <see cref="Answer"/> is the draft's own.</summary>
+    public bool IsForDay { get; init; }
 
     /// <summary>What can be moved along its mount, as it sits before the draft moves it; names are those of the scenario.</summary>
     public IReadOnlyList<MoveablePart> Moveable { get; init; } = [];
@@ -68,19 +68,19 @@ public sealed record DraftAnswer
     public static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, CancellationToken cancellation) =>
         Of(draft, before, library, build, day, run: true, known: null, cancellation);
 
-    /// <summary>The answer to a draft whose day is known already, as while parts are moved: places have no part in it.</summary>
+    /// <summary>The answer to a draft whose day is known already, as while parts are moved: places have no part in the day, which is not run again.</summary>
     /// <param name="draft">The draft.</param>
     /// <param name="before">The scenario that it will change; null for a new one.</param>
     /// <param name="library">The parts to choose from.</param>
     /// <param name="build">The build's short name in the scenario.</param>
     /// <param name="day">The day's short name in the scenario.</param>
-    /// <param name="known">What a draft gave that differs in places only; null to run the day.</param>
+    /// <param name="known">The answer to a draft that differs in places only; null to run the day.</param>
     /// <param name="cancellation">Stops the run.</param>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, DraftRun? known, CancellationToken cancellation) =>
+    public static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, RigAnswer? known, CancellationToken cancellation) =>
         Of(draft, before, library, build, day, run: true, known, cancellation);
 
-    internal static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, bool run, DraftRun? known, CancellationToken cancellation)
+    internal static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, bool run, RigAnswer? known, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(draft);
         ArgumentNullException.ThrowIfNull(library);
@@ -127,31 +127,25 @@ public sealed record DraftAnswer
         if (!run)
             return answer;
 
-        var ran = known ?? DraftRun.Of(scenario, build, day, draft.BatteryCount is not null, cancellation);
-        var result = ran.Day;
-        var balance = Balanced(scenario, build);
-        var shown = answer.Assumed.Select(value => value.Field).ToHashSet();
-        return answer with
-        {
-            Run = ran,
-            Balance = balance,
-            Assumed = [.. answer.Assumed, .. result.Assumed.Where(value => !shown.Contains(value.Field)), .. balance?.Assumed ?? []],
-            Sentence = DraftWords.Answer(result, scenario.Days[day], LeftOut(rig, wiring), noBlocks, noAir),
-            Cautions = [.. DraftWords.Cautions(rig), .. DayWords.Cautions(result, scenario.Builds[build].Battery, scenario.AmbientOn(scenario.Days[day]))],
-        };
-    }
-
-    private static BuildBalance? Balanced(Scenario scenario, string build)
-    {
+        RigAnswer now;
         try
         {
-            return ScenarioBalance.Of(scenario, build);
+            now = known?.Moved(scenario) ?? RigAnswer.Of(scenario, build, [day], null, null, cancellation);
         }
-        catch (ScenarioProblemsException)
+        catch (ScenarioProblemsException wrong)
         {
-            // Nothing of it has a mass yet: there is an answer about the day, and none about balance.
-            return null;
+            // A voltage that only the wiring as a whole makes too high: nothing is run then.
+            var found = wrong.Problems.Select(problem => DraftProblem.Of(problem, DraftPath.Of(problem.Path, rig, renamed, build, day))).ToList();
+            return answer with { Problems = [.. problems, .. found], Scenario = null, Sentence = DraftWords.WrongSoFar(found) };
         }
+        return answer with
+        {
+            Answer = now,
+            IsForDay = !noBlocks,
+            Assumed = [.. answer.Assumed.Concat(now.Assumed).DistinctBy(value => (value.Field, value.Value))],
+            Sentence = DraftWords.Answer(now, LeftOut(rig, wiring), noBlocks, noAir),
+            Cautions = [.. DraftWords.Cautions(rig), .. AnswerCautions.Of(now)],
+        };
     }
 
     /// <summary>A missing answer as a problem of the draft.</summary>

@@ -1,5 +1,4 @@
 using RigScenarios.Answers;
-using RigScenarios.Days;
 using RigScenarios.Scenarios;
 
 namespace RigScenarios.Drafts;
@@ -24,13 +23,14 @@ internal static class DraftWords
     }
 
     /// <summary>The answer with what it still leaves out.</summary>
-    public static string Answer(DayResult result, ShootingDay day, IReadOnlyList<string> leftOut, bool noBlocks, bool noAir)
+    public static string Answer(RigAnswer answer, IReadOnlyList<string> leftOut, bool noBlocks, bool noAir)
     {
         var air = noAir ? " Taken at 20 °C until you say how cold it is." : "";
         var without = leftOut.Count > 0 ? $" Not counted yet: {string.Join(", ", leftOut)}." : "";
-        if (noBlocks)
-            return $"Recording without a stop it runs {(result.RuntimeIsLowerBound ? "over " : "about ")}{DayWords.Length(result.Runtime)}. Choose a day, and the answer will be for that day.{air}{without}";
-        return $"{DayWords.Answer(result)} {DayWords.Ending(result, day.Starts)}{air}{without}";
+        if (!noBlocks)
+            return $"{AnswerSentences.Headline(answer)}{air}{without}";
+        var lasts = $"{(answer.Reserve.IsLowerBound ? "more than " : "")}{AnswerTimes.Length(answer.Simulation.Runtime)}";
+        return $"Recording without a stop it lasts {lasts}. Choose a day, and the answer will be for that day.{air}{without}";
     }
 
     /// <summary>What the makers' labels must still say.</summary>

@@ -36,7 +36,9 @@ public sealed class RigTests
         var whole = await AnswerAsync(server, draft);
         Assert.Empty(whole.GetProperty("missing").EnumerateArray());
         Assert.Empty(whole.GetProperty("problems").EnumerateArray());
-        Assert.Contains("It runs", whole.GetProperty("answer").Text("text"), StringComparison.Ordinal);
+        Assert.Matches("^(Yes|Just|No|Not known): ", whole.GetProperty("answer").Text("text"));
+        // The verdict in words, with a line for each question.
+        Assert.All(["Power", "Wiring", "Balance", "Tripod and joints"], title => Assert.Contains($">{title}<", whole.GetProperty("first").Text("html"), StringComparison.Ordinal));
         Assert.NotEmpty(whole.GetProperty("answer").GetProperty("cautions").EnumerateArray());
         // The day first, then whether it balances, with the rig drawn at its usual places, then the wiring.
         var parts = whole.GetProperty("parts").EnumerateArray().ToList();
@@ -62,11 +64,12 @@ public sealed class RigTests
         foreach (var line in answer.GetProperty("wiring").EnumerateArray())
             Assert.Contains($"data-element=\"{line.Text("thing")}\"", drawing.Text("svg"), StringComparison.Ordinal);
         // The same words and limits as the library gives for the file that would be saved.
-        var wiring = ScenarioWiring.Of(ScenarioFile.TryReadText(answer.Text("text"), "mine.yaml").Scenario!, "rig", "day", TestContext.Current.CancellationToken);
-        Assert.Contains(parts, part => part.Text("type") == "answer" && part.Text("text") == WiringWords.Answer(wiring));
+        var ofFile = RigAnswer.Of(ScenarioFile.TryReadText(answer.Text("text"), "mine.yaml").Scenario!, "rig", ["day"], cancellation: TestContext.Current.CancellationToken);
+        var told = AnswerSentences.Questions(ofFile).Single(question => question.Kind == QuestionKind.Wiring);
+        Assert.Contains(parts, part => part.Text("type") == "prose" && part.Text("text") == told.Words);
         var limits = parts.Last(part => part.Text("type") == "table");
-        Assert.Equal(wiring.Findings.Take(8).Select(finding => finding.Limit), limits.GetProperty("table").GetProperty("rows").EnumerateArray().Select(row => row[1].GetString()!));
-        Assert.Equal(wiring.Findings.OrderBy(finding => finding.Margin), wiring.Findings);
+        var expected = ofFile.Of(QuestionKind.Wiring)!.Limits.Where(limit => limit.Allowed is not null).Take(8).Select(LimitSentences.Left);
+        Assert.Equal(expected, limits.GetProperty("table").GetProperty("rows").EnumerateArray().Select(row => row[1].GetString()!));
     }
 
     [Fact]
@@ -97,8 +100,8 @@ public sealed class RigTests
         Assert.Equal("own/my rig.yaml", saved.Text("id"));
         Assert.Equal("rigscenarios run \"my rig.yaml\"", saved.Text("command"));
         var scenario = ScenarioFile.Read(Path.Combine(server.Rigs, "my rig.yaml"));
-        var result = ScenarioRun.Run(scenario, saved.Text("build"), saved.Text("day"), cancellation: TestContext.Current.CancellationToken);
-        Assert.StartsWith(DayWords.Answer(result), shown.GetProperty("answer").Text("text"), StringComparison.Ordinal);
+        var ofFile = RigAnswer.Of(scenario, saved.Text("build"), [saved.Text("day")], cancellation: TestContext.Current.CancellationToken);
+        Assert.Equal(AnswerSentences.Headline(ofFile), shown.GetProperty("answer").Text("text"));
         Assert.Equal(shown.Text("text"), File.ReadAllText(Path.Combine(server.Rigs, "my rig.yaml")));
         using var again = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { draft, name = "my rig.yaml" });
         Assert.Equal(HttpStatusCode.Conflict, again.StatusCode);
@@ -190,6 +193,42 @@ public sealed class RigTests
         Assert.Equal(404, (await form.EndAsync(22)).GetProperty("status").GetInt32());
         await form.SendAsync(new { kind = "run", queue = "pinned", run = 23, draft });
         Assert.Contains("There is no such queue", (await form.UntilAsync("problems")).Problems(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_would_make_it_work_comes_after_the_answer_on_the_same_line_and_is_what_the_file_gives()
+    {
+        await using var server = await TrialServer.StartAsync();
+        var draft = await BlankAsync(server);
+        draft["things"] = Things();
+        // Common practice, no source: 98 Wh do not carry a body of 21 W and a monitor through ten hours.
+        draft["things"]!["battery"]!["part"] = "brick-98wh";
+        using var form = await LiveReader.OpenRigAsync(server);
+        await form.SendAsync(new { kind = "run", queue = "now", run = 1, draft });
+        Assert.Equal("done", (await form.EndAsync(1)).Text("kind"));
+        var kinds = form.Messages.Select(message => message.Text("kind")).Where(kind => kind != "progress").ToList();
+        Assert.Equal(["answer", "would-work", "done"], kinds);
+        var answer = form.Messages.First(message => message.Text("kind") == "answer");
+        Assert.True(answer.GetProperty("seeks").GetBoolean());
+        var ofFile = RigAnswer.Of(ScenarioFile.TryReadText(answer.Text("text"), "mine.yaml").Scenario!, "rig", ["day"], cancellation: TestContext.Current.CancellationToken);
+        var sets = WouldWork.Find(ofFile, cancellation: TestContext.Current.CancellationToken);
+        Assert.Equal(WouldWorkSentences.Heading(sets), form.Messages.First(message => message.Text("kind") == "would-work").Text("text"));
+    }
+
+    [Fact]
+    public async Task A_change_stops_the_search_for_what_would_make_it_work()
+    {
+        await using var server = await TrialServer.StartAsync();
+        var draft = await BlankAsync(server);
+        draft["things"] = Things();
+        draft["things"]!["battery"]!["part"] = "brick-98wh";
+        using var form = await LiveReader.OpenRigAsync(server);
+        await form.SendAsync(new { kind = "run", queue = "now", run = 1, draft });
+        await form.UntilAsync("answer");
+        await form.SendAsync(new { kind = "run", queue = "now", run = 2, draft });
+        Assert.Equal("overtaken", (await form.EndAsync(1)).Text("why"));
+        Assert.Equal("done", (await form.EndAsync(2)).Text("kind"));
+        Assert.Equal(2, Assert.Single(form.Messages, message => message.Text("kind") == "would-work").GetProperty("run").GetInt32());
     }
 
     [Fact]

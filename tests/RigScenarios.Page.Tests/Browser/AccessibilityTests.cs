@@ -24,7 +24,7 @@ public sealed class AccessibilityTests(Chromium chromium)
         await visit.ReadAsync("03-the-cold");
         await CheckAsync("/n/03");
         await visit.GoAsync("/rig?file=samples/winter-harbour.yaml");
-        await visit.Page.Locator("#answer-parts .rs-answer").First.WaitForAsync();
+        await visit.Page.Locator("#answer-first .rs-answer").First.WaitForAsync();
         await CheckAsync("/rig");
         // A rig with its wiring's panel open, and several batteries.
         await visit.GoAsync("/rig?file=samples/night-dolly.yaml");

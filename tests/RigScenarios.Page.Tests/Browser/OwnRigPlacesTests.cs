@@ -19,7 +19,7 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
         await File.WriteAllTextAsync(path, text, TestContext.Current.CancellationToken);
         await visit.GoAsync("/rig?file=own/harbour.yaml&build=tripod&day=day-one");
         await visit.Page.Locator(Plate + ".rs-can-move").WaitForAsync(new() { State = WaitForSelectorState.Attached });
-        var (runtime, balance) = (await AnswerAsync(visit.Page, 0), await AnswerAsync(visit.Page, 1));
+        var (power, balance) = (await LineAsync(visit.Page, "Power"), await LineAsync(visit.Page, "Balance"));
         await visit.Page.Locator(Plate).EvaluateAsync("part => part.scrollIntoView({ block: 'center' })");
         var box = (await visit.Page.Locator($"{Plate} polygon").BoundingBoxAsync())!;
         await visit.Page.Mouse.MoveAsync(box.X + (box.Width / 2), box.Y + (box.Height / 2));
@@ -28,8 +28,8 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
         await visit.Page.WaitForFunctionAsync($"() => document.querySelector('{Plate}').dataset.at === '-0.136'");
         await visit.Page.Mouse.UpAsync();
         // The balance follows; the day on the battery has nothing to do with it.
-        Assert.NotEqual(balance, await AnswerAsync(visit.Page, 1));
-        Assert.Equal(runtime, await AnswerAsync(visit.Page, 0));
+        Assert.NotEqual(balance, await LineAsync(visit.Page, "Balance"));
+        Assert.Equal(power, await LineAsync(visit.Page, "Power"));
         await Assertions.Expect(visit.Page.Locator("#places-list input")).ToHaveValueAsync("-136");
         await Assertions.Expect(visit.Page.Locator("#battery-place-slider")).ToHaveValueAsync("-136");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
@@ -53,15 +53,15 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
         await visit.Page.Locator("#ambient").FillAsync("5 °C");
         await visit.Page.Locator("#answer-parts [data-drawing='rig-to-scale']").WaitForAsync();
         await Assertions.Expect(visit.Page.Locator("#head-plate")).ToBeHiddenAsync();
-        await Assertions.Expect(visit.Page.Locator("#answer-parts .rs-answer p").Nth(1)).ToContainTextAsync("carries no head");
+        await Assertions.Expect(Line(visit.Page, "Balance")).ToContainTextAsync("not known");
         await ChooseAsync(visit.Page, "head", "middle");
         await ChooseAsync(visit.Page, "legs", "middle");
-        await Assertions.Expect(visit.Page.Locator("#answer-parts .rs-answer p").Nth(1)).Not.ToContainTextAsync("carries no head");
+        await Assertions.Expect(Line(visit.Page, "Balance")).Not.ToContainTextAsync("not known");
         await Assertions.Expect(visit.Page.Locator("#head-plate")).ToBeVisibleAsync();
-        var balance = await AnswerAsync(visit.Page, 1);
+        var balance = await LineAsync(visit.Page, "Balance");
         await visit.Page.Locator("#slide-middle-slider").FillAsync("-120");
         await Assertions.Expect(visit.Page.Locator("#slide-middle")).ToHaveValueAsync("-120 mm");
-        await Assertions.Expect(visit.Page.Locator("#answer-parts .rs-answer p").Nth(1)).Not.ToHaveTextAsync(balance);
+        await Assertions.Expect(Line(visit.Page, "Balance")).Not.ToHaveTextAsync(balance);
         // The battery further back with the slider: the drawing and the list follow.
         var least = await visit.Page.Locator("#battery-place-slider").GetAttributeAsync("min");
         await visit.Page.Locator("#battery-place-slider").FillAsync(least!);
@@ -72,11 +72,15 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
         var scenario = ScenarioFile.Read(Path.Combine(visit.Server.Rigs, "placed.yaml"));
         Assert.Equal(-120, scenario.Builds["rig"].OnHead!.SlideMiddle!.Value.Millimeters, 6);
         Assert.Equal(least, scenario.Builds["rig"].Places["plate"].Forward!.Value.Millimeters.ToString("0", null));
-        Assert.Contains(BalanceWords.Answer(ScenarioBalance.Of(scenario, "rig"))[..40], (await AnswerAsync(visit.Page, 1)).Replace('\u00a0', ' '), StringComparison.Ordinal);
+        var ofFile = RigAnswer.Of(scenario, "rig", [scenario.Days.Keys.First()], cancellation: TestContext.Current.CancellationToken);
+        var words = AnswerSentences.Questions(ofFile).Single(line => line.Kind == QuestionKind.Balance).Words;
+        Assert.Contains(words, (await LineAsync(visit.Page, "Balance")).Replace('\u00a0', ' '), StringComparison.Ordinal);
         visit.AssertQuiet();
     }
 
-    private static Task<string> AnswerAsync(IPage page, int which) => page.Locator("#answer-parts .rs-answer p").Nth(which).InnerTextAsync();
+    private static ILocator Line(IPage page, string question) => page.Locator($"#answer-first .rs-questions tr:has(th:text-is(\"{question}\"))");
+
+    private static Task<string> LineAsync(IPage page, string question) => Line(page, question).InnerTextAsync();
 
     private static async Task ChooseAsync(IPage page, string question, string words)
     {

@@ -23,7 +23,7 @@ public sealed class OwnRigTests(Chromium chromium)
         await own.GetByLabel("Watts", new() { Exact = false }).First.FillAsync("9");
         await visit.Page.Locator("#typical-days button, #typical-days input").First.ClickAsync();
         await visit.Page.Locator("#ambient").FillAsync("-6 °C");
-        await visit.Page.Locator("#answer-parts .rs-answer").First.WaitForAsync();
+        await visit.Page.Locator("#answer-first .rs-answer").First.WaitForAsync();
         await Assertions.Expect(visit.Page.Locator("#wiring")).ToContainTextAsync("My old monitor");
         await Assertions.Expect(visit.Page.Locator("#answer-assumed")).ToBeVisibleAsync();
         await visit.Page.Locator("#save-name").FillAsync("lake.yaml");
@@ -34,13 +34,13 @@ public sealed class OwnRigTests(Chromium chromium)
 
         var scenario = ScenarioFile.Read(Path.Combine(visit.Server.Rigs, "lake.yaml"));
         Assert.Equal("Lake at dawn", scenario.Title);
-        var result = ScenarioRun.Run(scenario, scenario.Builds.Keys.First(), scenario.Days.Keys.First(), cancellation: TestContext.Current.CancellationToken);
-        var onPage = (await visit.Page.Locator("#answer-parts .rs-answer p").First.InnerTextAsync()).Replace('\u00a0', ' ');
-        Assert.Contains(DayWords.Answer(result), onPage, StringComparison.Ordinal);
+        var headline = AnswerSentences.Headline(RigAnswer.Of(scenario, scenario.Builds.Keys.First(), [scenario.Days.Keys.First()], cancellation: TestContext.Current.CancellationToken));
+        var onPage = (await visit.Page.Locator("#answer-first .rs-answer p").First.InnerTextAsync()).Replace('\u00a0', ' ');
+        Assert.Contains(headline, onPage, StringComparison.Ordinal);
 
         await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Open it in notebook 01", Exact = false }).ClickAsync();
         await visit.Page.Locator(".version-now .rs-answer").First.WaitForAsync();
-        Assert.Contains(DayWords.Answer(result), (await visit.AnswerAsync()).Replace('\u00a0', ' '), StringComparison.Ordinal);
+        Assert.Contains(headline, (await visit.AnswerAsync()).Replace('\u00a0', ' '), StringComparison.Ordinal);
         visit.AssertQuiet();
     }
 
@@ -53,7 +53,7 @@ public sealed class OwnRigTests(Chromium chromium)
         await File.WriteAllTextAsync(path, text, TestContext.Current.CancellationToken);
         await visit.GoAsync("/rig?file=own/harbour.yaml&build=tripod&day=day-one");
         await Assertions.Expect(visit.Page.Locator("#ambient")).ToHaveValueAsync("-8 °C");
-        await visit.Page.Locator("#answer-parts .rs-answer").First.WaitForAsync();
+        await visit.Page.Locator("#answer-first .rs-answer").First.WaitForAsync();
         await visit.Page.Locator("#ambient").FillAsync("-13 °C");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#save-told")).ToContainTextAsync("Saved as harbour.yaml");
@@ -69,7 +69,7 @@ public sealed class OwnRigTests(Chromium chromium)
         var text = Servers.Checkout.Sample("teaching-kit.yaml").Replace("parts-from: [../parts]", $"parts-from: [{Path.Combine(Servers.Checkout.Data, "parts")}]", StringComparison.Ordinal);
         await File.WriteAllTextAsync(path, text, TestContext.Current.CancellationToken);
         await visit.GoAsync("/rig?file=own/kit.yaml");
-        await visit.Page.Locator("#answer-parts .rs-answer").First.WaitForAsync();
+        await visit.Page.Locator("#answer-first .rs-answer").First.WaitForAsync();
         await File.WriteAllTextAsync(path, text + "# changed elsewhere\n", TestContext.Current.CancellationToken);
         visit.ExpectsTrouble = true;
         await visit.Page.Locator("#ambient").FillAsync("3 °C");

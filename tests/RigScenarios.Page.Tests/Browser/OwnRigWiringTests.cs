@@ -101,7 +101,7 @@ public sealed class OwnRigWiringTests(Chromium chromium)
     }
 
     // The wiring's answer is the last of them.
-    private static ILocator Answer(IPage page) => page.Locator("#answer-parts > .rs-answer p").Last;
+    private static ILocator Answer(IPage page) => page.Locator("#answer-first .rs-questions tr:has(th:text-is(\"Wiring\"))");
 
     private static string Element(string name) => $"{Drawing} svg.rs-wide .wire-element[data-element={name}]";
 

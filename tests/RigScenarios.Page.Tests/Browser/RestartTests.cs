@@ -11,7 +11,7 @@ public sealed class RestartTests(Chromium chromium)
     {
         await using var visit = await Visit.BeginAsync(chromium);
         await visit.GoAsync("/rig?file=samples/winter-harbour.yaml");
-        await visit.Page.Locator("#answer-parts .rs-answer").First.WaitForAsync();
+        await visit.Page.Locator("#answer-first .rs-answer").First.WaitForAsync();
         await visit.Page.Locator("#save-name").FillAsync("kept.yaml");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#save-told")).ToContainTextAsync("Saved as kept.yaml");
@@ -26,7 +26,7 @@ public sealed class RestartTests(Chromium chromium)
         await visit.Server.StartAgainAsync();
         await visit.Page.GotoAsync(visit.Server.Address.ToString());
         await visit.GoAsync("/rig?file=own/kept.yaml");
-        await visit.Page.Locator("#answer-parts .rs-answer").First.WaitForAsync();
+        await visit.Page.Locator("#answer-first .rs-answer").First.WaitForAsync();
         await Assertions.Expect(visit.Page.Locator("#ambient")).ToHaveValueAsync("-11 °C");
     }
 

@@ -1,5 +1,7 @@
+using RigScenarios.Answers;
 using RigScenarios.Days;
 using RigScenarios.Drafts;
+using RigScenarios.Files;
 using RigScenarios.Scenarios;
 using UnitsNet;
 
@@ -20,7 +22,7 @@ public sealed class DraftAnswerTests
         var answer = Drafting.Answer(new RigDraft());
         Assert.Equal(["camera", "battery", "blocks", "ambient"], answer.Missing);
         Assert.Empty(answer.Problems);
-        Assert.Null(answer.Result);
+        Assert.Null(answer.Answer);
         Assert.Null(answer.Scenario);
         Assert.Equal("Choose a camera body and a battery: the answer begins there.", answer.Sentence);
     }
@@ -32,8 +34,8 @@ public sealed class DraftAnswerTests
         Assert.Equal(["blocks", "ambient"], answer.Missing);
         Assert.Null(answer.Scenario);
         // Common practice, no source: a 190 Wh brick runs a body of this size about 8 h in record without a stop.
-        Assert.InRange(answer.Result!.Runtime.Hours, 7, 8.5);
-        Assert.StartsWith("Recording without a stop it runs about ", answer.Sentence, StringComparison.Ordinal);
+        Assert.InRange(answer.Answer!.Simulation.Runtime.Hours, 7, 8.5);
+        Assert.StartsWith("Recording without a stop it lasts ", answer.Sentence, StringComparison.Ordinal);
         Assert.Contains("20 °C", answer.Sentence, StringComparison.Ordinal);
     }
 
@@ -44,7 +46,8 @@ public sealed class DraftAnswerTests
         Assert.Empty(answer.Missing);
         Assert.Empty(answer.Problems);
         Assert.NotNull(answer.Scenario);
-        Assert.Contains("planned 10 h", answer.Sentence, StringComparison.Ordinal);
+        Assert.True(answer.IsForDay);
+        Assert.Equal(AnswerSentences.Headline(answer.Answer!), answer.Sentence);
         Assert.NotEmpty(answer.Cautions);
         Assert.Equal(2473, answer.Totals.Mass.Grams, 6);
         Assert.Equal(new Parts.Money(4705, "EUR"), Assert.Single(answer.Totals.Buy));
@@ -57,7 +60,7 @@ public sealed class DraftAnswerTests
         var answer = Drafting.Answer(Drafting.Small.With("monitor", new DraftThing { Role = RigRole.Monitor }));
         Assert.Equal("things.monitor.part", Assert.Single(answer.Problems).Path);
         Assert.Null(answer.Scenario);
-        Assert.Equal(without.Result!.Runtime, answer.Result!.Runtime);
+        Assert.Equal(without.Answer!.Simulation.Runtime, answer.Answer!.Simulation.Runtime);
         Assert.Contains("Not counted yet: monitor.", answer.Sentence, StringComparison.Ordinal);
     }
 
@@ -72,7 +75,7 @@ public sealed class DraftAnswerTests
         // A steady supply of 12 V on the label, so not the brick itself.
         Assert.Equal("regulator-12v", answer.Wiring.Single(line => line.Thing == "monitor").FedBy);
         Assert.Contains(answer.Assumed, value => value.Field == "parts.own-monitor.mass");
-        var entered = answer.Result!.Assumed.Where(value => value.Field.StartsWith("parts.", StringComparison.Ordinal)).Select(value => value.Field);
+        var entered = PartAssumptions.In(answer.Answer!.Scenario, answer.Answer.TheBuild, answer.Answer.Plan.Days[0]).Select(value => value.Field);
         // The mass is in no day's result, and a regulator holds the voltage of what hangs on it.
         Assert.Equal(["parts.own-monitor.power.standby"], entered);
         Assert.Contains(answer.Cautions, caution => caution.Contains("My monitor", StringComparison.Ordinal) && caution.Contains("assumed", StringComparison.Ordinal));
@@ -83,7 +86,7 @@ public sealed class DraftAnswerTests
     {
         var draft = Drafting.Small.With("monitor", OwnMonitor);
         draft = draft with { Blocks = draft.Blocks.Without("rigging").Without("second-rigging").Without("afternoon-wait") };
-        Assert.DoesNotContain(Drafting.Answer(draft).Result!.Assumed, value => value.Field.EndsWith("power.standby", StringComparison.Ordinal));
+        Assert.DoesNotContain(Drafting.Answer(draft).Answer!.Assumed, value => value.Field.EndsWith("power.standby", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -108,7 +111,7 @@ public sealed class DraftAnswerTests
         Assert.Equal("things.monitor.part", problem.Path);
         Assert.Contains(words, problem.Problem, StringComparison.Ordinal);
         Assert.Equal(part == "monitor-5inch" ? "monitor-5in" : null, problem.Nearest);
-        Assert.NotNull(answer.Result);
+        Assert.NotNull(answer.Answer);
     }
 
     [Fact]
@@ -116,14 +119,14 @@ public sealed class DraftAnswerTests
     {
         var answer = Drafting.Answer(Drafting.Small.With("spare", new DraftThing { Role = RigRole.Battery, Part = "brick-98wh" }));
         Assert.Equal("things.spare", Assert.Single(answer.Problems).Path);
-        Assert.Equal(Drafting.Answer(Drafting.Small).Result!.Runtime, answer.Result!.Runtime);
+        Assert.Equal(Drafting.Answer(Drafting.Small).Answer!.Simulation.Runtime, answer.Answer!.Simulation.Runtime);
     }
 
     [Fact]
     public void A_wrong_voltage_that_somebody_chose_gets_no_answer_but_a_warning_at_the_thing()
     {
         var answer = Drafting.Answer(Drafting.Small.With("camera", Drafting.Small.Things["camera"] with { FedBy = "plate" }));
-        Assert.Null(answer.Result);
+        Assert.Null(answer.Answer);
         Assert.Contains(answer.Problems, problem => problem.Path == "things.camera" && problem.Problem.StartsWith("WRONG VOLTAGE", StringComparison.Ordinal));
         Assert.Contains("WRONG VOLTAGE", answer.Sentence, StringComparison.Ordinal);
     }

@@ -1,5 +1,7 @@
+using RigScenarios.Answers;
 using RigScenarios.Drafts;
 using RigScenarios.Files;
+using RigScenarios.Limits;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 using UnitsNet;
@@ -42,7 +44,7 @@ public sealed class DraftCableTests
     [Fact]
     public void A_long_thin_cable_takes_from_the_margin_of_the_camera()
     {
-        static Ratio Left(RigDraft draft) => Drafting.Answer(draft).Run!.Wiring!.Findings.Where(finding => finding.Element == "camera" && finding.IsVoltage).Min(finding => finding.Margin);
+        static double Left(RigDraft draft) => Drafting.Answer(draft).Answer!.Of(QuestionKind.Wiring)!.Limits.Where(limit => limit is { Element: "camera", Kind: LimitKind.LowestVoltage }).Min(limit => limit.Left!.Value);
         var bare = Left(Wired.With("camera", Wired.Things["camera"] with { OwnCable = null }));
         Assert.True(Left(Wired) < bare);
         Assert.True(Left(Wired.With("camera", Wired.Things["camera"] with { OwnCable = Thin with { Length = Length.FromMeters(6) } })) < Left(Wired));
@@ -111,7 +113,7 @@ public sealed class DraftCableTests
         var (draft, problems) = RigDraftFormat.TryRead(document.RootElement);
         Assert.Equal("things.camera.own-cable.gauge", Assert.Single(problems).Path);
         var answer = Drafting.Answer(draft!);
-        Assert.NotNull(answer.Run!.Wiring);
+        Assert.NotNull(answer.Answer);
         Assert.DoesNotContain("camera-cable", answer.Scenario!.Kit.Keys);
     }
 
@@ -148,8 +150,8 @@ public sealed class DraftCableTests
         var thick = draft.With("splitter", draft.Things["splitter"] with { Cable = "heavy-lead" });
         var (before, after) = (Drafting.Answer(draft, Dolly, "thin-lead", Dolly.Days.Keys.First()), Drafting.Answer(thick, Dolly, "thin-lead", Dolly.Days.Keys.First()));
         Assert.Empty(before.Problems);
-        Assert.NotNull(before.Run!.Wiring!.Failure);
-        Assert.Null(after.Run!.Wiring!.Failure);
+        Assert.NotEmpty(before.Answer!.Simulation.DropOuts);
+        Assert.Empty(after.Answer!.Simulation.DropOuts);
         // The other build still has the thin lead's better: nothing of it changes.
         Assert.Equal(Dolly.Builds["heavy-lead"], after.Scenario!.Builds["heavy-lead"]);
     }

@@ -24,8 +24,8 @@ public sealed class DraftPlacesTests
     {
         var answer = Drafting.Answer(OnRods);
         Assert.Empty(answer.Problems);
-        Assert.NotNull(answer.Balance!.Best);
-        Assert.NotNull(answer.Balance.Level);
+        Assert.NotNull(answer.Answer!.Balance!.Best);
+        Assert.NotNull(answer.Answer.Balance.Level);
         Assert.Contains(answer.Assumed, value => value.Field == "places");
         Assert.Equal("plate", answer.BatterySlide);
         Assert.Contains(answer.Moveable, part => part is { Name: "plate", IsUsual: true });
@@ -56,7 +56,7 @@ public sealed class DraftPlacesTests
     public void The_battery_further_back_moves_the_centre_back()
     {
         var slides = Drafting.Answer(OnRods).Moveable.Single(part => part.Name == "plate");
-        double Centre(Length at) => Drafting.Answer(OnRods with { Places = new([new("plate", at)]) }).Balance!.Mass.Centre.X.Millimeters;
+        double Centre(Length at) => Drafting.Answer(OnRods with { Places = new([new("plate", at)]) }).Answer!.Balance!.Mass.Centre.X.Millimeters;
         Assert.True(Centre(slides.Range.Least) < Centre(slides.Range.Greatest) - 5);
     }
 
@@ -98,7 +98,7 @@ public sealed class DraftPlacesTests
         var draft = OnRods.With("head", new DraftThing { Role = RigRole.Head, Own = new OwnFigures { Name = "My head", RatedLoad = Mass.FromKilograms(8) } });
         var answer = Drafting.Answer(draft);
         Assert.Empty(answer.Problems);
-        var head = answer.Balance!.Best!.Head;
+        var head = answer.Answer!.Balance!.Best!.Head;
         Assert.Equal((2, 8), (head.Drag!.Value.NewtonMeters, head.RatedLoad!.Value.Kilograms));
         // 8 kg * 9.80665 m/s² * 0.1 m = 7.8 N·m.
         Assert.Equal(7.8, answer.Scenario!.Parts["own-head"].Head!.CounterbalanceTo!.Value.NewtonMeters, 9);
@@ -106,7 +106,7 @@ public sealed class DraftPlacesTests
         var back = RigDraft.Of(answer.Scenario, "rig", "day").Things["head"].Own!;
         Assert.Equal((8.0, null, null), (back.RatedLoad!.Value.Kilograms, back.Drag, back.Counterbalance));
         var measured = Drafting.Answer(draft.With("head", draft.Things["head"] with { Own = draft.Things["head"].Own! with { Drag = Torque.FromNewtonMeters(3) } }));
-        Assert.Equal(3, measured.Balance!.Best!.Head.Drag!.Value.NewtonMeters);
+        Assert.Equal(3, measured.Answer!.Balance!.Best!.Head.Drag!.Value.NewtonMeters);
         Assert.DoesNotContain(measured.Assumed, value => value.Field == "parts.own-head.head.drag");
     }
 
@@ -115,7 +115,7 @@ public sealed class DraftPlacesTests
     {
         var answer = Drafting.Answer(OnRods.With("legs", new DraftThing { Role = RigRole.Legs, Own = new OwnFigures { FootRadius = Length.FromMillimeters(450) } }));
         Assert.Empty(answer.Problems);
-        Assert.NotNull(answer.Balance!.Level);
-        Assert.Equal(450, answer.Balance.Supports.Stand!.FootRadius.Millimeters, 9);
+        Assert.NotNull(answer.Answer!.Balance!.Level);
+        Assert.Equal(450, answer.Answer.Balance.Supports.Stand!.FootRadius.Millimeters, 9);
     }
 }

@@ -32,7 +32,7 @@ public sealed partial class DraftProblemTests
     public void A_tripod_without_a_head_is_told_in_the_words_of_the_form()
     {
         var answer = Drafting.Answer(Drafting.Small);
-        Assert.All(answer.Balance!.BalanceMissing.Concat(answer.Balance.StandMissing), missing => Assert.DoesNotMatch(FileWords(), missing));
+        Assert.All(answer.Answer!.Balance!.BalanceMissing.Concat(answer.Answer.Balance.StandMissing), missing => Assert.DoesNotMatch(FileWords(), missing));
     }
 
     [GeneratedRegex("parts file|essential: |carries\"|count: |\"outlet\"|\"starts\"|builds\\.|power: ", RegexOptions.ExplicitCapture, 1000)]

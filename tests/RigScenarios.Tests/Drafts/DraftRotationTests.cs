@@ -5,7 +5,6 @@ using RigScenarios.Drafts;
 using RigScenarios.Files;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
-using RigScenarios.Simulation;
 using UnitsNet;
 
 namespace RigScenarios.Tests.Drafts;
@@ -22,7 +21,7 @@ public sealed class DraftRotationTests
     public void Nobody_asked_no_rotation_and_nothing_of_it_in_the_file()
     {
         var answer = Drafting.Answer(Drafting.Small);
-        Assert.Null(answer.Run!.Rotation);
+        Assert.Single(answer.Answer!.Plan.Batteries);
         Assert.Empty(answer.Scenario!.Batteries);
         Assert.Empty(answer.Scenario.Chargers);
         Assert.Equal(new SwapPolicy(), answer.Scenario.Swaps);
@@ -43,14 +42,15 @@ public sealed class DraftRotationTests
         Assert.Equal((Three.BatteryCount, Three.ChargerBays, Three.PowerHours), (again.BatteryCount, again.ChargerBays, again.PowerHours));
         Assert.Equal(ScenarioFile.Text(read), ScenarioFile.Text(again.ApplyTo(read, Drafting.Library, "rig", "day")));
         // The answer is that of the file.
-        var (powered, plan) = ScenarioPlan.Of(read, "rig", ["day"]);
-        Assert.Equal(DayPlanWords.Answer(DaySimulation.Run(powered, plan, cancellation: TestContext.Current.CancellationToken), plan), DayPlanWords.Answer(answer.Run!.Rotation!.Result, answer.Run.Rotation.Plan));
+        var ofFile = RigAnswer.Of(read, "rig", ["day"], cancellation: TestContext.Current.CancellationToken);
+        Assert.Equal(AnswerSentences.Headline(ofFile), answer.Sentence);
+        Assert.Equal(ofFile.Simulation.Swaps, answer.Answer!.Simulation.Swaps);
     }
 
     [Fact]
     public void More_batteries_lose_less_work_and_one_says_what_is_taken_for_swaps()
     {
-        static double Lost(int count) => Drafting.Answer(Three with { BatteryCount = count, ChargerBays = null }).Run!.Rotation!.Result.DownTimes.Where(down => !down.IsPlanned).Sum(down => (down.End - down.Start).Seconds);
+        static double Lost(int count) => Drafting.Answer(Three with { BatteryCount = count, ChargerBays = null }).Answer!.Simulation.DownTimes.Where(down => !down.IsPlanned).Sum(down => (down.End - down.Start).Seconds);
         Assert.True(Lost(1) > Lost(2));
         Assert.Equal(0, Lost(4));
         var scenario = Drafting.Answer(Drafting.Small with { BatteryCount = 2 }).Scenario!;
@@ -61,12 +61,12 @@ public sealed class DraftRotationTests
     public void While_it_rolls_nothing_is_swapped()
     {
         var rolling = Three with { BatteryCount = 4, ChargerBays = null, Blocks = new OrderedMap<DayBlock>(Three.Blocks.Select(block => KeyValuePair.Create(block.Key, block.Value with { Rolling = block.Value.StateOf("camera") == PowerState.Record }))) };
-        var result = Drafting.Answer(rolling).Run!.Rotation!.Result;
+        var result = Drafting.Answer(rolling).Answer!.Simulation;
         Assert.NotEmpty(result.Swaps);
         // A swap that is not forced falls into no block that rolls.
         Assert.All(result.Swaps.Where(swap => !swap.Forced && swap.Block.Length > 0), swap => Assert.False(rolling.Blocks[swap.Block].Rolling));
         Assert.True(Drafting.Answer(rolling).Scenario!.Days["day"].Blocks["early-takes"].Rolling);
-        Assert.NotEqual(result.Swaps.Select(swap => swap.Time), Drafting.Answer(Three with { BatteryCount = 4, ChargerBays = null }).Run!.Rotation!.Result.Swaps.Select(swap => swap.Time));
+        Assert.NotEqual(result.Swaps.Select(swap => swap.Time), Drafting.Answer(Three with { BatteryCount = 4, ChargerBays = null }).Answer!.Simulation.Swaps.Select(swap => swap.Time));
     }
 
     [Fact]

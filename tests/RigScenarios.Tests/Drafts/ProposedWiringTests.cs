@@ -67,7 +67,7 @@ public sealed class ProposedWiringTests
         Assert.Equal("", line.FedBy);
         Assert.StartsWith("Nothing fits", line.Why, StringComparison.Ordinal);
         Assert.Equal("things.monitor.fed-by", Assert.Single(answer.Problems).Path);
-        Assert.Equal(Drafting.Answer(Drafting.Small.Without("monitor")).Result!.Runtime, answer.Result!.Runtime);
+        Assert.Equal(Drafting.Answer(Drafting.Small.Without("monitor")).Answer!.Simulation.Runtime, answer.Answer!.Simulation.Runtime);
         Assert.Contains("My monitor", answer.Sentence, StringComparison.Ordinal);
     }
 

@@ -39,9 +39,9 @@ public sealed class RigQuestionsTests
             Assert.All(day.Blocks.Values, block => Assert.True(block.States.Count == 0 || block.States.Keys.Single() == "camera"));
             var answer = Drafting.Answer(Drafting.Small.With(day));
             Assert.Empty(answer.Problems);
-            Assert.InRange(answer.Result!.Planned.Hours, 5, 12);
+            Assert.InRange(answer.Answer!.Plan.Days[0].Length.Hours, 5, 12);
         }
-        Assert.Equal(3, TypicalDays.All.Select(day => Drafting.Answer(Drafting.Small.With(day)).Result!.Runtime).Distinct().Count());
+        Assert.Equal(3, TypicalDays.All.Select(day => Drafting.Answer(Drafting.Small.With(day)).Answer!.Reserve.Time).Distinct().Count());
     }
 
     [Fact]
