@@ -1,4 +1,5 @@
 using RigScenarios.Days;
+using RigScenarios.Limits;
 using RigScenarios.Simulation;
 using UnitsNet;
 
@@ -11,10 +12,10 @@ public sealed class DayPlanTests
     public void Three_batteries_carry_a_day_with_planned_swaps()
     {
         var result = Plans.Plan(3, 6).Run();
-        Assert.True(result.Completes, Story(result));
+        Assert.True(result.Completes, result.Story());
         Assert.Equal(2, result.Swaps.Count);
         Assert.All(result.Swaps, swap => Assert.False(swap.Forced));
-        Assert.All(result.DownTimes, down => Assert.Equal((DownCause.PlannedSwap, false), (down.Cause, down.InTake)));
+        Assert.All(result.DownTimes, down => Assert.Equal((StopKind.PlannedSwap, true, false), (down.Reason.Kind, down.IsPlanned, down.InTake)));
 
         // A minute for the swap and half a minute for the restart.
         Assert.All(result.DownTimes, down => Assert.Equal(90, (down.End - down.Start).Seconds, 1e-6));
@@ -26,9 +27,9 @@ public sealed class DayPlanTests
     {
         var result = Plans.Plan(2, 6).Run();
         Assert.False(result.Completes);
-        var first = result.DownTimes.First(down => down.Cause != DownCause.PlannedSwap);
-        Assert.Equal(("camera", DownCause.NothingLeft, "afternoon"), (first.Device, first.Cause, first.Block));
-        Assert.Contains("drop-out of camera", first.Because, StringComparison.Ordinal);
+        var first = result.DownTimes.First(down => !down.IsPlanned);
+        Assert.Equal(("camera", StopKind.NothingLeft, "afternoon"), (first.Device, first.Awaits!.Value, first.Block));
+        Assert.Equal("drop-out of camera", first.Reason.ToString());
     }
 
     [Fact]
@@ -37,7 +38,7 @@ public sealed class DayPlanTests
         var result = (Plans.Plan(3, 6) with { Swaps = new SwapPolicy() }).Run();
         Assert.False(result.Completes);
         Assert.All(result.Swaps, swap => Assert.True(swap.Forced));
-        Assert.Contains(result.DownTimes, down => down is { Cause: DownCause.DropOut, InTake: true });
+        Assert.Contains(result.DownTimes, down => down is { Reason.Kind: StopKind.ShortOfVoltage, Awaits: null, InTake: true });
     }
 
     [Fact]
@@ -64,7 +65,7 @@ public sealed class DayPlanTests
         var without = Plans.Plan(2, 8).Run();
         var with = (Plans.Plan(2, 8) with { Chargers = Plans.One(Plans.TwoBays) }).Run();
         Assert.False(without.Completes);
-        Assert.True(with.Completes, Story(with));
+        Assert.True(with.Completes, with.Story());
         Assert.True(with.FromWall > Energy.FromWattHours(60));
         Assert.Contains(with.Batteries.Values, battery => battery.Spans.Any(span => span.Place == BatteryPlace.Charging));
         Assert.Contains(with.Batteries.Values, battery => battery.Spans.Any(span => span.Place == BatteryPlace.Full));
@@ -99,9 +100,9 @@ public sealed class DayPlanTests
     {
         var night = new ClockRange(new TimeOnly(19, 0), new TimeOnly(7, 0));
         var charged = (Plans.Plan(3, 6, days: 2) with { Chargers = Plans.One(Plans.TwoBays with { PowerHours = [night] }) }).Run();
-        Assert.True(charged.Completes, Story(charged));
+        Assert.True(charged.Completes, charged.Story());
         Assert.All(charged.Days[1].ChargeAtStart.Values, charge => Assert.True(charge.Percent > 97));
-        Assert.False(Plans.Plan(3, 6, days: 2).Run().Completes);
+        Assert.False((Plans.Plan(3, 6, days: 2) with { ChargedElsewhere = false }).Run().Completes);
         Assert.Equal(charged.FromWall.WattHours, charged.Days.Sum(day => day.FromWall.WattHours), 1e-6);
     }
 
@@ -132,7 +133,7 @@ public sealed class DayPlanTests
     {
         var plan = Plans.Plan(3, 6);
         var hot = (plan with { HotSwap = new HotSwapReserve(new KitBattery(Plans.Small), Plans.Watts(10), Plans.Volts(0.35), ElectricResistance.FromMilliohms(30)) }).Run();
-        Assert.True(hot.Completes, Story(hot));
+        Assert.True(hot.Completes, hot.Story());
         Assert.Empty(hot.DownTimes);
         Assert.True(hot.HotSwap!.Delivered > Energy.FromWattHours(0.5));
         Assert.True(hot.HotSwap.Charged.WattHours > 0.5);
@@ -186,12 +187,8 @@ public sealed class DayPlanTests
     {
         using var source = new CancellationTokenSource();
         source.Cancel();
-        Assert.Throws<OperationCanceledException>(() => DaySimulation.Run(Plans.Rig, Plans.Plan(3, 6), null, source.Token));
+        Assert.Throws<OperationCanceledException>(() => DaySimulation.Run(Plans.Rig, Plans.Plan(3, 6), null, null, source.Token));
     }
 
     private static KitBattery Low => new(Plans.Brick98) { Charge = Ratio.FromPercent(10) };
-
-    internal static string Story(SimulationResult result) => string.Join('\n',
-        result.Batteries.SelectMany(battery => battery.Value.Spans.Select(span => $"{battery.Key} {span.Start.Hours:F3}-{span.End.Hours:F3} {span.Place.InWords()} {span.ChargeAtStart.Percent:F1}->{span.ChargeAtEnd.Percent:F1} {span.TemperatureAtEnd.DegreesCelsius:F1}"))
-            .Concat(result.DownTimes.Select(down => $"{down.Device} {down.Start.Hours:F3}-{down.End.Hours:F3} {down.Cause} {down.Because} {down.Block} {down.InTake}")));
 }

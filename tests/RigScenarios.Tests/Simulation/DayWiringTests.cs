@@ -35,14 +35,17 @@ public class DayWiringTests
         ["light"] = new Part { Kind = PartKind.Monitor, Name = "Light", Power = new PowerDraw(Standby: Watts(0), Record: Watts(6)) },
     };
 
+    private static readonly (string Name, DayBlock Block)[] Blocks =
+    [
+        ("setup", new DayBlock { Length = Duration.FromMinutes(40), Others = PowerState.Standby }),
+        ("takes", new DayBlock { Length = Duration.FromMinutes(25), Others = PowerState.Record }),
+        ("rest", new DayBlock { Length = Duration.FromMinutes(10) }),
+    ];
+
+    // The three again and again, until long after the battery is empty.
     private static readonly ShootingDay Takes = new()
     {
-        Blocks = new(
-        [
-            new("setup", new DayBlock { Length = Duration.FromMinutes(40), Others = PowerState.Standby }),
-            new("takes", new DayBlock { Length = Duration.FromMinutes(25), Others = PowerState.Record }),
-            new("rest", new DayBlock { Length = Duration.FromMinutes(10) }),
-        ]),
+        Blocks = new(Enumerable.Range(0, 19).SelectMany(turn => Blocks.Select(block => KeyValuePair.Create($"{block.Name} {turn}", block.Block)))),
     };
 
     [Fact]
@@ -63,8 +66,8 @@ public class DayWiringTests
         var thick = Run(Powered());
         var thin = Run(Powered() with { Cables = new([new("dummy", Ohms(0.5))]) });
 
-        Assert.Equal("drop-out of dummy", thick.EndCause);
-        Assert.Equal("drop-out of dummy", thin.EndCause);
+        Assert.Equal("drop-out of dummy", thick.FirstStop!.Reason.ToString());
+        Assert.Equal("drop-out of dummy", thin.FirstStop!.Reason.ToString());
         Assert.True(thin.Runtime < 0.95 * thick.Runtime, $"{thin.Runtime.Hours} h against {thick.Runtime.Hours} h");
         Assert.True(thin.Blocks[1].Demand > thick.Blocks[1].Demand);
         Assert.Equal(0.4 + 22 / 0.91 + 0.3 + 11 + 6, (double)thick.Blocks[1].Demand.Watts, 1e-9);
@@ -72,27 +75,35 @@ public class DayWiringTests
 
     private static void Same(PoweredBuild powered, double celsius)
     {
-        var day = DayRun.Run(powered, Takes, Temperature.FromDegreesCelsius(celsius), DayRunOptions.EndOnly, TestContext.Current.CancellationToken);
+        var day = Run(powered, celsius);
         var battery = powered.Battery;
-        var run = WiringRun.Run(
+        var run = NetworkSimulation.Run(
             BuildWiring.Of(powered),
             PackModel.From(battery.Battery!, battery.Mass, battery.Size, null).Pack,
             Temperature.FromDegreesCelsius(celsius),
             DischargeStart.Full,
-            [.. Takes.Blocks.Values.Select(block => new WiringBlock(block.Length, BuildWiring.States(powered, block.StateOf)))],
-            new DischargeOptions { SeriesPoints = 0 },
+            [.. Blocks.Select(block => new WiringBlock(block.Block.Length, BuildWiring.States(powered, block.Block.StateOf)))],
+            Takes.Length,
+            SimulationOptions.DaysOnly,
             TestContext.Current.CancellationToken);
 
-        Assert.Equal(run.BuildRuntime.Seconds, day.Runtime.Seconds, 1e-6 * (1 + run.BuildRuntime.Seconds));
-        foreach (var device in day.Devices.Where(device => run.Devices[device.Device].Because is not null))
+        Assert.Equal(run.FirstStop!.At.Seconds, day.Runtime.Seconds, 1e-6 * (1 + day.Runtime.Seconds));
+        Assert.Equal(run.FirstStop.Reason, day.FirstStop!.Reason);
+        foreach (var (name, device) in day.Devices)
         {
-            Assert.Equal(run.Devices[device.Device].At.Seconds, device.Runtime.Seconds, 1e-6 * (1 + device.Runtime.Seconds));
-            Assert.Equal($"drop-out of {run.Devices[device.Device].Because}", device.Cause);
+            Assert.Equal(run.Devices[name].FirstStop!.At.Seconds, device.Runtime.Seconds, 1e-6 * (1 + device.Runtime.Seconds));
+            Assert.Equal(run.Devices[name].FirstStop!.Reason, device.FirstStop!.Reason);
         }
     }
 
-    private static DayResult Run(PoweredBuild powered) =>
-        DayRun.Run(powered, Takes, Temperature.FromDegreesCelsius(15), cancellation: TestContext.Current.CancellationToken);
+    private static SimulationResult Run(PoweredBuild powered, double celsius = 15)
+    {
+        var plan = new DayPlan
+        {
+            Days = [Takes], Ambient = Temperature.FromDegreesCelsius(celsius), Batteries = new([new("brick", new KitBattery(powered.Battery))]), TakesAnyCharge = true,
+        };
+        return DaySimulation.Run(powered, plan, SimulationOptions.EndOnly, null, TestContext.Current.CancellationToken);
+    }
 
     private static PoweredBuild Powered() => PoweredBuild.From(Rig, name => Parts.GetValueOrDefault(name));
 

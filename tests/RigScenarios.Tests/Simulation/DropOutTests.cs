@@ -1,3 +1,4 @@
+using RigScenarios.Limits;
 using RigScenarios.Simulation;
 
 namespace RigScenarios.Tests.Simulation;
@@ -33,8 +34,8 @@ public sealed class DropOutTests
         Stop(result, "fussy", first, "drop-out of fussy");
         Stop(result, "hardy", first + (WattHours(11, 9) / 10), "drop-out of hardy");
         Assert.Equal(first + (WattHours(11, 9) / 10), result.Runtime.Hours, 1e-6);
-        Assert.Equal("drop-out of hardy", result.EndCause);
-        Assert.Null(result.PackEndCause);
+        Assert.Equal(StopKind.ShortOfVoltage, result.FirstStop!.Reason.Kind);
+        Assert.Equal("drop-out of hardy", result.FirstStop.Reason.ToString());
     }
 
     [Fact]
@@ -42,7 +43,8 @@ public sealed class DropOutTests
     {
         var result = Run("{fussy: {essential: yes}, hardy: {essential: yes}}");
         Assert.Equal(WattHours(12, 11) / 20, result.Runtime.Hours, 1e-6);
-        Assert.Equal("drop-out of fussy", result.EndCause);
+        Assert.Equal(20 - (WattHours(12, 11) / 20), -result.Reserve.Time.Hours, 1e-6);
+        Stop(result, "fussy", WattHours(12, 11) / 20, "drop-out of fussy");
         Stop(result, "hardy", (WattHours(12, 11) / 20) + (WattHours(11, 9) / 10), "drop-out of hardy");
     }
 
@@ -51,7 +53,8 @@ public sealed class DropOutTests
     {
         var result = Run("{fussy: {}, hardy: {power: {standby: 5 W, record: 10 W}}}");
         // Nothing draws below 9 V: the battery never becomes empty.
-        Assert.True(result.RuntimeIsLowerBound);
+        Assert.Null(result.FirstStop);
+        Assert.True(result.Reserve.IsLowerBound);
         Stop(result, "fussy", WattHours(12, 11) / 20, "drop-out of fussy");
         Stop(result, "hardy", (WattHours(12, 11) / 20) + (WattHours(11, 9) / 10), "drop-out of hardy");
     }
@@ -61,7 +64,7 @@ public sealed class DropOutTests
     {
         var result = Run("{hardy: {essential: yes}}", "plate: guard");
         Assert.Equal(WattHours(12, 10) / 10, result.Runtime.Hours, 1e-6);
-        Assert.Equal("drop-out of guard", result.EndCause);
+        Assert.Equal("drop-out of guard", result.FirstStop!.Reason.ToString());
         Stop(result, "hardy", WattHours(12, 10) / 10, "drop-out of guard");
     }
 
@@ -81,7 +84,7 @@ public sealed class DropOutTests
         // Its own least voltage of 11 V is met by the regulator's 11.5 V until that stops at 10.5 V.
         var result = Run("{fussy: {essential: yes, fed-by: weak}}", "regulators: {weak: {}}");
         Assert.Equal(WattHours(12, 10.5) / 10, result.Runtime.Hours, 1e-6);
-        Assert.Equal("drop-out of weak", result.EndCause);
+        Stop(result, "fussy", WattHours(12, 10.5) / 10, "drop-out of weak");
     }
 
     [Fact]
@@ -90,8 +93,9 @@ public sealed class DropOutTests
         var result = Run("{fussy: {essential: yes}, hardy: {essential: yes}}", blocks: "{a: {length: 4 h, states: {hardy: record}}, b: {length: 1 h, others: record}}");
         // 4 h at 10 W bring the battery below 11 V, which it has after 28.75 Wh; the camera stops as the second block begins.
         Assert.Equal(4, result.Runtime.Hours, 1e-9);
-        Assert.Equal("b", result.EndBlock);
-        Assert.Equal("drop-out of fussy", result.EndCause);
+        Assert.Equal("b", result.Devices["fussy"].FirstStop!.Block);
+        Stop(result, "fussy", 4, "drop-out of fussy");
+        Assert.True(Assert.Single(result.DropOuts, drop => drop.Element == "fussy").RightAfterChange);
     }
 
     [Fact]
@@ -99,10 +103,10 @@ public sealed class DropOutTests
     {
         var result = Run("{fussy: {essential: yes}}", battery: ", charge: 50 %");
         Assert.Equal(0, result.Runtime.Seconds, 1e-9);
-        Assert.Equal("drop-out of fussy", result.EndCause);
+        Stop(result, "fussy", 0, "drop-out of fussy");
     }
 
-    private static DayResult Run(string devices, string build = "", string blocks = "{all: {length: 20 h, others: record}}", string battery = "") =>
+    private static SimulationResult Run(string devices, string build = "", string blocks = "{all: {length: 20 h, others: record}}", string battery = "") =>
         SmallScenario.Run(SmallScenario.Text(devices, build, blocks, battery, Sloped)
             .Replace("kit: {flat", "kit: {sloped: {part: sloped}, fussy: {part: fussy}, hardy: {part: hardy}, guard: {part: guard}, weak: {part: weak}, flat", StringComparison.Ordinal)
             .Replace("item: flat", "item: sloped", StringComparison.Ordinal));
@@ -110,10 +114,11 @@ public sealed class DropOutTests
     /// <summary>Energy between two voltages of the line: 2.5 Ah for each volt, at the mean voltage.</summary>
     private static double WattHours(double from, double to) => (from - to) * 2.5 * (from + to) / 2;
 
-    private static void Stop(DayResult result, string device, double hours, string cause)
+    private static void Stop(SimulationResult result, string device, double hours, string cause)
     {
-        var stop = Assert.Single(result.Devices, stop => stop.Device == device);
-        Assert.Equal(hours, stop.Runtime.Hours, 1e-6);
-        Assert.Equal(cause, stop.Cause);
+        var found = result.Devices[device];
+        Assert.Equal(hours, found.Runtime.Hours, 1e-6);
+        Assert.Equal(8 + hours, found.FirstStop!.At.Hours, 1e-6);
+        Assert.Equal(cause, found.FirstStop.Reason.ToString());
     }
 }

@@ -1,5 +1,6 @@
-using RigScenarios.Answers;
+using RigScenarios.Limits;
 using RigScenarios.Simulation;
+using UnitsNet;
 
 namespace RigScenarios.Tests.Simulation;
 
@@ -14,11 +15,12 @@ public sealed class EnergyByHandTests
     {
         var result = SmallScenario.Run(SmallScenario.Text());
         Hours(5, result);
-        Assert.Equal("empty", result.EndCause);
-        Assert.Equal(3, result.Margin.Hours, 1e-6);
-        Assert.True(result.ReachesEnd);
-        Assert.Equal(40, result.Delivered.WattHours, 1e-6);
-        Assert.Equal(60, result.ChargeLeft.Percent, 1e-6);
+        Assert.Equal("empty", result.Reserve.Ends!.ToString());
+        Assert.Equal(3, result.Reserve.Time.Hours, 1e-6);
+        Assert.Equal(60, result.Reserve.Energy.WattHours, 1e-6);
+        Assert.True(result.Completes);
+        Assert.Equal(40, result.FromPacks.WattHours, 1e-6);
+        Assert.Equal(60, Left(result), 1e-6);
     }
 
     [Fact]
@@ -27,11 +29,12 @@ public sealed class EnergyByHandTests
         // 3 h at 20 W leave 40 Wh: 4 h at 10 W; the third block is never reached.
         var result = SmallScenario.Run(SmallScenario.Text(blocks: "{first: {length: 3 h, others: record}, wait: {length: 6 h, others: standby}, last: {length: 1 h, others: record}}"));
         Hours(7, result);
-        Assert.Equal("wait", result.EndBlock);
-        Assert.Equal(-3, result.Margin.Hours, 1e-6);
-        Assert.False(result.ReachesEnd);
-        Assert.Equal(0, result.ChargeLeft.Percent, 1e-6);
-        Assert.Equal(100, result.Delivered.WattHours, 1e-6);
+        Assert.Equal(("wait", "empty"), (result.Devices["camera"].FirstStop!.Block, result.Devices["camera"].FirstStop!.Reason.ToString()));
+        Assert.Equal(-3, result.Reserve.Time.Hours, 1e-6);
+        Assert.Equal((0.0, null), (result.Reserve.Energy.WattHours, result.Reserve.Ends));
+        Assert.False(result.Completes);
+        Assert.Equal(0, Left(result), 1e-6);
+        Assert.Equal(100, result.FromPacks.WattHours, 1e-6);
     }
 
     [Fact]
@@ -41,18 +44,18 @@ public sealed class EnergyByHandTests
         var result = SmallScenario.Run(SmallScenario.Text(
             blocks: "{takes: {length: 2 h, others: record}, wait: {length: 1 h, states: {camera: standby}}, move: {length: 1 h, others: off}}", battery: ", charge: 75 %"));
         Hours(4 + 1.25, result);
-        Assert.Equal("takes", result.EndBlock);
-        Assert.Equal(4, result.Planned.Hours, 1e-9);
-        Assert.Equal(25, result.ChargeLeft.Percent, 1e-6);
+        Assert.Equal((1.25, 25.0), (Math.Round(result.Reserve.Time.Hours, 6), Math.Round(result.Reserve.Energy.WattHours, 6)));
+        Assert.Equal(4, (result.Blocks[^1].End - result.Blocks[0].Start).Hours, 1e-9);
+        Assert.Equal(25, Left(result), 1e-6);
     }
 
     [Fact]
     public void A_day_without_any_draw_gives_a_lower_bound_of_ten_days()
     {
         var result = SmallScenario.Run(SmallScenario.Text(blocks: "{all: {length: 2 h, others: off}}"));
-        Assert.True(result.RuntimeIsLowerBound);
-        Hours(20, result);
-        Assert.Contains("still running", result.EndCause, StringComparison.Ordinal);
+        Assert.True(result.Reserve.IsLowerBound);
+        Assert.Null(result.Reserve.Ends);
+        Hours(2 + 240, result);
     }
 
     [Fact]
@@ -87,9 +90,9 @@ public sealed class EnergyByHandTests
         // 20 W / 0.8 + 0.5 W = 25.5 W; the output current is 20 W / 8 V = 2.5 A of 5 A.
         var result = SmallScenario.Run(SmallScenario.Text(devices: "{camera: {essential: yes, fed-by: regulator}}", build: "regulators: {regulator: {fed-by: battery}}"));
         Hours(100 / 25.5, result);
-        var margin = Assert.Single(result.Margins, margin => margin.Limit.StartsWith("output current", StringComparison.Ordinal));
-        Assert.Equal("2.5 A", margin.Worst);
-        Assert.Equal(50, margin.Margin.Percent, 1e-6);
+        var limit = Assert.Single(result.Limits, limit => limit.Kind == LimitKind.OutputCurrent);
+        Assert.Equal(2.5, ((ElectricCurrent)limit.Worst).Amperes, 1e-6);
+        Assert.Equal(0.5, limit.Share!.Value, 1e-6);
     }
 
     [Fact]
@@ -97,8 +100,11 @@ public sealed class EnergyByHandTests
     {
         // 2 W of the plate and 0.5 W of the regulator.
         var result = SmallScenario.Run(SmallScenario.Text(
-            devices: "{camera: {essential: yes, fed-by: regulator}}", build: "plate: plate\n    regulators: {regulator: {}}", blocks: "{all: {length: 10 h, others: off}}"));
-        Hours(40, result);
+            devices: "{camera: {essential: yes, fed-by: regulator}}", build: "plate: plate\n    regulators: {regulator: {}}", blocks: "{all: {length: 45 h, others: off}}"));
+
+        // Nothing is wanted, so nothing stops; but the battery does.
+        Assert.Equal(8 + 40, result.FirstStop!.At.Hours, 1e-6);
+        Assert.Equal("empty", result.FirstStop.Reason.ToString());
         Assert.Equal(2.5, (double)Assert.Single(result.Blocks).Demand.Watts, 1e-9);
     }
 
@@ -106,19 +112,19 @@ public sealed class EnergyByHandTests
     public void The_largest_currents_are_those_of_the_greatest_draw()
     {
         var result = SmallScenario.Run(SmallScenario.Text(blocks: "{a: {length: 1 h, others: standby}, b: {length: 1 h, others: record}}"));
-        var battery = Assert.Single(result.Margins, margin => margin.Limit == "battery current");
-        Assert.Equal("2.0 A", battery.Worst);
-        Assert.Equal(98, battery.Margin.Percent, 1e-3);
+        var battery = Assert.Single(result.Limits, limit => limit is { Element: "battery", Kind: LimitKind.Current });
+        Assert.Equal(2, ((ElectricCurrent)battery.Worst).Amperes, 1e-6);
+        Assert.Equal(0.98, battery.Share!.Value, 1e-5);
     }
 
     [Fact]
     public void The_series_covers_the_planned_day_and_the_figures_don_t_depend_on_keeping_it()
     {
         var scenario = SmallScenario.Read(SmallScenario.Text(day: "ambient: -5 °C", battery: ", start-temperature: 10 °C"));
-        var kept = ScenarioRun.Run(scenario, "one", "day", null, TestContext.Current.CancellationToken);
-        var ends = ScenarioRun.Run(scenario, "one", "day", DayRunOptions.EndOnly, TestContext.Current.CancellationToken);
+        var kept = SmallScenario.RunOne(scenario, "one", "day");
+        var ends = SmallScenario.RunOne(scenario, "one", "day", SimulationOptions.EndOnly);
         Assert.Empty(ends.Series);
-        Assert.Equal(2, kept.Series[^1].Time.Hours, 1e-6);
+        Assert.Equal((8.0, 10.0), (kept.Series[0].Time.Hours, Math.Round(kept.Series[^1].Time.Hours, 6)));
         Assert.True(kept.Series.Zip(kept.Series.Skip(1)).All(pair => pair.First.Time.Seconds <= pair.Second.Time.Seconds));
         Assert.Equal(kept.Runtime.Seconds, ends.Runtime.Seconds, 1e-6);
         Assert.Equal(kept.ColdestBattery.DegreesCelsius, ends.ColdestBattery.DegreesCelsius, 1e-9);
@@ -126,5 +132,7 @@ public sealed class EnergyByHandTests
         Assert.Equal(-5 + (15 * Math.Exp(-3.6)), kept.ColdestBattery.DegreesCelsius, 1e-4);
     }
 
-    private static void Hours(double expected, DayResult result) => Assert.Equal(expected, result.Runtime.Hours, expected * 1e-6);
+    private static double Left(SimulationResult result) => result.Batteries["flat"].ChargeLeft.Percent;
+
+    private static void Hours(double expected, SimulationResult result) => Assert.Equal(expected, result.Runtime.Hours, expected * 1e-6);
 }

@@ -66,10 +66,31 @@ public sealed class LeastKitTests
     public void A_wished_reserve_takes_more()
     {
         var plan = Plans.Plan(5, 6);
-        var wished = LeastKit.Find(Plans.Rig, plan, new KitWish(TimeLeft: (plan with { Batteries = Plans.Plan(3, 6).Batteries }).Run().TimeLeft + Duration.FromMinutes(10)), null, TestContext.Current.CancellationToken);
+        var wished = LeastKit.Find(Plans.Rig, plan, new KitWish(TimeLeft: (plan with { Batteries = Plans.Plan(3, 6).Batteries }).Run().Reserve.Time + Duration.FromMinutes(10)), null, TestContext.Current.CancellationToken);
         Assert.Equal(4, wished.Least!.Batteries.Count);
         Assert.Contains(wished.Tried, trial => trial.Where.Contains("what is left at the end", StringComparison.Ordinal));
         var impossible = LeastKit.Find(Plans.Rig, plan, new KitWish(LeastAtSwap: Ratio.FromPercent(95)), null, TestContext.Current.CancellationToken);
         Assert.Null(impossible.Least);
+    }
+
+    [Fact]
+    public void On_several_days_charged_elsewhere_the_bound_refutes_no_kit_that_completes()
+    {
+        // Three batteries last a day, and each day begins as the first; for two days from one charge they are too few.
+        var plan = Plans.Plan(5, 6, days: 2);
+        var found = LeastKit.Find(Plans.Rig, plan, KitWish.None, null, TestContext.Current.CancellationToken);
+        Assert.Equal(["b1", "b2", "b3"], found.Least!.Batteries);
+        var once = LeastKit.Find(Plans.Rig, plan with { ChargedElsewhere = false }, KitWish.None, null, TestContext.Current.CancellationToken);
+        Assert.True(once.Least!.Batteries.Count > 3);
+    }
+
+    [Fact]
+    public void A_kit_without_bays_is_not_charged_elsewhere_because_of_that()
+    {
+        var night = new ClockRange(new TimeOnly(19, 0), new TimeOnly(7, 0));
+        var plan = Plans.Plan(3, 6, days: 2) with { Chargers = Plans.One(Plans.TwoBays with { PowerHours = [night] }) };
+        var found = LeastKit.Find(Plans.Rig, plan, KitWish.None, null, TestContext.Current.CancellationToken);
+        Assert.True(found.Least!.BayCount > 0);
+        Assert.Contains(found.Tried, trial => trial.Batteries.Count == 3 && trial is { BayCount: 0, Survives: false });
     }
 }

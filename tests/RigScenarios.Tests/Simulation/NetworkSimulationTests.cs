@@ -1,15 +1,17 @@
 using CsCheck;
 using RigScenarios.Batteries;
+using RigScenarios.Limits;
 using RigScenarios.Parts;
+using RigScenarios.Simulation;
 using RigScenarios.Tests.Batteries;
 using RigScenarios.Wiring;
 using UnitsNet;
 using static RigScenarios.Tests.Wiring.Networks;
 
-namespace RigScenarios.Tests.Wiring;
+namespace RigScenarios.Tests.Simulation;
 
 /// <summary>Runs through wiring against runs without it, and what is told of them.</summary>
-public class WiringRunTests
+public sealed class NetworkSimulationTests
 {
     private static readonly DischargeOptions EndOnly = new() { SeriesPoints = 0 };
 
@@ -24,9 +26,9 @@ public class WiringRunTests
 
                 var result = Run(network, celsius);
 
-                Assert.Equal(expected.Cause, result.PackEndCause);
-                Assert.Equal(expected.EndTime.Seconds, result.EndTime.Seconds, 1e-6 * (1 + expected.EndTime.Seconds));
-                Assert.Equal(expected.EndStateOfCharge.DecimalFractions, result.FinalState.StateOfCharge.DecimalFractions, 1e-7);
+                Assert.Equal(expected.Cause.AsStop(), result.FirstStop!.Reason);
+                Assert.Equal(expected.EndTime.Seconds, result.FirstStop.At.Seconds, 1e-6 * (1 + expected.EndTime.Seconds));
+                Assert.Equal(expected.EndStateOfCharge.DecimalFractions, result.FirstStop.Charge.DecimalFractions, 1e-7);
             },
             iter: 60);
     }
@@ -44,8 +46,8 @@ public class WiringRunTests
 
                 var result = Run(network, celsius, open);
 
-                Assert.Equal(expected.Cause, result.PackEndCause);
-                Assert.Equal(expected.EndTime.Seconds, result.EndTime.Seconds, 1e-5 * (1 + expected.EndTime.Seconds));
+                Assert.Equal(expected.Cause.AsStop(), result.FirstStop!.Reason);
+                Assert.Equal(expected.EndTime.Seconds, result.FirstStop.At.Seconds, 1e-5 * (1 + expected.EndTime.Seconds));
             },
             iter: 60);
     }
@@ -59,7 +61,7 @@ public class WiringRunTests
                 WiringNetwork Through(double resistance) => new(
                     [new Wire("cable", null, Ohms(resistance)), Device("camera", "cable", watts) with { MinimumVoltage = Volts(11.5), Essential = true }]);
 
-                return Run(Through(ohms), celsius).EndTime >= Run(Through(1.2 * ohms), celsius).EndTime;
+                return Run(Through(ohms), celsius).FirstStop!.At >= Run(Through(1.2 * ohms), celsius).FirstStop!.At;
             },
             iter: 60);
     }
@@ -70,25 +72,28 @@ public class WiringRunTests
         var network = new WiringNetwork(
         [
             new LowVoltageSwitch("plate", null, Volts(10)) { MaximumCurrent = ElectricCurrent.FromAmperes(10) },
-            new Cable(Conductor.Awg(24), Length.FromMeters(2)).AsWire("long cable", "plate") with { FuseRating = ElectricCurrent.FromAmperes(5) },
+            new Cable(Conductor.Awg(24), Length.FromMeters(2)).AsWire("long cable", "plate") with
+            {
+                Fuse = new FuseData(ElectricCurrent.FromAmperes(5), Ratio.FromPercent(100)),
+            },
             Device("camera", "long cable", 50) with { MinimumVoltage = Volts(12.5), Essential = true },
             Device("monitor", "plate", 10) with { MinimumVoltage = Volts(10.5) },
         ]);
 
         var result = Run(network, 20);
 
-        Assert.Equal("drop-out of camera", result.EndCause);
-        Assert.True(result.FinalState.StateOfCharge.Percent > 20);
-        Assert.Equal(new WiringStop(result.EndTime, "camera"), result.Devices["camera"]);
-        Assert.Null(result.Devices["monitor"].Because);
-        var camera = Assert.Single(result.Margins, margin => margin.Element == "camera");
-        Assert.Equal(camera, result.Margins[0]);
-        Assert.Equal(0, camera.Margin.Percent, 1e-6);
-        Assert.Equal("12.50 V", camera.Worst);
+        Assert.Equal("drop-out of camera", result.FirstStop!.Reason.ToString());
+        Assert.True(result.FirstStop.Charge.Percent > 20);
+        Assert.Equal(new DeviceStop(result.FirstStop.At, result.FirstStop.Reason, 1, result.Devices["camera"].FirstStop!.Block), result.Devices["camera"].FirstStop);
+        Assert.Equal("camera", Assert.Single(result.DropOuts).Element);
+        var camera = Assert.Single(result.Limits, limit => limit.Element == "camera");
+        Assert.Equal(camera, result.Limits[0]);
+        Assert.Equal(0, camera.Share!.Value, 1e-8);
+        Assert.Equal(12.5, ((ElectricPotential)camera.Worst).Volts, 1e-6);
         Assert.Equal(
-            ["camera", "long cable", "monitor", "pack", "pack", "plate", "plate"],
-            result.Margins.Select(margin => margin.Element).Order(StringComparer.Ordinal));
-        Assert.Equal(50 / 12.5 / 5, 1 - result.Margins.Single(margin => margin.Element == "long cable").Margin.DecimalFractions, 1e-6);
+            ["battery", "battery", "battery", "camera", "long cable", "monitor", "plate", "plate"],
+            result.Limits.Select(limit => limit.Element).Order(StringComparer.Ordinal));
+        Assert.Equal(50 / 12.5 / 5, 1 - result.Limits.Single(limit => limit.Element == "long cable").Share!.Value, 1e-6);
     }
 
     [Fact]
@@ -104,9 +109,9 @@ public class WiringRunTests
         var result = Run(network, 20);
 
         Assert.Equal(["regulator", "recorder"], result.DropOuts.Select(drop => drop.Element));
-        Assert.Equal("regulator", result.Devices["camera"].Because);
-        Assert.Equal(result.Devices["camera"].At, result.BuildRuntime);
-        Assert.Equal("drop-out of recorder", result.EndCause);
+        Assert.Equal("drop-out of regulator", result.Devices["camera"].FirstStop!.Reason.ToString());
+        Assert.Equal(result.DropOuts[0].At, result.Devices["camera"].FirstStop!.At);
+        Assert.Equal("drop-out of recorder", result.FirstStop!.Reason.ToString());
         Assert.Equal(0, result.Loads["regulator"].At.Seconds - result.DropOuts[0].At.Seconds, 1e-6);
     }
 
@@ -116,14 +121,32 @@ public class WiringRunTests
         var network = new WiringNetwork([Device("camera", null, 20) with { MinimumVoltage = Volts(10), Essential = true }, Device("motors", null, 400)]);
         WiringBlock[] blocks = [new(Duration.FromMinutes(10), new([new("camera", "on")])), new(Duration.FromMinutes(10), network.AllOn())];
 
-        var result = WiringRun.Run(network, Packs.Default, Temperature.FromDegreesCelsius(20), DischargeStart.Full, blocks, new DischargeOptions { TimeLimit = Duration.FromMinutes(10) }, TestContext.Current.CancellationToken);
+        var result = NetworkSimulation.Run(
+            network, Packs.Default, Temperature.FromDegreesCelsius(20), DischargeStart.Full, blocks, Duration.FromMinutes(10), null,
+            TestContext.Current.CancellationToken);
 
-        Assert.Equal(EndCause.TimeLimit, result.PackEndCause);
-        Assert.Equal(600, result.EndTime.Seconds);
+        Assert.Null(result.FirstStop);
+        Assert.Equal(600, result.Days[0].End.Seconds);
         Assert.Equal(2, result.Series.Count(point => point.Time.Seconds is 0 or 600));
+        Assert.Single(result.Stretches);
     }
 
-    private static WiringResult Run(WiringNetwork network, double celsius, Pack? pack = null) => WiringRun.Run(
+    [Fact]
+    public void What_it_cannot_run_is_refused()
+    {
+        var network = new WiringNetwork([Device("camera", null, 20)]);
+        SimulationResult With(IReadOnlyList<WiringBlock> blocks, double hours) => NetworkSimulation.Run(
+            network, Packs.Default, Temperature.FromDegreesCelsius(20), DischargeStart.Full, blocks, Duration.FromHours(hours));
+
+        Assert.Contains("one or more", Assert.Throws<ArgumentException>(() => With([], 1)).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentOutOfRangeException>(() => With([new(Duration.FromHours(1), network.AllOn())], 0));
+        Assert.Contains(
+            "its devices: camera",
+            Assert.Throws<ArgumentException>(() => With([new(Duration.FromHours(1), new([new("camra", "on")]))], 1)).Message, StringComparison.Ordinal);
+    }
+
+    private static SimulationResult Run(WiringNetwork network, double celsius, Pack? pack = null) => NetworkSimulation.Run(
         network, pack ?? Packs.Default, Temperature.FromDegreesCelsius(celsius), DischargeStart.Full,
-        [new WiringBlock(Duration.FromHours(1), network.AllOn())], EndOnly, TestContext.Current.CancellationToken);
+        [new WiringBlock(Duration.FromHours(1), network.AllOn())], Duration.FromHours(48), new SimulationOptions(SeriesPoints: 0),
+        TestContext.Current.CancellationToken);
 }
