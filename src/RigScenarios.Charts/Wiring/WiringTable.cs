@@ -12,10 +12,9 @@ public static class WiringTable
     {
         ArgumentNullException.ThrowIfNull(answer);
         var times = new AnswerTimes(answer.Plan.Days);
-        return ChartTable.Of("limit", "left", "rests on")
-            .WithRows(answer.Of(QuestionKind.Wiring)!.Limits.Where(limit => limit.Allowed is not null).Take(most)
-            .Select(limit => new object?[] { Capital(LimitSentences.Of(limit, times)), LimitSentences.Left(limit),
-                limit.Basis.Source }))
+        return ChartTable.Of("limit", "rests on").WithRows(answer.Of(QuestionKind.Wiring)!.Limits
+            .Where(limit => limit.Allowed is not null).Take(most)
+            .Select(limit => new object?[] { $"{Capital(LimitSentences.Of(limit, times))}.", limit.Basis.Source }))
             with { Caption = "Limits of battery and wiring, the one with the least left first" };
     }
 

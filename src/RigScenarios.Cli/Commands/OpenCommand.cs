@@ -7,13 +7,20 @@ using RigScenarios.Page;
 
 namespace RigScenarios.Cli.Commands;
 
-/// <summary><c>open [NOTEBOOK]</c>: shows the notebooks as pages that answer, and the form for one's own rig.</summary>
+/// <summary><c>open [FILE]</c>: shows the notebooks as pages that answer, and the form for one's own rig.</summary>
 internal static class OpenCommand
 {
+    /// <summary>The notebook that answers for a rig file.</summary>
+    private const string FirstNotebook = "00-will-it-work.ipynb";
+
     public static Command Create()
     {
-        var notebook = new Argument<string?>("NOTEBOOK") { Description = "Open this notebook (.ipynb) and the others of its "
-            + "folder; otherwise those that came with the program.", Arity = ArgumentArity.ZeroOrOne };
+        var notebook = new Argument<string?>("FILE")
+        {
+            Description = "A rig file (.yaml): will it work? Or a notebook (.ipynb), with the others of its folder. "
+                + "Without it: the shelf.",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
         var folder = new Option<string>("--folder") { Description = "The folder of your own rig files. Without it: the folder "
             + "you are in.", HelpName = "DIR", DefaultValueFactory = _ => "." };
         var port = new Option<int>("--port") { Description = "The port; the next free one where it is taken. 0: any free one.",
@@ -38,12 +45,20 @@ internal static class OpenCommand
 
     // Not inlined: the server's types are loaded only when this command runs, so that the others start as fast as without it.
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static async Task<int> RunAsync(string? notebook, string folder, int port, bool listen, bool browser,
+    private static async Task<int> RunAsync(string? file, string folder, int port, bool listen, bool browser,
         CancellationToken cancellation)
     {
+        var rig = Path.GetExtension(file) is ".yaml" or ".yml" ? file : null;
+        var notebook = rig is null ? file : null;
+        if (rig is not null && !File.Exists(rig))
+        {
+            await Console.Error.WriteLineAsync($"error: there is no file {rig}");
+            return ExitCodes.BadInput;
+        }
         if (notebook is not null && await ProblemsOfAsync(notebook))
             return ExitCodes.BadInput;
-        var rigs = Path.GetFullPath(folder);
+        // A rig file is one's own, and its folder the one that is read from and saved to.
+        var rigs = Path.GetFullPath(rig is null ? folder : Path.GetDirectoryName(Path.GetFullPath(rig))!);
         var options = new PageOptions
         {
             NotebookFolder = notebook is null ? Found("notebooks") : Path.GetDirectoryName(Path.GetFullPath(notebook))!,
@@ -56,8 +71,11 @@ internal static class OpenCommand
             Report = Console.Error.WriteLine,
         };
         await using var server = await PageServer.StartAsync(options, cancellation);
-        var path = notebook is null ? "" : $"n/{Uri.EscapeDataString(Path.GetFileNameWithoutExtension(notebook))}";
+        var shown = rig is null ? notebook : FirstNotebook;
+        var path = shown is null ? "" : $"n/{Uri.EscapeDataString(Path.GetFileNameWithoutExtension(shown))}";
         var address = At(server.Address, path);
+        if (rig is not null)
+            address = new Uri(address, $"#scenario={Uri.EscapeDataString($"own/{Path.GetFileName(rig)}")}");
         await Console.Out.WriteLineAsync($"""
             The pages are open at
               {address}

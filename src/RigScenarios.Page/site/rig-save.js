@@ -61,9 +61,9 @@ export class Save {
     say(this.told, `Saved as ${saved.id.replace(/^own\//, "")}.`);
     this.after.hidden = false;
     say(this.command, saved.command);
-    const notebook = new URLSearchParams({ scenario: saved.id, build: saved.build, day: saved.day });
+    const notebook = new URLSearchParams({ scenario: saved.id, build: saved.build, days: saved.day });
     this.links.replaceChildren(
-      el("li", {}, el("a", { href: `/n/01-one-build-one-day#${notebook}` }, "Open it in notebook 01: will one battery last the day?")),
+      el("li", {}, el("a", { href: `/n/00-will-it-work#${notebook}` }, "Open it in notebook 00: will it work?")),
       el("li", {}, el("a", { href: `/file/${inPath(saved.id)}` }, "Edit it as text")));
   }
 }

@@ -34,9 +34,32 @@ public sealed class OpenCommandTests
         }
     }
 
+    [Fact]
+    public async Task A_rig_file_opens_the_first_notebook_on_it()
+    {
+        var rigs = Directory.CreateTempSubdirectory("rigscenarios-open-").FullName;
+        await File.WriteAllTextAsync(Path.Combine(rigs, "my-rig.yaml"), "", TestContext.Current.CancellationToken);
+        using var program = Start(rigs, "open", "my-rig.yaml", "--port", "0", "--no-browser");
+        try
+        {
+            var told = "";
+            while (!told.Contains("To stop", StringComparison.Ordinal)
+                && await program.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken) is { } line)
+                told += line + "\n";
+            Assert.Contains(rigs, told, StringComparison.Ordinal);
+            Assert.Matches("/n/00-will-it-work\\?token=[0-9a-f]{64}#scenario=own%2Fmy-rig.yaml", told);
+        }
+        finally
+        {
+            program.Kill();
+            Directory.Delete(rigs, recursive: true);
+        }
+    }
+
     [Theory]
     [InlineData(2, "--port", "99999")]
     [InlineData(2, "no-such-notebook.ipynb")]
+    [InlineData(2, "no-such-rig.yaml")]
     [InlineData(1, "--folder", "no-such-folder")]
     public async Task What_it_cannot_use_is_told_in_one_line(int exitCode, params string[] arguments)
     {

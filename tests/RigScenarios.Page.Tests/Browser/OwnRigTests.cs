@@ -38,7 +38,7 @@ public sealed class OwnRigTests(Chromium chromium)
         var onPage = (await visit.Page.Locator("#answer-first .rs-answer p").First.InnerTextAsync()).Replace('\u00a0', ' ');
         Assert.Contains(headline, onPage, StringComparison.Ordinal);
 
-        await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Open it in notebook 01", Exact = false }).ClickAsync();
+        await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Open it in notebook 00", Exact = false }).ClickAsync();
         await visit.Page.Locator(".version-now .rs-answer").First.WaitForAsync();
         Assert.Contains(headline, (await visit.AnswerAsync()).Replace('\u00a0', ' '), StringComparison.Ordinal);
         visit.AssertQuiet();
