@@ -29,7 +29,7 @@ internal static class DemoCommand
             + "--)");
         // Straight to the console: a command that is broken over two lines can't be copied.
         var demo = Path.Combine(Shown("data"), "scenarios", "winter-harbour.yaml");
-        var notebook = Path.Combine(Shown("notebooks"), "01-one-build-one-day.ipynb");
+        var notebook = Path.Combine(Shown("notebooks"), "00-will-it-work.ipynb");
         Console.Out.WriteLine($"""
               Copy the demo file (into a folder beside data/parts, or say in it where the parts are), change what is yours, check it:
                 {demo}
