@@ -95,7 +95,7 @@ internal sealed class BatteryChanges
         }),
     ];
 
-    /// <summary>A second battery that takes turns with the build's own, which keeps its age.</summary>
+    /// <summary>A second battery, or two more, that take turns with the build's own, which keeps its age.</summary>
     private IEnumerable<RigChange> Second()
     {
         var spare = scenario.Kit[item].Count > 1;
@@ -111,10 +111,14 @@ internal sealed class BatteryChanges
             var name = FreeName(id);
             yield return SecondOf($"a second battery, a new {other.Name}", name, [new($"kit.{name}", Group(("part", id)))],
                 ChangeEffort.Buy, other.Buy);
+            yield return SecondOf($"two more batteries, each a new {other.Name}", name,
+                [new($"kit.{name}", Group(("part", id), ("count", "2")))], ChangeEffort.Buy,
+                other.Buy is { } one ? one with { Amount = 2 * one.Amount } : null, count: 2);
         }
     }
 
-    private RigChange SecondOf(string what, string name, IEnumerable<FieldSetting> kit, ChangeEffort effort, Money? price)
+    private RigChange SecondOf(
+        string what, string name, IEnumerable<FieldSetting> kit, ChangeEffort effort, Money? price, int count = 1)
     {
         var battery = now.TheBuild.Battery;
         var first = Group(
@@ -125,6 +129,8 @@ internal sealed class BatteryChanges
         var cold = Coldest() < Warm - TemperatureDelta.FromKelvins(5);
         var second = Group(("item", name), ("rests-at", cold ? "20 °C" : null), ("start-temperature", cold ? "20 °C" : null));
         var settings = new List<FieldSetting>(kit) { new("batteries.first", first), new("batteries.second", second) };
+        if (count > 1)
+            settings.Add(new("batteries.third", second));
         var swap = scenario.Swaps is { Reserve: null, WarningVoltage: null, AtBlockEnds: false };
         if (swap)
             settings.Add(new("swaps.reserve", "15 %"));

@@ -92,9 +92,10 @@ internal sealed class WiringChanges
         }
     }
 
-    private bool IsBetter(CableData other, CableData now) =>
-        (other.RatedCurrent ?? ElectricCurrent.Zero) > (now.RatedCurrent ?? ElectricCurrent.Zero)
-            || (wantsVoltage && other.Length < now.Length);
+    /// <summary>Rated for more, or shorter where a voltage is short; less than half as long reaches nowhere near as far.</summary>
+    private bool IsBetter(CableData other, CableData now) => other.Length >= 0.5 * now.Length
+        && ((other.RatedCurrent ?? ElectricCurrent.Zero) > (now.RatedCurrent ?? ElectricCurrent.Zero)
+            || (wantsVoltage && other.Length < now.Length));
 
     /// <summary>The same cable cut shorter: for voltage only, for its rating stays what it is.</summary>
     private IEnumerable<RigChange> Shorter()
@@ -106,7 +107,7 @@ internal sealed class WiringChanges
             if (!now.Powered.Links.TryGetValue(thing, out var link) || link is not { Cable: { } cable, CableName: { } name }
                 || Uses(name) > Count(thing) || scenario.Kit.Values.Count(item => item.Part == scenario.Kit[name].Part) > 1)
                 continue;
-            foreach (var part in (double[])[0.75, 0.5, 0.25])
+            foreach (var part in (double[])[0.75, 0.5])
             {
                 var metres = Math.Floor(part * cable.Length.Meters / LengthStepMetres) * LengthStepMetres;
                 if (metres >= 2 * LengthStepMetres)
