@@ -45,7 +45,8 @@ public static class AnswerCautions
 
     /// <summary>How far off times may be: the least that goes with any answer.</summary>
     /// <param name="error">The error of the prediction.</param>
-    public static string Predicted(ExpectedError error) => $"Times are predicted, not measured: expect them {PredictionWords.Of(error)}. Carry a reserve.";
+    public static string Predicted(ExpectedError error) =>
+        $"Times are predicted, not measured: expect them {PredictionWords.Of(error)}. Carry a reserve.";
 
     /// <summary>What goes with a plan that charges batteries; nothing where it does not.</summary>
     /// <param name="plan">The plan.</param>
@@ -55,13 +56,17 @@ public static class AnswerCautions
         var chargers = plan.Chargers.Values.Where(charger => charger.Bays > 0).ToList();
         if (chargers.Count == 0)
             yield break;
-        yield return "Charging: the makers' limits of battery and charger for current, voltage and temperature go first. Never charge lithium batteries unattended or overnight on the word of this plan, nor near anything that burns, nor one that is swollen, damaged or wet.";
+        yield return "Charging: the makers' limits of battery and charger for current, voltage and temperature go first. "
+            + "Never charge lithium batteries unattended or overnight on the word of this plan, nor near anything that burns, "
+                + "nor one that is swollen, damaged or wet.";
         foreach (var (name, battery) in plan.Batteries.Where(item => item.Value.MaximumChargeCurrent is null))
         {
             var rate = chargers.Max(charger => charger.Current.Amperes)
-                / (battery.Part.Battery!.Capacity?.AmpereHours ?? (battery.Part.Battery.Energy.WattHours / battery.Part.Battery.Voltage.Volts));
+                / (battery.Part.Battery!.Capacity?.AmpereHours
+                    ?? (battery.Part.Battery.Energy.WattHours / battery.Part.Battery.Voltage.Volts));
             if (rate > FastCharge)
-                yield return $"{name} would be charged in little more than an hour ({rate:0.0} times its capacity in an hour), and what its maker allows is not given: look it up.";
+                yield return $"{name} would be charged in little more than an hour ({rate:0.0} times its capacity in an "
+                    + "hour), and what its maker allows is not given: look it up.";
         }
     }
 

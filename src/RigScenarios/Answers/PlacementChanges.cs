@@ -39,7 +39,8 @@ internal static class PlacementChanges
         {
             if (StandBallast.Of(balance) is { ForGust: { Need: BallastNeed.Needed } ballast } bag)
             {
-                // In half kilograms, so that the bag holds what the answer says: what just holds, half as much again, and twice as much.
+                // In half kilograms, so that the bag holds what the answer says: what just holds, half as much again, and twice
+                // as much.
                 foreach (var factor in (double[])[1, 1.5, 2])
                 {
                     var mass = (Math.Ceiling(2 * factor * ballast.Mass!.Value.Kilograms) / 2)

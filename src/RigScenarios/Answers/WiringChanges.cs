@@ -92,7 +92,8 @@ internal sealed class WiringChanges
         }
     }
 
-    /// <summary>Rated for more, or shorter where a voltage is short; less than half as long reaches nowhere near as far.</summary>
+    /// <summary>Rated for more, or shorter where a voltage is short; less than half as long reaches nowhere near as
+    /// far.</summary>
     private bool IsBetter(CableData other, CableData now) => other.Length >= 0.5 * now.Length
         && ((other.RatedCurrent ?? ElectricCurrent.Zero) > (now.RatedCurrent ?? ElectricCurrent.Zero)
             || (wantsVoltage && other.Length < now.Length));
@@ -181,9 +182,11 @@ internal sealed class WiringChanges
                 ChangeEffort.Buy, "plate") { Price = other.Buy };
     }
 
-    /// <summary>Whether a plate holds batteries of the same voltage: its guard acts near that of the other, or it has none.</summary>
+    /// <summary>Whether a plate holds batteries of the same voltage: its guard acts near that of the other, or it has
+    /// none.</summary>
     private static bool IsOfClass(PlateData other, PlateData now) =>
-        other.SwitchOffVoltage is not { } guard || now.SwitchOffVoltage is not { } present || Math.Abs(guard.Volts - present.Volts) < 0.2 * present.Volts;
+        other.SwitchOffVoltage is not { } guard || now.SwitchOffVoltage is not { } present
+            || Math.Abs(guard.Volts - present.Volts) < 0.2 * present.Volts;
 
     private int Count(string thing) => build.Devices.TryGetValue(thing, out var device) ? device.Count : 1;
 

@@ -131,7 +131,8 @@ public sealed class WouldWork
                 .ThenBy(item => item.Set.Max(one => one.Effort)).ThenBy(item => item.Set.Sum(one => one.Price?.Amount ?? 0))
             .Select(item => (IReadOnlyList<RigChange>)[.. item.Set.Select(one => one.Changes[0])]);
 
-    /// <summary>Whether what single changes bring adds up to most of the way; the rest is not run, and the answer says that not everything was.</summary>
+    /// <summary>Whether what single changes bring adds up to most of the way; the rest is not run, and the answer says that not
+    /// everything was.</summary>
     private bool IsHopeful(double expected)
     {
         const double mostLeft = 0.6;
@@ -175,7 +176,8 @@ public sealed class WouldWork
     }
 
     /// <summary>What a set decides, whichever way.</summary>
-    private static string Decides(WorkingSet set) => string.Join('|', set.Changes.Select(change => change.Slot).Order(StringComparer.Ordinal));
+    private static string Decides(WorkingSet set) =>
+        string.Join('|', set.Changes.Select(change => change.Slot).Order(StringComparer.Ordinal));
 
     private bool Holds(WorkingSet set) =>
         set.Then.Questions.All(question => question.Verdict <= demanded.GetValueOrDefault(question.Kind, Verdict.Holds));
