@@ -27,7 +27,7 @@ internal static class AnswerText
     /// <summary>The answers, the one with the least left first.</summary>
     /// <param name="answers">The answers.</param>
     public static IReadOnlyList<RigAnswer> LeastFirst(IEnumerable<RigAnswer> answers) =>
-        [.. answers.OrderByDescending(answer => answer.Verdict).ThenBy(answer => answer.Reserve.Time.Seconds)];
+        [.. answers.OrderByDescending(answer => answer.Verdict).ThenBy(answer => answer.Tightest.Reserve.Time.Seconds)];
 
     /// <summary>The title of the scenario with build and days, and the headline.</summary>
     /// <param name="console">The console.</param>

@@ -27,7 +27,6 @@ internal static class RunJson
                 high_changes_reserve_h = JsonText.Round(effect.More.Hours),
             }),
             not_planned = NotPlanned.Of(answer.Scenario, answer.Build),
-            assumed = answer.Simulation.Assumed.Values.SelectMany(values => values).Concat(answer.Balance?.Assumed ?? [])
-                .Distinct().Select(JsonText.Assumed),
+            assumed = answer.Assumed.Select(JsonText.Assumed),
         });
 }

@@ -105,8 +105,6 @@ internal static class RunText
 
     private static void Assumed(IAnsiConsole console, RigAnswer answer, IReadOnlyList<AssumptionEffect>? leading)
     {
-        var all = answer.Simulation.Assumed.Values.SelectMany(values => values).Select(value => value.Name).Distinct().Count()
-            + (answer.Balance?.Assumed.Count ?? 0);
         Paragraph.Heading(console, leading is { Count: > 0 } ? "Assumed, what moves the answer most first" : "Assumed");
         foreach (var effect in leading?.Take(Assumptions) ?? [])
             Paragraph.Write(console, $"{effect.Words}.", "  - ");
@@ -114,7 +112,7 @@ internal static class RunText
             Paragraph.Write(console, sentence, "  - ");
         var moving = leading is null ? "" : leading.Count > Assumptions
             ? " The others move it less." : " None of the others moves it by a minute.";
-        Paragraph.Write(console, $"{all} figures in all are assumed because no file gives them; --json lists them.{moving}",
+        Paragraph.Write(console, $"{answer.Assumed.Count} figures in all are assumed because no file gives them; --json lists them.{moving}",
             "  - ");
     }
 }

@@ -69,6 +69,11 @@ public static class LeadingAssumptions
     private static IEnumerable<(AssumedValue Value, string Path, string Low, string High)> Varied(RigAnswer answer)
     {
         var told = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var value in answer.PartsAssumed)
+        {
+            if (told.Add(value.Field) && Texts(value) is var (low, high))
+                yield return (value, value.Field, low, high);
+        }
         foreach (var (battery, assumed) in answer.Simulation.Assumed)
         {
             foreach (var value in assumed)

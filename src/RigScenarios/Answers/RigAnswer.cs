@@ -57,6 +57,14 @@ public sealed record RigAnswer
     /// <summary>The questions, in their order; travel only where a journey is planned.</summary>
     public required IReadOnlyList<AnswerQuestion> Questions { get; init; }
 
+    /// <summary>Figures of parts that their files mark as assumed and the days rest on, each once.</summary>
+    public IReadOnlyList<AssumedValue> PartsAssumed =>
+        [.. Plan.Days.SelectMany(day => PartAssumptions.In(Scenario, TheBuild, day)).DistinctBy(value => value.Field)];
+
+    /// <summary>All that stands in for what no file gives, each once: of parts, batteries, and places.</summary>
+    public IReadOnlyList<AssumedValue> Assumed =>
+        [.. PartsAssumed.Concat(Simulation.Assumed.Values.SelectMany(values => values)).Concat(Balance?.Assumed ?? []).Distinct()];
+
     /// <summary>The worst of the questions' verdicts.</summary>
     public Verdict Verdict => Questions.Select(question => question.Verdict).Worst();
 
