@@ -112,7 +112,8 @@ internal static class RunText
             Paragraph.Write(console, sentence, "  - ");
         var moving = leading is null ? "" : leading.Count > Assumptions
             ? " The others move it less." : " None of the others moves it by a minute.";
-        Paragraph.Write(console, $"{answer.Assumed.Count} figures in all are assumed because no file gives them; --json lists them.{moving}",
+        Paragraph.Write(console,
+            $"{answer.Assumed.Count} figures in all are assumed because no file gives them; --json lists them.{moving}",
             "  - ");
     }
 }

@@ -10,7 +10,8 @@ internal static class DocumentedFields
     /// <param name="headings">The headings of the sections, as the page has them.</param>
     public static async Task AssertAsync(JsonElement json, params string[] headings)
     {
-        var page = await File.ReadAllTextAsync(Path.Combine(Repository.Root, "docs", "json.md"), TestContext.Current.CancellationToken);
+        var page = await File.ReadAllTextAsync(Path.Combine(Repository.Root, "docs", "json.md"),
+            TestContext.Current.CancellationToken);
         var sections = string.Concat(headings.Select(heading => Section(page, heading)));
         var names = new HashSet<string>(StringComparer.Ordinal);
         Collect(json, names);
@@ -29,9 +30,11 @@ internal static class DocumentedFields
 
     private static void Collect(JsonElement element, HashSet<string> names)
     {
-        foreach (var item in element.ValueKind == JsonValueKind.Array ? element.EnumerateArray() : Enumerable.Empty<JsonElement>())
+        foreach (var item in element.ValueKind == JsonValueKind.Array ? element.EnumerateArray()
+            : Enumerable.Empty<JsonElement>())
             Collect(item, names);
-        foreach (var field in element.ValueKind == JsonValueKind.Object ? element.EnumerateObject() : Enumerable.Empty<JsonProperty>())
+        foreach (var field in element.ValueKind == JsonValueKind.Object ? element.EnumerateObject()
+            : Enumerable.Empty<JsonProperty>())
         {
             names.Add(field.Name);
             Collect(field.Value, names);

@@ -13,12 +13,14 @@ public class OneAnswerTests
 
     private static readonly string[] Shared =
     [
-        "build", "days", "verdict", "answer", "questions", "reserve_h", "reserve_Wh", "reserve_is_lower_bound", "devices", "limits",
+        "build", "days", "verdict", "answer", "questions", "reserve_h", "reserve_Wh", "reserve_is_lower_bound", "tightest_day",
+        "tightest_reserve_h", "devices", "limits",
         "expected_error_percent", "cautions",
     ];
 
     public static TheoryData<string> Demos =>
-        [.. Directory.GetFiles(Repository.Data("scenarios"), "*.yaml").Select(Path.GetFileNameWithoutExtension).Order().OfType<string>()];
+        [.. Directory.GetFiles(Repository.Data("scenarios"), "*.yaml").Select(Path.GetFileNameWithoutExtension).Order()
+            .OfType<string>()];
 
     [Theory]
     [MemberData(nameof(Demos))]
@@ -37,11 +39,13 @@ public class OneAnswerTests
         var (code, text, error) = await ConsoleRun.RunAsync("run", Demo(demo));
         Assert.Equal((0, ""), (code, error));
         var lines = text.ReplaceLineEndings("\n").Split('\n');
-        Assert.All(lines.Where(line => !line.StartsWith("  --set ", StringComparison.Ordinal)), line => Assert.True(line.Length <= ScreenColumns, line));
+        Assert.All(lines.Where(line => !line.StartsWith("  --set ", StringComparison.Ordinal)),
+            line => Assert.True(line.Length <= ScreenColumns, line));
         var screen = string.Join('\n', lines.Take(ScreenLines));
         var first = lines[1].Split(':')[0];
         Assert.Contains(first, (string[])["Yes", "Just", "No", "Not known"]);
-        Assert.All((string[])["\nPower ", "\nWiring ", "\nBalance "], title => Assert.Contains(title, screen, StringComparison.Ordinal));
+        Assert.All((string[])["\nPower ", "\nWiring ", "\nBalance "],
+            title => Assert.Contains(title, screen, StringComparison.Ordinal));
         if (first is not "Yes")
             Assert.Contains("make", screen, StringComparison.Ordinal);
         if (first is "No" or "Just")
@@ -58,7 +62,8 @@ public class OneAnswerTests
     public async Task The_first_screen_reads_well(string demo)
     {
         var (_, text, _) = await ConsoleRun.RunAsync("run", Demo(demo));
-        Snapshot.Match(string.Join('\n', text.ReplaceLineEndings("\n").Split('\n').Take(ScreenLines)), $"OneAnswerTests.first-screen.{demo}");
+        Snapshot.Match(string.Join('\n', text.ReplaceLineEndings("\n").Split('\n').Take(ScreenLines)),
+            $"OneAnswerTests.first-screen.{demo}");
     }
 
     [Theory]
@@ -78,7 +83,8 @@ public class OneAnswerTests
         using var json = JsonDocument.Parse(text);
         var set = json.RootElement.GetProperty("answers")[0].GetProperty("would_work").GetProperty("sets")[0];
         var settings = set.GetProperty("set").EnumerateArray().SelectMany(setting => new[] { "--set", setting.GetString()! });
-        var (code, applied, error) = await ConsoleRun.RunAsync(["run", Demo("night-dolly"), "--build", "thin-lead", "--quick", "--json", .. settings]);
+        var (code, applied, error) = await ConsoleRun.RunAsync(["run", Demo("night-dolly"), "--build", "thin-lead", "--quick",
+            "--json", .. settings]);
         Assert.Equal((0, ""), (code, error));
         using var then = JsonDocument.Parse(applied);
         var answer = then.RootElement.GetProperty("answers")[0];
@@ -90,7 +96,8 @@ public class OneAnswerTests
     [Fact]
     public async Task A_reserve_that_is_wished_and_not_there_is_close()
     {
-        var (code, text, _) = await ConsoleRun.RunAsync("run", Demo("market-hall"), "--build", "tripod", "--reserve", "3 h", "--quick", "--json");
+        var (code, text, _) = await ConsoleRun.RunAsync("run", Demo("market-hall"), "--build", "tripod", "--reserve", "3 h",
+            "--quick", "--json");
         Assert.Equal(0, code);
         using var json = JsonDocument.Parse(text);
         Assert.Equal("close", json.RootElement.GetProperty("answers")[0].GetProperty("verdict").GetString());

@@ -38,7 +38,8 @@ public sealed class GridSweepTests
     public async Task The_table_is_the_same_on_one_processor_as_on_all()
     {
         var one = new ConcurrentExclusiveSchedulerPair(TaskScheduler.Default, maxConcurrencyLevel: 1).ExclusiveScheduler;
-        var alone = await Task.Factory.StartNew(() => Run(Cold, Energy).ToCsv(), TestContext.Current.CancellationToken, TaskCreationOptions.None, one);
+        var alone = await Task.Factory.StartNew(() => Run(Cold, Energy).ToCsv(), TestContext.Current.CancellationToken,
+            TaskCreationOptions.None, one);
         for (var turn = 0; turn < 3; turn++)
             Assert.Equal(alone, Run(Cold, Energy).ToCsv());
     }
@@ -59,7 +60,9 @@ public sealed class GridSweepTests
         using var source = new CancellationTokenSource();
         var told = new Told { Each = source.Cancel };
         Assert.ThrowsAny<OperationCanceledException>(() => GridSweep.Run(
-            Harbour, "tripod", "day-one", [SweepAxis.Between("days.day-one.ambient", Temperature.FromDegreesCelsius(-15), Temperature.FromDegreesCelsius(10), 500)], told, source.Token));
+            Harbour, "tripod", "day-one",
+            [SweepAxis.Between("days.day-one.ambient", Temperature.FromDegreesCelsius(-15), Temperature.FromDegreesCelsius(10),
+            500)], told, source.Token));
         Assert.True(told.Shares.Count < 500);
     }
 
@@ -68,8 +71,10 @@ public sealed class GridSweepTests
     {
         var told = new Told();
         var problems = Assert.Throws<ScenarioProblemsException>(() => GridSweep.Run(
-            Harbour, "tripod", "day-one", [Cold with { Values = ["-8 °C", "-90 °C", "cold"] }, Energy with { Values = ["190 Wh", "190"] }], told, TestContext.Current.CancellationToken)).Problems;
-        Assert.Equal(["days.day-one.ambient", "days.day-one.ambient", "parts.brick-190wh.battery.energy"], problems.Select(problem => problem.Path));
+            Harbour, "tripod", "day-one", [Cold with { Values = ["-8 °C", "-90 °C", "cold"] },
+                Energy with { Values = ["190 Wh", "190"] }], told, TestContext.Current.CancellationToken)).Problems;
+        Assert.Equal(["days.day-one.ambient", "days.day-one.ambient", "parts.brick-190wh.battery.energy"],
+            problems.Select(problem => problem.Path));
         Assert.Empty(told.Shares);
     }
 
@@ -87,7 +92,8 @@ public sealed class GridSweepTests
     {
         // Ten days pass with next to no draw in each case, so the runtimes are equal; the charge left is not.
         var scenario = SmallScenario.Read(SmallScenario.Text(devices: "{camera: {essential: yes, power: {record: 0.1 W}}}"));
-        var table = GridSweep.Run(scenario, "one", "day", [new("builds.one.devices.camera.power.record", ["0.1 W", "0.2 W"])], null, TestContext.Current.CancellationToken);
+        var table = GridSweep.Run(scenario, "one", "day", [new("builds.one.devices.camera.power.record", ["0.1 W", "0.2 W"])],
+            null, TestContext.Current.CancellationToken);
         Assert.Equal(table.Rows[0].Result.Runtime, table.Rows[1].Result.Runtime);
         Assert.Empty(table.Notices);
     }
@@ -97,7 +103,8 @@ public sealed class GridSweepTests
     {
         Assert.Throws<ArgumentException>(() => Run());
         Assert.Throws<ArgumentException>(() => Run(Cold, Energy, Cold));
-        var many = SweepAxis.Between("days.day-one.ambient", Temperature.FromDegreesCelsius(-15), Temperature.FromDegreesCelsius(10), 2000);
+        var many = SweepAxis.Between("days.day-one.ambient", Temperature.FromDegreesCelsius(-15),
+            Temperature.FromDegreesCelsius(10), 2000);
         Assert.Throws<ArgumentException>(() => Run(many, Energy with { Values = [.. Enumerable.Repeat("190 Wh", 21)] }));
     }
 
@@ -121,7 +128,8 @@ public sealed class GridSweepTests
         Assert.Equal("", lines[^1]);
     }
 
-    private static SweepTable Run(params SweepAxis[] axes) => GridSweep.Run(Harbour, "tripod", "day-one", axes, null, TestContext.Current.CancellationToken);
+    private static SweepTable Run(params SweepAxis[] axes) =>
+        GridSweep.Run(Harbour, "tripod", "day-one", axes, null, TestContext.Current.CancellationToken);
 
     private sealed class Told : IProgress<double>
     {

@@ -49,13 +49,15 @@ public sealed class SweepAxisTests
     [InlineData("builds.tripod.battery.item=brick..plate:3")]
     [InlineData("days.day-one.ambient=..:3")]
     public void What_is_no_axis_is_refused_with_the_form_or_the_field_s_own_reason(string text) =>
-        Assert.All(Assert.Throws<ScenarioProblemsException>(() => SweepAxis.Parse(Harbour, text)).Problems, problem => Assert.True(problem.Problem.Length > 10));
+        Assert.All(Assert.Throws<ScenarioProblemsException>(() => SweepAxis.Parse(Harbour, text)).Problems,
+            problem => Assert.True(problem.Problem.Length > 10));
 
     [Fact]
     public void Too_few_or_too_many_steps_are_refused_in_code_too()
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => SweepAxis.Between("a", Mass.FromGrams(1), Mass.FromGrams(2), 1));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SweepAxis.Between("a", Mass.FromGrams(1), Mass.FromGrams(2), SweepAxis.MostSteps + 1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SweepAxis.Between("a", Mass.FromGrams(1), Mass.FromGrams(2),
+            SweepAxis.MostSteps + 1));
     }
 
     /// <summary>The example of docs/what-if.md, as it stands there.</summary>
@@ -67,7 +69,8 @@ public sealed class SweepAxisTests
 
         // docs/what-if.md: begin
         var scenario = ScenarioFile.Read(file);
-        var cold = SweepAxis.Between("days.day-one.ambient", Temperature.FromDegreesCelsius(-20), Temperature.FromDegreesCelsius(10), steps: 7);
+        var cold = SweepAxis.Between("days.day-one.ambient", Temperature.FromDegreesCelsius(-20),
+            Temperature.FromDegreesCelsius(10), steps: 7);
         var brick = new SweepAxis("parts.brick-190wh.battery.energy", ["150 Wh", "190 Wh", "230 Wh"]);
         var table = GridSweep.Run(scenario, "tripod", "day-one", [cold, brick], cancellation: cancellation);
         foreach (var row in table.Rows)
@@ -77,7 +80,8 @@ public sealed class SweepAxisTests
         Assert.Equal(21, table.Rows.Count);
         var source = Lines(Path.Combine(Repository.Root, "tests", "RigScenarios.Tests", "Sweeps", "SweepAxisTests.cs"));
         var example = source[(source.IndexOf("// docs/what-if.md: begin") + 1)..source.IndexOf("// docs/what-if.md: end")];
-        Assert.Contains(string.Join('\n', example), string.Join('\n', Lines(Path.Combine(Repository.Root, "docs", "what-if.md"))), StringComparison.Ordinal);
+        Assert.Contains(string.Join('\n', example), string.Join('\n', Lines(Path.Combine(Repository.Root, "docs", "what-if.md"))),
+            StringComparison.Ordinal);
     }
 
     private static List<string> Lines(string file) => [.. File.ReadLines(file).Select(line => line.Trim())];
