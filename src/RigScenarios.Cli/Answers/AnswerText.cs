@@ -97,5 +97,5 @@ internal static class AnswerText
     }
 
     private static string Days(RigAnswer answer) =>
-        string.Join("; ", answer.Plan.Days.Zip(answer.Days, (day, name) => day.Title ?? name));
+        answer.Days.Count == 1 ? answer.Plan.Days[0].Title ?? answer.Days[0] : $"{answer.Days.Count} days";
 }

@@ -51,14 +51,12 @@ internal static class DayText
         if (before is not null)
             Paragraph.Write(console, $"At every swap: {before}", bold: true);
         var times = new AnswerTimes(answer.Plan.Days);
-        string[] columns = ["When", "Block", "Comes off", "with", "Goes on", "with", "", "First"];
-        var table = Of(before is null ? columns.SkipLast(1) : columns);
+        var table = Of("When", "Block", "Comes off", "Goes on", "Before it");
         foreach (var swap in swaps)
         {
-            string[] cells = [times.At(swap.Time), times.Title(swap.Day, swap.Block), swap.Off ?? "none",
-                Percent(swap.ChargeOff), swap.On,
-                Percent(swap.ChargeOn), swap.Forced ? "the rig had stopped" : "", "lock the tilt"];
-            Row(table, before is null ? cells.SkipLast(1) : cells);
+            string?[] first = [swap.Forced ? "the rig had stopped" : null, before is null ? null : "lock the tilt"];
+            Row(table, times.At(swap.Time), times.Title(swap.Day, swap.Block), swap.Off is { } off ? $"{off}, {Percent(swap.ChargeOff)}" : "none",
+                $"{swap.On}, {Percent(swap.ChargeOn)}", string.Join("; ", first.OfType<string>()));
         }
         console.Write(table);
     }
@@ -72,7 +70,7 @@ internal static class DayText
         foreach (var down in result.DownTimes.Except(planned))
         {
             Row(table, times.At(down.Start), times.At(down.End), result.Devices[down.Device].Title,
-                DayPlanWords.Moment(down, result, answer.Plan), Reason(down));
+                DayPlanWords.Moment(down, result, answer.Plan), Reason(answer, down));
         }
         if (table.Rows.Count > 0)
         {
@@ -148,8 +146,8 @@ internal static class DayText
             "  - ");
     }
 
-    private static string Reason(DownTime down) =>
-        AnswerSentences.Because(down.Reason) + (down.Awaits is { } awaits ? $"; {AnswerSentences.Because(new(awaits))}" : "");
+    private static string Reason(RigAnswer answer, DownTime down) => AnswerSentences.Because(answer, down.Reason)
+        + (down.Awaits is { } awaits ? $"; {AnswerSentences.Because(new(awaits))}" : "");
 
     private static Table Of(params IEnumerable<string> columns) =>
         new Table().Border(TableBorder.Simple).AddColumns([.. columns.Select(Markup.Escape)]);

@@ -95,7 +95,7 @@ internal static class RunText
             var (stop, verb) = (group.Key, group.Count() == 1 ? "stops" : "stop");
             Paragraph.Write(console,
                 $"{string.Join(", ", names)} {verb} {times.When(stop.At)} in {times.Title(stop.Day, stop.Block)}: "
-                + $"{AnswerSentences.Because(stop.Reason)}.", "  - ");
+                + $"{AnswerSentences.Because(answer, stop.Reason)}.", "  - ");
         }
         var running = answer.Simulation.Devices.Values.Where(device => device.FirstStop is null)
             .Select(device => device.Title).ToList();

@@ -70,6 +70,17 @@ public static class AnswerSentences
         };
     }
 
+    /// <summary>The same for an answer whose build is known: a battery plate that runs short has a guard that acts.</summary>
+    /// <param name="answer">The answer.</param>
+    /// <param name="reason">The reason.</param>
+    public static string Because(RigAnswer answer, StopReason reason)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        ArgumentNullException.ThrowIfNull(reason);
+        return reason is { Kind: StopKind.ShortOfVoltage, Element: { } element } && element == answer.TheBuild.Plate
+            ? "the battery plate's guard switches off" : Because(reason);
+    }
+
     /// <summary>What is not known about the wiring.</summary>
     internal static IReadOnlyList<string> WiringMissing(PoweredBuild powered)
     {
@@ -137,8 +148,7 @@ public static class AnswerSentences
     private static string StopReasonOf(RigAnswer answer) =>
         answer.Simulation.Devices.Values.Where(device => device is { Essential: true, FirstStop: not null })
             .MinBy(device => device.FirstStop!.At.Seconds)?.FirstStop is { } stop
-            ? stop.Reason.Element is { } element && element == answer.TheBuild.Plate ? "the battery plate's guard switches off"
-                : Because(stop.Reason) : "the battery ends";
+            ? Because(answer, stop.Reason) : "the battery ends";
 
     /// <summary>What a question's verdict rests on, as a clause.</summary>
     private static string Reason(RigAnswer answer, AnswerQuestion question)
