@@ -28,7 +28,7 @@ public class DayCommandTests
         [
             "No: the camera stops at 09:00 on day 3", "Power fails", "swaps, the emptiest battery", "lock the tilt",
             "the rig had stopped",
-            "Times without an essential device", "take 1 of \"The letters\"", "Batteries, with", "Day 3, The mail boat",
+            "Times without an essential device", "take 1 of \"The", "Batteries, with", "Day 3, The mail boat",
             "Assumed", "Cautions",
         ];
         var flat = string.Join(' ', text.Split((char[])[' ', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries));
