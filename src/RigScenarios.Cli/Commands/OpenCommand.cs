@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Runtime.CompilerServices;
+using RigScenarios.Files;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Page.Settings;
@@ -75,10 +76,10 @@ internal static class OpenCommand
         var path = shown is null ? "" : $"n/{Uri.EscapeDataString(Path.GetFileNameWithoutExtension(shown))}";
         var address = At(server.Address, path);
         if (rig is not null)
-            address = new Uri(address, $"#scenario={Uri.EscapeDataString($"own/{Path.GetFileName(rig)}")}");
+            address = new Uri(address, $"#scenario={Uri.EscapeDataString($"own/{Path.GetFileName(rig)}")}{FirstBuild(rig)}");
         await Console.Out.WriteLineAsync($"""
             The pages are open at
-              {address}
+              {address.AbsoluteUri}
             Only this address works: it carries a key that is new at every start.
             Your own rigs are read from and saved to {rigs}
             To stop: Ctrl-C in this window. What you saved stays.
@@ -100,6 +101,11 @@ internal static class OpenCommand
         Caution: whoever on this network gets one of these addresses can read and change the rig files in that folder, and what
         is sent isn't encrypted. Use this only on a network whose users you trust, and stop it when you are done.
         """;
+
+    /// <summary>The file's first build, where the notebook is to begin; nothing where the file has errors: the page tells
+    /// them.</summary>
+    private static string FirstBuild(string rig) =>
+        ScenarioFile.TryRead(rig).Scenario?.Builds.Keys.FirstOrDefault() is { } build ? $"&build={Uri.EscapeDataString(build)}" : "";
 
     private static Uri At(Uri address, string path) => new(address, path + address.Query);
 

@@ -79,6 +79,7 @@ internal sealed class FileEndpoints(RigFiles files, RunWatch watch, PageLimits l
         .. scenario.Builds.Keys.SelectMany(build => scenario.Days.Keys.Select(day => (build, day)))
             .Take(MostAnswers).Select(pair =>
             new { pair.build, pair.day,
-                text = DayWords.Answer(ScenarioRun.Run(scenario, pair.build, pair.day, DayRunOptions.EndOnly, cancellation)) }),
+                text = AnswerSentences.Headline(RigAnswer.Of(scenario, pair.build, [pair.day], AnswerOptions.EndOnly,
+                    cancellation: cancellation)) }),
     ];
 }

@@ -24,7 +24,7 @@ public sealed class FileTests
         var answer = await (await server.SendJsonAsync(HttpMethod.Post, "/api/text/check", new { text = Checkout.Sample("teaching-kit.yaml"), file = "samples/teaching-kit.yaml" })).JsonAsync();
         Assert.Empty(answer.GetProperty("problems").EnumerateArray());
         Assert.Equal(3, answer.GetProperty("answers").GetArrayLength());
-        Assert.Contains("It runs", answer.GetProperty("answers")[0].Text("text"), StringComparison.Ordinal);
+        Assert.Matches("^(Yes|Just|No|Not known): ", answer.GetProperty("answers")[0].Text("text"));
     }
 
     [Fact]

@@ -38,8 +38,10 @@ public sealed class OpenCommandTests
     public async Task A_rig_file_opens_the_first_notebook_on_it()
     {
         var rigs = Directory.CreateTempSubdirectory("rigscenarios-open-").FullName;
-        await File.WriteAllTextAsync(Path.Combine(rigs, "my-rig.yaml"), "", TestContext.Current.CancellationToken);
-        using var program = Start(rigs, "open", "my-rig.yaml", "--port", "0", "--no-browser");
+        var text = Checkout.Sample("teaching-kit.yaml").Replace("[../parts]", $"[\"{Checkout.Data.Replace('\\', '/')}/parts\"]",
+            StringComparison.Ordinal);
+        await File.WriteAllTextAsync(Path.Combine(rigs, "my rig.yaml"), text, TestContext.Current.CancellationToken);
+        using var program = Start(rigs, "open", "my rig.yaml", "--port", "0", "--no-browser");
         try
         {
             var told = "";
@@ -47,7 +49,7 @@ public sealed class OpenCommandTests
                 && await program.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken) is { } line)
                 told += line + "\n";
             Assert.Contains(rigs, told, StringComparison.Ordinal);
-            Assert.Matches("/n/00-will-it-work\\?token=[0-9a-f]{64}#scenario=own%2Fmy-rig.yaml", told);
+            Assert.Matches("/n/00-will-it-work\\?token=[0-9a-f]{64}#scenario=own%2Fmy%20rig.yaml&build=[a-z-]+\n", told);
         }
         finally
         {
