@@ -76,7 +76,11 @@ internal static class OpenCommand
         var path = shown is null ? "" : $"n/{Uri.EscapeDataString(Path.GetFileNameWithoutExtension(shown))}";
         var address = At(server.Address, path);
         if (rig is not null)
-            address = new Uri(address, $"#scenario={Uri.EscapeDataString($"own/{Path.GetFileName(rig)}")}{FirstBuild(rig)}");
+        {
+            var name = Path.GetFileName(rig);
+            var build = FirstBuild(Path.Combine(rigs, name));
+            address = new Uri(address, $"#scenario={Uri.EscapeDataString($"own/{name}")}{build}");
+        }
         await Console.Out.WriteLineAsync($"""
             The pages are open at
               {address.AbsoluteUri}
@@ -105,7 +109,8 @@ internal static class OpenCommand
     /// <summary>The file's first build, where the notebook is to begin; nothing where the file has errors: the page tells
     /// them.</summary>
     private static string FirstBuild(string rig) =>
-        ScenarioFile.TryRead(rig).Scenario?.Builds.Keys.FirstOrDefault() is { } build ? $"&build={Uri.EscapeDataString(build)}" : "";
+        ScenarioFile.TryRead(rig).Scenario?.Builds.Keys.FirstOrDefault() is { } build
+            ? $"&build={Uri.EscapeDataString(build)}" : "";
 
     private static Uri At(Uri address, string path) => new(address, path + address.Query);
 
