@@ -68,8 +68,9 @@ public sealed class RigTests
         var told = AnswerSentences.Questions(ofFile).Single(question => question.Kind == QuestionKind.Wiring);
         Assert.Contains(parts, part => part.Text("type") == "prose" && part.Text("text") == told.Words);
         var limits = parts.Last(part => part.Text("type") == "table");
-        var expected = ofFile.Of(QuestionKind.Wiring)!.Limits.Where(limit => limit.Allowed is not null).Take(8).Select(LimitSentences.Left);
-        Assert.Equal(expected, limits.GetProperty("table").GetProperty("rows").EnumerateArray().Select(row => row[1].GetString()!));
+        var times = new AnswerTimes(ofFile.Plan.Days);
+        var expected = ofFile.Of(QuestionKind.Wiring)!.Limits.Where(limit => limit.Allowed is not null).Take(8).Select(limit => $"{LimitSentences.Of(limit, times)}.");
+        Assert.Equal(expected, limits.GetProperty("table").GetProperty("rows").EnumerateArray().Select(row => row[0].GetString()!), StringComparer.OrdinalIgnoreCase);
     }
 
     [Fact]
