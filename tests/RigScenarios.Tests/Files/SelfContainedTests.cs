@@ -19,9 +19,9 @@ public sealed class SelfContainedTests
         {
             foreach (var day in scenario.Days.Keys)
             {
-                var (there, here) = (ScenarioRun.Run(scenario, build, day, cancellation: cancellation), ScenarioRun.Run(alone!, build, day, cancellation: cancellation));
-                Assert.Equal(there.Runtime.Seconds, here.Runtime.Seconds, 6);
-                Assert.Equal(there.EndCause, here.EndCause);
+                var (there, here) = (RigAnswer.Of(scenario, build, [day], AnswerOptions.EndOnly, cancellation: cancellation), RigAnswer.Of(alone!, build, [day], AnswerOptions.EndOnly, cancellation: cancellation));
+                Assert.Equal(there.Reserve.Time.Seconds, here.Reserve.Time.Seconds, 6);
+                Assert.Equal(AnswerSentences.Headline(there), AnswerSentences.Headline(here));
             }
         }
     }

@@ -24,8 +24,8 @@ public sealed class DocumentationTests
         using var folder = new TemporaryFolder();
         var (scenario, problems) = ScenarioFile.TryRead(folder.Write("lake.yaml", Example));
         Assert.Empty(problems);
-        var result = ScenarioRun.Run(scenario!, "tripod", "morning", cancellation: TestContext.Current.CancellationToken);
-        Assert.True(result.Runtime.Hours > 1);
+        var answer = RigAnswer.Of(scenario!, "tripod", ["morning"], cancellation: TestContext.Current.CancellationToken);
+        Assert.True(answer.Simulation.Runtime.Hours > 1);
         foreach (var path in (string[])["days.morning.blocks.fog.length", "builds.tripod.battery.charge", "parts.brick.battery.energy"])
         {
             Assert.NotNull(ScenarioPath.Find(scenario!, path));
