@@ -25,7 +25,7 @@ public sealed partial class DocumentationTests : IDisposable
         code[0] = $"async Task RunFromCode()\n{{\n{code[0]}}}";
         // There is no such file from here, as where the library is installed as a tool: the line is passed over.
         code.Insert(0, "#r \"../artifacts/notebooks/RigScenarios.Notebooks.dll\"\nRigScenarios.Notebooks.NotebookSession.Start();");
-        code.Insert(1, "using RigScenarios.Notebooks; using RigScenarios.Notebooks.Pages; using System.Threading;");
+        code.Insert(1, "using RigScenarios.Notebooks; using RigScenarios.Notebooks.Documents; using RigScenarios.Notebooks.Pages; using System.Threading;");
         var path = Path.Combine(folder, "documentation.ipynb");
         await File.WriteAllTextAsync(path, AsNotebook(code), TestContext.Current.CancellationToken);
 

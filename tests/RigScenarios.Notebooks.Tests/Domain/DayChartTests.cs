@@ -42,7 +42,8 @@ public sealed class DayChartTests
             Assert.Contains("before wrap", text, StringComparison.Ordinal);
         }
 
-        Assert.Contains("too little voltage at the plate", FigureParts.Words(figure), StringComparison.Ordinal);
+        Assert.Contains(AnswerSentences.Because(result.Simulation.FirstStop!.Reason), FigureParts.Words(figure),
+            StringComparison.Ordinal);
         Assert.Contains("stops at 14:15", FigureParts.Words(figure), StringComparison.Ordinal);
     }
 
