@@ -39,7 +39,7 @@ public static class SweepHeatMap
             Rows = [.. y.Values.Distinct().Order()],
             Cells = Cells(table, x, y, runtime),
             Threshold = SweepCaption.Planned(table.Rows) is { } planned
-                ? new HeatMapThreshold($"reaches the end of the day: {TradeUnits.Text(planned)}", runtime.Value(planned))
+                ? new HeatMapThreshold($"lasts the day: {TradeUnits.Text(planned)}", runtime.Value(planned))
                 : null,
         }.ToFigure();
         return present is { } values ? PresentValueMark.On(figure, x.Read(values.First), y.Read(values.Second)) : figure;

@@ -63,7 +63,7 @@ public sealed class SweepChartTests
             Assert.Equal(row.Result.Runtime.Hours, map["z"]![line]![column]!.GetValue<double>(), tolerance: 1e-3);
         }
 
-        Assert.Contains("reaches the end of the day: 10 h 30 min", FigureParts.Words(figure), StringComparison.Ordinal);
+        Assert.Contains("lasts the day: 10 h 30 min", FigureParts.Words(figure), StringComparison.Ordinal);
         Assert.Contains("air temperature (°C)", FigureParts.Words(figure), StringComparison.Ordinal);
         Assert.Contains("battery energy (Wh)", FigureParts.Words(figure), StringComparison.Ordinal);
     }
