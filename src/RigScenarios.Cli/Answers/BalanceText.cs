@@ -21,7 +21,11 @@ internal static class BalanceText
         foreach (var steps in changes)
             Steps(console, steps);
         Assumed(console, builds, changes);
-        AnswerText.Cautions(console, builds.SelectMany(BalanceWords.Cautions).Concat(answers.SelectMany(AnswerCautions.Of)));
+        // What the verdicts call for, then what this rig asks for, then what always holds.
+        var called = answers.SelectMany(answer => AnswerCautions.Of(answer)
+            .TakeWhile(caution => caution != AnswerCautions.Predicted(answer.Simulation.ExpectedError)));
+        AnswerText.Cautions(
+            console, [.. called, .. builds.SelectMany(BalanceWords.Cautions), .. answers.SelectMany(AnswerCautions.Of)]);
     }
 
     private static void Detail(IAnsiConsole console, RigAnswer answer)
@@ -30,15 +34,15 @@ internal static class BalanceText
         console.WriteLine();
         AnswerText.Questions(console, answer, QuestionKind.Balance, QuestionKind.Stand);
         if (answer.Balance is { } balance)
-            Detail(console, balance);
+            Detail(console, balance, AnswerSentences.Questions(answer));
         AnswerText.Details(console, answer, QuestionKind.Balance, QuestionKind.Stand);
     }
 
-    private static void Detail(IAnsiConsole console, BuildBalance balance)
+    private static void Detail(IAnsiConsole console, BuildBalance balance, IReadOnlyList<QuestionLine> said)
     {
         console.WriteLine();
-        // Where nothing can be said the line of the question says why.
-        if (BalanceWords.Answer(balance) is var words && !balance.BalanceMissing.Contains(words))
+        // The line of the question may have said it already, or why nothing can be said.
+        if (BalanceWords.Answer(balance) is var words && !balance.BalanceMissing.Contains(words) && said.All(line => line.Words != words))
             Paragraph.Write(console, words);
         string?[] lines = [BalanceWords.Setting(balance), BalanceWords.AsSet(balance), BalanceWords.Centre(balance)];
         foreach (var line in lines.OfType<string>())

@@ -70,11 +70,12 @@ public sealed record RigAnswer
     /// <summary>The reserve after the last block.</summary>
     public Reserve Reserve => Simulation.Reserve;
 
-    /// <summary>Every figure that nobody gave and that something of this rests on: those of parts that are marked as assumed, those
-    /// of the batteries' models, those of places.</summary>
+    /// <summary>Every figure that nobody gave and that something of this rests on: those of parts that are marked as assumed,
+    /// those of the batteries' models, those of places.</summary>
     public IReadOnlyList<AssumedValue> Assumed =>
     [
-        .. PartsAssumed.Concat(Simulation.Assumed.Values.SelectMany(values => values)).Concat(Balance?.Assumed ?? [])
+        .. PartsAssumed
+            .Concat(Simulation.Assumed.Values.SelectMany(values => values)).Concat(Balance?.Assumed ?? [])
             .DistinctBy(value => (value.Field, value.Value)),
     ];
 
@@ -128,16 +129,19 @@ public sealed record RigAnswer
     }
 
     /// <summary>
-    /// The same build with parts moved along their mounts: places have no part in power, wiring and travel, so that only what rests on them is asked anew.
+    /// The same build with parts moved along their mounts: places have no part in power, wiring and travel, so that only what
+    /// rests on them is asked anew.
     /// </summary>
     /// <param name="places">What is moved, as <see cref="MovedPlaces"/> reads it.</param>
     /// <exception cref="ScenarioProblemsException">A part does not slide, or not so far.</exception>
     public RigAnswer Moved(string places) => Moved(MovedPlaces.Apply(Scenario, Build, places));
 
-    /// <summary>The answer for a scenario that differs from this one's in nothing but places: the days are not run again.</summary>
+    /// <summary>The answer for a scenario that differs from this one's in nothing but places: the days are not run
+    /// again.</summary>
     internal RigAnswer Moved(Scenario scenario)
     {
-        var moved = this with { Scenario = scenario, Powered = PoweredBuild.From(scenario.Builds[Build], scenario.PartOf), Balance = BalanceOf(scenario, Build) };
+        var moved = this with { Scenario = scenario, Powered = PoweredBuild.From(scenario.Builds[Build], scenario.PartOf),
+            Balance = BalanceOf(scenario, Build) };
         return moved with { Questions = [.. Asked(moved)] };
     }
 
