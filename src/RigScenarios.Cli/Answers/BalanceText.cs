@@ -42,7 +42,8 @@ internal static class BalanceText
     {
         console.WriteLine();
         // The line of the question may have said it already, or why nothing can be said.
-        if (BalanceWords.Answer(balance) is var words && !balance.BalanceMissing.Contains(words) && said.All(line => line.Words != words))
+        if (BalanceWords.Answer(balance) is var words && !balance.BalanceMissing.Contains(words)
+            && said.All(line => line.Words != words))
             Paragraph.Write(console, words);
         string?[] lines = [BalanceWords.Setting(balance), BalanceWords.AsSet(balance), BalanceWords.Centre(balance)];
         foreach (var line in lines.OfType<string>())

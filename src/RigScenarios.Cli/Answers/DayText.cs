@@ -55,7 +55,8 @@ internal static class DayText
         foreach (var swap in swaps)
         {
             string?[] first = [swap.Forced ? "the rig had stopped" : null, before is null ? null : "lock the tilt"];
-            Row(table, times.At(swap.Time), times.Title(swap.Day, swap.Block), swap.Off is { } off ? $"{off}, {Percent(swap.ChargeOff)}" : "none",
+            Row(table, times.At(swap.Time), times.Title(swap.Day, swap.Block),
+                swap.Off is { } off ? $"{off}, {Percent(swap.ChargeOff)}" : "none",
                 $"{swap.On}, {Percent(swap.ChargeOn)}", string.Join("; ", first.OfType<string>()));
         }
         console.Write(table);

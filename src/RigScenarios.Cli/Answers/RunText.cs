@@ -19,7 +19,8 @@ internal static class RunText
         if (answers.Count > 1)
         {
             var others = answers.Skip(1).Select(other => $"{AnswerText.Title(other)} ({other.Verdict.InWords()})");
-            Paragraph.Write(console, $"Of {answers.Count} builds this one has the least left. The others: {string.Join(", ", others)}.");
+            Paragraph.Write(console,
+                $"Of {answers.Count} builds this one has the least left. The others: {string.Join(", ", others)}.");
         }
         console.WriteLine();
         AnswerText.Questions(console, answers[0]);
