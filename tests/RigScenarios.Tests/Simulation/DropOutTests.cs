@@ -106,6 +106,27 @@ public sealed class DropOutTests
         Stop(result, "fussy", 0, "drop-out of fussy");
     }
 
+    [Fact]
+    public void A_stop_keeps_its_first_reason()
+    {
+        // The camera drops out first, then the rig stops with the monitor; what each device is told stays what stopped it.
+        var result = Run("{fussy: {}, hardy: {essential: yes}}", blocks: "{a: {length: 10 h, others: record}, b: {length: 1 h, others: standby}}");
+        Assert.All(Downs("fussy"), span => Assert.Equal("drop-out of fussy", span.Reason!.ToString()));
+        Assert.All(Downs("hardy"), span => Assert.Equal("drop-out of hardy", span.Reason!.ToString()));
+        Assert.Equal(19, Downs("fussy")[^1].End.Hours, 1e-9);
+        Assert.Equal(StopKind.NothingLeft, Downs("fussy")[^1].Awaits);
+
+        List<DeviceSpan> Downs(string device) => [.. result.Devices[device].Spans.Where(span => span.Activity == DeviceActivity.Down)];
+    }
+
+    [Fact]
+    public void What_stops_with_the_rig_has_the_reason_of_the_rig()
+    {
+        var result = Run("{fussy: {essential: yes}, hardy: {}}");
+        Stop(result, "hardy", WattHours(12, 11) / 20, "drop-out of fussy");
+        Assert.Equal("fussy", Assert.Single(result.DropOuts).Element);
+    }
+
     private static SimulationResult Run(string devices, string build = "", string blocks = "{all: {length: 20 h, others: record}}", string battery = "") =>
         SmallScenario.Run(SmallScenario.Text(devices, build, blocks, battery, Sloped)
             .Replace("kit: {flat", "kit: {sloped: {part: sloped}, fussy: {part: fussy}, hardy: {part: hardy}, guard: {part: guard}, weak: {part: weak}, flat", StringComparison.Ordinal)
