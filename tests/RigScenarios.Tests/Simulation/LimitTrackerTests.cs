@@ -10,39 +10,32 @@ namespace RigScenarios.Tests.Simulation;
 /// <summary>That the worst of a run is found wherever it lies: also between the moments at which a step is solved, and with a limit that moves.</summary>
 public sealed class LimitTrackerTests
 {
-    /// <summary>The voltage of a cold battery sags, and comes back as warm air thaws it: the least lies in the middle of a block.</summary>
+    /// <summary>
+    /// A battery of flat voltage with 50 mΩ at once and 80 mΩ more within half a minute, both several times as large in the cold: its voltage sags, and comes
+    /// back as warm air thaws it, so that the worst lies in the middle of a block. Held to half of the 1 mV and 1 mA that whole days are compared to.
+    /// </summary>
     [Theory]
-    [InlineData(-20, 15, true)]
-    [InlineData(-20, 25, true)]
-    [InlineData(-15, 20, true)]
-    [InlineData(30, 30, false)]
-    public void The_worst_in_the_middle_of_a_step_is_that_of_a_dense_series(double celsius, double watts, bool inMiddle)
+    [InlineData(-20, true)]
+    [InlineData(-5, true)]
+    [InlineData(60, false)]
+    public void The_worst_in_the_middle_of_a_step_is_that_of_a_dense_series(double celsius, bool inMiddle)
     {
-        var day = new ShootingDay
-        {
-            Ambient = Plans.Celsius(30),
-            Blocks = new([new("all", new DayBlock { Length = Duration.FromMinutes(12), Others = Builds.PowerState.Record })]),
-        };
-        var rig = Plans.Rig with
-        {
-            Devices = new(Plans.Rig.Devices.Select(device => KeyValuePair.Create(
-                device.Key, device.Value with { Draw = new Parts.PowerDraw(Record: Plans.Watts(watts / 2)), Voltage = null }))),
-        };
-        var conductance = Parts.ThermalConductance.FromWattsPerKelvin(3);
-        var thawing = Plans.Brick98 with { Battery = Plans.Brick98.Battery! with { HeatConductance = conductance } };
-        var plan = new DayPlan { Days = [day], Batteries = Plans.Kit(new KitBattery(thawing) { StartTemperature = Plans.Celsius(celsius) }) };
-        var options = new SimulationOptions(SeriesPoints: 20_000, FindsReserve: false);
-        var result = DaySimulation.Run(rig, plan, options, null, TestContext.Current.CancellationToken);
+        var text = SmallScenario.Text(
+            battery: FormattableString.Invariant($", start-temperature: {celsius} °C"), day: "ambient: 30 °C", blocks: "{all: {length: 20 min, others: record}}")
+            .Replace("resistance-0: 0 mΩ, resistance-1: 0 mΩ", "resistance-0: 50 mΩ, resistance-1: 80 mΩ", StringComparison.Ordinal)
+            .Replace("activation-energy: 0 kJ/mol", "activation-energy: 40 kJ/mol", StringComparison.Ordinal)
+            .Replace("heat-conductance: 0.5 W/K", "heat-conductance: 3 W/K", StringComparison.Ordinal);
+        var result = SmallScenario.Run(text, new SimulationOptions(SeriesPoints: 20_000, FindsReserve: false));
 
         var least = result.Series.MinBy(point => point.Voltage.Volts)!;
         var cutOff = Assert.Single(result.Limits, limit => limit is { Kind: LimitKind.CutOff, Case: LoadCase.Steady });
-        Assert.Equal(least.Voltage.Volts, ((ElectricPotential)cutOff.Worst).Volts, 2e-5);
+        Assert.Equal(least.Voltage.Volts, ((ElectricPotential)cutOff.Worst).Volts, 5e-4);
         Assert.Equal(least.Time.Seconds, cutOff.At!.Time.Seconds, 30.0);
         Assert.True(
             inMiddle == (least.Time.Seconds > result.Days[0].Start.Seconds + 2 && least.Time < result.Days[0].End - Duration.FromMinutes(1)),
             $"{least.Time.Hours:F4} h, {least.Voltage.Volts:F3} V, first {result.Series[0].Voltage.Volts:F3} V, last {result.Series[^1].Voltage.Volts:F3} V");
         var current = Assert.Single(result.Limits, limit => limit is { Kind: LimitKind.Current, Element: "battery", Case: LoadCase.Steady });
-        Assert.Equal(result.Series.Max(point => point.Current.Amperes), ((ElectricCurrent)current.Worst).Amperes, 2e-5);
+        Assert.Equal(result.Series.Max(point => point.Current.Amperes), ((ElectricCurrent)current.Worst).Amperes, 5e-4);
     }
 
     /// <summary>
