@@ -44,7 +44,7 @@ public static class DayChart
     {
         var axis = ChartAxis.Of("battery voltage", ElectricPotentialUnit.Volt);
         var end = answer.Simulation.Completes ? "wrap" : StopAtEnd(answer) is { } stop
-            ? AnswerSentences.Because(stop.Reason) : null;
+            ? AnswerSentences.Because(answer, stop.Reason) : null;
         var cutOff = answer.Simulation.FirstStop?.Reason.Kind == StopKind.VoltageCutoff
             ? answer.Simulation.Limits.FirstOrDefault(limit => limit is { Kind: LimitKind.CutOff,
                 Allowed: not null })?.Allowed as ElectricPotential? : null;

@@ -71,7 +71,7 @@ internal static class DayText
         foreach (var down in result.DownTimes.Except(planned))
         {
             Row(table, times.At(down.Start), times.At(down.End), result.Devices[down.Device].Title,
-                DayPlanWords.Moment(down, result, answer.Plan), Reason(answer, down));
+                DayMoments.Of(down, result, answer.Plan), Reason(answer, down));
         }
         if (table.Rows.Count > 0)
         {

@@ -42,7 +42,7 @@ public sealed class DayChartTests
             Assert.Contains("before wrap", text, StringComparison.Ordinal);
         }
 
-        Assert.Contains(AnswerSentences.Because(result.Simulation.FirstStop!.Reason), FigureParts.Words(figure),
+        Assert.Contains(AnswerSentences.Because(result, result.Simulation.FirstStop!.Reason), FigureParts.Words(figure),
             StringComparison.Ordinal);
         Assert.Contains("stops at 14:15", FigureParts.Words(figure), StringComparison.Ordinal);
     }

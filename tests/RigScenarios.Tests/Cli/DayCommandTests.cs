@@ -55,7 +55,7 @@ public class DayCommandTests
         var (code, text, _) = await ConsoleRun.RunAsync("day", Island, "--days", "crossing", "storm", "--keep-at-swap", "60 %");
         Assert.Equal(0, code);
         Assert.Contains("each battery coming off with 60 % or more", text.ReplaceLineEndings(" "), StringComparison.Ordinal);
-        Assert.Contains("No kit from these batteries and bays completes the days", text, StringComparison.Ordinal);
+        Assert.Contains("No kit from these batteries and bays lasts the days", text, StringComparison.Ordinal);
     }
 
     [Fact]
