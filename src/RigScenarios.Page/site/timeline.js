@@ -5,7 +5,7 @@ import { clockOf, lengthText } from "./rig-words.js";
 
 const step = 5, spare = 0.05;
 
-export const stateWords = { record: "recording", standby: "waiting", off: "off", mixed: "each device its own" };
+export const stateWords = { record: "recording", standby: "standby", off: "off", mixed: "each device its own" };
 
 export class Timeline {
   #blocks = [];

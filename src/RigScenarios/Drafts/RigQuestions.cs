@@ -44,7 +44,7 @@ public static class RigQuestions
         new("motor-controller", "Motor control", "The receiver or controller of the lens motors.", [PartKind.MotorController], false, true),
         new("regulator", "Regulator or dummy battery", "Leave it open: where something can't take the battery's voltage, a fitting one is proposed.", [PartKind.Regulator], false, true),
         new("head", "Head", "What the rig sits on, for whether it balances. Leave it open if there is none or you don't know.", [PartKind.Head], false, false),
-        new("legs", "Legs", "What the head stands on, for when it tips over. Leave them open if there are none or you don't know.", [PartKind.Tripod], false, false),
+        new("legs", "Tripod", "What the head stands on, for when it tips over. Leave it open if there is none or you don't know.", [PartKind.Tripod], false, false),
         new("other", "Everything else on the rig", "Cage, rods, handles, arms: for the weight and for where things sit. A splitter also feeds things.",
             [PartKind.Cage, PartKind.Rods, PartKind.Handle, PartKind.Arm, PartKind.Support, PartKind.ShoulderPad, PartKind.FollowFocus, PartKind.Cable, PartKind.Splitter], false, true),
     ];
