@@ -21,7 +21,8 @@ public static class BalanceParts
     private static IEnumerable<PagePart> Of(RigAnswer answer, BuildBalance balance)
     {
         yield return new HeadingPart("Does it balance and stand?", 3);
-        foreach (var line in AnswerSentences.Questions(answer).Where(line => line.Kind is QuestionKind.Balance or QuestionKind.Stand))
+        foreach (var line in AnswerSentences.Questions(answer)
+            .Where(line => line.Kind is QuestionKind.Balance or QuestionKind.Stand))
             yield return new ProsePart($"{line.Title}: {line.Words}");
         yield return new ProsePart(BalanceWords.Centre(balance));
         foreach (var words in new[] { BalanceWords.Setting(balance), TripodWords.Tipping(balance) })

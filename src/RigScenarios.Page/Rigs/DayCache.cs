@@ -34,7 +34,8 @@ internal sealed class DayCache
     {
         lock (gate)
         {
-            if (known.Find(day => day.Key == key && ReferenceEquals(day.Answer.Simulation, answer.Simulation)) is { Parts: { } drawn })
+            if (known.Find(day => day.Key == key && ReferenceEquals(day.Answer.Simulation,
+                answer.Simulation)) is { Parts: { } drawn })
                 return drawn;
         }
         var parts = new DayParts([.. OfDay(answer)], [.. WiringParts.Of(answer)]);
@@ -51,7 +52,8 @@ internal sealed class DayCache
     private static IEnumerable<PagePart> OfDay(RigAnswer answer)
     {
         if (answer.Simulation.Series.Count > 0)
-            yield return new FigurePart(DayChart.Of(answer, answer.Plan.Batteries.Count > 1 ? "The day on these batteries" : "The day on this battery"));
+            yield return new FigurePart(DayChart.Of(answer,
+                answer.Plan.Batteries.Count > 1 ? "The day on these batteries" : "The day on this battery"));
         // Where nobody said how many batteries there are, there is nothing to follow.
         if (answer.Scenario.Batteries.Count == 0)
             yield break;

@@ -88,7 +88,8 @@ internal static class RigAnswerJson
     /// <summary>The first screenful; its cautions stand below what would make it work. Without a day of its own a draft has no
     /// verdict yet, only a sentence.</summary>
     private static AnswerPart First(DraftAnswer draft, RigAnswer answer) =>
-        draft.IsForDay ? AnswerBlock.Of(answer) with { Text = draft.Sentence, Cautions = [] } : new AnswerPart(draft.Sentence, []);
+        draft.IsForDay ? AnswerBlock.Of(answer) with { Text = draft.Sentence, Cautions = [] }
+            : new AnswerPart(draft.Sentence, []);
 
     private static void WriteParts(Utf8JsonWriter json, IEnumerable<PagePart> parts)
     {

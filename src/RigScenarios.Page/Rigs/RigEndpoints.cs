@@ -65,7 +65,8 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
         var text = isWhole && !RequestJson.Flag(json, "brief") ? TextFor(place, answer.Scenario!) : null;
         // What would make it work takes many runs, so it comes after the answer. The next change stops it.
         var seeks = isWhole && answer.Answer is { Verdict: Verdict.Close or Verdict.Fails };
-        reply.Send("answer", writer => RigAnswerJson.Write(writer, answer, problems, now => days.Charts(key, now), seeks, isWhole, text));
+        reply.Send("answer", writer => RigAnswerJson.Write(writer, answer, problems, now => days.Charts(key, now), seeks,
+            isWhole, text));
         if (seeks)
         {
             var sets = WouldWork.Find(answer.Answer!, null, new RunProgress(reply, ""), cancellation);

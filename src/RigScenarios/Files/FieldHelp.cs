@@ -75,7 +75,8 @@ public sealed record FieldHelp(string Path, string About, string Accepted, IRead
         if (group.Fields.Count == 0)
             return [];
         var present = CursorPlace.KeysIn(text, steps);
-        return [.. group.Fields.Select(field => new FieldNote(field.Key, field.About, field.Value.Accepted, field.Required, present.Contains(field.Key)))];
+        return [.. group.Fields.Select(field => new FieldNote(field.Key, field.About, field.Value.Accepted, field.Required,
+            present.Contains(field.Key)))];
     }
 }
 

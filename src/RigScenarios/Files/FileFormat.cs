@@ -22,8 +22,10 @@ internal static class FileFormat
     /// <summary>A parts file, without its first line.</summary>
     public static readonly RecordFormat<PartsContent> PartsForm = new(
         () => new PartsContent(), "A RigScenarios parts file: what can be bought or rented.",
-        Fields<PartsContent>.OptionalGroup("note", PartFormat.Remark, content => content.Note, (content, value) => content with { Note = value }, "A remark."),
-        Fields<PartsContent>.Required("parts", PartFormat.Parts, content => content.Parts, (content, value) => content with { Parts = value }, "Parts by their ids."));
+        Fields<PartsContent>.OptionalGroup("note", PartFormat.Remark, content => content.Note,
+            (content, value) => content with { Note = value }, "A remark."),
+        Fields<PartsContent>.Required("parts", PartFormat.Parts, content => content.Parts,
+            (content, value) => content with { Parts = value }, "Parts by their ids."));
 
     /// <summary>Reads a file of a format. False if it can't be used.</summary>
     public static bool TryRead<T>(string path, string format, Format<T> form, ReadLog log, [MaybeNullWhen(false)] out T value)
@@ -45,7 +47,8 @@ internal static class FileFormat
         if (!named && first?.Value is TextNode { Text: Scenario or Parts })
         {
             // The other kind of file: each of its fields would only be one more complaint.
-            log.Error(first.Value.At, Key, $"Found {first.Value.Describe()}: this is the other kind of file.", $"\"{Key}: {format}\" here");
+            log.Error(first.Value.At, Key, $"Found {first.Value.Describe()}: this is the other kind of file.",
+                $"\"{Key}: {format}\" here");
             return false;
         }
         if (!named)
@@ -58,14 +61,16 @@ internal static class FileFormat
 
     /// <summary>Whether a line of the text, outside of any group, says that it is a parts file.</summary>
     public static bool NamesParts(string text) =>
-        text.Split('\n').Any(line => line.StartsWith(Key, StringComparison.Ordinal) && line[Key.Length..].TrimStart(' ', ':').StartsWith(Parts, StringComparison.Ordinal));
+        text.Split('\n').Any(line => line.StartsWith(Key, StringComparison.Ordinal)
+            && line[Key.Length..].TrimStart(' ', ':').StartsWith(Parts, StringComparison.Ordinal));
 
     /// <summary>The text of a file of a format.</summary>
     public static string Text<T>(string format, Format<T> form, T value)
         where T : class
     {
         var root = (MapNode)form.Write(value);
-        return YamlTree.Write(root with { Entries = [new MapEntry(Key, TextPlace.None, new TextNode(format, TextPlace.None)), .. root.Entries] });
+        return YamlTree.Write(root with { Entries = [new MapEntry(Key, TextPlace.None, new TextNode(format, TextPlace.None)),
+            .. root.Entries] });
     }
 
     /// <summary>The JSON Schema of a format, as text that ends with a line break.</summary>
@@ -82,7 +87,8 @@ internal static class FileFormat
         var whole = new JsonObject { ["$schema"] = "https://json-schema.org/draft/2020-12/schema", ["title"] = title };
         foreach (var (name, node) in schema)
             whole[name] = node?.DeepClone();
-        return whole.ToJsonString(new System.Text.Json.JsonSerializerOptions { WriteIndented = true, Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping }).ReplaceLineEndings("\n") + "\n";
+        return whole.ToJsonString(new System.Text.Json.JsonSerializerOptions { WriteIndented = true,
+            Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping }).ReplaceLineEndings("\n") + "\n";
     }
 }
 

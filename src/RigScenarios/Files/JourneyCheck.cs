@@ -21,7 +21,8 @@ internal static class JourneyCheck
             var path = $"{at}.batteries.{index + 1}";
             ScenarioCheck.KitName(scenario, journey.Batteries[index], path, part => part.Battery is not null, "a battery", log);
             if (journey.Batteries.Take(index).Contains(journey.Batteries[index]))
-                log.Error(path, $"\"{journey.Batteries[index]}\" stands in the list twice. How many there are says \"count\" in the kit.");
+                log.Error(path, $"\"{journey.Batteries[index]}\" stands in the list twice. How many there are says \"count\" "
+                    + "in the kit.");
         }
         var along = scenario.BatteriesOn(journey).ToList();
         if (along.Count == 0 && !log.HasErrorIn($"{at}.batteries") && !log.HasErrorIn("kit"))
@@ -31,11 +32,15 @@ internal static class JourneyCheck
             var path = $"{at}.packed.{battery}";
             ScenarioCheck.KitName(scenario, battery, path, part => part.Battery is not null, "a battery", log);
             if (scenario.PartOf(battery)?.Battery is not null && !along.Contains(battery))
-                log.Error(path, $"\"{battery}\" is not among the batteries of this journey.", along.Count == 0 ? null : string.Join(", ", along.Take(30)));
+                log.Error(path, $"\"{battery}\" is not among the batteries of this journey.",
+                    along.Count == 0 ? null : string.Join(", ", along.Take(30)));
             if (scenario.Kit.TryGetValue(battery, out var item) && packing.Installed > item.Count)
-                log.Error($"{path}.installed", $"{packing.Installed} are in equipment, but the kit has only {item.Count} of \"{battery}\".");
+                log.Error($"{path}.installed",
+                    $"{packing.Installed} are in equipment, but the kit has only {item.Count} of \"{battery}\".");
         }
-        foreach (var twice in journey.Travellers.Names.GroupBy(name => name, StringComparer.Ordinal).Where(group => group.Count() > 1))
-            log.Error($"{at}.travellers", $"Two travellers are named \"{twice.Key}\". Give each a name of their own, so that the lists can be told apart.");
+        foreach (var twice in journey.Travellers.Names.GroupBy(name => name, StringComparer.Ordinal)
+            .Where(group => group.Count() > 1))
+            log.Error($"{at}.travellers",
+                $"Two travellers are named \"{twice.Key}\". Give each a name of their own, so that the lists can be told apart.");
     }
 }

@@ -48,7 +48,8 @@ internal static class PartAssumptions
             names = names.Prepend(plate);
         foreach (var name in names)
         {
-            if (scenario.Kit.TryGetValue(name, out var item) && scenario.FindPart(item.Part) is { Assumed.Count: > 0 } part && told.Add(item.Part))
+            if (scenario.Kit.TryGetValue(name, out var item) && scenario.FindPart(item.Part) is { Assumed.Count: > 0 } part
+                && told.Add(item.Part))
             {
                 foreach (var value in Of(item.Part, part, field => Enters(field, name, build, day)))
                     yield return value;
@@ -64,7 +65,8 @@ internal static class PartAssumptions
         where value is not null
         select new AssumedValue(
             $"parts.{id}.{field}", $"{part.Name}, {Words.GetValueOrDefault(field, field)}", value,
-            "marked as assumed where the part is described; a figure from its label replaces it", Citation.CommonPractice("defaults for parts that are not listed (docs/own-rig.md)"));
+            "marked as assumed where the part is described; a figure from its label replaces it",
+            Citation.CommonPractice("defaults for parts that are not listed (docs/own-rig.md)"));
 
     /// <summary>The text of one figure of a part; null if it has none of that key.</summary>
     public static string? ValueOf(Part part, string field)
@@ -79,14 +81,16 @@ internal static class PartAssumptions
     public static IEnumerable<string> Figures(Part part) => PartFormat.Whole.NumericFields(part, "").Select(field => field.Path);
 
     /// <summary>
-    /// The mass of a battery makes its heat capacity; that of everything else is not in a day's result. The least voltage of a device counts
+    /// The mass of a battery makes its heat capacity; that of everything else is not in a day's result. The least voltage of a
+    /// device counts
     /// where the battery's own voltage reaches it; a regulator holds its output.
     /// </summary>
     private static bool Enters(string field, string name, Build build, ShootingDay day) => field.Split('.')[0] switch
     {
         "mass" or "size" or "battery" => name == build.Battery.Item,
         "power" => day.Blocks.Values.Any(block => field == $"power.{ChoiceFormat<PowerState>.Word(block.StateOf(name))}"),
-        "voltage" => field == "voltage.minimum" && !(build.Devices.TryGetValue(name, out var device) && build.Regulators.ContainsKey(device.FedBy ?? build.StandardFeed)),
+        "voltage" => field == "voltage.minimum" && !(build.Devices.TryGetValue(name, out var device)
+            && build.Regulators.ContainsKey(device.FedBy ?? build.StandardFeed)),
         "plate" or "regulator" => field != "regulator.input-maximum",
         _ => false,
     };

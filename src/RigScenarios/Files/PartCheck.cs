@@ -31,29 +31,38 @@ internal static class PartCheck
             for (var index = 0; index < part.Assumed.Count; index++)
             {
                 if (PartAssumptions.ValueOf(part, part.Assumed[index]) is null)
-                    log.Error($"{at}.assumed.{index + 1}", $"The part has no figure \"{part.Assumed[index]}\" that could be assumed.", "a field of this part with a figure, such as \"mass\" or \"power.standby\"", log.Nearest(part.Assumed[index], PartAssumptions.Figures(part)));
+                    log.Error($"{at}.assumed.{index + 1}",
+                        $"The part has no figure \"{part.Assumed[index]}\" that could be assumed.",
+                        "a field of this part with a figure, such as \"mass\" or \"power.standby\"",
+                        log.Nearest(part.Assumed[index], PartAssumptions.Figures(part)));
             }
             if (part.Voltage is { Minimum: { } low, Maximum: { } high } && low.Volts >= high.Volts)
                 log.Error($"{at}.voltage", $"The minimum ({low.Volts:G6} V) is not below the maximum ({high.Volts:G6} V).");
             if (part.Regulator is { } regulator && regulator.InputMinimum.Volts >= regulator.InputMaximum.Volts)
-                log.Error($"{at}.regulator", $"The least input ({regulator.InputMinimum.Volts:G6} V) is not below the greatest ({regulator.InputMaximum.Volts:G6} V).");
+                log.Error($"{at}.regulator",
+                    $"The least input ({regulator.InputMinimum.Volts:G6} V) is not below the greatest "
+                        + $"({regulator.InputMaximum.Volts:G6} V).");
         }
     }
 
     private static void CheckWiring(Part part, string at, ReadLog log)
     {
-        if (part.Regulator is { Efficiency.DecimalFractions: 0, LossPerAmpere: null, LossPerAmpereSquared: null } && !log.HasErrorIn($"{at}.regulator"))
-            log.Error($"{at}.regulator.efficiency", "Neither an efficiency nor a loss is given.", "\"efficiency: 92 %\", or \"loss-per-ampere\" and \"loss-per-ampere-squared\"");
+        if (part.Regulator is { Efficiency.DecimalFractions: 0, LossPerAmpere: null, LossPerAmpereSquared: null }
+            && !log.HasErrorIn($"{at}.regulator"))
+            log.Error($"{at}.regulator.efficiency", "Neither an efficiency nor a loss is given.",
+                "\"efficiency: 92 %\", or \"loss-per-ampere\" and \"loss-per-ampere-squared\"");
         if (part.Power is { Load: LoadKind.Current or LoadKind.Resistance, Duty: not null })
             log.Error($"{at}.power.duty", "A duty belongs to a draw of constant power.", "no \"load\" beside it");
         if (part.Power is { Peak: { } peak, Record: { } record } && peak < record)
-            log.Error($"{at}.power.peak", $"The peak ({(double)peak.Watts:G6} W) is below the draw at work ({(double)record.Watts:G6} W).");
+            log.Error($"{at}.power.peak",
+                $"The peak ({(double)peak.Watts:G6} W) is below the draw at work ({(double)record.Watts:G6} W).");
         foreach (var (group, outlets) in new[] { ("plate", part.Plate?.Outlets), ("splitter", part.Splitter?.Outlets) })
         {
             foreach (var (name, outlet) in outlets ?? OrderedMap<OutletData>.Empty)
             {
                 if (outlet is { Voltage: null } and ({ Efficiency: not null } or { InputMinimum: not null }))
-                    log.Error($"{at}.{group}.outlets.{name}", "Only an outlet that holds a voltage has an efficiency or a least input.", "\"voltage: 5 V\" beside it");
+                    log.Error($"{at}.{group}.outlets.{name}",
+                        "Only an outlet that holds a voltage has an efficiency or a least input.", "\"voltage: 5 V\" beside it");
             }
         }
         if (part.Splitter is { Outlets.Count: 0 } && !log.HasErrorIn($"{at}.splitter"))
@@ -70,7 +79,9 @@ internal static class PartCheck
     private static void Only(Part part, PartKind kind, bool has, string section, string at, ReadLog log)
     {
         if (part.Kind != kind && has)
-            log.Error($"{at}.{section}", $"The group \"{section}\" belongs to parts of the kind {ChoiceFormat<PartKind>.Word(kind)}; this is a {ChoiceFormat<PartKind>.Word(part.Kind)}.");
+            log.Error($"{at}.{section}",
+                $"The group \"{section}\" belongs to parts of the kind {ChoiceFormat<PartKind>.Word(kind)}; this is a "
+                    + $"{ChoiceFormat<PartKind>.Word(part.Kind)}.");
     }
 
     private static void CheckSupport(Part part, string at, ReadLog log)
@@ -78,13 +89,17 @@ internal static class PartCheck
         if (part.Head is { } head)
         {
             if (head.CounterbalanceSteps.Count > 0 == (head.CounterbalanceTo is not null))
-                log.Error($"{at}.head.counterbalance-steps", "A head's counterbalance has either steps or a range.", "either \"counterbalance-steps: [0 N·m, 2 N·m, 4 N·m]\" or \"counterbalance-from\" with \"counterbalance-to\"");
-            if ((head.CounterbalanceFrom ?? Torque.Zero).NewtonMeters > (head.CounterbalanceTo ?? Torque.FromNewtonMeters(double.MaxValue)).NewtonMeters)
+                log.Error($"{at}.head.counterbalance-steps", "A head's counterbalance has either steps or a range.",
+                    "either \"counterbalance-steps: [0 N·m, 2 N·m, 4 N·m]\" or \"counterbalance-from\" with "
+                        + "\"counterbalance-to\"");
+            if ((head.CounterbalanceFrom ?? Torque.Zero).NewtonMeters > (head.CounterbalanceTo
+                ?? Torque.FromNewtonMeters(double.MaxValue)).NewtonMeters)
                 log.Error($"{at}.head.counterbalance-from", "The least counterbalance is above the greatest.");
         }
         if (part.Legs is { CentreHeight: { } centre } legs && centre >= legs.Height)
             log.Error($"{at}.legs.centre-height", "The centre of gravity of the legs is not below their top.");
         if (part.Rods is { } rods && rods.Bore >= rods.Diameter)
-            log.Error($"{at}.rods.bore", $"The bore ({rods.Bore.Millimeters:G6} mm) is not below the diameter ({rods.Diameter.Millimeters:G6} mm).");
+            log.Error($"{at}.rods.bore",
+                $"The bore ({rods.Bore.Millimeters:G6} mm) is not below the diameter ({rods.Diameter.Millimeters:G6} mm).");
     }
 }

@@ -31,7 +31,8 @@ public static class PartsFile
     }
 
     /// <summary>Reads the files and folders that a scenario names; problems of all of them are added to the list.</summary>
-    internal static OrderedMap<Part> ReadAll(IReadOnlyList<string> names, string folder, ReadLog scenarioLog, List<Diagnostic> problems)
+    internal static OrderedMap<Part> ReadAll(
+        IReadOnlyList<string> names, string folder, ReadLog scenarioLog, List<Diagnostic> problems)
     {
         var parts = new Dictionary<string, (Part Part, string File)>(StringComparer.Ordinal);
         var order = new List<KeyValuePair<string, Part>>();
@@ -51,7 +52,8 @@ public static class PartsFile
                     if (parts.TryAdd(id, (part, file)))
                         order.Add(new(id, part));
                     else
-                        log.Error($"parts.{id}", $"The part \"{id}\" is also described in {parts[id].File}.", "each id once in all parts files of a scenario");
+                        log.Error($"parts.{id}", $"The part \"{id}\" is also described in {parts[id].File}.",
+                            "each id once in all parts files of a scenario");
                 }
                 problems.AddRange(log.Problems);
             }
@@ -66,7 +68,8 @@ public static class PartsFile
             return [full];
         var files = Directory.EnumerateFiles(full, "*.yaml").Take(MostFiles + 1).Order(StringComparer.Ordinal).ToList();
         if (files.Count == 0 || files.Count > MostFiles)
-            log.Error(path, files.Count == 0 ? $"The folder \"{name}\" holds no .yaml file." : $"The folder \"{name}\" holds more than {MostFiles} .yaml files.");
+            log.Error(path, files.Count == 0 ? $"The folder \"{name}\" holds no .yaml file."
+                : $"The folder \"{name}\" holds more than {MostFiles} .yaml files.");
         return files.Take(MostFiles);
     }
 }

@@ -15,7 +15,8 @@ internal static class PlaceCheck
             .Where(name => scenario.PartOf(name) is { Kind: not (PartKind.Head or PartKind.Tripod or PartKind.Charger) })
             .ToHashSet(StringComparer.Ordinal);
         // A thing of the kit that this build leaves off stays in the list: leaving it off is a what-if, not a mistake.
-        foreach (var (i, name) in build.Beside.Index().Where(thing => !onRig.Contains(thing.Item) && !scenario.Kit.ContainsKey(thing.Item)))
+        foreach (var (i, name) in build.Beside.Index()
+            .Where(thing => !onRig.Contains(thing.Item) && !scenario.Kit.ContainsKey(thing.Item)))
             log.Error($"{at}.beside.{i + 1}", $"This build has no \"{name}\" that could be on the rig or beside it.",
                 string.Join(", ", onRig.Take(30)), log.Nearest(name, onRig));
         foreach (var (name, place) in build.Places.Where(place => build.OffRig.Contains(place.Key)))

@@ -6,7 +6,8 @@ using RigScenarios.Scenarios;
 
 namespace RigScenarios.Files;
 
-/// <summary>What must hold between the fields of a scenario: names that refer to something, draws that are known, voltages that fit.</summary>
+/// <summary>What must hold between the fields of a scenario: names that refer to something, draws that are known, voltages that
+/// fit.</summary>
 internal static class ScenarioCheck
 {
     /// <summary>Checks a scenario; every problem goes to the log.</summary>
@@ -19,7 +20,8 @@ internal static class ScenarioCheck
         foreach (var (name, item) in scenario.Kit)
         {
             if (item.Part.Length > 0 && scenario.FindPart(item.Part) is null)
-                log.Error($"kit.{name}.part", $"There is no part \"{item.Part}\" in this file or its parts files.", null, log.Nearest(item.Part, scenario.PartIds));
+                log.Error($"kit.{name}.part", $"There is no part \"{item.Part}\" in this file or its parts files.", null,
+                    log.Nearest(item.Part, scenario.PartIds));
         }
         foreach (var (name, build) in scenario.Builds)
             CheckBuild(scenario, build, $"builds.{name}", log);
@@ -36,19 +38,24 @@ internal static class ScenarioCheck
         KitName(scenario, build.Battery.Item, $"{at}.battery.item", part => part.Battery is not null, "a battery", log);
         if (build.Plate is { } plate)
             KitName(scenario, plate, $"{at}.plate", part => part.Plate is not null, "a battery plate", log);
-        foreach (var (name, group) in build.Regulators.Keys.Select(name => (name, "regulators")).Concat(build.Devices.Keys.Select(name => (name, "devices"))))
+        foreach (var (name, group) in build.Regulators.Keys.Select(name => (name, "regulators"))
+            .Concat(build.Devices.Keys.Select(name => (name, "devices"))))
         {
             if (name == Build.BatteryFeed)
-                log.Error($"{at}.{group}.{name}", $"\"{name}\" means the build's battery itself in \"fed-by\", so nothing else of a build can have that name.", "another name in the kit");
+                log.Error($"{at}.{group}.{name}",
+                    $"\"{name}\" means the build's battery itself in \"fed-by\", so nothing else of a build can have that name.",
+                    "another name in the kit");
             else if (group == "devices" && build.Regulators.ContainsKey(name))
-                log.Error($"{at}.{group}.{name}", $"\"{name}\" stands among the regulators of this build too.", "one place for each thing");
+                log.Error($"{at}.{group}.{name}", $"\"{name}\" stands among the regulators of this build too.",
+                    "one place for each thing");
         }
         foreach (var name in build.Regulators.Keys)
             KitName(scenario, name, $"{at}.regulators.{name}", part => part.Regulator is not null, "a regulator", log);
         foreach (var (name, device) in build.Devices)
         {
             var path = $"{at}.devices.{name}";
-            KitName(scenario, name, path, part => part.Power is not null || device.Power is not null, "a device with a known draw (a group \"power\")", log);
+            KitName(scenario, name, path, part => part.Power is not null || device.Power is not null,
+                "a device with a known draw (a group \"power\")", log);
             if (scenario.Kit.TryGetValue(name, out var item) && device.Count > item.Count)
                 log.Error($"{path}.count", $"The build has {device.Count} of \"{name}\", the kit only {item.Count}.");
         }
@@ -66,7 +73,8 @@ internal static class ScenarioCheck
         if (name.Length == 0)
             return;
         if (!scenario.Kit.ContainsKey(name))
-            log.Error(path, $"There is nothing named \"{name}\" in the kit.", scenario.Kit.Count == 0 ? null : string.Join(", ", scenario.Kit.Keys.Take(30)), log.Nearest(name, scenario.Kit.Keys));
+            log.Error(path, $"There is nothing named \"{name}\" in the kit.", scenario.Kit.Count == 0 ? null
+                : string.Join(", ", scenario.Kit.Keys.Take(30)), log.Nearest(name, scenario.Kit.Keys));
         else if (scenario.PartOf(name) is { } part && !fits(part))
             log.Error(path, $"\"{name}\" ({part.Name}) is not {what}.");
     }
@@ -84,25 +92,32 @@ internal static class ScenarioCheck
     ];
 
     private static void CheckDay(
-        Scenario scenario, ShootingDay day, string at, HashSet<string> devices, List<(string Build, string Device, Part Part, PowerDraw Draw)> unknown, ReadLog log)
+        Scenario scenario, ShootingDay day, string at, HashSet<string> devices,
+        List<(string Build, string Device, Part Part, PowerDraw Draw)> unknown, ReadLog log)
     {
         if (day.Ambient is null && day.AmbientPoints.Count == 0 && scenario.Conditions.Ambient is null)
-            log.Error($"{at}.ambient", "No air temperature is given, neither here nor in \"conditions\".", "such as \"ambient: -8 °C\"");
+            log.Error($"{at}.ambient", "No air temperature is given, neither here nor in \"conditions\".",
+                "such as \"ambient: -8 °C\"");
         if (day.Blocks.Count == 0 && !log.HasErrorIn($"{at}.blocks"))
             log.Error($"{at}.blocks", "The day has no block.");
         foreach (var (name, block) in day.Blocks)
         {
             var path = $"{at}.blocks.{name}";
             // A device that lies in the kit but is on no build keeps its states: leaving it off is a what-if, not a mistake.
-            foreach (var device in block.States.Keys.Concat(block.Cycle?.ResetStates.Keys ?? []).Distinct().Where(device => !devices.Contains(device) && scenario.PartOf(device)?.Power is null))
-                log.Error($"{path}.states.{device}", $"No build has a device \"{device}\".", devices.Count == 0 ? null : string.Join(", ", devices.Take(30)), log.Nearest(device, devices));
+            foreach (var device in block.States.Keys.Concat(block.Cycle?.ResetStates.Keys ?? []).Distinct()
+                .Where(device => !devices.Contains(device) && scenario.PartOf(device)?.Power is null))
+                log.Error($"{path}.states.{device}", $"No build has a device \"{device}\".",
+                    devices.Count == 0 ? null : string.Join(", ", devices.Take(30)), log.Nearest(device, devices));
             foreach (var (buildName, device, part, draw) in unknown)
             {
                 var state = block.StateOf(device);
                 if (IsKnown(state, draw) && block.Cycle is not null)
                     state = block.StateInReset(device);
                 if (!IsKnown(state, draw))
-                    log.Error($"{path}.states.{device}", $"What {part.Name} draws in the state {ChoiceFormat<PowerState>.Word(state)} is not known.", $"a draw in its parts file, or \"power: {{{ChoiceFormat<PowerState>.Word(state)}: 8 W}}\" at builds.{buildName}.devices.{device}");
+                    log.Error($"{path}.states.{device}",
+                        $"What {part.Name} draws in the state {ChoiceFormat<PowerState>.Word(state)} is not known.",
+                        $"a draw in its parts file, or \"power: {{{ChoiceFormat<PowerState>.Word(state)}: 8 W}}\" at "
+                            + $"builds.{buildName}.devices.{device}");
             }
         }
     }

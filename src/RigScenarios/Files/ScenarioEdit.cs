@@ -60,7 +60,8 @@ internal static class ScenarioEdit
                 break;
         }
         throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, "",
-            "This file is written in a way that the change can't be put into without losing a comment or changing something else. Nothing was changed.",
+            "This file is written in a way that the change can't be put into without losing a comment or changing something "
+                + "else. Nothing was changed.",
             "the change made by hand in the file's text")]);
     }
 
@@ -68,7 +69,8 @@ internal static class ScenarioEdit
     private static string? Fault(string result, MapNode was, MapNode will, List<string> wanted)
     {
         var log = new ReadLog("");
-        if (TextFile.Take(result, log) is null || !FileFormat.TryReadText(result, FileFormat.Scenario, ScenarioFormat.Whole, log, out var read))
+        if (TextFile.Take(result, log) is null || !FileFormat.TryReadText(result, FileFormat.Scenario, ScenarioFormat.Whole,
+            log, out var read))
             return TreeDifference.SmallestAround(was, will);
         var says = ScenarioFormat.Whole.Write(read);
         if (!TreeDifference.Same(says, will))
@@ -78,14 +80,16 @@ internal static class ScenarioEdit
 
     private static bool HoldsAll(string result, List<string> wanted)
     {
-        var found = Gaps.Comments(result, PlacedTree.Read(result)).GroupBy(comment => comment.Text).ToDictionary(group => group.Key, group => group.Count());
+        var found = Gaps.Comments(result, PlacedTree.Read(result)).GroupBy(comment => comment.Text)
+            .ToDictionary(group => group.Key, group => group.Count());
         return wanted.GroupBy(comment => comment).All(group => found.GetValueOrDefault(group.Key) >= group.Count());
     }
 
     private static FileNode Read(string text)
     {
         var log = new ReadLog("");
-        if (TextFile.Take(text, log) is { } taken && FileFormat.TryReadText(taken, FileFormat.Scenario, ScenarioFormat.Whole, log, out var scenario))
+        if (TextFile.Take(text, log) is { } taken
+            && FileFormat.TryReadText(taken, FileFormat.Scenario, ScenarioFormat.Whole, log, out var scenario))
             return ScenarioFormat.Whole.Write(scenario);
         throw new ScenarioProblemsException(log.Problems);
     }

@@ -30,7 +30,8 @@ public static class ScenarioFile
 
     /// <summary>Reads a scenario from text that may not be saved yet, with its parts files; null if it can't be used.</summary>
     /// <param name="text">The text of a scenario file, at most 2 MB.</param>
-    /// <param name="path">The file that the text is meant for: it stands in messages, and parts files are looked for from its folder. It need not exist.</param>
+    /// <param name="path">The file that the text is meant for: it stands in messages, and parts files are looked for from its
+    /// folder. It need not exist.</param>
     public static (Scenario? Scenario, IReadOnlyList<Diagnostic> Problems) TryReadText(string text, string path)
     {
         ArgumentNullException.ThrowIfNull(text);
@@ -71,20 +72,24 @@ public static class ScenarioFile
         return (problems.Any(problem => problem.Severity == Severity.Error) ? null : scenario, problems);
     }
 
-    /// <summary>The scenario as the text of a file. Parts of the library are not written; the files they came from are named.</summary>
+    /// <summary>The scenario as the text of a file. Parts of the library are not written; the files they came from are
+    /// named.</summary>
     public static string Text(Scenario scenario) => FileFormat.Text(FileFormat.Scenario, ScenarioFormat.Whole, scenario);
 
     /// <summary>
-    /// The text of a scenario file with only what differs between two scenarios changed in it: comments, blank lines, order, quotes
+    /// The text of a scenario file with only what differs between two scenarios changed in it: comments, blank lines, order,
+    /// quotes
     /// and the spelling of every field that is the same in both stay as they are. No comment is ever lost: those of a block that
     /// is taken out stay where it stood.
     /// </summary>
     /// <param name="text">The file's text.</param>
     /// <param name="before">The scenario that the text says.</param>
-    /// <param name="after">The scenario that the new text is to say. Its library is not written; the files it came from are named.</param>
+    /// <param name="after">The scenario that the new text is to say. Its library is not written; the files it came from are
+    /// named.</param>
     /// <returns>Text that reads back to <paramref name="after"/> exactly.</returns>
     /// <exception cref="ArgumentException">The text doesn't say <paramref name="before"/>.</exception>
-    /// <exception cref="ScenarioProblemsException">The text can't be read, <paramref name="after"/> can't be written, or a change can't be made without losing a comment.</exception>
+    /// <exception cref="ScenarioProblemsException">The text can't be read, <paramref name="after"/> can't be written, or a change
+    /// can't be made without losing a comment.</exception>
     public static string Edited(string text, Scenario before, Scenario after) => ScenarioEdit.Apply(text, before, after);
 
     /// <summary>Writes a scenario file.</summary>

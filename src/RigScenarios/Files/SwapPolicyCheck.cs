@@ -32,7 +32,7 @@ internal static class SwapPolicyCheck
         if (lowest.Item is not null)
             log.Error(
                 "swaps.warning-voltage",
-                Text($"A full \"{lowest.Item}\" has {lowest.Full:0.0#} V, so {warning.Volts:0.0#} V would swap it at once, again and again."),
+                Text($"A full \"{lowest.Item}\" has {lowest.Full:0.0#} V, so ") + Text($"{warning.Volts:0.0#} V would swap it at once, again and again."),
                 "a voltage well below that of every full battery, such as \"13.2 V\" for one of 14.4 V");
     }
 
@@ -43,15 +43,22 @@ internal static class SwapPolicyCheck
         const string Accepted = "a share that the battery has to fall to, such as \"15 %\"";
         if (reserve.DecimalFractions >= 1)
         {
-            log.Error("swaps.reserve", "A full battery does not hold more than 100 %, so it would be swapped at once, again and again.", Accepted);
+        {
+            log.Error(
+                "swaps.reserve", "A full battery does not hold more than 100 %, so it would be swapped at once, again and again.", Accepted);
+        }
             return;
         }
 
         // With a bay it waits there until it is full.
         if (scenario.Chargers.Values.Any(charger => charger.Bays > 0))
             return;
-        foreach (var (item, charge) in Swapped(scenario).Where(battery => battery.Charge is { } charge && charge <= reserve).DistinctBy(battery => battery.Item))
-            log.Error("swaps.reserve", Text($"\"{item}\" starts with {charge!.Value.Percent:0.#} %, so it would be swapped at once, and nothing charges it."), Accepted);
+        var low = Swapped(scenario).Where(battery => battery.Charge is { } charge && charge <= reserve);
+        foreach (var (item, charge) in low.DistinctBy(battery => battery.Item))
+        {
+            var starts = Text($"\"{item}\" starts with {charge!.Value.Percent:0.#} %");
+            log.Error("swaps.reserve", $"{starts}, so it would be swapped at once, and nothing charges it.", Accepted);
+        }
     }
 
     private static void SwapTime(Scenario scenario, ReadLog log)
@@ -60,7 +67,8 @@ internal static class SwapPolicyCheck
         var shortest = scenario.Days
             .SelectMany(day => day.Value.Blocks, (day, block) => (Day: day.Key, Block: block.Key, block.Value.Length))
             .Where(block => block.Length < time).OrderBy(block => block.Length.Seconds).FirstOrDefault();
-        var block = shortest.Block is null ? "" : Text($" The block \"{shortest.Block}\" of \"{shortest.Day}\" is over before, after {Minutes(shortest.Length)}.");
+        var block = shortest.Block is null
+            ? "" : Text($" The block \"{shortest.Block}\" of \"{shortest.Day}\" is over before, after {Minutes(shortest.Length)}.");
         if (time.Minutes > LongSwapMinutes)
             log.Warning("swaps.swap-time", $"Each swap takes {Minutes(time)} without a battery; one or two minutes are usual.{block}");
         else if (block.Length > 0 && scenario.Batteries.Count > 0)

@@ -14,28 +14,35 @@ internal static class SwapsCheck
     public static void Run(Scenario scenario, HashSet<string> devices, ReadLog log)
     {
         foreach (var (name, battery) in scenario.Batteries)
-            ScenarioCheck.KitName(scenario, battery.Item, $"batteries.{name}.item", part => part.Battery is not null, "a battery", log);
+            ScenarioCheck.KitName(scenario, battery.Item, $"batteries.{name}.item", part => part.Battery is not null,
+                "a battery", log);
         foreach (var used in scenario.Batteries.Values.GroupBy(battery => battery.Item))
         {
             if (scenario.Kit.TryGetValue(used.Key, out var item) && used.Count() > item.Count)
-                log.Error("batteries", $"There are {used.Count()} of \"{used.Key}\" in rotation, the kit has only {item.Count}.", $"\"count: {used.Count()}\" at kit.{used.Key}");
+                log.Error("batteries", $"There are {used.Count()} of \"{used.Key}\" in rotation, the kit has only {item.Count}.",
+                    $"\"count: {used.Count()}\" at kit.{used.Key}");
         }
         if (scenario.HotSwap is { } reserve)
         {
-            ScenarioCheck.KitName(scenario, reserve.Pack.Item, "hot-swap.pack.item", part => part.Battery is not null, "a battery", log);
+            ScenarioCheck.KitName(scenario, reserve.Pack.Item, "hot-swap.pack.item", part => part.Battery is not null,
+                "a battery", log);
             if (reserve.ChargePower is { Watts: <= 0 })
                 log.Error("hot-swap.charge-power", "Without power the small pack is never charged.", "such as \"10 W\"");
         }
         foreach (var (name, battery) in scenario.InternalBatteries)
         {
-            ScenarioCheck.KitName(scenario, battery.Item, $"internal-batteries.{name}.item", part => part.Battery is not null, "a battery", log);
+            ScenarioCheck.KitName(scenario, battery.Item, $"internal-batteries.{name}.item", part => part.Battery is not null,
+                "a battery", log);
             if (!devices.Contains(name) && scenario.PartOf(name)?.Power is null)
-                log.Error($"internal-batteries.{name}", $"No build has a device \"{name}\".", devices.Count == 0 ? null : string.Join(", ", devices.Take(30)), log.Nearest(name, devices));
+                log.Error($"internal-batteries.{name}", $"No build has a device \"{name}\".",
+                    devices.Count == 0 ? null : string.Join(", ", devices.Take(30)), log.Nearest(name, devices));
         }
         foreach (var (name, charger) in scenario.Chargers)
         {
             if (charger.Lowest >= charger.Highest)
-                log.Error($"chargers.{name}.lowest", $"The battery would have to be above {charger.Lowest.DegreesCelsius:G4} °C and below {charger.Highest.DegreesCelsius:G4} °C.", "a lower temperature than \"highest\"");
+                log.Error($"chargers.{name}.lowest",
+                    $"The battery would have to be above {charger.Lowest.DegreesCelsius:G4} °C and below "
+                        + $"{charger.Highest.DegreesCelsius:G4} °C.", "a lower temperature than \"highest\"");
         }
         SwapPolicyCheck.Run(scenario, log);
         DaysInOrder(scenario, log);

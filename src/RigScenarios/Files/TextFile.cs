@@ -70,19 +70,22 @@ public static class TextFile
         {
             var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
             var nearest = Directory.Exists(folder)
-                ? Scenarios.NearestName.To(Path.GetFileName(path), Directory.EnumerateFiles(folder).Take(1000).Select(name => Path.GetFileName(name)))
+                ? Scenarios.NearestName.To(Path.GetFileName(path),
+                    Directory.EnumerateFiles(folder).Take(1000).Select(name => Path.GetFileName(name)))
                 : null;
             log.Error(TextPlace.None, "", "There is no such file.", null, nearest);
             return null;
         }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException
+            or NotSupportedException)
         {
             log.Error(TextPlace.None, "", $"The file can't be read: {exception.Message}");
             return null;
         }
     }
 
-    /// <summary>Text that came from elsewhere, held to the bounds of a file; null if it is beyond them. Every problem goes to the log.</summary>
+    /// <summary>Text that came from elsewhere, held to the bounds of a file; null if it is beyond them. Every problem goes to the
+    /// log.</summary>
     internal static string? Take(string text, ReadLog log)
     {
         if (text.Length > LargestBytes || Encoding.UTF8.GetByteCount(text) > LargestBytes)
@@ -93,7 +96,8 @@ public static class TextFile
         if (text.IndexOf('\0', StringComparison.Ordinal) is var wrong and >= 0)
         {
             var before = text.AsSpan(0, wrong);
-            log.Error(new TextPlace(before.Count('\n') + 1, wrong - before.LastIndexOf('\n')), "", "A character that no text has stands here (of the code 0).", "plain text");
+            log.Error(new TextPlace(before.Count('\n') + 1, wrong - before.LastIndexOf('\n')), "",
+                "A character that no text has stands here (of the code 0).", "plain text");
             return null;
         }
         return text.StartsWith(ByteOrderMark) ? text[1..] : text;
@@ -103,7 +107,8 @@ public static class TextFile
     {
         if (bytes.StartsWith((ReadOnlySpan<byte>)[0xEF, 0xBB, 0xBF]))
             bytes = bytes[3..];
-        var wrong = bytes.StartsWith((ReadOnlySpan<byte>)[0xFF, 0xFE]) || bytes.StartsWith((ReadOnlySpan<byte>)[0xFE, 0xFF]) ? 0 : bytes.IndexOf((byte)0);
+        var wrong = bytes.StartsWith((ReadOnlySpan<byte>)[0xFF, 0xFE]) || bytes.StartsWith((ReadOnlySpan<byte>)[0xFE, 0xFF])
+            ? 0 : bytes.IndexOf((byte)0);
         if (wrong < 0)
         {
             try

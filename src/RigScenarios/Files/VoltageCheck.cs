@@ -26,12 +26,14 @@ internal static class VoltageCheck
         foreach (var (name, use) in build.Regulators)
         {
             if (scenario.PartOf(name) is { Regulator: { } regulator } part)
-                Check($"{at}.regulators.{name}", part.Name, Inlet(use.FedBy, use.Outlet), regulator.InputMinimum.Volts, regulator.InputMaximum.Volts);
+                Check($"{at}.regulators.{name}", part.Name, Inlet(use.FedBy, use.Outlet), regulator.InputMinimum.Volts,
+                    regulator.InputMaximum.Volts);
         }
         foreach (var (name, use) in build.Devices)
         {
             if (scenario.PartOf(name) is { Voltage: { } window } part)
-                Check($"{at}.devices.{name}", part.Name, Inlet(use.FedBy, use.Outlet), window.Minimum?.Volts, window.Maximum?.Volts);
+                Check($"{at}.devices.{name}", part.Name, Inlet(use.FedBy, use.Outlet), window.Minimum?.Volts,
+                    window.Maximum?.Volts);
         }
 
         (double Volts, string From) Inlet(string? fedBy, string? outlet)
@@ -40,7 +42,8 @@ internal static class VoltageCheck
             for (var steps = 0; steps <= build.Splitters.Count; steps++)
             {
                 var feed = fedBy ?? build.StandardFeed;
-                if (outlet is not null && LinkLookup.Outlets(build, feed, scenario.PartOf).TryGetValue(outlet, out var data) && data.Voltage is { } held)
+                if (outlet is not null && LinkLookup.Outlets(build, feed, scenario.PartOf).TryGetValue(outlet, out var data)
+                    && data.Voltage is { } held)
                     return (held.Volts, $"the outlet \"{outlet}\" of \"{feed}\"");
                 if (build.Regulators.ContainsKey(feed) && scenario.PartOf(feed)?.Regulator is { } regulator)
                     return (regulator.OutputVoltage.Volts, $"the regulator \"{feed}\"");
@@ -57,7 +60,9 @@ internal static class VoltageCheck
         void Check(string path, string name, (double Volts, string From) inlet, double? minimum, double? maximum)
         {
             if (inlet.Volts > maximum + 1e-9)
-                log.Error(path, $"WRONG VOLTAGE: {name} takes {maximum:0.##} V at most, but {inlet.From} puts {inlet.Volts:0.##} V on it. It can be destroyed, or catch fire. Feed it through a regulator made for it.");
+                log.Error(path, $"WRONG VOLTAGE: {name} takes {maximum:0.##} V at most, but {inlet.From} puts "
+                    + $"{inlet.Volts:0.##} V on it. It can be destroyed, or catch fire. Feed it through a regulator made for "
+                        + "it.");
             else if (inlet.Volts < minimum - 1e-9)
                 log.Error(path, $"{name} needs at least {minimum:0.##} V, but {inlet.From} gives {inlet.Volts:0.##} V.");
         }

@@ -27,7 +27,8 @@ internal static class YamlTree
         {
             if (TabAtLineStart(text) is { } tab)
             {
-                log.Error(tab, "", "A tab stands at the start of this line. Only spaces are read there: in the editor choose \"indent with spaces\".");
+                log.Error(tab, "", "A tab stands at the start of this line. Only spaces are read there: in the editor choose "
+                    + "\"indent with spaces\".");
                 return null;
             }
             log.Error(Place(exception.Start), "", "From here the text can't be read as YAML: " + Reason(exception)
@@ -83,7 +84,8 @@ internal static class YamlTree
             var root = Node(0, "");
             Next();
             if (parser.Current is not StreamEnd)
-                throw new Refused(Place(parser.Current!.Start), "A second document begins here (a line with ---); one file holds one.");
+                throw new Refused(Place(parser.Current!.Start),
+                    "A second document begins here (a line with ---); one file holds one.");
             if (root is MapNode map)
                 return map;
             throw new Refused(at, $"Found {root.Describe()} where the file's fields belong, such as \"title: …\".");
@@ -96,10 +98,12 @@ internal static class YamlTree
                 if (!parser.MoveNext())
                     throw new Refused(new TextPlace(1, 1), "The file ends too early.");
             }
-            catch (Exception exception) when (exception is ArgumentException or FormatException or OverflowException or InvalidOperationException)
+            catch (Exception exception) when (exception is ArgumentException or FormatException or OverflowException
+                or InvalidOperationException)
             {
                 // The parser lets these through for a number behind \U or in a directive that is none.
-                throw new Refused(parser.Current is { } last ? Place(last.End) : new TextPlace(1, 1), "After this place something stands that can't be read, such as a \\U with a number that is no character.");
+                throw new Refused(parser.Current is { } last ? Place(last.End) : new TextPlace(1, 1),
+                    "After this place something stands that can't be read, such as a \\U with a number that is no character.");
             }
         }
 
@@ -154,13 +158,15 @@ internal static class YamlTree
                     throw new Refused(keyAt, "A name belongs here, not a group or list.");
                 // Paths of fields are made of names: a long one would be copied into each path below it.
                 if (key.Text.Length > LongestName)
-                    throw new Refused(keyAt, $"A name of {key.Text.Length} characters stands here; at most {LongestName} are read.");
+                    throw new Refused(keyAt,
+                        $"A name of {key.Text.Length} characters stands here; at most {LongestName} are read.");
                 var valuePath = path.Length == 0 ? key.Text : $"{path}.{key.Text}";
                 var value = Node(depth + 1, valuePath);
                 if (lines.TryAdd(key.Text, keyAt.Line))
                     entries.Add(new MapEntry(key.Text, keyAt, value));
                 else
-                    log.Error(keyAt, valuePath, $"The name \"{key.Text}\" stands twice in the same group; first on line {lines[key.Text]}.");
+                    log.Error(keyAt, valuePath,
+                        $"The name \"{key.Text}\" stands twice in the same group; first on line {lines[key.Text]}.");
             }
             Next();
             return new MapNode(entries, at);
@@ -186,7 +192,8 @@ internal static class YamlTree
         {
             case MapNode map:
                 var flat = depth > 1 && map.Entries.All(entry => entry.Value is TextNode) && map.Entries.Count is > 0 and <= 4;
-                emitter.Emit(new MappingStart(AnchorName.Empty, TagName.Empty, true, flat || map.Entries.Count == 0 ? MappingStyle.Flow : MappingStyle.Block));
+                emitter.Emit(new MappingStart(AnchorName.Empty, TagName.Empty, true,
+                    flat || map.Entries.Count == 0 ? MappingStyle.Flow : MappingStyle.Block));
                 foreach (var entry in map.Entries)
                 {
                     emitter.Emit(new Scalar(entry.Key));
@@ -202,7 +209,8 @@ internal static class YamlTree
                 break;
             case TextNode text:
                 var quoted = text.Text.Contains(':', StringComparison.Ordinal) || text.Text.Length == 0;
-                emitter.Emit(new Scalar(AnchorName.Empty, TagName.Empty, text.Text, quoted ? ScalarStyle.DoubleQuoted : ScalarStyle.Any, true, true));
+                emitter.Emit(new Scalar(AnchorName.Empty, TagName.Empty, text.Text,
+                    quoted ? ScalarStyle.DoubleQuoted : ScalarStyle.Any, true, true));
                 break;
             default:
                 throw new ArgumentException($"{node} is no kind of node.", nameof(node));

@@ -33,17 +33,20 @@ public sealed record SweepTable(
         var text = new StringBuilder();
         text.AppendJoin(',', Axes.Select(axis => Quote(axis.Path)));
         text.Append(
-            ",lasts,runtime_h,reserve_h,reserve_is_lower_bound,stopped_by,stopped_in,from_batteries_Wh,energy_left_Wh,coldest_battery_C\r\n");
+            ",lasts,runtime_h,reserve_h,reserve_is_lower_bound,stopped_by,stopped_in,from_batteries_Wh,energy_left_Wh,"
+            + "coldest_battery_C\r\n");
         foreach (var row in Rows)
         {
             text.AppendJoin(',', row.Values.Select(Quote));
             var result = row.Result;
             text.Append(CultureInfo.InvariantCulture,
-                $",{YesNo(result.Completes)},{result.Runtime.Hours:F4},{result.Reserve.Time.Hours:F4},{YesNo(result.Reserve.IsLowerBound)},");
+                $",{YesNo(result.Completes)},{result.Runtime.Hours:F4},{result.Reserve.Time.Hours:F4},"
+                + $"{YesNo(result.Reserve.IsLowerBound)},");
             text.Append(CultureInfo.InvariantCulture,
                 $"{Quote(row.Ends?.ToString() ?? "")},{Quote(row.FirstStop?.Block ?? "")},");
             text.Append(CultureInfo.InvariantCulture,
-                $"{result.FromPacks.WattHours:F2},{result.EnergyLeft.WattHours:F2},{result.ColdestBattery.DegreesCelsius:F2}\r\n");
+                $"{result.FromPacks.WattHours:F2},{result.EnergyLeft.WattHours:F2},"
+                + $"{result.ColdestBattery.DegreesCelsius:F2}\r\n");
         }
         return text.ToString();
     }

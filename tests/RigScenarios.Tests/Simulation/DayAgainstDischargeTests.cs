@@ -1,7 +1,6 @@
 using RigScenarios.Batteries;
 using RigScenarios.Builds;
 using RigScenarios.Cells;
-using RigScenarios.Days;
 using RigScenarios.Files;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;

@@ -1,6 +1,5 @@
 using CsCheck;
 using RigScenarios.Batteries;
-using RigScenarios.Limits;
 using RigScenarios.Parts;
 using RigScenarios.Simulation;
 using RigScenarios.Tests.Batteries;

@@ -29,7 +29,8 @@ internal sealed class BracketLayout(KeptText file)
         return text.Append(plan.Count == 0 ? WithoutComma(tail) : tail).Append(file.Text[group.End - 1]).ToString();
     }
 
-    /// <summary>Gaps for entries in another order: the comment at the end of an entry's line goes with it, the rest stays.</summary>
+    /// <summary>Gaps for entries in another order: the comment at the end of an entry's line goes with it, the rest
+    /// stays.</summary>
     private (List<string> Between, string Tail) MovedNotes(List<int> order, List<string> gaps, string tail, string pad)
     {
         List<string> all = [.. gaps, tail];
@@ -38,7 +39,8 @@ internal sealed class BracketLayout(KeptText file)
         {
             var bare = WithoutComma(gap);
             var lineEnd = Lines.ContentEnd(bare, 0);
-            return bare.AsSpan(0, lineEnd).Contains('#') ? (Note: bare[..lineEnd], Space: bare[lineEnd..]) : (Note: "", Space: bare);
+            return bare.AsSpan(0, lineEnd).Contains('#')
+                ? (Note: bare[..lineEnd], Space: bare[lineEnd..]) : (Note: "", Space: bare);
         });
         var slots = order.Order().ToList();
         for (var place = 0; place < order.Count; place++)
@@ -66,7 +68,8 @@ internal sealed class BracketLayout(KeptText file)
             head += " ";
         if (!file.IsAnew(step) || entry.After is null)
             return head + file.Value(value, entry.Before, entry.After, step, inBrackets: true);
-        return file.CommentsIn(value.Start, value.End).Any() ? throw new CannotKeepException(path) : head + NodeText.InOneLine(entry.After, inBrackets: true);
+        return file.CommentsIn(value.Start, value.End).Any()
+            ? throw new CannotKeepException(path) : head + NodeText.InOneLine(entry.After, inBrackets: true);
     }
 
     /// <summary>What stands before the first entry that stays, between those, and after the last.</summary>
@@ -88,7 +91,8 @@ internal sealed class BracketLayout(KeptText file)
                 gaps.Add(gap);
                 continue;
             }
-            var rest = string.Concat(file.CommentsIn(entries[index].Start, entries[index].Value.End).Select(comment => $" {comment}{file.LineBreak}{Pad(group)}"));
+            var rest = string.Concat(file.CommentsIn(entries[index].Start, entries[index].Value.End)
+                .Select(comment => $" {comment}{file.LineBreak}{Pad(group)}"));
             if (last && gaps.Count > 0)
                 gaps[^1] = Trimmed(WithoutComma(gaps[^1])) + rest + gap;
             else

@@ -24,7 +24,8 @@ internal static class EntryPlan
         var will = after.Entries.ToDictionary(entry => entry.Key, entry => entry.Value);
         var renamed = Renamed(entries, before, after);
         string NameOf(string key) => renamed.GetValueOrDefault(key, key);
-        var kept = entries.Select((entry, index) => new PlannedEntry(index, NameOf(entry.Key), was.GetValueOrDefault(entry.Key), will.GetValueOrDefault(NameOf(entry.Key))))
+        var kept = entries.Select((entry, index) => new PlannedEntry(index, NameOf(entry.Key), was.GetValueOrDefault(entry.Key),
+            will.GetValueOrDefault(NameOf(entry.Key))))
             .Where(entry => entry.After is not null || entry.Before is null).ToList();
         var names = kept.Where(entry => entry.After is not null).Select(entry => entry.Key).ToHashSet();
         var orderAfter = after.Entries.Select(entry => entry.Key).Where(names.Contains).ToList();
@@ -83,7 +84,8 @@ internal static class EntryPlan
         }
     }
 
-    /// <summary>Each new entry goes behind the one that is before it in the tree; the first ones before the first that stays.</summary>
+    /// <summary>Each new entry goes behind the one that is before it in the tree; the first ones before the first that
+    /// stays.</summary>
     private static List<PlannedEntry> WithNew(List<PlannedEntry> kept, HashSet<string> names, MapNode after)
     {
         var behind = new Dictionary<string, List<PlannedEntry>>(StringComparer.Ordinal);
@@ -116,14 +118,16 @@ internal static class EntryPlan
         return plan;
     }
 
-    /// <summary>The places of the longest common run of equal items, in order (dynamic programming; lists hold some hundred items).</summary>
+    /// <summary>The places of the longest common run of equal items, in order (dynamic programming; lists hold some hundred
+    /// items).</summary>
     private static List<(int Before, int After)> CommonItems(IReadOnlyList<FileNode> before, IReadOnlyList<FileNode> after)
     {
         var longest = new int[before.Count + 1, after.Count + 1];
         for (var one = before.Count - 1; one >= 0; one--)
         {
             for (var other = after.Count - 1; other >= 0; other--)
-                longest[one, other] = TreeDifference.Same(before[one], after[other]) ? longest[one + 1, other + 1] + 1 : Math.Max(longest[one + 1, other], longest[one, other + 1]);
+                longest[one, other] = TreeDifference.Same(before[one], after[other])
+                    ? longest[one + 1, other + 1] + 1 : Math.Max(longest[one + 1, other], longest[one, other + 1]);
         }
         var common = new List<(int, int)>();
         for (int one = 0, other = 0; one < before.Count && other < after.Count;)

@@ -12,7 +12,8 @@ internal static class Gaps
         {
             if (text[position] == '#')
                 position = Lines.ContentEnd(text, position);
-            else if (text[position] is ' ' or '\t' || Lines.IsBreak(text[position]) || signs.Contains(text[position], StringComparison.Ordinal))
+            else if (text[position] is ' ' or '\t' || Lines.IsBreak(text[position])
+                || signs.Contains(text[position], StringComparison.Ordinal))
                 position++;
             else
                 break;

@@ -78,13 +78,16 @@ internal sealed class KeptText
     {
         if (after is MapNode afterMap && !group.IsList && before is MapNode or null)
             return EntryPlan.OfMap(group.Entries, before as MapNode ?? new MapNode([], TextPlace.None), afterMap);
-        if (after is ListNode afterList && group.IsList && (before as ListNode ?? new ListNode([], TextPlace.None)) is var beforeList && beforeList.Items.Count == group.Entries.Count)
+        if (after is ListNode afterList && group.IsList
+            && (before as ListNode ?? new ListNode([], TextPlace.None)) is var beforeList
+            && beforeList.Items.Count == group.Entries.Count)
             return EntryPlan.OfList(beforeList, afterList);
         throw new CannotKeepException(path);
     }
 
     /// <summary>The path of an entry.</summary>
-    public static string Step(string path, PlannedEntry entry) => TreeDifference.Step(path, entry.Key.Length > 0 ? entry.Key : $"{entry.Index + 1}");
+    public static string Step(string path, PlannedEntry entry) =>
+        TreeDifference.Step(path, entry.Key.Length > 0 ? entry.Key : $"{entry.Index + 1}");
 }
 
 /// <summary>A value can't be changed inside of its own text; the value of the path has to be written anew.</summary>

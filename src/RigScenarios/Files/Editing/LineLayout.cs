@@ -43,7 +43,8 @@ internal sealed class LineLayout(KeptText file)
         return text.ToString();
     }
 
-    private Dictionary<int, Piece> Kept(PlacedGroup group, int start, IReadOnlyList<PlannedEntry> plan, string path, out string top)
+    private Dictionary<int, Piece> Kept(PlacedGroup group, int start, IReadOnlyList<PlannedEntry> plan,
+        string path, out string top)
     {
         var column = Column(group);
         var planned = plan.Where(entry => entry.Index is not null).ToDictionary(entry => entry.Index!.Value);
@@ -62,7 +63,8 @@ internal sealed class LineLayout(KeptText file)
             position = EndOf(entry.Value, column);
             if (planned.TryGetValue(index, out var plannedEntry))
             {
-                kept[index] = new Piece(partNext && blank.Length == 0 ? file.LineBreak : blank, notes, Body(entry, plannedEntry, line, position, column, path));
+                kept[index] = new Piece(partNext && blank.Length == 0 ? file.LineBreak : blank, notes,
+                    Body(entry, plannedEntry, line, position, column, path));
                 previous = index;
                 partNext = false;
                 continue;
@@ -84,14 +86,17 @@ internal sealed class LineLayout(KeptText file)
     private string Body(PlacedEntry old, PlannedEntry entry, int line, int end, int column, string path)
     {
         var text = file.Text;
-        if (entry.After is null || (entry.Key == old.Key && entry.Before is not null && TreeDifference.Same(entry.Before, entry.After)))
+        if (entry.After is null || (entry.Key == old.Key && entry.Before is not null
+            && TreeDifference.Same(entry.Before, entry.After)))
             return text[line..end];
         var step = KeptText.Step(path, entry);
         if (file.IsAnew(step))
-            return AsLines(file.CommentsIn(old.Start, end), column) + NodeText.AsLines(entry.Key, entry.After, column, file.LineBreak);
+            return AsLines(file.CommentsIn(old.Start, end), column)
+                + NodeText.AsLines(entry.Key, entry.After, column, file.LineBreak);
         var key = text[line..old.KeyStart] + (entry.Key == old.Key ? text[old.KeyStart..old.KeyEnd] : entry.Key);
         if (old.Value is not PlacedGroup { InBrackets: false } group)
-            return key + text[old.KeyEnd..old.Value.Start] + file.Value(old.Value, entry.Before, entry.After, step, inBrackets: false) + text[old.Value.End..end];
+            return key + text[old.KeyEnd..old.Value.Start]
+                + file.Value(old.Value, entry.Before, entry.After, step, inBrackets: false) + text[old.Value.End..end];
         var start = Lines.Next(text, old.MarkEnd) is var below && below <= group.Start ? below : group.Start;
         var after = text[EndOf(group)..end];
         var plan = KeptText.Plan(group, entry.Before, entry.After, step);
@@ -99,7 +104,8 @@ internal sealed class LineLayout(KeptText file)
             return key + text[old.KeyEnd..start] + Group(group, start, plan, step) + after;
         // Nothing is left in it: "power: {}", and below it the comments that stood there.
         var empty = group.IsList ? " []" : " {}";
-        return key + text[old.KeyEnd..old.MarkEnd] + empty + text[old.MarkEnd..start] + AsLines(file.CommentsIn(start, EndOf(group)), Column(group)) + after;
+        return key + text[old.KeyEnd..old.MarkEnd] + empty + text[old.MarkEnd..start]
+            + AsLines(file.CommentsIn(start, EndOf(group)), Column(group)) + after;
     }
 
     private int Column(PlacedGroup group) => group.Start - Lines.Start(file.Text, group.Start);
@@ -134,7 +140,8 @@ internal sealed class LineLayout(KeptText file)
     /// <summary>How groups stand in this one: all in one line, all over several, or both.</summary>
     private static bool? StyleOf(PlacedGroup group)
     {
-        var groups = group.Entries.Select(entry => entry.Value).OfType<PlacedGroup>().Where(value => !value.IsList && value.Entries.Count > 0).ToList();
+        var groups = group.Entries.Select(entry => entry.Value).OfType<PlacedGroup>()
+            .Where(value => !value.IsList && value.Entries.Count > 0).ToList();
         if (groups.Count == 0 || groups.Exists(value => value.InBrackets) && groups.Exists(value => !value.InBrackets))
             return null;
         return groups[0].InBrackets;

@@ -1,6 +1,7 @@
 namespace RigScenarios.Files.Editing;
 
-/// <summary>The lines of a text, with every line break that YAML 1.1 knows (section 4.2 of that standard; the parser keeps to it).</summary>
+/// <summary>The lines of a text, with every line break that YAML 1.1 knows (section 4.2 of that standard; the parser keeps to
+/// it).</summary>
 internal static class Lines
 {
     public static bool IsBreak(char character) => character is '\n' or '\r' or '\u0085' or '\u2028' or '\u2029';
@@ -51,5 +52,6 @@ internal static class Lines
 
     /// <summary>The line break that the text uses.</summary>
     public static string BreakOf(string text) =>
-        text.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : text.Contains('\n', StringComparison.Ordinal) || !text.Contains('\r', StringComparison.Ordinal) ? "\n" : "\r";
+        text.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : text.Contains('\n', StringComparison.Ordinal)
+            || !text.Contains('\r', StringComparison.Ordinal) ? "\n" : "\r";
 }

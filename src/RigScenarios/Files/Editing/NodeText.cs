@@ -6,7 +6,8 @@ namespace RigScenarios.Files.Editing;
 /// <summary>Writes whole values that are new in a file.</summary>
 internal static class NodeText
 {
-    /// <summary>A group of so few plain values stands in one line: a battery with all that can be said of it in a build.</summary>
+    /// <summary>A group of so few plain values stands in one line: a battery with all that can be said of it in a
+    /// build.</summary>
     private const int MostInOneLine = 5;
 
     /// <summary>A value in one line.</summary>
@@ -44,5 +45,6 @@ internal static class NodeText
             Append(text, entry.Key, entry.Value, indent + 2, lineBreak, null);
     }
 
-    private static bool IsFlat(MapNode map) => map.Entries.Count <= MostInOneLine && map.Entries.All(entry => entry.Value is TextNode);
+    private static bool IsFlat(MapNode map) =>
+        map.Entries.Count <= MostInOneLine && map.Entries.All(entry => entry.Value is TextNode);
 }

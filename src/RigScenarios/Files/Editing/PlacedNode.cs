@@ -2,7 +2,8 @@ using YamlDotNet.Core;
 
 namespace RigScenarios.Files.Editing;
 
-/// <summary>A value of a file with the characters that it takes in the text: from <c>Start</c> up to, without, <c>End</c>.</summary>
+/// <summary>A value of a file with the characters that it takes in the text: from <c>Start</c> up to, without,
+/// <c>End</c>.</summary>
 internal abstract record PlacedNode(int Start, int End);
 
 /// <summary>A plain value. The end of one over several lines is before its last line break.</summary>
@@ -14,7 +15,8 @@ internal sealed record PlacedText(int Start, int End, string Text, ScalarStyle S
 /// <param name="InBrackets">Whether it stands in braces or brackets.</param>
 /// <param name="IsList">Whether it is a list.</param>
 /// <param name="Entries">What stands in it, in the order of the file.</param>
-internal sealed record PlacedGroup(int Start, int End, bool InBrackets, bool IsList, IReadOnlyList<PlacedEntry> Entries) : PlacedNode(Start, End);
+internal sealed record PlacedGroup(int Start, int End, bool InBrackets, bool IsList, IReadOnlyList<PlacedEntry> Entries)
+    : PlacedNode(Start, End);
 
 /// <summary>A name with its value, or a value of a list, whose name is empty.</summary>
 /// <param name="Key">The name.</param>

@@ -46,7 +46,8 @@ internal static class PlacedTree
             entries.Add(entry);
             position = entry.Value.End;
         }
-        var end = opened ? Math.Min(Index(parser.Current.Start) + 1, text.Length) : entries.Count > 0 ? entries[^1].Value.End : start;
+        var end = opened ? Math.Min(Index(parser.Current.Start) + 1, text.Length) : entries.Count > 0
+            ? entries[^1].Value.End : start;
         parser.MoveNext();
         return new PlacedGroup(start, end, inBrackets, isList, entries);
     }
@@ -66,7 +67,8 @@ internal static class PlacedTree
 
     private static int Index(Mark mark) => (int)mark.Index;
 
-    /// <summary>The parser counts the blank lines below a text in <c>|</c> or <c>&gt;</c> style as part of it; only with <c>+</c> they are.</summary>
+    /// <summary>The parser counts the blank lines below a text in <c>|</c> or <c>&gt;</c> style as part of it; only with <c>+</c>
+    /// they are.</summary>
     private static int EndOf(Scalar scalar, string text)
     {
         var start = Index(scalar.Start);

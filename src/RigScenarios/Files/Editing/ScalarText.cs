@@ -35,7 +35,8 @@ internal static class ScalarText
     }
 
     private static bool IsSpecial(char character) =>
-        char.IsControl(character) || char.IsSurrogate(character) || character is '\u2028' or '\u2029' or '\uFEFF' or '\uFFFE' or '\uFFFF';
+        char.IsControl(character) || char.IsSurrogate(character)
+            || character is '\u2028' or '\u2029' or '\uFEFF' or '\uFFFE' or '\uFFFF';
 
     private static bool IsPlain(string text, bool inBrackets)
     {
@@ -75,14 +76,16 @@ internal static class ScalarText
         var comment = hash >= 0 && hash < headEnd ? " " + written[hash..headEnd].TrimEnd() : "";
         var body = text.EndsWith('\n') ? text[..^1] : text;
         var lines = body.Split('\n');
-        if (body.Length == 0 || body.Any(character => IsSpecial(character) && character != '\n' && !char.IsSurrogate(character)) || char.IsWhiteSpace(body[0]) || lines[^1].Length == 0
+        if (body.Length == 0 || body.Any(character => IsSpecial(character) && character != '\n' && !char.IsSurrogate(character))
+            || char.IsWhiteSpace(body[0]) || lines[^1].Length == 0
             || Array.Exists(lines, line => line.Length > 0 && string.IsNullOrWhiteSpace(line)))
             return DoubleQuoted(text) + comment;
         var firstLine = Lines.Next(written, 0);
         while (firstLine < written.Length && Lines.IsBlankOrComment(written, firstLine, out var isComment) && !isComment)
             firstLine = Lines.Next(written, firstLine);
         var indent = new string(' ', Math.Max(Lines.Indent(written, firstLine), 1));
-        var folds = style is ScalarStyle.Folded && lines.Length == 1 && !body.Contains("  ", StringComparison.Ordinal) && !body.EndsWith(' ');
+        var folds = style is ScalarStyle.Folded && lines.Length == 1 && !body.Contains("  ", StringComparison.Ordinal)
+            && !body.EndsWith(' ');
         var content = folds ? Folded(body) : lines;
         var head = (folds ? ">" : "|") + (text.EndsWith('\n') ? "" : "-") + comment;
         return head + string.Concat(content.Select(line => line.Length == 0 ? lineBreak : lineBreak + indent + line));

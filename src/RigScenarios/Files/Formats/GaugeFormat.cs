@@ -16,7 +16,8 @@ public sealed partial class GaugeFormat : PlainFormat<WireGauge>
     /// <inheritdoc/>
     public override string Accepted =>
         $"an American gauge such as \"AWG 20\" ({Thickest} to {Thinnest}), or one of "
-            + string.Join(", ", Conductor.MetricGauges.Select(area => area.SquareMillimeters.ToString("0.##", CultureInfo.InvariantCulture)))
+            + string.Join(", ",
+                Conductor.MetricGauges.Select(area => area.SquareMillimeters.ToString("0.##", CultureInfo.InvariantCulture)))
             + " mm², such as \"0.5 mm²\"";
 
     /// <inheritdoc/>

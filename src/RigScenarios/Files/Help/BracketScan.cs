@@ -31,7 +31,8 @@ internal sealed class BracketScan
         Next();
     }
 
-    /// <summary>Reads a line, or the rest of one. Gives the place of the cursor if it is in it and inside of the brackets.</summary>
+    /// <summary>Reads a line, or the rest of one. Gives the place of the cursor if it is in it and inside of the
+    /// brackets.</summary>
     /// <param name="line">The line.</param>
     /// <param name="from">Where to begin.</param>
     /// <param name="cursor">Before which character the cursor stands; -1 if it is not here.</param>
@@ -46,7 +47,8 @@ internal sealed class BracketScan
             var sign = at < line.Length ? line[at] : '\n';
             if (at == cursor)
             {
-                var inWord = levels.Count > 0 && levels[^1] is { IsList: false, Key: null } && (token.Length > 0 || quote != default || sign is not (' ' or ',' or '}' or '\n'));
+                var inWord = levels.Count > 0 && levels[^1] is { IsList: false, Key: null }
+                    && (token.Length > 0 || quote != default || sign is not (' ' or ',' or '}' or '\n'));
                 if (inWord)
                     waits = true;
                 else
@@ -91,7 +93,8 @@ internal sealed class BracketScan
                         levels[^1].Following();
                     Next();
                     break;
-                case ':' when levels.Count > 0 && levels[^1] is { IsList: false, Key: null } && (quoted || at + 1 >= line.Length || line[at + 1] is ' ' or '\t' or ',' or '}' or '{' or '['):
+                case ':' when levels.Count > 0 && levels[^1] is { IsList: false, Key: null }
+                    && (quoted || at + 1 >= line.Length || line[at + 1] is ' ' or '\t' or ',' or '}' or '{' or '['):
                     var key = Word();
                     note(key);
                     levels[^1].Key = key;
@@ -110,7 +113,8 @@ internal sealed class BracketScan
         return found;
     }
 
-    /// <summary>Whether the innermost group is that at the end of a path, of which the first steps are outside of the brackets.</summary>
+    /// <summary>Whether the innermost group is that at the end of a path, of which the first steps are outside of the
+    /// brackets.</summary>
     public bool IsAt(IReadOnlyList<string> path, int outside)
     {
         if (levels.Count - 1 != path.Count - outside)

@@ -166,7 +166,8 @@ internal sealed class LooseScan(string text, int cursorLine, int cursorColumn, I
 
     private void PopTo(int indent, bool isItem)
     {
-        while (frames.Count > 0 && (frames[^1].Indent > indent || (frames[^1].Indent == indent && (!isItem || frames[^1].IsItem))))
+        while (frames.Count > 0
+            && (frames[^1].Indent > indent || (frames[^1].Indent == indent && (!isItem || frames[^1].IsItem))))
             frames.RemoveAt(frames.Count - 1);
     }
 
@@ -179,7 +180,8 @@ internal sealed class LooseScan(string text, int cursorLine, int cursorColumn, I
         if (line[at] is '"' or '\'' && line.IndexOf(line[at], at + 1) is var close and > 0)
             from = close;
         var comment = line.IndexOf(" #", from, StringComparison.Ordinal);
-        for (var colon = line.IndexOf(':', from); colon > 0 && (comment < 0 || colon < comment); colon = line.IndexOf(':', colon + 1))
+        for (var colon = line.IndexOf(':', from); colon > 0
+            && (comment < 0 || colon < comment); colon = line.IndexOf(':', colon + 1))
         {
             if (colon + 1 == line.Length || line[colon + 1] is ' ' or '\t')
                 return colon - at;
