@@ -27,7 +27,8 @@ internal static class SweepCaption
             ? rows[0].Planned : null;
 
     /// <summary>How far off the runtimes may be, how much is assumed, and whose temperatures go first.</summary>
-    public static IReadOnlyList<string> Cautions(IReadOnlyList<SweepRow> rows) => DayCautions.Of([.. rows.Select(row => row.Result)]);
+    public static IReadOnlyList<string> Cautions(IReadOnlyList<SweepRow> rows) =>
+        DayCautions.Of([.. rows.Select(row => row.Result)]);
 
     /// <summary>The axis of a sweep with one.</summary>
     /// <exception cref="ArgumentException">The sweep has more.</exception>

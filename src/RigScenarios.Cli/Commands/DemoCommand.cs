@@ -31,7 +31,7 @@ internal static class DemoCommand
         var demo = Path.Combine(Shown("data"), "scenarios", "winter-harbour.yaml");
         var notebook = Path.Combine(Shown("notebooks"), "00-will-it-work.ipynb");
         Console.Out.WriteLine($"""
-              Copy the demo file (into a folder beside data/parts, or say in it where the parts are), change what is yours, check it:
+              Copy the demo file (beside data/parts, or say in it where the parts are), change what is yours, check it:
                 {demo}
                 rigscenarios check my-rig.yaml
               What if the battery were new?

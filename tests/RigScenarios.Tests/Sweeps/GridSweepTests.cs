@@ -123,7 +123,8 @@ public sealed class GridSweepTests
         var odd = table with { Rows = [table.Rows[0] with { Values = ["a \"b\",\nc"] }] };
         var lines = odd.ToCsv().Split("\r\n");
         Assert.Equal("parts.brick-190wh.battery.energy,"
-            + "lasts,runtime_h,reserve_h,reserve_is_lower_bound,stopped_by,stopped_in,from_batteries_Wh,energy_left_Wh,coldest_battery_C", lines[0]);
+            + "lasts,runtime_h,reserve_h,reserve_is_lower_bound,stopped_by,stopped_in,"
+            + "from_batteries_Wh,energy_left_Wh,coldest_battery_C", lines[0]);
         Assert.StartsWith("\"a \"\"b\"\",\nc\",", lines[1], StringComparison.Ordinal);
         Assert.Equal("", lines[^1]);
     }
