@@ -4,7 +4,8 @@ using RigScenarios.Benchmarks.Cases.Days;
 
 namespace RigScenarios.Benchmarks;
 
-/// <summary>`days FOLDER RESULTS.json` and `one-day FOLDER RESULTS.json`: run the scenario files of a folder and write what came out.</summary>
+/// <summary>`days FOLDER RESULTS.json` and `one-day FOLDER RESULTS.json`: run the scenario files of a folder and write what came
+/// out.</summary>
 internal static class DayCommand
 {
     public const string Days = "days FOLDER RESULTS.json";
@@ -15,7 +16,8 @@ internal static class DayCommand
 
     public static int RunDays(ReadOnlySpan<string> arguments) => Run(arguments, Days, "day-format.md", one => DayAnswer.Of(one));
 
-    public static int RunOneDay(ReadOnlySpan<string> arguments) => Run(arguments, OneDay, "one-day-format.md", one => OneDayAnswer.Of(one));
+    public static int RunOneDay(ReadOnlySpan<string> arguments) =>
+        Run(arguments, OneDay, "one-day-format.md", one => OneDayAnswer.Of(one));
 
     private static int Run(ReadOnlySpan<string> arguments, string usage, string format, Func<DayCase, JsonObject> answer)
     {

@@ -7,7 +7,8 @@ using UnitsNet;
 
 namespace RigScenarios.Benchmarks;
 
-/// <summary>A build's day on its one battery, with its reserve: with perfect wires, and with a cable before everything. Invented parts.</summary>
+/// <summary>A build's day on its one battery, with its reserve: with perfect wires, and with a cable before everything. Invented
+/// parts.</summary>
 [MemoryDiagnoser]
 public class OneDayBenchmarks
 {
@@ -16,7 +17,8 @@ public class OneDayBenchmarks
         Battery = new BatteryInUse { Item = "brick" },
         Plate = "plate",
         Regulators = new([new("dummy", new RegulatorInUse())]),
-        Devices = new([new("camera", new DeviceInUse { FedBy = "dummy", Essential = true }), new("monitor", new DeviceInUse()), new("transmitter", new DeviceInUse())]),
+        Devices = new([new("camera", new DeviceInUse { FedBy = "dummy", Essential = true }), new("monitor", new DeviceInUse()),
+            new("transmitter", new DeviceInUse())]),
     };
 
     private static readonly ShootingDay Day = new()
@@ -29,13 +31,15 @@ public class OneDayBenchmarks
 
     private static readonly DayPlan Plan = new()
     {
-        Days = [Day], Ambient = Temperature.FromDegreesCelsius(5), Batteries = new([new("brick", new KitBattery(PartOf("brick")!))]), TakesAnyCharge = true,
+        Days = [Day], Ambient = Temperature.FromDegreesCelsius(5),
+        Batteries = new([new("brick", new KitBattery(PartOf("brick")!))]), TakesAnyCharge = true,
     };
 
     private readonly PoweredBuild perfect = PoweredBuild.From(Rig, PartOf);
     private readonly PoweredBuild cabled = PoweredBuild.From(Rig, PartOf) with
     {
-        Cables = new([.. new[] { "plate", "dummy", "monitor", "transmitter" }.Select(name => KeyValuePair.Create(name, ElectricResistance.FromMilliohms(40)))]),
+        Cables = new([.. new[] { "plate", "dummy", "monitor",
+            "transmitter" }.Select(name => KeyValuePair.Create(name, ElectricResistance.FromMilliohms(40)))]),
     };
 
     /// <summary>Perfect wires.</summary>
@@ -52,9 +56,13 @@ public class OneDayBenchmarks
 
     private static Part? PartOf(string name) => name switch
     {
-        "brick" => new Part { Kind = PartKind.Battery, Name = name, Battery = new Battery { Energy = Energy.FromWattHours(290), Voltage = Volts(14.4) } },
+        "brick" => new Part { Kind = PartKind.Battery, Name = name,
+            Battery = new Battery { Energy = Energy.FromWattHours(290), Voltage = Volts(14.4) } },
         "plate" => new Part { Kind = PartKind.Plate, Name = name, Plate = new PlateData(Watts(0.4), Volts(11)) },
-        "dummy" => new Part { Kind = PartKind.Regulator, Name = name, Regulator = new RegulatorData { InputMinimum = Volts(10), InputMaximum = Volts(24), OutputVoltage = Volts(7.6), Efficiency = Ratio.FromPercent(91) } },
+        "dummy" =>
+            new Part { Kind = PartKind.Regulator, Name = name,
+            Regulator = new RegulatorData { InputMinimum = Volts(10), InputMaximum = Volts(24), OutputVoltage = Volts(7.6),
+            Efficiency = Ratio.FromPercent(91) } },
         _ => new Part { Kind = PartKind.Monitor, Name = name, Power = new PowerDraw(Standby: Watts(6), Record: Watts(12)) },
     };
 

@@ -40,7 +40,8 @@ public sealed record DayPlan
     public OrderedMap<DayCharger> Chargers { get; init; } = OrderedMap<DayCharger>.Empty;
 
     /// <summary>
-    /// Whether every day begins as the first, because batteries are charged overnight by something that the plan does not name; null: if no charger has a bay.
+    /// Whether every day begins as the first, because batteries are charged overnight by something that the plan does not name;
+    /// null: if no charger has a bay.
     /// </summary>
     public bool? ChargedElsewhere { get; init; }
 

@@ -7,7 +7,8 @@ using UnitsNet;
 
 namespace RigScenarios.Benchmarks.Cases;
 
-/// <summary>How a run through a network went, in the terms of network-format.md: a device has stopped as soon as something above it has, wanted or not.</summary>
+/// <summary>How a run through a network went, in the terms of network-format.md: a device has stopped as soon as something above
+/// it has, wanted or not.</summary>
 /// <param name="Result">What the simulation found.</param>
 /// <param name="End">When the run ended.</param>
 /// <param name="Cause">Why.</param>
@@ -18,7 +19,8 @@ namespace RigScenarios.Benchmarks.Cases;
 /// <param name="BlocksFinished">Blocks completed before.</param>
 /// <param name="Stops">When each device stopped, and the element that stopped it; null for the end of the run.</param>
 internal sealed record NetworkRunAnswer(
-    SimulationResult Result, Duration End, string Cause, Ratio Charge, Temperature Temperature, ElectricPotential? Voltage, bool AtStep, int BlocksFinished,
+    SimulationResult Result, Duration End, string Cause, Ratio Charge, Temperature Temperature, ElectricPotential? Voltage,
+    bool AtStep, int BlocksFinished,
     OrderedMap<(Duration At, string? Because)> Stops)
 {
     /// <summary>The stop of the first essential device; the end of the run if none stopped before.</summary>
@@ -28,7 +30,8 @@ internal sealed record NetworkRunAnswer(
     {
         // A few points, so that there is one at the end.
         var result = NetworkSimulation.Run(
-            one.Network, one.Pack, one.Ambient, one.Start, one.Blocks, one.Options.TimeLimit!.Value, new SimulationOptions(SeriesPoints: 4), cancellation);
+            one.Network, one.Pack, one.Ambient, one.Start, one.Blocks, one.Options.TimeLimit!.Value,
+            new SimulationOptions(SeriesPoints: 4), cancellation);
         var devices = one.Network.Elements.OfType<Device>().ToList();
         OrderedMap<(Duration At, string? Because)> StopsUntil(Duration end) => new(devices.Select(device =>
             KeyValuePair.Create(device.Name, StopOf(one.Network, result, device) ?? (end, null))));
@@ -50,7 +53,8 @@ internal sealed record NetworkRunAnswer(
         var (end, pack) = (result.Days[^1].End, result.Batteries.Values.First());
         var all = StopsUntil(end);
         return new NetworkRunAnswer(
-            result, end, new StopReason(StopKind.TimeOver).ToString(), pack.ChargeLeft, pack.Spans[^1].TemperatureAtEnd, result.Series[^1].Voltage, false,
+            result, end, new StopReason(StopKind.TimeOver).ToString(), pack.ChargeLeft, pack.Spans[^1].TemperatureAtEnd,
+            result.Series[^1].Voltage, false,
             result.Stretches.Count - 1, all)
         {
             BuildRuntime = FirstOf(all, end),

@@ -3,8 +3,10 @@ using System.Text.Json.Nodes;
 namespace RigScenarios.Checks.Simulation;
 
 /// <summary>
-/// Compares every field of two results. Names, words, order and yes or no exactly; times to 1 s, charges to 0.05 points, energies to 0.1 % or 0.1 Wh,
-/// limits to 1 mV, 1 mA and 0.05 K, and to the digits that the files print: the tolerances of day-format.md and one-day-format.md.
+/// Compares every field of two results. Names, words, order and yes or no exactly; times to 1 s, charges to 0.05 points, energies
+/// to 0.1 % or 0.1 Wh,
+/// limits to 1 mV, 1 mA and 0.05 K, and to the digits that the files print: the tolerances of day-format.md and
+/// one-day-format.md.
 /// </summary>
 internal sealed class FieldComparison
 {
@@ -32,7 +34,8 @@ internal sealed class FieldComparison
                     if (one.ContainsKey(name) && other.ContainsKey(name))
                         Compare($"{path}.{name}", one[name], other[name]);
                     else
-                        differences.Add($"{path}.{name}: {(one.ContainsKey(name) ? "missing" : $"not expected: {other[name]?.ToJsonString()}")}");
+                        differences
+                            .Add($"{path}.{name}: {(one.ContainsKey(name) ? "missing" : $"not expected: {other[name]?.ToJsonString()}")}");
                 }
 
                 break;
@@ -58,7 +61,8 @@ internal sealed class FieldComparison
 
     private void CompareValues(string path, JsonNode? expected, JsonNode? found)
     {
-        if (expected is JsonValue number && number.TryGetValue<double>(out var value) && found is JsonValue other && other.TryGetValue<double>(out var figure))
+        if (expected is JsonValue number && number.TryGetValue<double>(out var value) && found is JsonValue other
+            && other.TryGetValue<double>(out var figure))
         {
             Compare(path, value, figure, ToleranceOf(path, value));
             return;

@@ -8,7 +8,8 @@ internal sealed class ReferenceCases
 {
     private readonly string folder;
 
-    private ReferenceCases(string folder, IReadOnlyDictionary<string, (DayCase Case, JsonObject Expected)> all) => (this.folder, All) = (folder, all);
+    private ReferenceCases(string folder, IReadOnlyDictionary<string, (DayCase Case, JsonObject Expected)> all) =>
+        (this.folder, All) = (folder, all);
 
     /// <summary>Eight days with swaps, chargers and hot swap (data/day-cases, day-format.md).</summary>
     public static ReferenceCases Days { get; } = In("day-cases", "day-results.json");
@@ -33,7 +34,8 @@ internal sealed class ReferenceCases
         var path = Path.Combine(AppContext.BaseDirectory, "data", name);
         var expected = Expected(Path.Combine(path, results));
         return new ReferenceCases(
-            Path.Combine(path, results), DayCase.In(path).ToDictionary(one => one.Id, one => (one, expected[one.Id]!.AsObject())));
+            Path.Combine(path, results), DayCase.In(path)
+                .ToDictionary(one => one.Id, one => (one, expected[one.Id]!.AsObject())));
     }
 
     private static JsonObject Expected(string file) => JsonNode.Parse(File.ReadAllBytes(file))!["cases"]!.AsObject();

@@ -4,15 +4,18 @@ using RigScenarios.Benchmarks.Cases.Days;
 namespace RigScenarios.Checks.Simulation;
 
 /// <summary>
-/// Whole days with wiring, takes, air, swaps, every limit and the reserve against an independent program, which solves the network at every call of an
-/// explicit Runge-Kutta method of order 8 (data/one-day-cases/one-day-format.md, which says the rules and the tolerances held here).
+/// Whole days with wiring, takes, air, swaps, every limit and the reserve against an independent program, which solves the
+/// network at every call of an
+/// explicit Runge-Kutta method of order 8 (data/one-day-cases/one-day-format.md, which says the rules and the tolerances held
+/// here).
 /// </summary>
 public class ReferenceOneDayChecks
 {
     public static TheoryData<string> Ids => ReferenceCases.OneDay.Ids;
 
     [Fact]
-    public void Every_result_of_the_file_has_its_case() => Assert.Equal((6, 6), (ReferenceCases.OneDay.All.Count, ReferenceCases.OneDay.Results));
+    public void Every_result_of_the_file_has_its_case() =>
+        Assert.Equal((6, 6), (ReferenceCases.OneDay.All.Count, ReferenceCases.OneDay.Results));
 
     [Theory]
     [MemberData(nameof(Ids))]
@@ -47,7 +50,8 @@ public class ReferenceOneDayChecks
             comparison.Compare($"{at}.side", limit["side"], other["side"]);
             comparison.Compare($"{at}.worst", worst, (double)other["worst"]!, tolerance);
             comparison.Compare($"{at}.allowed", allowed, (double)other["allowed"]!, tolerance);
-            comparison.Compare($"{at}.left", (double)limit["left"]!, (double)other["left"]!, 2 * tolerance / Math.Abs(allowed) * (1 + Math.Abs(worst / allowed)));
+            comparison.Compare($"{at}.left", (double)limit["left"]!, (double)other["left"]!,
+                2 * tolerance / Math.Abs(allowed) * (1 + Math.Abs(worst / allowed)));
             if (!(bool)limit["sharp"]!)
                 continue;
             foreach (var field in (string[])["at_h", "day", "block"])
@@ -58,5 +62,6 @@ public class ReferenceOneDayChecks
     private static string NameOf(JsonNode? limit) => $"{limit!["element"]}, {limit["kind"]}, {limit["case"]}";
 
     private static JsonObject WithoutLimits(JsonNode fields) =>
-        new(fields.AsObject().Where(field => field.Key != "limits").Select(field => KeyValuePair.Create(field.Key, field.Value?.DeepClone())));
+        new(fields.AsObject().Where(field => field.Key != "limits")
+            .Select(field => KeyValuePair.Create(field.Key, field.Value?.DeepClone())));
 }

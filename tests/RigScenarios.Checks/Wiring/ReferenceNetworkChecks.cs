@@ -8,7 +8,8 @@ using UnitsNet;
 namespace RigScenarios.Checks.Wiring;
 
 /// <summary>
-/// The wiring against the reference networks. Asked for: 1e-6 V and A at one voltage; 2e-4 in times, 5e-4 in charge and 1e-3 in currents of runs. Held
+/// The wiring against the reference networks. Asked for: 1e-6 V and A at one voltage; 2e-4 in times, 5e-4 in charge and 1e-3 in
+/// currents of runs. Held
 /// here: 1e-10 relative at one voltage; 1e-7 in times and charge, 2e-6 in currents of runs.
 /// </summary>
 public class ReferenceNetworkChecks
@@ -56,7 +57,8 @@ public class ReferenceNetworkChecks
     }
 
     /// <summary>
-    /// In this network all hangs on one wire of R = 7.026 mΩ, so that the edge is that of a quadratic equation: b² = 4·a·P·R, a = 1 + g·R,
+    /// In this network all hangs on one wire of R = 7.026 mΩ, so that the edge is that of a quadratic equation: b² = 4·a·P·R, a =
+    /// 1 + g·R,
     /// b = E - Ic·R. The draws, taken from its file, grow with the factor k, but the loss b·I² in its first regulator with k².
     /// </summary>
     [Fact]
@@ -120,7 +122,8 @@ public class ReferenceNetworkChecks
         }
     }
 
-    /// <summary>A device's own first stop is that moment if it was wanted then, and else the next one at which it is; with the reason of that moment.</summary>
+    /// <summary>A device's own first stop is that moment if it was wanted then, and else the next one at which it is; with the
+    /// reason of that moment.</summary>
     private static void WantedStop(NetworkRunCase one, NetworkRunAnswer found, string name)
     {
         var (at, because) = found.Stops[name];
@@ -131,7 +134,8 @@ public class ReferenceNetworkChecks
         }
 
         var device = (Device)one.Network.Elements.First(element => element.Name == name);
-        bool Wants(PlannedStretch block) => one.Blocks[int.Parse(block.Block, CultureInfo.InvariantCulture) % one.Blocks.Count].States
+        bool Wants(PlannedStretch block) =>
+            one.Blocks[int.Parse(block.Block, CultureInfo.InvariantCulture) % one.Blocks.Count].States
             .TryGetValue(name, out var state) && device.DrawIn(state) is var draw
             && ((double)draw.ConstantPower.Watts > 0 || draw.ConstantCurrent.Amperes > 0 || draw.Conductance.Siemens > 0);
         var wanting = found.Result.Stretches.FirstOrDefault(block => block.End > at && Wants(block));
@@ -163,13 +167,16 @@ public class ReferenceNetworkChecks
                 continue;
             Near(output, amperes.Amperes, 2e-6);
             if (sharp)
-                Assert.Equal(element.Value.GetProperty("outputAt_s").GetDouble(), found.OutputAt!.Value.Seconds, 1e-3 * (1 + found.OutputAt.Value.Seconds));
+                Assert.Equal(element.Value.GetProperty("outputAt_s").GetDouble(), found.OutputAt!.Value.Seconds,
+                    1e-3 * (1 + found.OutputAt.Value.Seconds));
         }
     }
 
-    private static NetworkRunAnswer Run(string id) => NetworkRunAnswer.Of(ReferenceNetworks.Runs[id].Case, TestContext.Current.CancellationToken);
+    private static NetworkRunAnswer Run(string id) =>
+        NetworkRunAnswer.Of(ReferenceNetworks.Runs[id].Case, TestContext.Current.CancellationToken);
 
-    private static void Near(JsonElement expected, Duration found) => Assert.Equal(expected.GetDouble(), found.Seconds, 1e-7 * (1 + found.Seconds));
+    private static void Near(JsonElement expected, Duration found) =>
+        Assert.Equal(expected.GetDouble(), found.Seconds, 1e-7 * (1 + found.Seconds));
 
     private static void Near(JsonElement expected, double found, double relative) =>
         Assert.Equal(expected.GetDouble(), found, relative * Math.Max(Math.Abs(expected.GetDouble()), 1e-3));

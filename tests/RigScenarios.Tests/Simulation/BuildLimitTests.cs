@@ -7,7 +7,8 @@ using UnitsNet;
 
 namespace RigScenarios.Tests.Simulation;
 
-/// <summary>What stands against the limits of a build's wiring on a day; voltages and currents that can be worked out by hand.</summary>
+/// <summary>What stands against the limits of a build's wiring on a day; voltages and currents that can be worked out by
+/// hand.</summary>
 public sealed class BuildLimitTests
 {
     [Fact]
@@ -27,7 +28,8 @@ public sealed class BuildLimitTests
     {
         var result = Run(WiredScenario.Text(camera: ", power: {record: 150 W, peak: 150 W}", length: "8 m"));
 
-        Assert.Equal((StopKind.PowerLimit, true, null), (result.FirstStop!.Reason.Kind, result.FirstStop.RightAfterChange, result.FirstStop.Voltage));
+        Assert.Equal((StopKind.PowerLimit, true, null),
+            (result.FirstStop!.Reason.Kind, result.FirstStop.RightAfterChange, result.FirstStop.Voltage));
     }
 
     [Fact]
@@ -60,17 +62,20 @@ public sealed class BuildLimitTests
         Assert.Equal(8, start.At!.Time.Hours, 1e-9);
         Assert.Equal("camera", start.Situation);
 
-        // The current of the start-up through the cable, from the quadratic equation with its 28 W and the cable's own resistance.
+        // The current of the start-up through the cable, from the quadratic equation with its 28 W and the cable's own
+        // resistance.
         var inlet = (double)Power.FromWatts(28).Watts / ((ElectricCurrent)start.Worst).Amperes;
         Assert.InRange(inlet, 12.5, 14);
 
         // What warms up over minutes knows no moments.
-        Assert.DoesNotContain(result.Limits, limit => limit.Kind is LimitKind.Fuse or LimitKind.RatedCurrent && limit.Case != LoadCase.Steady);
+        Assert.DoesNotContain(result.Limits, limit => limit.Kind is LimitKind.Fuse or LimitKind.RatedCurrent
+            && limit.Case != LoadCase.Steady);
     }
 
     [Theory]
     [InlineData("{one: {length: 10 min, others: standby}, two: {length: 10 min, others: record}}", "one")]
-    [InlineData("{one: {length: 10 min, others: off}, two: {length: 10 min, others: standby}, three: {length: 10 min, others: record}}", "two")]
+    [InlineData("{one: {length: 10 min, others: off}, two: {length: 10 min, others: standby}, three: {length: 10 min, others: "
+        + "record}}", "two")]
     public void Only_what_was_off_before_starts_up(string blocks, string block)
     {
         var limits = Run(WiredScenario.Text(blocks: blocks)).Limits.Where(limit => limit.Case == LoadCase.StartUp).ToList();
@@ -81,12 +86,14 @@ public sealed class BuildLimitTests
 
     [Fact]
     public void A_peak_is_drawn_in_record_only() =>
-        Assert.DoesNotContain(Run(WiredScenario.Text(blocks: "{all: {length: 1 h, others: standby}}")).Limits, limit => limit.Case == LoadCase.Peak);
+        Assert.DoesNotContain(Run(WiredScenario.Text(blocks: "{all: {length: 1 h, others: standby}}")).Limits,
+            limit => limit.Case == LoadCase.Peak);
 
     [Fact]
     public void Every_moment_keeps_the_balance_of_power()
     {
-        var result = Run(Thin("{a: {length: 30 min, others: record}, b: {length: 20 min, others: off}, c: {length: 3 h, others: record}}"));
+        var result = Run(Thin("{a: {length: 30 min, others: record}, b: {length: 20 min, others: off}, c: {length: 3 h, "
+            + "others: record}}"));
 
         Assert.NotEmpty(result.Series);
         Assert.All(result.Series, point => Assert.Equal(
@@ -94,7 +101,8 @@ public sealed class BuildLimitTests
             (double)point.Wiring.Delivered.Watts + point.Wiring.Elements.Values.Sum(at => (double)at.Loss.Watts), 1e-6));
         Assert.Equal(["a", "b", "c"], result.Series.Select(point => result.Stretches[point.Stretch].Block).Distinct());
         Assert.All(
-            result.Series.Where(point => result.Stretches[point.Stretch].Block == "b"), point => Assert.Equal(0, point.Wiring!.Current.Amperes, 1e-9));
+            result.Series.Where(point => result.Stretches[point.Stretch].Block == "b"), point =>
+                Assert.Equal(0, point.Wiring!.Current.Amperes, 1e-9));
     }
 
     [Fact]
@@ -102,8 +110,10 @@ public sealed class BuildLimitTests
     {
         const string light = "\n      light: {outlet: b}";
         var text = WiredScenario.Text();
-        var turned = text.Replace(light, "", StringComparison.Ordinal).Replace("    devices:", $"    devices:{light}", StringComparison.Ordinal)
-            .Replace("a: {maximum-current: 5 A}, b: {maximum-current: 5 A}", "b: {maximum-current: 5 A}, a: {maximum-current: 5 A}", StringComparison.Ordinal);
+        var turned = text.Replace(light, "", StringComparison.Ordinal)
+            .Replace("    devices:", $"    devices:{light}", StringComparison.Ordinal)
+            .Replace("a: {maximum-current: 5 A}, b: {maximum-current: 5 A}",
+                "b: {maximum-current: 5 A}, a: {maximum-current: 5 A}", StringComparison.Ordinal);
         Assert.NotEqual(text, turned);
 
         var (expected, found) = (Run(text), Run(turned));
@@ -126,12 +136,15 @@ public sealed class BuildLimitTests
 
     [Fact]
     public void A_duty_is_the_mean_of_work_and_standby() => Assert.Equal(
-        (0.25 * 20) + (0.75 * 10), (double)CameraIn(WiredScenario.Text(camera: ", power: {duty: 25 %}")).DrawIn("record").ConstantPower.Watts, 1e-9);
+        (0.25 * 20) + (0.75 * 10), (double)CameraIn(WiredScenario.Text(camera: ", power: {duty: 25 %}"))
+            .DrawIn("record").ConstantPower.Watts, 1e-9);
 
-    private static string Thin(string blocks) => WiredScenario.Text(camera: ", power: {record: 60 W, peak: 60 W}", length: "5 m", blocks: blocks);
+    private static string Thin(string blocks) =>
+        WiredScenario.Text(camera: ", power: {record: 60 W, peak: 60 W}", length: "5 m", blocks: blocks);
 
     private static Device CameraIn(string text) =>
-        (Device)BuildWiring.Of(ScenarioPlan.Of(SmallScenario.Read(text), "one", []).Build).Elements.Single(element => element.Name == "camera");
+        (Device)BuildWiring.Of(ScenarioPlan.Of(SmallScenario.Read(text), "one", []).Build).Elements
+            .Single(element => element.Name == "camera");
 
     private static Limit Find(SimulationResult result, string element, LimitKind kind, LoadCase load) =>
         Assert.Single(result.Limits, limit => limit.Element == element && limit.Kind == kind && limit.Case == load);

@@ -7,7 +7,8 @@ using UnitsNet;
 
 namespace RigScenarios.Tests.Simulation;
 
-/// <summary>When a battery is charged: the window of temperature with its edges, the wall, and the small pack in the plate.</summary>
+/// <summary>When a battery is charged: the window of temperature with its edges, the wall, and the small pack in the
+/// plate.</summary>
 public sealed class ChargeRuleTests
 {
     private const double Zero = 273.15;
@@ -19,11 +20,13 @@ public sealed class ChargeRuleTests
     [InlineData(9.99, false)]
     public void At_the_very_edge_of_the_window_it_is_charged(double celsius, bool charged)
     {
-        var day = Plans.Takes(1) with { Ambient = Plans.Celsius(celsius), Blocks = new([new("wait", new DayBlock { Length = Duration.FromHours(3) })]) };
+        var day = Plans.Takes(1) with { Ambient = Plans.Celsius(celsius),
+            Blocks = new([new("wait", new DayBlock { Length = Duration.FromHours(3) })]) };
         var result = (Plans.Plan(0, 1) with
         {
             Days = [day],
-            Batteries = Plans.Kit(new KitBattery(Plans.Brick98), new KitBattery(Plans.Brick98) { Charge = Ratio.FromPercent(30) }),
+            Batteries = Plans.Kit(new KitBattery(Plans.Brick98),
+                new KitBattery(Plans.Brick98) { Charge = Ratio.FromPercent(30) }),
             Chargers = Plans.One(Plans.TwoBays),
         }).Run();
 
@@ -79,7 +82,8 @@ public sealed class ChargeRuleTests
         var result = (Plans.Plan(2, 8) with { Chargers = Plans.One(Plans.TwoBays with { WallLimit = Power.Zero }) }).Run();
         Assert.Equal(0, result.FromWall.WattHours);
         Assert.False(result.Completes);
-        Assert.DoesNotContain(result.Batteries.Values.SelectMany(battery => battery.Spans), span => span.Place == BatteryPlace.Charging);
+        Assert.DoesNotContain(result.Batteries.Values.SelectMany(battery => battery.Spans),
+            span => span.Place == BatteryPlace.Charging);
         Assert.Equal(StopKind.NothingLeft, result.DownTimes.First(down => !down.IsPlanned).Awaits);
     }
 
@@ -89,15 +93,18 @@ public sealed class ChargeRuleTests
         var small = new KitBattery(Plans.Small) { Charge = Ratio.FromPercent(50), StartTemperature = Plans.Celsius(0) };
         var day = Plans.Takes(1) with
         {
-            Ambient = Plans.Celsius(25), Blocks = new([new("all", new DayBlock { Length = Duration.FromHours(3), Others = PowerState.Standby })]),
+            Ambient = Plans.Celsius(25),
+            Blocks = new([new("all", new DayBlock { Length = Duration.FromHours(3), Others = PowerState.Standby })]),
         };
         var result = (Plans.Plan(1, 3) with
         {
-            Days = [day], HotSwap = new HotSwapReserve(small, Plans.Watts(10), Plans.Volts(0.35), ElectricResistance.FromMilliohms(30)),
+            Days = [day], HotSwap = new HotSwapReserve(small, Plans.Watts(10), Plans.Volts(0.35),
+                ElectricResistance.FromMilliohms(30)),
         }).Run();
 
         var spans = result.HotSwap!.Spans;
-        Assert.Equal([BatteryPlace.WaitingForTemperature, BatteryPlace.Charging, BatteryPlace.Full], spans.Select(span => span.Place).Take(3));
+        Assert.Equal([BatteryPlace.WaitingForTemperature, BatteryPlace.Charging, BatteryPlace.Full],
+            spans.Select(span => span.Place).Take(3));
         Assert.Equal(10, spans[0].TemperatureAtEnd.DegreesCelsius, 1e-3);
 
         // In the middle of the block, and full after 7.5 Wh and a little at 10 W.

@@ -21,7 +21,9 @@ public sealed class DayAgainstDischargeTests
     {
         var scenario = ScenarioFile.Read(Repository.Data("scenarios", file));
         // No plate switch and no least input of the regulator, so that only the pack ends the run.
-        scenario = ScenarioPath.SetAll(scenario, [("parts.plate-guarded.plate.switch-off-voltage", "1 V"), ("parts.dummy-battery-7v6.regulator.input-minimum", "1 V")]);
+        scenario = ScenarioPath.SetAll(scenario,
+            [("parts.plate-guarded.plate.switch-off-voltage", "1 V"),
+            ("parts.dummy-battery-7v6.regulator.input-minimum", "1 V")]);
         scenario = OnOneBattery(scenario) with { Parts = WithoutDeviceMinimum(scenario) };
         var day = SmallScenario.RunOne(scenario, buildName, dayName, SimulationOptions.EndOnly);
 
@@ -30,9 +32,12 @@ public sealed class DayAgainstDischargeTests
         var age = new Age(build.Battery.CapacityLeft ?? Ratio.FromPercent(100), build.Battery.ResistanceGrowth ?? 1);
         var pack = PackModel.From(battery.Battery!, battery.Mass, battery.Size, age).Pack;
         var ambient = scenario.AmbientOn(scenario.Days[dayName]);
-        var demand = new Demand(day.Blocks.Select(block => new DemandSegment(block.End - block.Start, block.Demand, ElectricCurrent.Zero, ElectricConductance.Zero)));
-        var start = new DischargeStart { StateOfCharge = build.Battery.Charge ?? Ratio.FromPercent(100), Temperature = build.Battery.StartTemperature ?? ambient };
-        var run = Discharge.Run(pack, ambient, start, demand, new DischargeOptions { SeriesPoints = 0 }, TestContext.Current.CancellationToken);
+        var demand = new Demand(day.Blocks.Select(block => new DemandSegment(block.End - block.Start, block.Demand,
+            ElectricCurrent.Zero, ElectricConductance.Zero)));
+        var start = new DischargeStart { StateOfCharge = build.Battery.Charge ?? Ratio.FromPercent(100),
+            Temperature = build.Battery.StartTemperature ?? ambient };
+        var run = Discharge.Run(pack, ambient, start, demand, new DischargeOptions { SeriesPoints = 0 },
+            TestContext.Current.CancellationToken);
 
         Assert.Equal(run.Cause.AsStop(), day.FirstStop?.Reason ?? day.Reserve.Ends);
 
@@ -47,7 +52,8 @@ public sealed class DayAgainstDischargeTests
     {
         var harbour = OnOneBattery(ScenarioFile.Read(Repository.Data("scenarios", "winter-harbour.yaml")));
         double Hours(string temperature) => SmallScenario.RunOne(
-            ScenarioPath.SetAll(harbour, [("builds.tripod.battery.start-temperature", temperature), ("days.day-one.ambient", "-18 °C")]),
+            ScenarioPath.SetAll(harbour, [("builds.tripod.battery.start-temperature", temperature),
+                ("days.day-one.ambient", "-18 °C")]),
             "tripod", "day-one", SimulationOptions.EndOnly).Runtime.Hours;
         Assert.True(Hours("20 °C") > Hours("0 °C"));
         Assert.True(Hours("0 °C") > Hours("-18 °C"));
@@ -59,10 +65,12 @@ public sealed class DayAgainstDischargeTests
         var harbour = OnOneBattery(ScenarioFile.Read(Repository.Data("scenarios", "winter-harbour.yaml")));
         foreach (var (path, better, worse) in ((string, string, string)[])[
             ("days.day-one.ambient", "10 °C", "-12 °C"), ("builds.tripod.battery.capacity-left", "95 %", "70 %"),
-            ("builds.tripod.battery.resistance-growth", "1", "2.5"), ("builds.tripod.battery.charge", "100 %", "60 %"), ("parts.compact-body-b.power.record", "15 W", "25 W")])
+            ("builds.tripod.battery.resistance-growth", "1", "2.5"), ("builds.tripod.battery.charge", "100 %", "60 %"),
+            ("parts.compact-body-b.power.record", "15 W", "25 W")])
         {
             double Hours(string text) => 
-                SmallScenario.RunOne(ScenarioPath.Set(harbour, path, text), "tripod", "day-one", SimulationOptions.EndOnly).Runtime.Hours;
+                SmallScenario.RunOne(ScenarioPath.Set(harbour, path, text), "tripod", "day-one",
+                    SimulationOptions.EndOnly).Runtime.Hours;
             Assert.True(Hours(better) >= Hours(worse), path);
         }
     }
@@ -77,7 +85,8 @@ public sealed class DayAgainstDischargeTests
             // No splitter: its contacts are the only resistance in these rigs.
             Splitters = OrderedMap<SplitterInUse>.Empty,
             Devices = new(build.Value.Devices.Select(device => KeyValuePair.Create(
-                device.Key, device.Value.Outlet is null ? device.Value : device.Value with { FedBy = build.Value.Plate, Outlet = null }))),
+                device.Key, device.Value.Outlet is null ? device.Value
+                    : device.Value with { FedBy = build.Value.Plate, Outlet = null }))),
         }))),
         Days = new(scenario.Days.Select(day => KeyValuePair.Create(day.Key, day.Value with
         {
@@ -88,5 +97,6 @@ public sealed class DayAgainstDischargeTests
 
     private static OrderedMap<Part> WithoutDeviceMinimum(Scenario scenario) =>
         new(scenario.Library.Concat([]).Where(part => !scenario.Parts.ContainsKey(part.Key)).Concat(scenario.Parts)
-            .Select(part => KeyValuePair.Create(part.Key, part.Value with { Voltage = part.Value.Voltage is { } window ? window with { Minimum = null } : null })));
+            .Select(part => KeyValuePair.Create(part.Key,
+                part.Value with { Voltage = part.Value.Voltage is { } window ? window with { Minimum = null } : null })));
 }

@@ -13,7 +13,8 @@ public sealed class DayPlanPropertyTests
     // Its charge is plain current times time, at any temperature.
     private static readonly Part Plain = Plans.Brick98 with
     {
-        Battery = Plans.Brick98.Battery! with { UsableCapacity = [new UsableCapacityPoint(Plans.Celsius(25), Ratio.FromPercent(100))] },
+        Battery =
+            Plans.Brick98.Battery! with { UsableCapacity = [new UsableCapacityPoint(Plans.Celsius(25), Ratio.FromPercent(100))] },
     };
 
     private static readonly double Coulombs = 3600 * 98 / 14.4;
@@ -32,7 +33,8 @@ public sealed class DayPlanPropertyTests
         {
             plan = plan with
             {
-                Batteries = new(plan.Batteries.Select(item => KeyValuePair.Create(item.Key, item.Value with { Rests = new RestingPlace(charger.Ambient) }))),
+                Batteries = new(plan.Batteries.Select(item => KeyValuePair.Create(item.Key,
+                    item.Value with { Rests = new RestingPlace(charger.Ambient) }))),
             };
         }
 
@@ -40,7 +42,8 @@ public sealed class DayPlanPropertyTests
         foreach (var (name, battery) in result.Batteries)
         {
             var aged = Coulombs * (plan.Batteries[name].CapacityLeft?.DecimalFractions ?? 1);
-            var expected = plan.Batteries[name].Charge.DecimalFractions - (battery.ChargeOut.Coulombs / aged) + (0.998 * battery.ChargeIn.Coulombs / aged)
+            var expected = plan.Batteries[name].Charge.DecimalFractions - (battery.ChargeOut.Coulombs / aged)
+                + (0.998 * battery.ChargeIn.Coulombs / aged)
                 - RestLoss.Of(plan, plan.Batteries[name], battery);
             Assert.Equal(expected, battery.ChargeLeft.DecimalFractions, 1e-5);
         }
@@ -71,7 +74,8 @@ public sealed class DayPlanPropertyTests
         {
             Assert.Equal(start, battery.Spans[0].Start.Seconds, 1e-6);
             Assert.Equal(end, battery.Spans[^1].End.Seconds, 1e-6);
-            Assert.All(battery.Spans.Zip(battery.Spans.Skip(1)), pair => Assert.Equal((pair.First.End, pair.First.ChargeAtEnd), (pair.Second.Start, pair.Second.ChargeAtStart)));
+            Assert.All(battery.Spans.Zip(battery.Spans.Skip(1)),
+                pair => Assert.Equal((pair.First.End, pair.First.ChargeAtEnd), (pair.Second.Start, pair.Second.ChargeAtStart)));
         }
         Alone(BatteryPlace.OnRig, 1);
         Alone(BatteryPlace.Charging, plan.Chargers.Values.Sum(charger => charger.Bays));
@@ -79,7 +83,9 @@ public sealed class DayPlanPropertyTests
         void Alone(BatteryPlace place, int most)
         {
             var spans = result.Batteries.Values.SelectMany(battery => battery.Spans).Where(span => span.Place == place).ToList();
-            Assert.All(spans, span => Assert.True(spans.Count(other => other.Start <= span.Start && other.End > span.Start) <= most, $"{place} at {span.Start.Hours}"));
+            Assert.All(spans,
+                span => Assert.True(spans.Count(other => other.Start <= span.Start && other.End > span.Start) <= most,
+                $"{place} at {span.Start.Hours}"));
         }
     }
 
@@ -92,7 +98,8 @@ public sealed class DayPlanPropertyTests
     }
 
     /// <summary>
-    /// What the rule above does not cover, told in docs/days.md: a warning so close to what the camera needs that the charge between does not last a take.
+    /// What the rule above does not cover, told in docs/days.md: a warning so close to what the camera needs that the charge
+    /// between does not last a take.
     /// More charge then moves the warning from a reset into a take, and the rig stops before the take is over.
     /// </summary>
     [Fact]
@@ -104,7 +111,8 @@ public sealed class DayPlanPropertyTests
             one.Result.DownTimes.First(down => !down.IsPlanned) is { Reason.Kind: StopKind.ShortOfVoltage, InTake: true }));
     }
 
-    private static List<(DayPlan Plan, SimulationResult Result)> Breaks(Random random, int plans, double lowestWarning, out int completed)
+    private static List<(DayPlan Plan, SimulationResult Result)> Breaks(Random random, int plans, double lowestWarning,
+        out int completed)
     {
         var broken = new List<(DayPlan, SimulationResult)>();
         completed = 0;
@@ -115,12 +123,18 @@ public sealed class DayPlanPropertyTests
                 continue;
             completed++;
             var battery = plan with { Batteries = plan.Batteries.With("more", new KitBattery(Plans.Brick98)) };
-            var bay = plan with { Chargers = new(plan.Chargers.Select(item => KeyValuePair.Create(item.Key, item.Value with { Bays = item.Value.Bays + 1 }))) };
+            var bay =
+                plan with { Chargers = new(plan.Chargers.Select(item => KeyValuePair.Create(item.Key,
+                item.Value with { Bays = item.Value.Bays + 1 }))) };
             var capacity = plan with
             {
-                Batteries = new(plan.Batteries.Select(item => KeyValuePair.Create(item.Key, item.Value with { CapacityLeft = Ratio.FromDecimalFractions(Math.Min(1, item.Value.CapacityLeft!.Value.DecimalFractions * 1.05)) }))),
+                Batteries =
+                    new(plan.Batteries.Select(item => KeyValuePair.Create(item.Key,
+                    item.Value with { CapacityLeft = Ratio.FromDecimalFractions(Math.Min(1,
+                    item.Value.CapacityLeft!.Value.DecimalFractions * 1.05)) }))),
             };
-            broken.AddRange(new[] { battery, bay, capacity }.Select(more => (more, more.Run())).Where(one => !one.Item2.Completes));
+            broken.AddRange(new[] { battery, bay, capacity }.Select(more => (more, more.Run()))
+                .Where(one => !one.Item2.Completes));
         }
         return broken;
     }
@@ -140,7 +154,8 @@ public sealed class DayPlanPropertyTests
             ChargedElsewhere = false,
             Days = [.. Enumerable.Range(0, random.Next(1, 3)).Select(_ => Plans.Takes(Between(2, 8)) with
             {
-                AmbientPoints = [new(new TimeOnly(8, 30), Plans.Celsius(Between(-8, 15))), new(new TimeOnly(13, 0), Plans.Celsius(Between(5, 30)))],
+                AmbientPoints = [new(new TimeOnly(8, 30), Plans.Celsius(Between(-8, 15))),
+                    new(new TimeOnly(13, 0), Plans.Celsius(Between(5, 30)))],
             })],
             Batteries = Plans.Kit(batteries),
             Chargers = Plans.One(new DayCharger(ElectricCurrent.FromAmperes(Between(1.5, 4)))
@@ -148,7 +163,8 @@ public sealed class DayPlanPropertyTests
                 Bays = random.Next(0, 3),
                 Order = random.Next(2) == 0 ? BayOrder.Shared : BayOrder.InTurn,
                 WallLimit = random.Next(2) == 0 ? Plans.Watts(Between(30, 90)) : null,
-                PowerHours = random.Next(2) == 0 ? [] : [new(new TimeOnly(12, 0), new TimeOnly(13, 30)), new(new TimeOnly(20, 0), new TimeOnly(6, 0))],
+                PowerHours = random.Next(2) == 0 ? [] : [new(new TimeOnly(12, 0), new TimeOnly(13, 30)),
+                    new(new TimeOnly(20, 0), new TimeOnly(6, 0))],
                 Ambient = random.Next(2) == 0 ? null : Plans.Celsius(20),
             }),
             Swaps = new SwapPolicy { WarningVoltage = Plans.Volts(Between(lowestWarning, lowestWarning + 0.8)) },

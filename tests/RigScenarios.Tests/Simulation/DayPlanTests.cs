@@ -15,7 +15,8 @@ public sealed class DayPlanTests
         Assert.True(result.Completes, result.Story());
         Assert.Equal(2, result.Swaps.Count);
         Assert.All(result.Swaps, swap => Assert.False(swap.Forced));
-        Assert.All(result.DownTimes, down => Assert.Equal((StopKind.PlannedSwap, true, false), (down.Reason.Kind, down.IsPlanned, down.InTake)));
+        Assert.All(result.DownTimes, down => Assert.Equal((StopKind.PlannedSwap, true, false),
+            (down.Reason.Kind, down.IsPlanned, down.InTake)));
 
         // A minute for the swap and half a minute for the restart.
         Assert.All(result.DownTimes, down => Assert.Equal(90, (down.End - down.Start).Seconds, 1e-6));
@@ -74,13 +75,17 @@ public sealed class DayPlanTests
     [Fact]
     public void In_the_cold_a_battery_waits_for_its_temperature_and_is_charged_where_it_is_warm()
     {
-        var cold = Plans.Plan(2, 8) with { Ambient = Plans.Celsius(2), Chargers = Plans.One(Plans.TwoBays with { Ambient = Plans.Celsius(5) }) };
+        var cold = Plans.Plan(2, 8) with { Ambient = Plans.Celsius(2),
+            Chargers = Plans.One(Plans.TwoBays with { Ambient = Plans.Celsius(5) }) };
         var result = cold.Run();
-        Assert.All(result.Batteries.Values.SelectMany(battery => battery.Spans), span => Assert.False(span.Place == BatteryPlace.Charging && span.TemperatureAtStart < Plans.Celsius(9.9)));
-        Assert.Contains(result.Batteries.Values.SelectMany(battery => battery.Spans), span => span.Place == BatteryPlace.WaitingForTemperature);
+        Assert.All(result.Batteries.Values.SelectMany(battery => battery.Spans),
+            span => Assert.False(span.Place == BatteryPlace.Charging && span.TemperatureAtStart < Plans.Celsius(9.9)));
+        Assert.Contains(result.Batteries.Values.SelectMany(battery => battery.Spans),
+            span => span.Place == BatteryPlace.WaitingForTemperature);
 
         var warm = (cold with { Chargers = Plans.One(Plans.TwoBays with { Ambient = Plans.Celsius(21) }) }).Run();
-        var waited = warm.Batteries.Values.SelectMany(battery => battery.Spans).First(span => span.Place == BatteryPlace.WaitingForTemperature);
+        var waited = warm.Batteries.Values.SelectMany(battery => battery.Spans)
+            .First(span => span.Place == BatteryPlace.WaitingForTemperature);
         Assert.Equal(10, waited.TemperatureAtEnd.DegreesCelsius, 1e-3);
         Assert.Contains(warm.Batteries.Values.SelectMany(battery => battery.Spans), span => span.Place == BatteryPlace.Charging);
     }
@@ -90,16 +95,19 @@ public sealed class DayPlanTests
     {
         var lunch = new ClockRange(new TimeOnly(11, 0), new TimeOnly(11, 30));
         var result = (Plans.Plan(2, 6) with { Chargers = Plans.One(Plans.TwoBays with { PowerHours = [lunch] }) }).Run();
-        var charging = result.Batteries.Values.SelectMany(battery => battery.Spans).Where(span => span.Place == BatteryPlace.Charging).ToList();
+        var charging = result.Batteries.Values.SelectMany(battery => battery.Spans)
+            .Where(span => span.Place == BatteryPlace.Charging).ToList();
         Assert.Equal((11.0, 11.5), (charging.Min(span => span.Start.Hours), charging.Max(span => span.End.Hours)));
-        Assert.Contains(result.Batteries.Values.SelectMany(battery => battery.Spans), span => span.Place == BatteryPlace.WaitingForPower);
+        Assert.Contains(result.Batteries.Values.SelectMany(battery => battery.Spans),
+            span => span.Place == BatteryPlace.WaitingForPower);
     }
 
     [Fact]
     public void The_night_fills_what_the_day_took_and_the_second_day_starts_with_it()
     {
         var night = new ClockRange(new TimeOnly(19, 0), new TimeOnly(7, 0));
-        var charged = (Plans.Plan(3, 6, days: 2) with { Chargers = Plans.One(Plans.TwoBays with { PowerHours = [night] }) }).Run();
+        var charged = (Plans.Plan(3, 6, days: 2) with { Chargers = Plans.One(Plans.TwoBays with { PowerHours = [night] }) })
+            .Run();
         Assert.True(charged.Completes, charged.Story());
         Assert.All(charged.Days[1].ChargeAtStart.Values, charge => Assert.True(charge.Percent > 97));
         Assert.False((Plans.Plan(3, 6, days: 2) with { ChargedElsewhere = false }).Run().Completes);
@@ -115,7 +123,8 @@ public sealed class DayPlanTests
             Days = [Plans.Takes(12) with { Blocks = new([new("wait", new DayBlock { Length = Duration.FromHours(12) })]) }],
             Chargers = Plans.One(charger),
         }).Run();
-        double FullAt(SimulationResult result, string name) => result.Batteries[name].Spans.First(span => span.Place == BatteryPlace.Full).Start.Hours;
+        double FullAt(SimulationResult result, string name) =>
+            result.Batteries[name].Spans.First(span => span.Place == BatteryPlace.Full).Start.Hours;
 
         var shared = With(Plans.TwoBays);
         var inTurn = With(Plans.TwoBays with { Order = BayOrder.InTurn });
@@ -124,15 +133,18 @@ public sealed class DayPlanTests
         Assert.Equal(FullAt(shared, "b2"), FullAt(inTurn, "b2"), 1e-6);
         Assert.True(FullAt(inTurn, "b3") > FullAt(inTurn, "b2") + 1);
         Assert.True(FullAt(limited, "b3") > FullAt(shared, "b3") + 0.5);
-        Assert.All(limited.Batteries.Values.SelectMany(battery => battery.Spans).Where(span => span.Place == BatteryPlace.Charging), span =>
-            Assert.True((span.ChargeAtEnd - span.ChargeAtStart).DecimalFractions * 98 / (span.End - span.Start).Hours < 30, "more than half of the wall's 60 W"));
+        Assert.All(limited.Batteries.Values.SelectMany(battery => battery.Spans)
+            .Where(span => span.Place == BatteryPlace.Charging), span =>
+            Assert.True((span.ChargeAtEnd - span.ChargeAtStart).DecimalFractions * 98 / (span.End - span.Start).Hours < 30,
+                "more than half of the wall's 60 W"));
     }
 
     [Fact]
     public void A_hot_swap_reserve_and_a_battery_inside_keep_devices_running_through_a_swap()
     {
         var plan = Plans.Plan(3, 6);
-        var hot = (plan with { HotSwap = new HotSwapReserve(new KitBattery(Plans.Small), Plans.Watts(10), Plans.Volts(0.35), ElectricResistance.FromMilliohms(30)) }).Run();
+        var hot = (plan with { HotSwap = new HotSwapReserve(new KitBattery(Plans.Small), Plans.Watts(10), Plans.Volts(0.35),
+            ElectricResistance.FromMilliohms(30)) }).Run();
         Assert.True(hot.Completes, hot.Story());
         Assert.Empty(hot.DownTimes);
         Assert.True(hot.HotSwap!.Delivered > Energy.FromWattHours(0.5));
@@ -146,7 +158,8 @@ public sealed class DayPlanTests
     [Fact]
     public void The_fullest_goes_first_or_the_list_is_kept()
     {
-        var batteries = Plans.Kit(new KitBattery(Plans.Brick98) { Charge = Ratio.FromPercent(80) }, new KitBattery(Plans.Brick98) { Charge = Ratio.FromPercent(70) }, new KitBattery(Plans.Brick98));
+        var batteries = Plans.Kit(new KitBattery(Plans.Brick98) { Charge = Ratio.FromPercent(80) },
+            new KitBattery(Plans.Brick98) { Charge = Ratio.FromPercent(70) }, new KitBattery(Plans.Brick98));
         var plan = Plans.Plan(3, 5) with { Batteries = batteries };
         Assert.Equal("b3", plan.Run().Swaps[0].Off);
         var listed = (plan with { Swaps = plan.Swaps with { Next = NextBattery.AsListed } }).Run();
@@ -158,27 +171,37 @@ public sealed class DayPlanTests
     {
         var day = Plans.Takes(5);
         var plan = Plans.Plan(2, 5) with { Ambient = Plans.Celsius(-15), Days = [day] };
-        var pocket = plan with { Batteries = new(plan.Batteries.Select(item => KeyValuePair.Create(item.Key, item.Value with { Rests = new RestingPlace(Plans.Celsius(25), 0.6) }))) };
-        double Up(SimulationResult result) => result.Devices["camera"].Spans.Where(span => span.Activity == DeviceActivity.Up).Sum(span => (span.End - span.Start).Minutes);
+        var pocket =
+            plan with { Batteries = new(plan.Batteries.Select(item => KeyValuePair.Create(item.Key,
+            item.Value with { Rests = new RestingPlace(Plans.Celsius(25), 0.6) }))) };
+        double Up(SimulationResult result) => result.Devices["camera"].Spans.Where(span => span.Activity == DeviceActivity.Up)
+            .Sum(span => (span.End - span.Start).Minutes);
         Assert.True(Up(pocket.Run()) > Up(plan.Run()) + 10);
     }
 
     [Fact]
     public void Air_that_warms_through_the_day_lies_between_cold_and_warm()
     {
-        double Left(ShootingDay day) => (Plans.Plan(1, 1.5) with { Days = [day] }).Run().Batteries["b1"].ChargeLeft.DecimalFractions;
+        double Left(ShootingDay day) => (Plans.Plan(1, 1.5) with { Days = [day] })
+            .Run().Batteries["b1"].ChargeLeft.DecimalFractions;
         var cold = Left(Plans.Takes(1.5) with { Ambient = Plans.Celsius(-5) });
         var warm = Left(Plans.Takes(1.5) with { Ambient = Plans.Celsius(20) });
-        var rising = Left(Plans.Takes(1.5) with { AmbientPoints = [new(new TimeOnly(8, 0), Plans.Celsius(-5)), new(new TimeOnly(10, 0), Plans.Celsius(20))] });
+        var rising = Left(Plans.Takes(1.5) with { AmbientPoints = [new(new TimeOnly(8, 0), Plans.Celsius(-5)),
+            new(new TimeOnly(10, 0), Plans.Celsius(20))] });
         Assert.InRange(rising, cold + 0.005, warm - 0.005);
     }
 
     [Fact]
     public void Bad_plans_are_refused_in_words()
     {
-        Assert.Contains("no day", Assert.Throws<ArgumentException>(() => (Plans.Plan(1, 4) with { Days = [] }).Run()).Message, StringComparison.Ordinal);
-        Assert.Contains("no battery", Assert.Throws<ArgumentException>(() => (Plans.Plan(1, 4) with { Batteries = Plans.Kit() }).Run()).Message, StringComparison.Ordinal);
-        Assert.Contains("belongs to no device", Assert.Throws<ArgumentException>(() => (Plans.Plan(1, 4) with { Internal = new([new("moniter", new KitBattery(Plans.Brick98))]) }).Run()).Message, StringComparison.Ordinal);
+        Assert.Contains("no day", Assert.Throws<ArgumentException>(() => (Plans.Plan(1, 4) with { Days = [] }).Run()).Message,
+            StringComparison.Ordinal);
+        Assert.Contains("no battery", Assert.Throws<ArgumentException>(() => (Plans.Plan(1, 4) with { Batteries = Plans.Kit() })
+            .Run()).Message, StringComparison.Ordinal);
+        Assert.Contains("belongs to no device",
+            Assert.Throws<ArgumentException>(() =>
+            (Plans.Plan(1, 4) with { Internal = new([new("moniter", new KitBattery(Plans.Brick98))]) }).Run()).Message,
+            StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => (Plans.Plan(1, 30, days: 2)).Run());
     }
 

@@ -17,22 +17,29 @@ public class DayWiringTests
         Battery = new BatteryInUse { Item = "brick" },
         Plate = "plate",
         Regulators = new([new("dummy", new RegulatorInUse())]),
-        Devices = new([new("camera", new DeviceInUse { FedBy = "dummy", Essential = true }), new("monitor", new DeviceInUse()), new("light", new DeviceInUse { FedBy = Build.BatteryFeed })]),
+        Devices = new([new("camera", new DeviceInUse { FedBy = "dummy", Essential = true }), new("monitor", new DeviceInUse()),
+            new("light", new DeviceInUse { FedBy = Build.BatteryFeed })]),
     };
 
     private static readonly Dictionary<string, Part> Parts = new(StringComparer.Ordinal)
     {
-        ["brick"] = new Part { Kind = PartKind.Battery, Name = "Brick", Battery = new Battery { Energy = Energy.FromWattHours(98), Voltage = Volts(14.4) } },
-        ["plate"] = new Part { Kind = PartKind.Plate, Name = "Plate", Plate = new PlateData(Watts(0.4), Volts(11), ElectricCurrent.FromAmperes(10)) },
+        ["brick"] = new Part { Kind = PartKind.Battery, Name = "Brick",
+            Battery = new Battery { Energy = Energy.FromWattHours(98), Voltage = Volts(14.4) } },
+        ["plate"] = new Part { Kind = PartKind.Plate, Name = "Plate",
+            Plate = new PlateData(Watts(0.4), Volts(11), ElectricCurrent.FromAmperes(10)) },
         ["dummy"] = new Part
         {
             Kind = PartKind.Regulator,
             Name = "Dummy battery",
-            Regulator = new RegulatorData { InputMinimum = Volts(12.6), InputMaximum = Volts(24), OutputVoltage = Volts(7.6), Efficiency = Ratio.FromPercent(91), OwnDraw = Watts(0.3), MaximumCurrent = ElectricCurrent.FromAmperes(6) },
+            Regulator = new RegulatorData { InputMinimum = Volts(12.6), InputMaximum = Volts(24), OutputVoltage = Volts(7.6),
+                Efficiency = Ratio.FromPercent(91), OwnDraw = Watts(0.3), MaximumCurrent = ElectricCurrent.FromAmperes(6) },
         },
-        ["camera"] = new Part { Kind = PartKind.Body, Name = "Camera", Power = new PowerDraw(Standby: Watts(9), Record: Watts(22)), Voltage = new VoltageWindow(Volts(6.5), Volts(8.4)) },
-        ["monitor"] = new Part { Kind = PartKind.Monitor, Name = "Monitor", Power = new PowerDraw(Standby: Watts(8), Record: Watts(11)), Voltage = new VoltageWindow(Volts(13.4), Volts(18)) },
-        ["light"] = new Part { Kind = PartKind.Monitor, Name = "Light", Power = new PowerDraw(Standby: Watts(0), Record: Watts(6)) },
+        ["camera"] = new Part { Kind = PartKind.Body, Name = "Camera",
+            Power = new PowerDraw(Standby: Watts(9), Record: Watts(22)), Voltage = new VoltageWindow(Volts(6.5), Volts(8.4)) },
+        ["monitor"] = new Part { Kind = PartKind.Monitor, Name = "Monitor",
+            Power = new PowerDraw(Standby: Watts(8), Record: Watts(11)), Voltage = new VoltageWindow(Volts(13.4), Volts(18)) },
+        ["light"] = new Part { Kind = PartKind.Monitor, Name = "Light",
+            Power = new PowerDraw(Standby: Watts(0), Record: Watts(6)) },
     };
 
     private static readonly (string Name, DayBlock Block)[] Blocks =
@@ -45,7 +52,8 @@ public class DayWiringTests
     // The three again and again, until long after the battery is empty.
     private static readonly ShootingDay Takes = new()
     {
-        Blocks = new(Enumerable.Range(0, 19).SelectMany(turn => Blocks.Select(block => KeyValuePair.Create($"{block.Name} {turn}", block.Block)))),
+        Blocks = new(Enumerable.Range(0, 19)
+            .SelectMany(turn => Blocks.Select(block => KeyValuePair.Create($"{block.Name} {turn}", block.Block)))),
     };
 
     [Fact]
@@ -55,7 +63,8 @@ public class DayWiringTests
             (camera, plate, celsius) =>
             {
                 Same(Powered(), celsius);
-                Same(Powered() with { Cables = new([new("dummy", Ohms(camera)), new("plate", Ohms(plate)), new("light", Ohms(plate))]) }, celsius);
+                Same(Powered() with { Cables = new([new("dummy", Ohms(camera)), new("plate", Ohms(plate)),
+                    new("light", Ohms(plate))]) }, celsius);
             },
             iter: 25);
     }
@@ -100,7 +109,8 @@ public class DayWiringTests
     {
         var plan = new DayPlan
         {
-            Days = [Takes], Ambient = Temperature.FromDegreesCelsius(celsius), Batteries = new([new("brick", new KitBattery(powered.Battery))]), TakesAnyCharge = true,
+            Days = [Takes], Ambient = Temperature.FromDegreesCelsius(celsius),
+            Batteries = new([new("brick", new KitBattery(powered.Battery))]), TakesAnyCharge = true,
         };
         return DaySimulation.Run(powered, plan, SimulationOptions.EndOnly, null, TestContext.Current.CancellationToken);
     }

@@ -4,8 +4,10 @@ using RigScenarios.Simulation;
 namespace RigScenarios.Tests.Simulation;
 
 /// <summary>
-/// What stops first when the voltage falls. The battery has no resistance and a voltage that falls straight from 12 V (full) to 8 V
-/// (empty) over 10 Ah, so a threshold U is reached at the charge (U - 8 V) / 4 V, and the energy drawn by then is the area under the line.
+/// What stops first when the voltage falls. The battery has no resistance and a voltage that falls straight from 12 V (full) to 8
+/// V
+/// (empty) over 10 Ah, so a threshold U is reached at the charge (U - 8 V) / 4 V, and the energy drawn by then is the area under
+/// the line.
 /// </summary>
 public sealed class DropOutTests
 {
@@ -71,7 +73,8 @@ public sealed class DropOutTests
     [Fact]
     public void A_device_fed_past_the_plate_runs_on_when_the_plate_has_switched_off()
     {
-        var result = Run("{fussy: {power: {record: 10 W}, fed-by: weak}, hardy: {essential: yes, fed-by: battery}}", "plate: guard\n    regulators: {weak: {fed-by: guard}}");
+        var result = Run("{fussy: {power: {record: 10 W}, fed-by: weak}, hardy: {essential: yes, fed-by: battery}}",
+            "plate: guard\n    regulators: {weak: {fed-by: guard}}");
         // The regulator stops at 10.5 V, before the plate.
         var first = WattHours(12, 10.5) / 20;
         Stop(result, "fussy", first, "drop-out of weak");
@@ -90,7 +93,8 @@ public sealed class DropOutTests
     [Fact]
     public void A_device_that_is_off_does_not_drop_out_until_it_is_switched_on()
     {
-        var result = Run("{fussy: {essential: yes}, hardy: {essential: yes}}", blocks: "{a: {length: 4 h, states: {hardy: record}}, b: {length: 1 h, others: record}}");
+        var result = Run("{fussy: {essential: yes}, hardy: {essential: yes}}",
+            blocks: "{a: {length: 4 h, states: {hardy: record}}, b: {length: 1 h, others: record}}");
         // 4 h at 10 W bring the battery below 11 V, which it has after 28.75 Wh; the camera stops as the second block begins.
         Assert.Equal(4, result.Runtime.Hours, 1e-9);
         Assert.Equal("b", result.Devices["fussy"].FirstStop!.Block);
@@ -110,13 +114,15 @@ public sealed class DropOutTests
     public void A_stop_keeps_its_first_reason()
     {
         // The camera drops out first, then the rig stops with the monitor; what each device is told stays what stopped it.
-        var result = Run("{fussy: {}, hardy: {essential: yes}}", blocks: "{a: {length: 10 h, others: record}, b: {length: 1 h, others: standby}}");
+        var result = Run("{fussy: {}, hardy: {essential: yes}}",
+            blocks: "{a: {length: 10 h, others: record}, b: {length: 1 h, others: standby}}");
         Assert.All(Downs("fussy"), span => Assert.Equal("drop-out of fussy", span.Reason!.ToString()));
         Assert.All(Downs("hardy"), span => Assert.Equal("drop-out of hardy", span.Reason!.ToString()));
         Assert.Equal(19, Downs("fussy")[^1].End.Hours, 1e-9);
         Assert.Equal(StopKind.NothingLeft, Downs("fussy")[^1].Awaits);
 
-        List<DeviceSpan> Downs(string device) => [.. result.Devices[device].Spans.Where(span => span.Activity == DeviceActivity.Down)];
+        List<DeviceSpan> Downs(string device) =>
+            [.. result.Devices[device].Spans.Where(span => span.Activity == DeviceActivity.Down)];
     }
 
     [Fact]
@@ -127,9 +133,11 @@ public sealed class DropOutTests
         Assert.Equal("fussy", Assert.Single(result.DropOuts).Element);
     }
 
-    private static SimulationResult Run(string devices, string build = "", string blocks = "{all: {length: 20 h, others: record}}", string battery = "") =>
+    private static SimulationResult Run(string devices, string build = "",
+        string blocks = "{all: {length: 20 h, others: record}}", string battery = "") =>
         SmallScenario.Run(SmallScenario.Text(devices, build, blocks, battery, Sloped)
-            .Replace("kit: {flat", "kit: {sloped: {part: sloped}, fussy: {part: fussy}, hardy: {part: hardy}, guard: {part: guard}, weak: {part: weak}, flat", StringComparison.Ordinal)
+            .Replace("kit: {flat", "kit: {sloped: {part: sloped}, fussy: {part: fussy}, hardy: {part: hardy}, guard: {part: "
+                + "guard}, weak: {part: weak}, flat", StringComparison.Ordinal)
             .Replace("item: flat", "item: sloped", StringComparison.Ordinal));
 
     /// <summary>Energy between two voltages of the line: 2.5 Ah for each volt, at the mean voltage.</summary>

@@ -5,7 +5,8 @@ using UnitsNet;
 namespace RigScenarios.Tests.Simulation;
 
 /// <summary>
-/// Runtimes worked out by hand: the battery has 100 Wh at 10 V, no resistance and a flat voltage, so the time is energy over power.
+/// Runtimes worked out by hand: the battery has 100 Wh at 10 V, no resistance and a flat voltage, so the time is energy over
+/// power.
 /// The camera draws 10 W in standby and 20 W in record, a light 1 W and 5 W.
 /// </summary>
 public sealed class EnergyByHandTests
@@ -27,9 +28,11 @@ public sealed class EnergyByHandTests
     public void A_day_that_is_too_long_has_a_negative_margin_and_names_the_block()
     {
         // 3 h at 20 W leave 40 Wh: 4 h at 10 W; the third block is never reached.
-        var result = SmallScenario.Run(SmallScenario.Text(blocks: "{first: {length: 3 h, others: record}, wait: {length: 6 h, others: standby}, last: {length: 1 h, others: record}}"));
+        var result = SmallScenario.Run(SmallScenario.Text(blocks: "{first: {length: 3 h, others: record}, wait: {length: 6 h, "
+            + "others: standby}, last: {length: 1 h, others: record}}"));
         Hours(7, result);
-        Assert.Equal(("wait", "empty"), (result.Devices["camera"].FirstStop!.Block, result.Devices["camera"].FirstStop!.Reason.ToString()));
+        Assert.Equal(("wait", "empty"),
+            (result.Devices["camera"].FirstStop!.Block, result.Devices["camera"].FirstStop!.Reason.ToString()));
         Assert.Equal(-3, result.Reserve.Time.Hours, 1e-6);
         Assert.Equal((0.0, null), (result.Reserve.Energy.WattHours, result.Reserve.Ends));
         Assert.False(result.Completes);
@@ -40,9 +43,11 @@ public sealed class EnergyByHandTests
     [Fact]
     public void A_day_that_is_survived_begins_again_in_the_same_order()
     {
-        // A day takes 2 h x 20 W + 1 h x 10 W + 1 h x 0 W = 50 Wh: exactly two days; the end comes as the second working part ends.
+        // A day takes 2 h x 20 W + 1 h x 10 W + 1 h x 0 W = 50 Wh: exactly two days; the end comes as the second working part
+        // ends.
         var result = SmallScenario.Run(SmallScenario.Text(
-            blocks: "{takes: {length: 2 h, others: record}, wait: {length: 1 h, states: {camera: standby}}, move: {length: 1 h, others: off}}", battery: ", charge: 75 %"));
+            blocks: "{takes: {length: 2 h, others: record}, wait: {length: 1 h, states: {camera: standby}}, move: {length: 1 "
+                + "h, others: off}}", battery: ", charge: 75 %"));
         Hours(4 + 1.25, result);
         Assert.Equal((1.25, 25.0), (Math.Round(result.Reserve.Time.Hours, 6), Math.Round(result.Reserve.Energy.WattHours, 6)));
         Assert.Equal(4, (result.Blocks[^1].End - result.Blocks[0].Start).Hours, 1e-9);
@@ -60,12 +65,14 @@ public sealed class EnergyByHandTests
 
     [Fact]
     public void The_count_of_a_device_multiplies_its_draw() =>
-        Hours(100.0 / (20 + (3 * 5)), SmallScenario.Run(SmallScenario.Text(devices: "{camera: {essential: yes}, light: {count: 3}}")));
+        Hours(100.0 / (20 + (3 * 5)),
+            SmallScenario.Run(SmallScenario.Text(devices: "{camera: {essential: yes}, light: {count: 3}}")));
 
     [Fact]
     public void Others_is_the_state_of_all_that_are_not_named() =>
         Hours(100.0 / (20 + 1), SmallScenario.Run(SmallScenario.Text(
-            devices: "{camera: {essential: yes}, light: {}}", blocks: "{all: {length: 1 h, others: standby, states: {camera: record}}}")));
+            devices: "{camera: {essential: yes}, light: {}}",
+            blocks: "{all: {length: 1 h, others: standby, states: {camera: record}}}")));
 
     [Fact]
     public void A_draw_given_in_the_build_goes_before_that_of_the_part() =>
@@ -88,7 +95,8 @@ public sealed class EnergyByHandTests
     public void A_regulator_takes_power_over_efficiency_and_its_own_draw()
     {
         // 20 W / 0.8 + 0.5 W = 25.5 W; the output current is 20 W / 8 V = 2.5 A of 5 A.
-        var result = SmallScenario.Run(SmallScenario.Text(devices: "{camera: {essential: yes, fed-by: regulator}}", build: "regulators: {regulator: {fed-by: battery}}"));
+        var result = SmallScenario.Run(SmallScenario.Text(devices: "{camera: {essential: yes, fed-by: regulator}}",
+            build: "regulators: {regulator: {fed-by: battery}}"));
         Hours(100 / 25.5, result);
         var limit = Assert.Single(result.Limits, limit => limit.Kind == LimitKind.OutputCurrent);
         Assert.Equal(2.5, ((ElectricCurrent)limit.Worst).Amperes, 1e-6);
@@ -100,7 +108,8 @@ public sealed class EnergyByHandTests
     {
         // 2 W of the plate and 0.5 W of the regulator.
         var result = SmallScenario.Run(SmallScenario.Text(
-            devices: "{camera: {essential: yes, fed-by: regulator}}", build: "plate: plate\n    regulators: {regulator: {}}", blocks: "{all: {length: 45 h, others: off}}"));
+            devices: "{camera: {essential: yes, fed-by: regulator}}", build: "plate: plate\n    regulators: {regulator: {}}",
+            blocks: "{all: {length: 45 h, others: off}}"));
 
         // Nothing is wanted, so nothing stops; but the battery does.
         Assert.Equal(8 + 40, result.FirstStop!.At.Hours, 1e-6);
@@ -111,7 +120,8 @@ public sealed class EnergyByHandTests
     [Fact]
     public void The_largest_currents_are_those_of_the_greatest_draw()
     {
-        var result = SmallScenario.Run(SmallScenario.Text(blocks: "{a: {length: 1 h, others: standby}, b: {length: 1 h, others: record}}"));
+        var result = SmallScenario.Run(SmallScenario.Text(blocks: "{a: {length: 1 h, others: standby}, b: {length: 1 h, "
+            + "others: record}}"));
         var battery = Assert.Single(result.Limits, limit => limit is { Element: "battery", Kind: LimitKind.Current });
         Assert.Equal(2, ((ElectricCurrent)battery.Worst).Amperes, 1e-6);
         Assert.Equal(0.98, battery.Share!.Value, 1e-5);
@@ -134,5 +144,6 @@ public sealed class EnergyByHandTests
 
     private static double Left(SimulationResult result) => result.Batteries["flat"].ChargeLeft.Percent;
 
-    private static void Hours(double expected, SimulationResult result) => Assert.Equal(expected, result.Runtime.Hours, expected * 1e-6);
+    private static void Hours(double expected, SimulationResult result) =>
+        Assert.Equal(expected, result.Runtime.Hours, expected * 1e-6);
 }

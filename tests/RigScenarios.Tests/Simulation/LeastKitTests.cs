@@ -28,7 +28,8 @@ public sealed class LeastKitTests
         var plan = Plans.Plan(0, hours) with
         {
             Batteries = Plans.Kit(
-                new KitBattery(Plans.Brick98) { CapacityLeft = Ratio.FromPercent(80), ResistanceGrowth = 1.4 }, new KitBattery(Plans.Brick98),
+                new KitBattery(Plans.Brick98) { CapacityLeft = Ratio.FromPercent(80), ResistanceGrowth = 1.4 },
+                new KitBattery(Plans.Brick98),
                 new KitBattery(Plans.Brick(150)), new KitBattery(Plans.Brick98) { Charge = Ratio.FromPercent(60) }),
             Chargers = Plans.One(Plans.TwoBays),
         };
@@ -43,7 +44,8 @@ public sealed class LeastKitTests
                 var chosen = names.Where((_, i) => (bits >> i & 1) == 1).ToList();
                 var kit = plan with
                 {
-                    Batteries = new(chosen.Select(name => KeyValuePair.Create(name, plan.Batteries[name]))), Chargers = Plans.One(Plans.TwoBays with { Bays = bays }),
+                    Batteries = new(chosen.Select(name => KeyValuePair.Create(name, plan.Batteries[name]))),
+                    Chargers = Plans.One(Plans.TwoBays with { Bays = bays }),
                 };
                 if (kit.Run().Completes && (chosen.Count, bays).CompareTo((best.Batteries, best.Bays)) < 0)
                     best = (chosen.Count, bays);
@@ -59,17 +61,24 @@ public sealed class LeastKitTests
         var found = LeastKit.Find(Plans.Rig, plan, KitWish.None, null, TestContext.Current.CancellationToken);
         var skipped = found.Tried.Where(trial => !trial.Simulated).ToList();
         Assert.NotEmpty(skipped);
-        Assert.All(skipped, trial => Assert.False((plan with { Batteries = new(trial.Batteries.Select(name => KeyValuePair.Create(name, plan.Batteries[name]))) }).Run().Completes));
+        Assert.All(skipped,
+            trial =>
+            Assert.False(
+            (plan with { Batteries = new(trial.Batteries.Select(name => KeyValuePair.Create(name, plan.Batteries[name]))) })
+            .Run().Completes));
     }
 
     [Fact]
     public void A_wished_reserve_takes_more()
     {
         var plan = Plans.Plan(5, 6);
-        var wished = LeastKit.Find(Plans.Rig, plan, new KitWish(TimeLeft: (plan with { Batteries = Plans.Plan(3, 6).Batteries }).Run().Reserve.Time + Duration.FromMinutes(10)), null, TestContext.Current.CancellationToken);
+        var wished = LeastKit.Find(Plans.Rig, plan,
+            new KitWish(TimeLeft: (plan with { Batteries = Plans.Plan(3, 6).Batteries }).Run().Reserve.Time
+            + Duration.FromMinutes(10)), null, TestContext.Current.CancellationToken);
         Assert.Equal(4, wished.Least!.Batteries.Count);
         Assert.Contains(wished.Tried, trial => trial.Where.Contains("what is left at the end", StringComparison.Ordinal));
-        var impossible = LeastKit.Find(Plans.Rig, plan, new KitWish(LeastAtSwap: Ratio.FromPercent(95)), null, TestContext.Current.CancellationToken);
+        var impossible = LeastKit.Find(Plans.Rig, plan, new KitWish(LeastAtSwap: Ratio.FromPercent(95)), null,
+            TestContext.Current.CancellationToken);
         Assert.Null(impossible.Least);
     }
 
@@ -80,7 +89,8 @@ public sealed class LeastKitTests
         var plan = Plans.Plan(5, 6, days: 2);
         var found = LeastKit.Find(Plans.Rig, plan, KitWish.None, null, TestContext.Current.CancellationToken);
         Assert.Equal(["b1", "b2", "b3"], found.Least!.Batteries);
-        var once = LeastKit.Find(Plans.Rig, plan with { ChargedElsewhere = false }, KitWish.None, null, TestContext.Current.CancellationToken);
+        var once = LeastKit.Find(Plans.Rig, plan with { ChargedElsewhere = false }, KitWish.None, null,
+            TestContext.Current.CancellationToken);
         Assert.True(once.Least!.Batteries.Count > 3);
     }
 

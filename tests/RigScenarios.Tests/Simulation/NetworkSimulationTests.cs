@@ -20,7 +20,8 @@ public sealed class NetworkSimulationTests
         Gen.Select(Gen.Double[5, 60], Gen.Double[0, 30], Gen.Double[-15, 35]).Sample(
             (first, second, celsius) =>
             {
-                var network = new WiringNetwork([new Wire("cable", null, Ohms(0)), new LowVoltageSwitch("guard", "cable"), Device("a", "guard", first), Device("b", null, second)]);
+                var network = new WiringNetwork([new Wire("cable", null, Ohms(0)), new LowVoltageSwitch("guard", "cable"),
+                    Device("a", "guard", first), Device("b", null, second)]);
                 var expected = Packs.Default.Run(celsius, Demand.OfPower(Power.FromWatts(first + second)), options: EndOnly);
 
                 var result = Run(network, celsius);
@@ -38,10 +39,13 @@ public sealed class NetworkSimulationTests
         Gen.Select(Gen.Double[5, 60], Gen.Double[0, 0.3], Gen.Double[-15, 35]).Sample(
             (watts, ohms, celsius) =>
             {
-                // Below 1 V the pack's own cut-off acts in neither; what ends both is the power that can't be delivered, or the charge.
-                var open = Packs.Default with { CutoffVoltage = Volts(1), HeatConductance = ThermalConductance.FromWattsPerKelvin(1e6) };
+                // Below 1 V the pack's own cut-off acts in neither; what ends both is the power that can't be delivered, or the
+                // charge.
+                var open = Packs.Default with { CutoffVoltage = Volts(1),
+                    HeatConductance = ThermalConductance.FromWattsPerKelvin(1e6) };
                 var network = new WiringNetwork([new Wire("cable", null, Ohms(ohms)), Device("camera", "cable", watts)]);
-                var expected = (open with { LeadResistance = open.LeadResistance + Ohms(ohms) }).Run(celsius, Demand.OfPower(Power.FromWatts(watts)), options: EndOnly);
+                var expected = (open with { LeadResistance = open.LeadResistance + Ohms(ohms) })
+                    .Run(celsius, Demand.OfPower(Power.FromWatts(watts)), options: EndOnly);
 
                 var result = Run(network, celsius, open);
 
@@ -58,7 +62,8 @@ public sealed class NetworkSimulationTests
             (watts, ohms, celsius) =>
             {
                 WiringNetwork Through(double resistance) => new(
-                    [new Wire("cable", null, Ohms(resistance)), Device("camera", "cable", watts) with { MinimumVoltage = Volts(11.5), Essential = true }]);
+                    [new Wire("cable", null, Ohms(resistance)),
+                        Device("camera", "cable", watts) with { MinimumVoltage = Volts(11.5), Essential = true }]);
 
                 return Run(Through(ohms), celsius).FirstStop!.At >= Run(Through(1.2 * ohms), celsius).FirstStop!.At;
             },
@@ -83,7 +88,8 @@ public sealed class NetworkSimulationTests
 
         Assert.Equal("drop-out of camera", result.FirstStop!.Reason.ToString());
         Assert.True(result.FirstStop.Charge.Percent > 20);
-        Assert.Equal(new DeviceStop(result.FirstStop.At, result.FirstStop.Reason, 1, result.Devices["camera"].FirstStop!.Block), result.Devices["camera"].FirstStop);
+        Assert.Equal(new DeviceStop(result.FirstStop.At, result.FirstStop.Reason, 1, result.Devices["camera"].FirstStop!.Block),
+            result.Devices["camera"].FirstStop);
         Assert.Equal("camera", Assert.Single(result.DropOuts).Element);
         var camera = Assert.Single(result.Limits, limit => limit.Element == "camera");
         Assert.Equal(camera, result.Limits[0]);
@@ -117,11 +123,14 @@ public sealed class NetworkSimulationTests
     [Fact]
     public void The_time_limit_comes_before_a_block_that_would_begin_then()
     {
-        var network = new WiringNetwork([Device("camera", null, 20) with { MinimumVoltage = Volts(10), Essential = true }, Device("motors", null, 400)]);
-        WiringBlock[] blocks = [new(Duration.FromMinutes(10), new([new("camera", "on")])), new(Duration.FromMinutes(10), network.AllOn())];
+        var network = new WiringNetwork([Device("camera", null, 20) with { MinimumVoltage = Volts(10), Essential = true },
+            Device("motors", null, 400)]);
+        WiringBlock[] blocks = [new(Duration.FromMinutes(10), new([new("camera", "on")])),
+            new(Duration.FromMinutes(10), network.AllOn())];
 
         var result = NetworkSimulation.Run(
-            network, Packs.Default, Temperature.FromDegreesCelsius(20), DischargeStart.Full, blocks, Duration.FromMinutes(10), null,
+            network, Packs.Default, Temperature.FromDegreesCelsius(20), DischargeStart.Full, blocks,
+            Duration.FromMinutes(10), null,
             TestContext.Current.CancellationToken);
 
         Assert.Null(result.FirstStop);
@@ -141,7 +150,8 @@ public sealed class NetworkSimulationTests
         Assert.Throws<ArgumentOutOfRangeException>(() => With([new(Duration.FromHours(1), network.AllOn())], 0));
         Assert.Contains(
             "its devices: camera",
-            Assert.Throws<ArgumentException>(() => With([new(Duration.FromHours(1), new([new("camra", "on")]))], 1)).Message, StringComparison.Ordinal);
+            Assert.Throws<ArgumentException>(() => With([new(Duration.FromHours(1), new([new("camra", "on")]))], 1)).Message,
+            StringComparison.Ordinal);
     }
 
     private static SimulationResult Run(WiringNetwork network, double celsius, Pack? pack = null) => NetworkSimulation.Run(

@@ -11,11 +11,13 @@ internal static class Plans
 {
     public static Part Brick(double wattHours) => new()
     {
-        Kind = PartKind.Battery, Name = $"brick {wattHours:0}", Battery = new Battery { Energy = Energy.FromWattHours(wattHours), Voltage = Volts(14.4) },
+        Kind = PartKind.Battery, Name = $"brick {wattHours:0}",
+        Battery = new Battery { Energy = Energy.FromWattHours(wattHours), Voltage = Volts(14.4) },
     };
 
     /// <summary>A small pack whose protection allows the current of the whole rig.</summary>
-    public static Part Small { get; } = Brick(15) with { Battery = Brick(15).Battery! with { MaximumCurrent = ElectricCurrent.FromAmperes(6) } };
+    public static Part Small { get; } =
+        Brick(15) with { Battery = Brick(15).Battery! with { MaximumCurrent = ElectricCurrent.FromAmperes(6) } };
 
     public static readonly Part Brick98 = Brick(98);
 
@@ -27,7 +29,9 @@ internal static class Plans
         },
         PartOf);
 
-    public static PoweredBuild CabledRig { get; } = Rig with { Cables = new([new("camera", ElectricResistance.FromMilliohms(60)), new("monitor", ElectricResistance.FromMilliohms(90))]) };
+    public static PoweredBuild CabledRig { get; } =
+        Rig with { Cables = new([new("camera", ElectricResistance.FromMilliohms(60)),
+        new("monitor", ElectricResistance.FromMilliohms(90))]) };
 
     /// <summary>Takes of four minutes with resets of six, for some hours, from 8 o'clock.</summary>
     public static ShootingDay Takes(double hours) => new()
@@ -47,7 +51,8 @@ internal static class Plans
         Swaps = new SwapPolicy { WarningVoltage = Volts(13) },
     };
 
-    public static OrderedMap<KitBattery> Kit(params KitBattery[] batteries) => new(batteries.Select((battery, i) => KeyValuePair.Create($"b{i + 1}", battery)));
+    public static OrderedMap<KitBattery> Kit(params KitBattery[] batteries) =>
+        new(batteries.Select((battery, i) => KeyValuePair.Create($"b{i + 1}", battery)));
 
     public static DayCharger TwoBays { get; } = new(ElectricCurrent.FromAmperes(3)) { Bays = 2 };
 
@@ -59,9 +64,12 @@ internal static class Plans
     /// <summary>What happened, for a failing test to show.</summary>
     public static string Story(this SimulationResult result) => string.Join('\n',
         result.Batteries.SelectMany(battery => battery.Value.Spans.Select(span =>
-                $"{battery.Key} {span.Start.Hours:F3}-{span.End.Hours:F3} {span.Place.InWords()} {span.ChargeAtStart.Percent:F1}->{span.ChargeAtEnd.Percent:F1} "
+                $"{battery.Key} {span.Start.Hours:F3}-{span.End.Hours:F3} {span.Place.InWords()} "
+                    + $"{span.ChargeAtStart.Percent:F1}->{span.ChargeAtEnd.Percent:F1} "
                 + $"{span.TemperatureAtEnd.DegreesCelsius:F1}"))
-            .Concat(result.DownTimes.Select(down => $"{down.Device} {down.Start.Hours:F3}-{down.End.Hours:F3} {down.Reason} {down.Awaits} {down.Block} {down.InTake}")));
+            .Concat(result.DownTimes
+                .Select(down => $"{down.Device} {down.Start.Hours:F3}-{down.End.Hours:F3} {down.Reason} {down.Awaits} "
+                    + $"{down.Block} {down.InTake}")));
 
     public static ElectricPotential Volts(double volts) => ElectricPotential.FromVolts(volts);
 
@@ -71,13 +79,16 @@ internal static class Plans
 
     private static DayBlock Block(double hours) => new()
     {
-        Length = Duration.FromHours(hours), Others = PowerState.Record, Cycle = new TakeCycle(Duration.FromMinutes(4), Duration.FromMinutes(6)),
+        Length = Duration.FromHours(hours), Others = PowerState.Record,
+        Cycle = new TakeCycle(Duration.FromMinutes(4), Duration.FromMinutes(6)),
     };
 
     private static Part? PartOf(string name) => name switch
     {
         "brick" => Brick98,
-        "camera" => new Part { Kind = PartKind.Body, Name = "compact body A", Power = new PowerDraw(Standby: Watts(22), Record: Watts(30)), Voltage = new VoltageWindow(Volts(11.5), Volts(17)) },
-        _ => new Part { Kind = PartKind.Monitor, Name = "monitor", Power = new PowerDraw(Standby: Watts(6), Record: Watts(12)), Voltage = new VoltageWindow(Volts(10), Volts(18)) },
+        "camera" => new Part { Kind = PartKind.Body, Name = "compact body A",
+            Power = new PowerDraw(Standby: Watts(22), Record: Watts(30)), Voltage = new VoltageWindow(Volts(11.5), Volts(17)) },
+        _ => new Part { Kind = PartKind.Monitor, Name = "monitor", Power = new PowerDraw(Standby: Watts(6), Record: Watts(12)),
+            Voltage = new VoltageWindow(Volts(10), Volts(18)) },
     };
 }

@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace RigScenarios.Tests.Simulation;
 
-/// <summary>The reserve, and how days begin that nobody plans a charge for. (With figures by hand: <see cref="EnergyByHandTests"/>.)</summary>
+/// <summary>The reserve, and how days begin that nobody plans a charge for. (With figures by hand:
+/// <see cref="EnergyByHandTests"/>.)</summary>
 public sealed class ReserveTests
 {
     [Fact]
@@ -18,13 +19,15 @@ public sealed class ReserveTests
         Assert.True(forced.Reserve.Energy < Energy.FromWattHours(98));
         Assert.True(planned.Reserve.Energy > Energy.FromWattHours(2 * 98 * 0.8));
         Assert.True(planned.Reserve.Time > forced.Reserve.Time);
-        Assert.Equal(planned.Reserve.Time.Seconds, planned.Runtime.Seconds - (planned.Days[0].End - planned.Days[0].Start).Seconds, 1e-6);
+        Assert.Equal(planned.Reserve.Time.Seconds,
+            planned.Runtime.Seconds - (planned.Days[0].End - planned.Days[0].Start).Seconds, 1e-6);
     }
 
     [Fact]
     public void Nothing_is_charged_in_it()
     {
-        var day = Plans.Takes(2) with { Blocks = new([new("early", new DayBlock { Length = Duration.FromHours(1), Others = Builds.PowerState.Record })]) };
+        var day = Plans.Takes(2) with { Blocks =
+            new([new("early", new DayBlock { Length = Duration.FromHours(1), Others = Builds.PowerState.Record })]) };
         var plan = Plans.Plan(2, 2) with { Days = [day], Chargers = Plans.One(Plans.TwoBays) };
         var result = plan.Run();
 
@@ -39,7 +42,8 @@ public sealed class ReserveTests
         Reserve With(double evening) => (Plans.Plan(1, 1) with
         {
             Swaps = new SwapPolicy(),
-            Days = [Plans.Takes(1) with { AmbientPoints = [new(new TimeOnly(9, 29), Plans.Celsius(20)), new(new TimeOnly(9, 30), Plans.Celsius(evening))] }],
+            Days = [Plans.Takes(1) with { AmbientPoints = [new(new TimeOnly(9, 29), Plans.Celsius(20)),
+                new(new TimeOnly(9, 30), Plans.Celsius(evening))] }],
         }).Run().Reserve;
 
         // The day is the same to its last minute; only what follows is colder.
@@ -51,7 +55,8 @@ public sealed class ReserveTests
     {
         var plan = Plans.Plan(3, 6, days: 2) with
         {
-            HotSwap = new HotSwapReserve(new KitBattery(Plans.Small), Plans.Watts(10), Plans.Volts(0.35), ElectricResistance.FromMilliohms(30)),
+            HotSwap = new HotSwapReserve(new KitBattery(Plans.Small), Plans.Watts(10), Plans.Volts(0.35),
+                ElectricResistance.FromMilliohms(30)),
             Internal = new([new("monitor", new KitBattery(Plans.Brick(20)))]),
         };
         var result = plan.Run();
@@ -73,6 +78,7 @@ public sealed class ReserveTests
         var result = (Plans.Plan(5, 6, days: 2) with { ChargedElsewhere = false }).Run();
         Assert.True(result.Days[1].ChargeAtStart.Values.Sum(charge => charge.Percent) < 400);
         Assert.All(
-            result.Days[0].ChargeAtEnd, item => Assert.InRange((item.Value - result.Days[1].ChargeAtStart[item.Key]).Percent, 0, 0.2));
+            result.Days[0].ChargeAtEnd, item =>
+                Assert.InRange((item.Value - result.Days[1].ChargeAtStart[item.Key]).Percent, 0, 0.2));
     }
 }

@@ -4,8 +4,10 @@ using RigScenarios.Simulation;
 namespace RigScenarios.Tests.Simulation;
 
 /// <summary>
-/// What a battery loses by itself, worked out apart from the library from where it was and in what air: 3 points of its capacity in 30 days at 20 °C, twice
-/// that for each 10 K more (rule 10 of the days of the independent program), its temperature by Newton's law of cooling in small steps.
+/// What a battery loses by itself, worked out apart from the library from where it was and in what air: 3 points of its capacity
+/// in 30 days at 20 °C, twice
+/// that for each 10 K more (rule 10 of the days of the independent program), its temperature by Newton's law of cooling in small
+/// steps.
 /// </summary>
 internal static class RestLoss
 {
@@ -37,7 +39,8 @@ internal static class RestLoss
         return lost;
     }
 
-    private static (double Part, double Kelvin) Nearer((double Part, double Kelvin) one, (double Part, double Kelvin) other, double kelvin) =>
+    private static (double Part, double Kelvin) Nearer((double Part, double Kelvin) one, (double Part, double Kelvin) other,
+        double kelvin) =>
         Math.Abs(one.Kelvin - kelvin) < Math.Abs(other.Kelvin - kelvin) ? one : other;
 
     // The midpoint rule, second order in the step.

@@ -6,7 +6,8 @@ using RigScenarios.Tests.Files;
 namespace RigScenarios.Tests.Simulation;
 
 /// <summary>
-/// Copper in air that warms or cools: one run through a straight line of air must agree with many short pieces of constant air. The battery of this rig
+/// Copper in air that warms or cools: one run through a straight line of air must agree with many short pieces of constant air.
+/// The battery of this rig
 /// has no resistance and knows no temperature, so that copper alone makes the difference.
 /// </summary>
 public sealed class SlopingAirTests
@@ -35,14 +36,18 @@ public sealed class SlopingAirTests
     // A camera and a regulator with a light behind one cable of 3 m.
     private static SimulationResult Run(AmbientPoint[] air)
     {
-        const string regulator = "  reg: {kind: regulator, name: Reg, regulator: {input-minimum: 8 V, input-maximum: 20 V, output-voltage: 12 V, efficiency: 85 %, own-draw: 0.2 W}}\n  short: ";
-        var text = WiredScenario.Text().ReplaceLineEndings("\n").Replace("  short: {kind", regulator + "{kind", StringComparison.Ordinal)
+        const string regulator =
+            "  reg: {kind: regulator, name: Reg, regulator: {input-minimum: 8 V, input-maximum: 20 V, output-voltage: 12 V, "
+                + "efficiency: 85 %, own-draw: 0.2 W}}\n  short: ";
+        var text = WiredScenario.Text().ReplaceLineEndings("\n")
+            .Replace("  short: {kind", regulator + "{kind", StringComparison.Ordinal)
             .Replace("kit: {flat", "kit: {reg: {part: reg}, flat", StringComparison.Ordinal)
             .Replace("    devices:", "    regulators: {reg: {fed-by: box, outlet: two}}\n    devices:", StringComparison.Ordinal)
             .Replace("light: {outlet: b}", "light: {fed-by: reg}", StringComparison.Ordinal);
         var (powered, plan) = ScenarioPlan.Of(SmallScenario.Read(text), "one", []);
         plan = plan with { Days = [plan.Days[0] with { AmbientPoints = air }] };
-        return DaySimulation.Run(powered, plan, new SimulationOptions(FindsReserve: false), null, TestContext.Current.CancellationToken);
+        return DaySimulation.Run(powered, plan, new SimulationOptions(FindsReserve: false), null,
+            TestContext.Current.CancellationToken);
     }
 
     private static double Left(SimulationResult result) => result.Batteries["flat"].ChargeLeft.DecimalFractions;

@@ -14,9 +14,12 @@ public sealed class FuseTests
     [InlineData(35, 3.5625)]
     [InlineData(300, 0)]
     public void Warm_air_takes_from_it_and_cold_air_is_not_counted_in_its_favour(double celsius, double amperes) =>
-        Assert.Equal(amperes, new FuseData(ElectricCurrent.FromAmperes(5)).SteadyAt(Temperature.FromDegreesCelsius(celsius)).Amperes, 1e-9);
+        Assert.Equal(amperes, new FuseData(ElectricCurrent.FromAmperes(5))
+            .SteadyAt(Temperature.FromDegreesCelsius(celsius)).Amperes, 1e-9);
 
     [Fact]
     public void Its_own_figures_go_before_the_usual_ones() =>
-        Assert.Equal(4 * 1.0 * (1 - (0.002 * 20)), new FuseData(ElectricCurrent.FromAmperes(4), Ratio.FromPercent(100), Ratio.FromPercent(0.2)).SteadyAt(Temperature.FromDegreesCelsius(45)).Amperes, 1e-9);
+        Assert.Equal(4 * 1.0 * (1 - (0.002 * 20)),
+            new FuseData(ElectricCurrent.FromAmperes(4), Ratio.FromPercent(100), Ratio.FromPercent(0.2))
+            .SteadyAt(Temperature.FromDegreesCelsius(45)).Amperes, 1e-9);
 }

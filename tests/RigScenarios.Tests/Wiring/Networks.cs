@@ -9,7 +9,8 @@ namespace RigScenarios.Tests.Wiring;
 internal static class Networks
 {
     /// <summary>Any network on some 14 V: a random tree of wires, guards, regulators and devices.</summary>
-    public static readonly Gen<WiringNetwork> Any = Gen.Select(Gen.Int[0, 5], Gen.Double[0, 1], Gen.Int[0, 1_000_000], Gen.Double[0.1, 40])
+    public static readonly Gen<WiringNetwork> Any = Gen.Select(Gen.Int[0, 5], Gen.Double[0, 1], Gen.Int[0, 1_000_000],
+        Gen.Double[0.1, 40])
         .Array[2, 12].Select(choices => new WiringNetwork(Tree(choices)));
 
     public static ElectricPotential Volts(double volts) => ElectricPotential.FromVolts(volts);

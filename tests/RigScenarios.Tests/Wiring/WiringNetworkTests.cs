@@ -12,7 +12,8 @@ public class WiringNetworkTests
     [Fact]
     public void A_loop_is_refused_with_its_elements()
     {
-        var error = Assert.Throws<WiringException>(() => new WiringNetwork([new Wire("a", "b", Ohms(0.1)), new Wire("b", "a", Ohms(0.1)), Device("camera", "a", 10)]));
+        var error = Assert.Throws<WiringException>(() =>
+            new WiringNetwork([new Wire("a", "b", Ohms(0.1)), new Wire("b", "a", Ohms(0.1)), Device("camera", "a", 10)]));
 
         Assert.Contains("A loop: \"a\" is fed by \"b\", \"b\" is fed by \"a\"", error.Message, StringComparison.Ordinal);
     }
@@ -20,10 +21,12 @@ public class WiringNetworkTests
     [Fact]
     public void All_problems_are_told_at_once()
     {
-        var error = Assert.Throws<WiringException>(() => new WiringNetwork([Device("camera", "outlet", 10), Device("camera", null, 5), new Wire("cable", "camera", Ohms(0))]));
+        var error = Assert.Throws<WiringException>(() =>
+            new WiringNetwork([Device("camera", "outlet", 10), Device("camera", null, 5), new Wire("cable", "camera", Ohms(0))]));
 
         Assert.Equal(3, error.Message.Split('\n').Length);
-        Assert.Contains("\"camera\" is fed by \"outlet\", which is not there: it gets no power", error.Message, StringComparison.Ordinal);
+        Assert.Contains("\"camera\" is fed by \"outlet\", which is not there: it gets no power", error.Message,
+            StringComparison.Ordinal);
         Assert.Contains("Two elements are named \"camera\"", error.Message, StringComparison.Ordinal);
         Assert.Contains("\"cable\" is fed by the device \"camera\"", error.Message, StringComparison.Ordinal);
     }
@@ -42,7 +45,8 @@ public class WiringNetworkTests
         var wrong = network.OverVoltages(Volts(16.8));
 
         Assert.Equal(["body", "transmitter"], wrong.Select(one => one.Element));
-        Assert.StartsWith("WRONG VOLTAGE: body takes at most 8.4 V, but the full battery without load puts 16.8 V on it.", wrong[0].ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("WRONG VOLTAGE: body takes at most 8.4 V, but the full battery without load puts 16.8 V on it.",
+            wrong[0].ToString(), StringComparison.Ordinal);
         Assert.Throws<WiringException>(() => Run(network, 1));
     }
 
@@ -51,8 +55,12 @@ public class WiringNetworkTests
     {
         var network = new WiringNetwork([Device("camera", null, 10)]);
 
-        Assert.Contains("its devices: camera", Assert.Throws<ArgumentException>(() => network.TrySolve(Volts(14), new([new("camra", "on")]))).Message, StringComparison.Ordinal);
-        Assert.Contains("it has: on, off", Assert.Throws<ArgumentException>(() => network.TrySolve(Volts(14), new([new("camera", "recording")]))).Message, StringComparison.Ordinal);
+        Assert.Contains("its devices: camera",
+            Assert.Throws<ArgumentException>(() => network.TrySolve(Volts(14), new([new("camra", "on")]))).Message,
+            StringComparison.Ordinal);
+        Assert.Contains("it has: on, off",
+            Assert.Throws<ArgumentException>(() => network.TrySolve(Volts(14), new([new("camera", "recording")]))).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -68,11 +76,14 @@ public class WiringNetworkTests
     [Fact]
     public void A_gauge_that_is_not_in_the_table_is_refused_with_those_that_are()
     {
-        Assert.Contains("accepted: 0.5, 0.75, 1, 1.5, 2.5 mm²", Assert.Throws<ArgumentOutOfRangeException>(() => Conductor.Metric(Area.FromSquareMillimeters(1.2))).Message, StringComparison.Ordinal);
+        Assert.Contains("accepted: 0.5, 0.75, 1, 1.5, 2.5 mm²",
+            Assert.Throws<ArgumentOutOfRangeException>(() => Conductor.Metric(Area.FromSquareMillimeters(1.2))).Message,
+            StringComparison.Ordinal);
         Assert.Throws<ArgumentOutOfRangeException>(() => Conductor.Awg(2));
     }
 
     private static SimulationResult Run(WiringNetwork network, double hours) => NetworkSimulation.Run(
         network, Packs.Default, Temperature.FromDegreesCelsius(20), RigScenarios.Batteries.DischargeStart.Full,
-        [new WiringBlock(Duration.FromHours(hours), network.AllOn())], Duration.FromHours(hours), null, TestContext.Current.CancellationToken);
+        [new WiringBlock(Duration.FromHours(hours), network.AllOn())], Duration.FromHours(hours), null,
+        TestContext.Current.CancellationToken);
 }

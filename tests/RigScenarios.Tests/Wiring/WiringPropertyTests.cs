@@ -35,11 +35,13 @@ public class WiringPropertyTests
                 var at = point.Elements[element.Name];
                 var above = element.FedBy is { } feed ? point.Elements[feed].Outlet!.Value.Volts : one.Volts;
                 Assert.Equal(above, at.Inlet.Volts, 1e-10 * above);
-                var on = one.Network.Elements.Where(other => other.FedBy == element.Name).Sum(other => point.Elements[other.Name].Current.Amperes);
+                var on = one.Network.Elements.Where(other => other.FedBy == element.Name)
+                    .Sum(other => point.Elements[other.Name].Current.Amperes);
                 if (element is Device device)
                 {
                     var draw = device.DrawIn("on");
-                    on = draw.ConstantCurrent.Amperes + (draw.Conductance.Siemens * at.Inlet.Volts) + ((double)draw.ConstantPower.Watts / at.Inlet.Volts);
+                    on = draw.ConstantCurrent.Amperes + (draw.Conductance.Siemens * at.Inlet.Volts)
+                        + ((double)draw.ConstantPower.Watts / at.Inlet.Volts);
                 }
 
                 Assert.Equal(on, (at.OutputCurrent ?? at.Current).Amperes, 1e-9 * (1 + on));
@@ -47,7 +49,8 @@ public class WiringPropertyTests
         });
     }
 
-    /// <summary>A plain backward and forward sweep, the textbook way, from the voltages without load: it falls to the same solution or never settles.</summary>
+    /// <summary>A plain backward and forward sweep, the textbook way, from the voltages without load: it falls to the same
+    /// solution or never settles.</summary>
     [Fact]
     public void A_plain_sweep_finds_the_same_voltages()
     {
@@ -79,12 +82,14 @@ public class WiringPropertyTests
     {
         AnyCase.Sample(one =>
         {
-            var longer = new WiringNetwork(one.Network.Elements.Select(element => element is Wire wire ? wire with { Resistance = 1.2 * wire.Resistance } : element));
+            var longer = new WiringNetwork(one.Network.Elements.Select(element => element is Wire wire
+                ? wire with { Resistance = 1.2 * wire.Resistance } : element));
             if (Solve(longer, one.Volts) is not { } below)
                 return;
             var above = Solve(one.Network, one.Volts);
             Assert.NotNull(above);
-            Assert.All(below.Elements, item => Assert.True(item.Value.Inlet.Volts <= above.Elements[item.Key].Inlet.Volts * (1 + 1e-12)));
+            Assert.All(below.Elements,
+                item => Assert.True(item.Value.Inlet.Volts <= above.Elements[item.Key].Inlet.Volts * (1 + 1e-12)));
         });
     }
 
@@ -97,7 +102,8 @@ public class WiringPropertyTests
                 return;
             var higher = Solve(one.Network, 1.05 * one.Volts);
             Assert.NotNull(higher);
-            Assert.All(lower.Elements, item => Assert.True(item.Value.Inlet.Volts <= higher.Elements[item.Key].Inlet.Volts * (1 + 1e-12)));
+            Assert.All(lower.Elements,
+                item => Assert.True(item.Value.Inlet.Volts <= higher.Elements[item.Key].Inlet.Volts * (1 + 1e-12)));
         });
     }
 
@@ -130,7 +136,8 @@ public class WiringPropertyTests
         AnyCase.Sample(one =>
         {
             var split = new WiringNetwork(one.Network.Elements.SelectMany(element => element is Wire wire
-                ? (WiringElement[])[new Wire($"{wire.Name}-near", wire.FedBy, 0.3 * wire.Resistance), wire with { FedBy = $"{wire.Name}-near", Resistance = 0.7 * wire.Resistance }]
+                ? (WiringElement[])[new Wire($"{wire.Name}-near", wire.FedBy, 0.3 * wire.Resistance),
+                    wire with { FedBy = $"{wire.Name}-near", Resistance = 0.7 * wire.Resistance }]
                 : [element]));
             var (expected, found) = (Solve(one.Network, one.Volts), Solve(split, one.Volts));
             Assert.Equal(expected is null, found is null);
@@ -139,7 +146,8 @@ public class WiringPropertyTests
         });
     }
 
-    private static OperatingPoint? Solve(WiringNetwork network, double volts) => network.TrySolve(Networks.Volts(volts), network.AllOn());
+    private static OperatingPoint? Solve(WiringNetwork network, double volts) =>
+        network.TrySolve(Networks.Volts(volts), network.AllOn());
 
     private static Dictionary<string, double>? Sweep(WiringNetwork network, double volts)
     {
@@ -153,8 +161,12 @@ public class WiringPropertyTests
                 var passed = into[element.Name];
                 into[element.Name] = element switch
                 {
-                    Device device => device.DrawIn("on") is var draw ? draw.ConstantCurrent.Amperes + (draw.Conductance.Siemens * inlet[element.Name]) + ((double)draw.ConstantPower.Watts / inlet[element.Name]) : 0,
-                    Regulator to => ((to.Output.Volts * passed / to.Efficiency.DecimalFractions) + (double)to.OwnDraw.Watts + (to.LossPerAmpere.Volts * passed) + (to.LossResistance.Ohms * passed * passed)) / inlet[element.Name],
+                    Device device => device.DrawIn("on") is var draw
+                        ? draw.ConstantCurrent.Amperes + (draw.Conductance.Siemens * inlet[element.Name])
+                        + ((double)draw.ConstantPower.Watts / inlet[element.Name]) : 0,
+                    Regulator to =>
+                        ((to.Output.Volts * passed / to.Efficiency.DecimalFractions) + (double)to.OwnDraw.Watts
+                        + (to.LossPerAmpere.Volts * passed) + (to.LossResistance.Ohms * passed * passed)) / inlet[element.Name],
                     _ => passed,
                 };
                 if (element.FedBy is { } above)

@@ -21,7 +21,8 @@ internal static class DayAnswer
             KeyValuePair.Create(group.Key, (JsonNode?)group.Sum(item => (item.Down.To - item.Down.From).Seconds))));
         answer["down_times"] = new JsonArray([.. downs.Select(item => new JsonObject
         {
-            ["device"] = item.Device, ["from_h"] = item.Down.From.Hours, ["to_h"] = item.Down.To.Hours, ["cause"] = item.Down.Cause,
+            ["device"] = item.Device, ["from_h"] = item.Down.From.Hours, ["to_h"] = item.Down.To.Hours,
+            ["cause"] = item.Down.Cause,
         })]);
         var least = LeastKit.Find(powered, plan, KitWish.None, null, cancellation);
         answer["least_kit"] = new JsonObject

@@ -30,5 +30,6 @@ internal sealed record DayCase(string Id, Scenario Scenario)
         return problems.Count == 0 ? cases : throw new CaseFileException(string.Join(Environment.NewLine, problems));
     }
 
-    private static bool IsScenario(string file) => File.ReadLines(file).Any(line => line.StartsWith("rigscenarios: scenario", StringComparison.Ordinal));
+    private static bool IsScenario(string file) =>
+        File.ReadLines(file).Any(line => line.StartsWith("rigscenarios: scenario", StringComparison.Ordinal));
 }

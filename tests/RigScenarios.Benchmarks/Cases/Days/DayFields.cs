@@ -42,7 +42,8 @@ internal static class DayFields
         ["from_wall_Wh"] = result.FromWall.WattHours,
     };
 
-    /// <summary>The times in which a device is down; neighbouring pieces of one reason are one, and have the cause of the first.</summary>
+    /// <summary>The times in which a device is down; neighbouring pieces of one reason are one, and have the cause of the
+    /// first.</summary>
     public static IReadOnlyList<(Duration From, Duration To, string Cause, StopReason Reason)> Downs(DeviceTimeline device)
     {
         var downs = new List<(Duration From, Duration To, string Cause, StopReason Reason)>();
@@ -58,5 +59,6 @@ internal static class DayFields
     }
 
     private static string CauseOf(DeviceSpan span) => span.Awaits is { } awaited ? new StopReason(awaited).ToString()
-        : span.Reason!.Kind is StopKind.PlannedSwap or StopKind.NothingLeft or StopKind.WaitingForCharge ? span.Reason.ToString() : "drop-out";
+        : span.Reason!.Kind is StopKind.PlannedSwap or StopKind.NothingLeft or StopKind.WaitingForCharge
+            ? span.Reason.ToString() : "drop-out";
 }

@@ -22,7 +22,8 @@ internal static class KitRun
     {
         IEnumerable<IEnumerable<KeyValuePair<string, int>>> all = [[]];
         foreach (var (name, charger) in plan.Chargers)
-            all = all.SelectMany(_ => Enumerable.Range(0, charger.Bays + 1), (before, count) => before.Append(KeyValuePair.Create(name, count))).ToList();
+            all = all.SelectMany(_ => Enumerable.Range(0, charger.Bays + 1),
+                (before, count) => before.Append(KeyValuePair.Create(name, count))).ToList();
         return all.Select(choice => new OrderedMap<int>(choice)).Where(choice => choice.Values.Sum() == bays);
     }
 

@@ -25,7 +25,8 @@ internal static class OneDayAnswer
         fields["reserve_more_than"] = reserve.IsLowerBound;
         fields["reserve_Wh"] = reserve.Energy.WattHours;
         fields["reserve_ends"] = reserve.Ends?.ToString() ?? (reserve.IsLowerBound ? null : "not reached");
-        fields["devices"] = new JsonObject(result.Devices.Select(item => KeyValuePair.Create(item.Key, (JsonNode?)DeviceOf(item.Value))));
+        fields["devices"] =
+            new JsonObject(result.Devices.Select(item => KeyValuePair.Create(item.Key, (JsonNode?)DeviceOf(item.Value))));
         fields["runtime_h"] = result.Runtime.Hours;
         fields["drop_outs"] = new JsonArray([.. result.DropOuts.Select(drop => new JsonObject
         {
