@@ -45,6 +45,21 @@ public sealed class OwnRigTests(Chromium chromium)
     }
 
     [Fact]
+    public async Task What_would_make_it_work_follows_the_answer_where_it_fails()
+    {
+        await using var visit = await Visit.BeginAsync(chromium, height: 1400);
+        await visit.GoAsync("/rig?file=samples/winter-harbour.yaml&build=tripod&day=day-one");
+        await visit.Page.Locator("#answer-first .rs-questions").WaitForAsync();
+        // On less than half a charge the day is not reached; what follows was run.
+        await visit.Page.Locator("#charge").FillAsync("40 %");
+        await Assertions.Expect(visit.Page.Locator("#answer-first .rs-answer")).ToContainTextAsync("No: the camera stops");
+        await Assertions.Expect(visit.Page.Locator("#answer-work")).ToBeVisibleAsync();
+        await Assertions.Expect(visit.Page.Locator("#answer-work-parts")).ToContainTextAsync("work", new() { Timeout = 60_000 });
+        await Assertions.Expect(visit.Page.Locator("#answer-work-search")).ToBeHiddenAsync();
+        visit.AssertQuiet();
+    }
+
+    [Fact]
     public async Task A_file_goes_through_the_form_without_losing_a_comment()
     {
         await using var visit = await Visit.BeginAsync(chromium);
