@@ -48,7 +48,8 @@ public static class VoltageChart
         {
             var volts = view.Moments.Select(moment => moment.At.Elements[device].Inlet is { Volts: > 0 } inlet
                 ? inlet.Volts : double.NaN);
-            lines.Add(new ChartLine(WiringView.NameOf(device), hours, [.. volts]) { EndCause = view.StopsItself(device) ? "stops" : null });
+            lines.Add(new ChartLine(WiringView.NameOf(device), hours,
+                [.. volts]) { EndCause = view.StopsItself(device) ? "stops" : null });
         }
         var lowest = devices.Select(view.LowestOf).Where(point => point is not null).Select(point => point!.Value).ToList();
         if (lowest.Count > 0)

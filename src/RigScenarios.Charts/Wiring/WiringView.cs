@@ -78,10 +78,12 @@ internal sealed class WiringView
             : drawing.Select(moment => (moment.At.Elements[device].Inlet, moment.Point.Time)).MinBy(lowest => lowest.Inlet.Volts);
     }
 
-    /// <summary>Whether a device itself ran short of voltage and is down at the end, not for another that it stops with.</summary>
+    /// <summary>Whether a device itself ran short of voltage and is down at the end, not for another that it stops
+    /// with.</summary>
     public bool StopsItself(string device) =>
         Answer.Simulation.Devices[device].Spans.LastOrDefault(span => span.Activity != DeviceActivity.Off)
-            is { Activity: DeviceActivity.Down, Reason: { Kind: StopKind.ShortOfVoltage, Element: { } element } } && element == device;
+            is { Activity: DeviceActivity.Down, Reason: { Kind: StopKind.ShortOfVoltage, Element: { } element } }
+                && element == device;
 
     private Limit? Least => Answer.Of(QuestionKind.Wiring)!.Least;
 

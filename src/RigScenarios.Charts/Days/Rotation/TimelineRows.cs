@@ -193,7 +193,8 @@ internal sealed class TimelineRows
             var x = X(swap.Time.Hours);
             var to = rows[swap.On].Middle;
             var from = swap.Off is { } off ? rows[off].Middle : to - 16;
-            sheet.Open("g", string.Create(CultureInfo.InvariantCulture, $"class=\"rs-swap\" data-at=\"{Math.Round(swap.Time.Hours, 4)}\" "
+            sheet.Open("g",
+                string.Create(CultureInfo.InvariantCulture, $"class=\"rs-swap\" data-at=\"{Math.Round(swap.Time.Hours, 4)}\" "
                 + $"data-off=\"{HtmlText.Escape(swap.Off ?? "")}\" data-on=\"{HtmlText.Escape(swap.On)}\""));
             TimelineSigns.Swap(sheet, x, from, to, swap.Forced);
             sheet.Close("g");
