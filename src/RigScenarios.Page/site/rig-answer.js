@@ -82,9 +82,12 @@ export class Answer extends EventTarget {
       else this.work.show(json);
       return;
     }
-    if (!this.#queue.ended(json.run, json.kind === "done")) return;
+    const ended = this.#queue.ended(json.run, json.kind === "done");
+    if (!ended) return;
     this.#rest();
     if (json.kind !== "done") this.work.giveUp();
+    // The answer stands; only the search after it came to no end.
+    if (json.kind === "stopped" && ended.isAnswered && json.why !== "overtaken") return this.work.tellStopped();
     if (json.kind === "done") this.#drawRest();
     else if (json.kind === "problems") this.#tellProblems(json);
     else if (json.kind === "stopped" && WHY_STOPPED[json.why]) this.#tellAway(WHY_STOPPED[json.why]);

@@ -4,7 +4,7 @@ import { freshId } from "./tell.js";
 import { asLength } from "./rig-words.js";
 import { devicesOf, setAll, setOne, stateOf, stateOfAll } from "./rig-states.js";
 
-const words = [["record", "Recording"], ["standby", "Waiting"], ["off", "Off"]];
+const words = [["record", "Recording"], ["standby", "Standby"], ["off", "Off"]];
 
 export class BlockEditor {
   #name = null;

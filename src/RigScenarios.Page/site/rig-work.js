@@ -26,6 +26,12 @@ export class Work {
     if (text) say(this.spoken, `${this.spoken.textContent} ${text}`);
   }
 
+  /** The search was ended before it was done. */
+  tellStopped() {
+    this.element.hidden = false;
+    showParts(this.parts, [{ type: "prose", text: "The search took longer than a page may. In a terminal, rigscenarios run looks for it to the end." }]);
+  }
+
   /** The search ended without a word: nothing is promised. */
   giveUp() {
     this.search.hidden = true;
