@@ -17,7 +17,7 @@ internal static class DayJson
         var (answer, result) = (asked.Answer, asked.Answer.Simulation);
         return new
         {
-            not_planned = NotPlanned.Of(answer.Scenario, answer.Build),
+            not_planned = NotPlanned.Of(answer.Scenario, answer.Build, answer.Days.Count),
             least_charge_at_swap_percent = JsonText.Round(result.LeastChargeAtSwap?.Percent),
             energy_left_Wh = JsonText.Round(result.EnergyLeft.WattHours),
             from_packs_Wh = JsonText.Round(result.FromPacks.WattHours),

@@ -139,7 +139,7 @@ internal static class DayText
     private static void Assumed(IAnsiConsole console, RigAnswer answer)
     {
         Paragraph.Heading(console, "Assumed");
-        foreach (var sentence in NotPlanned.Of(answer.Scenario, answer.Build))
+        foreach (var sentence in NotPlanned.Of(answer.Scenario, answer.Build, answer.Days.Count))
             Paragraph.Write(console, sentence, "  - ");
         // Batteries of one part share what is assumed of it.
         var count = answer.Simulation.Assumed.Values.SelectMany(values => values).Distinct().Count();

@@ -26,7 +26,7 @@ internal static class RunJson
                 low_changes_reserve_h = JsonText.Round(effect.Less.Hours),
                 high_changes_reserve_h = JsonText.Round(effect.More.Hours),
             }),
-            not_planned = NotPlanned.Of(answer.Scenario, answer.Build),
+            not_planned = NotPlanned.Of(answer.Scenario, answer.Build, answer.Days.Count),
             assumed = answer.Assumed.Select(JsonText.Assumed),
         });
 }

@@ -109,7 +109,7 @@ internal static class RunText
         Paragraph.Heading(console, leading is { Count: > 0 } ? "Assumed, what moves the answer most first" : "Assumed");
         foreach (var effect in leading?.Take(Assumptions) ?? [])
             Paragraph.Write(console, $"{effect.Words}.", "  - ");
-        foreach (var sentence in NotPlanned.Of(answer.Scenario, answer.Build))
+        foreach (var sentence in NotPlanned.Of(answer.Scenario, answer.Build, answer.Days.Count))
             Paragraph.Write(console, sentence, "  - ");
         var moving = leading is null ? "" : leading.Count > Assumptions
             ? " The others move it less." : " None of the others moves it by a minute.";

@@ -80,7 +80,8 @@ public static class AnswerCautions
             yield return "A fuse protects the cable behind it, not the device. Fit only the fuse that the maker names; never "
                 + "bridge one. A cable that is warm, coiled or has a loose plug comes out of use.";
         }
-        if (passed.Exists(limit => limit.Worst is ElectricPotential && limit.Case != LoadCase.Steady))
+        var counts = QuestionRules.CountsIn(answer.Simulation);
+        if (passed.Exists(limit => limit.Worst is ElectricPotential && limit.Case != LoadCase.Steady && counts(limit)))
             yield return "For moments a voltage dips below what a device needs. The device may restart, or hold over it: try "
                 + "it before the day.";
         if (answer.Of(QuestionKind.Wiring)!.Verdict != Verdict.Holds)

@@ -8,8 +8,9 @@ public static class NotPlanned
     /// <summary>Each in a sentence; none if the file plans batteries, chargers and swaps.</summary>
     /// <param name="scenario">The scenario.</param>
     /// <param name="build">The build's short name.</param>
+    /// <param name="days">How many days are asked for; all of the scenario if null.</param>
     /// <exception cref="ScenarioProblemsException">The scenario has no such build.</exception>
-    public static IReadOnlyList<string> Of(Scenario scenario, string build)
+    public static IReadOnlyList<string> Of(Scenario scenario, string build, int? days = null)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         var chosen = Chosen.From(scenario.Builds, build, "build", "builds");
@@ -19,7 +20,7 @@ public static class NotPlanned
         if (scenario.Chargers.Values.All(charger => charger.Bays == 0))
         {
             sentences.Add("The file names no charger: nothing is charged by day"
-                + (scenario.Days.Count > 1 ? ", and every day begins as the first (assumed: charged overnight elsewhere)."
+                + ((days ?? scenario.Days.Count) > 1 ? ", and every day begins as the first (assumed: charged overnight elsewhere)."
                     : "."));
         }
 
