@@ -1,4 +1,3 @@
-using RigScenarios.Days;
 using RigScenarios.Limits;
 using RigScenarios.Scenarios;
 using RigScenarios.Simulation;
