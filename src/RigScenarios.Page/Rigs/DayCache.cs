@@ -57,7 +57,8 @@ internal sealed class DayCache
         // Where nobody said how many batteries there are, there is nothing to follow.
         if (answer.Scenario.Batteries.Count == 0)
             yield break;
-        foreach (var part in RotationParts.Of(answer.Plan, answer.Simulation, NotPlanned.Of(answer.Scenario, answer.Build, answer.Days.Count)))
+        foreach (var part in RotationParts.Of(answer.Plan, answer.Simulation,
+            NotPlanned.Of(answer.Scenario, answer.Build, answer.Days.Count)))
             yield return part;
     }
 }

@@ -20,7 +20,8 @@ public static class NotPlanned
         if (scenario.Chargers.Values.All(charger => charger.Bays == 0))
         {
             sentences.Add("The file names no charger: nothing is charged by day"
-                + ((days ?? scenario.Days.Count) > 1 ? ", and every day begins as the first (assumed: charged overnight elsewhere)."
+                + ((days ?? scenario.Days.Count) > 1
+                    ? ", and every day begins as the first (assumed: charged overnight elsewhere)."
                     : "."));
         }
 

@@ -16,8 +16,13 @@ public static class TravelWords
         {
             var staying = answer.Left.Sum(left => left.Count);
             sentences.Add(staying == 0
-                ? $"Nothing in the rules held here keeps {(all == 1 ? "the battery" : $"the {all} batteries")} out of the {(answer.Journey.Travellers.Count == 1 ? "traveller's" : $"{answer.Journey.Travellers.Count} travellers'")} baggage, packed as listed."
-                : $"{staying} of {all} {(all == 1 ? "battery" : "batteries")} can't fly with {(answer.Journey.Travellers.Count == 1 ? "the traveller" : "the travellers")}: {string.Join("; ", answer.Left.Select(left => $"{left.Count} × {left.Battery.Title} ({left.Margin})"))}.");
+                ? $"Nothing in the rules held here keeps {(all == 1 ? "the battery" : $"the {all} batteries")} out of the "
+                    + (answer.Journey.Travellers.Count == 1 ? "traveller's" : $"{answer.Journey.Travellers.Count} travellers'")
+                    + " baggage, packed as listed."
+                : $"{staying} of {all} {(all == 1 ? "battery" : "batteries")} can't fly with "
+                    + $"{(answer.Journey.Travellers.Count == 1 ? "the traveller" : "the travellers")}: "
+                        + string.Join("; ", answer.Left.Select(left => $"{left.Count} × {left.Battery.Title} ({left.Margin})"))
+                        + ".");
             var approvals = answer.Approvals.Sum(item => item.Line.Count);
             if (approvals > 0)
                 sentences.Add($"{approvals} need{(approvals == 1 ? "s" : "")} the airline's approval before the journey.");
@@ -56,8 +61,10 @@ public static class TravelWords
     public static string Of(CargoCheck check)
     {
         ArgumentNullException.ThrowIfNull(check);
-        var package = !check.Small ? "; above 100 Wh, so all rules for dangerous goods of class 9 hold" : check.Rule.Package is { } rule ? $"; {rule.Value}" : "";
-        return $"{check.Entry} ({check.Entry.ShippingName}), packing instruction {check.Rule.PackingInstruction}; {check.Rule.Aircraft.Value}; {check.ChargeWords}{package}";
+        var package = !check.Small ? "; above 100 Wh, so all rules for dangerous goods of class 9 hold"
+            : check.Rule.Package is { } rule ? $"; {rule.Value}" : "";
+        return $"{check.Entry} ({check.Entry.ShippingName}), packing instruction {check.Rule.PackingInstruction}; "
+            + $"{check.Rule.Aircraft.Value}; {check.ChargeWords}{package}";
     }
 
     /// <summary>Where a line of a packing list goes, and on what condition.</summary>
@@ -72,21 +79,32 @@ public static class TravelWords
     {
         ArgumentNullException.ThrowIfNull(answer);
         var cautions = new List<string>();
-        foreach (var (title, doubt) in answer.Journey.Batteries.Where(battery => battery.Rated.Doubt is not null).Select(battery => (battery.Title, battery.Rated.Doubt)).Distinct())
+        foreach (var (title, doubt) in answer.Journey.Batteries.Where(battery => battery.Rated.Doubt is not null)
+            .Select(battery => (battery.Title, battery.Rated.Doubt)).Distinct())
             cautions.Add($"{title}: {doubt}");
         if (answer.Journey.Legs.Contains(Leg.Flight))
         {
             if (answer.Rules.Rules.Passengers.PowerBanks is { } banks && Bricks(answer) > banks.Value)
-                cautions.Add($"A brick with power outlets may be taken for a power bank by some airlines, and then {banks.Value} a person is the number. The fullest list here has {Bricks(answer)} spare batteries. Ask before you rely on it.");
-            cautions.AddRange(answer.Rules.Rules.Passengers.Conduct.Where(rule => !rule.Value.Contains("with power outlets", StringComparison.Ordinal)).Select(rule => rule.Value));
-            cautions.Add("The lists count only the batteries of this scenario. Phones, laptops and private power banks come on top.");
-            cautions.Add("The watt-hours must be readable on each battery. If one gets hot, smells or swells on board, tell the crew at once.");
+                cautions.Add($"A brick with power outlets may be taken for a power bank by some airlines, and then "
+                    + $"{banks.Value} a person is the number. The fullest list here has {Bricks(answer)} spare batteries. Ask "
+                        + "before you rely on it.");
+            cautions.AddRange(answer.Rules.Rules.Passengers.Conduct
+                .Where(rule => !rule.Value.Contains("with power outlets", StringComparison.Ordinal)).Select(rule => rule.Value));
+            cautions.Add("The lists count only the batteries of this scenario. Phones, laptops and private power banks come "
+                + "on top.");
+            cautions.Add("The watt-hours must be readable on each battery. If one gets hot, smells or swells on board, tell "
+                + "the crew at once.");
         }
         if (Cargo(answer).Any())
-            cautions.AddRange(answer.Rules.Rules.Cargo.Duties.Select(rule => $"As cargo: {char.ToLowerInvariant(rule.Value[0])}{rule.Value[1..]}"));
+            cautions.AddRange(answer.Rules.Rules.Cargo.Duties
+                .Select(rule => $"As cargo: {char.ToLowerInvariant(rule.Value[0])}{rule.Value[1..]}"));
         if (answer.Journey.Legs.Contains(Leg.Road) || answer.Left.Any(left => left.AsCargo is not null))
-            cautions.Add("By road (common practice, no source): contacts covered, nothing loose, out of the sun, never left in a parked car in the heat. A business that carries many batteries may fall under rules on dangerous goods: ask.");
-        cautions.Add("This is no permission. Rules change; states and carriers may be stricter. Ask each airline and look up each state you fly from, through and to, before you travel. Their answer counts, and so do the maker's instructions.");
+            cautions.Add("By road (common practice, no source): contacts covered, nothing loose, out of the sun, never left "
+                + "in a parked car in the heat. A business that carries many batteries may fall under rules on dangerous "
+                    + "goods: ask.");
+        cautions.Add("This is no permission. Rules change; states and carriers may be stricter. Ask each airline and look up "
+            + "each state you fly from, through and to, before you travel. Their answer counts, and so do the maker's "
+                + "instructions.");
         return cautions;
     }
 
@@ -102,7 +120,8 @@ public static class TravelWords
             used.Add((passengers.WithApproval.Why, passengers.WithApproval.Source));
             used.Add((passengers.Contacts.Value, passengers.Contacts.Source));
             used.Add((passengers.SparesPlace.Value, passengers.SparesPlace.Source));
-            used.AddRange(answer.Lists.SelectMany(list => list.Numbers).Select(number => (number.Limit.Why, number.Limit.Source)));
+            used.AddRange(answer.Lists.SelectMany(list => list.Numbers)
+                .Select(number => (number.Limit.Why, number.Limit.Source)));
             if (answer.Lists.Any(list => list.Lines.Any(line => line.Battery.Installed)))
                 used.Add((passengers.DevicesPlace.Value, passengers.DevicesPlace.Source));
             used.AddRange(answer.Left.Select(left => (left.StoppedBy.Value, left.StoppedBy.Source)));
@@ -111,7 +130,8 @@ public static class TravelWords
         foreach (var check in Cargo(answer))
         {
             used.Add(($"{check.Entry}: {check.Entry.ShippingName}.", UnEntry.Source));
-            used.Add(($"{check.Entry}, packing instruction {check.Rule.PackingInstruction}: {check.Rule.Aircraft.Value}.", check.Rule.Aircraft.Source));
+            used.Add(($"{check.Entry}, packing instruction {check.Rule.PackingInstruction}: {check.Rule.Aircraft.Value}.",
+                check.Rule.Aircraft.Source));
             if (check.ChargeLimit is { } limit)
                 used.Add((limit.Why, limit.Source));
             if (check.Rule.Package is { } package && check.Small)
@@ -126,9 +146,11 @@ public static class TravelWords
     }
 
     /// <summary>What is, or may have to be, handed over as air cargo.</summary>
-    private static IEnumerable<CargoCheck> Cargo(TravelAnswer answer) => answer.Consignment.Concat(answer.Left.Select(left => left.AsCargo).OfType<CargoCheck>());
+    private static IEnumerable<CargoCheck> Cargo(TravelAnswer answer) =>
+        answer.Consignment.Concat(answer.Left.Select(left => left.AsCargo).OfType<CargoCheck>());
 
     /// <summary>Spare batteries, other than power banks, of the person with most.</summary>
     private static int Bricks(TravelAnswer answer) =>
-        answer.Lists.Select(list => list.Lines.Where(line => line.Check.Kind is BaggageKind.SmallSpare or BaggageKind.LargeSpare).Sum(line => line.Count)).DefaultIfEmpty().Max();
+        answer.Lists.Select(list => list.Lines.Where(line => line.Check.Kind is BaggageKind.SmallSpare or BaggageKind.LargeSpare)
+            .Sum(line => line.Count)).DefaultIfEmpty().Max();
 }

@@ -4,7 +4,8 @@ using UnitsNet;
 namespace RigScenarios.Batteries;
 
 /// <summary>
-/// Runs one discharge: takes steps of controlled error, begins anew at each step of the demand, each point of the open-circuit table
+/// Runs one discharge: takes steps of controlled error, begins anew at each step of the demand, each point of the open-circuit
+/// table
 /// and each edge of a temperature band, and stops where the first end condition is met.
 /// </summary>
 internal sealed class DischargeRun

@@ -43,8 +43,9 @@ public sealed record ExpectedError(Ratio? Share, IReadOnlyList<MeasuredDeviation
         var worst = rows.MaxBy(row => row.Largest.Percent)!;
         return new ExpectedError(
             worst.Largest, rows,
-            Text($"the largest deviation from measured discharges of one fresh cell at {Range(celsius)} °C and {RateRange(rates)}")
-            + Text($" ({RateName(worst.Rate)} at {worst.Temperature.DegreesCelsius:0} °C); age, other cells and changing draws come on top"));
+            $"the largest deviation from measured discharges of one fresh cell at {Range(celsius)} °C and {RateRange(rates)} "
+            + Text($"({RateName(worst.Rate)} at {worst.Temperature.DegreesCelsius:0} °C)")
+            + "; age, other cells and changing draws come on top");
     }
 
     // The smallest range of what was measured that holds all of a run; null if the run leaves it.

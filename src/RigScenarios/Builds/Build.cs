@@ -88,9 +88,12 @@ public sealed record Build
         .Concat(Splitters.Values.Select(item => item.Cable)).Concat(Devices.Values.Select(item => item.Cable))
         .Where(name => name is not null).Select(name => name!).Distinct();
 
-    /// <summary>What weighs nothing on the rig: <see cref="Beside"/>, and the cables that all begin there, for they lie on the floor.</summary>
-    public IEnumerable<string> OffRig => Beside.Concat(LinkLookup.Fed(this).Where(item => item.Cable is not null).GroupBy(item => item.Cable!)
-        .Where(users => users.All(item => Beside.Contains((item.FedBy ?? StandardFeed) is var feed && feed == BatteryFeed ? Battery.Item : feed)))
+    /// <summary>What weighs nothing on the rig: <see cref="Beside"/>, and the cables that all begin there, for they lie on the
+    /// floor.</summary>
+    public IEnumerable<string> OffRig =>
+        Beside.Concat(LinkLookup.Fed(this).Where(item => item.Cable is not null).GroupBy(item => item.Cable!)
+        .Where(users => users.All(item => Beside.Contains((item.FedBy ?? StandardFeed) is var feed
+            && feed == BatteryFeed ? Battery.Item : feed)))
         .Select(users => users.Key)).Distinct();
 
     /// <summary>What feeds a device or regulator that names no feed: the plate, or the battery itself.</summary>

@@ -19,7 +19,8 @@ public sealed record DraftAnswer
     public Scenario? Scenario { get; init; }
 
     /// <summary>
-    /// The one answer to what is complete so far, for a day of recording without a stop while there is none (<see cref="IsForDay"/>), and at 20 °C while the air is not
+    /// The one answer to what is complete so far, for a day of recording without a stop while there is none
+    /// (<see cref="IsForDay"/>), and at 20 °C while the air is not
     /// known; null while there is no battery, or nothing that draws from it.
     /// </summary>
     public RigAnswer? Answer { get; init; }
@@ -27,10 +28,12 @@ public sealed record DraftAnswer
     /// <summary>Whether the day of <see cref="Answer"/> is the draft's own.</summary>
     public bool IsForDay { get; init; }
 
-    /// <summary>What can be moved along its mount, as it sits before the draft moves it; names are those of the scenario.</summary>
+    /// <summary>What can be moved along its mount, as it sits before the draft moves it; names are those of the
+    /// scenario.</summary>
     public IReadOnlyList<MoveablePart> Moveable { get; init; } = [];
 
-    /// <summary>The thing to move so that the battery sits further back: itself or what carries it; null where it can't be moved.</summary>
+    /// <summary>The thing to move so that the battery sits further back: itself or what carries it; null where it can't be
+    /// moved.</summary>
     public string? BatterySlide { get; init; }
 
     /// <summary>The keys of the questions that a full answer still needs.</summary>
@@ -65,10 +68,12 @@ public sealed record DraftAnswer
     /// <param name="day">The day's short name in the scenario.</param>
     /// <param name="cancellation">Stops the run.</param>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, CancellationToken cancellation) =>
+    public static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day,
+        CancellationToken cancellation) =>
         Of(draft, before, library, build, day, run: true, known: null, cancellation);
 
-    /// <summary>The answer to a draft whose day is known already, as while parts are moved: places have no part in the day, which is not run again.</summary>
+    /// <summary>The answer to a draft whose day is known already, as while parts are moved: places have no part in the day, which
+    /// is not run again.</summary>
     /// <param name="draft">The draft.</param>
     /// <param name="before">The scenario that it will change; null for a new one.</param>
     /// <param name="library">The parts to choose from.</param>
@@ -77,10 +82,12 @@ public sealed record DraftAnswer
     /// <param name="known">The answer to a draft that differs in places only; null to run the day.</param>
     /// <param name="cancellation">Stops the run.</param>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, RigAnswer? known, CancellationToken cancellation) =>
+    public static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day,
+        RigAnswer? known, CancellationToken cancellation) =>
         Of(draft, before, library, build, day, run: true, known, cancellation);
 
-    internal static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, bool run, RigAnswer? known, CancellationToken cancellation)
+    internal static DraftAnswer Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build, string day, bool run,
+        RigAnswer? known, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(draft);
         ArgumentNullException.ThrowIfNull(library);
@@ -88,11 +95,13 @@ public sealed record DraftAnswer
         foreach (var (field, name) in (ReadOnlySpan<(string, string)>)[("build", build), ("day", day)])
         {
             if (!MapFormat<Build>.IsName(name))
-                rig.Log.Error(field, $"\"{name}\" can't be the short name of a {field}.", "lower-case letters, digits and hyphens, at most 60, such as \"rig\"");
+                rig.Log.Error(field, $"\"{name}\" can't be the short name of a {field}.",
+                    "lower-case letters, digits and hyphens, at most 60, such as \"rig\"");
         }
         var wiring = ProposedWiring.Of(rig);
         foreach (var line in wiring.Lines.Where(line => line.FedBy.Length == 0))
-            rig.Log.Error($"things.{line.Thing}.fed-by", line.Why, line.Choices.Count == 0 ? null : string.Join(", ", line.Choices.Select(choice => choice.Value)));
+            rig.Log.Error($"things.{line.Thing}.fed-by", line.Why,
+                line.Choices.Count == 0 ? null : string.Join(", ", line.Choices.Select(choice => choice.Value)));
         var missing = MissingIn(draft, rig).ToList();
         var problems = rig.Log.Problems.ToList();
         var answer = new DraftAnswer
@@ -100,16 +109,21 @@ public sealed record DraftAnswer
             Missing = missing,
             Problems = problems,
             Wiring = wiring.Lines,
-            Cables = [.. rig.Cables.Choices.Select(choice => new WiringChoice(choice.Value, $"{choice.Part.Name} ({DraftCables.InWords(choice.Part.Cable!)})"))],
-            Assumed = [.. rig.Things.SelectMany(thing => PartAssumptions.Of(thing.PartId, thing.Part, _ => true)).DistinctBy(value => value.Field)],
+            Cables = [.. rig.Cables.Choices.Select(choice => new WiringChoice(choice.Value,
+                $"{choice.Part.Name} ({DraftCables.InWords(choice.Part.Cable!)})"))],
+            Assumed = [.. rig.Things.SelectMany(thing => PartAssumptions.Of(thing.PartId, thing.Part, _ => true))
+                .DistinctBy(value => value.Field)],
             Totals = RigTotals.Of(rig),
         };
         if (rig.Battery is not { } battery || !rig.Devices.Any(device => wiring.Feeds.ContainsKey(device.Name)))
             return answer with { Sentence = DraftWords.NothingYet(missing, problems) };
 
         var (scenario, renamed) = DraftScenario.Of(rig, wiring, build, day);
-        answer = answer with { Wiring = [.. wiring.Lines.Select(line => line with { Element = renamed.GetValueOrDefault(line.Thing, line.Thing) })] };
-        answer = answer with { Moveable = DraftPlaces.Moveable(scenario, build), BatterySlide = DraftPlaces.BatterySlide(scenario, build) };
+        answer =
+            answer with { Wiring =
+            [.. wiring.Lines.Select(line => line with { Element = renamed.GetValueOrDefault(line.Thing, line.Thing) })] };
+        answer = answer with { Moveable = DraftPlaces.Moveable(scenario, build),
+            BatterySlide = DraftPlaces.BatterySlide(scenario, build) };
         scenario = DraftPlaces.Apply(scenario, build, draft, renamed, problems);
         var whole = scenario;
         var (noBlocks, noAir) = (draft.Blocks.Count == 0, draft.Ambient is null && scenario.Conditions.Ambient is null);
@@ -118,7 +132,8 @@ public sealed record DraftAnswer
         var log = new ReadLog("");
         PartCheck.Run(scenario.Parts, "parts", log);
         ScenarioCheck.Run(scenario, log);
-        var told = log.Problems.Select(problem => DraftProblem.Of(problem, DraftPath.Of(problem.Path, rig, renamed, build, day))).ToList();
+        var told = log.Problems.Select(problem => DraftProblem.Of(problem, DraftPath.Of(problem.Path, rig, renamed, build, day)))
+            .ToList();
         problems.AddRange(told);
         var complete = missing.Count == 0 && problems.TrueForAll(problem => problem.Severity == Severity.Warning);
         answer = answer with { Problems = problems, Scenario = complete ? whole : null };
@@ -135,7 +150,8 @@ public sealed record DraftAnswer
         catch (ScenarioProblemsException wrong)
         {
             // A voltage that only the wiring as a whole makes too high: nothing is run then.
-            var found = wrong.Problems.Select(problem => DraftProblem.Of(problem, DraftPath.Of(problem.Path, rig, renamed, build, day))).ToList();
+            var found = wrong.Problems.Select(problem =>
+                DraftProblem.Of(problem, DraftPath.Of(problem.Path, rig, renamed, build, day))).ToList();
             return answer with { Problems = [.. problems, .. found], Scenario = null, Sentence = DraftWords.WrongSoFar(found) };
         }
         return answer with
@@ -152,7 +168,8 @@ public sealed record DraftAnswer
     internal static Diagnostic StillMissing(string key)
     {
         var question = RigQuestions.All.First(question => question.Key == key);
-        return new Diagnostic(Severity.Error, "", TextPlace.None, question.Role is null ? key : "things", $"{question.Label}: still to be answered.");
+        return new Diagnostic(Severity.Error, "", TextPlace.None, question.Role is null ? key : "things",
+            $"{question.Label}: still to be answered.");
     }
 
     private static IEnumerable<string> MissingIn(RigDraft draft, DraftRig rig)
@@ -181,7 +198,9 @@ public sealed record DraftAnswer
     {
         var day = scenario.Days[dayName];
         if (noBlocks)
-            day = day with { Blocks = OrderedMap<DayBlock>.Empty.With("record", new DayBlock { Title = "Recording without a stop", Length = Duration.FromHours(8), Others = PowerState.Record }) };
+            day = day with { Blocks = OrderedMap<DayBlock>.Empty.With("record",
+                new DayBlock { Title = "Recording without a stop", Length = Duration.FromHours(8),
+                Others = PowerState.Record }) };
         return scenario with { Days = scenario.Days.With(dayName, noAir ? day with { Ambient = RoomTemperature } : day) };
     }
 }

@@ -3,7 +3,8 @@ using RigScenarios.Scenarios;
 
 namespace RigScenarios.Drafts;
 
-/// <summary>A problem of the scenario behind a form, told to someone who sees no file: without keys, paths and parts files.</summary>
+/// <summary>A problem of the scenario behind a form, told to someone who sees no file: without keys, paths and parts
+/// files.</summary>
 internal static partial class DraftProblem
 {
     /// <summary>The problem at the field of the form.</summary>
@@ -13,7 +14,8 @@ internal static partial class DraftProblem
     {
         Path = field,
         Problem = problem.Problem
-            .Replace("No device is marked \"essential: yes\"", "No device is marked as one that the day needs", StringComparison.Ordinal)
+            .Replace("No device is marked \"essential: yes\"", "No device is marked as one that the day needs",
+                StringComparison.Ordinal)
             .Replace(" in this file or its parts files", " in the list", StringComparison.Ordinal)
             .Replace(" in its parts file", "", StringComparison.Ordinal)
             .Replace(", neither here nor in \"conditions\"", "", StringComparison.Ordinal)
@@ -23,6 +25,7 @@ internal static partial class DraftProblem
     };
 
     // A quoted key, with a value or without, or a path.
-    [GeneratedRegex("\"[a-z-]+: |\"[a-z]+(-[a-z]+)*\"|\\b(builds|kit|days|parts|swaps|chargers|batteries)\\.[a-z]|parts? file", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex("\"[a-z-]+: |\"[a-z]+(-[a-z]+)*\"|\\b(builds|kit|days|parts|swaps|chargers|batteries)\\.[a-z]|parts? file",
+        RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex NamesAKey();
 }

@@ -37,17 +37,20 @@ internal static class DraftReading
         {
             if (!scenario.Kit.TryGetValue(name, out var item))
                 return;
-            var own = item.Part.StartsWith(OwnPart.IdStart, StringComparison.Ordinal) && scenario.Parts.TryGetValue(item.Part, out var part) ? OwnPart.FiguresOf(role, part) : null;
+            var own = item.Part.StartsWith(OwnPart.IdStart, StringComparison.Ordinal)
+                && scenario.Parts.TryGetValue(item.Part, out var part) ? OwnPart.FiguresOf(role, part) : null;
             var cable = link?.Cable is { } kitName ? DraftCables.FiguresOf(scenario, kitName) : null;
             things.TryAdd(name, new DraftThing
             {
-                Role = role, Part = own is null ? item.Part : null, Own = own, FedBy = link?.FedBy, Outlet = link?.Outlet, Cable = cable is null ? link?.Cable : null, OwnCable = cable,
+                Role = role, Part = own is null ? item.Part : null, Own = own, FedBy = link?.FedBy, Outlet = link?.Outlet,
+                Cable = cable is null ? link?.Cable : null, OwnCable = cable,
                 Essential = essential, Count = count,
             });
         }
 
         foreach (var (name, device) in build.Devices)
-            Add(name, RoleOf(scenario.PartOf(name)?.Kind), new Link(device.FedBy ?? build.StandardFeed, device.Outlet, device.Cable), device.Essential, device.Count);
+            Add(name, RoleOf(scenario.PartOf(name)?.Kind),
+                new Link(device.FedBy ?? build.StandardFeed, device.Outlet, device.Cable), device.Essential, device.Count);
         Add(build.Battery.Item, RigRole.Battery);
         if (build.Plate is { } plate)
             Add(plate, RigRole.Plate);
@@ -84,5 +87,6 @@ internal static class DraftReading
         where T : notnull =>
         things.TryGetValue(name, out var found)
             ? found
-            : throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, path, $"The scenario has no {what} \"{name}\".", string.Join(", ", things.Keys), NearestName.To(name, things.Keys))]);
+            : throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, path,
+                $"The scenario has no {what} \"{name}\".", string.Join(", ", things.Keys), NearestName.To(name, things.Keys))]);
 }

@@ -83,12 +83,15 @@ internal sealed class DraftRig
 
     public static DraftRig Of(RigDraft draft, Scenario? before, OrderedMap<Part> library, string build)
     {
-        var rig = new DraftRig(draft, before, before is not null && before.Builds.TryGetValue(build, out var old) ? old : null, library);
+        var rig = new DraftRig(draft, before, before is not null && before.Builds.TryGetValue(build, out var old) ? old : null,
+            library);
         foreach (var role in (RigRole[])[RigRole.Camera, RigRole.Battery, RigRole.Plate])
         {
             // A second body can be a device of an existing scenario; a second battery or plate can't be.
             foreach (var (name, _) in draft.Things.Where(thing => thing.Value.Role == role && role != RigRole.Camera).Skip(1))
-                rig.Log.Error($"things.{name}", $"There is another {RigQuestions.For(role).Label.ToLowerInvariant()} on the rig already; one is counted.", "one of the two taken off");
+                rig.Log.Error($"things.{name}",
+                    $"There is another {RigQuestions.For(role).Label.ToLowerInvariant()} on the rig already; one is counted.",
+                    "one of the two taken off");
         }
         foreach (var (name, thing) in draft.Things)
         {
@@ -107,7 +110,8 @@ internal sealed class DraftRig
             if (!OwnPart.Check(thing.Role, own, $"{at}.own", Log))
                 return null;
             var id = OwnId(name);
-            var part = Before is not null && Before.Parts.TryGetValue(id, out var old) ? OwnPart.Changed(thing.Role, old, own) : OwnPart.From(thing.Role, own);
+            var part = Before is not null && Before.Parts.TryGetValue(id, out var old)
+                ? OwnPart.Changed(thing.Role, old, own) : OwnPart.From(thing.Role, own);
             return new RigThing(name, thing, id, part) { IsDevice = IsDevice(name, thing.Role, part) };
         }
         if (thing.Part is not { } chosen)
@@ -117,26 +121,32 @@ internal sealed class DraftRig
         }
         if (FindPart(chosen) is not { } listed)
         {
-            Log.Error($"{at}.part", $"There is no part \"{chosen}\" in the list.", "a part of the list", Log.Nearest(chosen, Library.Keys.Concat(Before?.PartIds ?? [])));
+            Log.Error($"{at}.part", $"There is no part \"{chosen}\" in the list.", "a part of the list",
+                Log.Nearest(chosen, Library.Keys.Concat(Before?.PartIds ?? [])));
             return null;
         }
         if (!Fits(name, thing.Role, listed))
         {
-            Log.Error($"{at}.part", $"{listed.Name} is a {ChoiceFormat<PartKind>.Word(listed.Kind).Replace('-', ' ')}; it can't stand here.",
-                string.Join(", ", RigQuestions.For(thing.Role).PartKinds.Select(kind => ChoiceFormat<PartKind>.Word(kind).Replace('-', ' '))));
+            Log.Error($"{at}.part",
+                $"{listed.Name} is a {ChoiceFormat<PartKind>.Word(listed.Kind).Replace('-', ' ')}; it can't stand here.",
+                string.Join(", ",
+                    RigQuestions.For(thing.Role).PartKinds.Select(kind => ChoiceFormat<PartKind>.Word(kind).Replace('-', ' '))));
             return null;
         }
         // A motor controller passes power on only where the build says so; else it is a device like any other.
         var isSplitter = thing.Role == RigRole.Other && listed.Splitter is not null
-            && (BuildBefore?.Splitters.ContainsKey(name) == true || (listed.Power is null && BuildBefore?.Carries.Contains(name) != true));
-        return new RigThing(name, thing, chosen, listed) { IsDevice = !isSplitter && IsDevice(name, thing.Role, listed), IsSplitter = isSplitter };
+            && (BuildBefore?.Splitters.ContainsKey(name) == true
+                || (listed.Power is null && BuildBefore?.Carries.Contains(name) != true));
+        return new RigThing(name, thing, chosen, listed) { IsDevice = !isSplitter && IsDevice(name, thing.Role, listed),
+            IsSplitter = isSplitter };
     }
 
     private string OwnId(string name)
     {
         if (Before is null)
             return OwnPart.IdStart + name;
-        if (Before.Kit.TryGetValue(name, out var item) && item.Part.StartsWith(OwnPart.IdStart, StringComparison.Ordinal) && Before.Parts.ContainsKey(item.Part))
+        if (Before.Kit.TryGetValue(name, out var item) && item.Part.StartsWith(OwnPart.IdStart, StringComparison.Ordinal)
+            && Before.Parts.ContainsKey(item.Part))
             return item.Part;
         var id = OwnPart.IdStart + name;
         for (var number = 2; Before.FindPart(id) is not null; number++)
@@ -151,15 +161,19 @@ internal sealed class DraftRig
         RigRole.Regulator => part.Regulator is not null,
         RigRole.Head or RigRole.Legs => RigQuestions.For(role).PartKinds.Contains(part.Kind),
         RigRole.Camera or RigRole.Monitor or RigRole.Transmitter or RigRole.Motor or RigRole.MotorController =>
-            RigQuestions.For(role).PartKinds.Contains(part.Kind) && (part.Power is not null || (BuildBefore is { } build && build.Devices.TryGetValue(name, out var device) && device.Power is not null)),
+            RigQuestions.For(role).PartKinds.Contains(part.Kind)
+                && (part.Power is not null || (BuildBefore is { } build && build.Devices.TryGetValue(name, out var device)
+                && device.Power is not null)),
         _ => true,
     };
 
-    /// <summary>What stood among the devices or the carried things of a build stays there; else a thing with a draw is a device.</summary>
+    /// <summary>What stood among the devices or the carried things of a build stays there; else a thing with a draw is a
+    /// device.</summary>
     private bool IsDevice(string name, RigRole role, Part part) => role switch
     {
         RigRole.Battery or RigRole.Plate or RigRole.Regulator or RigRole.Head or RigRole.Legs => false,
-        RigRole.Lens or RigRole.Other => BuildBefore?.Devices.ContainsKey(name) == true || (part.Power is not null && BuildBefore?.Carries.Contains(name) != true),
+        RigRole.Lens or RigRole.Other => BuildBefore?.Devices.ContainsKey(name) == true
+            || (part.Power is not null && BuildBefore?.Carries.Contains(name) != true),
         _ => true,
     };
 }

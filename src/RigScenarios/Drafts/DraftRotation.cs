@@ -7,7 +7,8 @@ using UnitsNet;
 namespace RigScenarios.Drafts;
 
 /// <summary>
-/// The batteries, the charger and the swaps of a draft: what of them a form shows is found in a scenario and put back. All batteries are of the kind on the rig; the form shows the
+/// The batteries, the charger and the swaps of a draft: what of them a form shows is found in a scenario and put back. All
+/// batteries are of the kind on the rig; the form shows the
 /// first charger. Everything else about them stays as it was.
 /// </summary>
 public static class DraftRotation
@@ -46,12 +47,15 @@ public static class DraftRotation
             return scenario;
         var was = rig.BuildBefore is { } old ? In(scenario, old, new RigDraft()) : new RigDraft();
         var now = rig.Draft;
-        scenario = WithBatteries(scenario, now.BatteryCount, was.BatteryCount, rig.BuildBefore?.Battery.Item, scenario.Builds[build].Battery);
+        scenario = WithBatteries(scenario, now.BatteryCount, was.BatteryCount, rig.BuildBefore?.Battery.Item,
+            scenario.Builds[build].Battery);
         scenario = WithCharger(scenario, now, was);
-        // Who says how many there are for the first time, and not when they are swapped, is taken at what is usual, and the file says so.
+        // Who says how many there are for the first time, and not when they are swapped, is taken at what is usual, and the file
+        // says so.
         var isNew = now.BatteryCount is not null && was.BatteryCount is null && scenario.Swaps == new SwapPolicy();
         var reserve = now.SwapAt ?? (isNew ? UsualReserve : null);
-        return reserve.Equals(scenario.Swaps.Reserve) ? scenario : scenario with { Swaps = scenario.Swaps with { Reserve = reserve } };
+        return reserve.Equals(scenario.Swaps.Reserve)
+            ? scenario : scenario with { Swaps = scenario.Swaps with { Reserve = reserve } };
     }
 
     private static Scenario WithBatteries(Scenario scenario, int? count, int? before, string? itemBefore, BatteryInUse own)
@@ -59,28 +63,34 @@ public static class DraftRotation
         if (count == before && (count is null || own.Item == itemBefore))
             return scenario;
         // Others than the kind on the rig keep their places and names.
-        var mine = scenario.Batteries.Where(battery => battery.Value.Item == itemBefore || battery.Value.Item == own.Item).ToList();
+        var mine = scenario.Batteries.Where(battery => battery.Value.Item == itemBefore || battery.Value.Item == own.Item)
+            .ToList();
         var kept = mine.Take(count ?? 0).Select(battery => battery.Key).ToHashSet();
-        var batteries = new OrderedMap<BatteryAtStart>(scenario.Batteries.Where(battery => kept.Contains(battery.Key) || !mine.Contains(battery))
-            .Select(battery => KeyValuePair.Create(battery.Key, kept.Contains(battery.Key) ? battery.Value with { Item = own.Item } : battery.Value)));
+        var batteries = new OrderedMap<BatteryAtStart>(scenario.Batteries.Where(battery => kept.Contains(battery.Key)
+            || !mine.Contains(battery))
+            .Select(battery => KeyValuePair.Create(battery.Key,
+                kept.Contains(battery.Key) ? battery.Value with { Item = own.Item } : battery.Value)));
         // A further one is like the last of them, and the first is like that on the rig.
         var like = mine.Count > 0
             ? mine[^1].Value with { Item = own.Item }
-            : new BatteryAtStart { Item = own.Item, Charge = own.Charge, CapacityLeft = own.CapacityLeft, ResistanceGrowth = own.ResistanceGrowth, StartTemperature = own.StartTemperature };
+            : new BatteryAtStart { Item = own.Item, Charge = own.Charge, CapacityLeft = own.CapacityLeft,
+                ResistanceGrowth = own.ResistanceGrowth, StartTemperature = own.StartTemperature };
         for (var number = 1; batteries.Values.Count(battery => battery.Item == own.Item) < (count ?? 0); number++)
         {
             if (!batteries.ContainsKey($"{own.Item}-{number}"))
                 batteries = batteries.With($"{own.Item}-{number}", like);
         }
         scenario = scenario with { Batteries = batteries };
-        return scenario.Kit.TryGetValue(own.Item, out var item) && (item.Count < count || (count is not null && item.Count == before))
+        return scenario.Kit.TryGetValue(own.Item, out var item)
+            && (item.Count < count || (count is not null && item.Count == before))
             ? scenario with { Kit = scenario.Kit.With(own.Item, item with { Count = count.Value }) }
             : scenario;
     }
 
     private static Scenario WithCharger(Scenario scenario, RigDraft now, RigDraft was)
     {
-        if (now.ChargerBays == was.ChargerBays && Equals(now.ChargerCurrent, was.ChargerCurrent) && now.PowerHours == was.PowerHours)
+        if (now.ChargerBays == was.ChargerBays && Equals(now.ChargerCurrent, was.ChargerCurrent)
+            && now.PowerHours == was.PowerHours)
             return scenario;
         var name = scenario.Chargers.Keys.FirstOrDefault(ChargerName);
         if (now.ChargerBays is not { } bays)

@@ -25,14 +25,16 @@ internal sealed class DraftScenario
         foreach (var thing in rig.Things.Where(thing => usedElsewhere.Contains(thing.Name) && IsAnotherPart(thing)))
         {
             var name = thing.Name;
-            for (var number = 2; before.Kit.ContainsKey(name) || rig.Draft.Things.ContainsKey(name) || renamed.ContainsValue(name); number++)
+            for (var number = 2; before.Kit.ContainsKey(name) || rig.Draft.Things.ContainsKey(name)
+                || renamed.ContainsValue(name); number++)
                 name = $"{thing.Name}-{number}";
             renamed[thing.Name] = name;
         }
     }
 
     /// <summary>The scenario, and the names in it of things that had to be given a new one.</summary>
-    public static (Scenario Scenario, IReadOnlyDictionary<string, string> Renamed) Of(DraftRig rig, ProposedWiring wiring, string buildName, string dayName)
+    public static (Scenario Scenario, IReadOnlyDictionary<string, string> Renamed) Of(DraftRig rig, ProposedWiring wiring,
+        string buildName, string dayName)
     {
         var making = new DraftScenario(rig, wiring, buildName, dayName);
         return (making.Make(), making.renamed);
@@ -108,11 +110,13 @@ internal sealed class DraftScenario
             Plate = rig.Plate is null ? null : standard,
             Regulators = InOldOrder(old.Regulators, rig.Regulators, (regulator, was) => (was ?? new RegulatorInUse()) with
             {
-                FedBy = Feed(regulator.Name, was?.FedBy, was is not null), Outlet = wiring.OutletOf(regulator.Name), Cable = rig.Cables.Of(regulator.Name)?.Name,
+                FedBy = Feed(regulator.Name, was?.FedBy, was is not null), Outlet = wiring.OutletOf(regulator.Name),
+                Cable = rig.Cables.Of(regulator.Name)?.Name,
             }),
             Splitters = InOldOrder(old.Splitters, rig.Splitters, (splitter, was) => (was ?? new SplitterInUse()) with
             {
-                FedBy = Feed(splitter.Name, was?.FedBy, was is not null), Outlet = wiring.OutletOf(splitter.Name), Cable = rig.Cables.Of(splitter.Name)?.Name,
+                FedBy = Feed(splitter.Name, was?.FedBy, was is not null), Outlet = wiring.OutletOf(splitter.Name),
+                Cable = rig.Cables.Of(splitter.Name)?.Name,
             }),
             Devices = InOldOrder(old.Devices, devices, (device, was) => (was ?? new DeviceInUse()) with
             {
@@ -129,7 +133,8 @@ internal sealed class DraftScenario
     }
 
     private OrderedMap<PlaceInUse> Places(Build old) => DraftPlaces.Kept(
-        old.Places, old.Things.ToHashSet(StringComparer.Ordinal), rig.Things.ToDictionary(thing => thing.Name, thing => NameOf(thing.Name), StringComparer.Ordinal));
+        old.Places, old.Things.ToHashSet(StringComparer.Ordinal),
+        rig.Things.ToDictionary(thing => thing.Name, thing => NameOf(thing.Name), StringComparer.Ordinal));
 
     private HeadInUse? OnHead(HeadInUse? old)
     {
@@ -145,7 +150,8 @@ internal sealed class DraftScenario
     {
         var now = things.ToDictionary(thing => NameOf(thing.Name));
         var names = old.Keys.Where(now.ContainsKey).Concat(now.Keys.Where(name => !old.ContainsKey(name)));
-        return new OrderedMap<T>(names.Select(name => KeyValuePair.Create(name, make(now[name], old.TryGetValue(now[name].Name, out var was) ? was : null))));
+        return new OrderedMap<T>(names.Select(name => KeyValuePair.Create(name,
+            make(now[name], old.TryGetValue(now[name].Name, out var was) ? was : null))));
     }
 
     private IReadOnlyList<string> Carries(IReadOnlyList<string> old)
@@ -154,7 +160,8 @@ internal sealed class DraftScenario
         foreach (var name in old)
         {
             // A battery or device that is also named among the carried things stays there as often as it was.
-            if (rig.Find(name) is { } thing && (!IsCarried(thing) || carried.Count(other => other == NameOf(name)) < thing.Thing.Count))
+            if (rig.Find(name) is { } thing
+                && (!IsCarried(thing) || carried.Count(other => other == NameOf(name)) < thing.Thing.Count))
                 carried.Add(NameOf(name));
         }
         foreach (var thing in rig.Things.Where(IsCarried))
@@ -174,15 +181,18 @@ internal sealed class DraftScenario
             Title = rig.Draft.DayTitle,
             Starts = rig.Draft.Starts,
             Ambient = inherited ? null : rig.Draft.Ambient,
-            Blocks = new OrderedMap<DayBlock>(rig.Draft.Blocks.Select(block => KeyValuePair.Create(block.Key, block.Value with { States = States(block.Value.States, kit) }))),
+            Blocks = new OrderedMap<DayBlock>(rig.Draft.Blocks
+                .Select(block => KeyValuePair.Create(block.Key, block.Value with { States = States(block.Value.States, kit) }))),
         };
     }
 
     private OrderedMap<PowerState> States(OrderedMap<PowerState> states, OrderedMap<KitItem> kit)
     {
         // A thing that was only a word in the form is dropped; a name of the kit may be a device of another build.
-        var kept = states.All(state => kit.ContainsKey(state.Key)) ? states : new OrderedMap<PowerState>(states.Where(state => kit.ContainsKey(state.Key)));
-        return renamed.Where(name => states.ContainsKey(name.Key)).Aggregate(kept, (all, name) => all.With(name.Value, states[name.Key]));
+        var kept = states.All(state => kit.ContainsKey(state.Key))
+            ? states : new OrderedMap<PowerState>(states.Where(state => kit.ContainsKey(state.Key)));
+        return renamed.Where(name => states.ContainsKey(name.Key))
+            .Aggregate(kept, (all, name) => all.With(name.Value, states[name.Key]));
     }
 
     /// <summary>Things of the kit that the form took off this build, and that nothing else speaks of.</summary>
@@ -190,22 +200,30 @@ internal sealed class DraftScenario
     {
         if (rig.BuildBefore is not { } old)
             return [];
-        var otherDays = before.Days.Where(day => day.Key != dayName).SelectMany(day => day.Value.Blocks.Values).SelectMany(block => block.States.Keys).ToHashSet();
+        var otherDays = before.Days.Where(day => day.Key != dayName).SelectMany(day => day.Value.Blocks.Values)
+            .SelectMany(block => block.States.Keys).ToHashSet();
         var onJourneys = before.Journeys.Values.SelectMany(journey => journey.Batteries.Concat(journey.Packed.Keys)).ToHashSet();
         // Batteries of another kind may be in rotation although they start on no build.
-        var inRotation = before.Batteries.Values.Select(battery => battery.Item).Where(name => name != old.Battery.Item).ToHashSet();
-        return [.. NamesIn(old).Distinct().Where(name => before.Kit.ContainsKey(name) && !rig.Draft.Things.ContainsKey(name) && rig.Find(name) is null
-            && !usedElsewhere.Contains(name) && !inRotation.Contains(name) && rig.Cables.All.All(cable => cable.Name != name) && !otherDays.Contains(name) && !onJourneys.Contains(name))];
+        var inRotation = before.Batteries.Values.Select(battery => battery.Item)
+            .Where(name => name != old.Battery.Item).ToHashSet();
+        return [.. NamesIn(old).Distinct().Where(name => before.Kit.ContainsKey(name) && !rig.Draft.Things.ContainsKey(name)
+            && rig.Find(name) is null
+            && !usedElsewhere.Contains(name) && !inRotation.Contains(name) && rig.Cables.All.All(cable => cable.Name != name)
+                && !otherDays.Contains(name) && !onJourneys.Contains(name))];
     }
 
-    private bool IsAnotherPart(RigThing thing) => before.Kit.TryGetValue(thing.Name, out var item) && (item.Part != thing.PartId || before.FindPart(item.Part) != thing.Part);
+    private bool IsAnotherPart(RigThing thing) => before.Kit.TryGetValue(thing.Name, out var item)
+        && (item.Part != thing.PartId || before.FindPart(item.Part) != thing.Part);
 
     private string NameOf(string name) => renamed.GetValueOrDefault(name, name);
 
-    private string IdOf(RigThing thing) => thing.Thing.Own is not null && renamed.TryGetValue(thing.Name, out var name) ? OwnPart.IdStart + name : thing.PartId;
+    private string IdOf(RigThing thing) => thing.Thing.Own is not null && renamed.TryGetValue(thing.Name, out var name)
+        ? OwnPart.IdStart + name : thing.PartId;
 
-    private static bool IsCarried(RigThing thing) => !thing.IsDevice && !thing.IsSplitter && (thing.Thing.Role is RigRole.Lens or RigRole.Head or RigRole.Legs or RigRole.Other);
+    private static bool IsCarried(RigThing thing) => !thing.IsDevice && !thing.IsSplitter
+        && (thing.Thing.Role is RigRole.Lens or RigRole.Head or RigRole.Legs or RigRole.Other);
 
     private static IEnumerable<string> NamesIn(Build build) =>
-        [build.Battery.Item, .. build.Plate is { } plate ? (string[])[plate] : [], .. build.Regulators.Keys, .. build.Splitters.Keys, .. build.Devices.Keys, .. build.Carries, .. build.Cables];
+        [build.Battery.Item, .. build.Plate is { } plate ? (string[])[plate] : [], .. build.Regulators.Keys,
+            .. build.Splitters.Keys, .. build.Devices.Keys, .. build.Carries, .. build.Cables];
 }

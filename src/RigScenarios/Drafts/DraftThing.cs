@@ -48,7 +48,8 @@ public enum RigRole
 /// <param name="Length">From plug to plug, one way; 10 mm to 100 m.</param>
 public sealed record OwnCable(WireGauge Gauge, Length Length)
 {
-    /// <summary>Whether both are there. While a form is filled in one may be no readable text; then the cable is not counted.</summary>
+    /// <summary>Whether both are there. While a form is filled in one may be no readable text; then the cable is not
+    /// counted.</summary>
     internal bool IsWhole => Gauge != default && Length > Length.Zero;
 }
 
@@ -65,15 +66,18 @@ public sealed record DraftThing
     public OwnFigures? Own { get; init; }
 
     /// <summary>
-    /// What feeds it: <c>battery</c>, the plate, a splitter, or a regulator by its name on the rig or its part's id; null where the wiring is to be proposed.
+    /// What feeds it: <c>battery</c>, the plate, a splitter, or a regulator by its name on the rig or its part's id; null where
+    /// the wiring is to be proposed.
     /// A name of something that isn't on the rig any more counts as null.
     /// </summary>
     public string? FedBy { get; init; }
 
-    /// <summary>The outlet of what feeds it, by its name on that part; null for none in particular, as one that isn't there.</summary>
+    /// <summary>The outlet of what feeds it, by its name on that part; null for none in particular, as one that isn't
+    /// there.</summary>
     public string? Outlet { get; init; }
 
-    /// <summary>The power cable in front of it: a cable of the kit by its name there, or a listed one by its part's id; null where none is given.</summary>
+    /// <summary>The power cable in front of it: a cable of the kit by its name there, or a listed one by its part's id; null
+    /// where none is given.</summary>
     public string? Cable { get; init; }
 
     /// <summary>Length and gauge of a cable that is not listed. They go before <see cref="Cable"/>.</summary>

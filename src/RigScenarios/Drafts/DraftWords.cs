@@ -9,10 +9,12 @@ internal static class DraftWords
     /// <summary>Where nothing can be run yet: what is needed next.</summary>
     public static string NothingYet(IReadOnlyList<string> missing, IReadOnlyList<Diagnostic> problems)
     {
-        var next = missing.Where(key => key is "camera" or "battery").Select(key => key == "camera" ? "a camera body" : "a battery").ToList();
+        var next = missing.Where(key => key is "camera" or "battery")
+            .Select(key => key == "camera" ? "a camera body" : "a battery").ToList();
         return next.Count > 0
             ? $"Choose {string.Join(" and ", next)}: the answer begins there."
-            : problems.FirstOrDefault(problem => problem.Severity == Severity.Error)?.Problem ?? "Nothing on the rig draws from the battery yet.";
+            : problems.FirstOrDefault(problem => problem.Severity == Severity.Error)?.Problem
+                ?? "Nothing on the rig draws from the battery yet.";
     }
 
     /// <summary>Where something on the rig must not be run.</summary>
@@ -36,11 +38,15 @@ internal static class DraftWords
     /// <summary>What the makers' labels must still say.</summary>
     public static IEnumerable<string> Cautions(DraftRig rig)
     {
-        var unknown = rig.Devices.Where(device => device.Part.Voltage?.Maximum is null).Select(device => device.Part.Name).ToList();
+        var unknown = rig.Devices.Where(device => device.Part.Voltage?.Maximum is null)
+            .Select(device => device.Part.Name).ToList();
         if (unknown.Count > 0)
-            yield return $"The greatest voltage that {string.Join(", ", unknown)} can take is not given, so a wrong voltage would not be found. Read it on the label before you plug anything in.";
-        var assumed = rig.Things.Where(thing => thing.Part.Assumed.Contains("voltage.maximum") || thing.Part.Assumed.Contains("regulator.input-maximum")).Select(thing => thing.Part.Name).ToList();
+            yield return $"The greatest voltage that {string.Join(", ", unknown)} can take is not given, so a wrong voltage "
+                + "would not be found. Read it on the label before you plug anything in.";
+        var assumed = rig.Things.Where(thing => thing.Part.Assumed.Contains("voltage.maximum")
+            || thing.Part.Assumed.Contains("regulator.input-maximum")).Select(thing => thing.Part.Name).ToList();
         if (assumed.Count > 0)
-            yield return $"The greatest voltage of {string.Join(", ", assumed)} was assumed, not read. Compare it with the label or the maker's sheet before you plug anything in.";
+            yield return $"The greatest voltage of {string.Join(", ", assumed)} was assumed, not read. Compare it with the "
+                + "label or the maker's sheet before you plug anything in.";
     }
 }

@@ -5,7 +5,8 @@ using UnitsNet;
 namespace RigScenarios.Drafts;
 
 /// <summary>
-/// What is taken where a label leaves a figure open. Each default stands with its reason in docs/own-rig.md; all are common practice,
+/// What is taken where a label leaves a figure open. Each default stands with its reason in docs/own-rig.md; all are common
+/// practice,
 /// no source, and chosen on the side that makes the answer shorter rather than longer.
 /// </summary>
 internal static class OwnDefaults
@@ -44,7 +45,8 @@ internal static class OwnDefaults
     public static readonly Angle HeadTiltDown = Angle.FromDegrees(75);
 
     /// <summary>The outer size of a middle head, its bar folded away.</summary>
-    public static readonly BoxSize HeadSize = new(Length.FromMillimeters(130), Length.FromMillimeters(120), Length.FromMillimeters(140));
+    public static readonly BoxSize HeadSize = new(Length.FromMillimeters(130), Length.FromMillimeters(120),
+        Length.FromMillimeters(140));
 
     /// <summary>Height of legs that are set for standing work.</summary>
     public static readonly Length LegsHeight = Length.FromMillimeters(1400);
@@ -59,15 +61,18 @@ internal static class OwnDefaults
     private const double SupplyTolerance = 0.1;
 
     /// <summary>
-    /// The voltages that a device with one voltage on its label takes. A label of 7.2, 7.4, 10.8, 11.1, 14.4 or 14.8 V means a lithium pack of
-    /// two to four groups, so what such a pack gives from full to nearly empty; any other means a steady supply, so 10 % either way.
+    /// The voltages that a device with one voltage on its label takes. A label of 7.2, 7.4, 10.8, 11.1, 14.4 or 14.8 V means a
+    /// lithium pack of
+    /// two to four groups, so what such a pack gives from full to nearly empty; any other means a steady supply, so 10 % either
+    /// way.
     /// </summary>
     public static (ElectricPotential Minimum, ElectricPotential Maximum) Window(ElectricPotential label)
     {
         var volts = label.Volts;
         for (var groups = 2; groups <= 4; groups++)
         {
-            if (Math.Abs(volts - (groups * NominalVoltsOfGroup)) < 0.01 || Math.Abs(volts - (groups * OtherNominalVoltsOfGroup)) < 0.01)
+            if (Math.Abs(volts - (groups * NominalVoltsOfGroup)) < 0.01
+                || Math.Abs(volts - (groups * OtherNominalVoltsOfGroup)) < 0.01)
                 return (Volts(groups * EmptyVoltsOfGroup), Volts(groups * FullVoltsOfGroup));
         }
         return (Volts(volts * (1 - SupplyTolerance)), Volts(volts * (1 + SupplyTolerance)));
@@ -85,14 +90,16 @@ internal static class OwnDefaults
         return [groups * NominalVoltsOfGroup, groups * OtherNominalVoltsOfGroup, volts / tolerance];
     }
 
-    /// <summary>The most that a head's counterbalance gives: what holds its rated load with the centre 100 mm over the axis; 8 N·m with no rating.</summary>
+    /// <summary>The most that a head's counterbalance gives: what holds its rated load with the centre 100 mm over the axis; 8
+    /// N·m with no rating.</summary>
     public static Torque CounterbalanceOf(Mass? ratedLoad) =>
         Torque.FromNewtonMeters(ratedLoad is { } load ? Math.Round(load.Kilograms * 9.80665 * 0.1, 1) : 8);
 
     /// <summary>A mass that is usual for the kind of thing.</summary>
     public static Mass MassOf(RigRole role, Energy? energy) => role switch
     {
-        RigRole.Battery when energy is { } label => Mass.FromGrams(Math.Round(1000 * label.WattHours / CellChemistries.Nmc.SpecificEnergy.Value.WattHoursPerKilogram)),
+        RigRole.Battery when energy is { } label =>
+            Mass.FromGrams(Math.Round(1000 * label.WattHours / CellChemistries.Nmc.SpecificEnergy.Value.WattHoursPerKilogram)),
         RigRole.Camera => Mass.FromGrams(800),
         RigRole.Lens => Mass.FromGrams(1000),
         RigRole.Plate => Mass.FromGrams(220),

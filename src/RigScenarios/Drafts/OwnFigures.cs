@@ -3,14 +3,16 @@ using UnitsNet;
 namespace RigScenarios.Drafts;
 
 /// <summary>
-/// What the label of a thing that is not listed says. Whatever is left open gets the default of docs/own-rig.md and is marked as assumed.
+/// What the label of a thing that is not listed says. Whatever is left open gets the default of docs/own-rig.md and is marked as
+/// assumed.
 /// </summary>
 public sealed record OwnFigures
 {
     /// <summary>What to call it; its role's word if empty.</summary>
     public string Name { get; init; } = "";
 
-    /// <summary>What it draws in record, or doing its work; a plate's or regulator's own draw. Volts times amperes if left open.</summary>
+    /// <summary>What it draws in record, or doing its work; a plate's or regulator's own draw. Volts times amperes if left
+    /// open.</summary>
     public Power? Power { get; init; }
 
     /// <summary>What it draws when on, not recording.</summary>
@@ -28,7 +30,8 @@ public sealed record OwnFigures
     /// <summary>Mass.</summary>
     public Mass? Mass { get; init; }
 
-    /// <summary>The least voltage it works at; of a plate the one at which it switches off; of a regulator at its input.</summary>
+    /// <summary>The least voltage it works at; of a plate the one at which it switches off; of a regulator at its
+    /// input.</summary>
     public ElectricPotential? MinimumVoltage { get; init; }
 
     /// <summary>The greatest voltage it takes; of a regulator at its input.</summary>

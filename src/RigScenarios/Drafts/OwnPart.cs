@@ -18,17 +18,21 @@ internal static class OwnPart
         switch (role)
         {
             case RigRole.Battery when own.Energy is null:
-                log.Error($"{path}.energy", "The watt-hours of the battery are still needed; they are printed on its label.", "such as \"98 Wh\"");
+                log.Error($"{path}.energy", "The watt-hours of the battery are still needed; they are printed on its label.",
+                    "such as \"98 Wh\"");
                 break;
             case RigRole.Regulator when own.OutputVoltage is null:
                 log.Error($"{path}.output-voltage", "What the regulator gives is still needed.", "such as \"7.6 V\"");
                 break;
-            case RigRole.Camera or RigRole.Monitor or RigRole.Transmitter or RigRole.Motor or RigRole.MotorController when Record(own) is null:
-                log.Error($"{path}.power", "What it draws is still needed: the watts on its label, or its volts and amperes.", "such as \"9 W\", or voltage \"12 V\" and current \"0.8 A\"");
+            case RigRole.Camera or RigRole.Monitor or RigRole.Transmitter or RigRole.Motor or RigRole.MotorController
+                when Record(own) is null:
+                log.Error($"{path}.power", "What it draws is still needed: the watts on its label, or its volts and amperes.",
+                    "such as \"9 W\", or voltage \"12 V\" and current \"0.8 A\"");
                 break;
         }
         if (own is { MinimumVoltage: { } low, MaximumVoltage: { } high } && low.Volts >= high.Volts)
-            log.Error($"{path}.minimum-voltage", $"The least voltage ({low.Volts:G6} V) is not below the greatest ({high.Volts:G6} V).");
+            log.Error($"{path}.minimum-voltage",
+                $"The least voltage ({low.Volts:G6} V) is not below the greatest ({high.Volts:G6} V).");
         return log.Problems.Count == before;
     }
 
@@ -54,9 +58,12 @@ internal static class OwnPart
         {
             RigRole.Battery => part with
             {
-                Battery = new Battery { Energy = own.Energy!.Value, Voltage = Take(own.Voltage, OwnDefaults.BatteryVoltage, "battery.voltage"), MaximumCurrent = own.Current },
+                Battery = new Battery { Energy = own.Energy!.Value,
+                    Voltage = Take(own.Voltage, OwnDefaults.BatteryVoltage, "battery.voltage"), MaximumCurrent = own.Current },
             },
-            RigRole.Plate => part with { Plate = new PlateData(Take(own.Power, OwnDefaults.PlateOwnDraw, "plate.own-draw"), own.MinimumVoltage, own.Current) },
+            RigRole.Plate =>
+                part with { Plate = new PlateData(Take(own.Power, OwnDefaults.PlateOwnDraw, "plate.own-draw"),
+                own.MinimumVoltage, own.Current) },
             RigRole.Regulator => part with
             {
                 Regulator = new RegulatorData
@@ -78,7 +85,8 @@ internal static class OwnPart
                     Slide = Take(null, OwnDefaults.HeadSlide, "head.slide"),
                     AxisBelowPlate = Take(null, OwnDefaults.HeadAxisBelowPlate, "head.axis-below-plate"),
                     CounterbalanceFrom = Torque.Zero,
-                    CounterbalanceTo = Take(own.Counterbalance, OwnDefaults.CounterbalanceOf(own.RatedLoad), "head.counterbalance-to"),
+                    CounterbalanceTo = Take(own.Counterbalance, OwnDefaults.CounterbalanceOf(own.RatedLoad),
+                        "head.counterbalance-to"),
                     Drag = Take(own.Drag, OwnDefaults.HeadDrag, "head.drag"),
                     TiltUp = Take(null, OwnDefaults.HeadTiltUp, "head.tilt-up"),
                     TiltDown = Take(null, OwnDefaults.HeadTiltDown, "head.tilt-down"),
@@ -86,7 +94,8 @@ internal static class OwnPart
             },
             RigRole.Legs => part with
             {
-                Legs = new LegsData(Take(own.Height, OwnDefaults.LegsHeight, "legs.height"), Take(own.FootRadius, OwnDefaults.LegsFootRadius, "legs.foot-radius")),
+                Legs = new LegsData(Take(own.Height, OwnDefaults.LegsHeight, "legs.height"),
+                    Take(own.FootRadius, OwnDefaults.LegsFootRadius, "legs.foot-radius")),
             },
             _ when Record(own) is { } record => part with
             {
@@ -107,13 +116,17 @@ internal static class OwnPart
 
         var own = new OwnFigures { Name = part.Name, Mass = Given(part.Mass, "mass") };
         if (part.Head is { } head)
-            return own with { RatedLoad = part.RatedLoad, Drag = Given(head.Drag, "head.drag"), Counterbalance = Given(head.CounterbalanceTo, "head.counterbalance-to") };
+            return own with { RatedLoad = part.RatedLoad, Drag = Given(head.Drag, "head.drag"),
+                Counterbalance = Given(head.CounterbalanceTo, "head.counterbalance-to") };
         if (part.Legs is { } legs)
-            return own with { Height = Given<Length>(legs.Height, "legs.height"), FootRadius = Given<Length>(legs.FootRadius, "legs.foot-radius") };
+            return own with { Height = Given<Length>(legs.Height, "legs.height"),
+                FootRadius = Given<Length>(legs.FootRadius, "legs.foot-radius") };
         if (part.Battery is { } battery)
-            return own with { Energy = battery.Energy, Voltage = Given<ElectricPotential>(battery.Voltage, "battery.voltage"), Current = battery.MaximumCurrent };
+            return own with { Energy = battery.Energy, Voltage = Given<ElectricPotential>(battery.Voltage, "battery.voltage"),
+                Current = battery.MaximumCurrent };
         if (part.Plate is { } plate)
-            return own with { Power = Given(plate.OwnDraw, "plate.own-draw"), MinimumVoltage = Given(plate.SwitchOffVoltage, "plate.switch-off-voltage"), Current = plate.MaximumCurrent };
+            return own with { Power = Given(plate.OwnDraw, "plate.own-draw"),
+                MinimumVoltage = Given(plate.SwitchOffVoltage, "plate.switch-off-voltage"), Current = plate.MaximumCurrent };
         if (part.Regulator is { } regulator)
         {
             return own with
@@ -133,11 +146,13 @@ internal static class OwnPart
             MinimumVoltage = Given(part.Voltage?.Minimum, "voltage.minimum"),
             MaximumVoltage = Given(part.Voltage?.Maximum, "voltage.maximum"),
         };
-        var labels = part.Voltage is { } window ? OwnDefaults.LabelsOf(window).Where(label => GivesWindow(own with { Voltage = label }, part)).ToList() : [];
+        var labels = part.Voltage is { } window ? OwnDefaults.LabelsOf(window)
+            .Where(label => GivesWindow(own with { Voltage = label }, part)).ToList() : [];
         if (labels.Count > 0)
             own = own with { Voltage = labels[0] };
         // Watts that came of volts and amperes are not shown as a third figure, which would stand against the two.
-        return labels.Select(label => own with { Voltage = label, Power = null }).FirstOrDefault(one => Record(one) is { } record && record.Equals(part.Power?.Record)) ?? own;
+        return labels.Select(label => own with { Voltage = label, Power = null })
+            .FirstOrDefault(one => Record(one) is { } record && record.Equals(part.Power?.Record)) ?? own;
     }
 
     /// <summary>A part with other figures; what own figures don't speak of stays as it was.</summary>
@@ -155,26 +170,33 @@ internal static class OwnPart
             Power = fresh.Power is { } power ? power with { Off = old.Power?.Off } : null,
             Voltage = fresh.Voltage,
             MaximumCurrent = fresh.MaximumCurrent,
-            Battery = fresh.Battery is { } battery ? (old.Battery ?? battery) with { Energy = battery.Energy, Voltage = battery.Voltage, MaximumCurrent = battery.MaximumCurrent } : null,
+            Battery = fresh.Battery is { } battery ? (old.Battery ?? battery) with { Energy = battery.Energy,
+                Voltage = battery.Voltage, MaximumCurrent = battery.MaximumCurrent } : null,
             Plate = fresh.Plate,
             RatedLoad = role == RigRole.Head ? fresh.RatedLoad : old.RatedLoad,
-            Head = fresh.Head is { } head ? (old.Head ?? head) with { Drag = head.Drag, CounterbalanceTo = head.CounterbalanceTo } : old.Head,
-            Legs = fresh.Legs is { } legs ? (old.Legs ?? legs) with { Height = legs.Height, FootRadius = legs.FootRadius } : old.Legs,
-            Regulator = fresh.Regulator is { } regulator ? regulator with { Efficiency = old.Regulator?.Efficiency ?? regulator.Efficiency } : null,
+            Head = fresh.Head is { } head ? (old.Head ?? head) with { Drag = head.Drag, CounterbalanceTo = head.CounterbalanceTo }
+                : old.Head,
+            Legs = fresh.Legs is { } legs ? (old.Legs ?? legs) with { Height = legs.Height, FootRadius = legs.FootRadius }
+                : old.Legs,
+            Regulator = fresh.Regulator is { } regulator
+                ? regulator with { Efficiency = old.Regulator?.Efficiency ?? regulator.Efficiency } : null,
         };
         var kept = old.Assumed.Where(field => PartAssumptions.ValueOf(changed, field) is not null && !Covered(field));
-        var assumed = fresh.Assumed.Where(field => field != "regulator.efficiency" || old.Regulator is null || old.Assumed.Contains(field));
+        var assumed = fresh.Assumed.Where(field => field != "regulator.efficiency" || old.Regulator is null
+            || old.Assumed.Contains(field));
         return changed with { Assumed = [.. assumed, .. kept.Except(assumed, StringComparer.Ordinal)] };
     }
 
     /// <summary>The draw in record: the watts, else volts times amperes; null if neither is known.</summary>
     public static Power? Record(OwnFigures own) => own.Power
-        ?? (own is { Voltage: { } volts, Current: { } amperes } ? Power.FromWatts(Math.Round(volts.Volts * amperes.Amperes, 3)) : null);
+        ?? (own is { Voltage: { } volts, Current: { } amperes }
+            ? Power.FromWatts(Math.Round(volts.Volts * amperes.Amperes, 3)) : null);
 
     private static VoltageWindow? Window(OwnFigures own, List<string> assumed)
     {
         if (own.Voltage is not { } label || own is { MinimumVoltage: not null, MaximumVoltage: not null })
-            return own.MinimumVoltage is null && own.MaximumVoltage is null ? null : new VoltageWindow(own.MinimumVoltage, own.MaximumVoltage);
+            return own.MinimumVoltage is null && own.MaximumVoltage is null
+                ? null : new VoltageWindow(own.MinimumVoltage, own.MaximumVoltage);
         var (low, high) = OwnDefaults.Window(label);
         if (own.MinimumVoltage is null && low.Volts < (own.MaximumVoltage?.Volts ?? double.PositiveInfinity))
             assumed.Add("voltage.minimum");
@@ -191,10 +213,12 @@ internal static class OwnPart
     private static bool GivesWindow(OwnFigures own, Part part)
     {
         var assumed = new List<string>();
-        return Window(own, assumed) == part.Voltage && assumed.Count > 0 && assumed.SequenceEqual(part.Assumed.Where(field => field.StartsWith("voltage.", StringComparison.Ordinal)));
+        return Window(own, assumed) == part.Voltage && assumed.Count > 0
+            && assumed.SequenceEqual(part.Assumed.Where(field => field.StartsWith("voltage.", StringComparison.Ordinal)));
     }
 
-    private static bool Covered(string field) => field.Split('.')[0] is "mass" or "voltage" or "maximum-current" or "plate" or "regulator"
+    private static bool Covered(string field) =>
+        field.Split('.')[0] is "mass" or "voltage" or "maximum-current" or "plate" or "regulator"
         || field is "power.standby" or "power.record" or "battery.energy" or "battery.voltage" or "battery.maximum-current"
         or "head.drag" or "head.counterbalance-to" or "legs.height" or "legs.foot-radius";
 

@@ -15,7 +15,8 @@ internal readonly record struct PackVoltages(double EmptyVolts, double FullVolts
         try
         {
             var pack = PackModel.From(battery.Battery!, battery.Mass, battery.Size, null).Pack;
-            return new PackVoltages(Math.Max(pack.CutoffVoltage.Volts, plate?.Plate?.SwitchOffVoltage?.Volts ?? 0), pack.SeriesGroups * pack.OpenCircuitVoltage.At(Ratio.FromPercent(100)).Volts);
+            return new PackVoltages(Math.Max(pack.CutoffVoltage.Volts, plate?.Plate?.SwitchOffVoltage?.Volts ?? 0),
+                pack.SeriesGroups * pack.OpenCircuitVoltage.At(Ratio.FromPercent(100)).Volts);
         }
         catch (ArgumentException)
         {

@@ -17,7 +17,8 @@ public sealed record PartInWords(string Mass, string Draw, string Price, string 
         ArgumentNullException.ThrowIfNull(part);
         return new PartInWords(
             part.Mass is { } mass ? MassText(mass) : "",
-            Join(", ", Watts(part.Power?.Standby, " standby"), Watts(part.Power?.Record, " record"), Watts(part.Plate?.OwnDraw ?? part.Regulator?.OwnDraw, " itself")),
+            Join(", ", Watts(part.Power?.Standby, " standby"), Watts(part.Power?.Record, " record"),
+                Watts(part.Plate?.OwnDraw ?? part.Regulator?.OwnDraw, " itself")),
             Join(", ", part.Buy?.ToString(), part.RentPerDay is { } rent ? $"{rent} a day" : null),
             DetailOf(part));
     }
@@ -30,9 +31,14 @@ public sealed record PartInWords(string Mass, string Draw, string Price, string 
 
     private static string DetailOf(Part part) => part switch
     {
-        { Battery: { } battery } => Join(", ", $"{battery.Energy.WattHours:0.#} Wh", $"{battery.Voltage.Volts:0.#} V", battery.MaximumCurrent is { } most ? $"{most.Amperes:0.#} A" : null),
-        { Plate: { } plate } => Join(", ", plate.SwitchOffVoltage is { } off ? $"switches off at {off.Volts:0.#} V" : null, plate.MaximumCurrent is { } most ? $"{most.Amperes:0.#} A" : null),
-        { Regulator: { } regulator } => Join(", ", $"{regulator.OutputVoltage.Volts:0.##} V from {regulator.InputMinimum.Volts:0.##} to {regulator.InputMaximum.Volts:0.##} V", regulator.MaximumCurrent is { } most ? $"{most.Amperes:0.#} A" : null),
+        { Battery: { } battery } => Join(", ", $"{battery.Energy.WattHours:0.#} Wh", $"{battery.Voltage.Volts:0.#} V",
+            battery.MaximumCurrent is { } most ? $"{most.Amperes:0.#} A" : null),
+        { Plate: { } plate } => Join(", ", plate.SwitchOffVoltage is { } off ? $"switches off at {off.Volts:0.#} V" : null,
+            plate.MaximumCurrent is { } most ? $"{most.Amperes:0.#} A" : null),
+        { Regulator: { } regulator } =>
+            Join(", ", $"{regulator.OutputVoltage.Volts:0.##} V from {regulator.InputMinimum.Volts:0.##} to "
+                + $"{regulator.InputMaximum.Volts:0.##} V", regulator.MaximumCurrent is { } most
+                ? $"{most.Amperes:0.#} A" : null),
         { RatedLoad: { } load } => $"rated for {MassText(load)}",
         { FocalLength: { } focal } => focal,
         { Voltage: { Minimum: { } low, Maximum: { } high } } => $"{low.Volts:0.##} to {high.Volts:0.##} V",
@@ -41,5 +47,6 @@ public sealed record PartInWords(string Mass, string Draw, string Price, string 
 
     private static string? Watts(Power? power, string of) => power is { } watts ? $"{watts.As(PowerUnit.Watt):0.##} W{of}" : null;
 
-    private static string Join(string between, params IEnumerable<string?> texts) => string.Join(between, texts.Where(text => !string.IsNullOrEmpty(text)));
+    private static string Join(string between, params IEnumerable<string?> texts) =>
+        string.Join(between, texts.Where(text => !string.IsNullOrEmpty(text)));
 }

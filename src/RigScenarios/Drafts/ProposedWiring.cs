@@ -7,12 +7,14 @@ namespace RigScenarios.Drafts;
 /// <summary>One line of the wiring: what feeds a thing, and why.</summary>
 /// <param name="Thing">The thing, by its name on the rig.</param>
 /// <param name="Title">Its name for people.</param>
-/// <param name="FedBy">What feeds it: <c>battery</c>, the plate's, a splitter's or a regulator's name; empty if nothing fits.</param>
+/// <param name="FedBy">What feeds it: <c>battery</c>, the plate's, a splitter's or a regulator's name; empty if nothing
+/// fits.</param>
 /// <param name="FedByTitle">Its name for people.</param>
 /// <param name="Proposed">Whether this is a proposal; otherwise somebody chose it.</param>
 /// <param name="Why">The reason, in a sentence.</param>
 /// <param name="Choices">What else could be chosen, as values of "fed-by" with names for people.</param>
-public sealed record WiringLine(string Thing, string Title, string FedBy, string FedByTitle, bool Proposed, string Why, IReadOnlyList<WiringChoice> Choices)
+public sealed record WiringLine(string Thing, string Title, string FedBy, string FedByTitle, bool Proposed, string Why,
+    IReadOnlyList<WiringChoice> Choices)
 {
     /// <summary>The part that it is, by its id.</summary>
     public required string Part { get; init; }
@@ -40,7 +42,8 @@ public sealed record WiringChoice(string Value, string Title)
 }
 
 /// <summary>
-/// Proposes what feeds what: what takes the battery's whole range of voltage hangs on the plate (or the battery, if there is no plate);
+/// Proposes what feeds what: what takes the battery's whole range of voltage hangs on the plate (or the battery, if there is no
+/// plate);
 /// everything else on the lightest regulator whose output it takes, whose input takes the battery, and that carries its current.
 /// </summary>
 internal sealed partial class ProposedWiring
@@ -126,24 +129,34 @@ internal sealed partial class ProposedWiring
         {
             Feed(device, rig.StandardFeed);
             found.Add((device, true, device.Part.Voltage is null
-                ? "Its voltage is not known. Read it on the label before you plug it in: the full battery gives " + $"{volts.FullVolts:0.#} V."
-                : $"It takes {WindowText(device.Part)}, and the battery gives {volts.EmptyVolts:0.#} to {volts.FullVolts:0.#} V: straight {From(rig.StandardFeed)}."));
+                ? "Its voltage is not known. Read it on the label before you plug it in: the full battery gives "
+                    + $"{volts.FullVolts:0.#} V."
+                : $"It takes {WindowText(device.Part)}, and the battery gives {volts.EmptyVolts:0.#} to {volts.FullVolts:0.#} "
+                    + $"V: straight {From(rig.StandardFeed)}."));
             return;
         }
         if (Regulator(device, volts) is { } regulator)
         {
             Feed(device, regulator.Name);
-            found.Add((device, true, $"It takes {WindowText(device.Part)}, but the battery gives {volts.EmptyVolts:0.#} to {volts.FullVolts:0.#} V: "
-                + $"through {regulator.Part.Name}, the lightest that gives a voltage it takes ({regulator.Part.Regulator!.OutputVoltage.Volts:0.##} V) and carries its {Amperes(device, regulator.Part):0.0} A."));
+            found.Add((device, true,
+                $"It takes {WindowText(device.Part)}, but the battery gives {volts.EmptyVolts:0.#} to {volts.FullVolts:0.#} V: "
+                + $"through {regulator.Part.Name}, the lightest that gives a voltage it takes "
+                    + $"({regulator.Part.Regulator!.OutputVoltage.Volts:0.##} V) and carries its "
+                        + $"{Amperes(device, regulator.Part):0.0} A."));
             return;
         }
         if (high >= volts.FullVolts - Tolerance && low < volts.FullVolts)
         {
             Feed(device, rig.StandardFeed);
-            found.Add((device, true, $"No regulator of the list fits it. Straight {From(rig.StandardFeed)} it stops when the voltage falls to {low:0.#} V, before the battery is empty."));
+            found.Add((device, true,
+                $"No regulator of the list fits it. Straight {From(rig.StandardFeed)} it stops when the voltage falls to "
+                    + $"{low:0.#} V, before the battery is empty."));
             return;
         }
-        found.Add((device, true, $"Nothing fits: it takes {WindowText(device.Part)}, the battery gives {volts.EmptyVolts:0.#} to {volts.FullVolts:0.#} V, and no regulator of the list gives a voltage it takes and carries its current from this battery. Until something feeds it, it is left out of the answer."));
+        found.Add((device, true,
+            $"Nothing fits: it takes {WindowText(device.Part)}, the battery gives {volts.EmptyVolts:0.#} to "
+                + $"{volts.FullVolts:0.#} V, and no regulator of the list gives a voltage it takes and carries its current "
+                    + "from this battery. Until something feeds it, it is left out of the answer."));
     }
 
     private void FeedRegulator(RigThing regulator)
@@ -166,13 +179,15 @@ internal sealed partial class ProposedWiring
 
     private RigThing? Regulator(RigThing device, PackVoltages volts)
     {
-        var onRig = rig.Regulators.Where(regulator => Fits(device, regulator.Part, volts) && Carries(regulator.Part, amperesOf.GetValueOrDefault(regulator.Name) + Amperes(device, regulator.Part)))
+        var onRig = rig.Regulators.Where(regulator => Fits(device, regulator.Part, volts)
+            && Carries(regulator.Part, amperesOf.GetValueOrDefault(regulator.Name) + Amperes(device, regulator.Part)))
             .OrderBy(Weight).FirstOrDefault();
         if (onRig is not null)
             return onRig;
         var (id, part) = rig.AllParts
             .Where(item => Fits(device, item.Value, volts) && Carries(item.Value, Amperes(device, item.Value)))
-            .OrderBy(item => item.Value.Mass?.Grams ?? double.PositiveInfinity).ThenByDescending(item => item.Value.Regulator!.Efficiency.Percent).FirstOrDefault();
+            .OrderBy(item => item.Value.Mass?.Grams ?? double.PositiveInfinity)
+                .ThenByDescending(item => item.Value.Regulator!.Efficiency.Percent).FirstOrDefault();
         if (part is null)
             return null;
         var name = id;
@@ -180,7 +195,8 @@ internal sealed partial class ProposedWiring
             name = $"{id}-{number}";
         return rig.Add(name, id, part);
 
-        bool IsOtherInKit(string kitName, string partId) => rig.Before is { } before && before.Kit.TryGetValue(kitName, out var item) && item.Part != partId;
+        bool IsOtherInKit(string kitName, string partId) =>
+            rig.Before is { } before && before.Kit.TryGetValue(kitName, out var item) && item.Part != partId;
 
         static double Weight(RigThing thing) => thing.Part.Mass?.Grams ?? double.PositiveInfinity;
     }
@@ -194,11 +210,13 @@ internal sealed partial class ProposedWiring
             && data.InputMaximum.Volts >= volts.FullVolts - Tolerance && data.InputMinimum.Volts <= volts.EmptyVolts + Tolerance;
     }
 
-    private static bool Carries(Part regulator, double amperes) => regulator.Regulator!.MaximumCurrent is not { } most || amperes <= most.Amperes;
+    private static bool Carries(Part regulator, double amperes) =>
+        regulator.Regulator!.MaximumCurrent is not { } most || amperes <= most.Amperes;
 
     /// <summary>What a device takes from a regulator at most, in A.</summary>
     private static double Amperes(RigThing device, Part regulator) =>
-        (double)((device.Part.Power?.Record ?? device.Part.Power?.Standby)?.As(UnitsNet.Units.PowerUnit.Watt) ?? 0) * device.Thing.Count / regulator.Regulator!.OutputVoltage.Volts;
+        (double)((device.Part.Power?.Record ?? device.Part.Power?.Standby)?.As(UnitsNet.Units.PowerUnit.Watt)
+            ?? 0) * device.Thing.Count / regulator.Regulator!.OutputVoltage.Volts;
 
     private void Feed(RigThing thing, string feed)
     {
@@ -211,7 +229,9 @@ internal sealed partial class ProposedWiring
     {
         if (device.Part.Voltage is null)
             return "Its voltage is not known: read it on the label before you plug it in.";
-        return rig.Find(feed) is { Part.Regulator: { } data } ? $"It takes {WindowText(device.Part)} and gets {data.OutputVoltage.Volts:0.##} V." : $"It takes {WindowText(device.Part)}.";
+        return rig.Find(feed) is { Part.Regulator: { } data }
+            ? $"It takes {WindowText(device.Part)} and gets {data.OutputVoltage.Volts:0.##} V."
+            : $"It takes {WindowText(device.Part)}.";
     }
 
     private WiringLine Line(RigThing thing)
@@ -236,9 +256,11 @@ internal sealed partial class ProposedWiring
         names.AddRange(rig.Splitters.Select(splitter => splitter.Name).Where(name => name != thing.Name));
         names.AddRange(rig.Regulators.Select(regulator => regulator.Name).Where(name => name != thing.Name));
         var listed = pack is { } volts && thing.IsDevice
-            ? rig.AllParts.Where(item => !names.Contains(item.Key) && !rig.Draft.Things.ContainsKey(item.Key) && Fits(thing, item.Value, volts)).OrderBy(item => item.Value.Mass?.Grams ?? double.PositiveInfinity)
+            ? rig.AllParts.Where(item => !names.Contains(item.Key) && !rig.Draft.Things.ContainsKey(item.Key)
+                && Fits(thing, item.Value, volts)).OrderBy(item => item.Value.Mass?.Grams ?? double.PositiveInfinity)
             : Enumerable.Empty<KeyValuePair<string, Part>>();
-        return [.. names.Select(name => new WiringChoice(name, TitleOf(name)) { Outlets = outlets.For(thing, name) }), .. listed.Select(item => new WiringChoice(item.Key, $"{item.Value.Name} (to be added)"))];
+        return [.. names.Select(name => new WiringChoice(name, TitleOf(name)) { Outlets = outlets.For(thing, name) }),
+            .. listed.Select(item => new WiringChoice(item.Key, $"{item.Value.Name} (to be added)"))];
     }
 
     private string TitleOf(string feed) => feed switch
@@ -250,7 +272,8 @@ internal sealed partial class ProposedWiring
 
     private string From(string feed) => feed == Build.BatteryFeed ? "from the battery" : $"from {TitleOf(feed)}";
 
-    private static (double Low, double High) Window(Part part) => (part.Voltage?.Minimum?.Volts ?? 0, part.Voltage?.Maximum?.Volts ?? double.PositiveInfinity);
+    private static (double Low, double High) Window(Part part) =>
+        (part.Voltage?.Minimum?.Volts ?? 0, part.Voltage?.Maximum?.Volts ?? double.PositiveInfinity);
 
     private static string WindowText(Part part) => part.Voltage switch
     {

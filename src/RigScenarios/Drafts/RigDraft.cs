@@ -23,12 +23,14 @@ public sealed record RigDraft
     public OrderedMap<DraftThing> Things { get; init; } = OrderedMap<DraftThing>.Empty;
 
     /// <summary>
-    /// Things that were moved along their mounts, by their names in the kit, each with how far forward it sits on what carries it. Everything else stays where the
+    /// Things that were moved along their mounts, by their names in the kit, each with how far forward it sits on what carries
+    /// it. Everything else stays where the
     /// scenario has it, or at the usual place of its kind. What isn't on the rig or doesn't slide is passed over.
     /// </summary>
     public OrderedMap<Length> Places { get; init; } = OrderedMap<Length>.Empty;
 
-    /// <summary>How far ahead of the body's tripod socket the camera plate is screwed on, from -3 to 3 m; null where nobody said.</summary>
+    /// <summary>How far ahead of the body's tripod socket the camera plate is screwed on, from -3 to 3 m; null where nobody
+    /// said.</summary>
     public Length? SlideMiddle { get; init; }
 
     /// <summary>Charge of the battery at the start, 1 to 100 %; null means full.</summary>
@@ -43,7 +45,8 @@ public sealed record RigDraft
     /// <summary>The battery's own temperature at the start, -50 to 60 °C; null means that of the air.</summary>
     public Temperature? StartTemperature { get; init; }
 
-    /// <summary>How many batteries like that of the rig there are, 1 to 20; null where nobody said, and the answer is for one.</summary>
+    /// <summary>How many batteries like that of the rig there are, 1 to 20; null where nobody said, and the answer is for
+    /// one.</summary>
     public int? BatteryCount { get; init; }
 
     /// <summary>How many batteries the charger takes at once, 1 to 16; null for no charger.</summary>
@@ -70,8 +73,10 @@ public sealed record RigDraft
     /// <summary>The blocks of the day, in order. States of things that are nowhere in the kit are dropped.</summary>
     public OrderedMap<DayBlock> Blocks { get; init; } = OrderedMap<DayBlock>.Empty;
 
-    /// <summary>The draft that a form begins with: nothing on the rig yet, a full battery, the first of the typical days.</summary>
-    public static RigDraft Blank { get; } = new RigDraft { Title = "My rig", Charge = Ratio.FromPercent(100) }.With(TypicalDays.All[0]);
+    /// <summary>The draft that a form begins with: nothing on the rig yet, a full battery, the first of the typical
+    /// days.</summary>
+    public static RigDraft Blank { get; } = new RigDraft { Title = "My rig",
+        Charge = Ratio.FromPercent(100) }.With(TypicalDays.All[0]);
 
     /// <summary>The draft with a typical day in place of its own.</summary>
     public RigDraft With(TypicalDay day)
@@ -80,7 +85,8 @@ public sealed record RigDraft
         return this with { Starts = day.Starts, Ambient = day.Ambient, DayTitle = day.Title, Blocks = day.Blocks };
     }
 
-    /// <summary>The draft with one more thing. It is named by its role (<c>monitor</c>, <c>monitor-2</c>), anything else on the rig by its part.</summary>
+    /// <summary>The draft with one more thing. It is named by its role (<c>monitor</c>, <c>monitor-2</c>), anything else on the
+    /// rig by its part.</summary>
     public RigDraft With(DraftThing thing)
     {
         ArgumentNullException.ThrowIfNull(thing);
@@ -99,17 +105,21 @@ public sealed record RigDraft
     public static RigDraft Of(Scenario scenario, string build, string day) => DraftReading.Of(scenario, build, day);
 
     /// <summary>
-    /// The scenario with this draft in it. Everything that the form doesn't show stays as it was. Parts that the scenario can't see yet
+    /// The scenario with this draft in it. Everything that the form doesn't show stays as it was. Parts that the scenario can't
+    /// see yet
     /// are copied into it, so that a new scenario needs no parts file.
     /// </summary>
     /// <param name="before">The scenario to change; null makes a new one.</param>
     /// <param name="library">The parts to choose from.</param>
     /// <param name="build">The build's short name; added if there is none of it.</param>
     /// <param name="day">The day's short name; added if there is none of it.</param>
-    /// <exception cref="ScenarioProblemsException">The draft is incomplete or does not add up; the paths are those of the draft.</exception>
+    /// <exception cref="ScenarioProblemsException">The draft is incomplete or does not add up; the paths are those of the
+    /// draft.</exception>
     public Scenario ApplyTo(Scenario? before, OrderedMap<Part> library, string build, string day)
     {
         var answer = DraftAnswer.Of(this, before, library, build, day, run: false, known: null, CancellationToken.None);
-        return answer.Scenario ?? throw new ScenarioProblemsException([.. answer.Problems.Where(problem => problem.Severity == Severity.Error), .. answer.Missing.Select(DraftAnswer.StillMissing)]);
+        return answer.Scenario
+            ?? throw new ScenarioProblemsException([.. answer.Problems.Where(problem => problem.Severity == Severity.Error),
+            .. answer.Missing.Select(DraftAnswer.StillMissing)]);
     }
 }

@@ -10,7 +10,8 @@ public static class RigLibrary
 {
     /// <summary>Reads parts files and folders of them.</summary>
     /// <param name="paths">Files, or folders whose .yaml files are read.</param>
-    /// <exception cref="ScenarioProblemsException">A file can't be used, or an id stands twice; carries the problems of all files.</exception>
+    /// <exception cref="ScenarioProblemsException">A file can't be used, or an id stands twice; carries the problems of all
+    /// files.</exception>
     public static OrderedMap<Part> Read(params IEnumerable<string> paths)
     {
         ArgumentNullException.ThrowIfNull(paths);
@@ -18,6 +19,7 @@ public static class RigLibrary
         var problems = new List<Diagnostic>();
         var parts = PartsFile.ReadAll([.. paths], "", log, problems);
         problems.AddRange(log.Problems);
-        return problems.Exists(problem => problem.Severity == Severity.Error) ? throw new ScenarioProblemsException(problems) : parts;
+        return problems.Exists(problem => problem.Severity == Severity.Error)
+            ? throw new ScenarioProblemsException(problems) : parts;
     }
 }

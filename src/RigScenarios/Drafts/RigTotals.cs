@@ -9,7 +9,9 @@ namespace RigScenarios.Drafts;
 /// <param name="Buy">The price to buy, one amount a currency.</param>
 /// <param name="RentPerDay">The price to rent for a day, one amount a currency.</param>
 /// <param name="WithoutPrice">The things, by name, that have neither price.</param>
-public sealed record RigTotals(Mass Mass, IReadOnlyList<string> WithoutMass, IReadOnlyList<Money> Buy, IReadOnlyList<Money> RentPerDay, IReadOnlyList<string> WithoutPrice)
+public sealed record RigTotals(Mass Mass,
+    IReadOnlyList<string> WithoutMass, IReadOnlyList<Money> Buy, IReadOnlyList<Money> RentPerDay,
+    IReadOnlyList<string> WithoutPrice)
 {
     internal static RigTotals Of(DraftRig rig)
     {
@@ -25,7 +27,8 @@ public sealed record RigTotals(Mass Mass, IReadOnlyList<string> WithoutMass, IRe
     // A cable that is also named among the carried things is counted there.
     private static IEnumerable<(Part Part, int Count)> Counted(DraftRig rig) =>
         rig.Things.Select(thing => (thing.Part, thing.Thing.Count))
-            .Concat(rig.Cables.All.Where(cable => rig.Find(cable.Name) is null).Select(cable => (cable.Part, rig.Cables.CountOf(cable.Name))));
+            .Concat(rig.Cables.All.Where(cable => rig.Find(cable.Name) is null)
+                .Select(cable => (cable.Part, rig.Cables.CountOf(cable.Name))));
 
     private static IReadOnlyList<Money> Sum(List<(Part Part, int Count)> all, Func<Part, Money?> price) =>
     [

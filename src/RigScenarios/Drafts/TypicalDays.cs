@@ -12,7 +12,8 @@ namespace RigScenarios.Drafts;
 /// <param name="Starts">When the first block begins.</param>
 /// <param name="Ambient">Temperature of the air.</param>
 /// <param name="Blocks">The blocks; they name no device but the camera, so that they fit any rig.</param>
-public sealed record TypicalDay(string Key, string Title, string Sentence, TimeOnly Starts, Temperature Ambient, OrderedMap<DayBlock> Blocks);
+public sealed record TypicalDay(string Key, string Title, string Sentence, TimeOnly Starts, Temperature Ambient,
+    OrderedMap<DayBlock> Blocks);
 
 /// <summary>Three invented days to start from and then change.</summary>
 public static class TypicalDays
@@ -20,7 +21,8 @@ public static class TypicalDays
     /// <summary>The days.</summary>
     public static IReadOnlyList<TypicalDay> All { get; } =
     [
-        Day("long-day-outdoors", "A long day outdoors", "Documentary, ten hours outside: short takes, long waits with the rig ready, one meal.", new(6, 30), 5,
+        Day("long-day-outdoors", "A long day outdoors",
+            "Documentary, ten hours outside: short takes, long waits with the rig ready, one meal.", new(6, 30), 5,
             ("rigging", "Rigging and picture check", 45, PowerState.Standby, PowerState.Standby),
             ("early-takes", "Early takes", 60, PowerState.Record, PowerState.Record),
             ("morning-wait", "Waiting for the light", 75, PowerState.Standby, PowerState.Off),
@@ -32,7 +34,9 @@ public static class TypicalDays
             ("afternoon-wait", "Waiting, rig ready", 60, PowerState.Standby, PowerState.Standby),
             ("last-takes", "Last takes", 50, PowerState.Record, PowerState.Record),
             ("wrap", "Packing up", 30, PowerState.Off, PowerState.Off)),
-        Day("talks-indoors", "Talks indoors", "Three sit-down talks in a room: the camera runs through each one, everything stays on while chairs are moved.", new(9, 0), 21,
+        Day("talks-indoors", "Talks indoors",
+            "Three sit-down talks in a room: the camera runs through each one, everything stays on while chairs are moved.",
+            new(9, 0), 21,
             ("setting-up", "Light, sound and picture check", 75, PowerState.Standby, PowerState.Standby),
             ("first-talk", "First talk", 60, PowerState.Record, PowerState.Record),
             ("change-over", "Next guest sits down", 25, PowerState.Standby, PowerState.Standby),
@@ -42,7 +46,9 @@ public static class TypicalDays
             ("third-talk", "Third talk", 90, PowerState.Record, PowerState.Record),
             ("hands-and-details", "Hands, faces, details", 35, PowerState.Record, PowerState.Record),
             ("wrap", "Packing up", 25, PowerState.Off, PowerState.Off)),
-        Day("moves-through-town", "Short moves through town", "Six places in one day: switched off on the way, quickly on again, twenty to thirty minutes of takes at each.", new(8, 0), 12,
+        Day("moves-through-town", "Short moves through town",
+            "Six places in one day: switched off on the way, quickly on again, twenty to thirty minutes of takes at each.",
+            new(8, 0), 12,
             ("rigging", "Rigging at the van", 30, PowerState.Standby, PowerState.Standby),
             ("market", "The market", 30, PowerState.Record, PowerState.Record),
             ("way-one", "On the way", 20, PowerState.Off, PowerState.Off),
@@ -58,12 +64,15 @@ public static class TypicalDays
             ("wrap", "Packing up", 20, PowerState.Off, PowerState.Off)),
     ];
 
-    private static TypicalDay Day(string key, string title, string sentence, TimeOnly starts, double celsius, params (string Name, string Title, int Minutes, PowerState Camera, PowerState Others)[] blocks) =>
-        new(key, title, sentence, starts, Temperature.FromDegreesCelsius(celsius), new OrderedMap<DayBlock>(blocks.Select(block => KeyValuePair.Create(block.Name, new DayBlock
+    private static TypicalDay Day(string key, string title, string sentence, TimeOnly starts, double celsius,
+        params (string Name, string Title, int Minutes, PowerState Camera, PowerState Others)[] blocks) =>
+        new(key, title, sentence, starts, Temperature.FromDegreesCelsius(celsius),
+            new OrderedMap<DayBlock>(blocks.Select(block => KeyValuePair.Create(block.Name, new DayBlock
         {
             Title = block.Title,
             Length = Duration.FromMinutes(block.Minutes),
             Others = block.Others,
-            States = block.Camera == block.Others ? OrderedMap<PowerState>.Empty : OrderedMap<PowerState>.Empty.With("camera", block.Camera),
+            States = block.Camera == block.Others ? OrderedMap<PowerState>.Empty
+                : OrderedMap<PowerState>.Empty.With("camera", block.Camera),
         }))));
 }

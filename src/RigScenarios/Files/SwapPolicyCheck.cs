@@ -32,7 +32,8 @@ internal static class SwapPolicyCheck
         if (lowest.Item is not null)
             log.Error(
                 "swaps.warning-voltage",
-                Text($"A full \"{lowest.Item}\" has {lowest.Full:0.0#} V, so ") + Text($"{warning.Volts:0.0#} V would swap it at once, again and again."),
+                Text($"A full \"{lowest.Item}\" has {lowest.Full:0.0#} V, so ")
+                    + Text($"{warning.Volts:0.0#} V would swap it at once, again and again."),
                 "a voltage well below that of every full battery, such as \"13.2 V\" for one of 14.4 V");
     }
 
@@ -45,7 +46,8 @@ internal static class SwapPolicyCheck
         {
         {
             log.Error(
-                "swaps.reserve", "A full battery does not hold more than 100 %, so it would be swapped at once, again and again.", Accepted);
+                "swaps.reserve", "A full battery does not hold more than 100 %, so it would be swapped at once, again and again.",
+                Accepted);
         }
             return;
         }
@@ -68,9 +70,13 @@ internal static class SwapPolicyCheck
             .SelectMany(day => day.Value.Blocks, (day, block) => (Day: day.Key, Block: block.Key, block.Value.Length))
             .Where(block => block.Length < time).OrderBy(block => block.Length.Seconds).FirstOrDefault();
         var block = shortest.Block is null
-            ? "" : Text($" The block \"{shortest.Block}\" of \"{shortest.Day}\" is over before, after {Minutes(shortest.Length)}.");
+            ? ""
+            : Text($" The block \"{shortest.Block}\" of \"{shortest.Day}\" is over before, after {Minutes(shortest.Length)}.");
         if (time.Minutes > LongSwapMinutes)
-            log.Warning("swaps.swap-time", $"Each swap takes {Minutes(time)} without a battery; one or two minutes are usual.{block}");
+        {
+            log.Warning(
+                "swaps.swap-time", $"Each swap takes {Minutes(time)} without a battery; one or two minutes are usual.{block}");
+        }
         else if (block.Length > 0 && scenario.Batteries.Count > 0)
             log.Warning("swaps.swap-time", $"Each swap takes {Minutes(time)} without a battery.{block}");
     }

@@ -78,7 +78,10 @@ public static class LeastKit
         if (wish.LeastAtSwap is { } least && result.LeastChargeAtSwap is { } found && found < least)
             return $"a battery comes off with {found.Percent:0.0} % instead of {least.Percent:0.0} %";
         if (wish.TimeLeft is { } time && result.Reserve.Time < time)
-            return $"what is left at the end lasts {AnswerTimes.Length(result.Reserve.Time)} instead of {AnswerTimes.Length(time)}";
+        {
+            return $"what is left at the end lasts {AnswerTimes.Length(result.Reserve.Time)} instead of "
+                + AnswerTimes.Length(time);
+        }
         return "";
     }
 

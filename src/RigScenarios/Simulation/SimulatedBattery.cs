@@ -276,8 +276,8 @@ internal sealed class SimulatedBattery
         return ChargeRun.Run(
             Parameters, kelvin, slope, StartState, order!.Limits, order.Window with
             {
-                LowestKelvin = order.Window.LowestKelvin - (2 * Rounding), HighestKelvin = order.Window.HighestKelvin + (2 * Rounding),
-                UpTo = order.UpTo,
+                LowestKelvin = order.Window.LowestKelvin - (2 * Rounding),
+                HighestKelvin = order.Window.HighestKelvin + (2 * Rounding), UpTo = order.UpTo,
             }, Math.Min(until - from, 30 * 86400.0), PointsOfCharge, cancellation);
     }
 

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace RigScenarios.Simulation;
 
-/// <summary>How long a battery fed the rig, and how cold and warm it was meanwhile: what the doubt in its prediction rests on.</summary>
+/// <summary>How long a battery fed the rig, and how cold and warm it was: what the doubt in its prediction rests on.</summary>
 internal sealed class TimeOnRig
 {
     private double seconds;

@@ -119,7 +119,8 @@ internal sealed class RadialPart
     // One Newton iteration; true while the voltages of a solvable lane still fall.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool Pass(
-        Vector512<double> source, Vector512<double> resistance, bool withPower, ref Vector512<double> solvable, out Vector512<double> pivot)
+        Vector512<double> source, Vector512<double> resistance, bool withPower, ref Vector512<double> solvable,
+        out Vector512<double> pivot)
     {
         // The tangent of each draw: constant + slope·V.
         for (var node = 0; node < volts.Length; node++)

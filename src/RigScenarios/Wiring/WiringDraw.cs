@@ -42,9 +42,10 @@ internal sealed class WiringDraw : SolvedDraw
         draws = new DeviceDraw?[count];
         live = new bool[count];
         inletNodes = new int[count];
-        (inlets, outputs, taken,
-            currents) =
-            (new Vector512<double>[count], new Vector512<double>[count], new Vector512<double>[count], new Vector512<double>[count]);
+        inlets = new Vector512<double>[count];
+        outputs = new Vector512<double>[count];
+        taken = new Vector512<double>[count];
+        currents = new Vector512<double>[count];
         for (var i = 0; i < count; i++)
         {
             var parent = network.ParentOf(i);
