@@ -59,7 +59,7 @@ public sealed partial class ChromiumTests(TrialRun trial)
     [InlineData(1200)]
     [InlineData(500)]
     public async Task Pictures_of_days_with_several_batteries_have_no_text_over_another(int width) =>
-        Assert.Equal($"charts {RotationGallery.Charts}; overlaps []", await MeasureAsync(RotationGallery.Page().ToHtml(), width));
+        Assert.Equal($"charts {TimelineGallery.Charts}; overlaps []", await MeasureAsync(TimelineGallery.Page().ToHtml(), width));
 
     [Fact]
     public async Task An_overlap_would_be_seen() => Assert.Equal(

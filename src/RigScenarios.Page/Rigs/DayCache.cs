@@ -1,6 +1,6 @@
 using RigScenarios.Answers;
 using RigScenarios.Charts.Days;
-using RigScenarios.Charts.Days.Rotation;
+using RigScenarios.Charts.Timeline;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Charts.Wiring;
 using RigScenarios.Drafts;
@@ -57,7 +57,7 @@ internal sealed class DayCache
         // Where nobody said how many batteries there are, there is nothing to follow.
         if (answer.Scenario.Batteries.Count == 0)
             yield break;
-        foreach (var part in RotationParts.Of(answer.Plan, answer.Simulation,
+        foreach (var part in TimelineParts.Of(answer.Plan, answer.Simulation,
             NotPlanned.Of(answer.Scenario, answer.Build, answer.Days.Count)))
             yield return part;
     }

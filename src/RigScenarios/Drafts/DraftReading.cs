@@ -12,7 +12,7 @@ internal static class DraftReading
         ArgumentNullException.ThrowIfNull(scenario);
         var build = Choose(scenario.Builds, buildName, "build", "builds");
         var day = Choose(scenario.Days, dayName, "day", "days");
-        return DraftRotation.In(scenario, build, new RigDraft
+        return DraftBatteries.In(scenario, build, new RigDraft
         {
             Title = scenario.Title,
             Stance = build.Stance,

@@ -73,7 +73,7 @@ internal sealed class DraftScenario
             if (before.Parts.ContainsKey(id) && kit.Values.All(item => item.Part != id))
                 parts = parts.Without(id);
         }
-        return DraftRotation.Apply(rig, buildName, rig.Battery is { } battery ? NameOf(battery.Name) : null, before with
+        return DraftBatteries.Apply(rig, buildName, rig.Battery is { } battery ? NameOf(battery.Name) : null, before with
         {
             Title = rig.Draft.Title ?? (rig.Before is null ? "My rig" : before.Title),
             Parts = parts,
@@ -203,12 +203,12 @@ internal sealed class DraftScenario
         var otherDays = before.Days.Where(day => day.Key != dayName).SelectMany(day => day.Value.Blocks.Values)
             .SelectMany(block => block.States.Keys).ToHashSet();
         var onJourneys = before.Journeys.Values.SelectMany(journey => journey.Batteries.Concat(journey.Packed.Keys)).ToHashSet();
-        // Batteries of another kind may be in rotation although they start on no build.
-        var inRotation = before.Batteries.Values.Select(battery => battery.Item)
+        // Batteries of another kind may be swapped although they start on no build.
+        var swapped = before.Batteries.Values.Select(battery => battery.Item)
             .Where(name => name != old.Battery.Item).ToHashSet();
         return [.. NamesIn(old).Distinct().Where(name => before.Kit.ContainsKey(name) && !rig.Draft.Things.ContainsKey(name)
             && rig.Find(name) is null
-            && !usedElsewhere.Contains(name) && !inRotation.Contains(name) && rig.Cables.All.All(cable => cable.Name != name)
+            && !usedElsewhere.Contains(name) && !swapped.Contains(name) && rig.Cables.All.All(cable => cable.Name != name)
                 && !otherDays.Contains(name) && !onJourneys.Contains(name))];
     }
 

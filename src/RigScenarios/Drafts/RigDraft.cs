@@ -52,7 +52,7 @@ public sealed record RigDraft
     /// <summary>How many batteries the charger takes at once, 1 to 16; null for no charger.</summary>
     public int? ChargerBays { get; init; }
 
-    /// <summary>Charging current of each bay; null for <see cref="DraftRotation.UsualCurrent"/>.</summary>
+    /// <summary>Charging current of each bay; null for <see cref="DraftBatteries.UsualCurrent"/>.</summary>
     public ElectricCurrent? ChargerCurrent { get; init; }
 
     /// <summary>The hours of every day in which the charger has power; null for all hours.</summary>

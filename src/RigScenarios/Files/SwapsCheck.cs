@@ -4,7 +4,7 @@ using RigScenarios.Scenarios;
 
 namespace RigScenarios.Files;
 
-/// <summary>What must hold between the batteries in rotation and the rest of a scenario.</summary>
+/// <summary>What must hold between the batteries that are swapped and the rest of a scenario.</summary>
 internal static class SwapsCheck
 {
     /// <summary>Checks a scenario; every problem goes to the log.</summary>
@@ -19,7 +19,7 @@ internal static class SwapsCheck
         foreach (var used in scenario.Batteries.Values.GroupBy(battery => battery.Item))
         {
             if (scenario.Kit.TryGetValue(used.Key, out var item) && used.Count() > item.Count)
-                log.Error("batteries", $"There are {used.Count()} of \"{used.Key}\" in rotation, the kit has only {item.Count}.",
+                log.Error("batteries", $"There are {used.Count()} of \"{used.Key}\" among the batteries, the kit has only {item.Count}.",
                     $"\"count: {used.Count()}\" at kit.{used.Key}");
         }
         if (scenario.HotSwap is { } reserve)

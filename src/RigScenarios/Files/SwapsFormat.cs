@@ -8,7 +8,7 @@ using UnitsNet;
 
 namespace RigScenarios.Files;
 
-/// <summary>How batteries in rotation, chargers and swaps stand in a scenario's file.</summary>
+/// <summary>How batteries that are swapped, chargers and swaps stand in a scenario's file.</summary>
 internal static class SwapsFormat
 {
     /// <summary>Hours of every day.</summary>

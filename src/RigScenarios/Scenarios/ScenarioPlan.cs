@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace RigScenarios.Scenarios;
 
-/// <summary>The days of a scenario with its batteries in rotation, its chargers and its swaps.</summary>
+/// <summary>The days of a scenario with its batteries that are swapped, its chargers and its swaps.</summary>
 public static class ScenarioPlan
 {
     /// <summary>Makes the plan and the build that runs through it.</summary>

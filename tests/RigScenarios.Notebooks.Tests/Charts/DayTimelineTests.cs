@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Xml.Linq;
-using RigScenarios.Charts.Days.Rotation;
+using RigScenarios.Charts.Timeline;
 using RigScenarios.Charts.Style;
 using RigScenarios.Days;
 using RigScenarios.Simulation;
@@ -15,8 +15,8 @@ public sealed class DayTimelineTests
     [InlineData(ChartStyle.NarrowWidth)]
     public void Blocks_takes_swaps_and_spans_stand_at_their_clock_times(int width)
     {
-        var result = RotationGallery.Run(RotationGallery.Island);
-        var sheet = Sheet(RotationGallery.Island, result, width);
+        var result = TimelineGallery.Run(TimelineGallery.Island);
+        var sheet = Sheet(TimelineGallery.Island, result, width);
         foreach (var day in result.Days)
         {
             var drawn = Day(sheet, day.Number);
@@ -24,7 +24,7 @@ public sealed class DayTimelineTests
             double X(double hours) => clock.X + ((hours - (24 * (day.Number - 1)) - clock.Hour) * clock.PerHour);
 
             var at = day.Start.Hours;
-            foreach (var block in RotationGallery.Island.Days[day.Number - 1].Blocks)
+            foreach (var block in TimelineGallery.Island.Days[day.Number - 1].Blocks)
             {
                 var boxes = drawn.Elements("g").Single(element => Is(element, "rs-block") && (string?)element.Attribute("data-block") == block.Key).Elements("rect").ToList();
                 Assert.Equal(X(at), Value(boxes[0], "x"), 0.1);
@@ -51,8 +51,8 @@ public sealed class DayTimelineTests
     [Fact]
     public void Each_battery_is_where_the_result_says_and_as_full()
     {
-        var result = RotationGallery.Run(RotationGallery.Island);
-        var sheet = Sheet(RotationGallery.Island, result, ChartStyle.Width);
+        var result = TimelineGallery.Run(TimelineGallery.Island);
+        var sheet = Sheet(TimelineGallery.Island, result, ChartStyle.Width);
         var drawn = sheet.Descendants("g").Where(element => Is(element, "rs-span")).ToList();
         foreach (var (name, battery) in result.Batteries)
         {
@@ -78,7 +78,7 @@ public sealed class DayTimelineTests
     [Fact]
     public void On_the_rig_and_charging_are_told_without_colour()
     {
-        var sheet = Sheet(RotationGallery.Island, RotationGallery.Run(RotationGallery.Island), ChartStyle.Width);
+        var sheet = Sheet(TimelineGallery.Island, TimelineGallery.Run(TimelineGallery.Island), ChartStyle.Width);
         foreach (var span in sheet.Descendants("g").Where(element => Is(element, "rs-span")))
         {
             var place = (string?)span.Attribute("data-place");
@@ -94,9 +94,9 @@ public sealed class DayTimelineTests
     [Fact]
     public void A_time_without_the_rig_is_struck_out_and_named()
     {
-        var result = RotationGallery.Run(RotationGallery.Broken);
+        var result = TimelineGallery.Run(TimelineGallery.Broken);
         Assert.False(result.Completes);
-        var sheet = Sheet(RotationGallery.Broken, result, ChartStyle.Width);
+        var sheet = Sheet(TimelineGallery.Broken, result, ChartStyle.Width);
         var outages = sheet.Descendants("g").Where(element => Is(element, "rs-outage")).ToList();
         var downs = result.DownTimes.Where(down => !down.IsPlanned).ToList();
         Assert.Equal(downs.Sum(down => (down.End - down.Start).Hours), outages.Sum(element => Value(element, "data-to") - Value(element, "data-from")), 0.01);
@@ -105,7 +105,7 @@ public sealed class DayTimelineTests
         var clock = TimeSpan.FromSeconds(Math.Floor(downs[0].Start.Seconds % 86400)).ToString(@"hh\:mm", CultureInfo.InvariantCulture);
         Assert.Contains($"A {clock} to ", words, StringComparison.Ordinal);
         Assert.Contains($"stops at {clock}", words, StringComparison.Ordinal);
-        Assert.DoesNotContain(Sheet(RotationGallery.Island, RotationGallery.Run(RotationGallery.Island), ChartStyle.Width).Descendants("g"), element => Is(element, "rs-outage"));
+        Assert.DoesNotContain(Sheet(TimelineGallery.Island, TimelineGallery.Run(TimelineGallery.Island), ChartStyle.Width).Descendants("g"), element => Is(element, "rs-outage"));
     }
 
     [Theory]
@@ -113,9 +113,9 @@ public sealed class DayTimelineTests
     [InlineData(ChartStyle.NarrowWidth)]
     public void No_text_in_the_rows_lies_over_another_and_none_leaves_the_sheet(int width)
     {
-        foreach (var plan in new[] { RotationGallery.Island, RotationGallery.Broken, RotationGallery.Many })
+        foreach (var plan in new[] { TimelineGallery.Island, TimelineGallery.Broken, TimelineGallery.Many })
         {
-            var made = new TimelineSheet(new TimelinePicture(plan, RotationGallery.Run(plan)), width);
+            var made = new TimelineSheet(new TimelinePicture(plan, TimelineGallery.Run(plan)), width);
             Assert.NotEmpty(made.Bands);
             foreach (var (_, band) in made.Bands)
             {
@@ -130,8 +130,8 @@ public sealed class DayTimelineTests
     [Fact]
     public void Power_is_drawn_in_its_hours_over_midnight_too()
     {
-        var plan = RotationGallery.Many with { Days = RotationGallery.Island.Days };
-        var sheet = Sheet(plan, RotationGallery.Run(plan), ChartStyle.Width);
+        var plan = TimelineGallery.Many with { Days = TimelineGallery.Island.Days };
+        var sheet = Sheet(plan, TimelineGallery.Run(plan), ChartStyle.Width);
         // 07:15 to 08:00 by day; 22:00 to 06:00 of the night, of which the strip from the last hour of work to the first holds all.
         var (first, last) = (Day(sheet, 1), Day(sheet, 3));
         var clock = Clock(first);
@@ -145,12 +145,12 @@ public sealed class DayTimelineTests
     public void No_name_becomes_markup_and_nothing_is_fetched_or_run()
     {
         const string evil = "\"><script>go()</script>'&";
-        var plan = RotationGallery.Island with
+        var plan = TimelineGallery.Island with
         {
-            Batteries = new(RotationGallery.Island.Batteries.Select(item => KeyValuePair.Create(item.Key + evil, item.Value))),
-            Days = [RotationGallery.Island.Days[0] with { Title = evil, Blocks = new(RotationGallery.Island.Days[0].Blocks.Select(item => KeyValuePair.Create(item.Key + evil, item.Value with { Title = evil }))) }],
+            Batteries = new(TimelineGallery.Island.Batteries.Select(item => KeyValuePair.Create(item.Key + evil, item.Value))),
+            Days = [TimelineGallery.Island.Days[0] with { Title = evil, Blocks = new(TimelineGallery.Island.Days[0].Blocks.Select(item => KeyValuePair.Create(item.Key + evil, item.Value with { Title = evil }))) }],
         };
-        var drawing = DayTimeline.Of(plan, RotationGallery.Run(plan));
+        var drawing = DayTimeline.Of(plan, TimelineGallery.Run(plan));
         foreach (var svg in new[] { drawing.Svg, drawing.NarrowSvg })
         {
             Assert.Subset(new HashSet<string> { "g", "line", "polygon", "rect", "path", "text" }, XElement.Parse(svg).Descendants().Select(element => element.Name.LocalName).ToHashSet());
@@ -162,20 +162,20 @@ public sealed class DayTimelineTests
     [Fact]
     public void The_words_and_the_numbers_say_the_same()
     {
-        var result = RotationGallery.Run(RotationGallery.Island);
-        var drawing = DayTimeline.Of(RotationGallery.Island, result);
+        var result = TimelineGallery.Run(TimelineGallery.Island);
+        var drawing = DayTimeline.Of(TimelineGallery.Island, result);
         Assert.Equal(result.Batteries.Values.Sum(battery => battery.Spans.Count), drawing.Data.Rows.Count);
         Assert.Contains("Day 3: The mail boat, 06:30 to 17:00: lasts", drawing.AlternativeText, StringComparison.Ordinal);
         Assert.Contains(drawing.Cautions, caution => caution.StartsWith("Times are predicted, not measured", StringComparison.Ordinal));
         Assert.Contains(drawing.Cautions, caution => caution.Contains("unattended", StringComparison.Ordinal));
-        Assert.Throws<ArgumentException>(() => DayTimeline.Of(RotationGallery.Broken, result));
+        Assert.Throws<ArgumentException>(() => DayTimeline.Of(TimelineGallery.Broken, result));
     }
 
     [Fact]
     public void The_charge_over_the_days_is_that_of_the_spans()
     {
-        var result = RotationGallery.Run(RotationGallery.Island);
-        var lines = Domain.FigureParts.Lines(ChargeOverDay.Of(RotationGallery.Island, result));
+        var result = TimelineGallery.Run(TimelineGallery.Island);
+        var lines = Domain.FigureParts.Lines(ChargeOverDay.Of(TimelineGallery.Island, result));
         Assert.Equal(4, lines.Count);
         foreach (var (line, battery) in lines.Zip(result.Batteries.Values))
         {

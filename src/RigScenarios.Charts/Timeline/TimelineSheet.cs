@@ -2,7 +2,7 @@ using RigScenarios.Charts.Balance;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Charts.Style;
 
-namespace RigScenarios.Charts.Days.Rotation;
+namespace RigScenarios.Charts.Timeline;
 
 /// <summary>One timeline for one width: the days one under the other, then the signs.</summary>
 internal sealed class TimelineSheet

@@ -2,7 +2,7 @@ using RigScenarios.Charts.Style;
 using RigScenarios.Days;
 using RigScenarios.Simulation;
 
-namespace RigScenarios.Charts.Days.Rotation;
+namespace RigScenarios.Charts.Timeline;
 
 /// <summary>
 /// Days with several batteries as a drawing: over one clock the blocks of the day with their takes, when the rig is down, where
@@ -37,7 +37,7 @@ public static class DayTimeline
             Slug = slug,
             Title = title,
             Caption = TimelineWords.Caption(result),
-            Cautions = RotationCautions.Of(plan, result),
+            Cautions = TimelineCautions.Of(plan, result),
             AlternativeText = TimelineWords.Alternative(plan, result),
             Svg = new TimelineSheet(picture, ChartStyle.Width).ToSvg("rs-wide"),
             NarrowSvg = new TimelineSheet(picture, ChartStyle.NarrowWidth).ToSvg("rs-narrow"),

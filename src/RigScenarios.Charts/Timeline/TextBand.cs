@@ -1,6 +1,6 @@
 using RigScenarios.Charts.Style;
 
-namespace RigScenarios.Charts.Days.Rotation;
+namespace RigScenarios.Charts.Timeline;
 
 /// <summary>A line of room for short texts beside one thing: the first that asks gets its place, one that finds none is left
 /// out.</summary>

@@ -2,11 +2,11 @@ using RigScenarios.Charts.Pages;
 using RigScenarios.Days;
 using RigScenarios.Simulation;
 
-namespace RigScenarios.Charts.Days.Rotation;
+namespace RigScenarios.Charts.Timeline;
 
 /// <summary>Days with several batteries, as parts of a page below their answer: where each battery is, what was taken for what
 /// nobody planned.</summary>
-public static class RotationParts
+public static class TimelineParts
 {
     /// <summary>The parts.</summary>
     /// <param name="plan">The plan.</param>

@@ -11,7 +11,7 @@ namespace RigScenarios.Drafts;
 /// batteries are of the kind on the rig; the form shows the
 /// first charger. Everything else about them stays as it was.
 /// </summary>
-public static class DraftRotation
+public static class DraftBatteries
 {
     // The charge at which a battery is swapped unless somebody says otherwise: common practice, no source.
     private static readonly Ratio UsualReserve = Ratio.FromPercent(15);

@@ -1,11 +1,12 @@
 using RigScenarios.Answers;
+using RigScenarios.Charts.Days;
 using RigScenarios.Days;
 using RigScenarios.Simulation;
 
-namespace RigScenarios.Charts.Days.Rotation;
+namespace RigScenarios.Charts.Timeline;
 
 /// <summary>What a reader of predicted days with several batteries must know beside the numbers.</summary>
-public static class RotationCautions
+public static class TimelineCautions
 {
     /// <summary>That it is predicted, and what goes with charging.</summary>
     public static IReadOnlyList<string> Of(DayPlan plan, SimulationResult result)

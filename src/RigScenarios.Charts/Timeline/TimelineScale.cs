@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace RigScenarios.Charts.Days.Rotation;
+namespace RigScenarios.Charts.Timeline;
 
 /// <summary>
 /// Time across a sheet, the same clock for every day: the hours of work at one scale, the night after them pressed into a strip.

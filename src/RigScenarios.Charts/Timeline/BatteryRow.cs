@@ -3,7 +3,7 @@ using RigScenarios.Charts.Balance;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Simulation;
 
-namespace RigScenarios.Charts.Days.Rotation;
+namespace RigScenarios.Charts.Timeline;
 
 /// <summary>A battery through one day: its charge as a line, what happens with it by what lies under the line, and the charge in
 /// figures at the ends.</summary>

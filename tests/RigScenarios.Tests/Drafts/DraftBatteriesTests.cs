@@ -10,7 +10,7 @@ using UnitsNet;
 namespace RigScenarios.Tests.Drafts;
 
 /// <summary>Several batteries and a charger in a draft: from the form to the file and back.</summary>
-public sealed class DraftRotationTests
+public sealed class DraftBatteriesTests
 {
     private static readonly RigDraft Three = Drafting.Small.With("battery", new DraftThing { Role = RigRole.Battery, Part = "brick-98wh" }) with
     {
@@ -18,7 +18,7 @@ public sealed class DraftRotationTests
     };
 
     [Fact]
-    public void Nobody_asked_no_rotation_and_nothing_of_it_in_the_file()
+    public void Nobody_asked_no_swaps_and_nothing_of_them_in_the_file()
     {
         var answer = Drafting.Answer(Drafting.Small);
         Assert.Single(answer.Answer!.Plan.Batteries);
@@ -93,7 +93,7 @@ public sealed class DraftRotationTests
     }
 
     [Fact]
-    public void Another_battery_on_the_rig_is_another_in_rotation()
+    public void Another_battery_on_the_rig_is_another_to_swap()
     {
         var before = Drafting.Answer(Three).Scenario!;
         var draft = RigDraft.Of(before, "rig", "day").Without("battery").With("brick", new DraftThing { Role = RigRole.Battery, Part = "brick-190wh" });

@@ -1,5 +1,5 @@
 using RigScenarios.Builds;
-using RigScenarios.Charts.Days.Rotation;
+using RigScenarios.Charts.Timeline;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Days;
 using RigScenarios.Files;
@@ -11,7 +11,7 @@ using UnitsNet;
 namespace RigScenarios.Notebooks.Tests.Charts;
 
 /// <summary>Days with several batteries that are hard to draw: many swaps, many batteries with long names, days that break.</summary>
-internal static class RotationGallery
+internal static class TimelineGallery
 {
     public const int Charts = 2;
 

@@ -3,7 +3,7 @@ using RigScenarios.Days;
 using RigScenarios.Simulation;
 using UnitsNet;
 
-namespace RigScenarios.Charts.Days.Rotation;
+namespace RigScenarios.Charts.Timeline;
 
 /// <summary>A timeline in words and numbers.</summary>
 internal static class TimelineWords

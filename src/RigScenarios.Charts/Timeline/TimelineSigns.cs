@@ -2,7 +2,7 @@ using RigScenarios.Charts.Balance;
 using RigScenarios.Charts.Style;
 using RigScenarios.Simulation;
 
-namespace RigScenarios.Charts.Days.Rotation;
+namespace RigScenarios.Charts.Timeline;
 
 /// <summary>The signs of a timeline, each explained under it. None is told apart by its colour alone.</summary>
 internal static class TimelineSigns

@@ -3,7 +3,7 @@ using RigScenarios.Days;
 using RigScenarios.Simulation;
 using UnitsNet;
 
-namespace RigScenarios.Charts.Days.Rotation;
+namespace RigScenarios.Charts.Timeline;
 
 /// <summary>A time in which essential devices were down, not for a planned swap: what follows on the other is one.</summary>
 /// <param name="Letter">Its sign in the drawing.</param>

@@ -5,7 +5,7 @@ using RigScenarios.Charts.Placement;
 using RigScenarios.Charts.Style;
 using RigScenarios.Days;
 
-namespace RigScenarios.Charts.Days.Rotation;
+namespace RigScenarios.Charts.Timeline;
 
 /// <summary>The rows of one day: clock, blocks with takes, the rig, the batteries, the chargers.</summary>
 internal sealed class TimelineRows

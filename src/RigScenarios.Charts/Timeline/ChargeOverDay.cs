@@ -3,7 +3,7 @@ using RigScenarios.Days;
 using RigScenarios.Simulation;
 using UnitsNet.Units;
 
-namespace RigScenarios.Charts.Days.Rotation;
+namespace RigScenarios.Charts.Timeline;
 
 /// <summary>The charge of each battery over the days.</summary>
 public static class ChargeOverDay
@@ -27,7 +27,7 @@ public static class ChargeOverDay
             Slug = "charge-over-the-days",
             Title = title,
             Caption = "Percent of what each battery holds at its age, not of what it held new.",
-            Cautions = RotationCautions.Of(plan, result),
+            Cautions = TimelineCautions.Of(plan, result),
             AlternativeText = $"Line chart of the charge (%) of {result.Batteries.Count} batteries "
                 + $"over {result.Days.Count} days. "
                 + string.Join(" ", result.Days.Select(Begin)),
