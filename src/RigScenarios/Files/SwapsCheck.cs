@@ -19,7 +19,8 @@ internal static class SwapsCheck
         foreach (var used in scenario.Batteries.Values.GroupBy(battery => battery.Item))
         {
             if (scenario.Kit.TryGetValue(used.Key, out var item) && used.Count() > item.Count)
-                log.Error("batteries", $"There are {used.Count()} of \"{used.Key}\" among the batteries, the kit has only {item.Count}.",
+                log.Error("batteries", $"There are {used.Count()} of \"{used.Key}\" among the batteries, the kit has only "
+                    + $"{item.Count}.",
                     $"\"count: {used.Count()}\" at kit.{used.Key}");
         }
         if (scenario.HotSwap is { } reserve)

@@ -27,6 +27,8 @@ public sealed class NotebookPageTests(Chromium chromium)
     {
         await using var visit = await Visit.BeginAsync(chromium);
         await visit.ReadAsync(First);
+        // What is out of sight is drawn last.
+        await visit.Page.Locator(".version-now .rs-chart .main-svg").First.WaitForAsync();
         // Were a chart ever emptied for a moment, the observer would see it.
         await visit.Page.EvaluateAsync("""
             () => {
