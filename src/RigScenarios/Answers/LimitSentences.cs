@@ -12,7 +12,9 @@ public static class LimitSentences
     public static string Of(Limit limit, AnswerTimes? times)
     {
         ArgumentNullException.ThrowIfNull(limit);
-        var line = $"{Element(limit.Element)}: {Figures(limit)}{Case(limit)}";
+        // The kit may call it legs; people say tripod.
+        var name = limit.Kind is LimitKind.TipAngle or LimitKind.Gust ? "tripod" : Element(limit.Element);
+        var line = $"{name}: {Figures(limit)}{Case(limit)}";
         return times is null || limit.At is not { } at
             ? line : $"{line}, {times.When(at.Time)} in {times.Title(at.Day, at.Block)}";
     }
