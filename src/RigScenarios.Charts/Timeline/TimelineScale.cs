@@ -40,9 +40,6 @@ internal sealed class TimelineScale
     /// <summary>Right end of the hours of work, pixels.</summary>
     public double WorkRight { get; }
 
-    /// <summary>Left end of the night, pixels.</summary>
-    public double NightLeft => nightLeft;
-
     /// <summary>The pieces of a day, each with one scale: hours of begin and end.</summary>
     /// <param name="last">Whether it is the last day, which has no night.</param>
     public IEnumerable<(double From, double To)> Pieces(bool last)

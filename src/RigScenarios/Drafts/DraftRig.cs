@@ -13,9 +13,6 @@ internal sealed record RigThing(string Name, DraftThing Thing, string PartId, Pa
 
     /// <summary>Whether it gives the power of one inlet on to several outlets in this build, and is not only carried.</summary>
     public bool IsSplitter { get; init; }
-
-    /// <summary>Whether something feeds it.</summary>
-    public bool IsFed => IsDevice || IsSplitter || Thing.Role == RigRole.Regulator;
 }
 
 /// <summary>

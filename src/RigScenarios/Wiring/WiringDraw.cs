@@ -70,10 +70,6 @@ internal sealed class WiringDraw : SolvedDraw
     /// <inheritdoc/>
     public override bool Watches => watched.Length > 0;
 
-    /// <summary>Whether any device draws.</summary>
-    public bool IsAnythingDrawn => draws.Index().Any(item => live[item.Index] && item.Item is { } draw && Draws(draw))
-        || regulators.Length > 0;
-
     /// <inheritdoc/>
     public override void Solve(Vector512<double> source, Vector512<double> resistance, Vector512<double> air,
         ref CircuitLanes point)
