@@ -6,7 +6,8 @@ using UnitsNet;
 
 namespace RigScenarios.Benchmarks;
 
-/// <summary>One discharge over a long day, and a map of 20 temperatures by 20 ages of it; an invented battery and invented loads.</summary>
+/// <summary>One discharge over a long day, and a map of 20 temperatures by 20 ages of it; an invented battery and invented
+/// loads.</summary>
 [MemoryDiagnoser]
 public class DischargeBenchmarks
 {
@@ -30,7 +31,8 @@ public class DischargeBenchmarks
     /// <summary>A steady 28 W, some ten hours.</summary>
     [Benchmark]
     public DischargeResult SteadyDay() =>
-        Discharge.Run(pack, Temperature.FromDegreesCelsius(5), DischargeStart.Full, Demand.OfPower(Power.FromWatts(28)), DischargeOptions.Default);
+        Discharge.Run(pack, Temperature.FromDegreesCelsius(5), DischargeStart.Full, Demand.OfPower(Power.FromWatts(28)),
+            DischargeOptions.Default);
 
     /// <summary>Takes and pauses, four blocks in twenty minutes, some ten hours; with the time series.</summary>
     [Benchmark(Baseline = true)]
@@ -52,7 +54,8 @@ public class DischargeBenchmarks
             for (var j = 0; j < 20; j++)
             {
                 var aged = pack with { Age = new Age(Ratio.FromDecimalFractions(1 - (0.02 * j)), 1 + (0.04 * j)) };
-                hours += Discharge.Run(aged, Temperature.FromDegreesCelsius(-20 + (3 * i)), DischargeStart.Full, Takes, endOnly).EndTime.Hours;
+                hours += Discharge.Run(aged, Temperature.FromDegreesCelsius(-20 + (3 * i)), DischargeStart.Full, Takes,
+                    endOnly).EndTime.Hours;
             }
         }
 

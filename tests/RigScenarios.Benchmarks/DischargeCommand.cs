@@ -33,5 +33,6 @@ internal static class DischargeCommand
         return 0;
     }
 
-    private static string Quoted(string id) => id.AsSpan().IndexOfAny(",\"\n\r") < 0 ? id : $"\"{id.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+    private static string Quoted(string id) =>
+        id.AsSpan().IndexOfAny(",\"\n\r") < 0 ? id : $"\"{id.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
 }

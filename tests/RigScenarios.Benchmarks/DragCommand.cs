@@ -4,7 +4,8 @@ using System.Text.Json;
 namespace RigScenarios.Benchmarks;
 
 /// <summary>
-/// `drag FILE PART CHANGES`: opens a notebook's living page, or the form of one's own rig with a sample scenario, in Chromium, takes a part of the drawing and moves
+/// `drag FILE PART CHANGES`: opens a notebook's living page, or the form of one's own rig with a sample scenario, in Chromium,
+/// takes a part of the drawing and moves
 /// it step by step, each step after what followed from the one before is drawn. Tells the times that the page itself measured.
 /// </summary>
 internal static class DragCommand
@@ -19,7 +20,8 @@ internal static class DragCommand
     {
         if (arguments.Length != 3 || !int.TryParse(arguments[2], CultureInfo.InvariantCulture, out var changes) || changes < 20)
         {
-            await Console.Error.WriteLineAsync($"Usage: {Usage}, with at least 20 changes, such as: drag data/scenarios/winter-harbour.yaml plate 200");
+            await Console.Error.WriteLineAsync($"Usage: {Usage}, with at least 20 changes, such as: drag "
+                + "data/scenarios/winter-harbour.yaml plate 200");
             return 2;
         }
 
@@ -39,7 +41,8 @@ internal static class DragCommand
             await page.EvaluateAsync(Listen);
             // To and fro within a stretch that most mounts have; no step stays where it is.
             await page.Mouse.MoveAsync(x + (((i * 7) + 5) % 23) - 11, y);
-            var times = (await page.EvaluateAsync<JsonElement>("() => window.updated")).EnumerateArray().Select(time => time.GetDouble()).ToList();
+            var times = (await page.EvaluateAsync<JsonElement>("() => window.updated")).EnumerateArray()
+                .Select(time => time.GetDouble()).ToList();
             // The first tenth warms up.
             if (i < changes / 10)
                 continue;

@@ -5,7 +5,8 @@ using UnitsNet;
 
 namespace RigScenarios.Benchmarks;
 
-/// <summary>A balance envelope of 200 x 200 points of a rig of fourteen parts on a head with twelve steps: asked for in under 100 ms.</summary>
+/// <summary>A balance envelope of 200 x 200 points of a rig of fourteen parts on a head with twelve steps: asked for in under 100
+/// ms.</summary>
 public class EnvelopeBenchmarks
 {
     private readonly BalanceEnvelope envelope = Envelope();
@@ -41,7 +42,9 @@ public class EnvelopeBenchmarks
             RatedLoad = Mass.FromKilograms(12),
         };
         return BalanceEnvelope.Of(new PlacedBuild(new OrderedMap<PlacedPart>(parts)), head,
-            RigVariable.Offset("part 1", PlacementField.OffsetX, new LengthRange(Length.FromMillimeters(-300), Length.FromMillimeters(300))),
-            RigVariable.Offset("part 2", PlacementField.OffsetZ, new LengthRange(Length.FromMillimeters(-100), Length.FromMillimeters(300))));
+            RigVariable.Offset("part 1", PlacementField.OffsetX,
+                new LengthRange(Length.FromMillimeters(-300), Length.FromMillimeters(300))),
+            RigVariable.Offset("part 2", PlacementField.OffsetZ,
+                new LengthRange(Length.FromMillimeters(-100), Length.FromMillimeters(300))));
     }
 }

@@ -18,7 +18,8 @@ internal sealed class OpenedPage : IAsyncDisposable
 
     public IPage Page { get; private set; } = null!;
 
-    /// <summary>Opens the page and waits for its first answer; null, with words on the error stream, where there is no Chromium.</summary>
+    /// <summary>Opens the page and waits for its first answer; null, with words on the error stream, where there is no
+    /// Chromium.</summary>
     public static async Task<OpenedPage?> OpenAsync(string file)
     {
         if (Find() is not { } chromium)
@@ -32,14 +33,18 @@ internal sealed class OpenedPage : IAsyncDisposable
         var isRig = path.EndsWith(".yaml", StringComparison.Ordinal);
         var root = Path.GetDirectoryName(path)!;
         while (!Directory.Exists(Path.Combine(root, "data", "parts")))
-            root = Path.GetDirectoryName(root) ?? throw new DirectoryNotFoundException("The folder data/parts is not above that file.");
-        opened.server = await PageServer.StartAsync(new PageOptions { NotebookFolder = isRig ? Path.Combine(root, "notebooks") : Path.GetDirectoryName(path)!, DataFolder = Path.Combine(root, "data"), RigFolder = opened.rigs, Port = 0 });
+            root = Path.GetDirectoryName(root)
+                ?? throw new DirectoryNotFoundException("The folder data/parts is not above that file.");
+        opened.server = await PageServer.StartAsync(new PageOptions { NotebookFolder = isRig ? Path.Combine(root, "notebooks")
+            : Path.GetDirectoryName(path)!, DataFolder = Path.Combine(root, "data"), RigFolder = opened.rigs, Port = 0 });
         opened.playwright = await Playwright.CreateAsync();
-        opened.browser = await opened.playwright.Chromium.LaunchAsync(new() { ExecutablePath = chromium, Args = ["--no-sandbox", "--disable-gpu"] });
+        opened.browser = await opened.playwright.Chromium
+            .LaunchAsync(new() { ExecutablePath = chromium, Args = ["--no-sandbox", "--disable-gpu"] });
         opened.Page = await opened.browser.NewPageAsync(new() { ViewportSize = new() { Width = 1280, Height = 900 } });
         opened.Page.SetDefaultTimeout(120_000);
         await opened.Page.GotoAsync(opened.server.Address.ToString());
-        var address = isRig ? $"/rig?file=samples/{Uri.EscapeDataString(Path.GetFileName(path))}" : $"/n/{Uri.EscapeDataString(Path.GetFileNameWithoutExtension(path))}";
+        var address = isRig ? $"/rig?file=samples/{Uri.EscapeDataString(Path.GetFileName(path))}"
+            : $"/n/{Uri.EscapeDataString(Path.GetFileNameWithoutExtension(path))}";
         await opened.Page.GotoAsync(new Uri(opened.server.Address, address).ToString());
         await opened.Page.WaitForFunctionAsync("() => document.documentElement.dataset.rsRun");
         return opened;

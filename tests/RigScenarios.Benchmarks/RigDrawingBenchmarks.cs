@@ -7,7 +7,8 @@ using RigScenarios.Scenarios;
 
 namespace RigScenarios.Benchmarks;
 
-/// <summary>The drawing of a rig of the demo scenario, both sheets, as often as a page needs it while somebody drags: asked for in under 10 ms.</summary>
+/// <summary>The drawing of a rig of the demo scenario, both sheets, as often as a page needs it while somebody drags: asked for
+/// in under 10 ms.</summary>
 public class RigDrawingBenchmarks
 {
     private readonly Scenario scenario = ScenarioFile.Read(Path.Combine(Root(), "data", "scenarios", "winter-harbour.yaml"));
@@ -34,7 +35,9 @@ public class RigDrawingBenchmarks
 
     private static int Draw(BuildBalance balance)
     {
-        var drawing = RigDrawing.Of(balance.Rig.Placed, new RigDrawingOptions { Head = balance.Present, Shoulder = balance.Shoulder, Moveable = new OrderedMap<RigScenarios.Balance.LengthRange>(balance.Rig.Moveable) });
+        var drawing = RigDrawing.Of(balance.Rig.Placed,
+            new RigDrawingOptions { Head = balance.Present, Shoulder = balance.Shoulder,
+            Moveable = new OrderedMap<RigScenarios.Balance.LengthRange>(balance.Rig.Moveable) });
         return drawing.Svg.Length + drawing.NarrowSvg.Length;
     }
 
@@ -42,7 +45,8 @@ public class RigDrawingBenchmarks
     {
         var folder = AppContext.BaseDirectory;
         while (!Directory.Exists(Path.Combine(folder, "data", "scenarios")))
-            folder = Path.GetDirectoryName(folder) ?? throw new DirectoryNotFoundException("The folder data/scenarios is not above this program.");
+            folder = Path.GetDirectoryName(folder)
+                ?? throw new DirectoryNotFoundException("The folder data/scenarios is not above this program.");
         return folder;
     }
 }

@@ -7,7 +7,8 @@ using RigScenarios.Notebooks.Tests.Places;
 
 namespace RigScenarios.Notebooks.Tests;
 
-/// <summary>The page as a browser draws it, where Chromium is installed: charts are there, and no text lies over another.</summary>
+/// <summary>The page as a browser draws it, where Chromium is installed: charts are there, and no text lies over
+/// another.</summary>
 [Collection(OneNotebookAtATime.Name)]
 public sealed partial class ChromiumTests(TrialRun trial)
 {
@@ -74,11 +75,13 @@ public sealed partial class ChromiumTests(TrialRun trial)
         try
         {
             var file = Path.Combine(folder, "page.html");
-            await File.WriteAllTextAsync(file, html.Replace("</body>", Measure, StringComparison.Ordinal), TestContext.Current.CancellationToken);
+            await File.WriteAllTextAsync(file, html.Replace("</body>", Measure, StringComparison.Ordinal),
+                TestContext.Current.CancellationToken);
             var (_, dom, errors) = await OtherProgram.RunAsync(
                 chromium,
                 [
-                    "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+                    "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
+                    "--disable-background-networking",
                     "--disable-component-update", "--disable-sync", $"--user-data-dir={Path.Combine(folder, "profile")}",
                     $"--window-size={width},2400", "--virtual-time-budget=10000", "--dump-dom", new Uri(file).AbsoluteUri,
                 ],

@@ -17,15 +17,18 @@ public sealed partial class DocumentationTests : IDisposable
     [Fact]
     public async Task The_code_on_the_page_runs_as_one_notebook()
     {
-        var page = await File.ReadAllTextAsync(Path.Combine(Checkout.Root, "docs", "notebooks.md"), TestContext.Current.CancellationToken);
+        var page = await File.ReadAllTextAsync(Path.Combine(Checkout.Root, "docs", "notebooks.md"),
+            TestContext.Current.CancellationToken);
         var code = Marked().Matches(page.ReplaceLineEndings("\n")).Select(match => match.Groups["code"].Value).ToList();
         Assert.Equal(5, code.Count);
 
         // The first piece runs a notebook from code; it is compiled here and not run, for a cell cannot start another run.
         code[0] = $"async Task RunFromCode()\n{{\n{code[0]}}}";
         // There is no such file from here, as where the library is installed as a tool: the line is passed over.
-        code.Insert(0, "#r \"../artifacts/notebooks/RigScenarios.Notebooks.dll\"\nRigScenarios.Notebooks.NotebookSession.Start();");
-        code.Insert(1, "using RigScenarios.Notebooks; using RigScenarios.Notebooks.Documents; using RigScenarios.Notebooks.Pages; using System.Threading;");
+        code.Insert(0,
+            "#r \"../artifacts/notebooks/RigScenarios.Notebooks.dll\"\nRigScenarios.Notebooks.NotebookSession.Start();");
+        code.Insert(1, "using RigScenarios.Notebooks; using RigScenarios.Notebooks.Documents; using "
+            + "RigScenarios.Notebooks.Pages; using System.Threading;");
         var path = Path.Combine(folder, "documentation.ipynb");
         await File.WriteAllTextAsync(path, AsNotebook(code), TestContext.Current.CancellationToken);
 
@@ -41,6 +44,7 @@ public sealed partial class DocumentationTests : IDisposable
         ["cells"] = new JsonArray([.. code.Select(text => new JsonObject { ["cell_type"] = "code", ["source"] = text })]),
     }.ToJsonString();
 
-    [GeneratedRegex("^```csharp run\n(?<code>.*?)^```", RegexOptions.Multiline | RegexOptions.Singleline | RegexOptions.ExplicitCapture, 10_000)]
+    [GeneratedRegex("^```csharp run\n(?<code>.*?)^```",
+        RegexOptions.Multiline | RegexOptions.Singleline | RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Marked();
 }

@@ -7,14 +7,17 @@ namespace RigScenarios.Notebooks.Tests;
 /// <summary>The notebook engine and the drawing library can be replaced: their types stay inside.</summary>
 public sealed class EngineBoundaryTests
 {
-    private const BindingFlags Everything = BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
+    private const BindingFlags Everything =
+        BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
 
     [Fact]
-    public void No_public_member_speaks_of_the_engine() => Assert.Empty(Spoken(typeof(NotebookSession).Assembly, "Microsoft.DotNet.Interactive"));
+    public void No_public_member_speaks_of_the_engine() =>
+        Assert.Empty(Spoken(typeof(NotebookSession).Assembly, "Microsoft.DotNet.Interactive"));
 
     [Fact]
     public void Only_the_open_door_for_charts_speaks_of_the_drawing_library() => Assert.Equal(
-        ["Figure.FromChart"], Spoken(typeof(Figure).Assembly, "Plotly").Concat(Spoken(typeof(NotebookSession).Assembly, "Plotly")).Distinct());
+        ["Figure.FromChart"], Spoken(typeof(Figure).Assembly, "Plotly")
+            .Concat(Spoken(typeof(NotebookSession).Assembly, "Plotly")).Distinct());
 
     [Fact]
     public void Only_the_folder_Engine_names_the_engine()

@@ -21,11 +21,13 @@ public sealed class ExecutedNotebookTests(TrialRun trial)
         var chart = cells.Single(cell => cell!["id"]!.GetValue<string>() == "chart")!;
         var output = Assert.Single(chart["outputs"]!.AsArray())!;
         Assert.Contains("rigFigure(\"voltage\"", output["data"]!["text/html"]!.GetValue<string>(), StringComparison.Ordinal);
-        Assert.StartsWith("Battery voltage until the camera stops", output["data"]!["text/plain"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.StartsWith("Battery voltage until the camera stops", output["data"]!["text/plain"]!.GetValue<string>(),
+            StringComparison.Ordinal);
         Assert.Equal(4, chart["execution_count"]!.GetValue<int>());
     }
 
     [Fact]
     public void The_drawing_script_is_in_the_first_cells_output() =>
-        Assert.Contains("plotly.js v2", cells[1]!["outputs"]![0]!["data"]!["text/html"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.Contains("plotly.js v2", cells[1]!["outputs"]![0]!["data"]!["text/html"]!.GetValue<string>(),
+            StringComparison.Ordinal);
 }

@@ -33,7 +33,8 @@ public sealed class JupyterTests
             Assert.True(exitCode == 0, errors);
             var executed = await File.ReadAllTextAsync(Path.Combine(output, Path.GetFileName(path)), cancellation);
             Assert.Contains("rs-answer", executed, StringComparison.Ordinal);
-            Assert.DoesNotContain(JsonNode.Parse(executed)!["cells"]!.AsArray().SelectMany(cell => cell!["outputs"]?.AsArray() ?? []),
+            Assert.DoesNotContain(JsonNode.Parse(executed)!["cells"]!.AsArray()
+                .SelectMany(cell => cell!["outputs"]?.AsArray() ?? []),
                 o => o!["output_type"]!.GetValue<string>() == "error");
         }
         finally
@@ -54,10 +55,12 @@ public sealed class JupyterTests
         var (exitCode, output, errors) = await OtherProgram.RunAsync(
             python!,
             [
-                Checkout.TestNotebook("complete.py"), "#r \"../artifacts/notebooks/RigScenarios.Notebooks.dll\"\nRigScenarios.Notebooks.NotebookSession.Start();",
+                Checkout.TestNotebook("complete.py"),
+                "#r \"../artifacts/notebooks/RigScenarios.Notebooks.dll\"\nRigScenarios.Notebooks.NotebookSession.Start();",
                 "RigAnswer.O", "Answ", "DayChart.O",
             ],
-            Path.Combine(Checkout.Root, "notebooks"), cancellation, ("JUPYTER_PATH", KernelFolder), ("DOTNET_INTERACTIVE_CLI_TELEMETRY_OPTOUT", "1"));
+            Path.Combine(Checkout.Root, "notebooks"), cancellation, ("JUPYTER_PATH", KernelFolder),
+            ("DOTNET_INTERACTIVE_CLI_TELEMETRY_OPTOUT", "1"));
         Assert.True(exitCode == 0, errors);
         var offered = output.Split('\n').Where(line => line.StartsWith("offered ", StringComparison.Ordinal)).ToList();
         Assert.Equal(3, offered.Count);
@@ -71,7 +74,8 @@ public sealed class JupyterTests
     {
         Directory.CreateDirectory(Path.Combine(KernelFolder, "kernels"));
         var (exitCode, _, _) = await OtherProgram.RunAsync(
-            "dotnet", ["dotnet-interactive", "jupyter", "install", "--path", Path.Combine(KernelFolder, "kernels")], Checkout.Root, cancellation,
+            "dotnet", ["dotnet-interactive", "jupyter", "install", "--path", Path.Combine(KernelFolder, "kernels")],
+            Checkout.Root, cancellation,
             ("DOTNET_INTERACTIVE_CLI_TELEMETRY_OPTOUT", "1"));
         return exitCode == 0;
     }

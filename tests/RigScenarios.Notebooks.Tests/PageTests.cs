@@ -13,7 +13,8 @@ public sealed partial class PageTests(TrialRun trial)
     private readonly string page = NotebookPage.Of(trial.Run).ToHtml();
 
     [Fact]
-    public void The_drawing_script_is_there_once() => Assert.Single(Regex.Matches(page, "plotly\\.js v2", RegexOptions.None, TimeSpan.FromSeconds(10)));
+    public void The_drawing_script_is_there_once() =>
+        Assert.Single(Regex.Matches(page, "plotly\\.js v2", RegexOptions.None, TimeSpan.FromSeconds(10)));
 
     [Fact]
     public void Nothing_is_fetched_when_it_opens()
@@ -49,7 +50,8 @@ public sealed partial class PageTests(TrialRun trial)
     {
         var run = await NotebookRunner.RunAsync(
             Notebook.Load(Checkout.TestNotebook("runtime-error.ipynb")), cancellation: TestContext.Current.CancellationToken);
-        Assert.Contains("cell 3, line 4: The divisor is zero; give another.", NotebookPage.Of(run).ToHtml(), StringComparison.Ordinal);
+        Assert.Contains("cell 3, line 4: The divisor is zero; give another.", NotebookPage.Of(run).ToHtml(),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -69,7 +71,8 @@ public sealed partial class PageTests(TrialRun trial)
         }
     }
 
-    [GeneratedRegex("<(script|img|iframe|source|video|audio|embed|link|object)[^>]*(src|href|data)=[\"']?(https?:)?//|@import|url\\((\"|')?(https?:)?//", RegexOptions.ExplicitCapture, 10_000)]
+    [GeneratedRegex(
+        "<(script|img|iframe|source|video|audio|embed|link|object)[^>]*(src|href|data)=[\"']?(https?:)?//|@import|url\\((\"|')?(https?:)?//", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Fetched();
 
     [GeneratedRegex("(?<call>rigFigure\\(\"[a-z-]+\", ).*", RegexOptions.ExplicitCapture, 10_000)]

@@ -27,7 +27,8 @@ public sealed class ParameterTests
     public void A_range_without_a_unit_is_a_range()
     {
         var batteries = Parameters.All[2];
-        Assert.Equal(("batteries in the case", "", 1.0, 12.0), (batteries.Label, batteries.Unit, batteries.Minimum, batteries.Maximum));
+        Assert.Equal(("batteries in the case", "", 1.0, 12.0),
+            (batteries.Label, batteries.Unit, batteries.Minimum, batteries.Maximum));
     }
 
     [Fact]
@@ -81,23 +82,30 @@ public sealed class ParameterTests
         try
         {
             var file = Path.Combine(folder, "moves.ipynb");
-            var scenario = System.Text.Json.JsonSerializer.Serialize(Path.Combine(Checkout.Root, "data", "scenarios", "winter-harbour.yaml"));
-            var cell = $"string scenario = {scenario};  // kit, a scenario file\nstring build = \"tripod\";  // build of the camera, a build of scenario\nvar places = \"\";  // Parts moved on the drawing, places of build";
+            var scenario = System.Text.Json.JsonSerializer
+                .Serialize(Path.Combine(Checkout.Root, "data", "scenarios", "winter-harbour.yaml"));
+            var cell = $"string scenario = {scenario};  // kit, a scenario file\nstring build = \"tripod\";  // build of the "
+                + "camera, a build of scenario\nvar places = \"\";  // Parts moved on the drawing, places of build";
             File.WriteAllText(file, System.Text.Json.JsonSerializer.Serialize(new
             {
                 nbformat = 4, nbformat_minor = 5, metadata = new { },
-                cells = new[] { new { cell_type = "code", id = "p", metadata = new { tags = new[] { "parameters" } }, source = cell, outputs = Array.Empty<object>(), execution_count = (int?)null } },
+                cells = new[] { new { cell_type = "code", id = "p", metadata = new { tags = new[] { "parameters" } },
+                    source = cell, outputs = Array.Empty<object>(), execution_count = (int?)null } },
             }));
             var parameters = Notebook.Load(file).Parameters;
             var places = parameters.All[2];
-            Assert.Equal((ParameterKind.Places, "build", "Parts moved on the drawing", ""), (places.Kind, places.Of, places.Label, places.Default));
-            string Value(string text, string build = "tripod") => parameters.Resolve(new Dictionary<string, string> { ["places"] = text, ["build"] = build })[2].Value;
+            Assert.Equal((ParameterKind.Places, "build", "Parts moved on the drawing", ""),
+                (places.Kind, places.Of, places.Label, places.Default));
+            string Value(string text, string build = "tripod") =>
+                parameters.Resolve(new Dictionary<string, string> { ["places"] = text, ["build"] = build })[2].Value;
             Assert.Equal("plate -150 mm", Value("plate -150 mm"));
             Assert.Equal("", Value(""));
             Assert.Equal("pad -150 mm", Value("pad -150 mm", "shoulder"));
             string Problem(string text) => Assert.Single(Assert.Throws<NotebookInputException>(() => Value(text)).Problems);
-            Assert.Contains("places: plaet: There is no \"plaet\" on the rig. Did you mean \"plate\"? Expected (Parts moved on the drawing): ", Problem("plaet -150 mm"), StringComparison.Ordinal);
-            Assert.Contains("-500 mm is outside of what its mount allows. Expected (Parts moved on the drawing): -190 mm to -136 mm.", Problem("plate -500 mm"), StringComparison.Ordinal);
+            Assert.Contains("places: plaet: There is no \"plaet\" on the rig. Did you mean \"plate\"? Expected (Parts moved "
+                + "on the drawing): ", Problem("plaet -150 mm"), StringComparison.Ordinal);
+            Assert.Contains("-500 mm is outside of what its mount allows. Expected (Parts moved on the drawing): -190 mm to "
+                + "-136 mm.", Problem("plate -500 mm"), StringComparison.Ordinal);
             Assert.Contains("which is not a thing with a distance", Problem("plate"), StringComparison.Ordinal);
         }
         finally

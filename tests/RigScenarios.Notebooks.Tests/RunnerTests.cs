@@ -31,8 +31,10 @@ public sealed class RunnerTests(TrialRun trial)
     public async Task Progress_is_told_for_each_cell_and_from_within()
     {
         var told = new Told();
-        await NotebookRunner.RunAsync(Notebook.Load(Checkout.TestNotebook("trial.ipynb")), progress: told, cancellation: Cancellation);
-        Assert.Equal(new NotebookProgress("trial.ipynb", 1, 7, "How long does an invented battery last in the cold?"), told.All[0]);
+        await NotebookRunner.RunAsync(Notebook.Load(Checkout.TestNotebook("trial.ipynb")), progress: told,
+            cancellation: Cancellation);
+        Assert.Equal(new NotebookProgress("trial.ipynb", 1, 7, "How long does an invented battery last in the cold?"),
+            told.All[0]);
         Assert.Contains(new NotebookProgress("trial.ipynb", 6, 7, "50 % halfway"), told.All);
         Assert.Equal(Enumerable.Range(1, 7), told.All.Select(p => p.Cell).Distinct());
     }
@@ -40,14 +42,17 @@ public sealed class RunnerTests(TrialRun trial)
     [Fact]
     public async Task A_cell_that_does_not_compile_is_told_with_its_place()
     {
-        var run = await NotebookRunner.RunAsync(Notebook.Load(Checkout.TestNotebook("compile-error.ipynb")), cancellation: Cancellation);
-        Assert.Equal("compile-error.ipynb, cell 4, line 3: The name 'aa' does not exist in the current context (CS0103)", run.Failure?.ToString());
+        var run = await NotebookRunner.RunAsync(Notebook.Load(Checkout.TestNotebook("compile-error.ipynb")),
+            cancellation: Cancellation);
+        Assert.Equal("compile-error.ipynb, cell 4, line 3: The name 'aa' does not exist in the current context (CS0103)",
+            run.Failure?.ToString());
     }
 
     [Fact]
     public async Task A_cell_that_fails_is_told_with_its_place_and_no_stack_trace()
     {
-        var run = await NotebookRunner.RunAsync(Notebook.Load(Checkout.TestNotebook("runtime-error.ipynb")), cancellation: Cancellation);
+        var run = await NotebookRunner.RunAsync(Notebook.Load(Checkout.TestNotebook("runtime-error.ipynb")),
+            cancellation: Cancellation);
         Assert.Equal("runtime-error.ipynb, cell 3, line 4: The divisor is zero; give another.", run.Failure?.ToString());
         Assert.Equal(3, run.Cells[^1].Cell.Number);
     }
@@ -57,7 +62,8 @@ public sealed class RunnerTests(TrialRun trial)
     {
         var told = new Told();
         await Assert.ThrowsAsync<NotebookInputException>(() => NotebookRunner.RunAsync(
-            Notebook.Load(Checkout.TestNotebook("trial.ipynb")), new Dictionary<string, string> { ["batteries"] = "many" }, told, Cancellation));
+            Notebook.Load(Checkout.TestNotebook("trial.ipynb")), new Dictionary<string, string> { ["batteries"] = "many" },
+            told, Cancellation));
         Assert.Empty(told.All);
     }
 

@@ -14,9 +14,11 @@ internal static class Repository
 
     public static string Data(params string[] names) => Path.Combine([Root, "data", .. names]);
 
-    public static IReadOnlyList<string> ScenarioFiles { get; } = [.. Directory.GetFiles(Data("scenarios"), "*.yaml").Order(StringComparer.Ordinal)];
+    public static IReadOnlyList<string> ScenarioFiles { get; } = [.. Directory.GetFiles(Data("scenarios"), "*.yaml")
+        .Order(StringComparer.Ordinal)];
 
-    public static IReadOnlyList<string> PartsFiles { get; } = [.. Directory.GetFiles(Data("parts"), "*.yaml").Order(StringComparer.Ordinal)];
+    public static IReadOnlyList<string> PartsFiles { get; } = [.. Directory.GetFiles(Data("parts"), "*.yaml")
+        .Order(StringComparer.Ordinal)];
 
     private static string Here([CallerFilePath] string file = "") => Path.GetDirectoryName(file)!;
 }
@@ -30,7 +32,8 @@ internal static class StrictSnapshots
         Environment.SetEnvironmentVariable("SNAPSHOOTER_STRICT_MODE", Repository.Accept ? "off" : "on");
         if (!Repository.Accept)
             return;
-        foreach (var snapshot in Directory.GetFiles(Path.Combine(Repository.Root, "tests", "RigScenarios.Tests"), "*.snap", SearchOption.AllDirectories))
+        foreach (var snapshot in Directory.GetFiles(Path.Combine(Repository.Root, "tests", "RigScenarios.Tests"), "*.snap",
+            SearchOption.AllDirectories))
             File.Delete(snapshot);
     }
 }

@@ -55,7 +55,8 @@ internal static class SmallScenario
     }
 
     /// <summary>The build on its day.</summary>
-    public static SimulationResult Run(string text, SimulationOptions? options = null) => RunOne(Read(text), "one", "day", options);
+    public static SimulationResult Run(string text, SimulationOptions? options = null) =>
+        RunOne(Read(text), "one", "day", options);
 
     /// <summary>A build of a scenario on one of its days.</summary>
     public static SimulationResult RunOne(Scenario scenario, string build, string day, SimulationOptions? options = null)

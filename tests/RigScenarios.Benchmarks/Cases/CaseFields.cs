@@ -2,7 +2,8 @@ using System.Text.Json;
 
 namespace RigScenarios.Benchmarks.Cases;
 
-/// <summary>Reads the fields of one case and notes what is wrong with them, so that all problems of a file are told at once.</summary>
+/// <summary>Reads the fields of one case and notes what is wrong with them, so that all problems of a file are told at
+/// once.</summary>
 internal sealed class CaseFields(string where, List<string> problems)
 {
     public double Number(JsonElement parent, string path, Func<double, bool> accepts, string accepted, double? otherwise = null)
@@ -11,14 +12,17 @@ internal sealed class CaseFields(string where, List<string> problems)
             return otherwise ?? Problem(path, $"missing; accepted: {accepted}");
         if (value.ValueKind != JsonValueKind.Number || !value.TryGetDouble(out var number))
             return Problem(path, $"found {value.GetRawText()}; accepted: a number, {accepted}");
-        return double.IsFinite(number) && accepts(number) ? number : Problem(path, $"found {value.GetRawText()}; accepted: {accepted}");
+        return double.IsFinite(number) && accepts(number)
+            ? number : Problem(path, $"found {value.GetRawText()}; accepted: {accepted}");
     }
 
-    public double Number(JsonElement parent, string path, double? otherwise = null) => Number(parent, path, _ => true, "a finite number", otherwise);
+    public double Number(JsonElement parent, string path, double? otherwise = null) =>
+        Number(parent, path, _ => true, "a finite number", otherwise);
 
     public string Text(JsonElement parent, string path)
     {
-        if (Find(parent, path, out var value) && value.ValueKind == JsonValueKind.String && value.GetString() is { Length: > 0 } text)
+        if (Find(parent, path, out var value) && value.ValueKind == JsonValueKind.String
+            && value.GetString() is { Length: > 0 } text)
             return text;
         Problem(path, "accepted: a name or word in quotes");
         return "";
@@ -60,7 +64,8 @@ internal sealed class CaseFields(string where, List<string> problems)
     public IReadOnlyList<double[]> Pairs(JsonElement parent, string path)
     {
         if (Find(parent, path, out var value) && value.ValueKind == JsonValueKind.Array
-            && value.EnumerateArray().All(pair => pair.ValueKind == JsonValueKind.Array && pair.GetArrayLength() == 2 && pair.EnumerateArray().All(one => one.ValueKind == JsonValueKind.Number)))
+            && value.EnumerateArray().All(pair => pair.ValueKind == JsonValueKind.Array && pair.GetArrayLength() == 2
+                && pair.EnumerateArray().All(one => one.ValueKind == JsonValueKind.Number)))
             return [.. value.EnumerateArray().Select(pair => new[] { pair[0].GetDouble(), pair[1].GetDouble() })];
         Problem(path, "accepted: a list of pairs of numbers");
         return [];

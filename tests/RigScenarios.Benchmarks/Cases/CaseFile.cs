@@ -22,7 +22,8 @@ internal static class CaseFile
     }
 
     /// <summary>The cases with their names; what is wrong with the list or a name is noted.</summary>
-    public static IEnumerable<(string Id, JsonElement Element, CaseFields Fields)> Cases(string path, JsonElement root, List<string> problems)
+    public static IEnumerable<(string Id, JsonElement Element, CaseFields Fields)> Cases(string path, JsonElement root,
+        List<string> problems)
     {
         if (!CaseFields.Find(root, "cases", out var list) || list.ValueKind != JsonValueKind.Array)
         {
@@ -33,7 +34,8 @@ internal static class CaseFile
         var ids = new HashSet<string>();
         foreach (var (index, element) in list.EnumerateArray().Index())
         {
-            var id = CaseFields.Find(element, "id", out var name) && name.ValueKind == JsonValueKind.String ? name.GetString()! : "";
+            var id = CaseFields.Find(element, "id", out var name) && name.ValueKind == JsonValueKind.String
+                ? name.GetString()! : "";
             var fields = new CaseFields($"{path}, case {(id.Length > 0 ? id : $"number {index + 1}")}", problems);
             if (id.Length == 0)
                 fields.Problem("id", "missing; accepted: a name");

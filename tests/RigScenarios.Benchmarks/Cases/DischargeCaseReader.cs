@@ -41,7 +41,8 @@ internal static class DischargeCaseReader
             id,
             pack,
             Temperature.FromKelvins(ambient),
-            new DischargeStart { StateOfCharge = Ratio.FromDecimalFractions(charge), Temperature = Temperature.FromKelvins(startKelvin) },
+            new DischargeStart { StateOfCharge = Ratio.FromDecimalFractions(charge),
+                Temperature = Temperature.FromKelvins(startKelvin) },
             new Demand(segments.Select(one => new DemandSegment(
                 Duration.FromSeconds(one.Seconds),
                 Power.FromWatts(one.Watts),
@@ -49,7 +50,8 @@ internal static class DischargeCaseReader
                 ElectricConductance.FromSiemens(one.Siemens)))));
     }
 
-    private static List<(double Seconds, double Watts, double Amperes, double Siemens)> ReadDemand(JsonElement element, CaseFields fields)
+    private static List<(double Seconds, double Watts, double Amperes, double Siemens)> ReadDemand(JsonElement element,
+        CaseFields fields)
     {
         var segments = new List<(double, double, double, double)>();
         foreach (var segment in fields.Objects(element, "demand"))
@@ -67,7 +69,8 @@ internal static class DischargeCaseReader
     internal static Pack? ReadPack(JsonElement element, CaseFields fields, List<string> problems)
     {
         var before = problems.Count;
-        var groups = fields.Number(element, "pack.seriesGroups", value => value >= 1 && value == Math.Floor(value), "a whole number of 1 or more");
+        var groups = fields.Number(element, "pack.seriesGroups", value => value >= 1 && value == Math.Floor(value),
+            "a whole number of 1 or more");
         var capacity = fields.Positive(element, "pack.capacityAh");
         var r0 = fields.NotNegative(element, "pack.r0Ohm");
         var r1 = fields.NotNegative(element, "pack.r1Ohm");
@@ -88,7 +91,8 @@ internal static class DischargeCaseReader
             fields.Numbers(element, "pack.ocvTable.soc"), fields.Numbers(element, "pack.ocvTable.voltageV")), problems);
         var usable = CaseFields.Find(element, "pack.usableFraction", out _)
             ? Table(fields, "pack.usableFraction", () => UsableCapacity.FromTable(
-                fields.Numbers(element, "pack.usableFraction.temperatureK"), fields.Numbers(element, "pack.usableFraction.fraction")), problems)
+                fields.Numbers(element, "pack.usableFraction.temperatureK"),
+                fields.Numbers(element, "pack.usableFraction.fraction")), problems)
             : UsableCapacity.Full;
         if (problems.Count > before || openCircuit is null || usable is null)
             return null;

@@ -14,13 +14,15 @@ internal static class NetworkCaseReader
         using var document = CaseFile.Parse(path);
         var problems = new List<string>();
         var statics = Cases(path, document.RootElement, "static", problems, ReadStatic);
-        var runs = Cases(path, document.RootElement, "runs", problems, (id, element, fields) => ReadRun(id, element, fields, problems));
+        var runs = Cases(path, document.RootElement, "runs", problems,
+            (id, element, fields) => ReadRun(id, element, fields, problems));
         if (problems.Count > 0)
             throw new CaseFileException(string.Join(Environment.NewLine, problems));
         return new NetworkCaseFile(statics, runs);
     }
 
-    private static List<T> Cases<T>(string path, JsonElement root, string list, List<string> problems, Func<string, JsonElement, CaseFields, T?> read)
+    private static List<T> Cases<T>(string path, JsonElement root, string list,
+        List<string> problems, Func<string, JsonElement, CaseFields, T?> read)
         where T : class
     {
         var cases = new List<T>();
@@ -68,14 +70,16 @@ internal static class NetworkCaseReader
         var blocks = new List<(double Seconds, OrderedMap<string> States)>();
         foreach (var block in fields.Objects(element, "blocks"))
             blocks.Add((fields.Positive(block, "duration_s"), States(block, fields)));
-        if (pack is null || double.IsNaN(ambient + charge + kelvin + limit) || blocks.Exists(block => double.IsNaN(block.Seconds)))
+        if (pack is null || double.IsNaN(ambient + charge + kelvin + limit)
+            || blocks.Exists(block => double.IsNaN(block.Seconds)))
             return null;
         return new NetworkRunCase(
             id,
             network,
             pack,
             Temperature.FromKelvins(ambient),
-            new DischargeStart { StateOfCharge = Ratio.FromDecimalFractions(charge), Temperature = Temperature.FromKelvins(kelvin) },
+            new DischargeStart { StateOfCharge = Ratio.FromDecimalFractions(charge),
+                Temperature = Temperature.FromKelvins(kelvin) },
             [.. blocks.Select(block => new WiringBlock(Duration.FromSeconds(block.Seconds), block.States))],
             new DischargeOptions { TimeLimit = Duration.FromSeconds(limit), SeriesPoints = 0 });
     }
@@ -101,13 +105,15 @@ internal static class NetworkCaseReader
         switch (Text(element, "kind"))
         {
             case "wire":
-                return new Wire(id, fedBy, ElectricResistance.FromOhms(fields.NotNegative(element, "resistanceOhm", otherwise: 0)));
+                return new Wire(id, fedBy,
+                    ElectricResistance.FromOhms(fields.NotNegative(element, "resistanceOhm", otherwise: 0)));
             case "switch":
                 return new LowVoltageSwitch(id, fedBy, Volts(element, "openBelowV", fields));
             case "regulator":
                 return new Regulator(id, fedBy, ElectricPotential.FromVolts(fields.Positive(element, "outputV")))
                 {
-                    Efficiency = Ratio.FromDecimalFractions(fields.Number(element, "efficiency", value => value is > 0 and <= 1, "above 0, up to 1")),
+                    Efficiency = Ratio.FromDecimalFractions(fields.Number(element, "efficiency", value => value is > 0 and <= 1,
+                        "above 0, up to 1")),
                     OwnDraw = Power.FromWatts(fields.NotNegative(element, "quiescentW", otherwise: 0)),
                     LossPerAmpere = ElectricPotential.FromVolts(fields.NotNegative(element, "lossV", otherwise: 0)),
                     LossResistance = ElectricResistance.FromOhms(fields.NotNegative(element, "lossOhm", otherwise: 0)),
@@ -119,7 +125,8 @@ internal static class NetworkCaseReader
                 {
                     MinimumVoltage = Volts(element, "minV", fields),
                     MaximumVoltage = Volts(element, "maxV", fields),
-                    Essential = CaseFields.Find(element, "essential", out var essential) && essential.ValueKind == JsonValueKind.True,
+                    Essential = CaseFields.Find(element, "essential", out var essential)
+                        && essential.ValueKind == JsonValueKind.True,
                 };
             default:
                 fields.Problem($"elements.{id}.kind", "accepted: wire, switch, regulator, device");
@@ -151,9 +158,11 @@ internal static class NetworkCaseReader
             return OrderedMap<string>.Empty;
         }
 
-        return new OrderedMap<string>(states.EnumerateObject().Select(state => KeyValuePair.Create(state.Name, state.Value.GetString() ?? "")));
+        return new OrderedMap<string>(states.EnumerateObject()
+            .Select(state => KeyValuePair.Create(state.Name, state.Value.GetString() ?? "")));
     }
 
     private static string? Text(JsonElement element, string name) =>
-        element.ValueKind == JsonValueKind.Object && element.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.String ? value.GetString() : null;
+        element.ValueKind == JsonValueKind.Object && element.TryGetProperty(name, out var value)
+            && value.ValueKind == JsonValueKind.String ? value.GetString() : null;
 }

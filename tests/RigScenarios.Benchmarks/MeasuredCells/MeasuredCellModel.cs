@@ -15,8 +15,10 @@ internal sealed record CellComparison(MeasuredDischarge Measured, double AmpereH
     public double EnergyError => (WattHours / Measured.WattHours) - 1;
 
     /// <summary>
-    /// Error of the runtime that the model claims to keep, as a part: 2 % at 25 °C, 3 % down to -10 °C (there from C/2), 20 % at -20 °C, for the steady
-    /// loads of a camera pack, up to 1C. Not claimed (null): 2C; 40 °C, where this cell gave less than at 25 °C; C/20 at -10 °C, where a
+    /// Error of the runtime that the model claims to keep, as a part: 2 % at 25 °C, 3 % down to -10 °C (there from C/2), 20 % at
+    /// -20 °C, for the steady
+    /// loads of a camera pack, up to 1C. Not claimed (null): 2C; 40 °C, where this cell gave less than at 25 °C; C/20 at -10 °C,
+    /// where a
     /// day-long discharge gives more than the cold table, fitted at C/2, says.
     /// </summary>
     public double? ClaimedTolerance => (Measured.ChamberCelsius, Measured.Rate) switch
@@ -29,9 +31,11 @@ internal sealed record CellComparison(MeasuredDischarge Measured, double AmpereH
 }
 
 /// <summary>
-/// The measured cell by the project's NMC defaults, as a pack of one group. Its capacity alone is set by a measurement: such that the C/20
+/// The measured cell by the project's NMC defaults, as a pack of one group. Its capacity alone is set by a measurement: such that
+/// the C/20
 /// discharge at 25 °C gives the measured charge. Heat: 47 J/K and 0.37 W/K, a single cell in a chamber with a fan, which
-/// reproduce the rise of temperature at 2C (computed from the same data). The chamber is at the temperature with which its C/20 discharge
+/// reproduce the rise of temperature at 2C (computed from the same data). The chamber is at the temperature with which its C/20
+/// discharge
 /// begins, which follows the chamber; the cell at the one with which its own discharge begins.
 /// </summary>
 internal sealed class MeasuredCellModel
@@ -57,13 +61,15 @@ internal sealed class MeasuredCellModel
 
     public CellComparison Compare(MeasuredDischarge one)
     {
-        var chamber = measured.First(other => other.ChamberCelsius == one.ChamberCelsius && other.Rate == SlowestRate).StartCelsius;
+        var chamber = measured.First(other => other.ChamberCelsius == one.ChamberCelsius
+            && other.Rate == SlowestRate).StartCelsius;
         var start = DischargeStart.Full with { Temperature = Temperature.FromDegreesCelsius(one.StartCelsius) };
         var result = Discharge.Run(
             Cell(), Temperature.FromDegreesCelsius(chamber), start, Demand.OfCurrent(ElectricCurrent.FromAmperes(one.Amperes)),
             new DischargeOptions { SeriesPoints = 0 });
         return new CellComparison(
-            one, result.Energies.ChargeDrawn.AmpereHours, result.Energies.Delivered.WattHours, result.EndTemperature.DegreesCelsius);
+            one, result.Energies.ChargeDrawn.AmpereHours, result.Energies.Delivered.WattHours,
+            result.EndTemperature.DegreesCelsius);
     }
 
     private Pack Cell() => PackModel.From(

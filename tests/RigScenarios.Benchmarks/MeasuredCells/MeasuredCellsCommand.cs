@@ -18,7 +18,9 @@ internal static class MeasuredCellsCommand
         }
 
         var folder = arguments.Length > 0 ? arguments[0] : MeasuredDischarge.FindFolder(Environment.CurrentDirectory)
-            ?? throw new CaseFileException($"The measured data ({MeasuredDischarge.FileName}) is not in the reference folder beside the project; name its folder: {Usage}");
+            ?? throw new CaseFileException(
+                $"The measured data ({MeasuredDischarge.FileName}) is not in the reference folder beside the project; name "
+                    + $"its folder: {Usage}");
         var model = new MeasuredCellModel(MeasuredDischarge.Read(folder));
         var text = Page(model);
         if (arguments.Length == 2)
@@ -62,10 +64,14 @@ internal static class MeasuredCellsCommand
                 _ => "",
             });
             text.Append(CultureInfo.InvariantCulture,
-                $"| {one.ChamberCelsius:F0} | {one.Rate}{mark} | {one.Amperes:F3} | {one.AmpereHours:F3} | {row.AmpereHours:F3} | {100 * row.ChargeError:+0.0;-0.0;0.0} | {(row.ClaimedTolerance is { } claim ? $"{100 * claim:F0}" : "–")} | {one.WattHours:F2} | {row.WattHours:F2} | {100 * row.EnergyError:+0.0;-0.0;0.0} | {row.EndCelsius:F1} |\n");
+                $"| {one.ChamberCelsius:F0} | {one.Rate}{mark} | {one.Amperes:F3} | {one.AmpereHours:F3} | "
+                    + $"{row.AmpereHours:F3} | {100 * row.ChargeError:+0.0;-0.0;0.0} | "
+                        + $"{(row.ClaimedTolerance is { } claim ? $"{100 * claim:F0}" : "–")} | {one.WattHours:F2} | "
+                            + $"{row.WattHours:F2} | {100 * row.EnergyError:+0.0;-0.0;0.0} | {row.EndCelsius:F1} |\n");
         }
 
-        text.Append("\n## How well it does\n\n| chamber °C | rates | largest error of the charge % | of the energy % |\n| --- | --- | --- | --- |\n");
+        text.Append("\n## How well it does\n\n| chamber °C | rates | largest error of the charge % | of the energy % |\n| --- "
+            + "| --- | --- | --- |\n");
         foreach (var (name, belongs) in new (string, Func<MeasuredDischarge, bool>)[]
         {
             ("C/20 to 1C", one => one.Rate != "2C"),
@@ -75,7 +81,8 @@ internal static class MeasuredCellsCommand
             foreach (var group in rows.Where(row => belongs(row.Measured)).GroupBy(row => row.Measured.ChamberCelsius))
             {
                 text.Append(CultureInfo.InvariantCulture,
-                    $"| {group.Key:F0} | {name} | {Largest(group.Select(row => row.ChargeError)):+0.0;-0.0} | {Largest(group.Select(row => row.EnergyError)):+0.0;-0.0} |\n");
+                    $"| {group.Key:F0} | {name} | {Largest(group.Select(row => row.ChargeError)):+0.0;-0.0} | "
+                        + $"{Largest(group.Select(row => row.EnergyError)):+0.0;-0.0} |\n");
             }
         }
 
@@ -83,8 +90,10 @@ internal static class MeasuredCellsCommand
         text.AppendJoin("; ", rows.OrderByDescending(row => Math.Abs(row.ChargeError)).Take(4).Select(row =>
             $"{row.Measured.Rate} at {row.Measured.ChamberCelsius:F0} °C, {100 * row.ChargeError:+0.0;-0.0} %"));
         text.Append(".\n\n");
-        var warm = rows.Where(row => row.Measured is { ChamberCelsius: 25, Rate: not "2C" }).Select(row => 100 * row.EnergyError).ToList();
-        double At(double celsius, string rate) => 100 * rows.First(row => row.Measured.ChamberCelsius == celsius && row.Measured.Rate == rate).ChargeError;
+        var warm = rows.Where(row => row.Measured is { ChamberCelsius: 25, Rate: not "2C" })
+            .Select(row => 100 * row.EnergyError).ToList();
+        double At(double celsius, string rate) =>
+            100 * rows.First(row => row.Measured.ChamberCelsius == celsius && row.Measured.Rate == rate).ChargeError;
         text.Append(CultureInfo.InvariantCulture, $"""
             An answer states the largest of these errors, of charge or energy, among the rows around its run: from the next colder to the next warmer
             chamber, and from the next lower to the next higher rate. Beyond the rows it says that nobody has measured it.

@@ -12,7 +12,8 @@ internal sealed record MeasuredDischarge(
 {
     public const string FileName = "nmc18650_cc_discharge_summary.csv";
 
-    /// <summary>The reference folder beside the project, seen from a folder inside the repository; null where it is absent.</summary>
+    /// <summary>The reference folder beside the project, seen from a folder inside the repository; null where it is
+    /// absent.</summary>
     public static string? FindFolder(string from)
     {
         for (var folder = new DirectoryInfo(from); folder is not null; folder = folder.Parent)
@@ -33,13 +34,15 @@ internal sealed record MeasuredDischarge(
             throw new CaseFileException($"{path}: there is no such file.");
         var lines = File.ReadAllLines(path);
         var columns = lines[0].Split(',');
-        return [.. lines.Skip(1).Where(line => line.Length > 0).Select((line, i) => Parse(path, i + 2, columns, line.Split(',')))];
+        return [.. lines.Skip(1).Where(line => line.Length > 0)
+            .Select((line, i) => Parse(path, i + 2, columns, line.Split(',')))];
     }
 
     private static MeasuredDischarge Parse(string path, int line, string[] columns, string[] cells)
     {
         return new MeasuredDischarge(
-            Number("ambient_C"), Cell("rate"), Number("current_A"), Number("capacity_Ah"), Number("energy_Wh"), Number("cell_T_start_C"));
+            Number("ambient_C"), Cell("rate"), Number("current_A"), Number("capacity_Ah"), Number("energy_Wh"),
+            Number("cell_T_start_C"));
 
         string Cell(string column)
         {
@@ -49,7 +52,8 @@ internal sealed record MeasuredDischarge(
                 : throw new CaseFileException($"{path}, line {line}: no column {column}.");
         }
 
-        double Number(string column) => double.TryParse(Cell(column), NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
+        double Number(string column) =>
+            double.TryParse(Cell(column), NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
             ? value
             : throw new CaseFileException($"{path}, line {line}, column {column}: found '{Cell(column)}'; accepted: a number.");
     }

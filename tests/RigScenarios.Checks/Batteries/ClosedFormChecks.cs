@@ -12,7 +12,8 @@ public class ClosedFormChecks
 {
     private const double Ambient = 298.15;
 
-    // An open-circuit voltage that is 4 V throughout, no heat to speak of (a heat capacity of 1 TJ/K), no cold: what is left is a source with one resistance.
+    // An open-circuit voltage that is 4 V throughout, no heat to speak of (a heat capacity of 1 TJ/K), no cold: what is left is a
+    // source with one resistance.
     private static readonly Pack Source = new()
     {
         SeriesGroups = 1,
@@ -68,7 +69,8 @@ public class ClosedFormChecks
     [Fact]
     public void Pair_charges_exponentially_under_constant_current()
     {
-        // V = 4 - I·(0.15 + 0.2·(1 - exp(-t/10)) + 0.3·(1 - exp(-t/100))), cut off at 3 V with I = 2 A: solved for t by bisection.
+        // V = 4 - I·(0.15 + 0.2·(1 - exp(-t/10)) + 0.3·(1 - exp(-t/100))), cut off at 3 V with I = 2 A: solved for t by
+        // bisection.
         var pack = Source with
         {
             Resistance1 = ElectricResistance.FromOhms(0.2),
@@ -119,7 +121,8 @@ public class ClosedFormChecks
         var start = DischargeStart.Full with { Temperature = Temperature.FromKelvins(330) };
 
         var result = Discharge.Run(
-            pack, Temperature.FromKelvins(270), start, Demand.OfPower(Power.Zero), new DischargeOptions { TimeLimit = Duration.FromHours(1) },
+            pack, Temperature.FromKelvins(270), start, Demand.OfPower(Power.Zero),
+            new DischargeOptions { TimeLimit = Duration.FromHours(1) },
             TestContext.Current.CancellationToken);
 
         Assert.Equal(EndCause.TimeLimit, result.Cause);
@@ -131,7 +134,8 @@ public class ClosedFormChecks
     [Fact]
     public void Chemical_energy_is_the_area_under_the_open_circuit_curve()
     {
-        // With all of the capacity usable, the energy at open-circuit voltage is S·3600·Q·∫U dz whatever the load; U = 3 + z: 3.5 on average.
+        // With all of the capacity usable, the energy at open-circuit voltage is S·3600·Q·∫U dz whatever the load; U = 3 + z: 3.5
+        // on average.
         var pack = Source with { OpenCircuitVoltage = OpenCircuitVoltage.FromTable([0, 0.3, 1], [3, 3.3, 4]) };
 
         var result = Run(pack, Demand.OfPower(Power.FromWatts(7)));
@@ -142,5 +146,6 @@ public class ClosedFormChecks
     }
 
     private static DischargeResult Run(Pack pack, Demand demand) =>
-        Discharge.Run(pack, Temperature.FromKelvins(Ambient), DischargeStart.Full, demand, DischargeOptions.Default, TestContext.Current.CancellationToken);
+        Discharge.Run(pack, Temperature.FromKelvins(Ambient), DischargeStart.Full, demand, DischargeOptions.Default,
+            TestContext.Current.CancellationToken);
 }

@@ -38,7 +38,8 @@ public class MeasuredCellChecks
     private static IReadOnlyList<CellComparison> Compare()
     {
         var folder = MeasuredDischarge.FindFolder(AppContext.BaseDirectory);
-        Assert.SkipWhen(folder is null, $"The measured data ({MeasuredDischarge.FileName}) is not in the reference folder beside the project.");
+        Assert.SkipWhen(folder is null,
+            $"The measured data ({MeasuredDischarge.FileName}) is not in the reference folder beside the project.");
         return new MeasuredCellModel(MeasuredDischarge.Read(folder!)).CompareAll();
     }
 }

@@ -5,8 +5,10 @@ using UnitsNet;
 namespace RigScenarios.Checks.Batteries;
 
 /// <summary>
-/// The charge against a measured one of one cell: P. Kollmeyer, C. Vidal, M. Naguib, M. Skells (2020), doi:10.17632/cp3473x7xv.3, CC BY
-/// 4.0: 3.0 A to 4.2 V, ended at 50 mA, 23.8 °C, after a discharge at 1C. Its figures: voltage held from 43 to 44 min on, 87.6 min in all; 50 % after
+/// The charge against a measured one of one cell: P. Kollmeyer, C. Vidal, M. Naguib, M. Skells (2020), doi:10.17632/cp3473x7xv.3,
+/// CC BY
+/// 4.0: 3.0 A to 4.2 V, ended at 50 mA, 23.8 °C, after a discharge at 1C. Its figures: voltage held from 43 to 44 min on, 87.6
+/// min in all; 50 % after
 /// 27.0 min, 70 % after 38.0, 90 % after 52.0, 95 % after 58.0; 2.732 Ah and 10.65 Wh in, 2.726 Ah out.
 /// </summary>
 public class MeasuredChargeChecks
@@ -45,7 +47,8 @@ public class MeasuredChargeChecks
         Assert.Equal(ChargeEnd.Full, Charge.End);
         Assert.InRange(Charge.VoltageHeldFrom.Minutes, 43, 46);
 
-        // The circuit has no slow diffusion beyond its second pair: the current falls faster in the end, and the charge is over 11 % early.
+        // The circuit has no slow diffusion beyond its second pair: the current falls faster in the end, and the charge is over
+        // 11 % early.
         Assert.InRange(Charge.EndTime.Minutes / 87.6, 0.88, 1.0);
     }
 

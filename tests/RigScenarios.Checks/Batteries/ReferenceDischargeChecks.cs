@@ -3,7 +3,8 @@ using RigScenarios.Benchmarks.Cases;
 
 namespace RigScenarios.Checks.Batteries;
 
-/// <summary>The discharge model against the reference discharges. Asked for: 2e-4 in time; held here: 1e-6 and the digits of the files.</summary>
+/// <summary>The discharge model against the reference discharges. Asked for: 2e-4 in time; held here: 1e-6 and the digits of the
+/// files.</summary>
 public class ReferenceDischargeChecks
 {
     private static readonly DischargeOptions Options = new() { TimeLimit = ReferenceDischarges.TimeLimit };

@@ -16,7 +16,8 @@ internal sealed record ReferenceDischarge(
     DischargeCase Case, double EndSeconds, string Cause, double Charge, double Kelvin, double? Volts, bool AtStep, int Segments);
 
 /// <summary>
-/// 55 discharges of invented packs, solved by an independent program: SciPy's DOP853, relative tolerance 1e-10, begun anew at each step of
+/// 55 discharges of invented packs, solved by an independent program: SciPy's DOP853, relative tolerance 1e-10, begun anew at
+/// each step of
 /// the demand and each point of the table, events polished; cross-checked with CVODE.
 /// </summary>
 internal static class ReferenceDischarges
@@ -25,7 +26,8 @@ internal static class ReferenceDischarges
 
     public static UnitsNet.Duration TimeLimit { get; } = UnitsNet.Duration.FromSeconds(172_800);
 
-    public static IReadOnlyDictionary<string, ReferenceDischarge> All { get; } = Sets.SelectMany(Read).ToDictionary(one => one.Case.Id);
+    public static IReadOnlyDictionary<string, ReferenceDischarge> All { get; } = Sets.SelectMany(Read)
+        .ToDictionary(one => one.Case.Id);
 
     public static TheoryData<string> Ids => [.. All.Keys];
 
@@ -42,7 +44,8 @@ internal static class ReferenceDischarges
             double Number(string name) => double.Parse(Cell(name), CultureInfo.InvariantCulture);
             yield return new ReferenceDischarge(
                 cases[Cell("id")], Number("t_end_s"), Cell("cause"), Number("z_end"), Number("T_end_K"),
-                Cell("V_end").Length == 0 ? null : Number("V_end"), Cell("at_step") == "yes", int.Parse(Cell("segment"), CultureInfo.InvariantCulture));
+                Cell("V_end").Length == 0 ? null : Number("V_end"), Cell("at_step") == "yes",
+                int.Parse(Cell("segment"), CultureInfo.InvariantCulture));
         }
     }
 }

@@ -4,7 +4,8 @@ using UnitsNet;
 namespace RigScenarios.Checks.Cells;
 
 /// <summary>
-/// Resistance and capacity in the cold against figures measured on one cell: P. Kollmeyer et al. (2020), doi:10.17632/cp3473x7xv.3, CC BY 4.0;
+/// Resistance and capacity in the cold against figures measured on one cell: P. Kollmeyer et al. (2020),
+/// doi:10.17632/cp3473x7xv.3, CC BY 4.0;
 /// sustained resistance = (V at C/20 - V at C/2)/ΔI over 0.3…1.5 Ah drawn, computed from the data.
 /// </summary>
 public class ColdChecks

@@ -4,17 +4,20 @@ using UnitsNet;
 namespace RigScenarios.Checks.Cells;
 
 /// <summary>
-/// The monotone cubic against published values. The curve is looked at through the open-circuit voltage, whose table runs from 0 to 1 and
+/// The monotone cubic against published values. The curve is looked at through the open-circuit voltage, whose table runs from 0
+/// to 1 and
 /// lies above 0: abscissae are mapped to 0…1 and 1 is added to ordinates; neither changes the cubic.
 /// </summary>
 public class MonotoneCubicChecks
 {
-    // The data set RPN 14 of F. N. Fritsch and R. E. Carlson, "Monotone piecewise cubic interpolation", SIAM J. Numer. Anal. 17 (1980)
+    // The data set RPN 14 of F. N. Fritsch and R. E. Carlson, "Monotone piecewise cubic interpolation", SIAM J. Numer. Anal. 17
+    // (1980)
     // 238-246, in the five digits of the example of NAG routine E01BEF, which is derived from Fritsch's PCHIM.
     private static readonly double[] X = [7.99, 8.09, 8.19, 8.70, 9.20, 10.00, 12.00, 15.00, 20.00];
     private static readonly double[] Y = [0, 0.27643e-4, 0.43750e-1, 0.16918, 0.46943, 0.94374, 0.99864, 0.99992, 0.99999];
 
-    // NAG C Library Manual, example results of e01bec; read in the test of SciPy that quotes them (test_polyint.py, test_nag): second-hand.
+    // NAG C Library Manual, example results of e01bec; read in the test of SciPy that quotes them (test_polyint.py, test_nag):
+    // second-hand.
     [Theory]
     [InlineData(7.9900, 0.0000)]
     [InlineData(9.1910, 0.4640)]
@@ -30,7 +33,8 @@ public class MonotoneCubicChecks
         Assert.Equal(expected, At(X, Y, x), 5e-5);
     }
 
-    // SciPy, test_polyint.py, test_endslopes: the end slopes are not zero where the data don't say so; that of three points by hand:
+    // SciPy, test_polyint.py, test_endslopes: the end slopes are not zero where the data don't say so; that of three points by
+    // hand:
     // h = 0.1, 0.15; secants 2206.5, 3333.33: ((2·0.1 + 0.15)·2206.5 - 0.1·3333.33)/0.25 = 1755.7667.
     [Fact]
     public void End_slope_is_the_one_sided_three_point_formula()
@@ -42,7 +46,8 @@ public class MonotoneCubicChecks
         Assert.Equal(1755.7667, (At(x, y, step) - 279.35) / step, 0.01);
     }
 
-    // By hand, at the middle point of (0, 0), (1, 1), (3, 2): w1 = 2·2 + 1 = 5, w2 = 2 + 2·1 = 4, slope (5 + 4)/(5/1 + 4/0.5) = 9/13.
+    // By hand, at the middle point of (0, 0), (1, 1), (3, 2): w1 = 2·2 + 1 = 5, w2 = 2 + 2·1 = 4, slope (5 + 4)/(5/1 + 4/0.5) =
+    // 9/13.
     // Half way in the second interval, Hermite: (1 + 2)/2 + 2·(9/13 - d)/8; end slope ((2·2 + 1)·0.5 - 2·1)/3 = 1/6.
     [Fact]
     public void Inner_slope_is_the_weighted_harmonic_mean()
@@ -64,7 +69,8 @@ public class MonotoneCubicChecks
     private static double At(double[] x, double[] y, double where)
     {
         var width = x[^1] - x[0];
-        var curve = OpenCircuitVoltage.FromTable([.. x.Select(one => one == x[^1] ? 1 : (one - x[0]) / width)], [.. y.Select(one => one + 1)]);
+        var curve = OpenCircuitVoltage.FromTable([.. x.Select(one => one == x[^1] ? 1 : (one - x[0]) / width)],
+            [.. y.Select(one => one + 1)]);
         return curve.At(Ratio.FromDecimalFractions(Math.Min(1, (where - x[0]) / width))).Volts - 1;
     }
 }

@@ -6,7 +6,8 @@ namespace RigScenarios.Checks.Cells;
 /// <summary>The open-circuit voltages of the chemistries against tables that were computed or read elsewhere.</summary>
 public class OpenCircuitTableChecks
 {
-    // C.-H. Chen et al., J. Electrochem. Soc. 167 (2020) 080534, electrode functions as read in a public implementation; window solved for
+    // C.-H. Chen et al., J. Electrochem. Soc. 167 (2020) 080534, electrode functions as read in a public implementation; window
+    // solved for
     // 2.5 V and 4.2 V; computed by a program of its own.
     private static readonly double[] Nmc =
     [
@@ -23,7 +24,8 @@ public class OpenCircuitTableChecks
         Assert.Equal(Nmc[i], CellChemistries.Nmc.OpenCircuitVoltage.Value.At(Ratio.FromDecimalFractions(i / 20.0)).Volts, 1e-4);
     }
 
-    // Measured on a 3 Ah LFP 26650 cell (data file of a public storage simulator, BSD-3-Clause; read in the source): a few of its points.
+    // Measured on a 3 Ah LFP 26650 cell (data file of a public storage simulator, BSD-3-Clause; read in the source): a few of its
+    // points.
     [Theory]
     [InlineData(0, 2.2862)]
     [InlineData(0.1, 3.1967)]
@@ -35,7 +37,8 @@ public class OpenCircuitTableChecks
         Assert.Equal(volts, CellChemistries.Lfp.OpenCircuitVoltage.Value.At(Ratio.FromDecimalFractions(charge)).Volts, 1e-12);
     }
 
-    // The measured curve against a published model of another LFP cell (graphite from Chen 2020, LFP from arXiv:1709.03970, window 2.0…3.6 V):
+    // The measured curve against a published model of another LFP cell (graphite from Chen 2020, LFP from arXiv:1709.03970,
+    // window 2.0…3.6 V):
     // above half charge they agree within 20 mV, below the model lies 20 to 90 mV lower, which is why it isn't the default.
     [Theory]
     [InlineData(0.50, 3.2660)]

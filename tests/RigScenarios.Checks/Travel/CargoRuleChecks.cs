@@ -9,7 +9,8 @@ public class CargoRuleChecks
 {
     private static Ratio Percent(double percent) => Ratio.FromPercent(percent);
 
-    // United Nations, list of dangerous goods; read in "Lithium Batteries 2024", p. 114 and 122, for UN 3480 and 3481. UN 3090 and 3091 are named together with them in
+    // United Nations, list of dangerous goods; read in "Lithium Batteries 2024", p. 114 and 122, for UN 3480 and 3481. UN 3090
+    // and 3091 are named together with them in
     // packing instruction P903 (International Maritime Dangerous Goods Code, read); which of the two is which, from memory.
     [Theory]
     [InlineData(LithiumKind.Ion, CargoForm.Loose, 3480)]
@@ -18,9 +19,11 @@ public class CargoRuleChecks
     [InlineData(LithiumKind.Metal, CargoForm.Loose, 3090)]
     [InlineData(LithiumKind.Metal, CargoForm.PackedWithEquipment, 3091)]
     [InlineData(LithiumKind.Metal, CargoForm.InEquipment, 3091)]
-    public void Entries_of_the_list(LithiumKind kind, CargoForm form, int number) => Assert.Equal(number, UnEntry.Of(kind, form).Number);
+    public void Entries_of_the_list(LithiumKind kind, CargoForm form, int number) =>
+        Assert.Equal(number, UnEntry.Of(kind, form).Number);
 
-    // 84 FR 8006 (6 March 2019) and 87 FR 77995 (21 December 2022) (read): loose batteries at most at 30 % of rated capacity, on cargo aircraft only.
+    // 84 FR 8006 (6 March 2019) and 87 FR 77995 (21 December 2022) (read): loose batteries at most at 30 % of rated capacity, on
+    // cargo aircraft only.
     [Theory]
     [InlineData(30, false)]
     [InlineData(30.5, true)]
@@ -36,7 +39,8 @@ public class CargoRuleChecks
         }
     }
 
-    // International Air Transport Association, Dangerous Goods Regulations, 67th edition, packing instruction 966 (read in two freight companies' summaries): from 1 January 2026
+    // International Air Transport Association, Dangerous Goods Regulations, 67th edition, packing instruction 966 (read in two
+    // freight companies' summaries): from 1 January 2026
     // cells and batteries above 2.7 Wh packed with equipment at most at 30 %.
     [Theory]
     [InlineData("2025-12-31", 98, 60, false)]
@@ -46,7 +50,8 @@ public class CargoRuleChecks
     [InlineData("2026-01-01", 2.8, 60, true)]
     public void Packed_with_equipment_since_2026(string date, double wattHours, double charge, bool stopped)
     {
-        var check = Batteries.Ship(DateOnly.Parse(date, null), Batteries.Spare(wattHours) with { WithEquipment = true, Charge = Percent(charge) });
+        var check = Batteries.Ship(DateOnly.Parse(date, null),
+            Batteries.Spare(wattHours) with { WithEquipment = true, Charge = Percent(charge) });
         Assert.Equal((3481, 966, stopped), (check.Entry.Number, check.Rule.PackingInstruction, check.StoppedBy is not null));
     }
 
@@ -63,12 +68,14 @@ public class CargoRuleChecks
     [Theory]
     [InlineData(100, true)]
     [InlineData(101, false)]
-    public void Small_batteries(double wattHours, bool small) => Assert.Equal(small, Batteries.Ship(Batteries.January2026, Batteries.Spare(wattHours)).Small);
+    public void Small_batteries(double wattHours, bool small) =>
+        Assert.Equal(small, Batteries.Ship(Batteries.January2026, Batteries.Spare(wattHours)).Small);
 
     // dg-packaging.nl, UN 3480, packing instruction 965 section IB (read): 10 kg net a package; forbidden on passenger aircraft.
     [Fact]
     public void Ten_kilograms_a_package_for_small_loose_ones() =>
-        Assert.Contains("at most 10 kg", TravelWords.Of(Batteries.Ship(Batteries.January2026, Batteries.Spare(98))), StringComparison.Ordinal);
+        Assert.Contains("at most 10 kg", TravelWords.Of(Batteries.Ship(Batteries.January2026, Batteries.Spare(98))),
+            StringComparison.Ordinal);
 
     [Fact]
     public void Without_a_charge_the_limit_is_told_and_nothing_is_claimed()

@@ -6,7 +6,8 @@ namespace RigScenarios.Checks.Travel;
 /// <summary>The passenger rules, case by case. The source stands above each case.</summary>
 public class PassengerRuleChecks
 {
-    // Federal Aviation Administration, "Airline passengers and batteries" (read): up to 100 Wh without approval; 101 to 160 Wh with the airline's approval; over 160 Wh forbidden.
+    // Federal Aviation Administration, "Airline passengers and batteries" (read): up to 100 Wh without approval; 101 to 160 Wh
+    // with the airline's approval; over 160 Wh forbidden.
     // The same limits hold for installed batteries (same page).
     [Theory]
     [InlineData(99, false, false, 1)]
@@ -44,7 +45,8 @@ public class PassengerRuleChecks
         Assert.All(answer.Lists, list => Assert.InRange(list.Lines.Sum(line => line.Count), 1, 2));
     }
 
-    // International Air Transport Association, Dangerous Goods Regulations 2.3 (second-hand: two pages that quote it; news report of 12 March 2026): up to 20 spare batteries a person.
+    // International Air Transport Association, Dangerous Goods Regulations 2.3 (second-hand: two pages that quote it; news report
+    // of 12 March 2026): up to 20 spare batteries a person.
     [Theory]
     [InlineData(20, 0)]
     [InlineData(21, 1)]
@@ -60,20 +62,25 @@ public class PassengerRuleChecks
     [InlineData(15, 0)]
     [InlineData(16, 1)]
     public void Fifteen_devices_a_person(int packed, int stay) =>
-        Assert.Equal(stay, Batteries.Fly(Batteries.January2026, 1, Batteries.Spare(16, packed) with { Installed = true }).Left.Sum(left => left.Count));
+        Assert.Equal(stay, Batteries.Fly(Batteries.January2026, 1,
+            Batteries.Spare(16, packed) with { Installed = true }).Left.Sum(left => left.Count));
 
-    // 49 CFR 175.10(a), edition of 1 October 2018, p. 832 (read): each spare battery protected against short circuit by packaging, tape, or a bag or pouch of its own.
+    // 49 CFR 175.10(a), edition of 1 October 2018, p. 832 (read): each spare battery protected against short circuit by
+    // packaging, tape, or a bag or pouch of its own.
     [Fact]
     public void A_spare_battery_with_bare_contacts_stays_and_one_in_its_device_does_not()
     {
         var spare = Batteries.Fly(Batteries.Addendum, 1, Batteries.Spare(98) with { ContactsCovered = false });
         Assert.Equal("contacts open", Assert.Single(spare.Left).Margin);
         Assert.Empty(spare.Lists);
-        Assert.Empty(Batteries.Fly(Batteries.Addendum, 1, Batteries.Spare(98) with { ContactsCovered = false, Installed = true }).Left);
+        Assert.Empty(Batteries.Fly(Batteries.Addendum, 1,
+            Batteries.Spare(98) with { ContactsCovered = false, Installed = true }).Left);
     }
 
     // Federal Aviation Administration, pages on spare batteries (read): spare ones in the cabin only.
     [Fact]
     public void Spare_batteries_go_in_the_cabin_bag() =>
-        Assert.StartsWith("cabin bag", TravelWords.Place(Batteries.Fly(Batteries.Addendum, 1, Batteries.Spare(98)).Lists[0].Lines[0]), StringComparison.Ordinal);
+        Assert.StartsWith("cabin bag",
+            TravelWords.Place(Batteries.Fly(Batteries.Addendum, 1, Batteries.Spare(98)).Lists[0].Lines[0]),
+            StringComparison.Ordinal);
 }

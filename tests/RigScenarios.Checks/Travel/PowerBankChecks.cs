@@ -4,13 +4,17 @@ using RigScenarios.Travel;
 namespace RigScenarios.Checks.Travel;
 
 /// <summary>
-/// Power banks. International Civil Aviation Organization, Technical Instructions (Doc 9284) 2025-2026, Addendum 1, in force from 27 March 2026, as the UK Civil Aviation
-/// Authority's page on changes to the carriage of lithium batteries and power banks and dgonline.training print it (both read): at most two a person, in the cabin, protected against
-/// short circuit, not recharged on board; counted apart from spare batteries. Before: a spare battery (49 CFR 175.10(a)(18)(iv), 2018, p. 832, read).
+/// Power banks. International Civil Aviation Organization, Technical Instructions (Doc 9284) 2025-2026, Addendum 1, in force from
+/// 27 March 2026, as the UK Civil Aviation
+/// Authority's page on changes to the carriage of lithium batteries and power banks and dgonline.training print it (both read):
+/// at most two a person, in the cabin, protected against
+/// short circuit, not recharged on board; counted apart from spare batteries. Before: a spare battery (49 CFR 175.10(a)(18)(iv),
+/// 2018, p. 832, read).
 /// </summary>
 public class PowerBankChecks
 {
-    private static PackedBattery Banks(int count, double wattHours = 74) => Batteries.Spare(wattHours, count) with { PowerBank = true };
+    private static PackedBattery Banks(int count, double wattHours = 74) =>
+        Batteries.Spare(wattHours, count) with { PowerBank = true };
 
     [Fact]
     public void Three_small_ones_fly_on_26_March_2026_and_two_on_27_March()
@@ -25,7 +29,8 @@ public class PowerBankChecks
     public void They_are_counted_apart_from_spare_batteries_after_the_addendum_and_among_them_before()
     {
         Assert.Empty(Batteries.Fly(Batteries.Addendum, 1, Batteries.Spare(98, 20), Banks(2)).Left);
-        Assert.Equal(2, Batteries.Fly(Batteries.BeforeAddendum, 1, Batteries.Spare(98, 20), Banks(2)).Left.Sum(left => left.Count));
+        Assert.Equal(2, Batteries.Fly(Batteries.BeforeAddendum, 1, Batteries.Spare(98, 20),
+            Banks(2)).Left.Sum(left => left.Count));
     }
 
     [Fact]
@@ -35,7 +40,8 @@ public class PowerBankChecks
     [Fact]
     public void Not_charging_on_board_is_said_from_the_addendum_on()
     {
-        static bool Said(DateOnly date) => TravelWords.Cautions(Batteries.Fly(date, 1, Banks(1))).Any(caution => caution.Contains("not charged on board", StringComparison.Ordinal));
+        static bool Said(DateOnly date) => TravelWords.Cautions(Batteries.Fly(date, 1, Banks(1)))
+            .Any(caution => caution.Contains("not charged on board", StringComparison.Ordinal));
         Assert.True(Said(Batteries.Addendum));
         Assert.False(Said(Batteries.BeforeAddendum));
     }

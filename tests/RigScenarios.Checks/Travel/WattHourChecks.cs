@@ -5,8 +5,10 @@ using UnitsNet;
 namespace RigScenarios.Checks.Travel;
 
 /// <summary>
-/// Wh = nominal V × rated Ah, and the marked figure goes first: Federal Aviation Administration, "Airline passengers and batteries" (read), and two
-/// makers' and press pages that state the relation (read). The products were computed by hand; the classes follow from 100 Wh and 160 Wh, both "not more than".
+/// Wh = nominal V × rated Ah, and the marked figure goes first: Federal Aviation Administration, "Airline passengers and
+/// batteries" (read), and two
+/// makers' and press pages that state the relation (read). The products were computed by hand; the classes follow from 100 Wh and
+/// 160 Wh, both "not more than".
 /// </summary>
 public class WattHourChecks
 {
@@ -35,7 +37,8 @@ public class WattHourChecks
     [Fact]
     public void The_marked_figure_goes_before_the_computed_one()
     {
-        var battery = new Battery { Energy = Energy.FromWattHours(99), Voltage = ElectricPotential.FromVolts(14.8), Capacity = ElectricCharge.FromAmpereHours(6.8) };
+        var battery = new Battery { Energy = Energy.FromWattHours(99), Voltage = ElectricPotential.FromVolts(14.8),
+            Capacity = ElectricCharge.FromAmpereHours(6.8) };
         var marked = RatedEnergy.Of(battery, []);
         Assert.Equal((99.0, WattHourBasis.Label, null), (marked.Energy.WattHours, marked.Basis, marked.Doubt));
         var unmarked = RatedEnergy.Of(battery, ["battery.energy"]);
@@ -47,7 +50,9 @@ public class WattHourChecks
     [Fact]
     public void The_nominal_voltage_alone_can_cross_the_line()
     {
-        BaggageKind At(double volts) => FlightCheck.Of(Batteries.Spare(RatedEnergy.Of(ElectricPotential.FromVolts(volts), ElectricCharge.FromAmpereHours(6.9))), Batteries.Rules2026.Passengers).Kind;
+        BaggageKind At(double volts) =>
+            FlightCheck.Of(Batteries.Spare(RatedEnergy.Of(ElectricPotential.FromVolts(volts),
+            ElectricCharge.FromAmpereHours(6.9))), Batteries.Rules2026.Passengers).Kind;
         Assert.Equal((BaggageKind.SmallSpare, BaggageKind.LargeSpare), (At(14.4), At(14.8)));
     }
 }

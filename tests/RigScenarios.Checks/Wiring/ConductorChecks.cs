@@ -12,7 +12,8 @@ public class ConductorChecks
     private static readonly Temperature Cool = Temperature.FromDegreesCelsius(20);
 
     /// <summary>
-    /// Ω per 1000 ft of solid wire: "American Wire Gages", HyperPhysics (Georgia State University), after T. L. Floyd, Electric Circuit Fundamentals,
+    /// Ω per 1000 ft of solid wire: "American Wire Gages", HyperPhysics (Georgia State University), after T. L. Floyd, Electric
+    /// Circuit Fundamentals,
     /// 2nd ed. [read].
     /// </summary>
     [Theory]
@@ -32,7 +33,8 @@ public class ConductorChecks
         Assert.Equal(ohmsPer1000Feet * FeetPerKilometre / 1000, found, 5e-4 * found);
     }
 
-    /// <summary>5 m of 12 AWG: 2.053 mm, 3.31 mm², 0.025 Ω: OpenStax, University Physics vol. 2, section 9.3, table and example (its copper has 2.6 % less resistivity) [read].</summary>
+    /// <summary>5 m of 12 AWG: 2.053 mm, 3.31 mm², 0.025 Ω: OpenStax, University Physics vol. 2, section 9.3, table and example
+    /// (its copper has 2.6 % less resistivity) [read].</summary>
     [Fact]
     public void Textbook_wire_has_its_area_and_resistance()
     {
@@ -42,7 +44,8 @@ public class ConductorChecks
         Assert.Equal(0.025, wire.Of(Length.FromMeters(5), Cool).Ohms, 0.0015);
     }
 
-    /// <summary>Maxima in Ω/km at 20 °C, class 5, plain copper: IEC 60228, as four cable makers' tables agree on [second-hand].</summary>
+    /// <summary>Maxima in Ω/km at 20 °C, class 5, plain copper: IEC 60228, as four cable makers' tables agree on
+    /// [second-hand].</summary>
     [Theory]
     [InlineData(0.5, 39.0)]
     [InlineData(0.75, 26.0)]
@@ -54,7 +57,8 @@ public class ConductorChecks
         Assert.Equal(ohms, Conductor.Metric(Area.FromSquareMillimeters(squareMillimetres)).Of(Kilometre, Cool).Ohms, 1e-9);
     }
 
-    /// <summary>The standard allows a flexible conductor 13 to 16 % more than ideal copper of its nominal area: computed from the two.</summary>
+    /// <summary>The standard allows a flexible conductor 13 to 16 % more than ideal copper of its nominal area: computed from the
+    /// two.</summary>
     [Fact]
     public void Metric_maxima_lie_above_ideal_copper_of_the_area()
     {
@@ -62,7 +66,8 @@ public class ConductorChecks
             Assert.InRange(Conductor.Metric(area).Of(Kilometre, Cool).Ohms / (1000.0 / 58 / area.SquareMillimeters), 1.12, 1.17));
     }
 
-    /// <summary>Correction to 20 °C, 1/(1 + 0.004·(T - 20)): IEC 60228, annex [second-hand]; copper's own coefficient is 0.00393, 0.2 % apart at 50 °C.</summary>
+    /// <summary>Correction to 20 °C, 1/(1 + 0.004·(T - 20)): IEC 60228, annex [second-hand]; copper's own coefficient is 0.00393,
+    /// 0.2 % apart at 50 °C.</summary>
     [Theory]
     [InlineData(40, 0.926)]
     [InlineData(50, 0.893)]
@@ -76,7 +81,8 @@ public class ConductorChecks
         Assert.Equal(correction, wire.Of(Kilometre, Cool) / wire.Of(Kilometre, Temperature.FromDegreesCelsius(celsius)), 0.005);
     }
 
-    /// <summary>Run length at temperature T2 for the same drop: L2 = 254.5·L1/(234.5 + T2): FAA AC 43.13-1B CHG 1 (2001), p. 11-22 [read].</summary>
+    /// <summary>Run length at temperature T2 for the same drop: L2 = 254.5·L1/(234.5 + T2): FAA AC 43.13-1B CHG 1 (2001), p.
+    /// 11-22 [read].</summary>
     [Theory]
     [InlineData(50)]
     [InlineData(100)]
@@ -85,7 +91,8 @@ public class ConductorChecks
     {
         var wire = Conductor.Awg(18);
 
-        Assert.Equal(254.5 / (234.5 + celsius), wire.Of(Kilometre, Cool) / wire.Of(Kilometre, Temperature.FromDegreesCelsius(celsius)), 3e-4);
+        Assert.Equal(254.5 / (234.5 + celsius),
+            wire.Of(Kilometre, Cool) / wire.Of(Kilometre, Temperature.FromDegreesCelsius(celsius)), 3e-4);
     }
 
     /// <summary>4.99 Ω per 1000 ft of 16 AWG, uncoated stranded copper at 75 °C: NEC, chapter 9, table 8 [second-hand].</summary>

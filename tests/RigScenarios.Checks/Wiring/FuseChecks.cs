@@ -7,7 +7,8 @@ namespace RigScenarios.Checks.Wiring;
 public class FuseChecks
 {
     /// <summary>
-    /// At 25 °C the steady current of a fuse of UL 248-14 is to stay at or below 75 % of its rating: fuse makers' selection guides, as circuitprotection.ca tells it [second-hand]. That
+    /// At 25 °C the steady current of a fuse of UL 248-14 is to stay at or below 75 % of its rating: fuse makers' selection
+    /// guides, as circuitprotection.ca tells it [second-hand]. That
     /// is below the 100 % that it carries and the 135 % at which it opens within an hour (UL 248-14 [second-hand]).
     /// </summary>
     [Theory]
@@ -21,7 +22,8 @@ public class FuseChecks
         Assert.True(found < rating);
     }
 
-    /// <summary>About 0.2 %/K (fast) to 0.5 %/K (slow) less above 25 °C: interfacebus.com, "Fuse derating" [second-hand, a rule of thumb]. At 65 °C a slow one has 80 % left, a fast one 92 %.</summary>
+    /// <summary>About 0.2 %/K (fast) to 0.5 %/K (slow) less above 25 °C: interfacebus.com, "Fuse derating" [second-hand, a rule
+    /// of thumb]. At 65 °C a slow one has 80 % left, a fast one 92 %.</summary>
     [Theory]
     [InlineData(0.5, 0.80)]
     [InlineData(0.2, 0.92)]

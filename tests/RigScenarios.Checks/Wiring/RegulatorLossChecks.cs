@@ -8,8 +8,10 @@ namespace RigScenarios.Checks.Wiring;
 public class RegulatorLossChecks
 {
     /// <summary>
-    /// A monolithic buck regulator at 12 V in, 3.3 V and 2 A out: 0.48 W in the switch's resistance (0.4 Ω · 4 A² · 0.3), 0.42 W of switching (12 V · 2 A · 70 ns ·
-    /// 250 kHz) and 0.03 W of its own (12 V · 2.5 mA) = 0.93 W: STMicroelectronics, A5973D data sheet, thermal considerations [read]. The same
+    /// A monolithic buck regulator at 12 V in, 3.3 V and 2 A out: 0.48 W in the switch's resistance (0.4 Ω · 4 A² · 0.3), 0.42 W
+    /// of switching (12 V · 2 A · 70 ns ·
+    /// 250 kHz) and 0.03 W of its own (12 V · 2.5 mA) = 0.93 W: STMicroelectronics, A5973D data sheet, thermal considerations
+    /// [read]. The same
     /// as a loss form: own draw 0.03 W, 0.21 W/A, 0.12 Ω.
     /// </summary>
     [Fact]
@@ -27,7 +29,8 @@ public class RegulatorLossChecks
     }
 
     /// <summary>
-    /// A synchronous 5 V, 10 A regulator from 12 V: 97 % at half, 95 % at full load are its design targets: Texas Instruments, LM25148 data sheet SNVSC05 [read].
+    /// A synchronous 5 V, 10 A regulator from 12 V: 97 % at half, 95 % at full load are its design targets: Texas Instruments,
+    /// LM25148 data sheet SNVSC05 [read].
     /// The loss form through both (a = 0) is own draw 0.153 W and 24.8 mΩ [computed].
     /// </summary>
     [Theory]
@@ -49,7 +52,8 @@ public class RegulatorLossChecks
         var network = new WiringNetwork(
         [
             regulator,
-            new Device("device", regulator.Name, new([new("on", new DeviceDraw { ConstantCurrent = ElectricCurrent.FromAmperes(amperes) })])),
+            new Device("device", regulator.Name,
+                new([new("on", new DeviceDraw { ConstantCurrent = ElectricCurrent.FromAmperes(amperes) })])),
         ]);
         return network.TrySolve(ElectricPotential.FromVolts(volts), new OrderedMap<string>([new("device", "on")]))!;
     }

@@ -8,7 +8,8 @@ namespace RigScenarios.Checks.Wiring;
 public class VoltageDropChecks
 {
     /// <summary>
-    /// FAA AC 43.13-1B CHG 1 (27 September 2001), tables 11-7 and 11-8, p. 11-22 [read]: Ω/ft, run length in ft, A, printed drop in V. Left
+    /// FAA AC 43.13-1B CHG 1 (27 September 2001), tables 11-7 and 11-8, p. 11-22 [read]: Ω/ft, run length in ft, A, printed drop
+    /// in V. Left
     /// out: two rows whose printed drop is not the product of the other three.
     /// </summary>
     [Theory]
@@ -28,7 +29,8 @@ public class VoltageDropChecks
     }
 
     /// <summary>
-    /// 100 ft of two-wire circuit, 16 AWG at 4.99 Ω per 1000 ft (NEC, chapter 9, table 8), 4 A from 24 V: 4.0 V, 16.7 %: a training page on voltage drop,
+    /// 100 ft of two-wire circuit, 16 AWG at 4.99 Ω per 1000 ft (NEC, chapter 9, table 8), 4 A from 24 V: 4.0 V, 16.7 %: a
+    /// training page on voltage drop,
     /// electrician2.com, weltrain05, p. 135 [read].
     /// </summary>
     [Fact]
@@ -45,16 +47,19 @@ public class VoltageDropChecks
     }
 
     /// <summary>
-    /// A load of constant power P behind a loop R on a source E: I = (E - sqrt(E² - 4PR))/(2R), a solution only for P ≤ E²/(4R); worked out by hand for 0.5 m
+    /// A load of constant power P behind a loop R on a source E: I = (E - sqrt(E² - 4PR))/(2R), a solution only for P ≤ E²/(4R);
+    /// worked out by hand for 0.5 m
     /// of 18 AWG pair (20.95 mΩ) with four contacts of 5 mΩ.
     /// </summary>
     [Theory]
     [InlineData(14.4, 60, 4.2172, 14.2273, 0.728)]
     [InlineData(12.0, 60, 5.0884, 11.7916, 1.060)]
     [InlineData(14.4, 150, 10.745, 13.960, 4.728)]
-    public void A_constant_power_behind_a_cable_solves_the_quadratic_equation(double source, double watts, double amperes, double volts, double lost)
+    public void A_constant_power_behind_a_cable_solves_the_quadratic_equation(double source, double watts, double amperes,
+        double volts, double lost)
     {
-        var cable = new Cable(Conductor.Awg(18, stranded: false), Length.FromMeters(0.5)) { Contacts = ElectricResistance.FromMilliohms(20) };
+        var cable = new Cable(Conductor.Awg(18, stranded: false),
+            Length.FromMeters(0.5)) { Contacts = ElectricResistance.FromMilliohms(20) };
         Assert.Equal(0.04095, cable.LoopResistance.Ohms, 5e-6);
         var network = Network(cable.LoopResistance.Ohms, DeviceDraw.OfPower(Power.FromWatts(watts)));
 
@@ -63,11 +68,13 @@ public class VoltageDropChecks
         Assert.Equal(amperes, point.Current.Amperes, 6e-5 * amperes);
         Assert.Equal(volts, point.Elements["device"].Inlet.Volts, 1e-3);
         Assert.Equal(lost, (double)point.Elements["cable"].Loss.Watts, 1e-3);
-        Assert.Equal(source * source / (4 * 0.040948), watts * network.LoadFactorAtEdge(ElectricPotential.FromVolts(source), On), 0.05);
+        Assert.Equal(source * source / (4 * 0.040948),
+            watts * network.LoadFactorAtEdge(ElectricPotential.FromVolts(source), On), 0.05);
     }
 
     /// <summary>
-    /// A pack's own resistance is one more wire: 14.4 V behind 60 mΩ and the cable of 40 mΩ is 14.4 V behind 100 mΩ, P = 40 W: I = (14.4 - sqrt(14.4² - 16))/0.2 = 2.8335 A;
+    /// A pack's own resistance is one more wire: 14.4 V behind 60 mΩ and the cable of 40 mΩ is 14.4 V behind 100 mΩ, P = 40 W: I
+    /// = (14.4 - sqrt(14.4² - 16))/0.2 = 2.8335 A;
     /// by hand.
     /// </summary>
     [Fact]

@@ -32,7 +32,8 @@ public sealed class FigureTests
         const string evil = "<img src=x onerror=\"go()\">'&";
         var html = new ChartPage { Title = evil, Footer = evil }
             .WithHeading(evil).WithProse(evil).WithAnswer(evil, evil).With(Discharge(evil))
-            .With(ChartTable.Of(evil).With(evil)).With(new PrintedPart(evil)).ToHtml().Replace(ChartScript.Html, "", StringComparison.Ordinal);
+            .With(ChartTable.Of(evil).With(evil)).With(new PrintedPart(evil)).ToHtml()
+                .Replace(ChartScript.Html, "", StringComparison.Ordinal);
         Assert.DoesNotContain("<img", html, StringComparison.Ordinal);
         Assert.Contains("&lt;img src=x onerror=&quot;go()&quot;&gt;&#39;&amp;", html, StringComparison.Ordinal);
     }
@@ -43,7 +44,8 @@ public sealed class FigureTests
         var figure = Discharge("98 Wh");
         Assert.Equal(["98 Wh", "2", "12", "battery voltage (V)"], figure.Data.Rows[2]);
         Assert.Equal(
-            "Line chart of battery voltage (V) over time since start (h). 98 Wh: from 16.4 V at 0 h to 12 V at 2 h, where it ends: voltage cut-off. "
+            "Line chart of battery voltage (V) over time since start (h). 98 Wh: from 16.4 V at 0 h to 12 V at 2 h, where it "
+                + "ends: voltage cut-off. "
             + "150 Wh: from 16.4 V at 0 h to 13 V at 2.5 h. Limit: camera cut-off 12.0 V.",
             figure.AlternativeText);
     }
@@ -69,7 +71,8 @@ public sealed class FigureTests
     {
         var map = Map(threshold: 3);
         Assert.Equal("Blank: the camera does not start.", map.ToFigure().Caption);
-        Assert.Equal("Blank: the camera does not start. All values shown lie at or above \"half a day\".", Map(threshold: 0.5).ToFigure().Caption);
+        Assert.Equal("Blank: the camera does not start. All values shown lie at or above \"half a day\".",
+            Map(threshold: 0.5).ToFigure().Caption);
         Assert.Equal(["40", "–", "4"], map.ToFigure().Data.Rows[1]);
     }
 
@@ -94,10 +97,14 @@ public sealed class FigureTests
     [Fact]
     public void Wrong_input_is_told_in_words()
     {
-        Assert.Contains("as many of both", Assert.Throws<ArgumentException>(() => new ChartLine("a", [1, 2], [1])).Message, StringComparison.Ordinal);
-        Assert.Contains("at least one line", Assert.Throws<InvalidOperationException>(() => Chart([]).ToFigure()).Message, StringComparison.Ordinal);
-        Assert.Contains("voltage-over-day", Assert.Throws<ArgumentException>(() => Map(1) with { Slug = "No Slug" } is var m ? m.ToFigure() : null).Message, StringComparison.Ordinal);
-        Assert.Contains("2 columns (a, b)", Assert.Throws<ArgumentException>(() => ChartTable.Of("a", "b").With(1)).Message, StringComparison.Ordinal);
+        Assert.Contains("as many of both", Assert.Throws<ArgumentException>(() => new ChartLine("a", [1, 2], [1])).Message,
+            StringComparison.Ordinal);
+        Assert.Contains("at least one line", Assert.Throws<InvalidOperationException>(() => Chart([]).ToFigure()).Message,
+            StringComparison.Ordinal);
+        Assert.Contains("voltage-over-day", Assert.Throws<ArgumentException>(() => Map(1) with { Slug = "No Slug" } is var m
+            ? m.ToFigure() : null).Message, StringComparison.Ordinal);
+        Assert.Contains("2 columns (a, b)", Assert.Throws<ArgumentException>(() => ChartTable.Of("a", "b").With(1)).Message,
+            StringComparison.Ordinal);
     }
 
     private static Figure Discharge(string name) => Chart(
@@ -111,13 +118,15 @@ public sealed class FigureTests
         Slug = "discharge",
         Title = "Battery voltage",
         X = new ChartAxis("time since start", "h"),
-        Panels = [new ChartPanel(new ChartAxis("battery voltage", "V"), lines) { Limits = [new LimitLine("camera cut-off 12.0 V", 12)] }],
+        Panels = [new ChartPanel(new ChartAxis("battery voltage", "V"),
+            lines) { Limits = [new LimitLine("camera cut-off 12.0 V", 12)] }],
         Blocks = [new ChartBlock("scene 12", 0, 1), new ChartBlock("scene 14", 1, 2)],
     };
 
     private static HeatMapChart Map(double threshold) => new()
     {
-        Slug = "map", Title = "Runtime", X = new ChartAxis("air temperature", "°C"), Y = new ChartAxis("load", "W"), Value = new ChartAxis("runtime", "h"),
+        Slug = "map", Title = "Runtime", X = new ChartAxis("air temperature", "°C"), Y = new ChartAxis("load", "W"),
+        Value = new ChartAxis("runtime", "h"),
         Columns = [-10, 20], Rows = [30, 40], Cells = [[2, 5], [double.NaN, 4]], BlankMeans = "the camera does not start",
         Threshold = new HeatMapThreshold("half a day", threshold),
     };

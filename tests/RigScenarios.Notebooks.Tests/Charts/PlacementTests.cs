@@ -34,11 +34,14 @@ public sealed class PlacementTests
         for (var round = 0; round < 200; round++)
         {
             var lines = Enumerable.Range(0, 4).Select(_ => (IReadOnlyList<(double X, double Y)>)
-                [(0, random.Next(300)), (random.Next(1, 250), random.Next(300)), (random.Next(250, 480), random.Next(300))]).ToList();
+                [(0, random.Next(300)), (random.Next(1, 250), random.Next(300)), (random.Next(250, 480), random.Next(300))])
+                    .ToList();
             var placement = new LabelPlacement(Area, 0, lines);
-            var boxes = lines.Select((line, i) => placement.BesideEnd($"line {i}<br>voltage cut-off", line[^1])).OfType<PlacedLabel>().Select(l => l.Box).ToList();
+            var boxes = lines.Select((line, i) => placement.BesideEnd($"line {i}<br>voltage cut-off", line[^1]))
+                .OfType<PlacedLabel>().Select(l => l.Box).ToList();
             AssertApart(boxes);
-            Assert.DoesNotContain(boxes, box => lines.Exists(line => line.Zip(line.Skip(1)).Any(piece => box.IsCrossed(piece.First, piece.Second))));
+            Assert.DoesNotContain(boxes,
+                box => lines.Exists(line => line.Zip(line.Skip(1)).Any(piece => box.IsCrossed(piece.First, piece.Second))));
         }
     }
 
@@ -48,10 +51,12 @@ public sealed class PlacementTests
         var random = new Random(3);
         for (var round = 0; round < 200; round++)
         {
-            var names = Enumerable.Range(0, 8).Select(i => (Name: $"block number {i}", Middle: random.NextDouble() * 500)).OrderBy(n => n.Middle).ToList();
+            var names = Enumerable.Range(0, 8).Select(i => (Name: $"block number {i}", Middle: random.NextDouble() * 500))
+                .OrderBy(n => n.Middle).ToList();
             var places = NameRows.Place(names, 500);
             var boxes = places.Select((place, i) => new Box(
-                place.Left, place.Row * 10, place.Left + ChartStyle.TextWidth(names[i].Name, ChartStyle.FontSize - 1), place.Row * 10 + 9)).ToList();
+                place.Left, place.Row * 10, place.Left + ChartStyle.TextWidth(names[i].Name, ChartStyle.FontSize - 1),
+                place.Row * 10 + 9)).ToList();
             AssertApart(boxes);
             Assert.All(boxes, box => Assert.True(box.Left >= 0 && box.Right <= 500));
         }
@@ -72,7 +77,8 @@ public sealed class PlacementTests
     [InlineData(6.5, "06:30")]
     [InlineData(25, "01:00 +1")]
     [InlineData(-1, "23:00 −1")]
-    public void Hours_are_written_as_clock_times(double hours, string expected) => Assert.Equal(expected, AxisLayout.ClockText(hours));
+    public void Hours_are_written_as_clock_times(double hours, string expected) =>
+        Assert.Equal(expected, AxisLayout.ClockText(hours));
 
     private static void AssertApart(List<Box> boxes)
     {

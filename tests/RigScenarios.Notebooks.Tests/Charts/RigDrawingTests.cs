@@ -61,7 +61,8 @@ public sealed class RigDrawingTests
         Assert.Equal(120 * scale, sideMark.X - side.Left, Pixel);
         Assert.Equal(60 * scale, side.Bottom - sideMark.Y, Pixel);
         Assert.Equal(80 * scale, above.Bottom - aboveMark.Y, Pixel);
-        Assert.Contains("20 mm ahead of the tripod socket, 30 mm to the camera's left, 60 mm above the base plane", RigDrawing.Of(Two()).AlternativeText, StringComparison.Ordinal);
+        Assert.Contains("20 mm ahead of the tripod socket, 30 mm to the camera's left, 60 mm above the base plane",
+            RigDrawing.Of(Two()).AlternativeText, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -69,7 +70,8 @@ public sealed class RigDrawingTests
     {
         // A rectangle of 200 by 100 turned by 45° is (200 + 100)/√2 wide both ways.
         var build = Two();
-        var sheet = Sheet(build.With("body", build.Parts["body"] with { Placement = new() { Orientation = new(Angle.FromDegrees(45), Angle.Zero, Angle.Zero) } }));
+        var sheet = Sheet(build.With("body",
+            build.Parts["body"] with { Placement = new() { Orientation = new(Angle.FromDegrees(45), Angle.Zero, Angle.Zero) } }));
         var box = Outline(sheet, "above", "body");
         Assert.Equal(300 / Math.Sqrt(2) * Scale(sheet), box.Right - box.Left, Pixel);
         Assert.Equal(300 / Math.Sqrt(2) * Scale(sheet), box.Bottom - box.Top, Pixel);
@@ -81,19 +83,24 @@ public sealed class RigDrawingTests
     public void A_part_moves_as_the_page_is_told(string view)
     {
         // On a carrier turned by 30° and pitched by 20°, so that a move shows in both views and both ways.
-        var build = Two().With("arm", Box(100, 300, 20, 20, new Placement { Orientation = new(Angle.FromDegrees(30), Angle.FromDegrees(20), Angle.Zero) }))
+        var build = Two().With("arm",
+            Box(100, 300, 20, 20, new Placement { Orientation = new(Angle.FromDegrees(30), Angle.FromDegrees(20), Angle.Zero) }))
             .With("slider", Box(50, 20, 20, 20, Placement.On("arm", RigPoint.FromMillimetres(40, 0, 10))));
         var options = new RigDrawingOptions { Moveable = new([new("slider", BalanceGallery.Millimetres(-50, 100))]) };
-        var moved = build.With("slider", build.Parts["slider"] with { Placement = Placement.On("arm", RigPoint.FromMillimetres(70, 0, 10)) });
+        var moved = build.With("slider",
+            build.Parts["slider"] with { Placement = Placement.On("arm", RigPoint.FromMillimetres(70, 0, 10)) });
         var (before, after) = (Sheet(build, options), Sheet(moved, options));
         Assert.Equal(Scale(before), Scale(after));
         var part = Part(before, view, "slider");
-        var move = part.Attribute("data-move")!.Value.Split(',').Select(text => double.Parse(text, CultureInfo.InvariantCulture)).ToList();
-        var (from, to, still, stillAfter) = (Outline(before, view, "slider"), Outline(after, view, "slider"), Outline(before, view, "body"), Outline(after, view, "body"));
+        var move = part.Attribute("data-move")!.Value.Split(',')
+            .Select(text => double.Parse(text, CultureInfo.InvariantCulture)).ToList();
+        var (from, to, still, stillAfter) = (Outline(before, view, "slider"), Outline(after, view, "slider"),
+            Outline(before, view, "body"), Outline(after, view, "body"));
         Assert.Equal(move[0] * 0.03, to.Left - stillAfter.Left - (from.Left - still.Left), 2 * Pixel);
         Assert.Equal(move[1] * 0.03, to.Top - stillAfter.Top - (from.Top - still.Top), 2 * Pixel);
         Assert.True(Math.Abs(move[1]) > 100);
-        Assert.Equal(("0.04", "-0.05", "0.1"), (part.Attribute("data-at")!.Value, part.Attribute("data-least")!.Value, part.Attribute("data-greatest")!.Value));
+        Assert.Equal(("0.04", "-0.05", "0.1"), (part.Attribute("data-at")!.Value, part.Attribute("data-least")!.Value,
+            part.Attribute("data-greatest")!.Value));
         Assert.Equal("slider", part.Attribute("data-words")!.Value);
         // A drawing by itself moves nothing, so it has no controls; the page that moves parts makes them.
         Assert.Equal((null, null, "img"), (part.Attribute("role"), part.Attribute("tabindex"), before.Attribute("role")!.Value));
@@ -109,7 +116,8 @@ public sealed class RigDrawingTests
             .With("rods", Box(200, 300, 60, 15, Placement.On("body", RigPoint.FromMillimetres(rods, 0, -20))))
             .With("plate", Box(300, 60, 80, 90, Placement.On("rods", RigPoint.FromMillimetres(plate, 0, 0))))
             .With("battery", Box(1000, 50, 90, 110, Placement.On("plate", RigPoint.FromMillimetres(-60, 0, 0))));
-        var options = new RigDrawingOptions { Moveable = new([new("rods", BalanceGallery.Millimetres(-80, 120)), new("plate", BalanceGallery.Millimetres(-400, -30))]) };
+        var options = new RigDrawingOptions { Moveable =
+            new([new("rods", BalanceGallery.Millimetres(-80, 120)), new("plate", BalanceGallery.Millimetres(-400, -30))]) };
         string[] frames = [.. from rods in new[] { -80, 0, 120 }
                               from plate in new[] { -400, -150, -30 }
                               let sheet = Read(new RigSheet(At(rods, plate), options, width).ToSvg("rs-wide"))
@@ -155,7 +163,8 @@ public sealed class RigDrawingTests
     {
         const string evil = "\"><script>go()</script>'&";
         var build = Two().With(evil, Box(10, 10, 10, 10, new()));
-        var drawing = RigDrawing.Of(build, new() { Names = new([new(evil, evil)]), Moveable = new([new(evil, BalanceGallery.Millimetres(-1, 1))]) });
+        var drawing = RigDrawing.Of(build,
+            new() { Names = new([new(evil, evil)]), Moveable = new([new(evil, BalanceGallery.Millimetres(-1, 1))]) });
         foreach (var svg in new[] { drawing.Svg, drawing.NarrowSvg })
         {
             var names = XElement.Parse(svg).Descendants().Select(element => element.Name.LocalName).Distinct();
@@ -169,7 +178,8 @@ public sealed class RigDrawingTests
     public void A_page_shows_it_with_its_words_and_numbers()
     {
         var html = PartHtml.Of(new DrawingPart(RigDrawing.Of(BalanceGallery.Build, BalanceGallery.Options)));
-        Assert.StartsWith("<figure class=\"rs-figure rs-drawing\" data-drawing=\"rig-to-scale\">", html, StringComparison.Ordinal);
+        Assert.StartsWith("<figure class=\"rs-figure rs-drawing\" data-drawing=\"rig-to-scale\">", html,
+            StringComparison.Ordinal);
         Assert.Contains("class=\"rs-wide\"", html, StringComparison.Ordinal);
         Assert.Contains("class=\"rs-narrow\"", html, StringComparison.Ordinal);
         Assert.Contains("Tighten the tilt lock", html, StringComparison.Ordinal);
@@ -185,7 +195,8 @@ public sealed class RigDrawingTests
         {
             Assert.Equal(2, sheet.Descendants().Count(element => (string?)element.Attribute("data-part") == name));
             Assert.Equal(2, sheet.Descendants().Count(element => (string?)element.Attribute("data-label") == name));
-            Assert.Contains(sheet.Elements(), element => element.Value.StartsWith(BalanceGallery.Names[name] + ", ", StringComparison.Ordinal));
+            Assert.Contains(sheet.Elements(), element => element.Value.StartsWith(BalanceGallery.Names[name] + ", ",
+                StringComparison.Ordinal));
         }
         Assert.Equal("plate", Part(sheet, "side", "battery").Attribute("data-on")!.Value);
     }
@@ -193,8 +204,12 @@ public sealed class RigDrawingTests
     [Fact]
     public void Loads_on_the_shoulder_are_said()
     {
-        // 3 kg at x = 20 mm, pad at 0, hands at 200 mm: hands 2.94 N, pad the rest of 29.42 N. With the pad at 60 mm the hands must hold down.
-        string Text(double pad) => RigDrawing.Of(Two(), new() { Shoulder = ShoulderBalance.Of(new(Length.FromMillimeters(pad), Length.FromMillimeters(200)), Two().MassProperties) }).Svg;
+        // 3 kg at x = 20 mm, pad at 0, hands at 200 mm: hands 2.94 N, pad the rest of 29.42 N. With the pad at 60 mm the hands
+        // must hold down.
+        string Text(double pad) =>
+            RigDrawing.Of(Two(),
+            new() { Shoulder = ShoulderBalance.Of(new(Length.FromMillimeters(pad), Length.FromMillimeters(200)),
+            Two().MassProperties) }).Svg;
         Assert.Contains("hands carry 2.9 N (0.3 kg)", Text(0), StringComparison.Ordinal);
         Assert.Contains("pad carries 26.5 N (2.7 kg)", Text(0), StringComparison.Ordinal);
         Assert.Contains("hands hold down 8.4 N", Text(60), StringComparison.Ordinal);
@@ -202,10 +217,13 @@ public sealed class RigDrawingTests
 
     [Fact]
     public void A_part_that_is_not_there_cannot_be_moved() => Assert.Contains("accepted: \"body\", \"weight\"",
-        Assert.Throws<ArgumentException>(() => RigDrawing.Of(Two(), new() { Moveable = new([new("lens", BalanceGallery.Millimetres(0, 1))]) })).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => RigDrawing.Of(Two(),
+            new() { Moveable = new([new("lens", BalanceGallery.Millimetres(0, 1))]) })).Message, StringComparison.Ordinal);
 
     [Fact]
-    public void The_drawing_looks_as_it_did() => Snapshot.Match(XElement.Parse(RigDrawing.Of(Two(), new() { Moveable = new([new("weight", BalanceGallery.Millimetres(20, 120))]) }).Svg).ToString().ReplaceLineEndings("\n"));
+    public void The_drawing_looks_as_it_did() =>
+        Snapshot.Match(XElement.Parse(RigDrawing.Of(Two(),
+        new() { Moveable = new([new("weight", BalanceGallery.Millimetres(20, 120))]) }).Svg).ToString().ReplaceLineEndings("\n"));
 
     private static void AssertApart(RigSheet sheet, double width)
     {
@@ -223,16 +241,19 @@ public sealed class RigDrawingTests
 
     private static PlacedBuild Two() => new(new OrderedMap<PlacedPart>(
     [
-        new("body", Box(2000, 200, 100, 60, new())), new("weight", Box(1000, 40, 40, 40, Placement.At(RigPoint.FromMillimetres(60, 90, 100)))),
+        new("body", Box(2000, 200, 100, 60, new())),
+        new("weight", Box(1000, 40, 40, 40, Placement.At(RigPoint.FromMillimetres(60, 90, 100)))),
     ]));
 
     private static PlacedPart Box(double grams, double length, double width, double height, Placement placement) => new()
     {
-        Mass = Mass.FromGrams(grams), Size = new(Length.FromMillimeters(length), Length.FromMillimeters(width), Length.FromMillimeters(height)),
+        Mass = Mass.FromGrams(grams), Size = new(Length.FromMillimeters(length), Length.FromMillimeters(width),
+            Length.FromMillimeters(height)),
         BoxMiddle = RigPoint.FromMillimetres(0, 0, height / 2), Placement = placement,
     };
 
-    private static XElement Sheet(PlacedBuild build, RigDrawingOptions? options = null) => Read(RigDrawing.Of(build, options).Svg);
+    private static XElement Sheet(PlacedBuild build, RigDrawingOptions? options = null) =>
+        Read(RigDrawing.Of(build, options).Svg);
 
     private static XElement Read(string svg)
     {
@@ -242,9 +263,11 @@ public sealed class RigDrawingTests
         return sheet;
     }
 
-    private static XElement View(XElement sheet, string view) => sheet.Elements("g").Single(element => (string?)element.Attribute("data-view") == view);
+    private static XElement View(XElement sheet, string view) =>
+        sheet.Elements("g").Single(element => (string?)element.Attribute("data-view") == view);
 
-    private static XElement Part(XElement sheet, string view, string name) => View(sheet, view).Elements("g").Single(element => (string?)element.Attribute("data-part") == name);
+    private static XElement Part(XElement sheet, string view, string name) =>
+        View(sheet, view).Elements("g").Single(element => (string?)element.Attribute("data-part") == name);
 
     private static Box Outline(XElement sheet, string view, string name)
     {
@@ -255,7 +278,8 @@ public sealed class RigDrawingTests
 
     private static (double X, double Y) Centre(XElement sheet, string view)
     {
-        var ring = View(sheet, view).Elements("g").Single(element => (string?)element.Attribute("class") == "rs-centre").Element("circle")!;
+        var ring = View(sheet, view).Elements("g").Single(element => (string?)element.Attribute("class") == "rs-centre")
+            .Element("circle")!;
         return (Value(ring, "cx"), Value(ring, "cy"));
     }
 
@@ -264,9 +288,11 @@ public sealed class RigDrawingTests
     {
         var text = sheet.Elements("text").Single(element => element.Value.EndsWith(" mm, both views", StringComparison.Ordinal));
         var path = text.ElementsBeforeSelf("path").Last().Attribute("d")!.Value;
-        var length = double.Parse(path[(path.IndexOf('h', StringComparison.Ordinal) + 1)..path.LastIndexOf('m')], CultureInfo.InvariantCulture);
+        var length = double.Parse(path[(path.IndexOf('h', StringComparison.Ordinal) + 1)..path.LastIndexOf('m')],
+            CultureInfo.InvariantCulture);
         return length / double.Parse(text.Value.Split(' ')[0], CultureInfo.InvariantCulture);
     }
 
-    private static double Value(XElement element, string attribute) => double.Parse(element.Attribute(attribute)!.Value, CultureInfo.InvariantCulture);
+    private static double Value(XElement element, string attribute) =>
+        double.Parse(element.Attribute(attribute)!.Value, CultureInfo.InvariantCulture);
 }

@@ -10,12 +10,14 @@ using UnitsNet;
 
 namespace RigScenarios.Notebooks.Tests.Charts;
 
-/// <summary>Days with several batteries that are hard to draw: many swaps, many batteries with long names, days that break.</summary>
+/// <summary>Days with several batteries that are hard to draw: many swaps, many batteries with long names, days that
+/// break.</summary>
 internal static class TimelineGallery
 {
     public const int Charts = 2;
 
-    private static readonly (PoweredBuild Build, DayPlan Plan) Made = ScenarioPlan.Of(ScenarioFile.Read(Path.Combine(DemoData.Root, "data/scenarios/island-crossing.yaml")), "tripod", []);
+    private static readonly (PoweredBuild Build, DayPlan Plan) Made =
+        ScenarioPlan.Of(ScenarioFile.Read(Path.Combine(DemoData.Root, "data/scenarios/island-crossing.yaml")), "tripod", []);
 
     public static DayPlan Island => Made.Plan;
 
@@ -28,10 +30,13 @@ internal static class TimelineGallery
         Days = [Island.Days[1]],
         Batteries = new(Enumerable.Range(1, 10).Select(i => KeyValuePair.Create(
             $"the one with the mark {i}", Island.Batteries["used"] with { CapacityLeft = Ratio.FromPercent(28 + i) }))),
-        Chargers = Island.Chargers.With("second-charger-in-the-van", new DayCharger(ElectricCurrent.FromAmperes(2)) { Bays = 1, PowerHours = [new(new TimeOnly(22, 0), new TimeOnly(6, 0)), new(new TimeOnly(7, 15), new TimeOnly(8, 0))] }),
+        Chargers = Island.Chargers.With("second-charger-in-the-van",
+            new DayCharger(ElectricCurrent.FromAmperes(2)) { Bays = 1,
+            PowerHours = [new(new TimeOnly(22, 0), new TimeOnly(6, 0)), new(new TimeOnly(7, 15), new TimeOnly(8, 0))] }),
     };
 
-    public static SimulationResult Run(DayPlan plan) => DaySimulation.Run(Made.Build, plan, cancellation: TestContext.Current.CancellationToken);
+    public static SimulationResult Run(DayPlan plan) =>
+        DaySimulation.Run(Made.Build, plan, cancellation: TestContext.Current.CancellationToken);
 
     public static ChartPage Page()
     {

@@ -8,7 +8,9 @@ namespace RigScenarios.Notebooks.Tests.Domain;
 
 public sealed class CommittedNotebookTests
 {
-    public static TheoryData<string> Files => [.. Directory.GetFiles(DemoData.NotebookPath(""), "*.ipynb").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal)];
+    public static TheoryData<string> Files =>
+        [.. Directory.GetFiles(DemoData.NotebookPath(""), "*.ipynb").Select(file => Path.GetFileName(file))
+        .Order(StringComparer.Ordinal)];
 
     // Each with a change that turns its answer, and words that the changed answer must have.
     public static TheoryData<string, string, string, string> Changes => new()
@@ -26,7 +28,8 @@ public sealed class CommittedNotebookTests
     [MemberData(nameof(Files))]
     public async Task It_runs_and_its_page_has_every_answer_with_its_caution(string file)
     {
-        var run = await NotebookRunner.RunAsync(Notebook.Load(DemoData.NotebookPath(file)), cancellation: TestContext.Current.CancellationToken);
+        var run = await NotebookRunner.RunAsync(Notebook.Load(DemoData.NotebookPath(file)),
+            cancellation: TestContext.Current.CancellationToken);
         Assert.True(run.Succeeded, run.Failure?.ToString());
         Assert.NotEmpty(run.Answers);
         Assert.Contains(run.Cells, cell => cell.Outputs.OfType<FigurePart>().Any());
@@ -44,7 +47,8 @@ public sealed class CommittedNotebookTests
     {
         var notebook = Notebook.Load(DemoData.NotebookPath(file));
         var before = await NotebookRunner.RunAsync(notebook, cancellation: TestContext.Current.CancellationToken);
-        var after = await NotebookRunner.RunAsync(notebook, new Dictionary<string, string> { [name] = value }, cancellation: TestContext.Current.CancellationToken);
+        var after = await NotebookRunner.RunAsync(notebook, new Dictionary<string, string> { [name] = value },
+            cancellation: TestContext.Current.CancellationToken);
         Assert.True(after.Succeeded, after.Failure?.ToString());
         Assert.DoesNotContain(expected, Said(before), StringComparison.Ordinal);
         Assert.Contains(expected, Said(after), StringComparison.Ordinal);
@@ -58,7 +62,8 @@ public sealed class CommittedNotebookTests
         var notebook = Notebook.Load(DemoData.NotebookPath(file));
         foreach (var end in new Func<Notebooks.Parameters.NotebookParameter, double?>[] { p => p.Minimum, p => p.Maximum })
         {
-            var values = notebook.Parameters.All.Where(p => end(p) is not null).ToDictionary(p => p.Name, p => FormattableString.Invariant($"{end(p)}"));
+            var values = notebook.Parameters.All.Where(p => end(p) is not null)
+                .ToDictionary(p => p.Name, p => FormattableString.Invariant($"{end(p)}"));
             var run = await NotebookRunner.RunAsync(notebook, values, cancellation: TestContext.Current.CancellationToken);
             Assert.True(run.Succeeded, $"{string.Join(", ", values)}: {run.Failure}");
         }
@@ -68,7 +73,8 @@ public sealed class CommittedNotebookTests
     [MemberData(nameof(Files))]
     public async Task It_shows_the_one_answer_first_with_every_question(string file)
     {
-        var run = await NotebookRunner.RunAsync(Notebook.Load(DemoData.NotebookPath(file)), cancellation: TestContext.Current.CancellationToken);
+        var run = await NotebookRunner.RunAsync(Notebook.Load(DemoData.NotebookPath(file)),
+            cancellation: TestContext.Current.CancellationToken);
         var answer = run.Answers[0];
         Assert.NotNull(answer.Verdict);
         Assert.Equal(answer.Verdict, answer.Lines.Select(line => line.Verdict).Max());
@@ -88,7 +94,8 @@ public sealed class CommittedNotebookTests
         {
             Assert.NotEqual(parameter.Name, parameter.Label);
             // Whoever drags a slider must find its ends, and whoever chooses must find choices.
-            Assert.True(parameter.Kind is not (ParameterKind.Number or ParameterKind.WholeNumber) || parameter is { Minimum: not null, Maximum: not null, Unit.Length: > 0 }, parameter.Name);
+            Assert.True(parameter.Kind is not (ParameterKind.Number or ParameterKind.WholeNumber)
+                || parameter is { Minimum: not null, Maximum: not null, Unit.Length: > 0 }, parameter.Name);
             Assert.NotEqual(ParameterKind.Text, parameter.Choices.Count > 0 ? ParameterKind.YesNo : parameter.Kind);
         });
     }
@@ -111,5 +118,6 @@ public sealed class CommittedNotebookTests
         string.Join('\n', run.Answers.SelectMany(answer => answer.Lines.Select(line => line.Words).Prepend(answer.Text)));
 
     // The page keeps a number and its unit on one line; here that is no matter.
-    private static string Words(NotebookRun run) => NotebookPage.Of(run).ToHtml().Replace('\u00a0', ' ').Replace("&nbsp;", " ", StringComparison.Ordinal);
+    private static string Words(NotebookRun run) =>
+        NotebookPage.Of(run).ToHtml().Replace('\u00a0', ' ').Replace("&nbsp;", " ", StringComparison.Ordinal);
 }

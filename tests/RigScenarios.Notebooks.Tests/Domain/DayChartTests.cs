@@ -5,7 +5,8 @@ namespace RigScenarios.Notebooks.Tests.Domain;
 
 public sealed class DayChartTests
 {
-    private static RigAnswer Day(string day) => RigAnswer.Of(DemoData.Harbour, "tripod", [day], cancellation: TestContext.Current.CancellationToken);
+    private static RigAnswer Day(string day) =>
+        RigAnswer.Of(DemoData.Harbour, "tripod", [day], cancellation: TestContext.Current.CancellationToken);
 
     [Fact]
     public void Three_panels_have_their_units()
@@ -81,7 +82,8 @@ public sealed class DayChartTests
     {
         var days = DemoData.Harbour.Days;
         var scenario = DemoData.Harbour with { Days = days.With("day-three", days["day-three"] with { Starts = null }) };
-        var figure = DayChart.Of(RigAnswer.Of(scenario, "tripod", ["day-three"], cancellation: TestContext.Current.CancellationToken), "A day");
+        var figure = DayChart.Of(RigAnswer.Of(scenario, "tripod", ["day-three"],
+            cancellation: TestContext.Current.CancellationToken), "A day");
         Assert.Contains("time from the start of the day (h)", FigureParts.Words(figure), StringComparison.Ordinal);
         Assert.Equal(0, FigureParts.Lines(figure)[0]["x"]!.AsArray()[0]!.GetValue<double>(), 6);
     }
@@ -90,7 +92,8 @@ public sealed class DayChartTests
     public void The_makers_temperatures_go_first_in_the_cold_and_only_there()
     {
         Assert.Contains(DayCautions.MakersTemperatures, DayChart.Of(Day("day-one"), "A day").Cautions);
-        var workshop = RigAnswer.Of(DemoData.TeachingKit, "full-rig", ["workshop"], cancellation: TestContext.Current.CancellationToken);
+        var workshop = RigAnswer.Of(DemoData.TeachingKit, "full-rig", ["workshop"],
+            cancellation: TestContext.Current.CancellationToken);
         Assert.DoesNotContain(DayCautions.MakersTemperatures, DayChart.Of(workshop, "A day").Cautions);
         Assert.Contains("predicted, not measured", DayChart.Of(workshop, "A day").Cautions[0], StringComparison.Ordinal);
     }
@@ -98,7 +101,9 @@ public sealed class DayChartTests
     [Fact]
     public void A_result_without_series_is_refused_with_the_way_out()
     {
-        var result = RigAnswer.Of(DemoData.Harbour, "tripod", ["day-one"], AnswerOptions.EndOnly, cancellation: TestContext.Current.CancellationToken);
-        Assert.Contains("SeriesPoints", Assert.Throws<ArgumentException>(() => DayChart.Of(result, "A day")).Message, StringComparison.Ordinal);
+        var result = RigAnswer.Of(DemoData.Harbour, "tripod", ["day-one"], AnswerOptions.EndOnly,
+            cancellation: TestContext.Current.CancellationToken);
+        Assert.Contains("SeriesPoints", Assert.Throws<ArgumentException>(() => DayChart.Of(result, "A day")).Message,
+            StringComparison.Ordinal);
     }
 }

@@ -18,7 +18,8 @@ internal static class DemoData
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (!File.Exists(Path.Combine(folder.FullName, "RigScenarios.sln")))
-            folder = folder.Parent ?? throw new InvalidOperationException("The tests run outside of the repository: RigScenarios.sln is not found.");
+            folder = folder.Parent ?? throw new InvalidOperationException("The tests run outside of the repository: "
+                + "RigScenarios.sln is not found.");
         return folder.FullName;
     }
 }

@@ -17,7 +17,9 @@ public sealed class SweepChartTests
     {
         var axis = new SweepAxis("parts.brick-98wh.battery.energy", ["50 Wh", "98 Wh", "0.15 kWh", "290 Wh"]);
         var mixes = DemoData.TeachingKit.Builds.Keys
-            .Select(build => new LoadMixSweep(build, GridSweep.Run(DemoData.TeachingKit, build, "workshop", [axis], cancellation: TestContext.Current.CancellationToken))).ToList();
+            .Select(build => new LoadMixSweep(build,
+                GridSweep.Run(DemoData.TeachingKit, build, "workshop", [axis],
+                cancellation: TestContext.Current.CancellationToken))).ToList();
         var figure = RuntimeOverCapacity.Of(mixes, "Sizes");
         var lines = FigureParts.Lines(figure);
         Assert.Equal(3, lines.Count);
@@ -26,7 +28,8 @@ public sealed class SweepChartTests
         Assert.True(lines[0]["y"]![1]!.GetValue<double>() > lines[1]["y"]![1]!.GetValue<double>());
         Assert.True(lines[1]["y"]![1]!.GetValue<double>() > lines[2]["y"]![1]!.GetValue<double>());
         var words = FigureParts.Words(figure);
-        Assert.All(["battery energy (Wh)", "runtime (h)", "planned day: 8 h 35 min", "camera-only", "full-rig"], word => Assert.Contains(word, words, StringComparison.Ordinal));
+        Assert.All(["battery energy (Wh)", "runtime (h)", "planned day: 8 h 35 min", "camera-only", "full-rig"],
+            word => Assert.Contains(word, words, StringComparison.Ordinal));
         Assert.Contains("mass and size stay", figure.Caption, StringComparison.Ordinal);
     }
 
@@ -35,9 +38,11 @@ public sealed class SweepChartTests
     {
         var figure = OverAmbient.Of(Harbour(new SweepAxis(Ambient, ["-20 °C", "-8 °C", "20 °C"])), "Cold");
         var words = FigureParts.Words(figure);
-        Assert.All(["air temperature (°C)", "runtime (h)", "energy delivered (Wh)", "planned day: 10 h 30 min"], word => Assert.Contains(word, words, StringComparison.Ordinal));
+        Assert.All(["air temperature (°C)", "runtime (h)", "energy delivered (Wh)", "planned day: 10 h 30 min"],
+            word => Assert.Contains(word, words, StringComparison.Ordinal));
         Assert.Equal(2, FigureParts.Lines(figure).Count);
-        var edges = FigureParts.Json(figure)["data"]!.AsArray().Where(trace => trace!["line"]?["width"]?.GetValue<double>() == 0).ToList();
+        var edges = FigureParts.Json(figure)["data"]!.AsArray()
+            .Where(trace => trace!["line"]?["width"]?.GetValue<double>() == 0).ToList();
         Assert.Equal(2, edges.Count);
         var width = (int i) => edges[1]!["y"]![i]!.GetValue<double>() - edges[0]!["y"]![i]!.GetValue<double>();
         Assert.True(width(0) > 5 * width(2), "The band is wide in the deep cold and narrow in the warm.");
@@ -46,7 +51,8 @@ public sealed class SweepChartTests
 
     [Fact]
     public void The_makers_temperatures_are_named_over_warm_air_too() =>
-        Assert.Contains(DayCautions.MakersTemperatures, OverAmbient.Of(Harbour(new SweepAxis(Ambient, ["20 °C", "40 °C"])), "Heat").Cautions);
+        Assert.Contains(DayCautions.MakersTemperatures,
+            OverAmbient.Of(Harbour(new SweepAxis(Ambient, ["20 °C", "40 °C"])), "Heat").Cautions);
 
     [Fact]
     public void The_map_has_the_value_of_each_combination_in_its_cell()
@@ -73,9 +79,11 @@ public sealed class SweepChartTests
     {
         var table = Harbour(new SweepAxis(Ambient, ["-8 °C", "20 °C"]), new SweepAxis(Energy, ["98 Wh", "190 Wh"]));
         var figure = SweepHeatMap.Of(table, "Map", ("-8 °C", "0.19 kWh"));
-        var rings = FigureParts.Json(figure)["data"]!.AsArray().Where(trace => trace!["marker"]?["symbol"]?.GetValue<string>() == "circle-open").ToList();
+        var rings = FigureParts.Json(figure)["data"]!.AsArray()
+            .Where(trace => trace!["marker"]?["symbol"]?.GetValue<string>() == "circle-open").ToList();
         Assert.Equal(2, rings.Count);
-        Assert.All(rings, ring => Assert.Equal((-8, 190), (ring!["x"]![0]!.GetValue<double>(), ring["y"]![0]!.GetValue<double>())));
+        Assert.All(rings,
+            ring => Assert.Equal((-8, 190), (ring!["x"]![0]!.GetValue<double>(), ring["y"]![0]!.GetValue<double>())));
         Assert.Contains("−8 °C and 0.19 kWh", figure.Caption, StringComparison.Ordinal);
         Assert.DoesNotContain("<", figure.Specification, StringComparison.Ordinal);
     }
@@ -90,7 +98,9 @@ public sealed class SweepChartTests
 
     [Fact]
     public void Values_of_two_kinds_are_refused() =>
-        Assert.Contains("98 Wh", Assert.Throws<ArgumentException>(() => SweepChartAxis.Of(new SweepAxis("a.b", ["1 V", "2 A"]))).Message, StringComparison.Ordinal);
+        Assert.Contains("98 Wh",
+            Assert.Throws<ArgumentException>(() => SweepChartAxis.Of(new SweepAxis("a.b", ["1 V", "2 A"]))).Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void A_sweep_with_the_wrong_number_of_axes_is_refused()

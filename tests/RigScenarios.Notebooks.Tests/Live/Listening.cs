@@ -13,7 +13,8 @@ internal sealed class Listening(Action<int, double>? onProgress = null) : ILiveO
     public string Answer => Cells.Values.SelectMany(parts => parts).OfType<AnswerPart>().First().Text;
 
     /// <summary>Everything shown, as the text of a page, to be compared.</summary>
-    public string Page => string.Join('\n', Cells.OrderBy(cell => cell.Key).SelectMany(cell => cell.Value).Where(part => part is not ScriptPart)
+    public string Page =>
+        string.Join('\n', Cells.OrderBy(cell => cell.Key).SelectMany(cell => cell.Value).Where(part => part is not ScriptPart)
         .Select(part => part is ScenarioPart scenario ? scenario.Text : PartHtml.Of(part)));
 
     public void Parameters(IReadOnlyList<LiveParameter> parameters) => Told = parameters;

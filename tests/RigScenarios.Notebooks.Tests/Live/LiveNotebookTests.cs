@@ -16,14 +16,16 @@ public sealed class LiveNotebookTests : IDisposable
 
     private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
 
-    public static TheoryData<string> Committed => [.. Checkout.Notebooks.Select(path => Path.GetRelativePath(Checkout.Root, path))];
+    public static TheoryData<string> Committed =>
+        [.. Checkout.Notebooks.Select(path => Path.GetRelativePath(Checkout.Root, path))];
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
     [Fact]
     public async Task A_change_reruns_only_the_cells_that_rest_on_it()
     {
-        using var live = await Compile("int a = 1; // a\nint b = 2; // b", "var x = a * 10;", "var y = b * 100;", "var z = x + 1;", "$\"{x} {y} {z}\"");
+        using var live = await Compile("int a = 1; // a\nint b = 2; // b", "var x = a * 10;", "var y = b * 100;",
+            "var z = x + 1;", "$\"{x} {y} {z}\"");
         var (session, reader) = (live.OpenSession(), new Listening());
         Assert.Equal([1, 2, 3, 4, 5, 6], (await session.RunAsync(Values(), reader, Cancellation)).Rerun);
         Assert.Equal("10 200 11", Text(reader, 6));
@@ -49,7 +51,8 @@ public sealed class LiveNotebookTests : IDisposable
     public async Task Methods_and_types_of_earlier_cells_carry_what_they_rest_on()
     {
         using var live = await Compile(
-            "int a = 1; // a", "int Twice(int x) => 2 * x * a;", "record Box(int Size);", "var box = new Box(Twice(3));", "box.Size.ToString()");
+            "int a = 1; // a", "int Twice(int x) => 2 * x * a;", "record Box(int Size);", "var box = new Box(Twice(3));",
+            "box.Size.ToString()");
         var (session, reader) = (live.OpenSession(), new Listening());
         await session.RunAsync(Values(), reader, Cancellation);
         Assert.Equal("6", Text(reader, 6));
@@ -60,7 +63,8 @@ public sealed class LiveNotebookTests : IDisposable
     [Fact]
     public async Task A_cell_that_changes_an_earlier_ones_variable_is_repeated_together_with_it()
     {
-        using var live = await Compile("int a = 1; // a\nint b = 1; // b", "var sum = 0;", "sum += a;", "sum += b;", "$\"{sum}\"");
+        using var live = await Compile("int a = 1; // a\nint b = 1; // b", "var sum = 0;", "sum += a;",
+            "sum += b;", "$\"{sum}\"");
         var (session, reader) = (live.OpenSession(), new Listening());
         await session.RunAsync(Values(), reader, Cancellation);
         Assert.Equal("2", Text(reader, 6));
@@ -108,12 +112,14 @@ public sealed class LiveNotebookTests : IDisposable
     [Fact]
     public async Task A_run_that_is_overtaken_leaves_its_work_to_the_next()
     {
-        using var live = await Compile("int a = 1; // a", "Progress(0.5, \"waiting\");\nawait Task.Delay(a == 2 ? 60000 : 0, Cancellation);\nvar x = a;", "$\"{x}\"");
+        using var live = await Compile("int a = 1; // a",
+            "Progress(0.5, \"waiting\");\nawait Task.Delay(a == 2 ? 60000 : 0, Cancellation);\nvar x = a;", "$\"{x}\"");
         var session = live.OpenSession();
         var reader = new Listening();
         await session.RunAsync(Values(), reader, Cancellation);
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(Cancellation);
-        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => session.RunAsync(Values("a", "2"), new Listening((_, fraction) =>
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => session.RunAsync(Values("a", "2"),
+            new Listening((_, fraction) =>
         {
             if (fraction > 0)
                 stop.Cancel();
@@ -160,14 +166,18 @@ public sealed class LiveNotebookTests : IDisposable
     {
         var notebook = Notebook.Load(Path.Combine(Checkout.Root, "notebooks", "01-one-build-one-day.ipynb"));
         using var inFolder = new InFolder(Path.GetDirectoryName(notebook.FilePath)!);
-        using var live = await LiveNotebook.CompileAsync(notebook, [new ScenarioFolder("samples", Path.Combine(Checkout.Root, "data", "scenarios"))], Cancellation);
+        using var live = await LiveNotebook.CompileAsync(notebook,
+            [new ScenarioFolder("samples", Path.Combine(Checkout.Root, "data", "scenarios"))], Cancellation);
         var (session, reader) = (live.OpenSession(), new Listening());
         await session.RunAsync(Values(), reader, Cancellation);
-        Assert.Equal(["samples/island-crossing.yaml", "samples/market-hall.yaml", "samples/night-dolly.yaml", "samples/teaching-kit.yaml", "samples/winter-harbour.yaml"], reader.Told[0].Choices.Select(choice => choice.Value));
+        Assert.Equal(["samples/island-crossing.yaml", "samples/market-hall.yaml", "samples/night-dolly.yaml",
+            "samples/teaching-kit.yaml", "samples/winter-harbour.yaml"], reader.Told[0].Choices.Select(choice => choice.Value));
         Assert.Equal("samples/winter-harbour.yaml", reader.Told[0].Value);
         await session.RunAsync(Values("scenario", "samples/teaching-kit.yaml"), reader, Cancellation);
-        Assert.Equal(["samples/teaching-kit.yaml", "camera-only", "workshop"], reader.Told.Take(3).Select(parameter => parameter.Value));
-        Assert.Contains("Workshop day", ((FigurePart)reader.Cells.Values.SelectMany(parts => parts).First(part => part is FigurePart)).Figure.Title, StringComparison.Ordinal);
+        Assert.Equal(["samples/teaching-kit.yaml", "camera-only", "workshop"],
+            reader.Told.Take(3).Select(parameter => parameter.Value));
+        Assert.Contains("Workshop day", ((FigurePart)reader.Cells.Values.SelectMany(parts => parts)
+            .First(part => part is FigurePart)).Figure.Title, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -180,11 +190,14 @@ public sealed class LiveNotebookTests : IDisposable
     [InlineData("elsewhere/teaching-kit.yaml")]
     public async Task A_page_offers_no_file_outside_its_folders(string value)
     {
-        File.Copy(Path.Combine(Checkout.Root, "data", "scenarios", "teaching-kit.yaml"), Path.Combine(folder, "teaching-kit.yaml"));
-        File.CreateSymbolicLink(Path.Combine(folder, "link.yaml"), Path.Combine(Checkout.Root, "data", "scenarios", "teaching-kit.yaml"));
+        File.Copy(Path.Combine(Checkout.Root, "data", "scenarios", "teaching-kit.yaml"),
+            Path.Combine(folder, "teaching-kit.yaml"));
+        File.CreateSymbolicLink(Path.Combine(folder, "link.yaml"),
+            Path.Combine(Checkout.Root, "data", "scenarios", "teaching-kit.yaml"));
         var notebook = Notebook.Load(Path.Combine(Checkout.Root, "notebooks", "01-one-build-one-day.ipynb"));
         using var live = await LiveNotebook.CompileAsync(notebook, [new ScenarioFolder("samples", folder)], Cancellation);
-        var problem = await Assert.ThrowsAsync<NotebookInputException>(() => live.OpenSession().RunAsync(Values("scenario", value), new Listening(), Cancellation));
+        var problem = await Assert.ThrowsAsync<NotebookInputException>(() => live.OpenSession()
+            .RunAsync(Values("scenario", value), new Listening(), Cancellation));
         Assert.Contains("there is no scenario file", problem.Message, StringComparison.Ordinal);
     }
 
@@ -193,9 +206,11 @@ public sealed class LiveNotebookTests : IDisposable
         var told = reader.Told.Single(item => item.Parameter.Name == parameter.Name);
         return parameter.Kind == Parameters.ParameterKind.Places ? Moved(reader)
             : told.Choices.Count > 1 ? told.Choices.Last(choice => choice.Value != told.Value).Value
-            : parameter is { Minimum: { } low, Maximum: { } high } ? FormattableString.Invariant($"{Math.Round(0.35 * low + 0.65 * high)}")
+            : parameter is { Minimum: { } low, Maximum: { } high }
+                ? FormattableString.Invariant($"{Math.Round(0.35 * low + 0.65 * high)}")
             : parameter.Kind == Parameters.ParameterKind.YesNo ? told.Value == "true" ? "false" : "true"
-            : parameter.Kind == Parameters.ParameterKind.ScenarioFile ? Path.Combine(Checkout.Root, "data", "scenarios", "winter-harbour.yaml")
+            : parameter.Kind == Parameters.ParameterKind.ScenarioFile
+                ? Path.Combine(Checkout.Root, "data", "scenarios", "winter-harbour.yaml")
             : parameter.Default;
     }
 
@@ -207,9 +222,11 @@ public sealed class LiveNotebookTests : IDisposable
         return FormattableString.Invariant($"{part.Name} {part.Range.Greatest.Millimeters} mm");
     }
 
-    private static string Shown(Listening reader, Parameters.NotebookParameter parameter) => reader.Told.Single(item => item.Parameter.Name == parameter.Name).Value;
+    private static string Shown(Listening reader, Parameters.NotebookParameter parameter) =>
+        reader.Told.Single(item => item.Parameter.Name == parameter.Name).Value;
 
-    private static Dictionary<string, string> Values(params string[] pairs) => pairs.Chunk(2).ToDictionary(pair => pair[0], pair => pair[1]);
+    private static Dictionary<string, string> Values(params string[] pairs) =>
+        pairs.Chunk(2).ToDictionary(pair => pair[0], pair => pair[1]);
 
     private static string Text(Listening reader, int cell) => ((PrintedPart)reader.Cells[cell].Single()).Text;
 
@@ -218,10 +235,12 @@ public sealed class LiveNotebookTests : IDisposable
     {
         var cells = code.Prepend("RigScenarios.Notebooks.NotebookSession.Start();").Select((text, i) => (JsonNode)new JsonObject
         {
-            ["cell_type"] = "code", ["source"] = text, ["metadata"] = new JsonObject { ["tags"] = i == 1 ? new JsonArray("parameters") : [] },
+            ["cell_type"] = "code", ["source"] = text,
+            ["metadata"] = new JsonObject { ["tags"] = i == 1 ? new JsonArray("parameters") : [] },
         });
         var path = Path.Combine(folder, "small.ipynb");
-        await File.WriteAllTextAsync(path, new JsonObject { ["nbformat"] = 4, ["cells"] = new JsonArray([.. cells]) }.ToJsonString(), Cancellation);
+        await File.WriteAllTextAsync(path,
+            new JsonObject { ["nbformat"] = 4, ["cells"] = new JsonArray([.. cells]) }.ToJsonString(), Cancellation);
         return await LiveNotebook.CompileAsync(Notebook.Load(path), cancellation: Cancellation);
     }
 }

@@ -18,7 +18,8 @@ internal static class OtherProgram
 
     /// <summary>Runs it to its end; one that takes too long is ended.</summary>
     public static async Task<(int ExitCode, string Output, string Errors)> RunAsync(
-        string program, IEnumerable<string> arguments, string folder, CancellationToken cancellation, params (string Name, string Value)[] environment)
+        string program, IEnumerable<string> arguments, string folder, CancellationToken cancellation,
+        params (string Name, string Value)[] environment)
     {
         var start = new ProcessStartInfo(program, arguments)
         {

@@ -13,7 +13,8 @@ public sealed class FileTests
         Assert.Equal(Checkout.Sample("teaching-kit.yaml"), file.Text("text"));
         Assert.False(file.GetProperty("writable").GetBoolean());
         Assert.Empty(file.GetProperty("problems").EnumerateArray());
-        Assert.Contains(file.GetProperty("builds").EnumerateArray(), build => build.Text("name") == "full-rig" && build.Text("title").StartsWith("With monitor", StringComparison.Ordinal));
+        Assert.Contains(file.GetProperty("builds").EnumerateArray(), build => build.Text("name") == "full-rig"
+            && build.Text("title").StartsWith("With monitor", StringComparison.Ordinal));
         Assert.NotEmpty(file.GetProperty("days").EnumerateArray());
     }
 
@@ -21,7 +22,8 @@ public sealed class FileTests
     public async Task A_text_that_is_right_is_answered_for_each_build_and_day()
     {
         await using var server = await TrialServer.StartAsync();
-        var answer = await (await server.SendJsonAsync(HttpMethod.Post, "/api/text/check", new { text = Checkout.Sample("teaching-kit.yaml"), file = "samples/teaching-kit.yaml" })).JsonAsync();
+        var answer = await (await server.SendJsonAsync(HttpMethod.Post, "/api/text/check",
+            new { text = Checkout.Sample("teaching-kit.yaml"), file = "samples/teaching-kit.yaml" })).JsonAsync();
         Assert.Empty(answer.GetProperty("problems").EnumerateArray());
         Assert.Equal(3, answer.GetProperty("answers").GetArrayLength());
         Assert.Matches("^(Yes|Just|No|Not known): ", answer.GetProperty("answers")[0].Text("text"));
@@ -31,8 +33,10 @@ public sealed class FileTests
     public async Task Errors_are_told_at_their_line_with_what_is_accepted_and_the_nearest_name()
     {
         await using var server = await TrialServer.StartAsync();
-        var text = Checkout.Sample("teaching-kit.yaml").Replace("camera-only:\n    title:", "camera-only:\n    titel:", StringComparison.Ordinal).Replace("charge: 100 %", "charge: 300 %", StringComparison.Ordinal);
-        var answer = await (await server.SendJsonAsync(HttpMethod.Post, "/api/text/check", new { text, file = "samples/teaching-kit.yaml" })).JsonAsync();
+        var text = Checkout.Sample("teaching-kit.yaml").Replace("camera-only:\n    title:", "camera-only:\n    titel:",
+            StringComparison.Ordinal).Replace("charge: 100 %", "charge: 300 %", StringComparison.Ordinal);
+        var answer = await (await server.SendJsonAsync(HttpMethod.Post, "/api/text/check",
+            new { text, file = "samples/teaching-kit.yaml" })).JsonAsync();
         var lines = text.Split('\n');
         var problems = answer.GetProperty("problems").EnumerateArray().ToList();
         var name = Assert.Single(problems, problem => problem.GetProperty("nearest").GetString() == "title");
@@ -47,9 +51,12 @@ public sealed class FileTests
     public async Task A_problem_of_a_parts_file_is_told_without_a_line_of_this_text()
     {
         await using var server = await TrialServer.StartAsync();
-        File.WriteAllText(Path.Combine(server.Rigs, "lenses.yaml"), "rigscenarios: parts 1\nparts:\n  prime: {kind: lense, name: A}\n");
-        var answer = await (await server.SendJsonAsync(HttpMethod.Post, "/api/text/check", new { text = "rigscenarios: scenario 1\ntitle: A\nparts-from: [lenses.yaml]\n" })).JsonAsync();
-        var problem = Assert.Single(answer.GetProperty("problems").EnumerateArray(), problem => problem.Text("text").StartsWith("In lenses.yaml, line 3:", StringComparison.Ordinal));
+        File.WriteAllText(Path.Combine(server.Rigs, "lenses.yaml"),
+            "rigscenarios: parts 1\nparts:\n  prime: {kind: lense, name: A}\n");
+        var answer = await (await server.SendJsonAsync(HttpMethod.Post, "/api/text/check",
+            new { text = "rigscenarios: scenario 1\ntitle: A\nparts-from: [lenses.yaml]\n" })).JsonAsync();
+        var problem = Assert.Single(answer.GetProperty("problems").EnumerateArray(),
+            problem => problem.Text("text").StartsWith("In lenses.yaml, line 3:", StringComparison.Ordinal));
         Assert.Equal(System.Text.Json.JsonValueKind.Null, problem.GetProperty("line").ValueKind);
     }
 
@@ -59,7 +66,8 @@ public sealed class FileTests
         await using var server = await TrialServer.StartAsync();
         var text = Checkout.Sample("teaching-kit.yaml");
         var line = Array.FindIndex(text.Split('\n'), row => row.Contains("stance: hand", StringComparison.Ordinal)) + 1;
-        var help = await (await server.SendJsonAsync(HttpMethod.Post, "/api/text/help", new { text, line, column = 14 })).JsonAsync();
+        var help = await (await server.SendJsonAsync(HttpMethod.Post, "/api/text/help", new { text, line, column = 14 }))
+            .JsonAsync();
         Assert.Equal("builds.camera-only.stance", help.Text("path"));
         Assert.NotEmpty(help.Text("about"));
         Assert.Contains("tripod", help.Text("accepted"), StringComparison.Ordinal);

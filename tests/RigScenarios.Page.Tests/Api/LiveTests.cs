@@ -12,14 +12,17 @@ public sealed class LiveTests
         await using var server = await TrialServer.StartAsync();
         using var reader = await server.OpenAsync("01-quick");
         var notebook = (await reader.NextAsync())!.Value;
-        Assert.Equal(("notebook", "01-quick", "What is said?"), (notebook.Text("kind"), notebook.Text("name"), notebook.Text("title")));
+        Assert.Equal(("notebook", "01-quick", "What is said?"),
+            (notebook.Text("kind"), notebook.Text("name"), notebook.Text("title")));
         var cells = notebook.GetProperty("cells").EnumerateArray().ToList();
         Assert.True(cells[1].GetProperty("isStart").GetBoolean());
         Assert.True(cells[2].GetProperty("isParameters").GetBoolean());
         var parameters = notebook.GetProperty("parameters").EnumerateArray().ToList();
         Assert.Equal(["number", "text", "choice", "yes-no"], parameters.Select(parameter => parameter.Text("kind")));
-        Assert.Equal((0, 10, "°C", "how much"), (parameters[0].GetProperty("minimum").GetDouble(), parameters[0].GetProperty("maximum").GetDouble(), parameters[0].Text("unit"), parameters[0].Text("label")));
-        Assert.Equal(["left", "right"], parameters[2].GetProperty("choices").EnumerateArray().Select(choice => choice.Text("value")));
+        Assert.Equal((0, 10, "°C", "how much"), (parameters[0].GetProperty("minimum").GetDouble(),
+            parameters[0].GetProperty("maximum").GetDouble(), parameters[0].Text("unit"), parameters[0].Text("label")));
+        Assert.Equal(["left", "right"], parameters[2].GetProperty("choices").EnumerateArray()
+            .Select(choice => choice.Text("value")));
 
         await reader.RunAsync(17, new { amount = "7", words = "a < b" });
         var done = await reader.EndAsync(17);
@@ -55,8 +58,10 @@ public sealed class LiveTests
         using var reader = await server.OpenAsync("01-quick");
         await reader.RunAsync(1, new { });
         await reader.EndAsync(1);
-        await reader.SendAsync(new { kind = "run", queue = "now", run = 2, values = new { amount = "7", words = "seen" }, inSight = new[] { 5 } });
-        Assert.Equal([5], (await reader.UntilAsync("inSight", 2)).GetProperty("rerun").EnumerateArray().Select(cell => cell.GetInt32()));
+        await reader.SendAsync(new { kind = "run", queue = "now", run = 2, values = new { amount = "7", words = "seen" },
+            inSight = new[] { 5 } });
+        Assert.Equal([5], (await reader.UntilAsync("inSight", 2)).GetProperty("rerun").EnumerateArray()
+            .Select(cell => cell.GetInt32()));
         Assert.Empty(reader.Parts(2, "answer"));
         Assert.Equal([5, 4, 6], (await reader.EndAsync(2)).GetProperty("rerun").EnumerateArray().Select(cell => cell.GetInt32()));
     }
@@ -72,7 +77,8 @@ public sealed class LiveTests
         Assert.Equal("pinned", (await reader.EndAsync(2)).Text("queue"));
         await reader.RunAsync(3, new { words = "now", side = "right" });
         await reader.EndAsync(3);
-        Assert.Contains("Words: now. Side: right", Assert.Single(reader.Parts(3, "answer")).Text("text"), StringComparison.Ordinal);
+        Assert.Contains("Words: now. Side: right", Assert.Single(reader.Parts(3, "answer")).Text("text"),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -121,7 +127,8 @@ public sealed class LiveTests
         using var reader = await server.OpenAsync("03-fails");
         await reader.RunAsync(1, new { });
         var failed = await reader.EndAsync(1);
-        Assert.Equal(("failed", 4, 3), (failed.Text("kind"), failed.GetProperty("cell").GetInt32(), failed.GetProperty("line").GetInt32()));
+        Assert.Equal(("failed", 4, 3), (failed.Text("kind"), failed.GetProperty("cell").GetInt32(),
+            failed.GetProperty("line").GetInt32()));
         Assert.Equal("The lens is <b>missing</b>.", failed.Text("text"));
         await reader.RunAsync(2, new { fails = "0" });
         Assert.Equal("done", (await reader.EndAsync(2)).Text("kind"));
@@ -198,7 +205,8 @@ public sealed class LiveTests
         await using var server = await TrialServer.StartAsync();
         foreach (var file in Directory.EnumerateFiles(Path.Combine(Checkout.Root, "notebooks"), "01-*.ipynb"))
             File.Copy(file, Path.Combine(server.Notebooks, "10-" + Path.GetFileName(file)));
-        var name = Directory.EnumerateFiles(server.Notebooks, "10-*").Select(file => Path.GetFileNameWithoutExtension(file)).Single();
+        var name = Directory.EnumerateFiles(server.Notebooks, "10-*")
+            .Select(file => Path.GetFileNameWithoutExtension(file)).Single();
         using var reader = await server.OpenAsync(name);
         await reader.RunAsync(1, new { scenario = "samples/winter-harbour.yaml" });
         Assert.Equal("done", (await reader.EndAsync(1)).Text("kind"));

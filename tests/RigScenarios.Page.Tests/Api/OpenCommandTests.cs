@@ -11,19 +11,24 @@ public sealed class OpenCommandTests
     public async Task It_prints_an_address_that_opens_the_notebook_and_says_where_files_go()
     {
         var rigs = Directory.CreateTempSubdirectory("rigscenarios-open-").FullName;
-        using var program = Start(rigs, "open", Path.Combine(Checkout.Root, "notebooks", "01-one-build-one-day.ipynb"), "--folder", rigs, "--port", "0", "--no-browser");
+        using var program = Start(rigs, "open", Path.Combine(Checkout.Root, "notebooks", "01-one-build-one-day.ipynb"),
+            "--folder", rigs, "--port", "0", "--no-browser");
         try
         {
             var told = "";
-            while (!told.Contains("To stop", StringComparison.Ordinal) && await program.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken) is { } line)
+            while (!told.Contains("To stop", StringComparison.Ordinal)
+                && await program.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken) is { } line)
                 told += line + "\n";
             Assert.Contains(rigs, told, StringComparison.Ordinal);
             Assert.Contains("Ctrl-C", told, StringComparison.Ordinal);
-            var address = Regex.Match(told, "http://127\\.0\\.0\\.1:[0-9]+/n/01-one-build-one-day\\?token=[0-9a-f]{64}", RegexOptions.None, TimeSpan.FromSeconds(1)).Value;
+            var address = Regex.Match(told, "http://127\\.0\\.0\\.1:[0-9]+/n/01-one-build-one-day\\?token=[0-9a-f]{64}",
+                RegexOptions.None, TimeSpan.FromSeconds(1)).Value;
             Assert.NotEmpty(address);
             using var client = new HttpClient();
-            Assert.Contains("<html", await client.GetStringAsync(new Uri(address), TestContext.Current.CancellationToken), StringComparison.Ordinal);
-            var shelf = await client.GetStringAsync(new Uri(new Uri(address), "/api/shelf"), TestContext.Current.CancellationToken);
+            Assert.Contains("<html", await client.GetStringAsync(new Uri(address), TestContext.Current.CancellationToken),
+                StringComparison.Ordinal);
+            var shelf = await client.GetStringAsync(new Uri(new Uri(address), "/api/shelf"),
+                TestContext.Current.CancellationToken);
             Assert.Contains("02-battery-size-and-load-mix", shelf, StringComparison.Ordinal);
             Assert.Contains("samples/winter-harbour.yaml", shelf, StringComparison.Ordinal);
         }

@@ -15,7 +15,8 @@ public sealed class RigTests
     {
         await using var server = await TrialServer.StartAsync();
         var knowledge = await (await server.GetAsync("/api/rig/questions")).JsonAsync();
-        Assert.Equal(["camera", "battery"], knowledge.GetProperty("questions").EnumerateArray().Take(2).Select(question => question.Text("key")));
+        Assert.Equal(["camera", "battery"], knowledge.GetProperty("questions").EnumerateArray().Take(2)
+            .Select(question => question.Text("key")));
         var part = knowledge.GetProperty("parts").EnumerateArray().First(part => part.Text("id") == "compact-body-b");
         Assert.Equal(("body", "820 g"), (part.Text("kind"), part.Text("mass")));
         Assert.Contains("21 W", part.Text("draw"), StringComparison.Ordinal);
@@ -38,15 +39,18 @@ public sealed class RigTests
         Assert.Empty(whole.GetProperty("problems").EnumerateArray());
         Assert.Matches("^(Yes|Just|No|Not known): ", whole.GetProperty("answer").Text("text"));
         // The verdict in words, with a line for each question.
-        Assert.All(["Power", "Wiring", "Balance", "Tripod and joints"], title => Assert.Contains($">{title}<", whole.GetProperty("first").Text("html"), StringComparison.Ordinal));
+        Assert.All(["Power", "Wiring", "Balance", "Tripod and joints"],
+            title => Assert.Contains($">{title}<", whole.GetProperty("first").Text("html"), StringComparison.Ordinal));
         Assert.NotEmpty(whole.GetProperty("answer").GetProperty("cautions").EnumerateArray());
         // The day first, then whether it balances, with the rig drawn at its usual places, then the wiring.
         var parts = whole.GetProperty("parts").EnumerateArray().ToList();
         Assert.Equal("figure", parts[0].Text("type"));
-        Assert.Contains("class=\"rs-wide\"", parts.First(part => part.Text("type") == "drawing").Text("svg"), StringComparison.Ordinal);
+        Assert.Contains("class=\"rs-wide\"", parts.First(part => part.Text("type") == "drawing").Text("svg"),
+            StringComparison.Ordinal);
         Assert.True(whole.GetProperty("isWhole").GetBoolean());
         Assert.Contains(whole.GetProperty("wiring").EnumerateArray(), line => line.GetProperty("proposed").GetBoolean());
-        Assert.Contains(whole.GetProperty("assumed").EnumerateArray(), assumed => assumed.Text("name").Length > 0 && assumed.Text("value").Length > 0 && assumed.Text("source").Length > 0);
+        Assert.Contains(whole.GetProperty("assumed").EnumerateArray(),
+            assumed => assumed.Text("name").Length > 0 && assumed.Text("value").Length > 0 && assumed.Text("source").Length > 0);
         Assert.EndsWith("g", whole.Text("mass").Split(" (")[0], StringComparison.Ordinal);
         Assert.Contains("EUR", whole.Text("price"), StringComparison.Ordinal);
         Assert.StartsWith("rigscenarios: scenario 1", whole.Text("text"), StringComparison.Ordinal);
@@ -60,17 +64,21 @@ public sealed class RigTests
         draft["things"] = Things();
         var answer = await AnswerAsync(server, draft);
         var parts = answer.GetProperty("parts").EnumerateArray().ToList();
-        var drawing = Assert.Single(parts, part => part.Text("type") == "drawing" && part.Text("slug").StartsWith("wiring", StringComparison.Ordinal));
+        var drawing = Assert.Single(parts, part => part.Text("type") == "drawing"
+            && part.Text("slug").StartsWith("wiring", StringComparison.Ordinal));
         foreach (var line in answer.GetProperty("wiring").EnumerateArray())
             Assert.Contains($"data-element=\"{line.Text("thing")}\"", drawing.Text("svg"), StringComparison.Ordinal);
         // The same words and limits as the library gives for the file that would be saved.
-        var ofFile = RigAnswer.Of(ScenarioFile.TryReadText(answer.Text("text"), "mine.yaml").Scenario!, "rig", ["day"], cancellation: TestContext.Current.CancellationToken);
+        var ofFile = RigAnswer.Of(ScenarioFile.TryReadText(answer.Text("text"), "mine.yaml").Scenario!, "rig", ["day"],
+            cancellation: TestContext.Current.CancellationToken);
         var told = AnswerSentences.Questions(ofFile).Single(question => question.Kind == QuestionKind.Wiring);
         Assert.Contains(parts, part => part.Text("type") == "prose" && part.Text("text") == told.Words);
         var limits = parts.Last(part => part.Text("type") == "table");
         var times = new AnswerTimes(ofFile.Plan.Days);
-        var expected = ofFile.Of(QuestionKind.Wiring)!.Limits.Where(limit => limit.Allowed is not null).Take(8).Select(limit => $"{LimitSentences.Of(limit, times)}.");
-        Assert.Equal(expected, limits.GetProperty("table").GetProperty("rows").EnumerateArray().Select(row => row[0].GetString()!), StringComparer.OrdinalIgnoreCase);
+        var expected = ofFile.Of(QuestionKind.Wiring)!.Limits.Where(limit => limit.Allowed is not null).Take(8)
+            .Select(limit => $"{LimitSentences.Of(limit, times)}.");
+        Assert.Equal(expected, limits.GetProperty("table").GetProperty("rows").EnumerateArray()
+            .Select(row => row[0].GetString()!), StringComparer.OrdinalIgnoreCase);
     }
 
     [Fact]
@@ -97,11 +105,13 @@ public sealed class RigTests
         var draft = await BlankAsync(server);
         draft["things"] = Things();
         var shown = await AnswerAsync(server, draft);
-        var saved = await (await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { draft, name = "my rig.yaml" })).JsonAsync();
+        var saved = await (await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { draft, name = "my rig.yaml" }))
+            .JsonAsync();
         Assert.Equal("own/my rig.yaml", saved.Text("id"));
         Assert.Equal("rigscenarios run \"my rig.yaml\"", saved.Text("command"));
         var scenario = ScenarioFile.Read(Path.Combine(server.Rigs, "my rig.yaml"));
-        var ofFile = RigAnswer.Of(scenario, saved.Text("build"), [saved.Text("day")], cancellation: TestContext.Current.CancellationToken);
+        var ofFile = RigAnswer.Of(scenario, saved.Text("build"), [saved.Text("day")],
+            cancellation: TestContext.Current.CancellationToken);
         Assert.Equal(AnswerSentences.Headline(ofFile), shown.GetProperty("answer").Text("text"));
         Assert.Equal(shown.Text("text"), File.ReadAllText(Path.Combine(server.Rigs, "my rig.yaml")));
         using var again = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { draft, name = "my rig.yaml" });
@@ -113,14 +123,17 @@ public sealed class RigTests
     {
         await using var server = await TrialServer.StartAsync();
         var file = Path.Combine(server.Rigs, "mine.yaml");
-        var before = Checkout.Sample("teaching-kit.yaml").Replace("[../parts]", $"[\"{Checkout.Data.Replace('\\', '/')}/parts\"]", StringComparison.Ordinal)
+        var before = Checkout.Sample("teaching-kit.yaml")
+            .Replace("[../parts]", $"[\"{Checkout.Data.Replace('\\', '/')}/parts\"]", StringComparison.Ordinal)
             .Replace("title: Teaching kit", "title: Teaching kit  # ours since spring", StringComparison.Ordinal);
         File.WriteAllText(file, before);
         var opened = await (await server.GetAsync("/api/rig/draft?file=own/mine.yaml&build=full-rig")).JsonAsync();
         Assert.Equal("full-rig", opened.Text("build"));
         var draft = JsonNode.Parse(opened.GetProperty("draft").GetRawText())!;
         draft["charge"] = "90 %";
-        using var answer = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { draft, name = "mine.yaml", file = "own/mine.yaml", build = "full-rig", day = opened.Text("day"), version = opened.Text("version") });
+        using var answer = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save",
+            new { draft, name = "mine.yaml", file = "own/mine.yaml", build = "full-rig", day = opened.Text("day"),
+            version = opened.Text("version") });
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         Assert.Contains("--build full-rig", (await answer.JsonAsync()).Text("command"), StringComparison.Ordinal);
         var after = File.ReadAllText(file);
@@ -141,10 +154,12 @@ public sealed class RigTests
         (await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { draft, name = "mine.yaml" })).Dispose();
         var opened = await (await server.GetAsync("/api/rig/draft?file=own/mine.yaml")).JsonAsync();
         File.AppendAllText(Path.Combine(server.Rigs, "mine.yaml"), "# changed elsewhere\n");
-        var body = new { draft, name = "mine.yaml", file = "own/mine.yaml", build = opened.Text("build"), day = opened.Text("day"), version = opened.Text("version") };
+        var body = new { draft, name = "mine.yaml", file = "own/mine.yaml", build = opened.Text("build"),
+            day = opened.Text("day"), version = opened.Text("version") };
         using var answer = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", body);
         Assert.Equal(HttpStatusCode.Conflict, answer.StatusCode);
-        Assert.EndsWith("# changed elsewhere\n", File.ReadAllText(Path.Combine(server.Rigs, "mine.yaml")), StringComparison.Ordinal);
+        Assert.EndsWith("# changed elsewhere\n", File.ReadAllText(Path.Combine(server.Rigs, "mine.yaml")),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -152,7 +167,9 @@ public sealed class RigTests
     {
         await using var server = await TrialServer.StartAsync();
         var opened = await (await server.GetAsync("/api/rig/draft?file=samples/winter-harbour.yaml")).JsonAsync();
-        using var answer = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { draft = opened.GetProperty("draft"), name = "harbour.yaml", file = "samples/winter-harbour.yaml", build = opened.Text("build"), day = opened.Text("day") });
+        using var answer = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save",
+            new { draft = opened.GetProperty("draft"), name = "harbour.yaml", file = "samples/winter-harbour.yaml",
+            build = opened.Text("build"), day = opened.Text("day") });
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         var mine = ScenarioFile.Read(Path.Combine(server.Rigs, "harbour.yaml"));
         var sample = ScenarioFile.Read(Path.Combine(Checkout.Data, "scenarios", "winter-harbour.yaml"));
@@ -183,7 +200,8 @@ public sealed class RigTests
         for (var run = 1; run <= 20; run++)
             await form.SendAsync(new { kind = "run", queue = "now", run, draft });
         Assert.Equal("done", (await form.EndAsync(20)).Text("kind"));
-        var ends = form.Messages.Where(message => message.Text("kind") is "done" or "stopped").Select(end => end.GetProperty("run").GetInt32());
+        var ends = form.Messages.Where(message => message.Text("kind") is "done" or "stopped")
+            .Select(end => end.GetProperty("run").GetInt32());
         Assert.Equal(Enumerable.Range(1, 20), ends.Order());
 
         await form.SendAsync(new { kind = "run", queue = "now", run = 21 });
@@ -211,9 +229,11 @@ public sealed class RigTests
         Assert.Equal(["answer", "would-work", "done"], kinds);
         var answer = form.Messages.First(message => message.Text("kind") == "answer");
         Assert.True(answer.GetProperty("seeks").GetBoolean());
-        var ofFile = RigAnswer.Of(ScenarioFile.TryReadText(answer.Text("text"), "mine.yaml").Scenario!, "rig", ["day"], cancellation: TestContext.Current.CancellationToken);
+        var ofFile = RigAnswer.Of(ScenarioFile.TryReadText(answer.Text("text"), "mine.yaml").Scenario!, "rig", ["day"],
+            cancellation: TestContext.Current.CancellationToken);
         var sets = WouldWork.Find(ofFile, cancellation: TestContext.Current.CancellationToken);
-        Assert.Equal(WouldWorkSentences.Heading(sets), form.Messages.First(message => message.Text("kind") == "would-work").Text("text"));
+        Assert.Equal(WouldWorkSentences.Heading(sets),
+            form.Messages.First(message => message.Text("kind") == "would-work").Text("text"));
     }
 
     [Fact]
@@ -229,7 +249,8 @@ public sealed class RigTests
         await form.SendAsync(new { kind = "run", queue = "now", run = 2, draft });
         Assert.Equal("overtaken", (await form.EndAsync(1)).Text("why"));
         Assert.Equal("done", (await form.EndAsync(2)).Text("kind"));
-        Assert.Equal(2, Assert.Single(form.Messages, message => message.Text("kind") == "would-work").GetProperty("run").GetInt32());
+        Assert.Equal(2, Assert.Single(form.Messages, message => message.Text("kind") == "would-work")
+            .GetProperty("run").GetInt32());
     }
 
     [Fact]
@@ -243,12 +264,14 @@ public sealed class RigTests
     }
 
     private static async Task<JsonObject> BlankAsync(TrialServer server) =>
-        (JsonObject)JsonNode.Parse((await (await server.GetAsync("/api/rig/questions")).JsonAsync()).GetProperty("draft").GetRawText())!;
+        (JsonObject)JsonNode.Parse((await (await server.GetAsync("/api/rig/questions")).JsonAsync()).GetProperty("draft")
+            .GetRawText())!;
 
     private static async Task<JsonElement> AnswerAsync(TrialServer server, JsonObject draft)
     {
         using var form = await LiveReader.OpenRigAsync(server);
-        await form.SendAsync(new { kind = "run", queue = "now", run = 1, draft, file = (string?)null, build = (string?)null, day = (string?)null });
+        await form.SendAsync(new { kind = "run", queue = "now", run = 1, draft, file = (string?)null, build = (string?)null,
+            day = (string?)null });
         Assert.Equal("done", (await form.EndAsync(1)).Text("kind"));
         return form.Messages.Single(message => message.Text("kind") == "answer");
     }

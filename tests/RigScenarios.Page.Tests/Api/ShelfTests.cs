@@ -17,9 +17,12 @@ public sealed class ShelfTests
         File.WriteAllText(Path.Combine(server.Rigs, "notes.txt"), "rigscenarios: scenario 1\n");
         var shelf = await (await server.GetAsync("/api/shelf")).JsonAsync();
         // The broken one is left out; the others stay.
-        Assert.Equal(["01-quick", "02-slow", "03-fails", "05-moves"], shelf.GetProperty("notebooks").EnumerateArray().Select(notebook => notebook.Text("name")));
+        Assert.Equal(["01-quick", "02-slow", "03-fails", "05-moves"],
+            shelf.GetProperty("notebooks").EnumerateArray().Select(notebook => notebook.Text("name")));
         Assert.Equal("What is said?", shelf.GetProperty("notebooks")[0].Text("title"));
-        Assert.Equal(["own/mine.yaml", "samples/island-crossing.yaml", "samples/market-hall.yaml", "samples/night-dolly.yaml", "samples/teaching-kit.yaml", "samples/winter-harbour.yaml"], shelf.GetProperty("files").EnumerateArray().Select(file => file.Text("id")));
+        Assert.Equal(["own/mine.yaml", "samples/island-crossing.yaml", "samples/market-hall.yaml", "samples/night-dolly.yaml",
+            "samples/teaching-kit.yaml", "samples/winter-harbour.yaml"],
+            shelf.GetProperty("files").EnumerateArray().Select(file => file.Text("id")));
         Assert.True(shelf.GetProperty("files")[0].GetProperty("problems").GetInt32() > 0);
         Assert.Equal(0, shelf.GetProperty("files")[1].GetProperty("problems").GetInt32());
         Assert.Equal("Teaching kit", shelf.GetProperty("files")[4].Text("title"));
@@ -42,12 +45,15 @@ public sealed class ShelfTests
     {
         await using var first = await TrialServer.StartAsync();
         await using var second = await PageServer.StartAsync(
-            new PageOptions { NotebookFolder = first.Notebooks, DataFolder = Checkout.Data, RigFolder = first.Rigs, Port = first.Port }, TestContext.Current.CancellationToken);
+            new PageOptions { NotebookFolder = first.Notebooks, DataFolder = Checkout.Data, RigFolder = first.Rigs,
+                Port = first.Port }, TestContext.Current.CancellationToken);
         Assert.NotEqual(first.Port, second.Port);
         using var client = new HttpClient();
         var request = new HttpRequestMessage(HttpMethod.Get, new Uri(second.Address, "/api/shelf"));
-        request.Headers.TryAddWithoutValidation("Cookie", first.Cookie.Replace($"{first.Port}", $"{second.Port}", StringComparison.Ordinal));
-        Assert.Equal(HttpStatusCode.Forbidden, (await client.SendAsync(request, TestContext.Current.CancellationToken)).StatusCode);
+        request.Headers.TryAddWithoutValidation("Cookie",
+            first.Cookie.Replace($"{first.Port}", $"{second.Port}", StringComparison.Ordinal));
+        Assert.Equal(HttpStatusCode.Forbidden,
+            (await client.SendAsync(request, TestContext.Current.CancellationToken)).StatusCode);
     }
 
     [Fact]
@@ -55,7 +61,8 @@ public sealed class ShelfTests
     {
         var missing = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
         var told = await Assert.ThrowsAsync<DirectoryNotFoundException>(() => PageServer.StartAsync(
-            new PageOptions { NotebookFolder = Path.Combine(Checkout.Root, "notebooks"), DataFolder = Checkout.Data, RigFolder = missing }, TestContext.Current.CancellationToken));
+            new PageOptions { NotebookFolder = Path.Combine(Checkout.Root, "notebooks"), DataFolder = Checkout.Data,
+                RigFolder = missing }, TestContext.Current.CancellationToken));
         Assert.Contains(missing, told.Message, StringComparison.Ordinal);
     }
 
@@ -69,9 +76,11 @@ public sealed class ShelfTests
         try
         {
             await using var server = await TrialServer.StartAsync();
-            var bound = System.Net.NetworkInformation.IPGlobalProperties.GetIPGlobalProperties().GetActiveTcpListeners().Where(end => end.Port == server.Port).ToList();
+            var bound = System.Net.NetworkInformation.IPGlobalProperties.GetIPGlobalProperties().GetActiveTcpListeners()
+                .Where(end => end.Port == server.Port).ToList();
             Assert.All(bound, end => Assert.True(IPAddress.IsLoopback(end.Address)));
-            Attacks.HeaderTests.NothingOfTheInside(await (await server.SendTextAsync(HttpMethod.Post, "/api/text/check", "{")).TextAsync());
+            Attacks.HeaderTests.NothingOfTheInside(await (await server.SendTextAsync(HttpMethod.Post, "/api/text/check", "{"))
+                .TextAsync());
         }
         finally
         {

@@ -9,7 +9,8 @@ public sealed class AddressTests
 {
     public static readonly TheoryData<string> Everything = new(
         "/", "/rig", "/n/01-quick", "/file/own/a.yaml", "/assets/figure.js", "/picture/01-quick",
-        "/api/shelf", "/api/files/samples/teaching-kit.yaml", "/api/rig/questions", "/api/page/01-quick", "/api/live/01-quick", "/api/rig/live", "/nothing");
+        "/api/shelf", "/api/files/samples/teaching-kit.yaml", "/api/rig/questions", "/api/page/01-quick", "/api/live/01-quick",
+        "/api/rig/live", "/nothing");
 
     [Theory]
     [MemberData(nameof(Everything))]
@@ -27,7 +28,8 @@ public sealed class AddressTests
     public async Task A_wrong_key_opens_nothing(string query)
     {
         await using var server = await TrialServer.StartAsync();
-        using var answer = await server.SendAsync(new HttpRequestMessage(HttpMethod.Get, server.At("/?" + query)), isReader: false);
+        using var answer = await server.SendAsync(new HttpRequestMessage(HttpMethod.Get, server.At("/?" + query)),
+            isReader: false);
         Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
         Assert.False(answer.Headers.Contains("Set-Cookie"));
     }
@@ -36,7 +38,8 @@ public sealed class AddressTests
     public async Task A_part_of_the_key_or_more_than_it_opens_nothing()
     {
         await using var server = await TrialServer.StartAsync();
-        foreach (var address in (string[])[server.Address.AbsoluteUri[..^1], server.Address.AbsoluteUri + "0", server.Address.AbsoluteUri.ToUpperInvariant().Replace("HTTP", "http").Replace("TOKEN", "token")])
+        foreach (var address in (string[])[server.Address.AbsoluteUri[..^1], server.Address.AbsoluteUri + "0",
+            server.Address.AbsoluteUri.ToUpperInvariant().Replace("HTTP", "http").Replace("TOKEN", "token")])
         {
             using var answer = await server.SendAsync(new HttpRequestMessage(HttpMethod.Get, address), isReader: false);
             Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
@@ -61,7 +64,9 @@ public sealed class AddressTests
         // Not by the clock, which no test can trust: by what the comparison calls. Removing the constant-time call fails here.
         var il = typeof(AccessToken).GetMethod(nameof(AccessToken.Is))!.GetMethodBody()!.GetILAsByteArray()!;
         var called = Enumerable.Range(0, il.Length - 4).Where(i => il[i] is 0x28 or 0x6F)
-            .Select(i => { try { return typeof(AccessToken).Module.ResolveMethod(BitConverter.ToInt32(il, i + 1))?.Name; } catch (ArgumentException) { return null; } });
+            .Select(i =>
+                { try { return typeof(AccessToken).Module
+                .ResolveMethod(BitConverter.ToInt32(il, i + 1))?.Name; } catch (ArgumentException) { return null; } });
         Assert.Contains("FixedTimeEquals", called);
     }
 
@@ -69,7 +74,8 @@ public sealed class AddressTests
     public async Task The_cookie_can_be_read_by_no_script_and_goes_to_no_other_site()
     {
         await using var server = await TrialServer.StartAsync();
-        var flags = server.SetCookie.Split(';', StringSplitOptions.TrimEntries).Skip(1).Select(flag => flag.ToLowerInvariant()).ToList();
+        var flags = server.SetCookie.Split(';', StringSplitOptions.TrimEntries).Skip(1)
+            .Select(flag => flag.ToLowerInvariant()).ToList();
         Assert.Contains("httponly", flags);
         Assert.Contains("samesite=strict", flags);
         Assert.Contains("path=/", flags);
@@ -82,7 +88,8 @@ public sealed class AddressTests
     {
         await using var server = await TrialServer.StartAsync();
         var key = server.Address.Query.TrimStart('?');
-        using var answer = await server.SendAsync(new HttpRequestMessage(HttpMethod.Get, server.At($"/n/01-quick?amount=3&{key}&words=a%26b")), isReader: false);
+        using var answer = await server.SendAsync(new HttpRequestMessage(HttpMethod.Get,
+            server.At($"/n/01-quick?amount=3&{key}&words=a%26b")), isReader: false);
         Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
         Assert.Equal("/n/01-quick?amount=3&words=a%26b", answer.Headers.Location!.OriginalString);
     }
@@ -96,7 +103,8 @@ public sealed class AddressTests
     {
         await using var server = await TrialServer.StartAsync();
         var answer = await server.RawGetAsync(path + server.Address.Query);
-        var location = answer.Split("\r\n").FirstOrDefault(line => line.StartsWith("Location:", StringComparison.OrdinalIgnoreCase))?["Location:".Length..].Trim() ?? "/";
+        var location = answer.Split("\r\n").FirstOrDefault(line => line.StartsWith("Location:",
+            StringComparison.OrdinalIgnoreCase))?["Location:".Length..].Trim() ?? "/";
         Assert.Equal(server.Host, new Uri(new Uri(server.Origin), location.Replace('\\', '/')).Authority);
     }
 
@@ -113,9 +121,11 @@ public sealed class AddressTests
     public async Task A_name_that_someone_else_gave_this_machine_is_refused(string host)
     {
         await using var server = await TrialServer.StartAsync();
-        foreach (var name in (string[])[host, host.Contains(':', StringComparison.Ordinal) ? host : $"{host}:{(host == "127.0.0.1" ? server.Port + 1 : server.Port)}"])
+        foreach (var name in (string[])[host, host.Contains(':', StringComparison.Ordinal) ? host
+            : $"{host}:{(host == "127.0.0.1" ? server.Port + 1 : server.Port)}"])
         {
-            var answer = await server.RawAsync($"GET /api/shelf HTTP/1.1\r\nHost: {name}\r\nCookie: {server.Cookie}\r\nConnection: close\r\n\r\n");
+            var answer = await server
+                .RawAsync($"GET /api/shelf HTTP/1.1\r\nHost: {name}\r\nCookie: {server.Cookie}\r\nConnection: close\r\n\r\n");
             if (name == $"[::1]:{server.Port}")
                 continue;
             Assert.Matches("^HTTP/1.1 40[03] ", answer);
@@ -127,7 +137,8 @@ public sealed class AddressTests
     public async Task Not_even_the_key_helps_under_a_foreign_name()
     {
         await using var server = await TrialServer.StartAsync();
-        var answer = await server.RawAsync($"GET /{server.Address.Query} HTTP/1.1\r\nHost: evil.example:{server.Port}\r\nConnection: close\r\n\r\n");
+        var answer = await server
+            .RawAsync($"GET /{server.Address.Query} HTTP/1.1\r\nHost: evil.example:{server.Port}\r\nConnection: close\r\n\r\n");
         Assert.StartsWith("HTTP/1.1 403 ", answer, StringComparison.Ordinal);
         Assert.DoesNotContain("Set-Cookie", answer, StringComparison.OrdinalIgnoreCase);
     }
@@ -139,7 +150,9 @@ public sealed class AddressTests
     public async Task Its_own_names_are_taken(string host)
     {
         await using var server = await TrialServer.StartAsync();
-        Assert.StartsWith("HTTP/1.1 200 ", await server.RawAsync($"GET /api/shelf HTTP/1.1\r\nHost: {host}:{server.Port}\r\nCookie: {server.Cookie}\r\nConnection: close\r\n\r\n"), StringComparison.Ordinal);
+        Assert.StartsWith("HTTP/1.1 200 ",
+            await server.RawAsync($"GET /api/shelf HTTP/1.1\r\nHost: {host}:{server.Port}\r\nCookie: "
+                + $"{server.Cookie}\r\nConnection: close\r\n\r\n"), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -152,9 +165,12 @@ public sealed class AddressTests
     public async Task A_page_of_another_site_can_change_nothing(string? origin)
     {
         await using var server = await TrialServer.StartAsync();
-        foreach (var (method, path) in ((HttpMethod, string)[])[(HttpMethod.Put, "/api/files/own/a.yaml"), (HttpMethod.Post, "/api/text/check"), (HttpMethod.Post, "/api/rig/save")])
+        foreach (var (method, path) in ((HttpMethod, string)[])[(HttpMethod.Put, "/api/files/own/a.yaml"),
+            (HttpMethod.Post, "/api/text/check"), (HttpMethod.Post, "/api/rig/save")])
         {
-            var request = new HttpRequestMessage(method, server.At(path)) { Content = new StringContent("{\"text\":\"a\"}", System.Text.Encoding.UTF8, "application/json") };
+            var request = new HttpRequestMessage(method,
+                server.At(path)) { Content = new StringContent("{\"text\":\"a\"}", System.Text.Encoding.UTF8,
+                "application/json") };
             request.Headers.TryAddWithoutValidation("Cookie", server.Cookie);
             if (origin is not null)
                 request.Headers.TryAddWithoutValidation("Origin", origin);
@@ -171,7 +187,9 @@ public sealed class AddressTests
     public async Task What_the_browser_says_of_the_page_counts_too(string site)
     {
         await using var server = await TrialServer.StartAsync();
-        var request = new HttpRequestMessage(HttpMethod.Put, server.At("/api/files/own/a.yaml")) { Content = new StringContent("{\"text\":\"a\"}", System.Text.Encoding.UTF8, "application/json") };
+        var request = new HttpRequestMessage(HttpMethod.Put,
+            server.At("/api/files/own/a.yaml")) { Content = new StringContent("{\"text\":\"a\"}", System.Text.Encoding.UTF8,
+            "application/json") };
         request.Headers.TryAddWithoutValidation("Sec-Fetch-Site", site);
         using var answer = await server.SendAsync(request);
         Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
@@ -206,9 +224,12 @@ public sealed class AddressTests
     public async Task No_connection_is_opened_without_the_key_or_under_a_foreign_name()
     {
         await using var server = await TrialServer.StartAsync();
-        Assert.Equal(403, (await Assert.ThrowsAsync<RefusedException>(() => LiveReader.OpenAsync(server, "01-quick", cookie: "rig=0"))).Status);
+        Assert.Equal(403,
+            (await Assert.ThrowsAsync<RefusedException>(() => LiveReader.OpenAsync(server, "01-quick", cookie: "rig=0"))).Status);
         var host = $"evil.example:{server.Port}";
-        Assert.Equal(403, (await Assert.ThrowsAsync<RefusedException>(() => LiveReader.OpenAsync(server, "01-quick", origin: $"http://{host}", host: host))).Status);
+        Assert.Equal(403,
+            (await Assert.ThrowsAsync<RefusedException>(() => LiveReader.OpenAsync(server, "01-quick", origin: $"http://{host}",
+            host: host))).Status);
         using var reader = await server.OpenAsync("01-quick");
         Assert.NotNull(await reader.NextAsync());
     }
@@ -224,7 +245,8 @@ public sealed class AddressTests
     {
         await using var server = await TrialServer.StartAsync();
         File.WriteAllText(Path.Combine(server.Rigs, "a.yaml"), "a");
-        using var answer = await server.SendAsync(new HttpRequestMessage(new HttpMethod(method), server.At("/api/files/own/a.yaml")));
+        using var answer = await server.SendAsync(new HttpRequestMessage(new HttpMethod(method),
+            server.At("/api/files/own/a.yaml")));
         Assert.Equal(HttpStatusCode.MethodNotAllowed, answer.StatusCode);
         Assert.True(File.Exists(Path.Combine(server.Rigs, "a.yaml")));
     }
@@ -234,7 +256,8 @@ public sealed class AddressTests
     {
         await using var server = await TrialServer.StartAsync();
         Assert.Empty(server.NetworkAddresses);
-        var bound = System.Net.NetworkInformation.IPGlobalProperties.GetIPGlobalProperties().GetActiveTcpListeners().Where(end => end.Port == server.Port).ToList();
+        var bound = System.Net.NetworkInformation.IPGlobalProperties.GetIPGlobalProperties().GetActiveTcpListeners()
+            .Where(end => end.Port == server.Port).ToList();
         Assert.NotEmpty(bound);
         Assert.All(bound, end => Assert.True(IPAddress.IsLoopback(end.Address), end.ToString()));
     }
@@ -245,8 +268,14 @@ public sealed class AddressTests
         await using var server = await TrialServer.StartAsync(listen: true);
         Assert.SkipWhen(server.NetworkAddresses.Count == 0, "this machine is on no network");
         var host = server.NetworkAddresses[0].Authority;
-        Assert.StartsWith("HTTP/1.1 403 ", await server.RawAsync($"GET /api/shelf HTTP/1.1\r\nHost: {host}\r\nConnection: close\r\n\r\n"), StringComparison.Ordinal);
-        Assert.StartsWith("HTTP/1.1 200 ", await server.RawAsync($"GET /api/shelf HTTP/1.1\r\nHost: {host}\r\nCookie: {server.Cookie}\r\nConnection: close\r\n\r\n"), StringComparison.Ordinal);
-        Assert.StartsWith("HTTP/1.1 403 ", await server.RawAsync($"GET /api/shelf HTTP/1.1\r\nHost: evil.example:{server.Port}\r\nCookie: {server.Cookie}\r\nConnection: close\r\n\r\n"), StringComparison.Ordinal);
+        Assert.StartsWith("HTTP/1.1 403 ",
+            await server.RawAsync($"GET /api/shelf HTTP/1.1\r\nHost: {host}\r\nConnection: close\r\n\r\n"),
+            StringComparison.Ordinal);
+        Assert.StartsWith("HTTP/1.1 200 ",
+            await server.RawAsync($"GET /api/shelf HTTP/1.1\r\nHost: {host}\r\nCookie: {server.Cookie}\r\nConnection: "
+                + "close\r\n\r\n"), StringComparison.Ordinal);
+        Assert.StartsWith("HTTP/1.1 403 ",
+            await server.RawAsync($"GET /api/shelf HTTP/1.1\r\nHost: evil.example:{server.Port}\r\nCookie: "
+                + $"{server.Cookie}\r\nConnection: close\r\n\r\n"), StringComparison.Ordinal);
     }
 }

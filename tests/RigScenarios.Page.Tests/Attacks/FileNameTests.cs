@@ -12,9 +12,12 @@ public sealed class FileNameTests
     /// <summary>Ways of writing a path out of the folder, as they stand in an address.</summary>
     private static readonly string[] WaysOut =
     [
-        "../outside/secret.yaml", "..%2Foutside%2Fsecret.yaml", "..%2foutside%2fsecret.yaml", "%2e%2e/outside/secret.yaml", "%2e%2e%2foutside%2fsecret.yaml",
-        "..%5Coutside%5Csecret.yaml", "..\\outside\\secret.yaml", "..%255C..%255Coutside%255Csecret.yaml", "..%252Foutside%252Fsecret.yaml", "....//outside/secret.yaml",
-        "%c0%ae%c0%ae/outside/secret.yaml", "..%c0%afoutside%c0%afsecret.yaml", "%uff0e%uff0e/outside/secret.yaml", "x/../../outside/secret.yaml", ".%00./outside/secret.yaml",
+        "../outside/secret.yaml", "..%2Foutside%2Fsecret.yaml", "..%2foutside%2fsecret.yaml", "%2e%2e/outside/secret.yaml",
+        "%2e%2e%2foutside%2fsecret.yaml",
+        "..%5Coutside%5Csecret.yaml", "..\\outside\\secret.yaml", "..%255C..%255Coutside%255Csecret.yaml",
+        "..%252Foutside%252Fsecret.yaml", "....//outside/secret.yaml",
+        "%c0%ae%c0%ae/outside/secret.yaml", "..%c0%afoutside%c0%afsecret.yaml", "%uff0e%uff0e/outside/secret.yaml",
+        "x/../../outside/secret.yaml", ".%00./outside/secret.yaml",
     ];
 
     [Fact]
@@ -26,10 +29,13 @@ public sealed class FileNameTests
         File.WriteAllText(Path.Combine(server.Outside, "secret.ipynb"), Secret);
         File.WriteAllText(Path.Combine(server.Outside, "secret.css"), Secret);
         var absolute = Uri.EscapeDataString(secret);
-        string[] doors = ["/api/files/own/", "/api/files/samples/", "/api/files/", "/assets/", "/n/", "/picture/", "/api/page/", "/api/live/", "/file/own/", "/"];
+        string[] doors = ["/api/files/own/", "/api/files/samples/", "/api/files/", "/assets/", "/n/", "/picture/", "/api/page/",
+            "/api/live/", "/file/own/", "/"];
         foreach (var door in doors)
         {
-            foreach (var way in WaysOut.Concat([absolute, secret, "/" + absolute, "file:" + absolute]).SelectMany(way => (string[])[way, way.Replace(".yaml", ".ipynb", StringComparison.Ordinal), way.Replace(".yaml", ".css", StringComparison.Ordinal), way.Replace(".yaml", "", StringComparison.Ordinal)]))
+            foreach (var way in WaysOut.Concat([absolute, secret, "/" + absolute, "file:" + absolute])
+                .SelectMany(way => (string[])[way, way.Replace(".yaml", ".ipynb", StringComparison.Ordinal),
+                way.Replace(".yaml", ".css", StringComparison.Ordinal), way.Replace(".yaml", "", StringComparison.Ordinal)]))
             {
                 var answer = await server.RawGetAsync(door + way);
                 Assert.False(answer.Contains("This is the secret", StringComparison.Ordinal), door + way);
@@ -48,7 +54,10 @@ public sealed class FileNameTests
         foreach (var way in WaysOut.Append(Uri.EscapeDataString(Path.Combine(server.Outside, "new.yaml"))))
         {
             var body = "{\"text\":\"title: mine\",\"version\":null,\"replace\":true}";
-            var answer = await server.RawAsync($"PUT /api/files/own/{way} HTTP/1.1\r\nHost: {server.Host}\r\nCookie: {server.Cookie}\r\nOrigin: {server.Origin}\r\nContent-Type: application/json\r\nContent-Length: {body.Length}\r\nConnection: close\r\n\r\n{body}");
+            var answer = await server
+                .RawAsync($"PUT /api/files/own/{way} HTTP/1.1\r\nHost: {server.Host}\r\nCookie: {server.Cookie}\r\nOrigin: "
+                    + $"{server.Origin}\r\nContent-Type: application/json\r\nContent-Length: {body.Length}\r\nConnection: "
+                        + $"close\r\n\r\n{body}");
             Assert.Matches("^HTTP/1.1 4", answer);
         }
         Assert.Equal(before, Listing(Path.GetDirectoryName(server.Rigs)!));
@@ -112,7 +121,8 @@ public sealed class FileNameTests
         {
             using var read = await server.GetAsync($"/api/files/own/{name}.yaml");
             Assert.Equal(HttpStatusCode.NotFound, read.StatusCode);
-            using var written = await server.SendJsonAsync(HttpMethod.Put, $"/api/files/own/{name}.yaml", new { text = "title: mine", replace = true });
+            using var written = await server.SendJsonAsync(HttpMethod.Put, $"/api/files/own/{name}.yaml",
+                new { text = "title: mine", replace = true });
             Assert.Equal(HttpStatusCode.BadRequest, written.StatusCode);
         }
         Assert.Equal(Secret, File.ReadAllText(secret));
@@ -126,7 +136,8 @@ public sealed class FileNameTests
         await using var server = await TrialServer.StartAsync();
         File.WriteAllText(Path.Combine(server.Rigs, "real.yaml"), Secret);
         File.CreateSymbolicLink(Path.Combine(server.Rigs, "linked.yaml"), "real.yaml");
-        Assert.Contains("This is the secret", await (await server.GetAsync("/api/files/own/linked.yaml")).TextAsync(), StringComparison.Ordinal);
+        Assert.Contains("This is the secret", await (await server.GetAsync("/api/files/own/linked.yaml")).TextAsync(),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -134,7 +145,8 @@ public sealed class FileNameTests
     {
         await using var server = await TrialServer.StartAsync();
         var before = Checkout.Sample("teaching-kit.yaml");
-        using var answer = await server.SendJsonAsync(HttpMethod.Put, "/api/files/samples/teaching-kit.yaml", new { text = "x", replace = true });
+        using var answer = await server.SendJsonAsync(HttpMethod.Put, "/api/files/samples/teaching-kit.yaml",
+            new { text = "x", replace = true });
         Assert.Equal(HttpStatusCode.MethodNotAllowed, answer.StatusCode);
         Assert.Equal(before, Checkout.Sample("teaching-kit.yaml"));
     }
@@ -152,11 +164,14 @@ public sealed class FileNameTests
         File.WriteAllText(Path.Combine(server.Outside, "parts.yaml"), "secret-word: 1\n");
         if (!OperatingSystem.IsWindows())
             Directory.CreateSymbolicLink(Path.Combine(server.Rigs, "linked"), server.Outside);
-        var name = parts.Replace("ABSOLUTE", server.Outside.Replace("\\", "\\\\", StringComparison.Ordinal), StringComparison.Ordinal);
+        var name = parts.Replace("ABSOLUTE", server.Outside.Replace("\\", "\\\\", StringComparison.Ordinal),
+            StringComparison.Ordinal);
         var text = $"rigscenarios: scenario 1\ntitle: A\nparts-from: [\"{name}\"]\n";
-        var checkedText = await (await server.SendJsonAsync(HttpMethod.Post, "/api/text/check", new { text, file = (string?)null })).TextAsync();
+        var checkedText = await (await server.SendJsonAsync(HttpMethod.Post, "/api/text/check",
+            new { text, file = (string?)null })).TextAsync();
         Assert.DoesNotContain("secret-word", checkedText, StringComparison.Ordinal);
-        Assert.Contains(parts.Contains("u0000", StringComparison.Ordinal) ? "problems" : "outside of the folders", checkedText, StringComparison.Ordinal);
+        Assert.Contains(parts.Contains("u0000", StringComparison.Ordinal) ? "problems" : "outside of the folders", checkedText,
+            StringComparison.Ordinal);
         using var saved = await server.SendJsonAsync(HttpMethod.Put, "/api/files/own/a.yaml", new { text });
         var answer = await saved.TextAsync();
         Assert.DoesNotContain("secret-word", answer, StringComparison.Ordinal);
@@ -171,7 +186,8 @@ public sealed class FileNameTests
         File.WriteAllText(Path.Combine(server.Rigs, "mine.yaml"), text);
         var opened = await (await server.GetAsync("/api/files/own/mine.yaml")).JsonAsync();
         Assert.DoesNotContain("outside of the folders", opened.Problems(), StringComparison.Ordinal);
-        using var saved = await server.SendJsonAsync(HttpMethod.Put, "/api/files/own/mine.yaml", new { text = text + "# more\n", version = opened.Text("version") });
+        using var saved = await server.SendJsonAsync(HttpMethod.Put, "/api/files/own/mine.yaml",
+            new { text = text + "# more\n", version = opened.Text("version") });
         Assert.Equal(HttpStatusCode.OK, saved.StatusCode);
         using var copied = await server.SendJsonAsync(HttpMethod.Put, "/api/files/own/other.yaml", new { text });
         Assert.Equal(HttpStatusCode.BadRequest, copied.StatusCode);
@@ -194,5 +210,6 @@ public sealed class FileNameTests
         Assert.DoesNotContain("This is the secret", await answer.TextAsync(), StringComparison.Ordinal);
     }
 
-    private static List<string> Listing(string folder) => [.. Directory.EnumerateFileSystemEntries(folder, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal)];
+    private static List<string> Listing(string folder) =>
+        [.. Directory.EnumerateFileSystemEntries(folder, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal)];
 }

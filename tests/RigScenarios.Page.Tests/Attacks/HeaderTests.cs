@@ -12,7 +12,10 @@ public sealed class HeaderTests
         await using var server = await TrialServer.StartAsync();
         File.WriteAllText(Path.Combine(server.Rigs, "mine.yaml"), "rigscenarios: scenario 1\n");
         var answers = new List<HttpResponseMessage>();
-        foreach (var path in (string[])["/", "/rig", "/n/01-quick", "/n/none", "/file/own/mine.yaml", "/assets/figure.js", "/assets/plotly.js", "/assets/none.js", "/api/shelf", "/api/files/own/mine.yaml", "/api/files/own/none.yaml", "/api/files/samples/teaching-kit.yaml", "/api/page/01-quick", "/api/page/04-broken", "/api/page/none", "/api/live/01-quick", "/picture/01-quick", "/none", "/api/none", "/api/text/check"])
+        foreach (var path in (string[])["/", "/rig", "/n/01-quick", "/n/none", "/file/own/mine.yaml", "/assets/figure.js",
+            "/assets/plotly.js", "/assets/none.js", "/api/shelf", "/api/files/own/mine.yaml", "/api/files/own/none.yaml",
+            "/api/files/samples/teaching-kit.yaml", "/api/page/01-quick", "/api/page/04-broken", "/api/page/none",
+            "/api/live/01-quick", "/picture/01-quick", "/none", "/api/none", "/api/text/check"])
             answers.Add(await server.GetAsync(path));
         answers.Add(await server.SendAsync(new HttpRequestMessage(HttpMethod.Get, server.Address), isReader: false));
         answers.Add(await server.SendAsync(new HttpRequestMessage(HttpMethod.Get, server.At("/")), isReader: false));
@@ -21,7 +24,8 @@ public sealed class HeaderTests
         answers.Add(await server.SendTextAsync(HttpMethod.Post, "/none", "{}"));
         answers.Add(await server.SendJsonAsync(HttpMethod.Put, "/api/files/own/mine.yaml", new { text = "" }));
         answers.Add(await server.SendJsonAsync(HttpMethod.Put, "/api/files/own/other.yaml", new { text = "" }));
-        answers.Add(await server.SendJsonAsync(HttpMethod.Post, "/api/text/check", new { text = new string('a', 3 * 1024 * 1024) }));
+        answers.Add(await server.SendJsonAsync(HttpMethod.Post, "/api/text/check",
+            new { text = new string('a', 3 * 1024 * 1024) }));
         Assert.Contains(answers, answer => answer.StatusCode == HttpStatusCode.OK);
         Assert.Contains(answers, answer => answer.StatusCode == HttpStatusCode.RequestEntityTooLarge);
         foreach (var answer in answers)
@@ -41,7 +45,8 @@ public sealed class HeaderTests
             Assert.False(answer.Headers.Contains("Server"), place);
             Assert.False(answer.Headers.Contains("Access-Control-Allow-Origin"), place);
             Assert.True(answer.Headers.CacheControl is { NoStore: true } or { Private: true, NoCache: true }, place);
-            NothingOfTheInside(await answer.TextAsync(), isPage: place.Contains("/assets/", StringComparison.Ordinal) || place.Contains("/api/page/01", StringComparison.Ordinal));
+            NothingOfTheInside(await answer.TextAsync(), isPage: place.Contains("/assets/", StringComparison.Ordinal)
+                || place.Contains("/api/page/01", StringComparison.Ordinal));
         }
     }
 
@@ -49,9 +54,13 @@ public sealed class HeaderTests
     public async Task A_picture_can_run_nothing()
     {
         await using var server = await TrialServer.StartAsync();
-        File.WriteAllText(Path.Combine(server.Notebooks, "p.svg"), "<svg xmlns=\"http://www.w3.org/2000/svg\"><script>alert(1)</script></svg>");
+        File.WriteAllText(Path.Combine(server.Notebooks, "p.svg"),
+            "<svg xmlns=\"http://www.w3.org/2000/svg\"><script>alert(1)</script></svg>");
         var file = Path.Combine(server.Notebooks, "01-quick.ipynb");
-        File.WriteAllText(file, File.ReadAllText(file).Replace("\"metadata\":{},\"cells\"", "\"metadata\":{\"rigscenarios\":{\"sentence\":\"Says.\",\"picture\":\"p.svg\"}},\"cells\"", StringComparison.Ordinal));
+        File.WriteAllText(file, File.ReadAllText(file)
+            .Replace("\"metadata\":{},\"cells\"",
+            "\"metadata\":{\"rigscenarios\":{\"sentence\":\"Says.\",\"picture\":\"p.svg\"}},\"cells\"",
+            StringComparison.Ordinal));
         using var answer = await server.GetAsync("/picture/01-quick");
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         var policy = Assert.Single(answer.Headers.GetValues("Content-Security-Policy"));
@@ -83,7 +92,9 @@ public sealed class HeaderTests
         foreach (var path in (string[])["/", "/n/01-quick", "/rig", "/file/own/mine.yaml"])
         {
             var page = await (await server.GetAsync(path)).TextAsync();
-            var loaded = System.Text.RegularExpressions.Regex.Matches(page, "(src|href)=\"(?<file>/assets/[^\"]+)\"", System.Text.RegularExpressions.RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)).Select(match => match.Groups["file"].Value).ToList();
+            var loaded = System.Text.RegularExpressions.Regex.Matches(page, "(src|href)=\"(?<file>/assets/[^\"]+)\"",
+                System.Text.RegularExpressions.RegexOptions.ExplicitCapture,
+                TimeSpan.FromSeconds(1)).Select(match => match.Groups["file"].Value).ToList();
             Assert.NotEmpty(loaded);
             foreach (var file in loaded)
                 Assert.True((await server.GetAsync(file)).StatusCode == HttpStatusCode.OK, $"{path} loads {file}");
@@ -94,7 +105,8 @@ public sealed class HeaderTests
     public async Task A_bug_reaches_the_reader_as_plain_words()
     {
         var door = new Requests.ExceptionHandler(null);
-        foreach (var exception in (Exception[])[new InvalidOperationException("secret inside"), new IOException("secret inside"), new KeyNotFoundException("secret inside"), new UnauthorizedAccessException("secret inside")])
+        foreach (var exception in (Exception[])[new InvalidOperationException("secret inside"), new IOException("secret inside"),
+            new KeyNotFoundException("secret inside"), new UnauthorizedAccessException("secret inside")])
         {
             var context = new Microsoft.AspNetCore.Http.DefaultHttpContext();
             context.Response.Body = new MemoryStream();

@@ -75,7 +75,8 @@ public sealed class InjectionTests
         await using var server = await TrialServer.StartAsync();
         using var reader = await server.OpenAsync("01-quick");
         await reader.SendTextAsync(message);
-        Assert.Equal(("problems", 400), ((await reader.EndAsync(1)).Text("kind"), reader.Messages[^1].GetProperty("status").GetInt32()));
+        Assert.Equal(("problems", 400),
+            ((await reader.EndAsync(1)).Text("kind"), reader.Messages[^1].GetProperty("status").GetInt32()));
         await reader.RunAsync(2, new { });
         Assert.Equal("done", (await reader.EndAsync(2)).Text("kind"));
     }
@@ -122,8 +123,11 @@ public sealed class InjectionTests
     public async Task A_title_that_is_a_script_reaches_every_page_as_text()
     {
         await using var server = await TrialServer.StartAsync();
-        var text = Checkout.Sample("teaching-kit.yaml").Replace("title: Teaching kit", $"title: \"{Script}\"", StringComparison.Ordinal)
-            .Replace("parts-from: [../parts]", $"parts-from: [\"{Path.Combine(Checkout.Data, "parts").Replace("\\", "/", StringComparison.Ordinal)}\"]", StringComparison.Ordinal)
+        var text = Checkout.Sample("teaching-kit.yaml")
+            .Replace("title: Teaching kit", $"title: \"{Script}\"", StringComparison.Ordinal)
+            .Replace("parts-from: [../parts]",
+                $"parts-from: [\"{Path.Combine(Checkout.Data, "parts").Replace("\\", "/", StringComparison.Ordinal)}\"]",
+                StringComparison.Ordinal)
             .Replace("title: Camera and lens", $"title: \"{Script}\"", StringComparison.Ordinal);
         File.WriteAllText(Path.Combine(server.Rigs, "mine.yaml"), text);
         foreach (var path in (string[])["/api/shelf", "/api/files/own/mine.yaml"])
@@ -143,7 +147,8 @@ public sealed class InjectionTests
     {
         await using var server = await TrialServer.StartAsync();
         using var reader = await server.OpenAsync("01-quick");
-        var html = (await reader.UntilAsync("notebook")).GetProperty("cells").EnumerateArray().First(cell => cell.Text("kind") == "prose").Text("html");
+        var html = (await reader.UntilAsync("notebook")).GetProperty("cells").EnumerateArray()
+            .First(cell => cell.Text("kind") == "prose").Text("html");
         Assert.DoesNotContain("<script", html, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("<b>", html, StringComparison.OrdinalIgnoreCase);
         Assert.Contains("&lt;script&gt;", html, StringComparison.Ordinal);
@@ -153,7 +158,8 @@ public sealed class InjectionTests
     public async Task A_page_to_keep_holds_values_as_text()
     {
         await using var server = await TrialServer.StartAsync();
-        using var answer = await server.GetAsync($"/api/page/01-quick?words={Uri.EscapeDataString("\"><img src=x onerror=alert(1)>" + Script)}");
+        using var answer = await server
+            .GetAsync($"/api/page/01-quick?words={Uri.EscapeDataString("\"><img src=x onerror=alert(1)>" + Script)}");
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         Assert.Equal("attachment", answer.Content.Headers.ContentDisposition!.DispositionType);
         var page = await answer.TextAsync();
@@ -169,7 +175,9 @@ public sealed class InjectionTests
         var answer = await server.RawGetAsync("/nothing/%22%3E%3Cscript%3Ealert(1)%3C/script%3E", "Accept: text/html");
         Assert.Contains("text/html", answer, StringComparison.Ordinal);
         Assert.DoesNotContain("<script", answer, StringComparison.OrdinalIgnoreCase);
-        var refused = await server.RawAsync($"GET /%3Cscript%3E?x=<script> HTTP/1.1\r\nHost: <script>alert(1)</script>\r\nAccept: text/html\r\nConnection: close\r\n\r\n");
+        var refused = await server
+            .RawAsync($"GET /%3Cscript%3E?x=<script> HTTP/1.1\r\nHost: <script>alert(1)</script>\r\nAccept: "
+                + "text/html\r\nConnection: close\r\n\r\n");
         Assert.DoesNotContain("<script", refused, StringComparison.OrdinalIgnoreCase);
     }
 

@@ -17,7 +17,8 @@ public sealed class LimitTests
         var text = new string('a', 2 * 1024 * 1024 + 10);
         using var file = await server.SendJsonAsync(HttpMethod.Put, "/api/files/own/a.yaml", new { text });
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, file.StatusCode);
-        using var form = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { draft = new { title = new string('a', 256 * 1024) } });
+        using var form = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save",
+            new { draft = new { title = new string('a', 256 * 1024) } });
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, form.StatusCode);
         Assert.Empty(Directory.EnumerateFileSystemEntries(server.Rigs));
         Assert.Equal(HttpStatusCode.OK, (await server.GetAsync("/api/shelf")).StatusCode);
@@ -26,7 +27,8 @@ public sealed class LimitTests
     [Fact]
     public async Task A_body_that_does_not_say_how_large_it_is_is_counted()
     {
-        await using var server = await TrialServer.StartAsync(new PageLimits { LargestJsonBytes = 1000, LargestFileBytes = 4000 });
+        await using var server = await TrialServer.StartAsync(new PageLimits { LargestJsonBytes = 1000,
+            LargestFileBytes = 4000 });
         var request = new HttpRequestMessage(HttpMethod.Put, server.At("/api/files/own/a.yaml"));
         request.Headers.TransferEncodingChunked = true;
         request.Content = new StringContent($"{{\"text\":\"{new string('a', 5000)}\"}}", Encoding.UTF8, "application/json");
@@ -40,7 +42,8 @@ public sealed class LimitTests
         await using var server = await TrialServer.StartAsync();
         foreach (var type in (string[])["text/plain", "application/x-www-form-urlencoded", "multipart/form-data"])
         {
-            var request = new HttpRequestMessage(HttpMethod.Put, server.At("/api/files/own/a.yaml")) { Content = new StringContent("{\"text\":\"a\"}", Encoding.UTF8, type) };
+            var request = new HttpRequestMessage(HttpMethod.Put,
+                server.At("/api/files/own/a.yaml")) { Content = new StringContent("{\"text\":\"a\"}", Encoding.UTF8, type) };
             using var answer = await server.SendAsync(request);
             Assert.Equal(HttpStatusCode.UnsupportedMediaType, answer.StatusCode);
         }
@@ -53,7 +56,9 @@ public sealed class LimitTests
         await using var server = await TrialServer.StartAsync();
         using var reader = await server.OpenAsync("01-quick");
         await reader.UntilAsync("notebook");
-        await reader.SendTextAsync($"{{\"kind\":\"run\",\"queue\":\"now\",\"run\":1,\"values\":{{\"words\":\"{new string('a', 70 * 1024)}\"}}}}");
+        await reader
+            .SendTextAsync(
+            $"{{\"kind\":\"run\",\"queue\":\"now\",\"run\":1,\"values\":{{\"words\":\"{new string('a', 70 * 1024)}\"}}}}");
         await Assert.ThrowsAnyAsync<Exception>(() => reader.EndAsync(1));
         Assert.Equal(WebSocketCloseStatus.MessageTooBig, reader.Closed);
         using var next = await server.OpenAsync("01-quick");
@@ -66,7 +71,9 @@ public sealed class LimitTests
     {
         await using var server = await TrialServer.StartAsync();
         using var form = await LiveReader.OpenRigAsync(server);
-        await form.SendTextAsync($"{{\"kind\":\"run\",\"queue\":\"now\",\"run\":1,\"draft\":{{\"title\":\"{new string('a', 256 * 1024)}\"}}}}");
+        await form
+            .SendTextAsync(
+            $"{{\"kind\":\"run\",\"queue\":\"now\",\"run\":1,\"draft\":{{\"title\":\"{new string('a', 256 * 1024)}\"}}}}");
         await Assert.ThrowsAnyAsync<Exception>(() => form.EndAsync(1));
         Assert.Equal(WebSocketCloseStatus.MessageTooBig, form.Closed);
     }
@@ -117,7 +124,8 @@ public sealed class LimitTests
     [Fact]
     public async Task A_run_that_will_not_stop_is_left_behind()
     {
-        await using var server = await TrialServer.StartAsync(new PageLimits { RunTime = TimeSpan.FromSeconds(1), Grace = TimeSpan.FromMilliseconds(200) });
+        await using var server = await TrialServer.StartAsync(new PageLimits { RunTime = TimeSpan.FromSeconds(1),
+            Grace = TimeSpan.FromMilliseconds(200) });
         using var reader = await server.OpenAsync("02-slow");
         await reader.RunAsync(1, new { seconds = "0" });
         await reader.EndAsync(1);
@@ -129,7 +137,8 @@ public sealed class LimitTests
         Assert.Equal("done", (await reader.EndAsync(3)).Text("kind"));
         // It was not waited for: the cell works on for 25 s.
         Assert.True(clock.Elapsed < TimeSpan.FromSeconds(20), clock.Elapsed.ToString());
-        Assert.DoesNotContain(reader.Messages, message => message.Text("kind") == "done" && message.GetProperty("run").GetInt32() == 2);
+        Assert.DoesNotContain(reader.Messages, message => message.Text("kind") == "done"
+            && message.GetProperty("run").GetInt32() == 2);
     }
 
     [Fact]
@@ -145,7 +154,8 @@ public sealed class LimitTests
     public async Task When_memory_runs_out_runs_are_stopped_and_the_page_is_told()
     {
         var used = 100L;
-        await using var server = await TrialServer.StartAsync(new PageLimits { MemoryBytes = 1000, MemoryInUse = () => Volatile.Read(ref used), BetweenMemoryLooks = TimeSpan.FromMilliseconds(20) });
+        await using var server = await TrialServer.StartAsync(new PageLimits { MemoryBytes = 1000,
+            MemoryInUse = () => Volatile.Read(ref used), BetweenMemoryLooks = TimeSpan.FromMilliseconds(20) });
         using var reader = await server.OpenAsync("02-slow");
         await reader.RunAsync(1, new { seconds = "600" });
         await reader.UntilAsync("progress", 1);
@@ -217,7 +227,8 @@ public sealed class LimitTests
         await reader.RunAsync(1, new { seconds = "1" });
         var done = await reader.EndAsync(1);
         Assert.Equal("done", done.Text("kind"));
-        var told = reader.Messages.Count(message => message.Text("kind") == "progress" && message.GetProperty("fraction").GetDouble() > 0);
+        var told = reader.Messages.Count(message => message.Text("kind") == "progress"
+            && message.GetProperty("fraction").GetDouble() > 0);
         // Ten a second of the time it took; the cell reports some hundred times a second.
         Assert.InRange(told, 2, done.GetProperty("milliseconds").GetDouble() / 100 + 2);
     }
@@ -228,7 +239,8 @@ public sealed class LimitTests
         await using var server = await TrialServer.StartAsync();
         using var half = new System.Net.Sockets.TcpClient();
         await half.ConnectAsync(IPAddress.Loopback, server.Port, TestContext.Current.CancellationToken);
-        await half.GetStream().WriteAsync(Encoding.ASCII.GetBytes("GET / HTTP/1.1\r\nHost: "), TestContext.Current.CancellationToken);
+        await half.GetStream().WriteAsync(Encoding.ASCII.GetBytes("GET / HTTP/1.1\r\nHost: "),
+            TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.OK, (await server.GetAsync("/api/shelf")).StatusCode);
     }
 

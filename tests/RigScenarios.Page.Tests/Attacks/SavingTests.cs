@@ -17,11 +17,13 @@ public sealed class SavingTests
         File.WriteAllText(file, First);
         var opened = await (await server.GetAsync("/api/files/own/mine.yaml")).JsonAsync();
         File.WriteAllText(file, Second);
-        using var answer = await server.SendJsonAsync(HttpMethod.Put, "/api/files/own/mine.yaml", new { text = First + "# mine\n", version = opened.Text("version") });
+        using var answer = await server.SendJsonAsync(HttpMethod.Put, "/api/files/own/mine.yaml",
+            new { text = First + "# mine\n", version = opened.Text("version") });
         Assert.Equal(HttpStatusCode.Conflict, answer.StatusCode);
         Assert.Contains("changed elsewhere", (await answer.JsonAsync()).Problems(), StringComparison.Ordinal);
         Assert.Equal(Second, File.ReadAllText(file));
-        using var asked = await server.SendJsonAsync(HttpMethod.Put, "/api/files/own/mine.yaml", new { text = First, version = opened.Text("version"), replace = true });
+        using var asked = await server.SendJsonAsync(HttpMethod.Put, "/api/files/own/mine.yaml",
+            new { text = First, version = opened.Text("version"), replace = true });
         Assert.Equal(HttpStatusCode.OK, asked.StatusCode);
         Assert.Equal(First, File.ReadAllText(file));
     }
@@ -32,7 +34,8 @@ public sealed class SavingTests
         await using var server = await TrialServer.StartAsync();
         var file = Path.Combine(server.Rigs, "mine.yaml");
         File.WriteAllText(file, First);
-        using var answer = await server.SendJsonAsync(HttpMethod.Put, "/api/files/own/mine.yaml", new { text = Second, version = (string?)null });
+        using var answer = await server.SendJsonAsync(HttpMethod.Put, "/api/files/own/mine.yaml",
+            new { text = Second, version = (string?)null });
         Assert.Equal(HttpStatusCode.Conflict, answer.StatusCode);
         Assert.Equal(First, File.ReadAllText(file));
     }
@@ -45,7 +48,8 @@ public sealed class SavingTests
         File.WriteAllText(file, First);
         var opened = await (await server.GetAsync("/api/files/own/mine.yaml")).JsonAsync();
         File.Delete(file);
-        using var answer = await server.SendJsonAsync(HttpMethod.Put, "/api/files/own/mine.yaml", new { text = First, version = opened.Text("version") });
+        using var answer = await server.SendJsonAsync(HttpMethod.Put, "/api/files/own/mine.yaml",
+            new { text = First, version = opened.Text("version") });
         Assert.Equal(HttpStatusCode.Conflict, answer.StatusCode);
         Assert.False(File.Exists(file));
     }
@@ -56,7 +60,9 @@ public sealed class SavingTests
         await using var server = await TrialServer.StartAsync();
         File.WriteAllText(Path.Combine(server.Rigs, "mine.yaml"), First);
         var version = (await (await server.GetAsync("/api/files/own/mine.yaml")).JsonAsync()).Text("version");
-        var saved = await Task.WhenAll(Enumerable.Range(0, 12).Select(i => server.SendJsonAsync(HttpMethod.Put, "/api/files/own/mine.yaml", new { text = $"{First}# {i}\n", version })));
+        var saved = await Task.WhenAll(Enumerable.Range(0, 12)
+            .Select(i => server.SendJsonAsync(HttpMethod.Put, "/api/files/own/mine.yaml",
+            new { text = $"{First}# {i}\n", version })));
         Assert.Single(saved, answer => answer.StatusCode == HttpStatusCode.OK);
         Assert.Equal(11, saved.Count(answer => answer.StatusCode == HttpStatusCode.Conflict));
     }
@@ -65,12 +71,16 @@ public sealed class SavingTests
     public async Task A_draft_with_errors_is_saved_and_told()
     {
         await using var server = await TrialServer.StartAsync();
-        using var answer = await server.SendJsonAsync(HttpMethod.Put, "/api/files/own/mine.yaml", new { text = "rigscenarios: scenario 1\nttle: A\n" });
+        using var answer = await server.SendJsonAsync(HttpMethod.Put, "/api/files/own/mine.yaml",
+            new { text = "rigscenarios: scenario 1\nttle: A\n" });
         var json = await answer.JsonAsync();
         Assert.Equal("own/mine.yaml", json.Text("id"));
-        var problem = Assert.Single(json.GetProperty("problems").EnumerateArray(), problem => problem.GetProperty("line").ValueKind == System.Text.Json.JsonValueKind.Number && problem.GetProperty("line").GetInt32() == 2);
+        var problem = Assert.Single(json.GetProperty("problems").EnumerateArray(),
+            problem => problem.GetProperty("line").ValueKind == System.Text.Json.JsonValueKind.Number
+            && problem.GetProperty("line").GetInt32() == 2);
         Assert.Equal("title", problem.Text("nearest"));
-        Assert.Equal(json.Text("version"), (await (await server.GetAsync("/api/files/own/mine.yaml")).JsonAsync()).Text("version"));
+        Assert.Equal(json.Text("version"), (await (await server.GetAsync("/api/files/own/mine.yaml")).JsonAsync())
+            .Text("version"));
     }
 
     [Fact]

@@ -46,7 +46,8 @@ public sealed class AccessibilityTests(Chromium chromium)
         {
             var result = await visit.Page.RunAxe();
             faults.AddRange(result.Violations.Where(violation => violation.Impact is "serious" or "critical")
-                .Select(violation => $"{page}: {violation.Id} ({violation.Help}): {string.Join(" | ", violation.Nodes.Take(3).Select(node => node.Html))}"));
+                .Select(violation => $"{page}: {violation.Id} ({violation.Help}): "
+                    + $"{string.Join(" | ", violation.Nodes.Take(3).Select(node => node.Html))}"));
         }
     }
 }

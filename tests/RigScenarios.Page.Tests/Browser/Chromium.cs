@@ -28,7 +28,8 @@ public sealed class Chromium : IAsyncLifetime
             ExecutablePath = program,
             Headless = true,
             // Whatever the browser does by itself on a network is no matter of these tests.
-            Args = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--no-first-run"],
+            Args = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update",
+                "--disable-sync", "--no-first-run"],
         });
     }
 

@@ -14,10 +14,12 @@ public sealed class MovingTests(Chromium chromium)
     public async Task A_dragged_plate_moves_the_answer_the_drawing_and_the_list()
     {
         await using var visit = await BeginAsync();
-        var (answer, from, camera) = (await visit.AnswerAsync(), await AtAsync(visit.Page), await LeftAsync(visit.Page, "camera"));
+        var (answer, from, camera) = (await visit.AnswerAsync(), await AtAsync(visit.Page),
+            await LeftAsync(visit.Page, "camera"));
         await DragAsync(visit.Page, -40, async () =>
         {
-            // While it is held: it stands where the pointer is, what hangs on it came along, all else stood still, and the answer follows.
+            // While it is held: it stands where the pointer is, what hangs on it came along, all else stood still, and the answer
+            // follows.
             await Assertions.Expect(visit.Page.Locator(".version-now .rs-answer p").First).Not.ToHaveTextAsync(answer);
             Assert.Equal(camera, await LeftAsync(visit.Page, "camera"), 0.2);
         });
@@ -37,7 +39,9 @@ public sealed class MovingTests(Chromium chromium)
     {
         await using var visit = await BeginAsync();
         var (plate, brick) = (await LeftAsync(visit.Page, "plate"), await LeftAsync(visit.Page, "brick"));
-        await visit.Page.EvaluateAsync("() => { window.drawings = 0; document.querySelector('.version-now').closest('#article').addEventListener('rs-drawn', () => window.drawings++); }");
+        await visit.Page.EvaluateAsync("() => { window.drawings = 0; "
+            + "document.querySelector('.version-now').closest('#article').addEventListener('rs-drawn', () => "
+                + "window.drawings++); }");
         await DragAsync(visit.Page, 0, async () =>
         {
             var box = await BoxAsync(visit.Page, "plate");
@@ -46,7 +50,8 @@ public sealed class MovingTests(Chromium chromium)
                 await visit.Page.Mouse.MoveAsync(box.X + (box.Width / 2) - (step % 30), box.Y + (box.Height / 2));
                 await visit.Page.EvaluateAsync("() => new Promise(requestAnimationFrame)");
                 var (now, with) = (await LeftAsync(visit.Page, "plate"), await LeftAsync(visit.Page, "brick"));
-                // A millimetre is about a pixel in this drawing; the pointer moves in whole pixels and the part in whole millimetres.
+                // A millimetre is about a pixel in this drawing; the pointer moves in whole pixels and the part in whole
+                // millimetres.
                 Assert.InRange(plate - (step % 30) - now, -2, 2);
                 Assert.Equal(plate - now, brick - with, 0.3);
             }
@@ -82,7 +87,8 @@ public sealed class MovingTests(Chromium chromium)
         await visit.Page.Keyboard.PressAsync("End");
         await Assertions.Expect(visit.Page.Locator($"{Moved} input")).ToHaveValueAsync("-136");
         await Visit.SettledAsync(visit.Page);
-        await visit.Page.WaitForFunctionAsync("() => document.querySelector('.version-now svg.rs-wide [data-view=side] .rs-part[data-part=plate]').dataset.at === '-0.136'");
+        await visit.Page.WaitForFunctionAsync("() => document.querySelector('.version-now svg.rs-wide [data-view=side] "
+            + ".rs-part[data-part=plate]').dataset.at === '-0.136'");
         Assert.Equal("plate", await visit.Page.EvaluateAsync<string>("() => document.activeElement.dataset.part"));
         // Back to where it was when the keyboard came to it.
         await visit.Page.Keyboard.PressAsync("Escape");
@@ -103,7 +109,8 @@ public sealed class MovingTests(Chromium chromium)
         await Assertions.Expect(visit.Page.Locator(".version-now .rs-answer p").First).Not.ToHaveTextAsync(answer);
         await visit.Page.Locator($"{Moved} input").FillAsync("-140");
         await visit.Page.Locator($"{Moved} input").PressAsync("Tab");
-        await visit.Page.WaitForFunctionAsync("() => document.querySelector('.version-now svg.rs-wide [data-view=side] .rs-part[data-part=plate]').dataset.at === '-0.14'");
+        await visit.Page.WaitForFunctionAsync("() => document.querySelector('.version-now svg.rs-wide [data-view=side] "
+            + ".rs-part[data-part=plate]').dataset.at === '-0.14'");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Put back" }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator(".version-now .rs-answer p").First).ToHaveTextAsync(answer);
         await Assertions.Expect(visit.Page.Locator(Moved)).ToHaveCountAsync(0);
@@ -128,7 +135,8 @@ public sealed class MovingTests(Chromium chromium)
     {
         await using var visit = await BeginAsync();
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Pin this version" }).ClickAsync();
-        await visit.Page.Locator(".version-pinned svg.rs-wide").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
+        await visit.Page.Locator(".version-pinned svg.rs-wide").First
+            .WaitForAsync(new() { State = WaitForSelectorState.Attached });
         await Visit.SettledAsync(visit.Page);
         Assert.Equal(0, await visit.Page.Locator(".version-pinned .rs-can-move, .version-pinned [role=slider]").CountAsync());
         Assert.NotEqual(0, await visit.Page.Locator(".version-now .rs-can-move").CountAsync());
@@ -142,12 +150,14 @@ public sealed class MovingTests(Chromium chromium)
         var plate = ".version-now svg.rs-narrow [data-view=side] .rs-part[data-part=plate]";
         await visit.Page.Locator(plate).ScrollIntoViewIfNeededAsync();
         await visit.Page.EvaluateAsync($"() => document.querySelector('{plate}').scrollIntoView({{ block: 'center' }})");
-        var (box, scroll) = ((await visit.Page.Locator($"{plate} polygon").BoundingBoxAsync())!, await visit.Page.EvaluateAsync<double>("() => scrollY"));
+        var (box, scroll) = ((await visit.Page.Locator($"{plate} polygon").BoundingBoxAsync())!,
+            await visit.Page.EvaluateAsync<double>("() => scrollY"));
         var session = await visit.Page.Context.NewCDPSessionAsync(visit.Page);
         async Task TouchAsync(string type, double dx, double dy) => await session.SendAsync("Input.dispatchTouchEvent", new()
         {
             ["type"] = type,
-            ["touchPoints"] = type == "touchEnd" ? Array.Empty<object>() : new object[] { new { x = box.X + (box.Width / 2) + dx, y = box.Y + (box.Height / 2) + dy } },
+            ["touchPoints"] = type == "touchEnd" ? Array.Empty<object>()
+                : new object[] { new { x = box.X + (box.Width / 2) + dx, y = box.Y + (box.Height / 2) + dy } },
         });
         await TouchAsync("touchStart", 0, 0);
         for (var step = 1; step <= 12; step++)
@@ -169,7 +179,9 @@ public sealed class MovingTests(Chromium chromium)
     {
         await using var visit = await BeginAsync("#places=plate+-150+mm", width, night);
         var result = await visit.Page.RunAxe();
-        Assert.Empty(result.Violations.Where(violation => violation.Impact is "serious" or "critical").Select(violation => $"{violation.Id} ({violation.Help}): {string.Join(" | ", violation.Nodes.Take(3).Select(node => node.Html))}"));
+        Assert.Empty(result.Violations.Where(violation => violation.Impact is "serious" or "critical")
+            .Select(violation => $"{violation.Id} ({violation.Help}): "
+                + $"{string.Join(" | ", violation.Nodes.Take(3).Select(node => node.Html))}"));
         visit.AssertQuiet();
     }
 
@@ -198,8 +210,10 @@ public sealed class MovingTests(Chromium chromium)
         (await page.Locator($".version-now svg.rs-wide [data-view=side] .rs-part[data-part={part}] polygon").BoundingBoxAsync())!;
 
     private static async Task<double> LeftAsync(IPage page, string part) =>
-        await page.EvaluateAsync<double>($"() => document.querySelector('.version-now svg.rs-wide [data-view=side] .rs-part[data-part={part}] polygon').getBoundingClientRect().left");
+        await page.EvaluateAsync<double>($"() => document.querySelector('.version-now svg.rs-wide [data-view=side] "
+            + $".rs-part[data-part={part}] polygon').getBoundingClientRect().left");
 
     private static async Task<double> AtAsync(IPage page) =>
-        double.Parse((await page.Locator(Plate).GetAttributeAsync("data-at"))!, System.Globalization.CultureInfo.InvariantCulture);
+        double.Parse((await page.Locator(Plate).GetAttributeAsync("data-at"))!,
+            System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -18,7 +18,8 @@ public sealed class NotebookPageTests(Chromium chromium)
         await visit.Page.GetByRole(AriaRole.Slider, new() { Name = "How much colder than planned, slider" }).FillAsync("12");
         await Assertions.Expect(visit.Page.Locator(".version-now .rs-answer p").First).Not.ToHaveTextAsync(answer);
         await Assertions.Expect(visit.Page.Locator("figure .rs-figure-title").First).ToContainTextAsync("−20");
-        await visit.Page.WaitForFunctionAsync($"before => ({Line})(document.querySelector('.version-now .rs-chart')) !== before", line);
+        await visit.Page.WaitForFunctionAsync($"before => ({Line})(document.querySelector('.version-now .rs-chart')) !== before",
+            line);
         visit.AssertQuiet();
     }
 
@@ -54,13 +55,15 @@ public sealed class NotebookPageTests(Chromium chromium)
         await visit.Page.GetByLabel("How much colder than planned", new() { Exact = true }).FillAsync("7.5");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Pin this version" }).ClickAsync();
         await visit.Page.GetByLabel("How much colder than planned", new() { Exact = true }).FillAsync("-3");
-        await visit.Page.WaitForFunctionAsync("() => location.hash.includes('degreesColder=-3') && location.hash.includes('pinned?')");
+        await visit.Page.WaitForFunctionAsync("() => location.hash.includes('degreesColder=-3') && "
+            + "location.hash.includes('pinned?')");
         await Visit.SettledAsync(visit.Page);
         var shown = await visit.Page.Locator(".rs-answer p").AllInnerTextsAsync();
         await visit.Page.ReloadAsync();
         await visit.Page.Locator(".version-pinned .rs-answer").First.WaitForAsync();
         await Visit.SettledAsync(visit.Page);
-        await Assertions.Expect(visit.Page.GetByLabel("How much colder than planned", new() { Exact = true })).ToHaveValueAsync("-3");
+        await Assertions.Expect(visit.Page.GetByLabel("How much colder than planned", new() { Exact = true }))
+            .ToHaveValueAsync("-3");
         Assert.Equal(shown, await visit.Page.Locator(".rs-answer p").AllInnerTextsAsync());
         visit.AssertQuiet();
     }
@@ -73,7 +76,8 @@ public sealed class NotebookPageTests(Chromium chromium)
         var first = await visit.AnswerAsync();
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Pin this version" }).ClickAsync();
         await visit.Page.GetByLabel("How much colder than planned", new() { Exact = true }).FillAsync("15");
-        var (pinned, now) = (visit.Page.Locator(".version-pinned .rs-answer p").First, visit.Page.Locator(".version-now .rs-answer p").First);
+        var (pinned, now) = (visit.Page.Locator(".version-pinned .rs-answer p").First,
+            visit.Page.Locator(".version-now .rs-answer p").First);
         await Assertions.Expect(now).Not.ToHaveTextAsync(first);
         await Assertions.Expect(pinned).ToHaveTextAsync(first);
         var (left, right) = (await pinned.BoundingBoxAsync(), await now.BoundingBoxAsync());
@@ -114,7 +118,8 @@ public sealed class NotebookPageTests(Chromium chromium)
         await visit.Page.GetByLabel("How much", new() { Exact = true }).PressAsync("Tab");
         await Assertions.Expect(visit.Page.Locator(".control .problem:visible")).ToContainTextAsync("outside 0 to 10");
         await visit.GoAsync("/n/03-fails");
-        await Assertions.Expect(visit.Page.Locator(".version-now .problem:visible")).ToContainTextAsync("The lens is <b>missing</b>.");
+        await Assertions.Expect(visit.Page.Locator(".version-now .problem:visible"))
+            .ToContainTextAsync("The lens is <b>missing</b>.");
         await visit.Page.GetByLabel("Whether it fails", new() { Exact = true }).FillAsync("0");
         await Assertions.Expect(visit.Page.Locator(".version-now .rs-answer p")).ToHaveTextAsync("All is well.");
         visit.AssertQuiet();
@@ -124,7 +129,8 @@ public sealed class NotebookPageTests(Chromium chromium)
     public async Task A_broken_scenario_is_told_in_words_and_another_choice_goes_on()
     {
         await using var visit = await Visit.BeginAsync(chromium);
-        await File.WriteAllTextAsync(Path.Combine(visit.Server.Rigs, "broken.yaml"), "rigscenarios: scenario 1\ntitle: Broken\nkit: {}\n", TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(Path.Combine(visit.Server.Rigs, "broken.yaml"),
+            "rigscenarios: scenario 1\ntitle: Broken\nkit: {}\n", TestContext.Current.CancellationToken);
         await visit.ReadAsync(First);
         var choice = visit.Page.GetByLabel("Kit, builds and days");
         await choice.SelectOptionAsync("own/broken.yaml");
@@ -145,8 +151,10 @@ public sealed class NotebookPageTests(Chromium chromium)
         await Visit.SettledAsync(visit.Page);
 
         var tools = visit.Page.Locator("figure .tools").First;
-        Assert.StartsWith("<svg", (await DownloadAsync(visit.Page, tools.GetByRole(AriaRole.Button, new() { Name = "SVG" }))).TrimStart(), StringComparison.Ordinal);
-        Assert.Contains("PNG", await DownloadAsync(visit.Page, tools.GetByRole(AriaRole.Button, new() { Name = "PNG" })), StringComparison.Ordinal);
+        Assert.StartsWith("<svg", (await DownloadAsync(visit.Page, tools.GetByRole(AriaRole.Button, new() { Name = "SVG" })))
+            .TrimStart(), StringComparison.Ordinal);
+        Assert.Contains("PNG", await DownloadAsync(visit.Page, tools.GetByRole(AriaRole.Button, new() { Name = "PNG" })),
+            StringComparison.Ordinal);
         var csv = await DownloadAsync(visit.Page, tools.GetByRole(AriaRole.Button, new() { Name = "CSV" }));
         Assert.True(csv.Split("\r\n").Length > 20, csv);
 
@@ -157,9 +165,11 @@ public sealed class NotebookPageTests(Chromium chromium)
 
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save as a scenario file…" }).First.ClickAsync();
         await visit.Page.GetByLabel("Name of the file").FillAsync("colder");
-        await visit.Page.GetByRole(AriaRole.Dialog).GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
+        await visit.Page.GetByRole(AriaRole.Dialog)
+            .GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(visit.Page.GetByRole(AriaRole.Dialog)).ToContainTextAsync("colder.yaml");
-        Assert.Equal(-12, ScenarioFile.Read(Path.Combine(visit.Server.Rigs, "colder.yaml")).Days["day-one"].Ambient!.Value.DegreesCelsius, 6);
+        Assert.Equal(-12,
+            ScenarioFile.Read(Path.Combine(visit.Server.Rigs, "colder.yaml")).Days["day-one"].Ambient!.Value.DegreesCelsius, 6);
         visit.AssertQuiet();
     }
 
@@ -176,8 +186,10 @@ public sealed class NotebookPageTests(Chromium chromium)
         Assert.NotEqual(here, there);
         for (var i = 0; i < 5; i++)
         {
-            await visit.Page.GetByRole(AriaRole.Slider, new() { Name = "How much colder than planned, slider" }).FillAsync($"{i}");
-            await other.GetByRole(AriaRole.Slider, new() { Name = "How much colder than planned, slider" }).FillAsync($"{18 - i}");
+            await visit.Page.GetByRole(AriaRole.Slider, new() { Name = "How much colder than planned, slider" })
+                .FillAsync($"{i}");
+            await other.GetByRole(AriaRole.Slider, new() { Name = "How much colder than planned, slider" })
+                .FillAsync($"{18 - i}");
         }
         await visit.Page.GetByRole(AriaRole.Slider, new() { Name = "How much colder than planned, slider" }).FillAsync("0");
         await other.GetByRole(AriaRole.Slider, new() { Name = "How much colder than planned, slider" }).FillAsync("18");
@@ -196,8 +208,10 @@ public sealed class NotebookPageTests(Chromium chromium)
         foreach (var notebook in (string[])[First, "02-battery-size-and-load-mix", "03-the-cold"])
         {
             await visit.ReadAsync(notebook);
-            await visit.Page.EvaluateAsync("async () => { for (let y = 0; y < document.body.scrollHeight; y += 500) { scrollTo(0, y); await new Promise(done => setTimeout(done, 60)); } }");
-            await visit.Page.WaitForFunctionAsync("() => [...document.querySelectorAll('.version-now .rs-chart')].every(c => c.querySelector('.main-svg'))");
+            await visit.Page.EvaluateAsync("async () => { for (let y = 0; y < document.body.scrollHeight; y += 500) { "
+                + "scrollTo(0, y); await new Promise(done => setTimeout(done, 60)); } }");
+            await visit.Page.WaitForFunctionAsync("() => [...document.querySelectorAll('.version-now .rs-chart')].every(c => "
+                + "c.querySelector('.main-svg'))");
             Assert.Equal("", await visit.Page.EvaluateAsync<string>(Overlaps));
         }
         visit.AssertQuiet();
@@ -220,7 +234,8 @@ public sealed class NotebookPageTests(Chromium chromium)
         """;
 
     // The curves as drawn.
-    private const string Line = "chart => [...chart.querySelectorAll('.scatterlayer path.js-line')].map(path => path.getAttribute('d')).join(' ')";
+    private const string Line =
+        "chart => [...chart.querySelectorAll('.scatterlayer path.js-line')].map(path => path.getAttribute('d')).join(' ')";
 
     private static Task<string> LineAsync(IPage page) => page.Locator(".version-now .rs-chart").First.EvaluateAsync<string>(Line);
 

@@ -20,7 +20,8 @@ public sealed class OwnRigBatteriesTests(Chromium chromium)
         var answer = visit.Page.Locator("#answer-first .rs-answer p");
         var two = await answer.InnerTextAsync();
         // The longest block rolls through, and a charger has power at noon.
-        await visit.Page.Locator("#block-editor").GetByLabel("the camera rolls all through it: no battery is swapped").CheckAsync();
+        await visit.Page.Locator("#block-editor")
+            .GetByLabel("the camera rolls all through it: no battery is swapped").CheckAsync();
         await visit.Page.GetByLabel("How many batteries are there?").FillAsync("3");
         await Assertions.Expect(answer).Not.ToHaveTextAsync(two);
         await visit.Page.GetByLabel("Bays of the charger").FillAsync("2");
@@ -28,7 +29,8 @@ public sealed class OwnRigBatteriesTests(Chromium chromium)
         await visit.Page.GetByLabel("Swap when it is down to").FillAsync("25");
         await visit.Page.Keyboard.PressAsync("Tab");
         await Assertions.Expect(visit.Page.Locator("#swap-at")).ToHaveValueAsync("25 %");
-        await Assertions.Expect(visit.Page.Locator("#answer-cautions")).ToContainTextAsync("Never charge lithium batteries unattended");
+        await Assertions.Expect(visit.Page.Locator("#answer-cautions"))
+            .ToContainTextAsync("Never charge lithium batteries unattended");
         // What can't be read is told at its field.
         await visit.Page.GetByLabel("When it has power").FillAsync("at noon");
         await Assertions.Expect(visit.Page.Locator(".dial:has(#power-hours) .problem")).ToContainTextAsync("19:00-07:00");
@@ -38,7 +40,8 @@ public sealed class OwnRigBatteriesTests(Chromium chromium)
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#save-told")).ToContainTextAsync("Saved as batteries.yaml");
         var scenario = ScenarioFile.Read(Path.Combine(visit.Server.Rigs, "batteries.yaml"));
-        Assert.Equal((3, 2, 25.0), (scenario.Batteries.Count, scenario.Chargers["charger"].Bays, Math.Round(scenario.Swaps.Reserve!.Value.Percent, 6)));
+        Assert.Equal((3, 2, 25.0), (scenario.Batteries.Count, scenario.Chargers["charger"].Bays,
+            Math.Round(scenario.Swaps.Reserve!.Value.Percent, 6)));
         Assert.Contains(scenario.Days.Values.First().Blocks.Values, block => block.Rolling);
         await visit.GoAsync("/rig?file=own/batteries.yaml");
         await timeline.WaitForAsync();

@@ -14,7 +14,8 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
     public async Task A_part_dragged_in_the_drawing_is_saved_where_it_was_left()
     {
         await using var visit = await Visit.BeginAsync(chromium, height: 900);
-        var text = Servers.Checkout.Sample("winter-harbour.yaml").Replace("parts-from: [../parts]", $"parts-from: [{Path.Combine(Servers.Checkout.Data, "parts")}]", StringComparison.Ordinal);
+        var text = Servers.Checkout.Sample("winter-harbour.yaml").Replace("parts-from: [../parts]",
+            $"parts-from: [{Path.Combine(Servers.Checkout.Data, "parts")}]", StringComparison.Ordinal);
         var path = Path.Combine(visit.Server.Rigs, "harbour.yaml");
         await File.WriteAllTextAsync(path, text, TestContext.Current.CancellationToken);
         await visit.GoAsync("/rig?file=own/harbour.yaml&build=tripod&day=day-one");
@@ -34,7 +35,8 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
         await Assertions.Expect(visit.Page.Locator("#battery-place-slider")).ToHaveValueAsync("-136");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#save-told")).ToContainTextAsync("Saved as harbour.yaml");
-        Assert.Equal(text.Replace("plate: {on: long-rods, forward: -168 mm", "plate: {on: long-rods, forward: -136 mm", StringComparison.Ordinal), await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken));
+        Assert.Equal(text.Replace("plate: {on: long-rods, forward: -168 mm", "plate: {on: long-rods, forward: -136 mm",
+            StringComparison.Ordinal), await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken));
         await visit.GoAsync("/rig?file=own/harbour.yaml&build=tripod&day=day-one");
         await visit.Page.WaitForFunctionAsync($"() => document.querySelector('{Plate}')?.dataset.at === '-0.136'");
         await Assertions.Expect(visit.Page.Locator("#places-list .moved-list li")).ToHaveCountAsync(0);
@@ -72,7 +74,8 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
         var scenario = ScenarioFile.Read(Path.Combine(visit.Server.Rigs, "placed.yaml"));
         Assert.Equal(-120, scenario.Builds["rig"].OnHead!.SlideMiddle!.Value.Millimeters, 6);
         Assert.Equal(least, scenario.Builds["rig"].Places["plate"].Forward!.Value.Millimeters.ToString("0", null));
-        var ofFile = RigAnswer.Of(scenario, "rig", [scenario.Days.Keys.First()], cancellation: TestContext.Current.CancellationToken);
+        var ofFile = RigAnswer.Of(scenario, "rig", [scenario.Days.Keys.First()],
+            cancellation: TestContext.Current.CancellationToken);
         var words = AnswerSentences.Questions(ofFile).Single(line => line.Kind == QuestionKind.Balance).Words;
         Assert.Contains(words, (await LineAsync(visit.Page, "Balance")).Replace('\u00a0', ' '), StringComparison.Ordinal);
         visit.AssertQuiet();
@@ -80,7 +83,8 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
 
     private static ILocator Centre(IPage page) => page.Locator("#answer-parts > p:has-text(\"centre of gravity\")").First;
 
-    private static ILocator Line(IPage page, string question) => page.Locator($"#answer-first .rs-questions tr:has(th:text-is(\"{question}\"))");
+    private static ILocator Line(IPage page, string question) =>
+        page.Locator($"#answer-first .rs-questions tr:has(th:text-is(\"{question}\"))");
 
     private static Task<string> LineAsync(IPage page, string question) => Line(page, question).InnerTextAsync();
 

@@ -34,7 +34,8 @@ public sealed class OwnRigTests(Chromium chromium)
 
         var scenario = ScenarioFile.Read(Path.Combine(visit.Server.Rigs, "lake.yaml"));
         Assert.Equal("Lake at dawn", scenario.Title);
-        var headline = AnswerSentences.Headline(RigAnswer.Of(scenario, scenario.Builds.Keys.First(), [scenario.Days.Keys.First()], cancellation: TestContext.Current.CancellationToken));
+        var headline = AnswerSentences.Headline(RigAnswer.Of(scenario, scenario.Builds.Keys.First(), [scenario.Days.Keys.First()],
+            cancellation: TestContext.Current.CancellationToken));
         var onPage = (await visit.Page.Locator("#answer-first .rs-answer p").First.InnerTextAsync()).Replace('\u00a0', ' ');
         Assert.Contains(headline, onPage, StringComparison.Ordinal);
 
@@ -63,7 +64,8 @@ public sealed class OwnRigTests(Chromium chromium)
     public async Task A_file_goes_through_the_form_without_losing_a_comment()
     {
         await using var visit = await Visit.BeginAsync(chromium);
-        var text = Servers.Checkout.Sample("winter-harbour.yaml").Replace("parts-from: [../parts]", $"parts-from: [{Path.Combine(Servers.Checkout.Data, "parts")}]", StringComparison.Ordinal);
+        var text = Servers.Checkout.Sample("winter-harbour.yaml").Replace("parts-from: [../parts]",
+            $"parts-from: [{Path.Combine(Servers.Checkout.Data, "parts")}]", StringComparison.Ordinal);
         var path = Path.Combine(visit.Server.Rigs, "harbour.yaml");
         await File.WriteAllTextAsync(path, text, TestContext.Current.CancellationToken);
         await visit.GoAsync("/rig?file=own/harbour.yaml&build=tripod&day=day-one");
@@ -72,7 +74,8 @@ public sealed class OwnRigTests(Chromium chromium)
         await visit.Page.Locator("#ambient").FillAsync("-13 °C");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#save-told")).ToContainTextAsync("Saved as harbour.yaml");
-        Assert.Equal(text.Replace("ambient: -8 °C", "ambient: -13 °C", StringComparison.Ordinal), await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken));
+        Assert.Equal(text.Replace("ambient: -8 °C", "ambient: -13 °C", StringComparison.Ordinal),
+            await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken));
         visit.AssertQuiet();
     }
 
@@ -81,7 +84,8 @@ public sealed class OwnRigTests(Chromium chromium)
     {
         await using var visit = await Visit.BeginAsync(chromium);
         var path = Path.Combine(visit.Server.Rigs, "kit.yaml");
-        var text = Servers.Checkout.Sample("teaching-kit.yaml").Replace("parts-from: [../parts]", $"parts-from: [{Path.Combine(Servers.Checkout.Data, "parts")}]", StringComparison.Ordinal);
+        var text = Servers.Checkout.Sample("teaching-kit.yaml").Replace("parts-from: [../parts]",
+            $"parts-from: [{Path.Combine(Servers.Checkout.Data, "parts")}]", StringComparison.Ordinal);
         await File.WriteAllTextAsync(path, text, TestContext.Current.CancellationToken);
         await visit.GoAsync("/rig?file=own/kit.yaml");
         await visit.Page.Locator("#answer-first .rs-answer").First.WaitForAsync();
@@ -90,14 +94,16 @@ public sealed class OwnRigTests(Chromium chromium)
         await visit.Page.Locator("#ambient").FillAsync("3 °C");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#save-conflict")).ToBeVisibleAsync();
-        Assert.EndsWith("# changed elsewhere\n", await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.EndsWith("# changed elsewhere\n", await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken),
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task A_file_as_text_tells_its_mistakes_at_their_line_while_one_writes()
     {
         await using var visit = await Visit.BeginAsync(chromium);
-        await File.WriteAllTextAsync(Path.Combine(visit.Server.Rigs, "mine.yaml"), "rigscenarios: scenario 1\ntitle: Mine\nkitt: {}\n", TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(Path.Combine(visit.Server.Rigs, "mine.yaml"),
+            "rigscenarios: scenario 1\ntitle: Mine\nkitt: {}\n", TestContext.Current.CancellationToken);
         await visit.GoAsync("/file/own/mine.yaml");
         await Assertions.Expect(visit.Page.Locator("#problems")).ToContainTextAsync("kitt");
         await Assertions.Expect(visit.Page.Locator("#problems")).ToContainTextAsync("3");
@@ -105,7 +111,8 @@ public sealed class OwnRigTests(Chromium chromium)
         await Assertions.Expect(visit.Page.Locator("#problems")).Not.ToContainTextAsync("kitt");
         await visit.Page.Locator("#text").PressAsync("Control+s");
         await Assertions.Expect(visit.Page.Locator("#save-state")).ToContainTextAsync("aved");
-        Assert.Contains("kit: {}", await File.ReadAllTextAsync(Path.Combine(visit.Server.Rigs, "mine.yaml"), TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Contains("kit: {}", await File.ReadAllTextAsync(Path.Combine(visit.Server.Rigs, "mine.yaml"),
+            TestContext.Current.CancellationToken), StringComparison.Ordinal);
         visit.AssertQuiet();
     }
 

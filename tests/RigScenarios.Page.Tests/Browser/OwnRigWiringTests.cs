@@ -51,7 +51,8 @@ public sealed class OwnRigWiringTests(Chromium chromium)
         await Assertions.Expect(panel.Locator("option[value='plate usb']")).ToContainTextAsync("can't take 5.1 V");
         await visit.Page.Keyboard.PressAsync("ArrowDown");
         await Assertions.Expect(panel.GetByLabel("Plugged into")).ToHaveValueAsync("plate c");
-        await Assertions.Expect(visit.Page.Locator(Element("transmitter"))).ToHaveAttributeAsync("aria-description", "plugged into Plate with four outlets, outlet c, through Power cable 0.3 m");
+        await Assertions.Expect(visit.Page.Locator(Element("transmitter"))).ToHaveAttributeAsync("aria-description",
+            "plugged into Plate with four outlets, outlet c, through Power cable 0.3 m");
         await visit.Page.Keyboard.PressAsync("Escape");
         await Assertions.Expect(panel).ToBeHiddenAsync();
         await Assertions.Expect(visit.Page.Locator(Element("transmitter"))).ToBeFocusedAsync();
@@ -79,7 +80,9 @@ public sealed class OwnRigWiringTests(Chromium chromium)
         var scenario = ScenarioFile.Read(Path.Combine(visit.Server.Rigs, "dolly.yaml"));
         var build = scenario.Builds["thin-lead"];
         Assert.Equal("c", build.Devices["transmitter"].Outlet);
-        Assert.Equal((900, "1.5 mm²"), (Math.Round(scenario.PartOf(build.Splitters["splitter"].Cable!)!.Cable!.Length.Millimeters), scenario.PartOf(build.Splitters["splitter"].Cable!)!.Cable!.Gauge.ToString()));
+        Assert.Equal((900, "1.5 mm²"),
+            (Math.Round(scenario.PartOf(build.Splitters["splitter"].Cable!)!.Cable!.Length.Millimeters),
+            scenario.PartOf(build.Splitters["splitter"].Cable!)!.Cable!.Gauge.ToString()));
         visit.AssertQuiet();
     }
 
@@ -112,14 +115,16 @@ public sealed class OwnRigWiringTests(Chromium chromium)
 
     private static ILocator Power(IPage page) => Line(page, "Power");
 
-    private static ILocator Line(IPage page, string question) => page.Locator($"#answer-first .rs-questions tr:has(th:text-is(\"{question}\"))");
+    private static ILocator Line(IPage page, string question) =>
+        page.Locator($"#answer-first .rs-questions tr:has(th:text-is(\"{question}\"))");
 
     private static string Element(string name) => $"{Drawing} svg.rs-wide .wire-element[data-element={name}]";
 
     private async Task<Visit> BeginAsync()
     {
         var visit = await Visit.BeginAsync(chromium, height: 900);
-        var text = Checkout.Sample("night-dolly.yaml").Replace("parts-from: [../parts]", $"parts-from: [{Path.Combine(Checkout.Data, "parts")}]", StringComparison.Ordinal);
+        var text = Checkout.Sample("night-dolly.yaml")
+            .Replace("parts-from: [../parts]", $"parts-from: [{Path.Combine(Checkout.Data, "parts")}]", StringComparison.Ordinal);
         await File.WriteAllTextAsync(Path.Combine(visit.Server.Rigs, "dolly.yaml"), text, TestContext.Current.CancellationToken);
         await visit.GoAsync("/rig?file=own/dolly.yaml&build=thin-lead&day=night");
         await visit.Page.Locator(Element("camera")).WaitForAsync();

@@ -15,13 +15,15 @@ public sealed class RestartTests(Chromium chromium)
         await visit.Page.Locator("#save-name").FillAsync("kept.yaml");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#save-told")).ToContainTextAsync("Saved as kept.yaml");
-        var saved = await File.ReadAllTextAsync(Path.Combine(visit.Server.Rigs, "kept.yaml"), TestContext.Current.CancellationToken);
+        var saved = await File.ReadAllTextAsync(Path.Combine(visit.Server.Rigs, "kept.yaml"),
+            TestContext.Current.CancellationToken);
 
         visit.ExpectsTrouble = true;
         await visit.Server.StopAsync();
         await visit.Page.Locator("#ambient").FillAsync("-11 °C");
         await Assertions.Expect(visit.Page.Locator("#answer-away")).ToBeVisibleAsync();
-        Assert.Equal(saved, await File.ReadAllTextAsync(Path.Combine(visit.Server.Rigs, "kept.yaml"), TestContext.Current.CancellationToken));
+        Assert.Equal(saved, await File.ReadAllTextAsync(Path.Combine(visit.Server.Rigs, "kept.yaml"),
+            TestContext.Current.CancellationToken));
 
         await visit.Server.StartAgainAsync();
         await visit.Page.GotoAsync(visit.Server.Address.ToString());

@@ -22,13 +22,15 @@ public sealed class Visit : IAsyncDisposable
     /// <summary>Complaints that a test expects, such as those of a server that was stopped on purpose.</summary>
     public bool ExpectsTrouble { get; set; }
 
-    public static async Task<Visit> BeginAsync(Chromium chromium, bool ownNotebooks = true, int width = 1280, int height = 800, bool night = false, PageLimits? limits = null)
+    public static async Task<Visit> BeginAsync(Chromium chromium, bool ownNotebooks = true, int width = 1280, int height = 800,
+        bool night = false, PageLimits? limits = null)
     {
         var browser = chromium.Browser;
         var visit = new Visit(await TrialServer.StartAsync(limits, ownNotebooks: ownNotebooks));
         visit.context = await browser.NewContextAsync(new()
         {
-            ViewportSize = new() { Width = width, Height = height }, ColorScheme = night ? ColorScheme.Dark : ColorScheme.Light, AcceptDownloads = true,
+            ViewportSize = new() { Width = width, Height = height }, ColorScheme = night ? ColorScheme.Dark : ColorScheme.Light,
+            AcceptDownloads = true,
         });
         visit.context.SetDefaultTimeout(60_000);
         visit.Page = await visit.OpenPageAsync();
@@ -48,7 +50,8 @@ public sealed class Visit : IAsyncDisposable
         page.PageError += (_, error) => Complain(error);
         page.Request += (_, request) =>
         {
-            if (!request.Url.StartsWith(Server.Origin, StringComparison.Ordinal) && !request.Url.StartsWith("data:", StringComparison.Ordinal) && !request.Url.StartsWith("blob:", StringComparison.Ordinal))
+            if (!request.Url.StartsWith(Server.Origin, StringComparison.Ordinal) && !request.Url.StartsWith("data:",
+                StringComparison.Ordinal) && !request.Url.StartsWith("blob:", StringComparison.Ordinal))
                 Complain($"asked elsewhere: {request.Url}");
         };
         return page;
@@ -69,7 +72,8 @@ public sealed class Visit : IAsyncDisposable
 
     /// <summary>Waits until no part of the page is waiting to be renewed and all charts are drawn.</summary>
     public static Task SettledAsync(IPage page) => page.WaitForFunctionAsync(
-        "() => document.querySelector('.is-renewed') === null && [...document.querySelectorAll('.rs-chart')].filter(c => c.clientWidth > 0 && c.getBoundingClientRect().top < innerHeight).every(c => c.querySelector('.main-svg'))");
+        "() => document.querySelector('.is-renewed') === null && [...document.querySelectorAll('.rs-chart')].filter(c => "
+            + "c.clientWidth > 0 && c.getBoundingClientRect().top < innerHeight).every(c => c.querySelector('.main-svg'))");
 
     /// <summary>What the browser complained of, unless it was expected; a test ends with it.</summary>
     public void AssertQuiet()

@@ -9,7 +9,8 @@ internal static class Answers
     {
         using (answer)
         {
-            using var document = JsonDocument.Parse(await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
+            using var document =
+                JsonDocument.Parse(await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
             return document.RootElement.Clone();
         }
     }
@@ -21,7 +22,9 @@ internal static class Answers
     }
 
     /// <summary>The texts of the problems of an answer.</summary>
-    public static string Problems(this JsonElement json) => string.Join('\n', json.GetProperty("problems").EnumerateArray().Select(problem => problem.GetProperty("text").GetString()));
+    public static string Problems(this JsonElement json) =>
+        string.Join('\n', json.GetProperty("problems").EnumerateArray()
+        .Select(problem => problem.GetProperty("text").GetString()));
 
     public static string Text(this JsonElement json, string name) => json.GetProperty(name).GetString()!;
 }

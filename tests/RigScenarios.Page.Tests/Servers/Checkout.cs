@@ -11,5 +11,6 @@ internal static class Checkout
 
     public static string Sample(string name) => File.ReadAllText(Path.Combine(Data, "scenarios", name));
 
-    private static string Find([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", ".."));
+    private static string Find([CallerFilePath] string here = "") =>
+        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", ".."));
 }

@@ -16,13 +16,16 @@ public sealed class LiveReader : IDisposable
 
     public WebSocketCloseStatus? Closed => socket.CloseStatus;
 
-    public static Task<LiveReader> OpenAsync(TrialServer server, string notebook, string? origin = null, string? cookie = null, string? host = null) =>
+    public static Task<LiveReader> OpenAsync(TrialServer server, string notebook, string? origin = null, string? cookie = null,
+        string? host = null) =>
         OpenAtAsync(server, $"/api/live/{notebook}", origin, cookie, host);
 
     /// <summary>The connection of the form of one's own rig.</summary>
-    public static Task<LiveReader> OpenRigAsync(TrialServer server, string? origin = null) => OpenAtAsync(server, "/api/rig/live", origin, null, null);
+    public static Task<LiveReader> OpenRigAsync(TrialServer server, string? origin = null) =>
+        OpenAtAsync(server, "/api/rig/live", origin, null, null);
 
-    private static async Task<LiveReader> OpenAtAsync(TrialServer server, string path, string? origin, string? cookie, string? host)
+    private static async Task<LiveReader> OpenAtAsync(TrialServer server, string path, string? origin,
+        string? cookie, string? host)
     {
         var reader = new LiveReader();
         reader.socket.Options.SetRequestHeader("Cookie", cookie ?? server.Cookie);
@@ -46,7 +49,8 @@ public sealed class LiveReader : IDisposable
     public Task SendAsync(object message) => SendTextAsync(JsonSerializer.Serialize(message));
 
     public async Task SendTextAsync(string text) =>
-        await socket.SendAsync(Encoding.UTF8.GetBytes(text), WebSocketMessageType.Text, endOfMessage: true, TestContext.Current.CancellationToken);
+        await socket.SendAsync(Encoding.UTF8.GetBytes(text), WebSocketMessageType.Text, endOfMessage: true,
+            TestContext.Current.CancellationToken);
 
     public async Task SendBytesAsync(byte[] bytes, WebSocketMessageType type) =>
         await socket.SendAsync(bytes, type, endOfMessage: true, TestContext.Current.CancellationToken);
@@ -61,7 +65,8 @@ public sealed class LiveReader : IDisposable
             if (message.Text("kind") == kind && (run is null || message.GetProperty("run").GetInt32() == run))
                 return message;
         }
-        throw new InvalidOperationException($"The server closed the connection ({socket.CloseStatus}) before it sent \"{kind}\".");
+        throw new InvalidOperationException(
+            $"The server closed the connection ({socket.CloseStatus}) before it sent \"{kind}\".");
     }
 
     /// <summary>Reads until the run has ended, and gives its last message.</summary>
@@ -69,7 +74,8 @@ public sealed class LiveReader : IDisposable
     {
         while (await NextAsync() is { } message)
         {
-            if (message.Text("kind") is "done" or "failed" or "stopped" or "problems" && message.GetProperty("run").GetInt32() == run)
+            if (message.Text("kind") is "done" or "failed" or "stopped" or "problems"
+                && message.GetProperty("run").GetInt32() == run)
                 return message;
         }
         throw new InvalidOperationException($"The server closed the connection ({socket.CloseStatus}) before run {run} ended.");

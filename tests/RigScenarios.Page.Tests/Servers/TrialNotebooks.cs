@@ -10,16 +10,19 @@ internal static class TrialNotebooks
     public static void WriteTo(string folder)
     {
         Write(folder, "01-quick",
-            (false, "# What is said?\n\nA notebook for tests. See [the slow one](02-slow.ipynb). <b>bold</b> <script>alert(1)</script>"),
+            (false, "# What is said?\n\nA notebook for tests. See [the slow one](02-slow.ipynb). <b>bold</b> "
+                + "<script>alert(1)</script>"),
             (true, Start),
-            (true, "double amount = 5;       // how much, °C, 0 to 10\nstring words = \"plain\";  // any words\nstring side = \"left\";    // which side, one of left | right\nbool loud = false;       // whether it is loud"),
+            (true, "double amount = 5;       // how much, °C, 0 to 10\nstring words = \"plain\";  // any words\nstring side = "
+                + "\"left\";    // which side, one of left | right\nbool loud = false;       // whether it is loud"),
             (true, "Answer($\"Words: {words}. Side: {side}. Loud: {loud}.\", \"Carry a reserve.\");"),
             (true, "Table([\"amount\", \"words\"], [[amount, words]], \"What was given\");"),
             (true, "Console.WriteLine($\"Printed {amount}\");"));
         Write(folder, "02-slow",
             (false, "# Does it stop?"),
             (true, Start),
-            (true, "double seconds = 0;     // how long it works, s, 0 to 600\nbool listens = true;    // whether it looks if it is to stop\nint megabytes = 0;      // memory it takes, MB, 0 to 4000"),
+            (true, "double seconds = 0;     // how long it works, s, 0 to 600\nbool listens = true;    // whether it looks if "
+                + "it is to stop\nint megabytes = 0;      // memory it takes, MB, 0 to 4000"),
             (true, """
                 var clock = System.Diagnostics.Stopwatch.StartNew();
                 while (clock.Elapsed.TotalSeconds < seconds)
@@ -35,13 +38,15 @@ internal static class TrialNotebooks
             (false, "# Does it say why?"),
             (true, Start),
             (true, "int fails = 1;    // whether it fails, 0 to 1"),
-            (true, "var one = 1;\nif (fails == 1)\n    throw new InvalidOperationException(\"The lens is <b>missing</b>.\");\nAnswer(\"All is well.\");"));
+            (true, "var one = 1;\nif (fails == 1)\n    throw new InvalidOperationException(\"The lens is "
+                + "<b>missing</b>.\");\nAnswer(\"All is well.\");"));
         Write(folder, "05-moves",
             (false, "# Where does the plate go?"),
             (true, Start),
             (true, $"string scenario = {JsonSerializer.Serialize(Path.Combine(Checkout.Data, "scenarios", "winter-harbour.yaml"))};  // kit and builds, a scenario file\nstring build = \"tripod\";  // build of the camera, a build of scenario\nvar places = \"\";  // parts moved on the drawing, places of build"),
             (true, "var plans = ScenarioFile.Read(scenario);"),
-            (true, "var moved = MovedPlaces.Apply(plans, build, places);\nvar balance = ScenarioBalance.Of(moved, build);\nAnswer(BalanceWords.Answer(balance), BalanceWords.Cautions(balance));"),
+            (true, "var moved = MovedPlaces.Apply(plans, build, places);\nvar balance = ScenarioBalance.Of(moved, "
+                + "build);\nAnswer(BalanceWords.Answer(balance), BalanceWords.Cautions(balance));"),
             (true, "Show(RigDrawing.Of(balance.Rig.Placed, RigDrawingOptions.Of(balance)));"),
             (true, """
                 if (balance.Present is { } head)

@@ -6,11 +6,13 @@ using RigScenarios.Page.Settings;
 
 namespace RigScenarios.Page.Tests.Servers;
 
-/// <summary>A real server on a free port, with folders of its own and the checkout's data, and a reader who opened its address.</summary>
+/// <summary>A real server on a free port, with folders of its own and the checkout's data, and a reader who opened its
+/// address.</summary>
 public sealed class TrialServer : IAsyncDisposable
 {
     private readonly string root = Directory.CreateTempSubdirectory("rigscenarios-page-").FullName;
-    private readonly SocketsHttpHandler handler = new() { AllowAutoRedirect = false, UseCookies = false, Expect100ContinueTimeout = TimeSpan.FromSeconds(10) };
+    private readonly SocketsHttpHandler handler = new() { AllowAutoRedirect = false, UseCookies = false,
+        Expect100ContinueTimeout = TimeSpan.FromSeconds(10) };
     private PageServer? server;
     private PageOptions? options;
 
@@ -71,7 +73,8 @@ public sealed class TrialServer : IAsyncDisposable
     public async Task StopAsync() => await server!.DisposeAsync();
 
     /// <summary>Starts it anew on the same port, with a new token.</summary>
-    public async Task StartAgainAsync() => server = await PageServer.StartAsync(options! with { Port = Port }, TestContext.Current.CancellationToken);
+    public async Task StartAgainAsync() =>
+        server = await PageServer.StartAsync(options! with { Port = Port }, TestContext.Current.CancellationToken);
 
     /// <summary>Sends a request as a page of this server would.</summary>
     public async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, bool isReader = true)
@@ -82,8 +85,10 @@ public sealed class TrialServer : IAsyncDisposable
             if (request.Method != HttpMethod.Get && !request.Headers.Contains("Origin"))
                 request.Headers.TryAddWithoutValidation("Origin", Origin);
         }
-        // A large body is sent only when the server wants it: one that refuses closes the connection, and its answer would be lost.
-        request.Headers.ExpectContinue = request.Content?.Headers.ContentLength is null or > 100_000 && request.Content is not null;
+        // A large body is sent only when the server wants it: one that refuses closes the connection, and its answer would be
+        // lost.
+        request.Headers.ExpectContinue = request.Content?.Headers.ContentLength is null or > 100_000
+            && request.Content is not null;
         using var client = new HttpClient(handler, disposeHandler: false);
         return await client.SendAsync(request, TestContext.Current.CancellationToken);
     }
@@ -94,7 +99,8 @@ public sealed class TrialServer : IAsyncDisposable
         SendTextAsync(method, path, JsonSerializer.Serialize(body));
 
     public Task<HttpResponseMessage> SendTextAsync(HttpMethod method, string path, string json) =>
-        SendAsync(new HttpRequestMessage(method, At(path)) { Content = new StringContent(json, Encoding.UTF8, "application/json") });
+        SendAsync(new HttpRequestMessage(method,
+            At(path)) { Content = new StringContent(json, Encoding.UTF8, "application/json") });
 
     public Uri At(string path) => new($"{Origin}{path}");
 
@@ -111,7 +117,8 @@ public sealed class TrialServer : IAsyncDisposable
 
     /// <summary>Asks for a path exactly as written, with a reader's cookie.</summary>
     public Task<string> RawGetAsync(string path, params string[] headers) =>
-        RawAsync($"GET {path} HTTP/1.1\r\nHost: {Host}\r\nCookie: {Cookie}\r\nConnection: close\r\n{string.Concat(headers.Select(header => header + "\r\n"))}\r\n");
+        RawAsync($"GET {path} HTTP/1.1\r\nHost: {Host}\r\nCookie: {Cookie}\r\nConnection: "
+            + $"close\r\n{string.Concat(headers.Select(header => header + "\r\n"))}\r\n");
 
     public Task<LiveReader> OpenAsync(string notebook) => LiveReader.OpenAsync(this, notebook);
 

@@ -34,7 +34,8 @@ public class DischargeAccuracyTests
         Assert.InRange(Math.Log2(coarse / fine), 5.5, 6.5);
     }
 
-    // y' = -y/tau + θ^m from 0: y = ∫ u^m exp(-x(1-u)) du, by Simpson's rule with 20000 parts; the driver θ^m is met exactly up to m = 5.
+    // y' = -y/tau + θ^m from 0: y = ∫ u^m exp(-x(1-u)) du, by Simpson's rule with 20000 parts; the driver θ^m is met exactly up
+    // to m = 5.
     [Theory]
     [InlineData(0)]
     [InlineData(1e-6)]

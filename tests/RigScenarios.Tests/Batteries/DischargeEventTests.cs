@@ -19,7 +19,8 @@ public class DischargeEventTests
             Assert.Equal(13, first.EndVoltage!.Value.Volts, 1e-9);
         Assert.InRange(first.FinalState.DemandOffset.Seconds, 0, Packs.Takes.Period.Seconds);
 
-        var lighter = new Demand(Packs.Takes.Segments.Select(segment => segment with { ConstantPower = segment.ConstantPower / 4 }));
+        var lighter =
+            new Demand(Packs.Takes.Segments.Select(segment => segment with { ConstantPower = segment.ConstantPower / 4 }));
         var second = Packs.Default.Run(0, lighter, first.FinalState, watch);
         Assert.True(second.EndTime > Duration.Zero);
         Assert.Equal(EndCause.WatchedVoltage, second.Cause);
@@ -46,7 +47,8 @@ public class DischargeEventTests
     [Fact]
     public void Voltage_that_only_grazes_the_cutoff_ends_the_run()
     {
-        // A cold pack that warms itself: its voltage falls, rises again, and falls in the end. Flat open-circuit voltage, strong cold.
+        // A cold pack that warms itself: its voltage falls, rises again, and falls in the end. Flat open-circuit voltage, strong
+        // cold.
         var pack = Packs.Default with
         {
             OpenCircuitVoltage = OpenCircuitVoltage.FromTable([0, 0.02, 1], [3.0, 3.6, 3.7]),
@@ -84,7 +86,8 @@ public class DischargeEventTests
         Assert.Equal(0, empty.EndTime.Seconds);
         Assert.True(empty.AtStep);
 
-        var hot = Packs.Default.Run(20, Packs.Takes, DischargeStart.Full with { Temperature = Temperature.FromDegreesCelsius(60) });
+        var hot = Packs.Default.Run(20, Packs.Takes,
+            DischargeStart.Full with { Temperature = Temperature.FromDegreesCelsius(60) });
         Assert.Equal((EndCause.OverTemperature, 0.0), (hot.Cause, hot.EndTime.Seconds));
     }
 
@@ -133,6 +136,7 @@ public class DischargeEventTests
         source.Cancel();
 
         Assert.Throws<OperationCanceledException>(() => Discharge.Run(
-            Packs.Default, Temperature.FromDegreesCelsius(20), DischargeStart.Full, Packs.Takes, DischargeOptions.Default, source.Token));
+            Packs.Default, Temperature.FromDegreesCelsius(20), DischargeStart.Full, Packs.Takes,
+            DischargeOptions.Default, source.Token));
     }
 }

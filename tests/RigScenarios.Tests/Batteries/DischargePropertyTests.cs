@@ -45,7 +45,8 @@ public class DischargePropertyTests
     public void More_load_never_lengthens_the_run()
     {
         AnyCase.Sample(
-            one => one.Pack.Run(one.Celsius, Constant(one.Pack, 1.05 * one.Rates[0])).EndTime <= one.Pack.Run(one.Celsius, Constant(one.Pack, one.Rates[0])).EndTime,
+            one => one.Pack.Run(one.Celsius, Constant(one.Pack, 1.05 * one.Rates[0])).EndTime <= one.Pack.Run(one.Celsius,
+                Constant(one.Pack, one.Rates[0])).EndTime,
             iter: Runs);
     }
 

@@ -11,7 +11,8 @@ public class DischargeSeriesTests
     {
         var result = Packs.Default.Run(20, Packs.Takes);
 
-        var pairs = result.Series.Zip(result.Series.Skip(1)).Where(pair => pair.First.Time.Seconds == pair.Second.Time.Seconds).ToList();
+        var pairs = result.Series.Zip(result.Series.Skip(1))
+            .Where(pair => pair.First.Time.Seconds == pair.Second.Time.Seconds).ToList();
         Assert.Equal(result.SegmentsFinished, pairs.Count(pair => pair.First.Voltage.Volts != pair.Second.Voltage.Volts));
     }
 
@@ -46,6 +47,7 @@ public class DischargeSeriesTests
     {
         Assert.All(
             Packs.Default.Run(20, Packs.Takes).Series,
-            point => Assert.Contains(Math.Round((double)point.Power.As(UnitsNet.Units.PowerUnit.Watt), 6), new[] { 22.0, 60, 5, 45 }));
+            point =>
+                Assert.Contains(Math.Round((double)point.Power.As(UnitsNet.Units.PowerUnit.Watt), 6), new[] { 22.0, 60, 5, 45 }));
     }
 }

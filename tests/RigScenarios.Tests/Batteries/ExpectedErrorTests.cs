@@ -12,8 +12,11 @@ public sealed class ExpectedErrorTests
     {
         var page = Page();
         Assert.True(page.Count > 20);
-        Assert.Equal(page, MeasuredDeviation.All.Select(row => (row.Temperature.DegreesCelsius, row.Rate, row.Charge.Percent, row.Energy.Percent)), (a, b) =>
-            Math.Abs(a.Item1 - b.Item1) < 1e-9 && a.Item2 == b.Item2 && Math.Abs(a.Item3 - b.Item3) < 1e-9 && Math.Abs(a.Item4 - b.Item4) < 1e-9);
+        Assert.Equal(page,
+            MeasuredDeviation.All.Select(row => (row.Temperature.DegreesCelsius, row.Rate, row.Charge.Percent,
+            row.Energy.Percent)), (a, b) =>
+            Math.Abs(a.Item1 - b.Item1) < 1e-9 && a.Item2 == b.Item2 && Math.Abs(a.Item3 - b.Item3) < 1e-9
+                && Math.Abs(a.Item4 - b.Item4) < 1e-9);
     }
 
     // A run in one row's own temperature and rate has that row's error, whichever of charge and energy is larger.
@@ -28,7 +31,8 @@ public sealed class ExpectedErrorTests
         }
     }
 
-    // Read from the page: 25 and 40 °C, C/20 to C/2: 40 °C C/2, +4.4 %; 10 and 25 °C: 10 °C C/20, -2.0 %; -10 and 0 °C: -10 °C C/20, -6.9 %;
+    // Read from the page: 25 and 40 °C, C/20 to C/2: 40 °C C/2, +4.4 %; 10 and 25 °C: 10 °C C/20, -2.0 %; -10 and 0 °C: -10 °C
+    // C/20, -6.9 %;
     // -20 to -10 °C, 1C to 2C: -20 °C 2C, +25.8 %; -10 to 25 °C, C/2 alone: the energy at 25 °C, +1.5 %.
     [Theory]
     [InlineData(33, 33, 0.2, 4.4, "25 to 40 °C and C/20 to C/2 (C/2 at 40 °C)")]
@@ -36,10 +40,12 @@ public sealed class ExpectedErrorTests
     [InlineData(-6, -3, 0.2, 6.9, "-10 to 0 °C and C/20 to C/2 (C/20 at -10 °C)")]
     [InlineData(-15, -12, 1.5, 25.8, "-20 to -10 °C and 1C to 2C (2C at -20 °C)")]
     [InlineData(-6, 21, 0.5, 1.5, "-10 to 25 °C and C/2 (C/2 at 25 °C)")]
-    public void Between_rows_the_largest_around_it_holds(double coldest, double warmest, double rate, double percent, string where)
+    public void Between_rows_the_largest_around_it_holds(double coldest, double warmest, double rate,
+        double percent, string where)
     {
         var error = ExpectedError.At(Celsius(coldest), Celsius(warmest), rate);
-        var around = Page().Where(row => row.Rate >= Low(rate) && row.Rate <= High(rate) && row.Celsius >= LowC(coldest) && row.Celsius <= HighC(warmest)).ToList();
+        var around = Page().Where(row => row.Rate >= Low(rate) && row.Rate <= High(rate) && row.Celsius >= LowC(coldest)
+            && row.Celsius <= HighC(warmest)).ToList();
         Assert.Equal(around.Max(row => Math.Max(Math.Abs(row.Charge), Math.Abs(row.Energy))), error.Share!.Value.Percent, 1e-9);
         Assert.Equal(percent, error.Share!.Value.Percent, 1e-9);
         Assert.Contains(where, error.Why, StringComparison.Ordinal);
@@ -70,7 +76,8 @@ public sealed class ExpectedErrorTests
 
     private static Temperature Celsius(double celsius) => Temperature.FromDegreesCelsius(celsius);
 
-    // The rows with eleven columns: chamber, rate, current, charge measured, predicted, error, claimed, energy measured, predicted, error, end.
+    // The rows with eleven columns: chamber, rate, current, charge measured, predicted, error, claimed, energy measured,
+    // predicted, error, end.
     private static List<(double Celsius, double Rate, double Charge, double Energy)> Page() =>
     [
         .. File.ReadLines(Path.Combine(Repository.Root, "docs", "measured-cells.md"))
@@ -79,7 +86,8 @@ public sealed class ExpectedErrorTests
             .Select(cells => (Number(cells[0]), Rate(cells[1].TrimEnd('*', '†', ' ')), Number(cells[5]), Number(cells[9]))),
     ];
 
-    private static double Rate(string text) => text.StartsWith("C/", StringComparison.Ordinal) ? 1 / Number(text[2..]) : Number(text.TrimEnd('C'));
+    private static double Rate(string text) =>
+        text.StartsWith("C/", StringComparison.Ordinal) ? 1 / Number(text[2..]) : Number(text.TrimEnd('C'));
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 }

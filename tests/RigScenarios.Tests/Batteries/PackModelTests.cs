@@ -10,8 +10,10 @@ public class PackModelTests
 {
     private static readonly string[] Fields =
     [
-        "chemistry", "series-groups", "capacity", "open-circuit-voltage", "resistance-0", "resistance-1", "resistance-2", "time-constant-1",
-        "time-constant-2", "lead-resistance", "activation-energy", "resistance-floor", "usable-capacity", "heat-capacity", "heat-conductance",
+        "chemistry", "series-groups", "capacity", "open-circuit-voltage", "resistance-0", "resistance-1", "resistance-2",
+        "time-constant-1",
+        "time-constant-2", "lead-resistance", "activation-energy", "resistance-floor", "usable-capacity", "heat-capacity",
+        "heat-conductance",
         "cutoff-voltage", "maximum-current", "maximum-temperature", "capacity-left", "resistance-growth",
     ];
 
@@ -98,7 +100,8 @@ public class PackModelTests
     [Fact]
     public void Unknown_chemistry_names_the_nearest()
     {
-        var error = Assert.Throws<ArgumentException>(() => PackModel.From(Packs.Label with { Chemistry = "nmx" }, null, null, null));
+        var error = Assert.Throws<ArgumentException>(() => PackModel.From(Packs.Label with { Chemistry = "nmx" },
+            null, null, null));
 
         Assert.Contains("did you mean 'nmc'", error.Message);
     }
@@ -106,7 +109,8 @@ public class PackModelTests
     [Fact]
     public void Borrowed_values_of_lfp_say_so()
     {
-        var model = PackModel.From(Packs.Label with { Chemistry = "lfp", Voltage = ElectricPotential.FromVolts(12.8) }, null, null, null);
+        var model = PackModel.From(Packs.Label with { Chemistry = "lfp", Voltage = ElectricPotential.FromVolts(12.8) },
+            null, null, null);
 
         Assert.Contains("BORROWED", model.Assumed.Single(one => one.Field == "usable-capacity").Why);
     }
@@ -114,7 +118,8 @@ public class PackModelTests
     [Fact]
     public void Value_out_of_range_is_named_with_the_accepted_range()
     {
-        var error = Assert.Throws<ArgumentOutOfRangeException>(() => Packs.Default with { Capacity = ElectricCharge.FromAmpereHours(-2) });
+        var error = Assert.Throws<ArgumentOutOfRangeException>(() =>
+            Packs.Default with { Capacity = ElectricCharge.FromAmpereHours(-2) });
         Assert.StartsWith("Capacity is -2 Ah; accepted: above 0 Ah.", error.Message);
 
         Assert.Throws<ArgumentOutOfRangeException>(() => Packs.Default with { ResistanceFloor = double.NaN });

@@ -18,9 +18,11 @@ internal static class Packs
     public static DemandSegment Watts(double seconds, double watts) =>
         new(Duration.FromSeconds(seconds), Power.FromWatts(watts), ElectricCurrent.Zero, ElectricConductance.Zero);
 
-    public static DischargeResult Run(this Pack pack, double celsius, Demand demand, DischargeStart? start = null, DischargeOptions? options = null) =>
+    public static DischargeResult Run(this Pack pack, double celsius, Demand demand, DischargeStart? start = null,
+        DischargeOptions? options = null) =>
         Discharge.Run(
-            pack, Temperature.FromDegreesCelsius(celsius), start ?? DischargeStart.Full, demand, options ?? DischargeOptions.Default,
+            pack, Temperature.FromDegreesCelsius(celsius), start ?? DischargeStart.Full, demand,
+            options ?? DischargeOptions.Default,
             TestContext.Current.CancellationToken);
 
     public static Demand Takes { get; } = new([Watts(600, 22), Watts(120, 60), Watts(300, 5), Watts(180, 45)]);

@@ -25,8 +25,10 @@ public class CellTests
     public void Broken_tables_are_refused_with_the_point()
     {
         Assert.Contains("two or more", Assert.Throws<ArgumentException>(() => OpenCircuitVoltage.FromTable([0], [3])).Message);
-        Assert.Contains("exactly 0 to exactly 1", Assert.Throws<ArgumentException>(() => OpenCircuitVoltage.FromTable([0.1, 1], [3, 4])).Message);
-        Assert.Contains("Point 3", Assert.Throws<ArgumentException>(() => OpenCircuitVoltage.FromTable([0, 0.5, 0.5, 1], [3, 3.5, 3.6, 4])).Message);
+        Assert.Contains("exactly 0 to exactly 1",
+            Assert.Throws<ArgumentException>(() => OpenCircuitVoltage.FromTable([0.1, 1], [3, 4])).Message);
+        Assert.Contains("Point 3",
+            Assert.Throws<ArgumentException>(() => OpenCircuitVoltage.FromTable([0, 0.5, 0.5, 1], [3, 3.5, 3.6, 4])).Message);
         Assert.Contains("Point 2", Assert.Throws<ArgumentException>(() => OpenCircuitVoltage.FromTable([0, 1], [3, 0])).Message);
         Assert.Contains("Point 1", Assert.Throws<ArgumentException>(() => UsableCapacity.FromTable([280], [0])).Message);
         Assert.Contains("rising", Assert.Throws<ArgumentException>(() => UsableCapacity.FromTable([280, 270], [1, 1])).Message);
@@ -56,7 +58,8 @@ public class CellTests
     {
         Assert.All(CellChemistries.All, one =>
         {
-            var volts = Enumerable.Range(0, 1001).Select(i => one.OpenCircuitVoltage.Value.At(Ratio.FromDecimalFractions(i / 1000.0)).Volts).ToArray();
+            var volts = Enumerable.Range(0, 1001)
+                .Select(i => one.OpenCircuitVoltage.Value.At(Ratio.FromDecimalFractions(i / 1000.0)).Volts).ToArray();
             Assert.All(volts.Zip(volts.Skip(1)), pair => Assert.True(pair.Second >= pair.First));
         });
     }
@@ -71,7 +74,8 @@ public class CellTests
         for (var i = 0; i <= 2000; i++)
         {
             var z = i / 2000.0;
-            Assert.Equal(Chen2020.Cell(empty + (z * (full - empty))), Chen2020.OpenCircuitVoltage.At(Ratio.FromDecimalFractions(z)).Volts, 5e-4);
+            Assert.Equal(Chen2020.Cell(empty + (z * (full - empty))),
+                Chen2020.OpenCircuitVoltage.At(Ratio.FromDecimalFractions(z)).Volts, 5e-4);
         }
     }
 

@@ -5,7 +5,8 @@ using UnitsNet;
 
 namespace RigScenarios.Tests.Days;
 
-/// <summary>The air's points stand in their order; a clock time that is not later than the one before lies on the next day.</summary>
+/// <summary>The air's points stand in their order; a clock time that is not later than the one before lies on the next
+/// day.</summary>
 public sealed class AirTemperatureTests
 {
     private const double Hour = 3600;

@@ -13,12 +13,15 @@ public sealed class DayChargerTests
     {
         Assert.True(Charger.HasPower(0));
         Assert.False((Charger with { WallLimit = Power.Zero }).HasPower(0));
-        Assert.Equal(double.PositiveInfinity, (Charger with { WallLimit = Power.Zero, PowerHours = [new(new(12, 0), new(14, 0))] }).NextEdge(0));
+        Assert.Equal(double.PositiveInfinity,
+            (Charger with { WallLimit = Power.Zero, PowerHours = [new(new(12, 0), new(14, 0))] }).NextEdge(0));
     }
 
     [Fact]
     public void Hours_that_end_when_they_begin_are_refused() =>
-        Assert.Contains("12:00 to 12:00", Assert.Throws<ArgumentException>(() => Charger with { PowerHours = [new(new(12, 0), new(12, 0))] }).Message, StringComparison.Ordinal);
+        Assert.Contains("12:00 to 12:00",
+            Assert.Throws<ArgumentException>(() => Charger with { PowerHours = [new(new(12, 0), new(12, 0))] }).Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void Hours_over_midnight_hold_on_both_sides_of_it()

@@ -13,7 +13,8 @@ public sealed class DraftAnswerTests
     private static readonly DraftThing OwnMonitor = new()
     {
         Role = RigRole.Monitor,
-        Own = new OwnFigures { Name = "My monitor", Voltage = ElectricPotential.FromVolts(12), Current = ElectricCurrent.FromAmperes(0.8) },
+        Own = new OwnFigures { Name = "My monitor", Voltage = ElectricPotential.FromVolts(12),
+            Current = ElectricCurrent.FromAmperes(0.8) },
     };
 
     [Fact]
@@ -75,10 +76,12 @@ public sealed class DraftAnswerTests
         // A steady supply of 12 V on the label, so not the brick itself.
         Assert.Equal("regulator-12v", answer.Wiring.Single(line => line.Thing == "monitor").FedBy);
         Assert.Contains(answer.Assumed, value => value.Field == "parts.own-monitor.mass");
-        var entered = PartAssumptions.In(answer.Answer!.Scenario, answer.Answer.TheBuild, answer.Answer.Plan.Days[0]).Select(value => value.Field);
+        var entered = PartAssumptions.In(answer.Answer!.Scenario, answer.Answer.TheBuild, answer.Answer.Plan.Days[0])
+            .Select(value => value.Field);
         // The mass is in no day's result, and a regulator holds the voltage of what hangs on it.
         Assert.Equal(["parts.own-monitor.power.standby"], entered);
-        Assert.Contains(answer.Cautions, caution => caution.Contains("My monitor", StringComparison.Ordinal) && caution.Contains("assumed", StringComparison.Ordinal));
+        Assert.Contains(answer.Cautions, caution => caution.Contains("My monitor", StringComparison.Ordinal)
+            && caution.Contains("assumed", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -86,7 +89,8 @@ public sealed class DraftAnswerTests
     {
         var draft = Drafting.Small.With("monitor", OwnMonitor);
         draft = draft with { Blocks = draft.Blocks.Without("rigging").Without("second-rigging").Without("afternoon-wait") };
-        Assert.DoesNotContain(Drafting.Answer(draft).Answer!.Assumed, value => value.Field.EndsWith("power.standby", StringComparison.Ordinal));
+        Assert.DoesNotContain(Drafting.Answer(draft).Answer!.Assumed,
+            value => value.Field.EndsWith("power.standby", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -96,7 +100,8 @@ public sealed class DraftAnswerTests
             .With("monitor", new DraftThing { Role = RigRole.Monitor, Own = new OwnFigures { Name = "M" } })
             .With("battery", new DraftThing { Role = RigRole.Battery, Own = new OwnFigures { Name = "B" } })
             .With("camera-power", new DraftThing { Role = RigRole.Regulator, Own = new OwnFigures { Name = "R" } }));
-        Assert.Equal(["things.battery.own.energy", "things.camera-power.own.output-voltage", "things.monitor.own.power"], answer.Problems.Select(problem => problem.Path).Order());
+        Assert.Equal(["things.battery.own.energy", "things.camera-power.own.output-voltage", "things.monitor.own.power"],
+            answer.Problems.Select(problem => problem.Path).Order());
         Assert.Equal(["battery"], answer.Missing);
     }
 
@@ -117,7 +122,8 @@ public sealed class DraftAnswerTests
     [Fact]
     public void A_second_battery_is_told_and_the_first_counted()
     {
-        var answer = Drafting.Answer(Drafting.Small.With("spare", new DraftThing { Role = RigRole.Battery, Part = "brick-98wh" }));
+        var answer = Drafting.Answer(Drafting.Small.With("spare",
+            new DraftThing { Role = RigRole.Battery, Part = "brick-98wh" }));
         Assert.Equal("things.spare", Assert.Single(answer.Problems).Path);
         Assert.Equal(Drafting.Answer(Drafting.Small).Answer!.Simulation.Runtime, answer.Answer!.Simulation.Runtime);
     }
@@ -127,14 +133,17 @@ public sealed class DraftAnswerTests
     {
         var answer = Drafting.Answer(Drafting.Small.With("camera", Drafting.Small.Things["camera"] with { FedBy = "plate" }));
         Assert.Null(answer.Answer);
-        Assert.Contains(answer.Problems, problem => problem.Path == "things.camera" && problem.Problem.StartsWith("WRONG VOLTAGE", StringComparison.Ordinal));
+        Assert.Contains(answer.Problems, problem => problem.Path == "things.camera"
+            && problem.Problem.StartsWith("WRONG VOLTAGE", StringComparison.Ordinal));
         Assert.Contains("WRONG VOLTAGE", answer.Sentence, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Applying_an_incomplete_draft_is_refused_with_everything_that_is_missing()
     {
-        var refused = Assert.Throws<ScenarioProblemsException>(() => (Drafting.Small.Without("battery") with { Blocks = Parts.OrderedMap<DayBlock>.Empty }).ApplyTo(null, Drafting.Library, "rig", "day"));
+        var refused = Assert.Throws<ScenarioProblemsException>(() =>
+            (Drafting.Small.Without("battery") with { Blocks = Parts.OrderedMap<DayBlock>.Empty })
+            .ApplyTo(null, Drafting.Library, "rig", "day"));
         Assert.Equal(2, refused.Problems.Count);
     }
 
@@ -147,9 +156,11 @@ public sealed class DraftAnswerTests
              "blocks": {"one": {"length": "45", "states": {"camera": "recrd"}}}}
             """);
         var (draft, problems) = RigDraftFormat.TryRead(json.RootElement);
-        string[] paths = ["stance", "ambient", "colour", "things.monitor.role", "things.monitor.own.power", "things.monitor.own.mass", "blocks.one.length", "blocks.one.states.camera"];
+        string[] paths = ["stance", "ambient", "colour", "things.monitor.role", "things.monitor.own.power",
+            "things.monitor.own.mass", "blocks.one.length", "blocks.one.states.camera"];
         Assert.Equal(paths.Order(), problems.Select(problem => problem.Path).Order());
-        Assert.Equal(["tripod", "monitor", "record"], problems.Where(problem => problem.Nearest is not null).Select(problem => problem.Nearest));
+        Assert.Equal(["tripod", "monitor", "record"],
+            problems.Where(problem => problem.Nearest is not null).Select(problem => problem.Nearest));
         Assert.All(problems, problem => Assert.NotNull(problem.Accepted));
         Assert.Equal("T", draft!.Title);
         Assert.Equal(12, draft.Things["monitor"].Own!.Voltage!.Value.Volts);

@@ -12,9 +12,11 @@ namespace RigScenarios.Tests.Drafts;
 /// <summary>Several batteries and a charger in a draft: from the form to the file and back.</summary>
 public sealed class DraftBatteriesTests
 {
-    private static readonly RigDraft Three = Drafting.Small.With("battery", new DraftThing { Role = RigRole.Battery, Part = "brick-98wh" }) with
+    private static readonly RigDraft Three = Drafting.Small.With("battery",
+        new DraftThing { Role = RigRole.Battery, Part = "brick-98wh" }) with
     {
-        BatteryCount = 3, ChargerBays = 2, ChargerCurrent = ElectricCurrent.FromAmperes(2.5), PowerHours = new ClockRange(new(12, 0), new(14, 0)), SwapAt = Ratio.FromPercent(20),
+        BatteryCount = 3, ChargerBays = 2, ChargerCurrent = ElectricCurrent.FromAmperes(2.5),
+        PowerHours = new ClockRange(new(12, 0), new(14, 0)), SwapAt = Ratio.FromPercent(20),
     };
 
     [Fact]
@@ -36,10 +38,12 @@ public sealed class DraftBatteriesTests
         Assert.Empty(problems);
         Assert.Equal(["battery-1", "battery-2", "battery-3"], read!.Batteries.Keys);
         Assert.Equal(3, read.Kit["battery"].Count);
-        Assert.Equal(new DayCharger(ElectricCurrent.FromAmperes(2.5)) { Bays = 2, PowerHours = [new ClockRange(new(12, 0), new(14, 0))] }, read.Chargers["charger"]);
+        Assert.Equal(new DayCharger(ElectricCurrent.FromAmperes(2.5)) { Bays = 2,
+            PowerHours = [new ClockRange(new(12, 0), new(14, 0))] }, read.Chargers["charger"]);
         Assert.Equal(20, read.Swaps.Reserve!.Value.Percent, 9);
         var again = RigDraft.Of(read, "rig", "day");
-        Assert.Equal((Three.BatteryCount, Three.ChargerBays, Three.PowerHours), (again.BatteryCount, again.ChargerBays, again.PowerHours));
+        Assert.Equal((Three.BatteryCount, Three.ChargerBays, Three.PowerHours),
+            (again.BatteryCount, again.ChargerBays, again.PowerHours));
         Assert.Equal(ScenarioFile.Text(read), ScenarioFile.Text(again.ApplyTo(read, Drafting.Library, "rig", "day")));
         // The answer is that of the file.
         var ofFile = RigAnswer.Of(read, "rig", ["day"], cancellation: TestContext.Current.CancellationToken);
@@ -50,7 +54,9 @@ public sealed class DraftBatteriesTests
     [Fact]
     public void More_batteries_lose_less_work_and_one_says_what_is_taken_for_swaps()
     {
-        static double Lost(int count) => Drafting.Answer(Three with { BatteryCount = count, ChargerBays = null }).Answer!.Simulation.DownTimes.Where(down => !down.IsPlanned).Sum(down => (down.End - down.Start).Seconds);
+        static double Lost(int count) =>
+            Drafting.Answer(Three with { BatteryCount = count, ChargerBays = null }).Answer!.Simulation.DownTimes
+            .Where(down => !down.IsPlanned).Sum(down => (down.End - down.Start).Seconds);
         Assert.True(Lost(1) > Lost(2));
         Assert.Equal(0, Lost(4));
         var scenario = Drafting.Answer(Drafting.Small with { BatteryCount = 2 }).Scenario!;
@@ -60,13 +66,18 @@ public sealed class DraftBatteriesTests
     [Fact]
     public void While_it_rolls_nothing_is_swapped()
     {
-        var rolling = Three with { BatteryCount = 4, ChargerBays = null, Blocks = new OrderedMap<DayBlock>(Three.Blocks.Select(block => KeyValuePair.Create(block.Key, block.Value with { Rolling = block.Value.StateOf("camera") == PowerState.Record }))) };
+        var rolling = Three with { BatteryCount = 4, ChargerBays = null,
+            Blocks = new OrderedMap<DayBlock>(Three.Blocks.Select(block => KeyValuePair.Create(block.Key,
+            block.Value with { Rolling = block.Value.StateOf("camera") == PowerState.Record }))) };
         var result = Drafting.Answer(rolling).Answer!.Simulation;
         Assert.NotEmpty(result.Swaps);
         // A swap that is not forced falls into no block that rolls.
-        Assert.All(result.Swaps.Where(swap => !swap.Forced && swap.Block.Length > 0), swap => Assert.False(rolling.Blocks[swap.Block].Rolling));
+        Assert.All(result.Swaps.Where(swap => !swap.Forced && swap.Block.Length > 0),
+            swap => Assert.False(rolling.Blocks[swap.Block].Rolling));
         Assert.True(Drafting.Answer(rolling).Scenario!.Days["day"].Blocks["early-takes"].Rolling);
-        Assert.NotEqual(result.Swaps.Select(swap => swap.Time), Drafting.Answer(Three with { BatteryCount = 4, ChargerBays = null }).Answer!.Simulation.Swaps.Select(swap => swap.Time));
+        Assert.NotEqual(result.Swaps.Select(swap => swap.Time),
+            Drafting.Answer(Three with { BatteryCount = 4, ChargerBays = null }).Answer!.Simulation.Swaps
+            .Select(swap => swap.Time));
     }
 
     [Fact]
@@ -75,8 +86,10 @@ public sealed class DraftBatteriesTests
         var before = Drafting.Answer(Three).Scenario!;
         before = before with
         {
-            Batteries = before.Batteries.With("battery-1", before.Batteries["battery-1"] with { CapacityLeft = Ratio.FromPercent(80) }),
-            Chargers = before.Chargers.With("charger", before.Chargers["charger"] with { WallLimit = Power.FromWatts(90) }).With("van", new DayCharger(ElectricCurrent.FromAmperes(1))),
+            Batteries = before.Batteries.With("battery-1",
+                before.Batteries["battery-1"] with { CapacityLeft = Ratio.FromPercent(80) }),
+            Chargers = before.Chargers.With("charger", before.Chargers["charger"] with { WallLimit = Power.FromWatts(90) })
+                .With("van", new DayCharger(ElectricCurrent.FromAmperes(1))),
         };
         var draft = RigDraft.Of(before, "rig", "day");
         var fewer = (draft with { BatteryCount = 2, ChargerBays = 1 }).ApplyTo(before, Drafting.Library, "rig", "day");
@@ -96,7 +109,8 @@ public sealed class DraftBatteriesTests
     public void Another_battery_on_the_rig_is_another_to_swap()
     {
         var before = Drafting.Answer(Three).Scenario!;
-        var draft = RigDraft.Of(before, "rig", "day").Without("battery").With("brick", new DraftThing { Role = RigRole.Battery, Part = "brick-190wh" });
+        var draft = RigDraft.Of(before, "rig", "day").Without("battery")
+            .With("brick", new DraftThing { Role = RigRole.Battery, Part = "brick-190wh" });
         var after = draft.ApplyTo(before, Drafting.Library, "rig", "day");
         Assert.All(after.Batteries.Values, battery => Assert.Equal("brick", battery.Item));
         Assert.Equal(3, after.Batteries.Count);

@@ -15,8 +15,10 @@ public sealed class DraftCableTests
 
     private static readonly RigDraft Wired = Drafting.Small
         .With("plate", new DraftThing { Role = RigRole.Plate, Part = "plate-outlets" })
-        .With("camera", new DraftThing { Role = RigRole.Camera, Part = "box-body-d", Essential = true, FedBy = "plate", Outlet = "a", OwnCable = Thin })
-        .With("monitor", new DraftThing { Role = RigRole.Monitor, Part = "monitor-5in", FedBy = "plate", Outlet = "b", Cable = "power-cable-short" });
+        .With("camera", new DraftThing { Role = RigRole.Camera, Part = "box-body-d", Essential = true, FedBy = "plate",
+            Outlet = "a", OwnCable = Thin })
+        .With("monitor", new DraftThing { Role = RigRole.Monitor, Part = "monitor-5in", FedBy = "plate", Outlet = "b",
+            Cable = "power-cable-short" });
 
     private static readonly Scenario Dolly = Drafting.Scenarios.Single(scenario => scenario.Title == "Night on the dolly");
 
@@ -33,7 +35,9 @@ public sealed class DraftCableTests
         Assert.Equal(new CableData(Thin.Gauge, Thin.Length), read.PartOf("camera-cable")!.Cable);
         Assert.Equal("power-cable-short", read.Kit["power-cable-short"].Part);
         var again = RigDraft.Of(read, "rig", "day");
-        Assert.Equal(("plate", "a", null, Thin), (again.Things["camera"].FedBy, again.Things["camera"].Outlet, again.Things["camera"].Cable, again.Things["camera"].OwnCable));
+        Assert.Equal(("plate", "a", null, Thin),
+            (again.Things["camera"].FedBy, again.Things["camera"].Outlet, again.Things["camera"].Cable,
+            again.Things["camera"].OwnCable));
         Assert.Equal(("b", "power-cable-short"), (again.Things["monitor"].Outlet, again.Things["monitor"].Cable));
         Assert.Equal(text, ScenarioFile.Text(again.ApplyTo(read, Drafting.Library, "rig", "day")));
         var (asText, wrong) = RigDraftFormat.TryRead(RigDraftFormat.Write(again));
@@ -44,10 +48,13 @@ public sealed class DraftCableTests
     [Fact]
     public void A_long_thin_cable_takes_from_the_margin_of_the_camera()
     {
-        static double Left(RigDraft draft) => Drafting.Answer(draft).Answer!.Of(QuestionKind.Wiring)!.Limits.Where(limit => limit is { Element: "camera", Kind: LimitKind.LowestVoltage }).Min(limit => limit.Left!.Value);
+        static double Left(RigDraft draft) =>
+            Drafting.Answer(draft).Answer!.Of(QuestionKind.Wiring)!.Limits
+            .Where(limit => limit is { Element: "camera", Kind: LimitKind.LowestVoltage }).Min(limit => limit.Left!.Value);
         var bare = Left(Wired.With("camera", Wired.Things["camera"] with { OwnCable = null }));
         Assert.True(Left(Wired) < bare);
-        Assert.True(Left(Wired.With("camera", Wired.Things["camera"] with { OwnCable = Thin with { Length = Length.FromMeters(6) } })) < Left(Wired));
+        Assert.True(Left(Wired.With("camera",
+            Wired.Things["camera"] with { OwnCable = Thin with { Length = Length.FromMeters(6) } })) < Left(Wired));
     }
 
     [Fact]
@@ -55,10 +62,12 @@ public sealed class DraftCableTests
     {
         var before = Drafting.Answer(Wired).Scenario!;
         var draft = RigDraft.Of(before, "rig", "day");
-        var longer = draft.With("camera", draft.Things["camera"] with { OwnCable = Thin with { Length = Length.FromMeters(5) } }).ApplyTo(before, Drafting.Library, "rig", "day");
+        var longer = draft.With("camera", draft.Things["camera"] with { OwnCable = Thin with { Length = Length.FromMeters(5) } })
+            .ApplyTo(before, Drafting.Library, "rig", "day");
         Assert.Equal(before.Kit.Keys, longer.Kit.Keys);
         Assert.Equal(5, longer.PartOf("camera-cable")!.Cable!.Length.Meters, 9);
-        var none = draft.With("camera", draft.Things["camera"] with { OwnCable = null }).ApplyTo(before, Drafting.Library, "rig", "day");
+        var none = draft.With("camera", draft.Things["camera"] with { OwnCable = null })
+            .ApplyTo(before, Drafting.Library, "rig", "day");
         Assert.Null(none.Builds["rig"].Devices["camera"].Cable);
         Assert.Equal(before.Kit.Keys.Except(["camera-cable"]), none.Kit.Keys);
         Assert.DoesNotContain("own-camera-cable", none.Parts.Keys);
@@ -67,10 +76,14 @@ public sealed class DraftCableTests
     [Fact]
     public void Two_of_the_same_listed_cable_are_two_in_the_kit()
     {
-        var scenario = Drafting.Answer(Wired.With("camera", Wired.Things["camera"] with { OwnCable = null, Cable = "power-cable-short" })).Scenario!;
+        var scenario = Drafting.Answer(Wired.With("camera",
+            Wired.Things["camera"] with { OwnCable = null, Cable = "power-cable-short" })).Scenario!;
         Assert.Equal(2, scenario.Kit["power-cable-short"].Count);
-        Assert.Equal(2 * 42, Drafting.Answer(Wired.With("camera", Wired.Things["camera"] with { OwnCable = null, Cable = "power-cable-short" })).Totals.Mass.Grams
-            - Drafting.Answer(Wired.With("camera", Wired.Things["camera"] with { OwnCable = null }).With("monitor", Wired.Things["monitor"] with { Cable = null })).Totals.Mass.Grams, 6);
+        Assert.Equal(2 * 42,
+            Drafting.Answer(Wired.With("camera",
+            Wired.Things["camera"] with { OwnCable = null, Cable = "power-cable-short" })).Totals.Mass.Grams
+            - Drafting.Answer(Wired.With("camera", Wired.Things["camera"] with { OwnCable = null })
+                .With("monitor", Wired.Things["monitor"] with { Cable = null })).Totals.Mass.Grams, 6);
     }
 
     [Fact]
@@ -84,7 +97,8 @@ public sealed class DraftCableTests
         Assert.Equal("no socket left", plate[0].WhyNot);
         Assert.Equal("", plate[2].WhyNot);
         Assert.Contains("can't take 5.1 V", plate[3].WhyNot, StringComparison.Ordinal);
-        Assert.Contains(Drafting.Answer(Wired).Cables, cable => cable is { Value: "power-cable-thin", Title: "Thin extension cable 4 m (4 m of AWG 22)" });
+        Assert.Contains(Drafting.Answer(Wired).Cables,
+            cable => cable is { Value: "power-cable-thin", Title: "Thin extension cable 4 m (4 m of AWG 22)" });
     }
 
     [Fact]
@@ -100,7 +114,8 @@ public sealed class DraftCableTests
     [Fact]
     public void A_cable_that_is_nowhere_is_told_with_the_nearest()
     {
-        var problem = Assert.Single(Drafting.Answer(Wired.With("monitor", Wired.Things["monitor"] with { Cable = "power-cable-shrt" })).Problems);
+        var problem = Assert.Single(Drafting.Answer(Wired.With("monitor",
+            Wired.Things["monitor"] with { Cable = "power-cable-shrt" })).Problems);
         Assert.Equal(("things.monitor.cable", "power-cable-short"), (problem.Path, problem.Nearest));
     }
 
@@ -126,7 +141,8 @@ public sealed class DraftCableTests
         var scenario = Drafting.Answer(draft).Scenario!;
         Assert.Equal("c", scenario.Builds["rig"].Splitters["splitter"].Outlet);
         Assert.DoesNotContain("splitter", scenario.Builds["rig"].Carries);
-        Assert.Equal(("splitter", "two"), (scenario.Builds["rig"].Devices["monitor"].FedBy, scenario.Builds["rig"].Devices["monitor"].Outlet));
+        Assert.Equal(("splitter", "two"),
+            (scenario.Builds["rig"].Devices["monitor"].FedBy, scenario.Builds["rig"].Devices["monitor"].Outlet));
         Assert.Equal("splitter", RigDraft.Of(scenario, "rig", "day").Things["monitor"].FedBy);
     }
 
@@ -136,7 +152,8 @@ public sealed class DraftCableTests
         var before = Drafting.Answer(Wired).Scenario!;
         before = before with { Builds = before.Builds.With("second", before.Builds["rig"]) };
         var draft = RigDraft.Of(before, "rig", "day");
-        var after = draft.With("camera", draft.Things["camera"] with { OwnCable = Thin with { Length = Length.FromMeters(5) } }).ApplyTo(before, Drafting.Library, "rig", "day");
+        var after = draft.With("camera", draft.Things["camera"] with { OwnCable = Thin with { Length = Length.FromMeters(5) } })
+            .ApplyTo(before, Drafting.Library, "rig", "day");
         Assert.Equal(before.Builds["second"], after.Builds["second"]);
         Assert.Equal(3, after.PartOf("camera-cable")!.Cable!.Length.Meters, 9);
         Assert.Equal(5, after.PartOf(after.Builds["rig"].Devices["camera"].Cable!)!.Cable!.Length.Meters, 9);
@@ -146,9 +163,11 @@ public sealed class DraftCableTests
     public void The_dolly_is_shown_with_its_lead_and_its_splitter()
     {
         var draft = RigDraft.Of(Dolly, "thin-lead", Dolly.Days.Keys.First());
-        Assert.Equal(("plate", "a", "thin-lead"), (draft.Things["splitter"].FedBy, draft.Things["splitter"].Outlet, draft.Things["splitter"].Cable));
+        Assert.Equal(("plate", "a", "thin-lead"),
+            (draft.Things["splitter"].FedBy, draft.Things["splitter"].Outlet, draft.Things["splitter"].Cable));
         var thick = draft.With("splitter", draft.Things["splitter"] with { Cable = "heavy-lead" });
-        var (before, after) = (Drafting.Answer(draft, Dolly, "thin-lead", Dolly.Days.Keys.First()), Drafting.Answer(thick, Dolly, "thin-lead", Dolly.Days.Keys.First()));
+        var (before, after) = (Drafting.Answer(draft, Dolly, "thin-lead", Dolly.Days.Keys.First()),
+            Drafting.Answer(thick, Dolly, "thin-lead", Dolly.Days.Keys.First()));
         Assert.Empty(before.Problems);
         Assert.NotEmpty(before.Answer!.Simulation.DropOuts);
         Assert.Empty(after.Answer!.Simulation.DropOuts);

@@ -9,7 +9,8 @@ namespace RigScenarios.Tests.Drafts;
 /// <summary>Where the things of a draft sit, from the form to the file and back.</summary>
 public sealed class DraftPlacesTests
 {
-    private static readonly Scenario Harbour = Drafting.Scenarios.Single(scenario => scenario.Title == "Winter harbour documentary");
+    private static readonly Scenario Harbour = Drafting.Scenarios
+        .Single(scenario => scenario.Title == "Winter harbour documentary");
 
     // A rig on rods: the plate slides behind the body.
     private static readonly RigDraft OnRods = Drafting.Small
@@ -56,14 +57,17 @@ public sealed class DraftPlacesTests
     public void The_battery_further_back_moves_the_centre_back()
     {
         var slides = Drafting.Answer(OnRods).Moveable.Single(part => part.Name == "plate");
-        double Centre(Length at) => Drafting.Answer(OnRods with { Places = new([new("plate", at)]) }).Answer!.Balance!.Mass.Centre.X.Millimeters;
+        double Centre(Length at) =>
+            Drafting.Answer(OnRods with { Places = new([new("plate", at)]) }).Answer!.Balance!.Mass.Centre.X.Millimeters;
         Assert.True(Centre(slides.Range.Least) < Centre(slides.Range.Greatest) - 5);
     }
 
     [Fact]
     public void Beyond_the_end_of_the_mount_it_stands_at_the_end_and_a_warning_says_so()
     {
-        var answer = Drafting.Answer(OnRods with { Places = new([new("plate", Length.FromMillimeters(-2500)), new("gone", Length.Zero)]) });
+        var answer =
+            Drafting.Answer(
+            OnRods with { Places = new([new("plate", Length.FromMillimeters(-2500)), new("gone", Length.Zero)]) });
         var warning = Assert.Single(answer.Problems);
         Assert.Equal((Severity.Warning, "places.plate"), (warning.Severity, warning.Path));
         Assert.Contains("-2500 mm is beyond that", warning.Problem, StringComparison.Ordinal);
@@ -95,7 +99,8 @@ public sealed class DraftPlacesTests
     [Fact]
     public void A_head_of_its_own_figures_is_taken_with_what_is_usual_and_says_what_that_was()
     {
-        var draft = OnRods.With("head", new DraftThing { Role = RigRole.Head, Own = new OwnFigures { Name = "My head", RatedLoad = Mass.FromKilograms(8) } });
+        var draft = OnRods.With("head",
+            new DraftThing { Role = RigRole.Head, Own = new OwnFigures { Name = "My head", RatedLoad = Mass.FromKilograms(8) } });
         var answer = Drafting.Answer(draft);
         Assert.Empty(answer.Problems);
         var head = answer.Answer!.Balance!.Best!.Head;
@@ -105,7 +110,8 @@ public sealed class DraftPlacesTests
         Assert.Contains(answer.Assumed, value => value.Field == "parts.own-head.head.drag");
         var back = RigDraft.Of(answer.Scenario, "rig", "day").Things["head"].Own!;
         Assert.Equal((8.0, null, null), (back.RatedLoad!.Value.Kilograms, back.Drag, back.Counterbalance));
-        var measured = Drafting.Answer(draft.With("head", draft.Things["head"] with { Own = draft.Things["head"].Own! with { Drag = Torque.FromNewtonMeters(3) } }));
+        var measured = Drafting.Answer(draft.With("head",
+            draft.Things["head"] with { Own = draft.Things["head"].Own! with { Drag = Torque.FromNewtonMeters(3) } }));
         Assert.Equal(3, measured.Answer!.Balance!.Best!.Head.Drag!.Value.NewtonMeters);
         Assert.DoesNotContain(measured.Assumed, value => value.Field == "parts.own-head.head.drag");
     }
@@ -113,7 +119,8 @@ public sealed class DraftPlacesTests
     [Fact]
     public void Legs_of_their_own_figures_tip_over_too()
     {
-        var answer = Drafting.Answer(OnRods.With("legs", new DraftThing { Role = RigRole.Legs, Own = new OwnFigures { FootRadius = Length.FromMillimeters(450) } }));
+        var answer = Drafting.Answer(OnRods.With("legs",
+            new DraftThing { Role = RigRole.Legs, Own = new OwnFigures { FootRadius = Length.FromMillimeters(450) } }));
         Assert.Empty(answer.Problems);
         Assert.NotNull(answer.Answer!.Balance!.Level);
         Assert.Equal(450, answer.Answer.Balance.Supports.Stand!.FootRadius.Millimeters, 9);

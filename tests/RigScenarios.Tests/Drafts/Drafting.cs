@@ -15,7 +15,8 @@ internal static class Drafting
 
     /// <summary>Every build with every day of the demo scenarios.</summary>
     public static IReadOnlyList<(Scenario Scenario, string Build, string Day)> Pairs { get; } =
-        [.. Scenarios.SelectMany(scenario => scenario.Builds.Keys.SelectMany(build => scenario.Days.Keys.Select(day => (scenario, build, day))))];
+        [.. Scenarios.SelectMany(scenario => scenario.Builds.Keys
+            .SelectMany(build => scenario.Days.Keys.Select(day => (scenario, build, day))))];
 
     public static RigDraft Small { get; } = RigDraft.Blank with
     {
@@ -29,7 +30,8 @@ internal static class Drafting
     public static DraftAnswer Answer(RigDraft draft, Scenario? before = null, string build = "rig", string day = "day") =>
         DraftAnswer.Of(draft, before, Library, build, day, TestContext.Current.CancellationToken);
 
-    public static RigDraft With(this RigDraft draft, string name, DraftThing thing) => draft with { Things = draft.Things.With(name, thing) };
+    public static RigDraft With(this RigDraft draft, string name, DraftThing thing) =>
+        draft with { Things = draft.Things.With(name, thing) };
 
     public static RigDraft Without(this RigDraft draft, string name) => draft with { Things = draft.Things.Without(name) };
 }

@@ -9,10 +9,13 @@ namespace RigScenarios.Tests.Drafts;
 
 public sealed class OwnFiguresTests
 {
-    private static readonly Gen<double?> Maybe = Gen.OneOf(Gen.Const((double?)null), Gen.Int[1, 400].Select(tenths => (double?)(tenths / 10.0)));
+    private static readonly Gen<double?> Maybe = Gen.OneOf(Gen.Const((double?)null),
+        Gen.Int[1, 400].Select(tenths => (double?)(tenths / 10.0)));
 
     private static readonly Gen<(RigRole Role, OwnFigures Own)> Any =
-        Gen.Select(Gen.Enum<RigRole>(), Maybe.Array[9], Gen.Int[0, 8].Select(index => ((double[])[5, 7.2, 7.4, 9, 11.1, 12, 14.4, 14.8, 24])[index]), (role, figures, label) => (role, new OwnFigures
+        Gen.Select(Gen.Enum<RigRole>(), Maybe.Array[9],
+            Gen.Int[0, 8].Select(index => ((double[])[5, 7.2, 7.4, 9, 11.1, 12, 14.4, 14.8, 24])[index]),
+            (role, figures, label) => (role, new OwnFigures
         {
             Name = "Mine",
             Power = figures[0] is { } power ? Power.FromWatts(power) : null,
@@ -34,7 +37,8 @@ public sealed class OwnFiguresTests
             {
                 var part = OwnPart.From(one.Role, one.Own);
                 var again = OwnPart.From(one.Role, OwnPart.FiguresOf(one.Role, part));
-                return Same(part, again) && ReferenceEquals(part, OwnPart.Changed(one.Role, part, OwnPart.FiguresOf(one.Role, part)));
+                return Same(part, again) && ReferenceEquals(part,
+                    OwnPart.Changed(one.Role, part, OwnPart.FiguresOf(one.Role, part)));
             },
             iter: 2000);
     }
@@ -80,9 +84,15 @@ public sealed class OwnFiguresTests
         var page = File.ReadAllText(Path.Combine(Repository.Root, "docs", "own-rig.md"));
         foreach (var role in Enum.GetValues<RigRole>().Where(role => role != RigRole.Battery))
             Assert.Contains($"{OwnDefaults.MassOf(role, null).Grams:0} g", page, StringComparison.Ordinal);
-        foreach (var text in (string[])["volts of a battery | 14.4 V", "own draw of a plate | 0.3 W", "efficiency of a regulator | 85 %", "own draw of a regulator | 0.3 W", "input of a regulator | 11.2 to 16.8 V", "140 Wh/kg", "common practice, no source"])
+        foreach (var text in (string[])["volts of a battery | 14.4 V", "own draw of a plate | 0.3 W",
+            "efficiency of a regulator | 85 %", "own draw of a regulator | 0.3 W", "input of a regulator | 11.2 to 16.8 V",
+            "140 Wh/kg", "common practice, no source"])
             Assert.Contains(text, page, StringComparison.Ordinal);
-        Assert.Equal("14.4 V 0.3 W 0.3 W 85 % 11.2 V 16.8 V", string.Join(' ', ((IQuantity[])[OwnDefaults.BatteryVoltage, OwnDefaults.PlateOwnDraw, OwnDefaults.RegulatorOwnDraw, OwnDefaults.RegulatorEfficiency, OwnDefaults.RegulatorInputMinimum, OwnDefaults.RegulatorInputMaximum]).Select(QuantityText.Write)));
+        Assert.Equal("14.4 V 0.3 W 0.3 W 85 % 11.2 V 16.8 V",
+            string.Join(' ',
+            ((IQuantity[])[OwnDefaults.BatteryVoltage, OwnDefaults.PlateOwnDraw, OwnDefaults.RegulatorOwnDraw,
+            OwnDefaults.RegulatorEfficiency, OwnDefaults.RegulatorInputMinimum,
+            OwnDefaults.RegulatorInputMaximum]).Select(QuantityText.Write)));
         // 140 Wh/kg: 98 Wh weigh 700 g.
         Assert.Equal(700, OwnDefaults.MassOf(RigRole.Battery, Energy.FromWattHours(98)).Grams);
     }
@@ -94,7 +104,9 @@ public sealed class OwnFiguresTests
     public void A_part_can_only_assume_a_figure_that_it_has(string line, string? nearest)
     {
         using var folder = new TemporaryFolder();
-        var file = folder.Write("parts.yaml", $"rigscenarios: parts 1\nparts:\n  m:\n    kind: monitor\n    name: M\n    mass: 300 g\n    power: {{record: 9 W}}\n    {line}\n");
+        var file = folder.Write("parts.yaml",
+            $"rigscenarios: parts 1\nparts:\n  m:\n    kind: monitor\n    name: M\n    mass: 300 g\n    power: {{record: 9 "
+                + $"W}}\n    {line}\n");
         var problems = ScenarioFile.CheckParts(file);
         if (line.Contains("record", StringComparison.Ordinal))
         {
@@ -105,5 +117,6 @@ public sealed class OwnFiguresTests
         Assert.Equal(nearest, problems[0].Nearest);
     }
 
-    private static bool Same(Part one, Part other) => one.Assumed.SequenceEqual(other.Assumed) && one with { Assumed = [] } == other with { Assumed = [] };
+    private static bool Same(Part one, Part other) =>
+        one.Assumed.SequenceEqual(other.Assumed) && one with { Assumed = [] } == other with { Assumed = [] };
 }

@@ -18,7 +18,8 @@ public sealed class ProposedWiringTests
         },
     };
 
-    private static WiringLine Line(RigDraft draft, string thing) => Drafting.Answer(draft).Wiring.Single(line => line.Thing == thing);
+    private static WiringLine Line(RigDraft draft, string thing) =>
+        Drafting.Answer(draft).Wiring.Single(line => line.Thing == thing);
 
     [Fact]
     public void What_takes_the_bricks_voltage_hangs_on_the_plate_and_a_small_body_on_the_lightest_regulator_that_fits()
@@ -28,20 +29,25 @@ public sealed class ProposedWiringTests
         Assert.Equal("dummy-battery-7v6", lines["camera"].FedBy);
         Assert.Equal("plate", lines["dummy-battery-7v6"].FedBy);
         Assert.All(lines.Values, line => Assert.True(line.Proposed));
-        Assert.Equal("It takes 6.8 to 8.6 V, but the battery gives 11.6 to 16.8 V: through Dummy battery 7.6 V with regulator, the lightest that gives a voltage it takes (7.6 V) and carries its 2.8 A.", lines["camera"].Why);
+        Assert.Equal("It takes 6.8 to 8.6 V, but the battery gives 11.6 to 16.8 V: through Dummy battery 7.6 V with "
+            + "regulator, the lightest that gives a voltage it takes (7.6 V) and carries its 2.8 A.", lines["camera"].Why);
     }
 
     [Fact]
-    public void Without_a_plate_the_battery_itself_feeds() => Assert.Equal("battery", Line(Drafting.Small.Without("plate"), "monitor").FedBy);
+    public void Without_a_plate_the_battery_itself_feeds() =>
+        Assert.Equal("battery", Line(Drafting.Small.Without("plate"), "monitor").FedBy);
 
     [Fact]
     public void A_regulator_that_can_not_carry_the_current_is_passed_over()
     {
-        // 4.5 A at 7.6 V: 34 W would be 4.3 A at 8 V and 4.6 A at 7.4 V, and both of those carry 4 A; the one of 7.6 V carries 5 A.
+        // 4.5 A at 7.6 V: 34 W would be 4.3 A at 8 V and 4.6 A at 7.4 V, and both of those carry 4 A; the one of 7.6 V carries 5
+        // A.
         var answer = Drafting.Answer(Drafting.Small.With("monitor", Own(34, 7, 8.6)));
-        Assert.StartsWith("dummy-battery-7v6", answer.Wiring.Single(line => line.Thing == "monitor").FedBy, StringComparison.Ordinal);
+        Assert.StartsWith("dummy-battery-7v6", answer.Wiring.Single(line => line.Thing == "monitor").FedBy,
+            StringComparison.Ordinal);
         // Both could not share one: together they draw 55 W / 7.6 V = 7.2 A.
-        Assert.NotEqual(answer.Wiring.Single(line => line.Thing == "camera").FedBy, answer.Wiring.Single(line => line.Thing == "monitor").FedBy);
+        Assert.NotEqual(answer.Wiring.Single(line => line.Thing == "camera").FedBy,
+            answer.Wiring.Single(line => line.Thing == "monitor").FedBy);
         Assert.NotNull(answer.Scenario);
     }
 
@@ -55,7 +61,8 @@ public sealed class ProposedWiringTests
     [Fact]
     public void A_regulator_that_is_on_the_rig_goes_before_a_lighter_one_of_the_list()
     {
-        var draft = Drafting.Small.With("camera-power", new DraftThing { Role = RigRole.Regulator, Part = "dummy-battery-7v4-wide" });
+        var draft = Drafting.Small.With("camera-power",
+            new DraftThing { Role = RigRole.Regulator, Part = "dummy-battery-7v4-wide" });
         Assert.Equal("camera-power", Line(draft, "camera").FedBy);
     }
 
@@ -67,7 +74,8 @@ public sealed class ProposedWiringTests
         Assert.Equal("", line.FedBy);
         Assert.StartsWith("Nothing fits", line.Why, StringComparison.Ordinal);
         Assert.Equal("things.monitor.fed-by", Assert.Single(answer.Problems).Path);
-        Assert.Equal(Drafting.Answer(Drafting.Small.Without("monitor")).Answer!.Simulation.Runtime, answer.Answer!.Simulation.Runtime);
+        Assert.Equal(Drafting.Answer(Drafting.Small.Without("monitor")).Answer!.Simulation.Runtime,
+            answer.Answer!.Simulation.Runtime);
         Assert.Contains("My monitor", answer.Sentence, StringComparison.Ordinal);
     }
 
@@ -102,9 +110,11 @@ public sealed class ProposedWiringTests
     [Fact]
     public void Every_choice_that_is_offered_for_a_device_is_accepted_when_it_is_taken()
     {
-        foreach (var choice in Line(Drafting.Small, "camera").Choices.Where(choice => choice.Value is not "battery" and not "plate"))
+        foreach (var choice in Line(Drafting.Small,
+            "camera").Choices.Where(choice => choice.Value is not "battery" and not "plate"))
         {
-            var line = Line(Drafting.Small.With("camera", Drafting.Small.Things["camera"] with { FedBy = choice.Value }), "camera");
+            var line = Line(Drafting.Small.With("camera", Drafting.Small.Things["camera"] with { FedBy = choice.Value }),
+                "camera");
             Assert.Equal((choice.Value, false), (line.FedBy, line.Proposed));
         }
     }

@@ -23,7 +23,8 @@ public sealed class RoundTripTests
     [Fact]
     public void A_draft_that_went_through_the_form_as_text_is_the_same()
     {
-        foreach (var draft in Drafting.Pairs.Select(pair => RigDraft.Of(pair.Scenario, pair.Build, pair.Day)).Append(RigDraft.Blank).Append(Drafting.Small))
+        foreach (var draft in Drafting.Pairs.Select(pair => RigDraft.Of(pair.Scenario, pair.Build, pair.Day))
+            .Append(RigDraft.Blank).Append(Drafting.Small))
         {
             var (again, problems) = RigDraftFormat.TryRead(RigDraftFormat.Write(draft));
             Assert.Empty(problems);

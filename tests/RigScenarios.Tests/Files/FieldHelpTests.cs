@@ -96,7 +96,8 @@ public sealed class FieldHelpTests
     public void Fields_say_what_they_are_and_whether_they_are_there()
     {
         var fields = FieldHelp.At(Start + "    ", 10, 5).Fields;
-        Assert.Equal(["title", "stance", "battery", "plate", "regulators", "splitters", "devices", "carries", "beside", "places", "on-head", "on-legs", "on-shoulder", "in-hands"], fields.Select(field => field.Key));
+        Assert.Equal(["title", "stance", "battery", "plate", "regulators", "splitters", "devices", "carries", "beside", "places",
+            "on-head", "on-legs", "on-shoulder", "in-hands"], fields.Select(field => field.Key));
         Assert.Equal(["stance", "battery", "devices"], fields.Where(field => field.Required).Select(field => field.Key));
         Assert.Equal(["stance", "battery", "devices"], fields.Where(field => field.Present).Select(field => field.Key));
         Assert.Equal("How it is carried.", fields[1].About);

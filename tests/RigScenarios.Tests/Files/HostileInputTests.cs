@@ -11,7 +11,8 @@ namespace RigScenarios.Tests.Files;
 /// </summary>
 public sealed class HostileInputTests(ITestOutputHelper output)
 {
-    /// <summary>What reading may allocate, whatever the file: the largest file is 2 MB, held a few times as bytes, text and tree.</summary>
+    /// <summary>What reading may allocate, whatever the file: the largest file is 2 MB, held a few times as bytes, text and
+    /// tree.</summary>
     private const long MostBytes = 250_000_000;
 
     private const string Head = "rigscenarios: scenario 1\ntitle: x\n";
@@ -20,9 +21,11 @@ public sealed class HostileInputTests(ITestOutputHelper output)
     {
         { "a million opening brackets", new string('[', 1_000_000) },
         { "a million opening braces", new string('{', 1_000_000) },
-        { "deep block nesting", Head + "kit:\n" + string.Concat(Enumerable.Range(1, 1500).Select(depth => new string(' ', depth) + "a:\n")) },
+        { "deep block nesting",
+            Head + "kit:\n" + string.Concat(Enumerable.Range(1, 1500).Select(depth => new string(' ', depth) + "a:\n")) },
         { "deep lists in block style", Head + "kit:\n  " + string.Concat(Enumerable.Repeat("- ", 100_000)) + "a" },
-        { "alias bomb", "a: &a [x,x,x,x]\n" + string.Concat(Enumerable.Range(0, 25).Select(n => $"{(char)('b' + n)}: &{(char)('b' + n)} [{string.Join(',', Enumerable.Repeat("*" + (char)('a' + n), 9))}]\n")) },
+        { "alias bomb", "a: &a [x,x,x,x]\n" + string.Concat(Enumerable.Range(0, 25).Select(n => $"{(char)('b' + n)}: "
+            + $"&{(char)('b' + n)} [{string.Join(',', Enumerable.Repeat("*" + (char)('a' + n), 9))}]\n")) },
         { "anchor", Head + "kit: &mark {a: {part: b}}\n" },
         { "alias", Head + "kit: *mark\n" },
         { "tag", Head + "kit: !!python/object:os.system {a: b}\n" },
@@ -45,11 +48,16 @@ public sealed class HostileInputTests(ITestOutputHelper output)
         { "very long quantity", Head + "conditions: {ambient: " + new string('9', 500_000) + " °C}\n" },
         { "a hundred thousand keys", Head + string.Concat(Enumerable.Range(0, 100_000).Select(n => $"k{n}: 1\n")) },
         { "many unknown keys", Head + string.Concat(Enumerable.Range(0, 14_000).Select(n => $"titel{n}: 1\n")) },
-        { "many unknown parts", Head + "kit:\n" + string.Concat(Enumerable.Range(0, 7000).Select(n => $"  a{n}: {{part: b{n}}}\n")) },
-        { "many unknown devices", Head + "builds:\n  b:\n    stance: hand\n    battery: {item: x}\n    devices:\n" + string.Concat(Enumerable.Range(0, 7000).Select(n => $"      a{n}: {{}}\n"))
-            + "days:\n  d:\n    ambient: 1 °C\n    blocks:\n      b:\n        length: 1 h\n        states: {" + string.Join(", ", Enumerable.Range(0, 7000).Select(n => $"b{n}: record")) + "}\n" },
+        { "many unknown parts",
+            Head + "kit:\n" + string.Concat(Enumerable.Range(0, 7000).Select(n => $"  a{n}: {{part: b{n}}}\n")) },
+        { "many unknown devices", Head + "builds:\n  b:\n    stance: hand\n    battery: {item: x}\n    devices:\n"
+            + string.Concat(Enumerable.Range(0, 7000).Select(n => $"      a{n}: {{}}\n"))
+            + "days:\n  d:\n    ambient: 1 °C\n    blocks:\n      b:\n        length: 1 h\n        states: {"
+                + string.Join(", ", Enumerable.Range(0, 7000).Select(n => $"b{n}: record")) + "}\n" },
         { "many blocks and many builds", ManyBlocks() },
-        { "a long ring of regulators", Head + "builds:\n  b:\n    stance: hand\n    battery: {item: x}\n    devices: {}\n    regulators:\n" + string.Concat(Enumerable.Range(0, 6000).Select(n => $"      r{n}: {{fed-by: r{(n + 1) % 6000}}}\n")) },
+        { "a long ring of regulators",
+            Head + "builds:\n  b:\n    stance: hand\n    battery: {item: x}\n    devices: {}\n    regulators:\n"
+            + string.Concat(Enumerable.Range(0, 6000).Select(n => $"      r{n}: {{fed-by: r{(n + 1) % 6000}}}\n")) },
         { "a broken code unit", Head + "note: \"\\uD800\"\n" },
         { "a code point that doesn't exist", Head + "note: \"\\UFFFFFFFF\"\n" },
         { "a control character", Head + "note: \"a\\0b\\x07\"\n" },
@@ -72,8 +80,10 @@ public sealed class HostileInputTests(ITestOutputHelper output)
 
     public static TheoryData<string, string> Bytes => new()
     {
-        { "UTF-16 little end first", Convert.ToBase64String(Encoding.Unicode.GetPreamble().Concat(Encoding.Unicode.GetBytes(Head)).ToArray()) },
-        { "UTF-16 big end first", Convert.ToBase64String(Encoding.BigEndianUnicode.GetPreamble().Concat(Encoding.BigEndianUnicode.GetBytes(Head)).ToArray()) },
+        { "UTF-16 little end first",
+            Convert.ToBase64String(Encoding.Unicode.GetPreamble().Concat(Encoding.Unicode.GetBytes(Head)).ToArray()) },
+        { "UTF-16 big end first", Convert.ToBase64String(Encoding.BigEndianUnicode.GetPreamble()
+            .Concat(Encoding.BigEndianUnicode.GetBytes(Head)).ToArray()) },
         { "UTF-16 without a mark", Convert.ToBase64String(Encoding.Unicode.GetBytes(Head)) },
         { "NUL bytes", Convert.ToBase64String([.. "title: a"u8, 0, 0, .. "b"u8]) },
         { "broken UTF-8", Convert.ToBase64String([.. "title: a"u8, 0xC3, 0x28, .. "b"u8]) },
@@ -120,7 +130,9 @@ public sealed class HostileInputTests(ITestOutputHelper output)
         var missing = Assert.Single(IsRefused("missing", Path.Combine(folder.Path, "winter-harbor.yaml")));
         Assert.Contains("no such file", missing.Problem, StringComparison.Ordinal);
         Assert.Equal("winter-harbour.yaml", missing.Nearest);
-        Assert.Contains("no such file", Assert.Single(IsRefused("missing folder", Path.Combine(folder.Path, "none", "a.yaml"))).Problem, StringComparison.Ordinal);
+        Assert.Contains("no such file",
+            Assert.Single(IsRefused("missing folder", Path.Combine(folder.Path, "none", "a.yaml"))).Problem,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -138,7 +150,8 @@ public sealed class HostileInputTests(ITestOutputHelper output)
     public void A_byte_order_mark_is_accepted()
     {
         using var folder = new TemporaryFolder();
-        Assert.NotNull(ScenarioFile.TryRead(folder.Write("scenario.yaml", [0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(SmallScenario.Text())])).Scenario);
+        Assert.NotNull(ScenarioFile.TryRead(folder.Write("scenario.yaml",
+            [0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(SmallScenario.Text())])).Scenario);
     }
 
     private static string ManyBlocks()
@@ -148,7 +161,10 @@ public sealed class HostileInputTests(ITestOutputHelper output)
         for (var block = 0; block < 2500; block++)
             text.Append("      b").Append(block).Append(": {length: 1 min}\n");
         text.Append("unknown: 1\n");
-        return text.ToString().Replace("\nbuilds:\n", "\nbuilds:\n" + string.Concat(Enumerable.Range(0, 400).Select(n => $"  b{n}: {{stance: hand, battery: {{item: flat}}, devices: {{light: {{}}, camera: {{}}, plate: {{power: {{record: 1 W}}}}}}}}\n")), StringComparison.Ordinal);
+        return text.ToString().Replace("\nbuilds:\n",
+            "\nbuilds:\n" + string.Concat(Enumerable.Range(0, 400).Select(n => $"  b{n}: {{stance: hand, battery: {{item: "
+                + $"flat}}, devices: {{light: {{}}, camera: {{}}, plate: {{power: {{record: 1 W}}}}}}}}\n")),
+                StringComparison.Ordinal);
     }
 
     private IReadOnlyList<Diagnostic> IsRefused(string what, string path)
@@ -157,7 +173,8 @@ public sealed class HostileInputTests(ITestOutputHelper output)
         var before = GC.GetAllocatedBytesForCurrentThread();
         var exception = Assert.Throws<ScenarioProblemsException>(() => ScenarioFile.Read(path));
         var bytes = GC.GetAllocatedBytesForCurrentThread() - before;
-        output.WriteLine($"{what}: {watch.ElapsedMilliseconds} ms, {bytes / 1e6:F1} MB, {exception.Problems.Count} problems: {exception.Problems[0]}");
+        output.WriteLine($"{what}: {watch.ElapsedMilliseconds} ms, {bytes / 1e6:F1} MB, {exception.Problems.Count} problems: "
+            + $"{exception.Problems[0]}");
         Assert.True(bytes < MostBytes, $"{what} made the reader allocate {bytes} bytes.");
         Assert.InRange(exception.Problems.Count, 1, 500);
         Assert.InRange(exception.Message.Length, 1, 300_000);

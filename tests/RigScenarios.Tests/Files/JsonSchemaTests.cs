@@ -17,10 +17,12 @@ public sealed partial class JsonSchemaTests
     private static readonly JsonSchema Parts = JsonSchema.FromText(PartsFile.JsonSchema);
 
     [Fact]
-    public void The_published_scenario_schema_is_the_one_that_the_reader_uses() => IsPublished("scenario.schema.json", ScenarioFile.JsonSchema);
+    public void The_published_scenario_schema_is_the_one_that_the_reader_uses() =>
+        IsPublished("scenario.schema.json", ScenarioFile.JsonSchema);
 
     [Fact]
-    public void The_published_parts_schema_is_the_one_that_the_reader_uses() => IsPublished("parts.schema.json", PartsFile.JsonSchema);
+    public void The_published_parts_schema_is_the_one_that_the_reader_uses() =>
+        IsPublished("parts.schema.json", PartsFile.JsonSchema);
 
     [Fact]
     public void Every_data_file_fits_its_schema()
@@ -94,7 +96,8 @@ public sealed partial class JsonSchemaTests
             File.WriteAllText(path, schema);
         }
         Assert.True(File.Exists(path) && File.ReadAllText(path) == schema,
-            $"docs/schema/{name} is not the schema of the reader any more. Renew it: run these tests once with RIGSCENARIOS_ACCEPT=1 in the environment, and commit the file.");
+            $"docs/schema/{name} is not the schema of the reader any more. Renew it: run these tests once with "
+                + "RIGSCENARIOS_ACCEPT=1 in the environment, and commit the file.");
     }
 
     private static bool Fits(JsonSchema schema, string yaml)
@@ -108,16 +111,20 @@ public sealed partial class JsonSchemaTests
     /// <summary>Scalars by the core schema of YAML 1.2.2, section 10.3.2: there "yes" and "off" are strings.</summary>
     private static JsonNode? ToJson(YamlNode node) => node switch
     {
-        YamlMappingNode map => new JsonObject(map.Children.Select(child => KeyValuePair.Create(((YamlScalarNode)child.Key).Value!, ToJson(child.Value)))),
+        YamlMappingNode map =>
+            new JsonObject(map.Children.Select(child => KeyValuePair.Create(((YamlScalarNode)child.Key).Value!,
+            ToJson(child.Value)))),
         YamlSequenceNode list => new JsonArray([.. list.Children.Select(ToJson)]),
         YamlScalarNode { Style: ScalarStyle.Plain, Value: "" or "~" or "null" or "Null" or "NULL" } => null,
         YamlScalarNode { Style: ScalarStyle.Plain, Value: "true" or "True" or "TRUE" } => true,
         YamlScalarNode { Style: ScalarStyle.Plain, Value: "false" or "False" or "FALSE" } => false,
-        YamlScalarNode { Style: ScalarStyle.Plain, Value: { } text } when Number().IsMatch(text) => double.Parse(text, CultureInfo.InvariantCulture),
+        YamlScalarNode { Style: ScalarStyle.Plain, Value: { } text } when Number().IsMatch(text) =>
+            double.Parse(text, CultureInfo.InvariantCulture),
         YamlScalarNode scalar => scalar.Value,
         _ => throw new ArgumentException($"{node} is no kind of node.", nameof(node)),
     };
 
-    [GeneratedRegex(@"^[-+]?(\.[0-9]+|[0-9]+(\.[0-9]*)?)([eE][-+]?[0-9]+)?$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^[-+]?(\.[0-9]+|[0-9]+(\.[0-9]*)?)([eE][-+]?[0-9]+)?$",
+        RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Number();
 }

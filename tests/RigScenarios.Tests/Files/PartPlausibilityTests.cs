@@ -11,9 +11,11 @@ public sealed class PartPlausibilityTests
 {
     private static readonly Scenario Library = ScenarioFile.Read(Repository.Data("scenarios", "winter-harbour.yaml"));
 
-    private static IEnumerable<KeyValuePair<string, Part>> Of(PartKind kind) => Library.Library.Where(part => part.Value.Kind == kind);
+    private static IEnumerable<KeyValuePair<string, Part>> Of(PartKind kind) =>
+        Library.Library.Where(part => part.Value.Kind == kind);
 
-    // Two tubes of the rod's length: π/4 (D² - d²) L, with 2.70 g/cm³ for aluminium and 7.9 g/cm³ for stainless steel (from memory).
+    // Two tubes of the rod's length: π/4 (D² - d²) L, with 2.70 g/cm³ for aluminium and 7.9 g/cm³ for stainless steel (from
+    // memory).
     [Fact]
     public void Rods_weigh_what_their_tubes_do()
     {
@@ -22,7 +24,8 @@ public sealed class PartPlausibilityTests
             var (outer, bore) = (part.Rods!.Diameter.Centimeters, part.Rods.Bore.Centimeters);
             var density = part.Rods.Material == RodMaterialKind.StainlessSteel ? 7.9 : 2.70;
             var grams = 2 * Math.PI / 4 * ((outer * outer) - (bore * bore)) * part.Size!.Length.Centimeters * density;
-            Assert.True(Math.Abs(part.Mass!.Value.Grams / grams - 1) < 0.05, $"{id}: {part.Mass.Value.Grams:0} g, its tubes {grams:0} g");
+            Assert.True(Math.Abs(part.Mass!.Value.Grams / grams - 1) < 0.05,
+                $"{id}: {part.Mass.Value.Grams:0} g, its tubes {grams:0} g");
         }
     }
 
@@ -42,7 +45,8 @@ public sealed class PartPlausibilityTests
     public void A_body_on_standby_draws_60_to_85_percent_of_record()
     {
         foreach (var (id, part) in Of(PartKind.Body))
-            Assert.True((double)part.Power!.Standby!.Value.Watts / (double)part.Power.Record!.Value.Watts is >= 0.60 and <= 0.85, id);
+            Assert.True((double)part.Power!.Standby!.Value.Watts / (double)part.Power.Record!.Value.Watts is >= 0.60 and <= 0.85,
+                id);
     }
 
     [Fact]
@@ -53,8 +57,10 @@ public sealed class PartPlausibilityTests
             var scenario = ScenarioFile.Read(file);
             foreach (var (name, build) in scenario.Builds)
             {
-                foreach (var (motor, device) in build.Devices.Where(device => scenario.PartOf(device.Key)!.Kind == PartKind.Motor))
-                    Assert.True(device.FedBy is { } feed && scenario.PartOf(feed)?.Kind == PartKind.MotorController, $"{file}: {name}: {motor}");
+                foreach (var (motor, device) in build.Devices
+                    .Where(device => scenario.PartOf(device.Key)!.Kind == PartKind.Motor))
+                    Assert.True(device.FedBy is { } feed && scenario.PartOf(feed)?.Kind == PartKind.MotorController,
+                        $"{file}: {name}: {motor}");
             }
         }
     }

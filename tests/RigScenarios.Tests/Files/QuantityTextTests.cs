@@ -6,11 +6,14 @@ namespace RigScenarios.Tests.Files;
 
 public sealed class QuantityTextTests
 {
-    private static readonly QuantityFormat<Energy> Energies = new(Energy.FromWattHours(0.1), Energy.FromWattHours(5000), "150 Wh");
-    private static readonly QuantityFormat<Temperature> Temperatures = new(Temperature.FromDegreesCelsius(-50), Temperature.FromDegreesCelsius(60), "-8 °C");
+    private static readonly QuantityFormat<Energy> Energies = new(Energy.FromWattHours(0.1),
+        Energy.FromWattHours(5000), "150 Wh");
+    private static readonly QuantityFormat<Temperature> Temperatures = new(Temperature.FromDegreesCelsius(-50),
+        Temperature.FromDegreesCelsius(60), "-8 °C");
     private static readonly DurationFormat Durations = new(Duration.FromMinutes(0.1), Duration.FromHours(48), "45 min");
     private static readonly QuantityFormat<Mass> Masses = new(Mass.FromGrams(1), Mass.FromGrams(100_000), "655 g");
-    private static readonly QuantityFormat<ElectricPotential> Voltages = new(ElectricPotential.FromVolts(0.5), ElectricPotential.FromVolts(60), "14.4 V");
+    private static readonly QuantityFormat<ElectricPotential> Voltages = new(ElectricPotential.FromVolts(0.5),
+        ElectricPotential.FromVolts(60), "14.4 V");
     private static readonly QuantityFormat<Power> Powers = new(Power.Zero, Power.FromWatts(2000), "15 W");
 
     [Theory]
@@ -23,7 +26,8 @@ public sealed class QuantityTextTests
     [InlineData("1.5e2 Wh", 150)]
     [InlineData("150\u00a0Wh", 150)]
     [InlineData(".5 Wh", 0.5)]
-    public void Energies_are_read_as_people_write_them(string text, double wattHours) => Assert.Equal(wattHours, Read(Energies, text).WattHours, 1e-9);
+    public void Energies_are_read_as_people_write_them(string text, double wattHours) =>
+        Assert.Equal(wattHours, Read(Energies, text).WattHours, 1e-9);
 
     [Theory]
     [InlineData("−8 °C", -8)]
@@ -32,7 +36,8 @@ public sealed class QuantityTextTests
     [InlineData("-8 ℃", -8)]
     [InlineData("+4 degC", 4)]
     [InlineData("17.6 °F", -8)]
-    public void Temperatures_are_read_as_people_write_them(string text, double celsius) => Assert.Equal(celsius, Read(Temperatures, text).DegreesCelsius, 1e-9);
+    public void Temperatures_are_read_as_people_write_them(string text, double celsius) =>
+        Assert.Equal(celsius, Read(Temperatures, text).DegreesCelsius, 1e-9);
 
     [Theory]
     [InlineData("1 h 30 min", 90)]
@@ -43,7 +48,8 @@ public sealed class QuantityTextTests
     [InlineData("1.5 h", 90)]
     [InlineData("90 minutes", 90)]
     [InlineData("30 s", 0.5)]
-    public void Times_are_read_as_people_write_them(string text, double minutes) => Assert.Equal(minutes, Read(Durations, text).Minutes, 1e-9);
+    public void Times_are_read_as_people_write_them(string text, double minutes) =>
+        Assert.Equal(minutes, Read(Durations, text).Minutes, 1e-9);
 
     [Fact]
     public void A_decimal_comma_is_refused_with_the_way_to_write_it()

@@ -3,10 +3,13 @@ using RigScenarios.Scenarios;
 
 namespace RigScenarios.Tests.Files;
 
-/// <summary>What must hold between the fields of a scenario. Each row changes one thing of a sound scenario and names the complaint.</summary>
+/// <summary>What must hold between the fields of a scenario. Each row changes one thing of a sound scenario and names the
+/// complaint.</summary>
 public sealed class ScenarioCheckTests
 {
-    private static readonly string Sound = SmallScenario.Text(devices: "{camera: {essential: yes, fed-by: regulator}, light: {count: 2}}", build: "plate: plate\n    regulators: {regulator: {fed-by: plate}}");
+    private static readonly string Sound =
+        SmallScenario.Text(devices: "{camera: {essential: yes, fed-by: regulator}, light: {count: 2}}",
+        build: "plate: plate\n    regulators: {regulator: {fed-by: plate}}");
 
     [Fact]
     public void The_scenario_that_the_rows_change_is_sound() => Assert.Empty(Problems(Sound));
@@ -14,31 +17,39 @@ public sealed class ScenarioCheckTests
     [Theory]
     [InlineData("conditions: {ambient: 25 °C}", "conditions: {}", "days.day.ambient", "No air temperature")]
     [InlineData("light: {count: 2}", "light: {count: 4}", "builds.one.devices.light.count", "the kit only 3")]
-    [InlineData("light: {count: 2}", "regulator: {power: {record: 1 W, standby: 1 W}}", "builds.one.devices.regulator", "among the regulators")]
+    [InlineData("light: {count: 2}", "regulator: {power: {record: 1 W, standby: 1 W}}", "builds.one.devices.regulator",
+        "among the regulators")]
     [InlineData("light: {count: 2}", "flat: {}", "builds.one.devices.flat", "is not a device")]
     [InlineData("item: flat", "item: camera", "builds.one.battery.item", "is not a battery")]
     [InlineData("plate: plate\n", "plate: light\n", "builds.one.plate", "is not a battery plate")]
-    [InlineData("standby: 10 W, record: 20 W", "standby: 10 W", "days.day.blocks.all.states.camera", "in the state record is not known")]
-    [InlineData("record: 20 W}}", "record: 20 W}, voltage: {maximum: 7.5 V}}", "builds.one.devices.camera", "WRONG VOLTAGE: Camera takes 7.5 V at most, but the regulator \"regulator\" puts 8 V on it")]
+    [InlineData("standby: 10 W, record: 20 W", "standby: 10 W", "days.day.blocks.all.states.camera",
+        "in the state record is not known")]
+    [InlineData("record: 20 W}}", "record: 20 W}, voltage: {maximum: 7.5 V}}", "builds.one.devices.camera",
+        "WRONG VOLTAGE: Camera takes 7.5 V at most, but the regulator \"regulator\" puts 8 V on it")]
     [InlineData("record: 20 W}}", "record: 20 W}, voltage: {minimum: 9 V}}", "builds.one.devices.camera", "needs at least 9 V")]
-    [InlineData("record: 5 W}}", "record: 5 W}, voltage: {maximum: 8.4 V}}", "builds.one.devices.light", "the full battery \"flat\" puts 10 V on it")]
+    [InlineData("record: 5 W}}", "record: 5 W}, voltage: {maximum: 8.4 V}}", "builds.one.devices.light",
+        "the full battery \"flat\" puts 10 V on it")]
     [InlineData("input-maximum: 20 V", "input-maximum: 9 V", "builds.one.regulators.regulator", "WRONG VOLTAGE")]
     [InlineData("input-minimum: 5 V", "input-minimum: 25 V", "parts.regulator.regulator", "is not below the greatest")]
     [InlineData("{charge: 100 %, voltage: 10 V}", "{charge: 90 %, voltage: 10 V}", "builds.one.battery.item", "does not add up")]
-    [InlineData("length: 2 h, others", "length: 2 h, states: {ligth: off}, others", "days.day.blocks.all.states.ligth", "No build has a device")]
+    [InlineData("length: 2 h, others", "length: 2 h, states: {ligth: off}, others", "days.day.blocks.all.states.ligth",
+        "No build has a device")]
     [InlineData("essential: yes, ", "", "builds.one.devices", "No device is marked")]
     public void A_wrong_connection_between_fields_is_told_at_its_field(string right, string wrong, string path, string words)
     {
         Assert.Contains(right, Sound, StringComparison.Ordinal);
         var problems = Problems(Sound.Replace(right, wrong, StringComparison.Ordinal));
-        Assert.True(problems.Any(problem => problem.Path == path && problem.Problem.Contains(words, StringComparison.Ordinal)), string.Join('\n', problems));
+        Assert.True(problems.Any(problem => problem.Path == path && problem.Problem.Contains(words, StringComparison.Ordinal)),
+            string.Join('\n', problems));
     }
 
     [Fact]
     public void Nothing_of_a_build_can_be_called_battery_because_that_word_means_the_feed()
     {
-        var text = Sound.Replace("light: {count: 2}", "battery: {}", StringComparison.Ordinal).Replace("light: {part: light, count: 3}", "battery: {part: light}", StringComparison.Ordinal);
-        Assert.Contains(Problems(text), problem => problem.Path == "builds.one.devices.battery" && problem.Severity == Severity.Error);
+        var text = Sound.Replace("light: {count: 2}", "battery: {}", StringComparison.Ordinal)
+            .Replace("light: {part: light, count: 3}", "battery: {part: light}", StringComparison.Ordinal);
+        Assert.Contains(Problems(text), problem => problem.Path == "builds.one.devices.battery"
+            && problem.Severity == Severity.Error);
     }
 
     [Fact]

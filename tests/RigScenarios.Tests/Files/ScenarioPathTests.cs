@@ -66,7 +66,8 @@ public sealed class ScenarioPathTests
     [InlineData("parts.brick-190wh.battery.enery", "energy")]
     public void An_unknown_path_gets_the_nearest_name(string path, string nearest)
     {
-        var problem = Assert.Single(Assert.Throws<ScenarioProblemsException>(() => ScenarioPath.Set(Harbour, path, "10 Wh")).Problems);
+        var problem =
+            Assert.Single(Assert.Throws<ScenarioProblemsException>(() => ScenarioPath.Set(Harbour, path, "10 Wh")).Problems);
         Assert.Equal(nearest, problem.Nearest);
         Assert.Equal(path, problem.Path);
     }
@@ -101,7 +102,8 @@ public sealed class ScenarioPathTests
     [Fact]
     public void A_change_that_makes_a_wrong_voltage_is_refused()
     {
-        var problems = Assert.Throws<ScenarioProblemsException>(() => ScenarioPath.Set(Harbour, "parts.dummy-battery-7v6.regulator.output-voltage", "12 V")).Problems;
+        var problems = Assert.Throws<ScenarioProblemsException>(() => ScenarioPath.Set(Harbour,
+            "parts.dummy-battery-7v6.regulator.output-voltage", "12 V")).Problems;
         Assert.Contains(problems, problem => problem.Problem.StartsWith("WRONG VOLTAGE", StringComparison.Ordinal));
     }
 

@@ -19,7 +19,8 @@ public sealed class SelfContainedTests
         {
             foreach (var day in scenario.Days.Keys)
             {
-                var (there, here) = (RigAnswer.Of(scenario, build, [day], AnswerOptions.EndOnly, cancellation: cancellation), RigAnswer.Of(alone!, build, [day], AnswerOptions.EndOnly, cancellation: cancellation));
+                var (there, here) = (RigAnswer.Of(scenario, build, [day], AnswerOptions.EndOnly, cancellation: cancellation),
+                    RigAnswer.Of(alone!, build, [day], AnswerOptions.EndOnly, cancellation: cancellation));
                 Assert.Equal(there.Reserve.Time.Seconds, here.Reserve.Time.Seconds, 6);
                 Assert.Equal(AnswerSentences.Headline(there), AnswerSentences.Headline(here));
             }

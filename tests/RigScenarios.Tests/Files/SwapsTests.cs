@@ -57,8 +57,10 @@ public sealed class SwapsTests
         var (build, plan) = ScenarioPlan.Of(scenario!, "tripod", []);
         Assert.Equal((2, 2, 1), (plan.Days.Count, plan.Batteries.Count, plan.Chargers.Count));
         Assert.Equal(17, plan.NightTemperature.DegreesCelsius, 1e-9);
-        Assert.Equal((BayOrder.InTurn, 2, new TimeOnly(6, 0)), (plan.Chargers["van"].Order, plan.Chargers["van"].Bays, plan.Chargers["van"].PowerHours[1].To));
-        Assert.Equal((SwapMoments.BetweenBlocks, NextBattery.AsListed, 45.0), (plan.Swaps.Allowed, plan.Swaps.Next, plan.Swaps.SwapTime.Seconds));
+        Assert.Equal((BayOrder.InTurn, 2, new TimeOnly(6, 0)),
+            (plan.Chargers["van"].Order, plan.Chargers["van"].Bays, plan.Chargers["van"].PowerHours[1].To));
+        Assert.Equal((SwapMoments.BetweenBlocks, NextBattery.AsListed, 45.0),
+            (plan.Swaps.Allowed, plan.Swaps.Next, plan.Swaps.SwapTime.Seconds));
         var result = DaySimulation.Run(build, plan, null, null, TestContext.Current.CancellationToken);
         Assert.True(result.FromWall.WattHours > 10, result.Story());
 
@@ -77,22 +79,29 @@ public sealed class SwapsTests
     public void A_small_pack_in_the_plate_and_a_battery_in_the_camera_carry_it_through_its_swaps()
     {
         using var folder = new TemporaryFolder();
-        var small = Text.Replace("kit:\n", "  small-a: {kind: battery, name: small pack, battery: {energy: 20 Wh, voltage: 14.4 V}}\nkit:\n", StringComparison.Ordinal).Replace("  camera: {part: body-a}\n", "  camera: {part: body-a}\n  small: {part: small-a}\n", StringComparison.Ordinal);
+        var small = Text.Replace("kit:\n",
+            "  small-a: {kind: battery, name: small pack, battery: {energy: 20 Wh, voltage: 14.4 V}}\nkit:\n",
+            StringComparison.Ordinal).Replace("  camera: {part: body-a}\n",
+            "  camera: {part: body-a}\n  small: {part: small-a}\n", StringComparison.Ordinal);
         TimeSpan Down(string text)
         {
-            var scenario = ScenarioFile.Read(folder.Write("lake.yaml", text.Replace("between-blocks", "any-time", StringComparison.Ordinal)));
+            var scenario = ScenarioFile.Read(folder.Write("lake.yaml",
+                text.Replace("between-blocks", "any-time", StringComparison.Ordinal)));
             Assert.Equal(scenario, ScenarioFile.Read(folder.Write("again.yaml", ScenarioFile.Text(scenario))));
             var (build, plan) = ScenarioPlan.Of(scenario, "tripod", []);
             var result = DaySimulation.Run(build, plan, null, null, TestContext.Current.CancellationToken);
-            return TimeSpan.FromSeconds(result.DownTimes.Where(down => down.IsPlanned).Sum(down => (down.End - down.Start).Seconds));
+            return TimeSpan.FromSeconds(result.DownTimes.Where(down => down.IsPlanned)
+                .Sum(down => (down.End - down.Start).Seconds));
         }
 
         var without = Down(Text.ReplaceLineEndings("\n"));
         Assert.True(without > TimeSpan.Zero);
         Assert.True(Down(small.ReplaceLineEndings("\n") + "\nhot-swap: {pack: {item: small}, charge-power: 8 W}\n") < without);
         Assert.True(Down(small.ReplaceLineEndings("\n") + "\ninternal-batteries: {camera: {item: small}}\n") < without);
-        var (_, problems) = ScenarioFile.TryRead(folder.Write("wrong.yaml", Text + "\nhot-swap: {pack: {item: camera}}\ninternal-batteries: {camra: {item: brick}}\n"));
-        Assert.Equal(["hot-swap.pack.item", "internal-batteries.camra"], problems.Where(problem => problem.Severity == Severity.Error).Select(problem => problem.Path));
+        var (_, problems) = ScenarioFile.TryRead(folder.Write("wrong.yaml",
+            Text + "\nhot-swap: {pack: {item: camera}}\ninternal-batteries: {camra: {item: brick}}\n"));
+        Assert.Equal(["hot-swap.pack.item", "internal-batteries.camra"],
+            problems.Where(problem => problem.Severity == Severity.Error).Select(problem => problem.Path));
         Assert.Equal("camera", problems.Single(problem => problem.Path == "internal-batteries.camra").Nearest);
     }
 
@@ -113,13 +122,16 @@ public sealed class SwapsTests
                 var after = course.SkipWhile(point => point.Time.Seconds < span.End.Seconds - 1e-6).First();
                 var before = course.TakeWhile(point => point.Time.Seconds < span.End.Seconds - 1e-6).Last();
                 var part = (span.End - before.Time).Seconds / (after.Time - before.Time).Seconds;
-                Assert.Equal(span.ChargeAtEnd.Percent, before.Charge.Percent + (part * (after.Charge - before.Charge).Percent), 0.02);
+                Assert.Equal(span.ChargeAtEnd.Percent, before.Charge.Percent + (part * (after.Charge - before.Charge).Percent),
+                    0.02);
             }
         }
-        // By hand: 4 h of ten-minute periods, half an hour that rolls, 2 h of periods; the second day one block that doesn't roll.
+        // By hand: 4 h of ten-minute periods, half an hour that rolls, 2 h of periods; the second day one block that doesn't
+        // roll.
         var stretches = plan.Stretches();
         Assert.Equal(2 * 24 + 1 + 2 * 12 + 1, stretches.Count);
-        Assert.Equal((24 * 3) + 30 + (12 * 3), stretches.Where(stretch => stretch.Rolling).Sum(stretch => (stretch.End - stretch.Start).Minutes), 1e-6);
+        Assert.Equal((24 * 3) + 30 + (12 * 3), stretches.Where(stretch => stretch.Rolling)
+            .Sum(stretch => (stretch.End - stretch.Start).Minutes), 1e-6);
         Assert.Equal(plan.Days.Sum(day => day.Length.Hours), stretches.Sum(stretch => (stretch.End - stretch.Start).Hours), 1e-9);
     }
 
@@ -129,17 +141,22 @@ public sealed class SwapsTests
     [InlineData("19:00-06:00", "19:00 to 06:00", "chargers.van.power-hours.2", "19:00-07:00")]
     [InlineData("order: in-turn", "order: in-tern", "chargers.van.order", "in-turn")]
     [InlineData("time: \"13:00\"", "time: \"06:00\"", "days.first.ambient-points.2.time", "not later")]
-    [InlineData("\"12:00-13:30\", \"19:00-06:00\"", "", "chargers.van.power-hours", "Found an empty list. Accepted: a list in square brackets, 1 to 20")]
+    [InlineData("\"12:00-13:30\", \"19:00-06:00\"", "", "chargers.van.power-hours",
+        "Found an empty list. Accepted: a list in square brackets, 1 to 20")]
     [InlineData("12:00-13:30", "12:00-12:00", "chargers.van.power-hours.1", "two different times of day")]
     [InlineData("warning-voltage: 13 V", "warning-voltage: 17 V", "swaps.warning-voltage", "such as \"13.2 V\"")]
     [InlineData("warning-voltage: 13 V", "reserve: 100 %", "swaps.reserve", "again and again")]
-    [InlineData("swap-time: 45 s", "swap-time: 2 h", "swaps.swap-time", "Each swap takes 120 min without a battery; one or two minutes are usual. The block \"talk\" of \"first\" is over before, after 30 min.")]
-    [InlineData("morning: {length: 4 h,", "morning: {length: 23 h,", "days.second.starts", "begins at 08:00, before the day before it is over. Accepted: \"starts\" at 08:30 or later")]
+    [InlineData("swap-time: 45 s", "swap-time: 2 h", "swaps.swap-time",
+        "Each swap takes 120 min without a battery; one or two minutes are usual. The block \"talk\" of \"first\" is over "
+            + "before, after 30 min.")]
+    [InlineData("morning: {length: 4 h,", "morning: {length: 23 h,", "days.second.starts",
+        "begins at 08:00, before the day before it is over. Accepted: \"starts\" at 08:30 or later")]
     [InlineData("reset-states: {camera: off}", "reset-states: {camra: off}", "days.first.blocks.evening.states.camra", "camera")]
     public void What_is_wrong_is_told_with_its_place(string right, string wrong, string path, string said)
     {
         using var folder = new TemporaryFolder();
-        var problem = Assert.Single(ScenarioFile.TryRead(folder.Write("lake.yaml", Text.Replace(right, wrong, StringComparison.Ordinal))).Problems);
+        var problem = Assert.Single(ScenarioFile.TryRead(folder.Write("lake.yaml",
+            Text.Replace(right, wrong, StringComparison.Ordinal))).Problems);
         Assert.Equal(path, problem.Path);
         Assert.Contains(said, problem.ToString(), StringComparison.Ordinal);
         Assert.True(problem.At.Line > 1);
@@ -149,9 +166,11 @@ public sealed class SwapsTests
     public void A_reserve_that_a_battery_starts_below_is_refused_only_where_nothing_charges_it()
     {
         using var folder = new TemporaryFolder();
-        var low = Text.Replace("charge: 70 %", "charge: 12 %", StringComparison.Ordinal).Replace("warning-voltage: 13 V", "reserve: 15 %", StringComparison.Ordinal);
+        var low = Text.Replace("charge: 70 %", "charge: 12 %", StringComparison.Ordinal)
+            .Replace("warning-voltage: 13 V", "reserve: 15 %", StringComparison.Ordinal);
         Assert.Empty(ScenarioFile.TryRead(folder.Write("lake.yaml", low)).Problems);
-        var problem = Assert.Single(ScenarioFile.TryRead(folder.Write("lake.yaml", low.Replace("bays: 2", "bays: 0", StringComparison.Ordinal))).Problems);
+        var problem = Assert.Single(ScenarioFile.TryRead(folder.Write("lake.yaml",
+            low.Replace("bays: 2", "bays: 0", StringComparison.Ordinal))).Problems);
         Assert.Equal("swaps.reserve", problem.Path);
         Assert.Contains("starts with 12 %", problem.Problem, StringComparison.Ordinal);
     }
@@ -160,7 +179,8 @@ public sealed class SwapsTests
     public void A_wall_that_gives_nothing_stays_so_through_a_file()
     {
         using var folder = new TemporaryFolder();
-        var scenario = ScenarioFile.Read(folder.Write("lake.yaml", Text.Replace("wall-limit: 90 W", "wall-limit: 0 W", StringComparison.Ordinal)));
+        var scenario = ScenarioFile.Read(folder.Write("lake.yaml",
+            Text.Replace("wall-limit: 90 W", "wall-limit: 0 W", StringComparison.Ordinal)));
         Assert.Equal(Power.Zero, scenario.Chargers["van"].WallLimit);
         Assert.Equal(scenario.Chargers, ScenarioFile.Read(folder.Write("again.yaml", ScenarioFile.Text(scenario))).Chargers);
         var (build, plan) = ScenarioPlan.Of(scenario, "tripod", []);

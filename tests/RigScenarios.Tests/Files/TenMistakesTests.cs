@@ -19,7 +19,8 @@ public sealed class TenMistakesTests
     public void Each_has_its_line_and_column_and_field()
     {
         Assert.True(Problems.Count >= 10);
-        Assert.All(Problems, problem => Assert.True(problem.At.Line > 1 && problem.At.Column > 0 && problem.Path.Length > 0, problem.ToString()));
+        Assert.All(Problems, problem => Assert.True(problem.At.Line > 1 && problem.At.Column > 0 && problem.Path.Length > 0,
+            problem.ToString()));
         Assert.Equal(Problems.Select(problem => problem.At.Line).Order(), Problems.Select(problem => problem.At.Line));
     }
 
@@ -45,7 +46,8 @@ public sealed class TenMistakesTests
     [Fact]
     public void The_exception_carries_the_same_problems()
     {
-        var exception = Assert.Throws<ScenarioProblemsException>(() => ScenarioFile.Read(Repository.TestData("ten-mistakes.yaml")));
+        var exception = Assert.Throws<ScenarioProblemsException>(() =>
+            ScenarioFile.Read(Repository.TestData("ten-mistakes.yaml")));
         Assert.Equal(Problems, exception.Problems);
         Assert.DoesNotContain(exception.Problems, problem => problem.At == TextPlace.None);
     }

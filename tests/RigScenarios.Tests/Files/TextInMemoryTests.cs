@@ -22,7 +22,8 @@ public sealed class TextInMemoryTests
     [Fact]
     public void Problems_name_the_file_and_the_line_though_there_is_no_such_file()
     {
-        var (scenario, problems) = ScenarioFile.TryReadText(SmallScenario.Text().Replace("title: By hand", "titel: By hand", StringComparison.Ordinal), "own/new.yaml");
+        var (scenario, problems) = ScenarioFile.TryReadText(SmallScenario.Text()
+            .Replace("title: By hand", "titel: By hand", StringComparison.Ordinal), "own/new.yaml");
         Assert.Null(scenario);
         Assert.All(problems, problem => Assert.Equal("own/new.yaml", problem.File));
         Assert.Contains(problems, problem => problem.At.Line == 2 && problem.Nearest == "title");
@@ -31,13 +32,15 @@ public sealed class TextInMemoryTests
     [Fact]
     public void Checks_between_fields_are_made_as_well()
     {
-        var (scenario, problems) = ScenarioFile.TryReadText(SmallScenario.Text(battery: ", charge: 50 %", devices: "{nothing: {}}"), "a.yaml");
+        var (scenario, problems) = ScenarioFile.TryReadText(SmallScenario.Text(battery: ", charge: 50 %",
+            devices: "{nothing: {}}"), "a.yaml");
         Assert.Null(scenario);
         Assert.NotEmpty(problems);
     }
 
     [Fact]
-    public void A_byte_order_mark_is_accepted() => Assert.NotNull(ScenarioFile.TryReadText("\uFEFF" + SmallScenario.Text(), "a.yaml").Scenario);
+    public void A_byte_order_mark_is_accepted() =>
+        Assert.NotNull(ScenarioFile.TryReadText("\uFEFF" + SmallScenario.Text(), "a.yaml").Scenario);
 
     [Theory]
     [InlineData("x", 2_200_000, "2 MB")]

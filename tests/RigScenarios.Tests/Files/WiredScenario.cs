@@ -1,7 +1,8 @@
 namespace RigScenarios.Tests.Files;
 
 /// <summary>
-/// An invented wiring whose voltages can be worked out by hand: a battery of flat 14 V without resistance, a plate, a lead of AWG 22, a splitter, a camera of
+/// An invented wiring whose voltages can be worked out by hand: a battery of flat 14 V without resistance, a plate, a lead of AWG
+/// 22, a splitter, a camera of
 /// 20 W, and a light on an outlet of its own.
 /// </summary>
 internal static class WiredScenario

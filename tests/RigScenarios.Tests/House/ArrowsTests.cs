@@ -19,20 +19,23 @@ public sealed class ArrowsTests
     /// <summary>The rooms of the core library, from the first.</summary>
     private static readonly string[] Rooms =
     [
-        "Numerics", "Parts", "Limits", "Cells", "Batteries", "Builds", "Wiring", "Days", "Simulation", "Balance", "Loads", "Travel",
+        "Numerics", "Parts", "Limits", "Cells", "Batteries", "Builds", "Wiring", "Days", "Simulation", "Balance",
+        "Loads", "Travel",
         "Scenarios", "Files", "Fits", "Costs", "Answers", "Sweeps", "Search", "Drafts",
     ];
 
     /// <summary>The projects, from the first.</summary>
     private static readonly Assembly[] Projects =
     [
-        typeof(Scenario).Assembly, typeof(Figure).Assembly, typeof(NotebookSession).Assembly, typeof(PageServer).Assembly, typeof(CommandLine).Assembly,
+        typeof(Scenario).Assembly, typeof(Figure).Assembly, typeof(NotebookSession).Assembly, typeof(PageServer).Assembly,
+        typeof(CommandLine).Assembly,
     ];
 
     private static readonly Lazy<Architecture> House = new(() => new ArchLoader().LoadAssemblies(Projects).Build());
 
     // Types of this project that use each other on purpose: see ForbiddenArrows.
-    private static readonly Lazy<Architecture> Trial = new(() => new ArchLoader().LoadAssemblies(typeof(ArrowsTests).Assembly).Build());
+    private static readonly Lazy<Architecture> Trial = new(() => new ArchLoader()
+        .LoadAssemblies(typeof(ArrowsTests).Assembly).Build());
 
     public static TheoryData<string> RoomsButTheLast => [.. Rooms[..^1]];
 
@@ -45,7 +48,8 @@ public sealed class ArrowsTests
     public void Every_type_of_the_core_library_is_in_a_room()
     {
         var rooms = Rooms.ToHashSet(StringComparer.Ordinal);
-        var outside = Projects[0].GetExportedTypes().Where(type => !rooms.Contains(type.Namespace!.Split('.').ElementAtOrDefault(1) ?? ""));
+        var outside = Projects[0].GetExportedTypes()
+            .Where(type => !rooms.Contains(type.Namespace!.Split('.').ElementAtOrDefault(1) ?? ""));
         Assert.Empty(outside);
     }
 

@@ -26,7 +26,8 @@ public sealed class DocumentationTests
         Assert.Empty(problems);
         var answer = RigAnswer.Of(scenario!, "tripod", ["morning"], cancellation: TestContext.Current.CancellationToken);
         Assert.True(answer.Simulation.Runtime.Hours > 1);
-        foreach (var path in (string[])["days.morning.blocks.fog.length", "builds.tripod.battery.charge", "parts.brick.battery.energy"])
+        foreach (var path in (string[])["days.morning.blocks.fog.length", "builds.tripod.battery.charge",
+            "parts.brick.battery.energy"])
         {
             Assert.NotNull(ScenarioPath.Find(scenario!, path));
             Assert.Contains($"    {path}\n", FileFormatPage, StringComparison.Ordinal);
@@ -39,7 +40,8 @@ public sealed class DocumentationTests
     public void The_messages_shown_are_those_that_come(string right, string wrong)
     {
         using var folder = new TemporaryFolder();
-        var problems = ScenarioFile.TryRead(folder.Write("lake.yaml", Example.Replace(right, wrong, StringComparison.Ordinal))).Problems;
+        var problems = ScenarioFile.TryRead(folder.Write("lake.yaml",
+            Example.Replace(right, wrong, StringComparison.Ordinal))).Problems;
         var told = (Assert.Single(problems) with { File = "lake.yaml" }).ToString();
         Assert.True(FileFormatPage.Contains($"    {told}\n", StringComparison.Ordinal), told);
     }
@@ -50,7 +52,8 @@ public sealed class DocumentationTests
         foreach (var schema in (string[])[ScenarioFile.JsonSchema, PartsFile.JsonSchema])
         {
             foreach (var name in Names(System.Text.Json.Nodes.JsonNode.Parse(schema)!, "").Distinct())
-                Assert.True(FileFormatPage.Contains(name, StringComparison.Ordinal), $"docs/file-format.md doesn't name the field \"{name}\".");
+                Assert.True(FileFormatPage.Contains(name, StringComparison.Ordinal),
+                    $"docs/file-format.md doesn't name the field \"{name}\".");
         }
     }
 
@@ -61,7 +64,8 @@ public sealed class DocumentationTests
     public void Links_between_pages_lead_somewhere(string page)
     {
         var text = File.ReadAllText(Path.Combine(Repository.Root, "docs", page));
-        foreach (var link in text.Split("](").Skip(1).Select(rest => rest[..rest.IndexOf(')', StringComparison.Ordinal)].Split('#')[0]).Where(link => link.Length > 0))
+        foreach (var link in text.Split("](").Skip(1)
+            .Select(rest => rest[..rest.IndexOf(')', StringComparison.Ordinal)].Split('#')[0]).Where(link => link.Length > 0))
             Assert.True(File.Exists(Path.Combine(Repository.Root, "docs", link)), $"{page} links to {link}.");
     }
 

@@ -19,11 +19,16 @@ public sealed class TravelPlanTests
             var passengers = edition.Passengers;
             Citation[] sources =
             [
-                passengers.WithoutApproval.Source, passengers.WithApproval.Source, passengers.SmallSpares.Source, passengers.LargeSpares.Source, passengers.Devices.Source,
-                passengers.Contacts.Source, passengers.SparesPlace.Source, passengers.DevicesPlace.Source, .. passengers.Conduct.Select(rule => rule.Source),
+                passengers.WithoutApproval.Source, passengers.WithApproval.Source, passengers.SmallSpares.Source,
+                passengers.LargeSpares.Source, passengers.Devices.Source,
+                passengers.Contacts.Source, passengers.SparesPlace.Source, passengers.DevicesPlace.Source,
+                .. passengers.Conduct.Select(rule => rule.Source),
                 edition.Cargo.SmallBattery.Source, .. edition.Cargo.Duties.Select(rule => rule.Source),
             ];
-            Assert.All(sources, source => Assert.True(source.Title.Length > 5 && (source.Where.Length > 5 || source.Year is not null || source.Standing == Standing.FromMemory), source.ToString()));
+            Assert.All(sources,
+                source =>
+                Assert.True(source.Title.Length > 5 && (source.Where.Length > 5 || source.Year is not null
+                || source.Standing == Standing.FromMemory), source.ToString()));
         }
     }
 
@@ -53,7 +58,8 @@ public sealed class TravelPlanTests
             var answer = TravelPlan.For(Flight(travellers, batteries), TestContext.Current.CancellationToken);
             var flown = answer.Lists.Sum(list => list.Energy.WattHours);
             Assert.Equal(BestByTryingAll(batteries, travellers), flown, 1e-6);
-            Assert.Equal(batteries.Sum(battery => battery.Count), answer.Left.Sum(left => left.Count) + answer.Lists.Sum(list => list.Lines.Sum(line => line.Count)));
+            Assert.Equal(batteries.Sum(battery => battery.Count),
+                answer.Left.Sum(left => left.Count) + answer.Lists.Sum(list => list.Lines.Sum(line => line.Count)));
             AssertWithinLimits(answer);
         }
     }
@@ -66,9 +72,11 @@ public sealed class TravelPlanTests
         for (var round = 0; round < 200; round++)
         {
             var travellers = random.Next(2, 4);
-            var answer = TravelPlan.For(Flight(travellers, RandomBatteries(random, random.Next(1, 4), 2)), TestContext.Current.CancellationToken);
+            var answer = TravelPlan.For(Flight(travellers, RandomBatteries(random, random.Next(1, 4), 2)),
+                TestContext.Current.CancellationToken);
             Assert.True(answer.ShareProven);
-            var flying = answer.Lists.SelectMany(list => list.Lines).SelectMany(line => Enumerable.Repeat(line, line.Count)).ToList();
+            var flying = answer.Lists.SelectMany(list => list.Lines)
+                .SelectMany(line => Enumerable.Repeat(line, line.Count)).ToList();
             if (flying.Count == 0)
                 continue;
             var largest = answer.Lists.Max(list => list.Energy.WattHours);
@@ -87,7 +95,8 @@ public sealed class TravelPlanTests
         var second = TravelPlan.For(Flight(20, batteries), TestContext.Current.CancellationToken);
         AssertWithinLimits(first);
         Assert.Equal(Lines(first), Lines(second));
-        static IEnumerable<string> Lines(TravelAnswer answer) => answer.Lists.SelectMany(list => list.Lines.Select(line => $"{list.Traveller} {line.Count} {line.Battery.Name}"));
+        static IEnumerable<string> Lines(TravelAnswer answer) =>
+            answer.Lists.SelectMany(list => list.Lines.Select(line => $"{list.Traveller} {line.Count} {line.Battery.Name}"));
     }
 
     [Fact]
@@ -95,7 +104,8 @@ public sealed class TravelPlanTests
     {
         using var stop = new CancellationTokenSource();
         stop.Cancel();
-        Assert.Throws<OperationCanceledException>(() => TravelPlan.For(Flight(3, RandomBatteries(new Random(1), 5, 5)), stop.Token));
+        Assert.Throws<OperationCanceledException>(() =>
+            TravelPlan.For(Flight(3, RandomBatteries(new Random(1), 5, 5)), stop.Token));
     }
 
     [Fact]
@@ -105,9 +115,11 @@ public sealed class TravelPlanTests
         string[] promises = ["allowed", "permitted", "you may ", "safe ", "safely", "no problem", "is fine"];
         for (var round = 0; round < 40; round++)
         {
-            var journey = Flight(2, RandomBatteries(random, 4, 3)) with { Legs = [Leg.Road, Leg.Flight, Leg.Cargo], Date = Date.AddDays(-200 * (round % 5)) };
+            var journey = Flight(2, RandomBatteries(random, 4, 3)) with { Legs = [Leg.Road, Leg.Flight, Leg.Cargo],
+                Date = Date.AddDays(-200 * (round % 5)) };
             var answer = TravelPlan.For(journey, TestContext.Current.CancellationToken);
-            var words = string.Join('\n', [TravelWords.Headline(answer), .. TravelWords.Cautions(answer), .. answer.Left.Select(left => left.Remedy + left.StoppedBy.Value), .. answer.Consignment.Select(TravelWords.Of)]);
+            var words = string.Join('\n', [TravelWords.Headline(answer), .. TravelWords.Cautions(answer),
+                .. answer.Left.Select(left => left.Remedy + left.StoppedBy.Value), .. answer.Consignment.Select(TravelWords.Of)]);
             Assert.All(promises, promise => Assert.DoesNotContain(promise, words, StringComparison.OrdinalIgnoreCase));
             Assert.Contains("This is no permission.", words, StringComparison.Ordinal);
             Assert.Contains("stricter", words, StringComparison.Ordinal);
@@ -117,7 +129,8 @@ public sealed class TravelPlanTests
     [Fact]
     public void Bricks_that_an_airline_may_take_for_power_banks_are_flagged_where_it_would_matter()
     {
-        static bool Flagged(int count) => TravelWords.Cautions(TravelPlan.For(Flight(1, [Some("brick", 98, count)]))).Any(caution => caution.Contains("taken for a power bank", StringComparison.Ordinal));
+        static bool Flagged(int count) => TravelWords.Cautions(TravelPlan.For(Flight(1, [Some("brick", 98, count)])))
+            .Any(caution => caution.Contains("taken for a power bank", StringComparison.Ordinal));
         Assert.True(Flagged(3));
         Assert.False(Flagged(2));
     }
@@ -125,7 +138,8 @@ public sealed class TravelPlanTests
     [Fact]
     public void A_label_that_disagrees_with_volts_and_ampere_hours_is_told()
     {
-        var battery = new RigScenarios.Parts.Battery { Energy = Energy.FromWattHours(95), Voltage = ElectricPotential.FromVolts(14.4), Capacity = ElectricCharge.FromAmpereHours(7.2) };
+        var battery = new RigScenarios.Parts.Battery { Energy = Energy.FromWattHours(95),
+            Voltage = ElectricPotential.FromVolts(14.4), Capacity = ElectricCharge.FromAmpereHours(7.2) };
         var rated = RatedEnergy.Of(battery, []);
         Assert.Contains("103.68 Wh", rated.Doubt, StringComparison.Ordinal);
         Assert.Null(RatedEnergy.Of(battery with { Capacity = null }, []).Doubt);
@@ -135,15 +149,19 @@ public sealed class TravelPlanTests
     [Fact]
     public void A_journey_without_a_leg_or_with_a_group_of_none_is_refused()
     {
-        Assert.Throws<ArgumentException>(() => TravelPlan.For(Flight(1, [Some("brick", 98, 1)]) with { Legs = [] }, TestContext.Current.CancellationToken));
-        Assert.Throws<ArgumentException>(() => TravelPlan.For(Flight(1, [Some("brick", 98, 0)]), TestContext.Current.CancellationToken));
+        Assert.Throws<ArgumentException>(() => TravelPlan.For(Flight(1, [Some("brick", 98, 1)]) with { Legs = [] },
+            TestContext.Current.CancellationToken));
+        Assert.Throws<ArgumentException>(() => TravelPlan.For(Flight(1, [Some("brick", 98, 0)]),
+            TestContext.Current.CancellationToken));
         Assert.Throws<ArgumentOutOfRangeException>(() => Travellers.Of(0));
     }
 
-    private static Journey Flight(int travellers, IReadOnlyList<PackedBattery> batteries) => new("J", Date, Travellers.Of(travellers), [Leg.Flight], batteries);
+    private static Journey Flight(int travellers, IReadOnlyList<PackedBattery> batteries) =>
+        new("J", Date, Travellers.Of(travellers), [Leg.Flight], batteries);
 
     private static PackedBattery Some(string name, double wattHours, int count) =>
-        new() { Name = name, Title = name, Rated = new RatedEnergy(Energy.FromWattHours(wattHours), WattHourBasis.Label), Count = count };
+        new() { Name = name, Title = name, Rated = new RatedEnergy(Energy.FromWattHours(wattHours), WattHourBasis.Label),
+            Count = count };
 
     private static List<PackedBattery> RandomBatteries(Random random, int groups, int most) =>
     [
@@ -165,12 +183,14 @@ public sealed class TravelPlanTests
     }
 
     private static void AssertWithinLimits(TravelAnswer answer) => Assert.All(answer.Lists, list => Assert.True(WithinLimits(
-        list.Lines.SelectMany(line => Enumerable.Repeat((line.Battery.Rated.Energy.WattHours, line.Battery.Installed, line.Battery.PowerBank), line.Count)))));
+        list.Lines.SelectMany(line => Enumerable.Repeat((line.Battery.Rated.Energy.WattHours, line.Battery.Installed,
+            line.Battery.PowerBank), line.Count)))));
 
     private static double BestByTryingAll(IReadOnlyList<PackedBattery> batteries, int travellers)
     {
         var units = batteries.Where(battery => battery.Installed || battery.ContactsCovered)
-            .SelectMany(battery => Enumerable.Repeat((battery.Rated.Energy.WattHours, battery.Installed, battery.PowerBank), battery.Count)).ToList();
+            .SelectMany(battery => Enumerable.Repeat((battery.Rated.Energy.WattHours, battery.Installed, battery.PowerBank),
+                battery.Count)).ToList();
         // Every number of each kind on every person: limits are few enough that the state of a person is what it carries.
         var best = new Dictionary<string, double> { [string.Join(';', Enumerable.Repeat("0,0,0,0", travellers))] = 0 };
         foreach (var (wattHours, installed, bank) in units.Where(unit => unit.WattHours <= 160))
@@ -191,7 +211,8 @@ public sealed class TravelPlanTests
                         used[3]++;
                     if (used[0] > 15 || used[1] > 20 || used[2] > 2 || used[3] > 2)
                         continue;
-                    var next = string.Join(';', persons.Select((person, at) => at == who ? string.Join(',', used) : person).Order(StringComparer.Ordinal));
+                    var next = string.Join(';', persons.Select((person, at) => at == who ? string.Join(',', used) : person)
+                        .Order(StringComparer.Ordinal));
                     best[next] = Math.Max(best.GetValueOrDefault(next), energy + wattHours);
                 }
             }
@@ -202,7 +223,8 @@ public sealed class TravelPlanTests
     private static double MostEvenByTryingAll(List<PackingLine> flying, int travellers)
     {
         var best = double.PositiveInfinity;
-        var carried = Enumerable.Range(0, travellers).Select(_ => new List<(double WattHours, bool Installed, bool Bank)>()).ToList();
+        var carried = Enumerable.Range(0, travellers)
+            .Select(_ => new List<(double WattHours, bool Installed, bool Bank)>()).ToList();
         Deal(0);
         return best;
 

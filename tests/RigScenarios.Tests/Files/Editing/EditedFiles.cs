@@ -6,7 +6,8 @@ using YamlDotNet.Core.Tokens;
 
 namespace RigScenarios.Tests.Files.Editing;
 
-/// <summary>Texts whose comments are to survive: the demo files, the example of the documentation, and files written as oddly as YAML allows.</summary>
+/// <summary>Texts whose comments are to survive: the demo files, the example of the documentation, and files written as oddly as
+/// YAML allows.</summary>
 internal static class EditedFiles
 {
     private const string InBraces = """
@@ -133,11 +134,13 @@ internal static class EditedFiles
 
     public static IReadOnlyDictionary<string, string> All { get; } = Make();
 
-    /// <summary>Reads a text without its parts files and without the checks between fields, which an edit doesn't depend on.</summary>
+    /// <summary>Reads a text without its parts files and without the checks between fields, which an edit doesn't depend
+    /// on.</summary>
     public static Scenario Read(string text)
     {
         var log = new ReadLog("edited.yaml");
-        Assert.True(FileFormat.TryReadText(TextFile.Take(text, log) ?? "", FileFormat.Scenario, ScenarioFormat.Whole, log, out var scenario), string.Join('\n', log.Problems) + "\n" + text);
+        Assert.True(FileFormat.TryReadText(TextFile.Take(text, log) ?? "", FileFormat.Scenario, ScenarioFormat.Whole, log,
+            out var scenario), string.Join('\n', log.Problems) + "\n" + text);
         return scenario;
     }
 
@@ -171,7 +174,8 @@ internal static class EditedFiles
         files["in braces"] = InBraces;
         files["over lines"] = OverLines;
         files["with lists"] = WithLists;
-        files["small"] = SmallScenario.Text(parts: "  other: {kind: lens, name: Other}", day: "title: A day", build: "title: One # build");
+        files["small"] = SmallScenario.Text(parts: "  other: {kind: lens, name: Other}", day: "title: A day",
+            build: "title: One # build");
         files["over lines, of another system"] = OverLines.Replace("\n", "\r\n", StringComparison.Ordinal);
         files["over lines, with a mark and a last line break"] = "\uFEFF" + OverLines + "\n";
         return files;

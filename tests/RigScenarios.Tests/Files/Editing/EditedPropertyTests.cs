@@ -10,7 +10,8 @@ public sealed class EditedPropertyTests
 {
     private const int Runs = 200;
 
-    private static readonly Gen<(int Edit, int A, int B)[]> Edits = Gen.Select(Gen.Int[0, 1000], Gen.Int[0, 1000], Gen.Int[0, 1000]).Array[1, 6];
+    private static readonly Gen<(int Edit, int A, int B)[]> Edits = Gen.Select(Gen.Int[0, 1000], Gen.Int[0, 1000],
+        Gen.Int[0, 1000]).Array[1, 6];
 
     public static TheoryData<string> Names => [.. EditedFiles.All.Keys];
 
@@ -66,7 +67,8 @@ public sealed class EditedPropertyTests
             var other = value.StartsWith('2') ? "3" + value[1..] : "2" + value[(value.StartsWith('-') ? 2 : 1)..];
             var log = new ReadLog("");
             // One figure stands over two lines; it comes back in one.
-            if (path == "days.one.blocks.b.length" || !ScenarioFormat.Whole.TrySet(before, path.Split('.'), new TextNode(other, TextPlace.None), path, log, out var after))
+            if (path == "days.one.blocks.b.length" || !ScenarioFormat.Whole.TrySet(before, path.Split('.'),
+                new TextNode(other, TextPlace.None), path, log, out var after))
                 continue;
             var changed = ScenarioFile.Edited(text, before, after);
             Assert.NotEqual(text, changed);

@@ -62,13 +62,17 @@ public sealed class EditedTests
     public void A_value_that_is_set_changes_its_own_characters_only(string path, string value, string change)
     {
         var log = new ReadLog("");
-        Assert.True(ScenarioFormat.Whole.TrySet(Before, path.Split('.'), new TextNode(value, TextPlace.None), path, log, out var after));
+        Assert.True(ScenarioFormat.Whole.TrySet(Before, path.Split('.'), new TextNode(value, TextPlace.None), path, log,
+            out var after));
         Becomes(after, change);
     }
 
     [Fact]
     public void A_block_is_put_in_where_it_belongs_and_looks_like_the_others() => Becomes(
-        Blocks(blocks => [.. blocks.Take(2), new("boats", new DayBlock { Length = Duration.FromMinutes(40), States = OrderedMap<PowerState>.Empty.With("camera", PowerState.Record) }), .. blocks.Skip(2)]),
+        Blocks(blocks =>
+            [.. blocks.Take(2),
+            new("boats", new DayBlock { Length = Duration.FromMinutes(40),
+            States = OrderedMap<PowerState>.Empty.With("camera", PowerState.Record) }), .. blocks.Skip(2)]),
         "others: record}\n|others: record}\n      boats: {length: 40 min, states: {camera: record}}\n");
 
     [Fact]
@@ -99,7 +103,8 @@ public sealed class EditedTests
 
     [Fact]
     public void What_is_left_of_a_group_without_entries_can_be_read() => Becomes(
-        Before with { Builds = Before.Builds.With("tripod", Before.Builds["tripod"] with { Devices = OrderedMap<DeviceInUse>.Empty }) },
+        Before with { Builds = Before.Builds.With("tripod",
+            Before.Builds["tripod"] with { Devices = OrderedMap<DeviceInUse>.Empty }) },
         "devices:\n      # the only one\n      camera: {essential: yes}\n|devices: {}\n      # the only one\n");
 
     [Fact]
@@ -107,18 +112,22 @@ public sealed class EditedTests
 
     [Fact]
     public void A_text_that_says_something_else_is_refused() =>
-        Assert.Throws<ArgumentException>(() => ScenarioFile.Edited(Text, Before with { Title = "Sea" }, Before with { Title = "Pond" }));
+        Assert.Throws<ArgumentException>(() => ScenarioFile.Edited(Text, Before with { Title = "Sea" },
+            Before with { Title = "Pond" }));
 
     [Fact]
     public void A_text_that_cannot_be_read_says_where()
     {
-        var problems = Assert.Throws<ScenarioProblemsException>(() => ScenarioFile.Edited(Text + "  x: {", Before, Before with { Title = "Pond" })).Problems;
+        var problems = Assert.Throws<ScenarioProblemsException>(() => ScenarioFile.Edited(Text + "  x: {", Before,
+            Before with { Title = "Pond" })).Problems;
         Assert.All(problems, problem => Assert.NotEqual(TextPlace.None, problem.At));
     }
 
     [Fact]
     public void A_scenario_that_no_file_can_say_is_refused() =>
-        Assert.Equal("title", Assert.Single(Assert.Throws<ScenarioProblemsException>(() => ScenarioFile.Edited(Text, Before, Before with { Title = "" })).Problems).Path);
+        Assert.Equal("title",
+            Assert.Single(Assert.Throws<ScenarioProblemsException>(() => ScenarioFile.Edited(Text, Before,
+            Before with { Title = "" })).Problems).Path);
 
     /// <summary>The way out that no known file needs: a whole group is written anew, with its comments above it.</summary>
     [Fact]
@@ -135,12 +144,15 @@ public sealed class EditedTests
         }
     }
 
-    private static Scenario Blocks(Func<IReadOnlyList<KeyValuePair<string, DayBlock>>, IReadOnlyList<KeyValuePair<string, DayBlock>>> change) =>
-        Before with { Days = Before.Days.With("one", Before.Days["one"] with { Blocks = new(change([.. Before.Days["one"].Blocks])) }) };
+    private static Scenario Blocks(
+        Func<IReadOnlyList<KeyValuePair<string, DayBlock>>, IReadOnlyList<KeyValuePair<string, DayBlock>>> change) =>
+        Before with { Days = Before.Days.With("one",
+            Before.Days["one"] with { Blocks = new(change([.. Before.Days["one"].Blocks])) }) };
 
     private static void Becomes(Scenario after, string change)
     {
-        var (from, to) = (change[..change.IndexOf('|', StringComparison.Ordinal)], change[(change.IndexOf('|', StringComparison.Ordinal) + 1)..]);
+        var (from, to) = (change[..change.IndexOf('|', StringComparison.Ordinal)],
+            change[(change.IndexOf('|', StringComparison.Ordinal) + 1)..]);
         Assert.Contains(from, Text, StringComparison.Ordinal);
         Assert.Equal(Text.Replace(from, to, StringComparison.Ordinal), ScenarioFile.Edited(Text, Before, after));
     }

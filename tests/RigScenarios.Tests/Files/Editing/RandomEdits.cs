@@ -6,12 +6,15 @@ using UnitsNet;
 
 namespace RigScenarios.Tests.Files.Editing;
 
-/// <summary>Changes of a scenario as a form or a timeline makes them, chosen by three numbers. None needs to make sense on set.</summary>
+/// <summary>Changes of a scenario as a form or a timeline makes them, chosen by three numbers. None needs to make sense on
+/// set.</summary>
 internal static class RandomEdits
 {
     private static readonly string[] Titles =
-        ["Plain", "With: colon", "# hash", "a # b", "{brace, [x]}", "it's \"quoted\" \\ so", "yes", "two\nlines", "ends\n", "- dash", "snow ❄ 𝄞", "a, b", "what?", "-8 °C", " space ", "@at", "1.3",
-         "A remark that is longer than one line of the file would be, so that in a folded style it has to be wrapped somewhere between its words, and not only once but twice, to be sure of it."];
+        ["Plain", "With: colon", "# hash", "a # b", "{brace, [x]}", "it's \"quoted\" \\ so", "yes", "two\nlines", "ends\n",
+            "- dash", "snow ❄ 𝄞", "a, b", "what?", "-8 °C", " space ", "@at", "1.3",
+         "A remark that is longer than one line of the file would be, so that in a folded style it has to be wrapped "
+             + "somewhere between its words, and not only once but twice, to be sure of it."];
 
     private static readonly Func<Scenario, int, int, Scenario>[] Edits =
     [
@@ -19,14 +22,22 @@ internal static class RandomEdits
         (s, a, _) => s with { Note = a % 5 == 0 ? null : Titles[a % Titles.Length] },
         (s, a, b) => s with { PartsFrom = Changed(s.PartsFrom, a, b, "../more parts") },
         (s, a, _) => s with { Conditions = new Conditions(a % 3 == 0 ? null : Temperature.FromDegreesCelsius((a % 60) - 20)) },
-        (s, a, b) => s with { Kit = Changed(s.Kit, a, b, item => item with { Count = 1 + (b % 5), Part = b % 2 == 0 ? item.Part : "another" }, new KitItem("new-part", 1 + (b % 2))) },
-        (s, a, b) => s with { Builds = Changed(s.Builds, a, b, build => EditBuild(build, b, a), new Build { Stance = Stance.Hand, Battery = new BatteryInUse { Item = "x" } }) },
+        (s, a, b) =>
+            s with { Kit = Changed(s.Kit, a, b, item => item with { Count = 1 + (b % 5),
+            Part = b % 2 == 0 ? item.Part : "another" }, new KitItem("new-part", 1 + (b % 2))) },
+        (s, a, b) =>
+            s with { Builds = Changed(s.Builds, a, b, build => EditBuild(build, b, a),
+            new Build { Stance = Stance.Hand, Battery = new BatteryInUse { Item = "x" } }) },
         (s, a, b) => s with { Builds = Changed(s.Builds, 0, b, build => EditBuild(build, b, a), new Build()) },
         (s, a, b) => s with { Builds = Changed(s.Builds, 0, b, build => EditBuild(build, b, a), new Build()) },
-        (s, a, b) => s with { Days = Changed(s.Days, a, b, day => EditDay(day, b, a), new ShootingDay { Title = "New: day", Blocks = OrderedMap<DayBlock>.Empty.With("all", NewBlock(b)) }) },
+        (s, a, b) =>
+            s with { Days = Changed(s.Days, a, b, day => EditDay(day, b, a),
+            new ShootingDay { Title = "New: day", Blocks = OrderedMap<DayBlock>.Empty.With("all", NewBlock(b)) }) },
         (s, a, b) => s with { Days = Changed(s.Days, 0, b, day => EditDay(day, b, a), new ShootingDay()) },
         (s, a, b) => s with { Days = Changed(s.Days, 0, b, day => EditDay(day, a, b), new ShootingDay()) },
-        (s, a, b) => s with { Parts = Changed(s.Parts, a, b, part => EditPart(part, b), new Part { Kind = PartKind.Lens, Name = "New # part", Power = new PowerDraw() }) },
+        (s, a, b) =>
+            s with { Parts = Changed(s.Parts, a, b, part => EditPart(part, b),
+            new Part { Kind = PartKind.Lens, Name = "New # part", Power = new PowerDraw() }) },
         (s, a, b) => s with { Parts = Changed(s.Parts, 0, b, part => EditPart(part, b), new Part()) },
     ];
 
@@ -38,10 +49,15 @@ internal static class RandomEdits
         0 => build with { Title = a % 2 == 0 ? null : Titles[b % Titles.Length] },
         1 => build with { Stance = (Stance)(b % 3) },
         2 => build with { Battery = build.Battery with { Charge = b % 3 == 0 ? null : Ratio.FromPercent(1 + (b % 99)) } },
-        3 => build with { Battery = build.Battery with { CapacityLeft = b % 3 == 0 ? null : Ratio.FromPercent(80), StartTemperature = b % 2 == 0 ? null : Temperature.FromDegreesCelsius(b % 20), ResistanceGrowth = b % 4 == 0 ? null : 1.5 } },
+        3 => build with { Battery = build.Battery with { CapacityLeft = b % 3 == 0 ? null : Ratio.FromPercent(80),
+            StartTemperature = b % 2 == 0 ? null : Temperature.FromDegreesCelsius(b % 20), ResistanceGrowth = b % 4 == 0
+            ? null : 1.5 } },
         4 => build with { Plate = b % 2 == 0 ? null : "a-plate" },
-        5 => build with { Regulators = Changed(build.Regulators, a, b, _ => new RegulatorInUse(b % 2 == 0 ? null : "battery"), new RegulatorInUse("plate")) },
-        6 or 7 => build with { Devices = Changed(build.Devices, a, b, device => EditDevice(device, b), new DeviceInUse { Essential = b % 2 == 0, Count = 2 }) },
+        5 => build with { Regulators = Changed(build.Regulators, a, b, _ => new RegulatorInUse(b % 2 == 0 ? null : "battery"),
+            new RegulatorInUse("plate")) },
+        6 or 7 =>
+            build with { Devices = Changed(build.Devices, a, b, device => EditDevice(device, b),
+            new DeviceInUse { Essential = b % 2 == 0, Count = 2 }) },
         _ => build with { Carries = Changed(build.Carries, a, b, "new, thing") },
     };
 
@@ -83,12 +99,16 @@ internal static class RandomEdits
         0 => part with { Mass = part.Mass is null ? Mass.FromGrams(1 + a) : null },
         1 => part with { Name = Titles[a % Titles.Length], Note = Titles[a % 7] },
         2 => part with { Power = part.Power is null ? new PowerDraw { Record = Power.FromWatts(4) } : null },
-        3 when part.Battery is { } battery => part with { Battery = battery with { Energy = Energy.FromWattHours(50 + a), Chemistry = "nmc", MaximumCurrent = null } },
+        3 when part.Battery is { } battery =>
+            part with { Battery = battery with { Energy = Energy.FromWattHours(50 + a), Chemistry = "nmc",
+            MaximumCurrent = null } },
         4 when part.Battery is { OpenCircuitVoltage: { Count: > 1 } curve } battery => part with
         {
             Battery = battery with
             {
-                OpenCircuitVoltage = a % 2 == 0 ? [.. curve.Skip(1)] : [.. curve.Take(1), new OpenCircuitPoint(Ratio.FromPercent(a % 100), ElectricPotential.FromVolts(3.3)), .. curve.Skip(1).Select(point => point with { Voltage = ElectricPotential.FromVolts(4) })],
+                OpenCircuitVoltage = a % 2 == 0 ? [.. curve.Skip(1)]
+                    : [.. curve.Take(1), new OpenCircuitPoint(Ratio.FromPercent(a % 100), ElectricPotential.FromVolts(3.3)),
+                    .. curve.Skip(1).Select(point => point with { Voltage = ElectricPotential.FromVolts(4) })],
             },
         },
         _ => part with { Kind = PartKind.Lens },
