@@ -40,7 +40,7 @@ static int Help()
         {BalanceCommand.Usage}
             answer what a case file asks about the balance of its rigs
         {MeasuredCellsCommand.Usage}
-            predict the measured discharges of the reference folder beside the project, write the errors
+            predict the measured discharges of tests/RigScenarios.Checks/data/measured, write the errors
         {LiveCommand.Usage}
             move one parameter of a notebook to and fro, tell times and memory
         {PageCommand.Usage}

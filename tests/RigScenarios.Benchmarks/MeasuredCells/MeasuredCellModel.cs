@@ -5,31 +5,6 @@ using UnitsNet;
 
 namespace RigScenarios.Benchmarks.MeasuredCells;
 
-/// <summary>A measured discharge beside the predicted one.</summary>
-internal sealed record CellComparison(MeasuredDischarge Measured, double AmpereHours, double WattHours, double EndCelsius)
-{
-    /// <summary>Error of the charge, and so of the runtime at the measured current; 0.01 is 1 % too much.</summary>
-    public double ChargeError => (AmpereHours / Measured.AmpereHours) - 1;
-
-    /// <summary>Error of the delivered energy.</summary>
-    public double EnergyError => (WattHours / Measured.WattHours) - 1;
-
-    /// <summary>
-    /// Error of the runtime that the model claims to keep, as a part: 2 % at 25 °C, 3 % down to -10 °C (there from C/2), 20 % at
-    /// -20 °C, for the steady
-    /// loads of a camera pack, up to 1C. Not claimed (null): 2C; 40 °C, where this cell gave less than at 25 °C; C/20 at -10 °C,
-    /// where a
-    /// day-long discharge gives more than the cold table, fitted at C/2, says.
-    /// </summary>
-    public double? ClaimedTolerance => (Measured.ChamberCelsius, Measured.Rate) switch
-    {
-        (_, "2C") or (40, _) or (-10, "C/20") => null,
-        (25, _) => 0.02,
-        (-20, _) => 0.20,
-        _ => 0.03,
-    };
-}
-
 /// <summary>
 /// The measured cell by the project's NMC defaults, as a pack of one group. Its capacity alone is set by a measurement: such that
 /// the C/20
@@ -61,18 +36,24 @@ internal sealed class MeasuredCellModel
 
     public CellComparison Compare(MeasuredDischarge one)
     {
-        var chamber = measured.First(other => other.ChamberCelsius == one.ChamberCelsius
-            && other.Rate == SlowestRate).StartCelsius;
-        var start = DischargeStart.Full with { Temperature = Temperature.FromDegreesCelsius(one.StartCelsius) };
-        var result = Discharge.Run(
-            Cell(), Temperature.FromDegreesCelsius(chamber), start, Demand.OfCurrent(ElectricCurrent.FromAmperes(one.Amperes)),
-            new DischargeOptions { SeriesPoints = 0 });
+        var result = Run(one, seriesPoints: 0);
         return new CellComparison(
             one, result.Energies.ChargeDrawn.AmpereHours, result.Energies.Delivered.WattHours,
             result.EndTemperature.DegreesCelsius);
     }
 
-    private Pack Cell() => PackModel.From(
+    /// <summary>The discharge as predicted, with as many points of its course as asked for.</summary>
+    public DischargeResult Run(MeasuredDischarge one, int seriesPoints) => Discharge.Run(
+        Cell(), Chamber(one.ChamberCelsius),
+        DischargeStart.Full with { Temperature = Temperature.FromDegreesCelsius(one.StartCelsius) },
+        Demand.OfCurrent(ElectricCurrent.FromAmperes(one.Amperes)), new DischargeOptions { SeriesPoints = seriesPoints });
+
+    /// <summary>The temperature of the air in the chamber at one of its settings.</summary>
+    public Temperature Chamber(double setting) => Temperature.FromDegreesCelsius(
+        measured.First(one => one.ChamberCelsius == setting && one.Rate == SlowestRate).StartCelsius);
+
+    /// <summary>The cell as a pack of one group.</summary>
+    public Pack Cell() => PackModel.From(
         new Battery
         {
             Energy = Energy.FromWattHours(3.6 * CapacityAmpereHours),

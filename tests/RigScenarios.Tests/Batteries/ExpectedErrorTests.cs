@@ -83,7 +83,7 @@ public sealed class ExpectedErrorTests
         .. File.ReadLines(Path.Combine(Repository.Root, "docs", "measured-cells.md"))
             .Select(line => line.Trim('|', ' ').Split('|', StringSplitOptions.TrimEntries))
             .Where(cells => cells.Length == 11 && double.TryParse(cells[0], CultureInfo.InvariantCulture, out _))
-            .Select(cells => (Number(cells[0]), Rate(cells[1].TrimEnd('*', '†', ' ')), Number(cells[5]), Number(cells[9]))),
+            .Select(cells => (Number(cells[0]), Rate(cells[1].TrimEnd('*', '†', '‡', ' ')), Number(cells[5]), Number(cells[9]))),
     ];
 
     private static double Rate(string text) =>
