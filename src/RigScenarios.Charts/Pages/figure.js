@@ -74,7 +74,8 @@
   // they stand out from the paper by 4.5 to 1, as text must (Web Content Accessibility Guidelines 2.2, success criterion 1.4.3).
   var PAPER = [29, 28, 27], INK = [206, 198, 183], CONTRAST = 4.5;
   // Cividis at half its light (stops: plotly.js), so that no cell glares and light text can be read on each.
-  var NIGHT_SCALE = [[0, "rgb(4,20,44)"], [0.2, "rgb(28,38,55)"], [0.4, "rgb(50,52,57)"], [0.6, "rgb(74,71,61)"], [0.8, "rgb(100,92,56)"], [1, "rgb(128,117,40)"]];
+  var NIGHT_SCALE = [[0, "rgb(4,20,44)"], [0.2, "rgb(28,38,55)"], [0.4, "rgb(50,52,57)"], [0.6, "rgb(74,71,61)"],
+    [0.8, "rgb(100,92,56)"], [1, "rgb(128,117,40)"]];
 
   function light(rgb) {
     var part = rgb.map(function (value) {
@@ -84,7 +85,9 @@
     return 0.2126 * part[0] + 0.7152 * part[1] + 0.0722 * part[2];
   }
 
-  function mixed(from, to, share) { return from.map(function (value, i) { return Math.round(value + (to[i] - value) * share); }); }
+  function mixed(from, to, share) {
+    return from.map(function (value, i) { return Math.round(value + (to[i] - value) * share); });
+  }
 
   function nightColour(text) {
     var hex = /^#([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})$/i.exec(text);
@@ -117,7 +120,10 @@
       var value = node[key];
       if (/color$/i.test(key)) {
         if (typeof value === "string") { node[key] = change(value); return; }
-        if (Array.isArray(value)) { node[key] = value.map(function (item) { return typeof item === "string" ? change(item) : item; }); return; }
+        if (Array.isArray(value)) {
+          node[key] = value.map(function (item) { return typeof item === "string" ? change(item) : item; });
+          return;
+        }
       }
       // The numbers of a trace hold no colours and are many.
       if (value && typeof value === "object" && !(Array.isArray(value) && typeof value[0] !== "object")) recolour(value, change);

@@ -24,7 +24,8 @@ export async function api(method, path, body, signal) {
     throw new ApiProblem(0, [{ text: "The program behind this page does not answer. Is it still running?" }]);
   }
   const json = await response.json().catch(() => null);
-  if (!response.ok) throw new ApiProblem(response.status, json?.problems?.length ? json.problems : [{ text: unexplained(response.status) }]);
+  if (!response.ok)
+    throw new ApiProblem(response.status, json?.problems?.length ? json.problems : [{ text: unexplained(response.status) }]);
   return json;
 }
 

@@ -45,7 +45,8 @@ export function makeArticle(root, notebook, strip, decorate) {
       place.box.classList.remove("is-renewed", "is-old");
       place.failed.hidden = true;
       place.bar.hidden = true;
-      cells.get(number).element.classList.toggle("has-shown", [...cells.get(number).element.querySelectorAll(".shown")].some(shown => shown.childElementCount > 0));
+      cells.get(number).element.classList.toggle("has-shown",
+        [...cells.get(number).element.querySelectorAll(".shown")].some(shown => shown.childElementCount > 0));
       decorate(place.shown);
     },
     draw: async onlyVisible => { await drawFigures(root, onlyVisible); },
@@ -60,7 +61,8 @@ export function makeArticle(root, notebook, strip, decorate) {
     },
     /** Marks what is about to change: the cells named, or all where it isn't known. */
     renewing(name, numbers) {
-      for (const [number, cell] of cells) if (!numbers || numbers.has(number)) cell.versions[name].box.classList.add("is-renewed");
+      for (const [number, cell] of cells) if (!numbers || numbers.has(number))
+        cell.versions[name].box.classList.add("is-renewed");
     },
     /** Nothing is being renewed any more. `isCutShort`: what was waiting for it stays as it was before, and is marked so. */
     settled(name, isCutShort = false) {
@@ -114,7 +116,8 @@ export function makeArticle(root, notebook, strip, decorate) {
         decorate(cell.versions.pinned.shown);
       }
     },
-    answers: name => [...cells.values()].flatMap(cell => [...cell.versions[name].shown.children].map(child => child.rsPart).filter(part => part?.type === "answer")),
+    answers: name => [...cells.values()].flatMap(cell => [...cell.versions[name].shown.children].map(child => child.rsPart)
+      .filter(part => part?.type === "answer")),
     shown: name => [...cells.values()].flatMap(cell => [...cell.versions[name].shown.children]),
   };
 }
@@ -123,15 +126,18 @@ function makeCell(cell) {
   const versions = {};
   for (const [name, title] of [["pinned", "Pinned"], ["now", "Now"]]) {
     const shown = el("div", { class: "shown" });
-    const bar = el("div", { class: "cell-progress", hidden: true }, el("progress", { max: "1", value: "0", "aria-label": "How far this part has come" }), el("span"));
+    const bar = el("div", { class: "cell-progress", hidden: true },
+      el("progress", { max: "1", value: "0", "aria-label": "How far this part has come" }), el("span"));
     const failed = el("p", { class: "problem", role: "alert", hidden: true });
     const heading = el("p", { class: "version-name", id: `${name}-${cell.number}` }, title);
-    const box = el("div", { class: `version version-${name}`, role: "group", "aria-labelledby": heading.id, hidden: name === "pinned" }, heading, failed, bar, shown);
+    const box = el("div", { class: `version version-${name}`, role: "group", "aria-labelledby": heading.id,
+      hidden: name === "pinned" }, heading, failed, bar, shown);
     versions[name] = { box, shown, bar, failed, name: heading };
   }
   const element = el("section", { class: "cell", "data-cell": cell.number },
     el("div", { class: "versions" }, versions.pinned.box, versions.now.box),
-    el("details", { class: "rs-code" }, el("summary", {}, "The code behind it"), el("pre", { tabindex: "0" }, el("code", {}, cell.code.trimEnd()))));
+    el("details", { class: "rs-code" }, el("summary", {}, "The code behind it"),
+      el("pre", { tabindex: "0" }, el("code", {}, cell.code.trimEnd()))));
   return { element, versions };
 }
 

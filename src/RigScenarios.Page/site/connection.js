@@ -4,8 +4,8 @@ import { api } from "./api.js";
 const PAUSES = [300, 600, 1200, 2500, 5000];
 
 /**
- * Opens the line at `path`. `on.message(json)` gets what comes; `on.open()` and `on.broken(words)` tell how it stands; `on.gone(shelf)`
- * may say in words why there is nothing at the other end any more, going by what is on the shelf.
+ * Opens the line at `path`. `on.message(json)` gets what comes; `on.open()` and `on.broken(words)` tell how it stands;
+ * `on.gone(shelf)` may say in words why there is nothing at the other end any more, going by what is on the shelf.
  * Gives `send(json)`, which is true when it went out; what doesn't is lost, for after an opening the page runs anew anyway.
  */
 export function connect(path, on) {
@@ -30,11 +30,13 @@ export function connect(path, on) {
     try {
       const words = on.gone?.(await api("GET", "/api/shelf"));
       if (words) return { words, isFinal: true };
-      return { words: wasOpen ? "The line to the program broke. Trying again…" : "The program has no line free for this page. Is it open in many windows? Trying again…" };
+      return { words: wasOpen ? "The line to the program broke. Trying again…"
+        : "The program has no line free for this page. Is it open in many windows? Trying again…" };
     } catch (error) {
       return {
         words: error.status === 0
-          ? "The program behind this page has gone. What you see stays. Start it again (rigscenarios open); this page then goes on by itself, or open the new address that it prints."
+          ? "The program behind this page has gone. What you see stays. Start it again (rigscenarios open); "
+            + "this page then goes on by itself, or open the new address that it prints."
           : error.message,
       };
     }

@@ -28,10 +28,12 @@ export function makeControl(parameter, onChange) {
   const id = `control-${parameter.name}`;
   const below = el("div", { class: "below", id: `${id}-below` });
   const problem = el("div", { class: "problem", id: `${id}-problem`, role: "alert", hidden: true });
-  const tell = (event, isSettled) => onChange(parameter.name, performance.now() - Math.max(0, Math.min(1000, performance.now() - event.timeStamp)), isSettled);
+  const tell = (event, isSettled) => onChange(parameter.name,
+    performance.now() - Math.max(0, Math.min(1000, performance.now() - event.timeStamp)), isSettled);
   const kind = KINDS[parameter.kind] ?? (parameter.choices.length > 0 || CHOICES.has(parameter.kind) ? choice : plainText);
   const control = kind(parameter, id, tell, below);
-  control.element = el("div", { class: "control" }, control.label, el("div", { class: "row" }, control.row), el("div", { class: "below-box" }, below, problem));
+  control.element = el("div", { class: "control" }, control.label, el("div", { class: "row" }, control.row),
+    el("div", { class: "below-box" }, below, problem));
   control.fields.forEach(field => field.setAttribute("aria-describedby", `${id}-below ${id}-problem`));
   control.useChoices ??= () => {};
   control.say = words => {
@@ -55,8 +57,11 @@ function number(parameter, id, tell, below) {
   const hasRange = Number.isFinite(minimum) && Number.isFinite(maximum) && maximum > minimum;
   const range = hasRange ? `${inWords(parameter, minimum)} to ${inWords(parameter, maximum)}` : "";
   const label = el("label", { for: id }, labelOf(parameter));
-  const field = el("input", { type: "number", id, step: parameter.kind === "whole-number" ? "1" : "any", inputmode: "decimal", min: minimum ?? null, max: maximum ?? null });
-  const slider = hasRange ? el("input", { type: "range", min: String(minimum), max: String(maximum), step: String(stepOf(parameter)), "aria-label": `${labelOf(parameter)}, slider` }) : null;
+  const field = el("input", { type: "number", id, step: parameter.kind === "whole-number" ? "1" : "any", inputmode: "decimal",
+    min: minimum ?? null, max: maximum ?? null });
+  const slider = hasRange
+    ? el("input", { type: "range", min: String(minimum), max: String(maximum), step: String(stepOf(parameter)),
+    "aria-label": `${labelOf(parameter)}, slider` }) : null;
   below.textContent = range;
   const control = {
     label, fields: slider ? [field, slider] : [field],
@@ -87,7 +92,8 @@ function stepOf({ kind, minimum, maximum, default: own }) {
   step = [1, 2, 5, 10].map(n => n * step).find(s => s >= coarsest * 0.999);
   if (kind === "whole-number") step = Math.max(1, Math.round(step));
   const rounded = s => Number(s.toPrecision(6));
-  return rounded([step, step / 2, step / 5, step / 10].find(s => meets(s) && (kind !== "whole-number" || Number.isInteger(s))) ?? (kind === "whole-number" ? 1 : step / 10));
+  return rounded([step, step / 2, step / 5, step / 10].find(s => meets(s) && (kind !== "whole-number" || Number.isInteger(s)))
+    ?? (kind === "whole-number" ? 1 : step / 10));
 }
 
 function choice(parameter, id, tell, below) {
@@ -97,12 +103,14 @@ function choice(parameter, id, tell, below) {
     const chosen = choices.find(c => c.value === select.value);
     below.replaceChildren(chosen?.detail ?? "");
     if (parameter.kind === "scenario-file" && /^(own|samples)\//.test(select.value))
-      below.append(chosen?.detail ? " · " : "", el("a", { href: `/rig?file=${encodeURIComponent(select.value)}` }, "form"), " · ", el("a", { href: `/file/${inPath(select.value)}` }, "text"));
+      below.append(chosen?.detail ? " · " : "", el("a", { href: `/rig?file=${encodeURIComponent(select.value)}` }, "form"), " · ",
+        el("a", { href: `/file/${inPath(select.value)}` }, "text"));
   };
   // A value that is no choice (any more) stays to be seen until the server says what it takes instead.
   const fill = value => {
     const all = value === "" || choices.some(c => c.value === value) ? choices : [...choices, { value, title: value }];
-    if (JSON.stringify(all.map(c => [c.value, c.title || c.value])) !== JSON.stringify([...select.options].map(option => [option.value, option.text])))
+    if (JSON.stringify(all.map(c => [c.value, c.title || c.value])) !== JSON.stringify([...select.options]
+      .map(option => [option.value, option.text])))
       select.replaceChildren(...all.map(c => el("option", { value: c.value }, c.title || c.value)));
     select.value = value;
     show();
@@ -123,11 +131,13 @@ function choice(parameter, id, tell, below) {
 }
 
 function yesNo(parameter, id, tell) {
-  const inputs = ["true", "false"].map((value, i) => el("input", { type: "radio", name: id, value, id: i === 0 ? id : `${id}-no` }));
+  const inputs = ["true", "false"].map((value, i) =>
+    el("input", { type: "radio", name: id, value, id: i === 0 ? id : `${id}-no` }));
   inputs.forEach(input => input.addEventListener("change", event => tell(event, true)));
   return {
     label: el("div", { class: "label", id: `${id}-label` }, labelOf(parameter)), fields: [],
-    row: el("div", { class: "yes-no", role: "radiogroup", "aria-labelledby": `${id}-label` }, el("label", {}, inputs[0], "yes"), el("label", {}, inputs[1], "no")),
+    row: el("div", { class: "yes-no", role: "radiogroup", "aria-labelledby": `${id}-label` }, el("label", {}, inputs[0], "yes"),
+      el("label", {}, inputs[1], "no")),
     get value() { return inputs[0].checked ? "true" : "false"; },
     set value(text) { inputs[text === "true" ? 0 : 1].checked = true; },
   };

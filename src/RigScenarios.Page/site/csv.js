@@ -3,7 +3,8 @@
 
 /** The table as CSV, its column titles as the first line. */
 export function toCsv(table) {
-  const lines = [table.columns.map(column => column.title), ...table.rows.map(row => row.map((cell, i) => table.columns[i]?.isNumber ? plain(cell) : cell))];
+  const lines = [table.columns.map(column => column.title),
+    ...table.rows.map(row => row.map((cell, i) => table.columns[i]?.isNumber ? plain(cell) : cell))];
   return lines.map(line => line.map(field).join(",")).join("\r\n") + "\r\n";
 }
 

@@ -6,9 +6,11 @@ import { el } from "./parts.js";
  * Gives {action, values}, or null when the reader turned away. `check(action, values)` may give (a promise of) words that say
  * what is wrong; then the dialog stays open and shows them.
  */
-export function ask({ title, text, content, fields = [], actions = [{ value: "ok", label: "OK", primary: true }], cancel = "Cancel", check }) {
+export function ask({ title, text, content, fields = [], actions = [{ value: "ok", label: "OK", primary: true }],
+  cancel = "Cancel", check }) {
   const number = ++asked;
-  const inputs = fields.map(field => el("input", { type: "text", id: `ask-${number}-${field.name}`, value: field.value ?? "", autocomplete: "off", spellcheck: "false" }));
+  const inputs = fields.map(field => el("input",
+    { type: "text", id: `ask-${number}-${field.name}`, value: field.value ?? "", autocomplete: "off", spellcheck: "false" }));
   const wrong = el("p", { class: "problem", role: "alert", hidden: true });
   const form = el("form", { class: "dialog-body" },
     el("h2", { id: `ask-${number}` }, title),
@@ -18,7 +20,8 @@ export function ask({ title, text, content, fields = [], actions = [{ value: "ok
       el("label", { for: inputs[i].id }, field.label), inputs[i], field.help ? el("span", { class: "help" }, field.help) : null)),
     wrong,
     el("p", { class: "actions" },
-      actions.map(action => el("button", { type: "submit", value: action.value, class: action.primary ? "primary" : "" }, action.label)),
+      actions.map(action => el("button", { type: "submit", value: action.value, class: action.primary ? "primary" : "" },
+        action.label)),
       cancel ? el("button", { type: "button", class: "quiet", onclick: () => dialog.close() }, cancel) : null));
   const dialog = el("dialog", { "aria-labelledby": `ask-${number}` }, form);
   return new Promise(resolve => {
@@ -57,7 +60,8 @@ export async function copyLink(address) {
     await navigator.clipboard.writeText(address);
     return true;
   } catch {
-    await ask({ title: "The link to this state", text: "Copy it from here.", fields: [{ name: "link", label: "Link", value: address }], actions: [], cancel: "Close" });
+    await ask({ title: "The link to this state", text: "Copy it from here.",
+      fields: [{ name: "link", label: "Link", value: address }], actions: [], cancel: "Close" });
     return false;
   }
 }

@@ -32,7 +32,8 @@ export function tellUpdated(run, queue, done) {
   const tell = () => {
     const milliseconds = performance.now() - run.at;
     Object.assign(document.documentElement.dataset, { rsRun: run.run, rsMilliseconds: milliseconds.toFixed(1) });
-    dispatchEvent(new CustomEvent("rs-updated", { detail: { run: run.run, queue, milliseconds, drawn, server: done.milliseconds, rerun: done.rerun } }));
+    dispatchEvent(new CustomEvent("rs-updated",
+      { detail: { run: run.run, queue, milliseconds, drawn, server: done.milliseconds, rerun: done.rerun } }));
   };
   if (document.hidden) return tell();
   return requestAnimationFrame(() => {

@@ -28,10 +28,12 @@ export class Check {
     this.#running?.abort();
     const mine = this.#running = new AbortController();
     try {
-      const { problems, answers } = await api("POST", "/api/text/check", { text: this.text.value, file: this.idOf() }, mine.signal);
+      const { problems, answers } = await api("POST", "/api/text/check", { text: this.text.value, file: this.idOf() },
+        mine.signal);
       this.show(problems);
       document.getElementById("answers-part").hidden = answers.length === 0;
-      this.answers.replaceChildren(...answers.map((answer) => el("li", {}, el("span", { class: "answer-of" }, `${answer.build}, ${answer.day}`), answer.text)));
+      this.answers.replaceChildren(...answers.map((answer) =>
+        el("li", {}, el("span", { class: "answer-of" }, `${answer.build}, ${answer.day}`), answer.text)));
     } catch (error) {
       if (error.name === "AbortError") return;
       if (!error.problems) throw error;
@@ -42,10 +44,14 @@ export class Check {
 
   show(problems) {
     const errors = problems.filter((problem) => problem.severity !== "warning").length, warnings = problems.length - errors;
-    const counted = [errors > 0 ? `${errors} to put right` : "", warnings > 0 ? `${warnings} worth a look` : ""].filter(Boolean).join(", ");
+    const counted = [errors > 0 ? `${errors} to put right` : "", warnings > 0 ? `${warnings} worth a look` : ""].filter(Boolean)
+      .join(", ");
     say(this.sum, problems.length === 0 ? "Nothing wrong was found." : `${counted}.`);
     this.lines.mark(problems);
-    this.list.replaceChildren(...problems.map((problem) => el("li", {}, el("button", { type: "button", onclick: () => this.lines.goTo(problem.line, problem.column) },
-      problem.line > 0 ? el("span", { class: "problem-line" }, `Line ${problem.line}: `) : null, problem.path ? el("code", {}, problem.path) : null, problem.path ? " " : null, problem.severity === "warning" ? "Worth a look: " : "", inWords(problem)))));
+    this.list.replaceChildren(...problems.map((problem) =>
+      el("li", {}, el("button", { type: "button", onclick: () => this.lines.goTo(problem.line, problem.column) },
+        problem.line > 0 ? el("span", { class: "problem-line" }, `Line ${problem.line}: `) : null,
+        problem.path ? el("code", {}, problem.path) : null, problem.path ? " " : null,
+        problem.severity === "warning" ? "Worth a look: " : "", inWords(problem)))));
   }
 }

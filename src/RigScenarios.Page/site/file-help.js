@@ -13,9 +13,12 @@ export class Help {
   constructor(text, lines) {
     Object.assign(this, { text, lines });
     const byId = (id) => document.getElementById(id);
-    Object.assign(this, { path: byId("help-path"), about: byId("help-about"), accepted: byId("help-accepted"), fields: byId("help-fields") });
+    Object.assign(this, { path: byId("help-path"), about: byId("help-about"), accepted: byId("help-accepted"),
+      fields: byId("help-fields") });
     this.fields.addEventListener("keydown", (event) => this.#key(event));
-    document.addEventListener("selectionchange", () => { if (document.activeElement === text) { lines.showHere(); this.soon(); } });
+    document.addEventListener("selectionchange", () => {
+      if (document.activeElement === text) { lines.showHere(); this.soon(); }
+    });
     text.addEventListener("input", () => this.soon());
   }
 
@@ -44,8 +47,10 @@ export class Help {
     say(this.accepted, help.accepted ? `Accepted: ${help.accepted}` : "");
     const canWrite = !this.text.readOnly;
     this.fields.replaceChildren(...help.fields.map((field) => el("li", {}, el("button",
-      { type: "button", "data-present": field.present, disabled: field.present || !canWrite, title: field.accepted ? `Accepted: ${field.accepted}` : null, onclick: () => this.#insert(help, field) },
-      el("span", { class: "field-key" }, field.key), el("span", { class: "field-about" }, field.about, field.required && !field.present ? " Required." : "")))));
+      { type: "button", "data-present": field.present, disabled: field.present || !canWrite,
+        title: field.accepted ? `Accepted: ${field.accepted}` : null, onclick: () => this.#insert(help, field) },
+      el("span", { class: "field-key" }, field.key),
+      el("span", { class: "field-about" }, field.about, field.required && !field.present ? " Required." : "")))));
   }
 
   #key(event) {
@@ -60,13 +65,17 @@ export class Help {
   #insert(help, field) {
     const { text } = this, { value } = text;
     let { selectionStart } = text;
-    const start = value.lastIndexOf("\n", selectionStart - 1) + 1, end = (value.indexOf("\n", selectionStart) + value.length + 1) % (value.length + 1);
+    const start = value.lastIndexOf("\n", selectionStart - 1) + 1,
+      end = (value.indexOf("\n", selectionStart) + value.length + 1) % (value.length + 1);
     const line = value.slice(start, end);
     const closing = /\}\s*(#.*)?$/.exec(line);
     // Beside a group that stands in one line, its fields go into it.
     if (closing && keyOf(line) === help.path.split(".").at(-1)) {
       const inside = start + closing.index;
-      if (selectionStart > inside || !value.slice(start, selectionStart).includes("{")) { selectionStart = inside; text.setSelectionRange(inside, inside); }
+      if (selectionStart > inside || !value.slice(start, selectionStart).includes("{")) {
+        selectionStart = inside;
+        text.setSelectionRange(inside, inside);
+      }
     }
 
     const before = value.slice(start, selectionStart);

@@ -19,7 +19,8 @@ export class TextKeys {
     if ((event.ctrlKey || event.metaKey) && event.key === " ") { event.preventDefault(); deeds.toFields(); return; }
     if (event.key === "Tab" && !event.ctrlKey && !event.altKey && !this.#leaving && !this.text.readOnly) {
       event.preventDefault();
-      if (event.shiftKey || this.text.selectionStart !== this.text.selectionEnd) this.#indentLines(event.shiftKey); else typeIn(this.text, indent);
+      if (event.shiftKey || this.text.selectionStart !== this.text.selectionEnd)
+        this.#indentLines(event.shiftKey); else typeIn(this.text, indent);
     } else if (event.key === "Enter" && !event.ctrlKey && !event.altKey && !event.isComposing && !this.text.readOnly) {
       event.preventDefault();
       this.#newLine();
@@ -44,7 +45,8 @@ export class TextKeys {
     this.text.setSelectionRange(from, selectionEnd);
     typeIn(this.text, moved.join("\n"));
     const caret = Math.max(from, selectionStart + moved[0].length - lines[0].length);
-    this.text.setSelectionRange(lines.length === 1 && selectionStart === selectionEnd ? caret : from, lines.length === 1 && selectionStart === selectionEnd ? caret : from + moved.join("\n").length);
+    this.text.setSelectionRange(lines.length === 1 && selectionStart === selectionEnd ? caret : from,
+      lines.length === 1 && selectionStart === selectionEnd ? caret : from + moved.join("\n").length);
   }
 }
 

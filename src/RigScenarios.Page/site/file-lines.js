@@ -38,9 +38,13 @@ export class Lines {
   }
 
   mark(problems) {
-    for (const line of this.#marks.keys()) { const element = this.gutter.children[line - 1]; if (element) { delete element.dataset.mark; element.removeAttribute("title"); } }
+    for (const line of this.#marks.keys()) {
+      const element = this.gutter.children[line - 1];
+      if (element) { delete element.dataset.mark; element.removeAttribute("title"); }
+    }
     this.#marks.clear();
-    for (const problem of problems) if (problem.line > 0) this.#marks.set(problem.line, [...this.#marks.get(problem.line) ?? [], problem]);
+    for (const problem of problems) if (problem.line > 0)
+      this.#marks.set(problem.line, [...this.#marks.get(problem.line) ?? [], problem]);
     for (const [line, there] of this.#marks) {
       const element = this.gutter.children[line - 1];
       if (!element) continue;

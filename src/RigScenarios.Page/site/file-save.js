@@ -5,11 +5,13 @@ import { forget, keep, kept } from "./kept.js";
 import { inWords, say } from "./tell.js";
 
 export class Save {
-  // file: {id, version, writable, hasReturns: lines end as on Windows, which a text field doesn't keep}; told(problems) is given the problems of a text that was saved.
+  // file: {id, version, writable, hasReturns: lines end as on Windows, which a text field doesn't keep}; told(problems) is given
+  // the problems of a text that was saved.
   constructor(text, file, saved, told) {
     Object.assign(this, { text, file, saved, told });
     const byId = (id) => document.getElementById(id);
-    Object.assign(this, { state: byId("save-state"), name: byId("save-name"), button: byId("save-button"), conflict: byId("conflict"), conflictTold: byId("conflict-told"), look: byId("conflict-look") });
+    Object.assign(this, { state: byId("save-state"), name: byId("save-name"), button: byId("save-button"),
+      conflict: byId("conflict"), conflictTold: byId("conflict-told"), look: byId("conflict-look") });
     byId("save-form").addEventListener("submit", (event) => { event.preventDefault(); this.save(); });
     byId("conflict-replace").addEventListener("click", () => this.save(true));
     byId("conflict-copy").addEventListener("click", () => this.askName());
@@ -54,11 +56,13 @@ export class Save {
   async save(replace = false) {
     const wanted = this.name.value.trim();
     const name = !this.copies ? this.file.id.slice("own/".length) : /\.ya?ml$/i.test(wanted) ? wanted : `${wanted}.yaml`;
-    const text = this.text.value, written = this.file.hasReturns ? text.replaceAll("\n", "\r\n") : text, isSame = this.file.id === `own/${name}`;
+    const text = this.text.value, written = this.file.hasReturns ? text.replaceAll("\n", "\r\n") : text,
+      isSame = this.file.id === `own/${name}`;
     this.conflict.hidden = true;
     say(this.state, "Saving …");
     try {
-      const saved = await api("PUT", `/api/files/own/${encodeURIComponent(name)}`, { text: written, version: isSame ? this.file.version : null, replace });
+      const saved = await api("PUT", `/api/files/own/${encodeURIComponent(name)}`,
+        { text: written, version: isSame ? this.file.version : null, replace });
       this.#forget();
       if (saved.id !== this.file.id) { location.assign(`/file/${inPath(saved.id)}`); return; }
       this.file.version = saved.version;

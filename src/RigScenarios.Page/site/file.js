@@ -40,7 +40,8 @@ async function start() {
   const lines = new Lines(text, byId("gutter"));
   const help = new Help(text, lines);
   const check = new Check(text, lines, () => file.id);
-  const save = new Save(text, { id: file.id, version: file.version, writable: file.writable, hasReturns: file.text.includes("\r\n") }, file.text.replaceAll("\r\n", "\n"), (problems) => check.show(problems));
+  const save = new Save(text, { id: file.id, version: file.version, writable: file.writable,
+    hasReturns: file.text.includes("\r\n") }, file.text.replaceAll("\r\n", "\n"), (problems) => check.show(problems));
   new TextKeys(text, { toFields: () => help.focus() });
   lines.show();
   check.show(file.problems);

@@ -150,7 +150,8 @@ function begin(json) {
     followers.clear();
     strip = makeStrip(json.parameters, {
       change, stop: () => Object.values(queues).forEach(queue => queue.stop()),
-      pin, unpin, swap, link, save, reset: () => take({ now: { ...defaults }, pinned }),
+      pin, unpin, swap, link, save: () => askWhatToSave(notebook, now, article.shown("now"), pinned !== null),
+      reset: () => take({ now: { ...defaults }, pinned }),
     });
     places.use(json.parameters, strip);
     article = makeArticle(document.getElementById("article"), json, strip.element, addTools);
@@ -227,7 +228,8 @@ function adopt(which, queue, parameters) {
     // "5.0" typed is the server's "5": the field of a reader who is still typing stays as it is.
     const focused = document.activeElement?.id?.replace(/^control-/, "");
     now = settled;
-    if (!isSame) strip.show(Object.fromEntries(Object.entries(settled).filter(([key]) => key !== focused || !/^(number|text)$/.test(document.activeElement.type))));
+    const isTyping = /^(number|text)$/.test(document.activeElement?.type);
+    if (!isSame) strip.show(Object.fromEntries(Object.entries(settled).filter(([key]) => key !== focused || !isTyping)));
   } else {
     pinned = settled;
   }
@@ -292,12 +294,5 @@ async function link() {
     strip.tellRun("The link is copied. It opens on this machine while the program runs.");
 }
 
-function save() {
-  askWhatToSave(notebook, now, article.shown("now"), pinned !== null);
-}
-
 // Another address of this page, typed or pasted or from the history.
-addEventListener("hashchange", () => {
-  const state = readAddress();
-  if (article) take(state);
-});
+addEventListener("hashchange", () => { if (article) take(readAddress()); });

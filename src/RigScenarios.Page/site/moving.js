@@ -1,9 +1,11 @@
-// Moving parts in a drawing, with a pointer or with the keyboard. What is moved follows at once; the server's drawing of it comes after.
+// Moving parts in a drawing, with a pointer or with the keyboard. What is moved follows at once; the server's drawing of it comes
+// after.
 import { inMillimetres } from "./places.js";
 
 /**
- * Lets the reader move parts in the drawings within `root`. `allows(part)`: whether this part (a `g.rs-move`) may be moved here. `move(part, millimetres, at,
- * isSettled)` is told where the reader wants it; `at` is when the reader did it. Members: arm(), settled().
+ * Lets the reader move parts in the drawings within `root`. `allows(part)`: whether this part (a `g.rs-move`) may be moved here.
+ * `move(part, millimetres, at, isSettled)` is told where the reader wants it; `at` is when the reader did it. Members: arm(),
+ * settled().
  */
 export function makeMoving(root, { allows, move }) {
   // Where parts are wanted that the drawings may not show yet.
@@ -26,7 +28,8 @@ export function makeMoving(root, { allows, move }) {
       part.classList.add("rs-can-move");
       // One stop for the Tab key a part; the view from above moves with the same keys when it is clicked.
       const isSide = part.closest("[data-view]").dataset.view === "side";
-      for (const [name, value] of Object.entries({ tabindex: isSide ? 0 : -1, role: "slider", "aria-valuemin": round(least), "aria-valuemax": round(greatest), "aria-label": `${part.dataset.words}: how far forward on its mount` }))
+      for (const [name, value] of Object.entries({ tabindex: isSide ? 0 : -1, role: "slider", "aria-valuemin": round(least),
+        "aria-valuemax": round(greatest), "aria-label": `${part.dataset.words}: how far forward on its mount` }))
         part.setAttribute(name, value);
       part.ownerSVGElement.setAttribute("role", "group");
     }
@@ -88,7 +91,8 @@ export function makeMoving(root, { allows, move }) {
     sheet.setPointerCapture(event.pointerId);
     event.preventDefault();
     part.focus({ preventScroll: true });
-    drag = { sheet, part, pointer: event.pointerId, x: event.clientX, y: event.clientY, from: at(part), value: at(part), unit: [x / (scale * (x * x + y * y)), y / (scale * (x * x + y * y))] };
+    drag = { sheet, part, pointer: event.pointerId, x: event.clientX, y: event.clientY, from: at(part), value: at(part),
+      unit: [x / (scale * (x * x + y * y)), y / (scale * (x * x + y * y))] };
     sheet.classList.add("rs-moving");
   });
 
@@ -123,7 +127,8 @@ export function makeMoving(root, { allows, move }) {
     const [least, greatest] = ends(part), step = event.shiftKey ? 10 : 1;
     const to = {
       ArrowRight: at(part) + step, ArrowUp: at(part) + step, ArrowLeft: at(part) - step, ArrowDown: at(part) - step,
-      PageUp: at(part) + 10, PageDown: at(part) - 10, Home: least, End: greatest, Escape: held?.name === part.dataset.part ? held.from : at(part),
+      PageUp: at(part) + 10, PageDown: at(part) - 10, Home: least, End: greatest,
+      Escape: held?.name === part.dataset.part ? held.from : at(part),
     }[event.key];
     if (to === undefined) return;
     event.preventDefault();
@@ -133,7 +138,8 @@ export function makeMoving(root, { allows, move }) {
   // Letting go of the key is the end of the move, as letting go of a slider is.
   root.addEventListener("keyup", event => {
     const part = event.target.closest?.(".rs-can-move");
-    if (part && !drag && wanted.has(part.dataset.part) && /^(Arrow|Page|Home|End)/.test(event.key)) want(part, at(part), event, true);
+    if (part && !drag && wanted.has(part.dataset.part) && /^(Arrow|Page|Home|End)/.test(event.key))
+      want(part, at(part), event, true);
   });
 
   // Escape goes back to where the part was when the keyboard came to it. A renewed drawing gives the focus back to the same part.
@@ -148,7 +154,8 @@ export function makeMoving(root, { allows, move }) {
     armSheet(event.target);
     if (drag?.sheet !== event.target) return;
     const view = drag.part.closest("[data-view]").dataset.view, name = drag.part.dataset.part;
-    drag.part = [...event.target.querySelectorAll(`[data-view="${view}"] .rs-can-move`)].find(part => part.dataset.part === name && part.getClientRects().length > 0) ?? drag.part;
+    drag.part = [...event.target.querySelectorAll(`[data-view="${view}"] .rs-can-move`)].find(part => part.dataset.part === name
+      && part.getClientRects().length > 0) ?? drag.part;
   });
 
   return {

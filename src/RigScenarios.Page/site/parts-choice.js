@@ -16,10 +16,12 @@ export class PartsChoice {
     this.list = el("ul", { id: `${id}-list`, role: "listbox", "aria-label": label, class: "choice-list", hidden: true });
     this.input = el("input", {
       id, type: "text", role: "combobox", "aria-autocomplete": "list", "aria-expanded": "false", "aria-controls": `${id}-list`,
-      "aria-label": label, "aria-describedby": describedBy, autocomplete: "off", spellcheck: "false", placeholder: hint, "data-path": path,
+      "aria-label": label, "aria-describedby": describedBy, autocomplete: "off", spellcheck: "false", placeholder: hint,
+      "data-path": path,
     });
     this.count = el("span", { class: "visually-hidden", role: "status" });
-    this.element = el("div", { class: "choice" }, this.input, el("span", { class: "choice-arrow", "aria-hidden": "true" }, "▾"), this.list, this.count);
+    this.element = el("div", { class: "choice" }, this.input, el("span", { class: "choice-arrow", "aria-hidden": "true" }, "▾"),
+      this.list, this.count);
 
     this.input.addEventListener("input", () => this.#open(this.input.value));
     this.input.addEventListener("click", () => { if (this.list.hidden) this.#open(""); else this.#close(); });
@@ -45,11 +47,14 @@ export class PartsChoice {
     const fits = this.options.filter((option) => !option.always && words.every((word) => option.search.includes(word)));
     // The words as they were written come first: "body b" is in many descriptions, but in few names.
     const isNamed = (option) => words.length > 0 && option.title.toLowerCase().includes(words.join(" "));
-    this.#shown = [...fits.filter(isNamed), ...fits.filter((option) => !isNamed(option)), ...this.options.filter((option) => option.always)];
+    this.#shown = [...fits.filter(isNamed), ...fits.filter((option) => !isNamed(option)),
+      ...this.options.filter((option) => option.always)];
     this.list.replaceChildren(...this.#shown.map((option, at) => el("li",
-      { role: "option", id: `${this.list.id}-${at}`, "data-at": at, "aria-selected": String(option.value === this.#chosen), class: option.always ? "choice-own" : null },
+      { role: "option", id: `${this.list.id}-${at}`, "data-at": at, "aria-selected": String(option.value === this.#chosen),
+        class: option.always ? "choice-own" : null },
       el("span", { class: "choice-title" }, option.title, el("span", { class: "visually-hidden" }, ", ")),
-      ...(option.figures ?? []).map((figure) => el("span", { class: "choice-figure" }, figure || "", el("span", { class: "visually-hidden" }, figure ? ", " : ""))),
+      ...(option.figures ?? []).map((figure) => el("span", { class: "choice-figure" }, figure || "",
+        el("span", { class: "visually-hidden" }, figure ? ", " : ""))),
       option.note ? el("span", { class: "choice-note" }, option.note) : null)));
     const found = this.#shown.filter((option) => !option.always).length;
     say(this.count, found === 1 ? "1 part" : `${found} parts`);

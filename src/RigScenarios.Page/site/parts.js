@@ -14,11 +14,12 @@ export function el(name, attributes = {}, ...children) {
 }
 
 // A number stays on one line with its unit, and "1 h 24 min" is never broken: as on the pages that the command line writes.
-const BEFORE_UNIT = /(?<=\d) (?=(?:h|min|s|V|A|W|Wh|Ah|mAh|mΩ|Ω|kg|g|mm|m|N|N·m|MPa|K|°C|%)(?![\p{L}\d]))|(?<=\d[ \u00a0](?:h|min)) (?=\d+ (?:min|s)(?![\p{L}\d]))/gu;
+const BEFORE_UNIT = /(?<=\d) (?=(?:h|min|s|V|A|W|Wh|Ah|mAh|mΩ|Ω|kg|g|mm|m|N|N·m|MPa|K|°C|%)(?![\p{L}\d]))/gu;
+const WITHIN_A_TIME = /(?<=\d[ \u00a0](?:h|min)) (?=\d+[ \u00a0](?:min|s)(?![\p{L}\d]))/gu;
 
 /** The text with its numbers kept beside their units. */
 export function prose(text) {
-  return String(text ?? "").replace(BEFORE_UNIT, "\u00a0");
+  return String(text ?? "").replace(BEFORE_UNIT, "\u00a0").replace(WITHIN_A_TIME, "\u00a0");
 }
 
 /** One part, as an element. A figure is drawn as soon as it stands in the page: see `drawFigures`. */
@@ -134,10 +135,15 @@ function fillDrawing(figure, part) {
     const held = sheet.contains(document.activeElement) ? document.activeElement : null;
     const [view, name, element] = [held?.closest("[data-view]")?.dataset.view, held?.dataset.part, held?.dataset.element];
     sheet.innerHTML = sheet.rsMarkup = markup;
-    // Whoever lets parts be moved makes them so, and puts what is held where the reader has it, before the focus goes back and anything is seen.
+    // Whoever lets parts be moved makes them so, and puts what is held where the reader has it, before the focus goes back and
+    // anything is seen.
     sheet.dispatchEvent(new CustomEvent("rs-drawn", { bubbles: true }));
-    if (name) [...sheet.querySelectorAll(`[data-view="${view}"] .rs-part`)].find(g => g.dataset.part === name && g.getClientRects().length > 0)?.focus({ preventScroll: true });
-    if (element) [...sheet.querySelectorAll("[data-element]")].find(g => g.dataset.element === element && g.getClientRects().length > 0)?.focus({ preventScroll: true });
+    if (name)
+      [...sheet.querySelectorAll(`[data-view="${view}"] .rs-part`)].find(g => g.dataset.part === name
+      && g.getClientRects().length > 0)?.focus({ preventScroll: true });
+    if (element)
+      [...sheet.querySelectorAll("[data-element]")].find(g => g.dataset.element === element && g.getClientRects().length > 0)
+      ?.focus({ preventScroll: true });
   }
   fillWords(figure, part);
 }
@@ -146,7 +152,8 @@ function fillWords(figure, part) {
   // Between the drawing and its caption there may stand what it is worked with.
   const title = figure.firstElementChild, caption = figure.querySelector(":scope > figcaption");
   title.textContent = prose(part.title);
-  caption.replaceChildren(...[part.caption ? el("p", {}, prose(part.caption)) : null, makeCautions(part.cautions)].filter(Boolean));
+  caption.replaceChildren(...[part.caption ? el("p", {}, prose(part.caption)) : null,
+    makeCautions(part.cautions)].filter(Boolean));
   figure.rsTable = part.table;
   fillNumbers(figure);
 }

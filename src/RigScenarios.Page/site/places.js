@@ -3,7 +3,8 @@ import { el } from "./parts.js";
 
 /** "plate -160 mm; pad -150 mm" as a map of millimetres. What can't be read is left out: the server has the last word. */
 export function readPlaces(text) {
-  const found = String(text ?? "").split(";").map(item => /^\s*(\S+)\s+([-\u2212]?\d+(?:\.\d+)?)\s*mm\s*$/.exec(item)).filter(Boolean);
+  const found = String(text ?? "").split(";").map(item => /^\s*(\S+)\s+([-\u2212]?\d+(?:\.\d+)?)\s*mm\s*$/.exec(item))
+    .filter(Boolean);
   return new Map(found.map(([, name, millimetres]) => [name, Number(millimetres.replace("\u2212", "-"))]));
 }
 
@@ -28,8 +29,9 @@ const rounded = millimetres => Math.round(millimetres * 10) / 10 + 0;
 const titleOf = (name, choices) => choices.find(choice => choice.value === name)?.title || name;
 
 /**
- * The list of what is moved. `changed(event, isSettled)` tells of every change by the reader. A choice: {value, title, least, greatest, at} in millimetres.
- * Members: element, value (a text, get and set), useChoices(choices), move(name, millimetres), has(name), at(name).
+ * The list of what is moved. `changed(event, isSettled)` tells of every change by the reader. A choice: {value, title, least,
+ * greatest, at} in millimetres. Members: element, value (a text, get and set), useChoices(choices), move(name, millimetres),
+ * has(name), at(name).
  */
 export class PlacesList {
   #places = new Map();
@@ -43,7 +45,8 @@ export class PlacesList {
     this.nothing = el("span", { class: "moved-nothing" }, "Nothing is moved. Drag a marked part in the drawing.");
     this.more = el("select", { "aria-label": `${label}: move a part by a number`, onchange: () => this.#openRow() });
     this.back = el("button", { type: "button", class: "quiet", onclick: event => this.#putAllBack(event) }, "Put all back");
-    this.element = el("div", { class: "moved", role: "group", "aria-label": label }, this.nothing, this.list, el("div", { class: "moved-foot" }, this.more, this.back));
+    this.element = el("div", { class: "moved", role: "group", "aria-label": label }, this.nothing, this.list,
+      el("div", { class: "moved-foot" }, this.more, this.back));
     this.#show();
   }
 
@@ -105,7 +108,9 @@ export class PlacesList {
   }
 
   #show() {
-    const names = [...new Set([...this.#places.keys()].filter(name => !this.#isOwn(name, this.#places.get(name)) || this.#open.has(name)).concat([...this.#open]))];
+    const names =
+      [...new Set([...this.#places.keys()].filter(name => !this.#isOwn(name, this.#places.get(name)) || this.#open.has(name))
+      .concat([...this.#open]))];
     if (names.join(" ") !== [...this.#rows.keys()].join(" ")) {
       this.#rows = new Map(names.map(name => [name, this.#rows.get(name) ?? this.#row(name)]));
       this.list.replaceChildren(...[...this.#rows.values()].map(row => row.element));
@@ -117,22 +122,26 @@ export class PlacesList {
       row.range.textContent = choice ? `${inMillimetres(choice.least)} to ${inMillimetres(choice.greatest)}` : "";
       for (const [key, bound] of [["min", choice?.least], ["max", choice?.greatest]])
         if (bound === undefined) row.field.removeAttribute(key); else row.field.setAttribute(key, rounded(bound));
-      if (document.activeElement !== row.field || row.field.value === "") row.field.value = millimetres === "" ? "" : rounded(millimetres);
+      if (document.activeElement !== row.field || row.field.value === "")
+        row.field.value = millimetres === "" ? "" : rounded(millimetres);
       else if (Number(row.field.value) !== rounded(millimetres) && !row.isTyping) row.field.value = rounded(millimetres);
     }
     const rest = this.#choices.filter(choice => !this.#rows.has(choice.value));
-    this.more.replaceChildren(el("option", { value: "" }, this.#rows.size > 0 ? "Move another part…" : "Move a part…"), ...rest.map(choice => el("option", { value: choice.value }, choice.title || choice.value)));
+    this.more.replaceChildren(el("option", { value: "" }, this.#rows.size > 0 ? "Move another part…" : "Move a part…"),
+      ...rest.map(choice => el("option", { value: choice.value }, choice.title || choice.value)));
     this.more.hidden = rest.length === 0;
     this.back.hidden = this.#rows.size < 2;
     this.nothing.hidden = this.#rows.size > 0;
-    this.nothing.textContent = this.#choices.length === 0 ? "No part of this build slides on its mount." : "Nothing is moved. Drag a marked part in the drawing.";
+    this.nothing.textContent = this.#choices.length === 0 ? "No part of this build slides on its mount."
+      : "Nothing is moved. Drag a marked part in the drawing.";
   }
 
   #row(name) {
     const row = { isTyping: false };
     row.name = el("span", { class: "moved-name" });
     row.range = el("span", { class: "moved-range" });
-    row.field = el("input", { type: "number", step: "1", inputmode: "decimal", "aria-label": `${titleOf(name, this.#choices)}, mm forward on its mount` });
+    row.field = el("input", { type: "number", step: "1", inputmode: "decimal",
+      "aria-label": `${titleOf(name, this.#choices)}, mm forward on its mount` });
     const told = (event, isSettled) => {
       row.isTyping = !isSettled;
       const millimetres = Number(row.field.value), choice = this.#choices.find(candidate => candidate.value === name);
@@ -151,7 +160,8 @@ export class PlacesList {
     row.field.addEventListener("input", event => told(event, false));
     row.field.addEventListener("change", event => told(event, true));
     row.element = el("li", {}, row.name, el("span", { class: "moved-place" }, row.field, el("span", { class: "unit" }, "mm")),
-      el("button", { type: "button", class: "quiet", "aria-label": `Put back: ${titleOf(name, this.#choices)}`, onclick: event => this.#putBack(name, event) }, "Put back"), row.range);
+      el("button", { type: "button", class: "quiet", "aria-label": `Put back: ${titleOf(name, this.#choices)}`,
+        onclick: event => this.#putBack(name, event) }, "Put back"), row.range);
     return row;
   }
 }

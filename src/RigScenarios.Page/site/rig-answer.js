@@ -22,14 +22,20 @@ export class Answer extends EventTarget {
     Object.assign(this, { draft, knowledge });
     const byId = (id) => document.getElementById(id);
     Object.assign(this, {
-      element: byId("answer"), missing: byId("answer-missing"), spoken: byId("answer-spoken"), stale: byId("answer-stale"), away: byId("answer-away"), parts: byId("answer-parts"), first: byId("answer-first"), cautions: byId("answer-cautions"),
-      figures: byId("answer-figures"), assumed: byId("answer-assumed"), assumedList: byId("assumed-list"), file: byId("answer-file"), text: byId("file-text"), strip: byId("answer-strip"),
+      element: byId("answer"), missing: byId("answer-missing"), spoken: byId("answer-spoken"), stale: byId("answer-stale"),
+      away: byId("answer-away"), parts: byId("answer-parts"), first: byId("answer-first"), cautions: byId("answer-cautions"),
+      figures: byId("answer-figures"), assumed: byId("answer-assumed"), assumedList: byId("assumed-list"),
+      file: byId("answer-file"), text: byId("file-text"), strip: byId("answer-strip"),
     });
     this.work = new Work(this.spoken);
     this.#queue = new RunQueue("now", connect("/api/rig/live", {
       message: (json) => this.#receive(json),
       open: () => { if (this.#isBegun) this.#want(performance.now(), true); },
-      broken: (words) => { this.#queue.forget(); this.#rest(); this.#tellAway(`${words} What you entered is kept in this window.`); },
+      broken: (words) => {
+        this.#queue.forget();
+        this.#rest();
+        this.#tellAway(`${words} What you entered is kept in this window.`);
+      },
     }));
     // On a phone the sentence stands at the foot of the window until the answer itself is in view.
     new IntersectionObserver(([seen]) => { this.strip.hidden = seen.isIntersecting; }).observe(this.first);
@@ -47,7 +53,9 @@ export class Answer extends EventTarget {
   }
 
   /** Whether the rig has changed since the question whose answer is shown. */
-  get isBehind() { return this.#timer !== 0 || this.#queue.isWaiting || (this.#queue.running !== null && !this.#queue.running.isAnswered); }
+  get isBehind() {
+    return this.#timer !== 0 || this.#queue.isWaiting || (this.#queue.running !== null && !this.#queue.running.isAnswered);
+  }
 
   #want(at, isSettled) {
     clearTimeout(this.#timer);
@@ -115,7 +123,8 @@ export class Answer extends EventTarget {
     const errors = answer.problems.filter((problem) => problem.severity !== "warning").length;
     this.#showMissing(answer.missing);
     const spoken = answer.answer?.text ?? "";
-    const toDo = errors > 0 ? `${errors === 1 ? "One thing" : `${errors} things`} to put right in the form.` : !spoken && answer.missing.length > 0 ? `Still to say: ${answer.missing.map((key) => this.#label(key)).join(", ")}.` : "";
+    const toDo = errors > 0 ? `${errors === 1 ? "One thing" : `${errors} things`} to put right in the form.`
+      : !spoken && answer.missing.length > 0 ? `Still to say: ${answer.missing.map((key) => this.#label(key)).join(", ")}.` : "";
     say(this.spoken, [toDo, spoken].filter(Boolean).join(" "));
     say(this.strip, spoken || toDo || "The answer appears here.");
     // While there is no picture yet, the list of what is still to say says it all.
@@ -135,20 +144,25 @@ export class Answer extends EventTarget {
     this.figures.replaceChildren(...[["Mass", answer.mass], ["Price", answer.price]].filter(([, value]) => value)
       .map(([name, value]) => el("div", {}, el("dt", {}, name), el("dd", {}, value))));
     this.assumed.hidden = answer.assumed.length === 0;
-    say(this.assumed.firstElementChild, answer.assumed.length === 1 ? "One value was left open and is assumed" : `${answer.assumed.length} values were left open and are assumed`);
-    this.assumedList.replaceChildren(...answer.assumed.map((assumed) => el("li", {}, el("span", { class: "assumed-name" }, assumed.name), ": ", el("strong", {}, assumed.value),
+    say(this.assumed.firstElementChild, answer.assumed.length === 1 ? "One value was left open and is assumed"
+      : `${answer.assumed.length} values were left open and are assumed`);
+    this.assumedList.replaceChildren(...answer.assumed.map((assumed) =>
+      el("li", {}, el("span", { class: "assumed-name" }, assumed.name), ": ", el("strong", {}, assumed.value),
       assumed.why ? `. ${assumed.why}` : null,
       assumed.source ? el("span", { class: "assumed-source" }, ` (${assumed.source})`) : null)));
     this.file.hidden = !answer.isWhole;
     if (answer.text !== null || !answer.isWhole) say(this.text, answer.text ?? "");
   }
 
-  #label(key) { return (this.knowledge.questions.find((question) => question.key === key)?.label ?? elsewhere[key] ?? key).toLowerCase(); }
+  #label(key) {
+    return (this.knowledge.questions.find((question) => question.key === key)?.label ?? elsewhere[key] ?? key).toLowerCase();
+  }
 
   // What is missing is a list of places to go to, not a list of faults.
   #showMissing(missing) {
     this.missing.hidden = missing.length === 0;
-    const links = missing.map((key) => el("li", {}, el("a", { href: document.getElementById(`question-${key}`) ? `#question-${key}` : `#${key}` }, this.#label(key))));
+    const links = missing.map((key) => el("li", {},
+      el("a", { href: document.getElementById(`question-${key}`) ? `#question-${key}` : `#${key}` }, this.#label(key))));
     this.missing.lastElementChild.replaceChildren(...links);
   }
 }

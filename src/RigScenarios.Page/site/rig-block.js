@@ -24,15 +24,21 @@ export class BlockEditor {
     this.earlier = el("button", { type: "button", class: "quiet", onclick: () => deeds.move(-1) }, "Move earlier");
     this.later = el("button", { type: "button", class: "quiet", onclick: () => deeds.move(1) }, "Move later");
     this.remove = el("button", { type: "button", class: "quiet", onclick: deeds.remove }, "Take this block out");
-    this.doing = el("fieldset", { class: "block-doing field" }, el("legend", {}, "What the devices do"), el("div", { class: "doings" }, this.radios.map((radio) => radio.element)), this.devices);
+    this.doing = el("fieldset", { class: "block-doing field" }, el("legend", {}, "What the devices do"),
+      el("div", { class: "doings" }, this.radios.map((radio) => radio.element)), this.devices);
     this.fields = el("div", { class: "block-fields" },
       el("div", { class: "field" }, el("label", { for: "block-title" }, "Block"), this.title),
       el("div", { class: "field" }, el("label", { for: "block-length" }, "Length"), this.length,
         el("p", { class: "help", id: "block-length-help" }, "such as 45 min or 1 h 15 min")));
-    this.rolling = el("input", { type: "checkbox", onchange: () => this.#change((block) => { if (this.rolling.checked) block.rolling = "yes"; else delete block.rolling; }) });
-    this.body = el("div", {}, this.fields, this.doing, el("label", { class: "block-rolling" }, this.rolling, el("span", {}, "the camera rolls all through it: no battery is swapped")));
+    this.rolling = el("input", { type: "checkbox", onchange: () => this.#change((block) => {
+      if (this.rolling.checked) block.rolling = "yes"; else delete block.rolling;
+    }) });
+    this.body = el("div", {}, this.fields, this.doing,
+      el("label", { class: "block-rolling" }, this.rolling,
+      el("span", {}, "the camera rolls all through it: no battery is swapped")));
     place.append(this.body, el("div", { class: "block-deeds" },
-      el("button", { type: "button", class: "quiet", onclick: deeds.add }, "Add a block after it"), this.earlier, this.later, this.remove));
+      el("button", { type: "button", class: "quiet", onclick: deeds.add }, "Add a block after it"), this.earlier, this.later,
+      this.remove));
     this.title.addEventListener("input", () => this.#set("title", this.title.value.trim()));
     this.length.addEventListener("input", () => this.#set("length", asLength(this.length.value)));
     this.length.addEventListener("change", () => { this.length.value = asLength(this.length.value); });
@@ -67,8 +73,10 @@ export class BlockEditor {
   #showDevices(rig, block) {
     const devices = devicesOf(rig), shown = [...this.devices.children].map((row) => row.dataset.device).join(" ");
     if (shown !== devices.join(" "))
-      this.devices.replaceChildren(...devices.map((device) => el("label", { class: "block-device", "data-device": device }, el("span", {}),
-        el("select", { onchange: (event) => this.#change((changed) => setOne(changed, device, event.target.value)) }, words.map(([value, text]) => el("option", { value }, text))))));
+      this.devices.replaceChildren(...devices.map((device) => el("label", { class: "block-device", "data-device": device },
+        el("span", {}),
+        el("select", { onchange: (event) => this.#change((changed) => setOne(changed, device, event.target.value)) },
+          words.map(([value, text]) => el("option", { value }, text))))));
     for (const row of this.devices.children) {
       row.firstElementChild.textContent = this.titleOf(row.dataset.device);
       row.lastElementChild.value = stateOf(block, row.dataset.device);

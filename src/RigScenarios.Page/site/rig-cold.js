@@ -1,4 +1,5 @@
-// How cold it is, what state the batteries are in and how many there are, where the camera plate is screwed on: each the value as text, with any unit, most with a slider beside it.
+// How cold it is, what state the batteries are in and how many there are, where the camera plate is screwed on: each the value as
+// text, with any unit, most with a slider beside it.
 import { numberIn, withUnit } from "./rig-words.js";
 
 const dials = [

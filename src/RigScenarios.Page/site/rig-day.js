@@ -22,13 +22,16 @@ export class Day {
     this.back = byId("day-back");
     this.timeline = new Timeline({
       selected: (name) => { this.#selected = name; this.show(); },
-      resized: (minutes) => draft.change((value) => { for (const [name, length] of Object.entries(minutes)) value.blocks[name].length = lengthText(length); }),
+      resized: (minutes) => draft.change((value) => {
+        for (const [name, length] of Object.entries(minutes)) value.blocks[name].length = lengthText(length);
+      }),
     });
     byId("timeline").append(this.timeline.element);
     this.editor = new BlockEditor(byId("block-editor"), draft, titleOf, {
       move: (by) => this.#move(by), add: () => this.#add(), remove: () => this.#remove(),
     });
-    this.typical.append(...knowledge.days.map((day) => el("button", { type: "button", class: "typical", onclick: () => this.#take(day) },
+    this.typical.append(...knowledge.days.map((day) =>
+      el("button", { type: "button", class: "typical", onclick: () => this.#take(day) },
       el("span", { class: "typical-title" }, day.title), el("span", { class: "typical-sentence" }, day.sentence))));
     this.title.addEventListener("input", () => draft.set("day-title", this.title.value.trim(), false));
     this.starts.addEventListener("input", () => draft.set("starts", asClock(this.starts.value), false));
@@ -45,7 +48,8 @@ export class Day {
 
   // Blocks with a problem are marked on the strip, because only one of them is open in the editor.
   showProblems(problems) {
-    this.#wrong = new Set(problems.filter((problem) => problem.path?.startsWith("blocks.")).map((problem) => problem.path.split(".")[1]));
+    this.#wrong = new Set(problems.filter((problem) => problem.path?.startsWith("blocks."))
+      .map((problem) => problem.path.split(".")[1]));
     this.show();
   }
 
@@ -59,7 +63,10 @@ export class Day {
     if (document.activeElement !== this.title) this.title.value = this.draft.value["day-title"] ?? "";
     if (document.activeElement !== this.starts) this.starts.value = starts ?? "";
     const total = names.reduce((sum, name) => sum + (minutesOf(blocks[name].length) ?? 0), 0);
-    say(this.sum, names.length === 0 ? "No blocks yet: take one of the days above." : `${names.length === 1 ? "1 block" : `${names.length} blocks`}, ${lengthText(total)} in all${starts ? `, until ${clockOf(starts, total)}` : ""}.`);
+    const counted = names.length === 1 ? "1 block" : `${names.length} blocks`;
+    const until = starts ? `, until ${clockOf(starts, total)}` : "";
+    say(this.sum, names.length === 0
+      ? "No blocks yet: take one of the days above." : `${counted}, ${lengthText(total)} in all${until}.`);
     this.back.hidden = this.#before === null;
     this.editor.show(this.#selected);
   }
@@ -77,7 +84,8 @@ export class Day {
   }
 
   #move(by) {
-    const entries = Object.entries(this.draft.value.blocks), at = entries.findIndex(([name]) => name === this.#selected), to = at + by;
+    const entries = Object.entries(this.draft.value.blocks), at = entries.findIndex(([name]) => name === this.#selected),
+      to = at + by;
     if (at < 0 || to < 0 || to >= entries.length) return;
     [entries[at], entries[to]] = [entries[to], entries[at]];
     this.draft.change((value) => { value.blocks = Object.fromEntries(entries); });
@@ -104,7 +112,8 @@ export class Day {
 // Typical days name no device but the camera, and call it "camera".
 function withCamera(blocks, camera) {
   const copy = structuredClone(blocks);
-  for (const block of Object.values(copy)) if (block.states && camera !== "camera") block.states = renamed(block.states, "camera", camera);
+  for (const block of Object.values(copy)) if (block.states && camera !== "camera")
+    block.states = renamed(block.states, "camera", camera);
   return copy;
 }
 

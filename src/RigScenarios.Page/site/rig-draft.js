@@ -24,7 +24,8 @@ export class Draft extends EventTarget {
     this.#tell(true);
   }
 
-  // A change of the rig. Quick: with a slider, a choice or the pointer, so that what is there now is meant; not while a word is typed.
+  // A change of the rig. Quick: with a slider, a choice or the pointer, so that what is there now is meant; not while a word is
+  // typed.
   change(edit, isQuick = true) {
     const next = structuredClone(this.value);
     edit(next);

@@ -15,14 +15,18 @@ export class OwnFigures {
   constructor(figures, question, changed) {
     this.element = el("div", { class: "own", hidden: true });
     const about = [question.key, ...question.kinds];
-    for (const figure of figures.filter((candidate) => !candidate.kinds?.length || candidate.kinds.some((kind) => about.includes(kind)))) {
+    for (const figure of figures.filter((candidate) => !candidate.kinds?.length
+      || candidate.kinds.some((kind) => about.includes(kind)))) {
       const help = freshId("own-help");
-      const input = el("input", { type: "text", autocomplete: "off", id: freshId("own"), placeholder: figure.example ? `such as ${figure.example}` : null, "aria-describedby": figure.help ? help : null });
+      const input = el("input", { type: "text", autocomplete: "off", id: freshId("own"),
+        placeholder: figure.example ? `such as ${figure.example}` : null, "aria-describedby": figure.help ? help : null });
       const told = () => changed(figure.key, withUnit(input.value, units[figure.key]));
       input.addEventListener("input", told);
       input.addEventListener("change", () => { input.value = withUnit(input.value, units[figure.key]); });
       this.#inputs.set(figure.key, input);
-      this.element.append(el("div", { class: "field own-field" }, el("label", { for: input.id }, figure.label, figure.needed?.includes(question.key) ? el("span", { class: "optional" }, " (needed)") : null), input,
+      this.element.append(el("div", { class: "field own-field" },
+        el("label", { for: input.id }, figure.label,
+        figure.needed?.includes(question.key) ? el("span", { class: "optional" }, " (needed)") : null), input,
         figure.help ? el("p", { class: "help", id: help }, figure.help) : null));
     }
   }

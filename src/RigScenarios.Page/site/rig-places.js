@@ -1,4 +1,5 @@
-// Where things sit: proposed by the server, moved in the drawing, with a slider or by a number. What was moved is part of the rig.
+// Where things sit: proposed by the server, moved in the drawing, with a slider or by a number. What was moved is part of the
+// rig.
 import { makeMoving } from "./moving.js";
 import { inMillimetres, PlacesList, readPlaces } from "./places.js";
 
@@ -8,7 +9,8 @@ export class Places {
   constructor(draft, answer) {
     this.draft = draft;
     const byId = (id) => document.getElementById(id);
-    Object.assign(this, { section: byId("places-some"), none: byId("places-none"), battery: byId("battery-place"), slider: byId("battery-place-slider"), told: byId("battery-place-told"), head: byId("head-plate") });
+    Object.assign(this, { section: byId("places-some"), none: byId("places-none"), battery: byId("battery-place"),
+      slider: byId("battery-place-slider"), told: byId("battery-place-told"), head: byId("head-plate") });
     this.list = new PlacesList({ label: "Moved parts", changed: () => this.#keep() });
     byId("places-list").append(this.list.element);
     this.moving = makeMoving(byId("answer-parts"), {

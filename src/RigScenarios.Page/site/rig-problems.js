@@ -32,7 +32,8 @@ export class ProblemNotes {
       return [{ note, field }];
     });
     this.rest.hidden = homeless.length === 0;
-    this.rest.replaceChildren(...homeless.map((problem) => el("li", {}, problem.path ? `${problem.path}: ` : "", inWords(problem))));
+    this.rest.replaceChildren(...homeless.map((problem) => el("li", {}, problem.path ? `${problem.path}: ` : "",
+      inWords(problem))));
   }
 
   #describe(field, edit) {
@@ -41,7 +42,8 @@ export class ProblemNotes {
   }
 }
 
-// The field with that path, or the nearest one around it: "things.monitor.own" where there is none for "things.monitor.own.power.0".
+// The field with that path, or the nearest one around it: "things.monitor.own" where there is none for
+// "things.monitor.own.power.0".
 function fieldOf(fields, path) {
   for (let at = path; at !== ""; at = at.slice(0, Math.max(0, at.lastIndexOf("."))))
     if (fields.has(at)) return fields.get(at);

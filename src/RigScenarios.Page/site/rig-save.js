@@ -8,12 +8,16 @@ export class Save {
   constructor(draft) {
     this.draft = draft;
     const byId = (id) => document.getElementById(id);
-    Object.assign(this, { form: byId("save-form"), name: byId("save-name"), told: byId("save-told"), conflict: byId("save-conflict"), after: byId("save-after"), command: byId("save-command"), links: byId("save-links"), state: byId("save-state") });
+    Object.assign(this, { form: byId("save-form"), name: byId("save-name"), told: byId("save-told"),
+      conflict: byId("save-conflict"), after: byId("save-after"), command: byId("save-command"), links: byId("save-links"),
+      state: byId("save-state") });
     this.form.addEventListener("submit", (event) => { event.preventDefault(); this.#save(false); });
     byId("save-replace").addEventListener("click", () => this.#save(true));
-    byId("save-look").addEventListener("click", () => window.open(`/file/own/${encodeURIComponent(this.#fileName())}`, "_blank", "noopener"));
+    byId("save-look").addEventListener("click",
+      () => window.open(`/file/own/${encodeURIComponent(this.#fileName())}`, "_blank", "noopener"));
     byId("save-copy").addEventListener("click", async () => {
-      await navigator.clipboard?.writeText(this.command.textContent).then(() => say(byId("save-copied"), "Copied."), () => say(byId("save-copied"), "Mark the line and copy it."));
+      await navigator.clipboard?.writeText(this.command.textContent)
+        .then(() => say(byId("save-copied"), "Copied."), () => say(byId("save-copied"), "Mark the line and copy it."));
     });
     this.name.addEventListener("input", () => { this.conflict.hidden = true; this.named = true; });
     draft.addEventListener("opened", () => {
@@ -24,7 +28,8 @@ export class Save {
       say(this.told, "");
     });
     draft.addEventListener("changed", () => {
-      if (!this.named) this.name.value = draft.place.file ? this.name.value : `${freeName(draft.value.title || "my-rig", () => false)}.yaml`;
+      if (!this.named) this.name.value = draft.place.file ? this.name.value
+        : `${freeName(draft.value.title || "my-rig", () => false)}.yaml`;
       say(this.state, draft.unsaved ? "Not saved yet; kept in this window meanwhile." : "");
     });
   }
@@ -42,7 +47,8 @@ export class Save {
     say(this.told, "Saving …");
     try {
       const isSame = file === `own/${name}`;
-      const saved = await api("POST", "/api/rig/save", { draft: this.draft.value, name, file, build, day, version: isSame ? version : null, replace });
+      const saved = await api("POST", "/api/rig/save",
+        { draft: this.draft.value, name, file, build, day, version: isSame ? version : null, replace });
       this.named = true;
       this.draft.saved({ file: saved.id, build: saved.build, day: saved.day, version: saved.version });
       say(this.state, "");
@@ -56,7 +62,8 @@ export class Save {
   }
 
   #tell(saved) {
-    const at = `file=${encodeURIComponent(saved.id)}&build=${encodeURIComponent(saved.build)}&day=${encodeURIComponent(saved.day)}`;
+    const at =
+      `file=${encodeURIComponent(saved.id)}&build=${encodeURIComponent(saved.build)}&day=${encodeURIComponent(saved.day)}`;
     history.replaceState(null, "", `/rig?${at}`);
     say(this.told, `Saved as ${saved.id.replace(/^own\//, "")}.`);
     this.after.hidden = false;

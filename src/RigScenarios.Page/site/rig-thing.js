@@ -12,14 +12,17 @@ export class ThingRow {
   constructor({ draft, knowledge, question, options, describedBy, name, deeds }) {
     Object.assign(this, { draft, knowledge, question, name, deeds });
     this.figures = el("p", { class: "thing-figures" });
-    this.count = el("input", { type: "number", min: 1, max: 20, step: 1, class: "thing-count", "aria-label": `How many of this ${question.label.toLowerCase()}`, onchange: () => this.#setCount() });
+    this.count = el("input", { type: "number", min: 1, max: 20, step: 1, class: "thing-count",
+      "aria-label": `How many of this ${question.label.toLowerCase()}`, onchange: () => this.#setCount() });
     this.countField = el("label", { class: "thing-many" }, "×", this.count);
     this.remove = el("button", { type: "button", class: "quiet thing-remove", onclick: () => this.#takeAway() }, "Take away");
     this.own = new OwnFigures(knowledge.own, question, (key, text) => this.#setOwn(key, text));
     this.choice = new PartsChoice({
-      label: question.label, describedBy, options, hint: question.required ? "Choose, or type to search" : "None", chosen: (value) => this.#choose(value),
+      label: question.label, describedBy, options, hint: question.required ? "Choose, or type to search" : "None",
+      chosen: (value) => this.#choose(value),
     });
-    this.element = el("div", { class: "thing field" }, el("div", { class: "thing-line" }, this.choice.element, this.countField, this.remove), this.figures, this.own.element);
+    this.element = el("div", { class: "thing field" },
+      el("div", { class: "thing-line" }, this.choice.element, this.countField, this.remove), this.figures, this.own.element);
     this.#show();
   }
 
@@ -37,7 +40,8 @@ export class ThingRow {
     this.element.classList.toggle("thing-open", !this.name);
     this.choice.input.dataset.path = this.name ? `things.${this.name}` : `missing.${this.question.key}`;
     this.choice.value = thing?.own ? notListed : thing?.part ?? "";
-    this.figures.textContent = part ? [part.mass, part.draw, part.draw === part.detail ? "" : part.detail, part.price].filter(Boolean).join(" · ") : "";
+    this.figures.textContent = part ? [part.mass, part.draw, part.draw === part.detail ? "" : part.detail,
+      part.price].filter(Boolean).join(" · ") : "";
     this.figures.hidden = this.figures.textContent === "";
     this.countField.hidden = !thing || !this.question.many || this.question.key === "regulator";
     this.count.value = thing?.count ?? 1;
@@ -50,7 +54,8 @@ export class ThingRow {
     const { question } = this, part = this.knowledge.parts.find((candidate) => candidate.id === value);
     this.draft.change((rig) => {
       this.name ??= freeName(question.key === "other" && part ? part.kind : question.key, (taken) => taken in rig.things);
-      const { part: _, own, ...thing } = rig.things[this.name] ?? { role: question.key, ...(question.key === "camera" ? { essential: "yes" } : {}) };
+      const { part: _, own, ...thing } = rig.things[this.name]
+        ?? { role: question.key, ...(question.key === "camera" ? { essential: "yes" } : {}) };
       rig.things[this.name] = value === notListed ? { ...thing, own: own ?? {} } : { ...thing, part: value };
     });
     this.#show();
@@ -68,7 +73,8 @@ export class ThingRow {
 
   #setCount() {
     this.draft.change((rig) => {
-      if (this.count.value === "" || this.count.value === "1") delete rig.things[this.name].count; else rig.things[this.name].count = this.count.value;
+      if (this.count.value === "" || this.count.value === "1")
+        delete rig.things[this.name].count; else rig.things[this.name].count = this.count.value;
     });
   }
 

@@ -6,7 +6,8 @@ import { notListed, ThingRow } from "./rig-thing.js";
 export class Things {
   constructor(draft, knowledge, form) {
     const places = [...form.querySelectorAll("[data-questions]")], rest = places.find((place) => place.dataset.questions === "*");
-    const questions = knowledge.questions.filter((asked) => asked.kinds?.length > 0).map((question) => new Question(draft, knowledge, question,
+    const questions = knowledge.questions.filter((asked) => asked.kinds?.length > 0)
+      .map((question) => new Question(draft, knowledge, question,
       places.find((place) => place.dataset.questions.split(" ").includes(question.key)) ?? rest));
     for (const kind of ["opened", "added"]) draft.addEventListener(kind, () => questions.forEach((question) => question.show()));
   }
@@ -19,16 +20,19 @@ class Question {
     Object.assign(this, { draft, knowledge, question });
     this.help = question.help ? freshId("help") : null;
     this.place = el("div", { class: "rows" });
-    this.more = el("button", { type: "button", class: "quiet", "aria-label": `One more: ${question.label}`, onclick: () => this.#addRow() }, "One more");
+    this.more = el("button", { type: "button", class: "quiet", "aria-label": `One more: ${question.label}`,
+      onclick: () => this.#addRow() }, "One more");
     place.append(el("fieldset", { class: "question", id: `question-${question.key}` },
       el("legend", {}, question.label, question.required ? null : el("span", { class: "optional" }, " if there is one")),
       question.help ? el("p", { class: "help", id: this.help }, question.help) : null, this.place, this.more));
     this.options = [...knowledge.parts.filter((part) => question.kinds.includes(part.kind)).map(asOption),
-      { value: notListed, title: "Mine is not listed", note: "Give its name and the figures of its label", always: true, search: "" }];
+      { value: notListed, title: "Mine is not listed", note: "Give its name and the figures of its label", always: true,
+        search: "" }];
   }
 
   show() {
-    const names = Object.entries(this.draft.value.things).filter(([, thing]) => thing.role === this.question.key).map(([name]) => name);
+    const names = Object.entries(this.draft.value.things).filter(([, thing]) => thing.role === this.question.key)
+      .map(([name]) => name);
     this.#rows = (names.length > 0 ? names : [null]).map((name) => this.#row(name));
     this.place.replaceChildren(...this.#rows.map((row) => row.element));
     this.#settle();
@@ -65,7 +69,9 @@ class Question {
 
 function asOption(part) {
   return {
-    value: part.id, title: part.name, note: part.note, figures: [part.mass, part.draw || part.detail, part.price].map((figure) => figure?.replace(", ", ",\n")),
-    search: [part.name, part.note, part.kind, part.detail, part.mass, part.draw, part.price, part.id].filter(Boolean).join(" ").toLowerCase(),
+    value: part.id, title: part.name, note: part.note,
+    figures: [part.mass, part.draw || part.detail, part.price].map((figure) => figure?.replace(", ", ",\n")),
+    search: [part.name, part.note, part.kind, part.detail, part.mass, part.draw, part.price, part.id].filter(Boolean).join(" ")
+      .toLowerCase(),
   };
 }

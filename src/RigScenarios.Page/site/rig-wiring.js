@@ -10,7 +10,10 @@ export class Wiring {
 
   show(wiring) {
     this.empty.hidden = wiring.length > 0;
-    for (const [thing, line] of this.#lines) if (!wiring.some((wired) => wired.thing === thing)) { line.element.remove(); this.#lines.delete(thing); }
+    for (const [thing, line] of this.#lines) if (!wiring.some((wired) => wired.thing === thing)) {
+      line.element.remove();
+      this.#lines.delete(thing);
+    }
     wiring.forEach((wired, at) => {
       if (!this.#lines.has(wired.thing)) this.#lines.set(wired.thing, this.#line(wired.thing));
       const line = this.#lines.get(wired.thing);
@@ -28,7 +31,8 @@ export class Wiring {
     const why = el("p", { class: "help", id: `${id}-why` });
     const essential = el("input", { type: "checkbox", "data-path": `things.${thing}.essential` });
     const essentialField = el("label", { class: "wire-essential" }, essential, el("span", {}, "the day is over when this stops"));
-    const element = el("div", { class: "field wire" }, title, el("div", { class: "wire-from" }, el("span", { class: "wire-is" }, "is fed by"), select, fixed), essentialField, why);
+    const element = el("div", { class: "field wire" }, title,
+      el("div", { class: "wire-from" }, el("span", { class: "wire-is" }, "is fed by"), select, fixed), essentialField, why);
     select.addEventListener("change", () => this.draft.change((value) => {
       if (!value.things[thing]) return;
       // An outlet belongs to what has it.
@@ -41,16 +45,21 @@ export class Wiring {
     }));
     const show = (wired) => {
       title.textContent = wired.title;
-      const choices = [...wired.choices.map((choice) => ({ value: choice.value, title: wired.proposed && choice.value === wired.fedBy ? `${choice.title} (proposed)` : choice.title })),
+      const choices =
+        [...wired.choices.map((choice) => ({ value: choice.value,
+        title: wired.proposed && choice.value === wired.fedBy ? `${choice.title} (proposed)` : choice.title })),
         ...(wired.proposed ? [] : [{ value: "", title: "Propose it for me" }])];
-      if (!choices.some((choice) => choice.value === wired.fedBy)) choices.unshift({ value: wired.fedBy, title: wired.fedByTitle || wired.fedBy || "nothing that fits" });
+      if (!choices.some((choice) => choice.value === wired.fedBy))
+        choices.unshift({ value: wired.fedBy, title: wired.fedByTitle || wired.fedBy || "nothing that fits" });
       const wanted = JSON.stringify(choices);
       if (select.dataset.shown !== wanted) {
-        select.replaceChildren(...choices.map((choice) => Object.assign(el("option", {}, choice.title), { value: choice.value })));
+        select.replaceChildren(...choices.map((choice) => Object.assign(el("option", {}, choice.title),
+          { value: choice.value })));
         select.dataset.shown = wanted;
       }
       select.value = wired.fedBy;
-      why.textContent = [wired.outlet ? `Outlet ${wired.outlet}.` : "", wired.cableTitle ? `Through ${wired.cableTitle}.` : "", wired.why].filter(Boolean).join(" ");
+      why.textContent = [wired.outlet ? `Outlet ${wired.outlet}.` : "", wired.cableTitle ? `Through ${wired.cableTitle}.` : "",
+        wired.why].filter(Boolean).join(" ");
       const known = this.draft.value.things[thing];
       essentialField.hidden = !known || !wired.isDevice;
       select.hidden = !known;

@@ -1,6 +1,7 @@
 // Lengths of time, clock times and bare numbers, as people write them. The server has the last word on what is accepted.
 
-const unitMinutes = { h: 60, hour: 60, hours: 60, min: 1, minute: 1, minutes: 1, m: 1, s: 1 / 60, sec: 1 / 60, d: 1440, day: 1440, days: 1440 };
+const unitMinutes = { h: 60, hour: 60, hours: 60, min: 1, minute: 1, minutes: 1, m: 1, s: 1 / 60, sec: 1 / 60, d: 1440, day: 1440,
+  days: 1440 };
 
 // Minutes of "1 h 30 min", "1.5 h", "90 min", "1:30"; null where it can't be told.
 export function minutesOf(text) {
@@ -58,7 +59,8 @@ export function numberIn(text, unit) {
 
 // A short name that isn't taken: lower-case letters, digits and hyphens, as the files want it.
 export function freeName(wish, taken) {
-  const stem = wish.normalize("NFKD").replace(/[\u0300-\u036f]/g, "").toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-+|-+$/g, "").slice(0, 40) || "thing";
+  const stem = wish.normalize("NFKD").replace(/[\u0300-\u036f]/g, "").toLowerCase().replace(/[^a-z0-9]+/g, "-")
+    .replace(/^-+|-+$/g, "").slice(0, 40) || "thing";
   const start = /^[a-z]/.test(stem) ? stem : `x-${stem}`;
   let name = start;
   for (let i = 2; taken(name); i++) name = `${start}-${i}`;

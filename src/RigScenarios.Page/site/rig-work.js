@@ -5,7 +5,8 @@ import { say } from "./tell.js";
 export class Work {
   constructor(spoken) {
     const byId = (id) => document.getElementById(id);
-    Object.assign(this, { spoken, element: byId("answer-work"), search: byId("answer-work-search"), progress: byId("answer-work-progress"), parts: byId("answer-work-parts") });
+    Object.assign(this, { spoken, element: byId("answer-work"), search: byId("answer-work-search"),
+      progress: byId("answer-work-progress"), parts: byId("answer-work-parts") });
   }
 
   /** A new answer is shown; `seeks`: whether something is looked for. What was found before was for another rig. */
@@ -29,7 +30,9 @@ export class Work {
   /** The search was ended before it was done. */
   tellStopped() {
     this.element.hidden = false;
-    showParts(this.parts, [{ type: "prose", text: "The search took longer than a page may. In a terminal, rigscenarios run looks for it to the end." }]);
+    showParts(this.parts,
+      [{ type: "prose",
+      text: "The search took longer than a page may. In a terminal, rigscenarios run looks for it to the end." }]);
   }
 
   /** The search ended without a word: nothing is promised. */

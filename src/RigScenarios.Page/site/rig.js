@@ -29,7 +29,8 @@ async function start() {
     if (location.hash) document.getElementById(decodeURIComponent(location.hash.slice(1)))?.scrollIntoView();
   } catch (error) {
     if (!error.problems) throw error;
-    say(byId("page-told"), error.problems.map((problem) => `${problem.path ? `${problem.path}: ` : ""}${inWords(problem)}`).join(" "));
+    say(byId("page-told"), error.problems.map((problem) => `${problem.path ? `${problem.path}: ` : ""}${inWords(problem)}`)
+      .join(" "));
     byId("page-again").hidden = false;
     byId("page-again").onclick = () => location.reload();
     // A file with errors has no form; in its text each one stands at its line.
@@ -103,7 +104,12 @@ function openDraft(value, place) {
   if (kept?.isHere) openKept(); else draft.open(value, place);
   byId("kept").hidden = !kept?.isHere;
   byId("left").hidden = !kept || kept.isHere;
-  byId("bring-back").onclick = () => { openKept(); byId("left").hidden = true; byId("kept").hidden = false; byId("start-fresh").focus(); };
+  byId("bring-back").onclick = () => {
+    openKept();
+    byId("left").hidden = true;
+    byId("kept").hidden = false;
+    byId("start-fresh").focus();
+  };
   byId("leave-it").onclick = () => { draft.forget(); byId("left").hidden = true; };
 }
 
@@ -113,7 +119,8 @@ function showPlace() {
   document.title = `${draft.value.title || name} — your own rig`;
   byId("page-title").textContent = isSample ? "Start from a sample" : "Your own rig";
   byId("page-lead").textContent = isSample
-    ? `This is a copy of the sample ${name}. Change what you like and save it under a name of your own; the sample stays as it is.`
+    ? `This is a copy of the sample ${name}. Change what you like and save it under a name of your own; `
+      + "the sample stays as it is."
     : `This is your file ${name}. What the form doesn't show, and every remark in the file, stays as it is when you save.`;
 }
 
@@ -124,6 +131,8 @@ function showChoices(opened, place) {
     const select = byId(`place-${key}`);
     select.replaceChildren(...choices.map((choice) => el("option", { value: choice.name }, choice.title || choice.name)));
     select.value = place[key];
-    select.addEventListener("change", () => location.assign(`/rig?${new URLSearchParams({ file: draft.place.file, build: byId("place-build").value, day: byId("place-day").value })}`));
+    select.addEventListener("change",
+      () => location.assign(
+      `/rig?${new URLSearchParams({ file: draft.place.file, build: byId("place-build").value, day: byId("place-day").value })}`));
   }
 }

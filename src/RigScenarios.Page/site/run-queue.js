@@ -19,8 +19,8 @@ export class RunQueue {
   }
 
   /**
-   * Wants a run with this content. `at`: the time of the reader's doing (performance.now()); `isSettled`: the reader let go, so it
-   * is sent at once, even where a run that is overtaken by it would have been done soon.
+   * Wants a run with this content. `at`: the time of the reader's doing (performance.now()); `isSettled`: the reader let go, so
+   * it is sent at once, even where a run that is overtaken by it would have been done soon.
    */
   want(content, at = performance.now(), isSettled = true) {
     this.#next = { content, at, isSettled };

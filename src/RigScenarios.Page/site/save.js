@@ -10,7 +10,8 @@ export function addTools(container) {
     if (shown.rsHasTools && shown.contains(shown.rsHasTools)) continue;
     const actions = actionsOf(shown);
     if (actions.length === 0) continue;
-    shown.rsHasTools = el("div", { class: "tools no-print", role: "group", "aria-label": `Save: ${nameOf(shown)}` }, "Save:", actions.map(action =>
+    shown.rsHasTools = el("div", { class: "tools no-print", role: "group", "aria-label": `Save: ${nameOf(shown)}` }, "Save:",
+      actions.map(action =>
       el("button", { type: "button", class: "quiet", onclick: action.run }, action.label)));
     shown.append(shown.rsHasTools);
   }
@@ -19,13 +20,17 @@ export function addTools(container) {
 /** All that can be saved, in one place. `shown`: the elements of the article's parts. */
 export function askWhatToSave(notebook, values, shown, hasPinned) {
   const rows = [el("li", {}, el("span", { class: "what" }, "This page as one file, with its charts; works with no network"),
-    el("a", { class: "button", href: `/api/page/${encodeURIComponent(notebook.name)}?${new URLSearchParams(values)}`, download: "" }, "HTML page"))];
+    el("a", { class: "button", href: `/api/page/${encodeURIComponent(notebook.name)}?${new URLSearchParams(values)}`,
+      download: "" }, "HTML page"))];
   for (const element of shown) {
     const actions = actionsOf(element);
     if (actions.length > 0)
-      rows.push(el("li", {}, el("span", { class: "what" }, nameOf(element)), actions.map(action => el("button", { type: "button", onclick: action.run }, action.label))));
+      rows.push(el("li", {}, el("span", { class: "what" }, nameOf(element)),
+        actions.map(action => el("button", { type: "button", onclick: action.run }, action.label))));
   }
-  return ask({ title: "Save", text: hasPinned ? "Of the version shown as \"Now\". Charts of the pinned one are saved by the words below them." : "", content: el("ul", { class: "save-list" }, rows), actions: [], cancel: "Close" });
+  return ask({ title: "Save", text: hasPinned
+    ? "Of the version shown as \"Now\". Charts of the pinned one are saved by the words below them." : "",
+    content: el("ul", { class: "save-list" }, rows), actions: [], cancel: "Close" });
 }
 
 function nameOf(shown) {
@@ -45,7 +50,8 @@ function actionsOf(shown) {
         { label: "CSV", run: () => saveTable(part().table, part().slug) },
       ];
     case "table":
-      return [{ label: "CSV", run: () => saveTable(part().table, slugOf(part().table.caption || part().table.columns[0]?.title || "table")) }];
+      return [{ label: "CSV",
+        run: () => saveTable(part().table, slugOf(part().table.caption || part().table.columns[0]?.title || "table")) }];
     case "scenario":
       return [{ label: "Save as a scenario file…", run: () => saveScenario(part()) }];
     default:
@@ -55,7 +61,8 @@ function actionsOf(shown) {
 
 async function savePicture(figure, format) {
   const part = figure.rsPart;
-  const address = await window.rigFigures.picture(part.specification, { format, width: 1000, height: part.height || 420, scale: format === "png" ? 2 : 1 });
+  const address = await window.rigFigures.picture(part.specification,
+    { format, width: 1000, height: part.height || 420, scale: format === "png" ? 2 : 1 });
   if (format === "png") return download(address, `${part.slug}.png`);
   const text = decodeURIComponent(address.slice(address.indexOf(",") + 1));
   return saveText(text, `${part.slug}.svg`, "image/svg+xml");
@@ -84,7 +91,8 @@ async function saveScenario(part) {
   await ask({
     title: "Save as a scenario file",
     text: "It goes into your own folder. The form, the notebooks and the command line take it.",
-    fields: [{ name: "name", label: "Name of the file", value: part.name, help: "Letters, digits and hyphens; it ends with .yaml." }],
+    fields: [{ name: "name", label: "Name of the file", value: part.name,
+      help: "Letters, digits and hyphens; it ends with .yaml." }],
     actions: [{ value: "save", label: "Save", primary: true }],
     async check(_, { name }) {
       const file = /\.ya?ml$/i.test(name) ? name : `${name}.yaml`;
@@ -103,7 +111,9 @@ async function saveScenario(part) {
   });
   if (saved) await ask({
     title: "Saved",
-    content: el("p", {}, `It is the file ${saved.id.replace(/^own\//, "")} in your own folder. `, el("a", { href: `/rig?file=${encodeURIComponent(saved.id)}` }, "Open it in the form"), " or ", el("a", { href: `/file/${inPath(saved.id)}` }, "edit it as text"), "."),
+    content: el("p", {}, `It is the file ${saved.id.replace(/^own\//, "")} in your own folder. `,
+      el("a", { href: `/rig?file=${encodeURIComponent(saved.id)}` }, "Open it in the form"), " or ",
+      el("a", { href: `/file/${inPath(saved.id)}` }, "edit it as text"), "."),
     cancel: null,
   });
 }

@@ -5,7 +5,8 @@ import { el } from "./parts.js";
 const message = document.getElementById("message");
 
 function notebookRow(notebook) {
-  const picture = notebook.hasPicture ? el("div", { class: "picture" }, el("img", { src: `/picture/${encodeURIComponent(notebook.name)}`, alt: "", loading: "lazy" })) : null;
+  const picture = notebook.hasPicture ? el("div", { class: "picture" },
+    el("img", { src: `/picture/${encodeURIComponent(notebook.name)}`, alt: "", loading: "lazy" })) : null;
   return el("li", { class: picture ? "with-picture" : "" }, picture, el("div", {},
     el("h3", {}, el("a", { href: `/n/${encodeURIComponent(notebook.name)}` }, notebook.title)), el("p", {}, notebook.sentence)));
 }
@@ -16,7 +17,8 @@ function fileRow(file) {
     el("span", { class: "title" }, title, el("span", { class: "name" }, file.name)),
     el("a", { href: `/rig?file=${encodeURIComponent(file.id)}`, "aria-label": `${title}: open in the form` }, "Open in the form"),
     el("a", { href: `/file/${inPath(file.id)}`, "aria-label": `${title}: edit as text` }, "Edit as text"),
-    file.problems > 0 ? el("p", { class: "problem" }, file.problems === 1 ? "One place in it cannot be read yet." : `${file.problems} places in it cannot be read yet.`) : null);
+    file.problems > 0 ? el("p", { class: "problem" },
+      file.problems === 1 ? "One place in it cannot be read yet." : `${file.problems} places in it cannot be read yet.`) : null);
 }
 
 function show(part, list, rows) {
@@ -27,7 +29,8 @@ function show(part, list, rows) {
 try {
   const shelf = await api("GET", "/api/shelf");
   message.hidden = shelf.notebooks.length > 0;
-  message.textContent = "No notebooks are on the shelf. Start the program in the folder that holds them, or begin with your own rig.";
+  message.textContent =
+    "No notebooks are on the shelf. Start the program in the folder that holds them, or begin with your own rig.";
   if (shelf.notebooks.length > 0) show("notebooks-part", "notebook-list", shelf.notebooks.map(notebookRow));
 
   const own = shelf.files.filter(file => file.folder === "own"), samples = shelf.files.filter(file => file.folder !== "own");

@@ -11,27 +11,34 @@ export function makeStrip(parameters, on) {
 
   const foldValues = el("span", { class: "values" });
   const foldWord = el("span", { class: "word" }, "Change");
-  const fold = el("button", { type: "button", class: "strip-fold", "aria-expanded": String(!isPhone), "aria-controls": "strip-controls", onclick: () => setFolded(!strip.classList.contains("folded")) }, foldValues, foldWord);
+  const fold = el("button", { type: "button", class: "strip-fold", "aria-expanded": String(!isPhone),
+    "aria-controls": "strip-controls", onclick: () => setFolded(!strip.classList.contains("folded")) }, foldValues, foldWord);
   const state = el("span", { class: "state" });
   const trouble = el("p", { class: "problem", role: "status", hidden: true });
   const bar = el("progress", { max: "1", value: "0", "aria-label": "How far the run has come", hidden: true });
   const stop = el("button", { type: "button", hidden: true, onclick: on.stop }, "Stop");
   const pin = el("button", { type: "button", onclick: on.pin }, "Pin this version");
-  const reset = el("button", { type: "button", class: "quiet", hidden: true, onclick: on.reset }, "Back to the notebook's values");
+  const reset = el("button", { type: "button", class: "quiet", hidden: true, onclick: on.reset },
+    "Back to the notebook's values");
   const pinnedWords = el("span");
   const pinned = el("div", { class: "pinned-words", hidden: true }, pinnedWords,
     el("button", { type: "button", onclick: on.swap }, "Swap"), el("button", { type: "button", onclick: on.unpin }, "Unpin"));
-  const tuck = el("button", { type: "button", class: "quiet tuck", "aria-expanded": "true", "aria-controls": "strip-controls", hidden: parameters.length === 0, onclick: () => setFolded(true) }, "Fold away");
+  const tuck = el("button", { type: "button", class: "quiet tuck", "aria-expanded": "true", "aria-controls": "strip-controls",
+    hidden: parameters.length === 0, onclick: () => setFolded(true) }, "Fold away");
   const printed = el("dl", { class: "printed-values" });
-  const group = el("div", { class: "controls", id: "strip-controls", role: "group", "aria-label": "What can be changed", hidden: parameters.length === 0 }, [...controls.values()].map(control => control.element));
-  const strip = el("section", { class: isPhone ? "strip folded" : "strip", id: "controls", "aria-label": "Controls", tabindex: "-1" },
+  const group = el("div", { class: "controls", id: "strip-controls", role: "group", "aria-label": "What can be changed",
+    hidden: parameters.length === 0 }, [...controls.values()].map(control => control.element));
+  const strip = el("section", { class: isPhone ? "strip folded" : "strip", id: "controls", "aria-label": "Controls",
+    tabindex: "-1" },
     trouble, fold, group, pinned,
     el("div", { class: "strip-foot" },
       el("div", { class: "run" }, state, bar, stop), tuck, reset, parameters.length > 0 ? pin : null,
-      el("button", { type: "button", onclick: on.link }, "Copy link"), el("button", { type: "button", onclick: on.save }, "Save…")),
+      el("button", { type: "button", onclick: on.link }, "Copy link"),
+      el("button", { type: "button", onclick: on.save }, "Save…")),
     printed);
 
-  new ResizeObserver(() => document.documentElement.style.setProperty("--rs-strip-height", `${strip.offsetHeight}px`)).observe(strip);
+  new ResizeObserver(() => document.documentElement.style.setProperty("--rs-strip-height", `${strip.offsetHeight}px`))
+    .observe(strip);
 
   function setFolded(isFolded) {
     strip.classList.toggle("folded", isFolded);
@@ -46,7 +53,8 @@ export function makeStrip(parameters, on) {
     element: strip,
     values: () => Object.fromEntries(parameters.map(parameter => [parameter.name, controls.get(parameter.name).value])),
     show(values) {
-      for (const parameter of parameters) if (values[parameter.name] !== undefined) controls.get(parameter.name).value = values[parameter.name];
+      for (const parameter of parameters) if (values[parameter.name] !== undefined)
+        controls.get(parameter.name).value = values[parameter.name];
     },
     set(name, value) { controls.get(name).value = value; },
     /** The list of moved parts of a parameter of that kind. */
@@ -69,14 +77,18 @@ export function makeStrip(parameters, on) {
     showPinned(pinnedValues, nowValues) {
       pinned.hidden = !pinnedValues;
       pin.hidden = !!pinnedValues;
-      const differing = pinnedValues ? parameters.filter(parameter => pinnedValues[parameter.name] !== nowValues[parameter.name]) : [];
+      const differing = pinnedValues ? parameters.filter(parameter => pinnedValues[parameter.name] !== nowValues[parameter.name])
+        : [];
       const of = (values, parameter) => words(parameter, values[parameter.name]);
-      pinnedWords.textContent = differing.map(parameter => `${labelOf(parameter)}: pinned ${of(pinnedValues, parameter)}, now ${of(nowValues, parameter)}`).join(" · ")
+      pinnedWords.textContent = differing.map(parameter =>
+        `${labelOf(parameter)}: pinned ${of(pinnedValues, parameter)}, now ${of(nowValues, parameter)}`).join(" · ")
         || "Pinned and now are the same so far. Change something above.";
       printed.replaceChildren(...parameters.flatMap(parameter => [
         el("dt", {}, labelOf(parameter)),
-        el("dd", {}, differing.includes(parameter) ? `${of(nowValues, parameter)} (pinned: ${of(pinnedValues, parameter)})` : of(nowValues, parameter))]));
-      return { pinned: differing.map(parameter => of(pinnedValues, parameter)).join(" · "), now: differing.map(parameter => of(nowValues, parameter)).join(" · ") };
+        el("dd", {}, differing.includes(parameter) ? `${of(nowValues, parameter)} (pinned: ${of(pinnedValues, parameter)})`
+          : of(nowValues, parameter))]));
+      return { pinned: differing.map(parameter => of(pinnedValues, parameter)).join(" · "),
+        now: differing.map(parameter => of(nowValues, parameter)).join(" · ") };
     },
     /** Shows words of the run; `fraction` null for no bar; a run that goes on can be stopped. */
     tellRun(text, fraction = null, canStop = false) {
@@ -95,7 +107,9 @@ export function makeStrip(parameters, on) {
       for (const control of controls.values()) control.say("");
       for (const problem of problems) {
         const control = controls.get(problem.path);
-        if (control) control.say(problem.accepted && !problem.text.includes(problem.accepted) ? `${problem.text} Accepted: ${problem.accepted}.` : problem.text);
+        if (control)
+          control.say(problem.accepted && !problem.text.includes(problem.accepted)
+          ? `${problem.text} Accepted: ${problem.accepted}.` : problem.text);
         else rest.push(problem.text);
       }
       if (problems.some(problem => controls.has(problem.path))) setFolded(false);

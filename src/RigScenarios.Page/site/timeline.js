@@ -14,7 +14,8 @@ export class Timeline {
   // told: {selected(name), resized({name: minutes, …})}
   constructor(told) {
     this.told = told;
-    this.strip = el("ol", { class: "strip", "aria-label": "The day's blocks. Left and right arrow keys go from block to block." });
+    this.strip = el("ol",
+      { class: "strip", "aria-label": "The day's blocks. Left and right arrow keys go from block to block." });
     this.hours = el("div", { class: "strip-hours", "aria-hidden": "true" });
     this.element = el("div", { class: "strip-scroll" }, el("div", { class: "strip-inner" }, this.strip, this.hours));
     this.strip.addEventListener("keydown", (event) => this.#key(event));
@@ -61,11 +62,13 @@ export class Timeline {
     button.children[1].textContent = lengthText(block.minutes);
     button.title = `${block.title}: ${clockOf(this.starts, from)} to ${until}, ${words}`;
     // What is written on it comes first, as it stands there.
-    button.setAttribute("aria-label", `${block.title} ${words}, ${clockOf(this.starts, from)} to ${until}${block.wrong ? ", has a problem" : ""}`);
+    button.setAttribute("aria-label",
+      `${block.title} ${words}, ${clockOf(this.starts, from)} to ${until}${block.wrong ? ", has a problem" : ""}`);
     button.setAttribute("aria-pressed", String(isSelected));
     button.tabIndex = isSelected ? 0 : -1;
     edge.tabIndex = isSelected ? 0 : -1;
-    edge.setAttribute("aria-label", last ? `End of the day, end of ${block.title}` : `Edge between ${block.title} and ${this.#blocks[at + 1].title}`);
+    edge.setAttribute("aria-label", last ? `End of the day, end of ${block.title}`
+      : `Edge between ${block.title} and ${this.#blocks[at + 1].title}`);
     edge.setAttribute("aria-valuenow", String(Math.round(block.minutes)));
     edge.setAttribute("aria-valuemax", String(Math.round(last ? 2880 : block.minutes + this.#blocks[at + 1].minutes - step)));
     edge.setAttribute("aria-valuetext", `${until}, ${lengthText(block.minutes)}`);
@@ -73,7 +76,8 @@ export class Timeline {
 
   #showHours(total) {
     const every = total > 1080 ? 180 : total > 480 ? 120 : total > 180 ? 60 : 30;
-    const offset = /^\d{1,2}:\d{2}$/.test(this.starts ?? "") ? Number(this.starts.split(":")[0]) * 60 + Number(this.starts.split(":")[1]) : 0;
+    const offset = /^\d{1,2}:\d{2}$/.test(this.starts ?? "")
+      ? Number(this.starts.split(":")[0]) * 60 + Number(this.starts.split(":")[1]) : 0;
     const marks = [];
     for (let minute = Math.ceil(offset / every) * every - offset; minute <= total; minute += every)
       marks.push(el("span", { style: `left: ${minute / this.span * 100}%` }, clockOf(this.starts, minute)));

@@ -1,4 +1,5 @@
-// The wiring's drawing: a device, a splitter or a regulator is chosen in it, and a panel beside it says where it is plugged in and through which cable.
+// The wiring's drawing: a device, a splitter or a regulator is chosen in it, and a panel beside it says where it is plugged in
+// and through which cable.
 import { el } from "./parts.js";
 import { freshId, inWords } from "./tell.js";
 import { withUnit } from "./rig-words.js";
@@ -20,7 +21,8 @@ export class WiringChoice {
     this.outlet = el("select", { id: `${id}-outlet` });
     this.cable = el("select", { id: `${id}-cable` });
     this.length = el("input", { type: "text", id: `${id}-length`, autocomplete: "off", placeholder: firstOwn.length });
-    this.gauge = el("input", { type: "text", id: `${id}-gauge`, autocomplete: "off", placeholder: firstOwn.gauge, "aria-describedby": `${id}-gauge-help` });
+    this.gauge = el("input", { type: "text", id: `${id}-gauge`, autocomplete: "off", placeholder: firstOwn.gauge,
+      "aria-describedby": `${id}-gauge-help` });
     this.own = el("div", { class: "wire-own", hidden: true },
       el("div", { class: "field" }, el("label", { for: this.length.id }, "Length, one way"), this.length),
       el("div", { class: "field" }, el("label", { for: this.gauge.id }, "Gauge of each conductor"), this.gauge),
@@ -36,7 +38,8 @@ export class WiringChoice {
     this.outlet.addEventListener("change", () => this.#plug());
     this.cable.addEventListener("change", () => this.#takeCable());
     this.length.addEventListener("change", () => this.#setOwn("length", withUnit(this.length.value, "mm")));
-    this.gauge.addEventListener("change", () => this.#setOwn("gauge", withUnit(this.gauge.value, "mm²").replace(/mm2|mm\^2/, "mm²")));
+    this.gauge.addEventListener("change",
+      () => this.#setOwn("gauge", withUnit(this.gauge.value, "mm²").replace(/mm2|mm\^2/, "mm²")));
     this.panel.addEventListener("keydown", (event) => { if (event.key === "Escape") { event.preventDefault(); this.#close(); } });
     root.addEventListener("rs-drawn", (event) => this.#arm(event.target));
     root.addEventListener("click", (event) => this.#choose(event.target.closest?.(".wire-element"), event));
@@ -68,7 +71,8 @@ export class WiringChoice {
       element.classList.toggle("wire-chosen", isChosen);
       // What is written in the box is its name.
       const words = this.#where(line);
-      for (const [name, value] of Object.entries({ tabindex: 0, role: "button", "aria-expanded": isChosen, "aria-description": words })) element.setAttribute(name, value);
+      for (const [name, value] of Object.entries({ tabindex: 0, role: "button", "aria-expanded": isChosen,
+        "aria-description": words })) element.setAttribute(name, value);
       element.ownerSVGElement.setAttribute("role", "group");
     }
     const figure = sheet.closest(".rs-drawing");
@@ -96,7 +100,9 @@ export class WiringChoice {
     this.#chosen = null;
     this.panel.hidden = true;
     this.#armAll();
-    if (chosen && returnsFocus) [...this.root.querySelectorAll(".wire-element")].find((element) => element.dataset.element === chosen && element.getClientRects().length > 0)?.focus();
+    if (chosen && returnsFocus)
+      [...this.root.querySelectorAll(".wire-element")].find((element) => element.dataset.element === chosen
+      && element.getClientRects().length > 0)?.focus();
   }
 
   #armAll() { for (const sheet of this.root.querySelectorAll(".rs-sheet")) this.#arm(sheet); }
@@ -107,13 +113,17 @@ export class WiringChoice {
     const groups = line.choices.map((choice) => {
       const none = el("option", { value: choice.value }, choice.outlets.length > 0 ? "No outlet in particular" : choice.title);
       if (choice.outlets.length === 0) return none;
-      return el("optgroup", { label: choice.title }, choice.outlets.map((outlet) => el("option", { value: `${choice.value} ${outlet.name}`, disabled: outlet.whyNot !== "" && !isAt(line, choice, outlet) },
+      return el("optgroup", { label: choice.title },
+        choice.outlets.map((outlet) => el("option",
+        { value: `${choice.value} ${outlet.name}`, disabled: outlet.whyNot !== "" && !isAt(line, choice, outlet) },
         `Outlet ${outlet.name}: ${outlet.words}${outlet.whyNot ? ` (${outlet.whyNot})` : ""}`)), none);
     });
     const proposed = line.proposed ? [] : [el("option", { value: proposeIt }, "Propose it for me")];
-    replaceOptions(this.outlet, [...(line.fedBy ? [] : [el("option", { value: "" }, "Nothing that fits")]), ...groups, ...proposed]);
+    replaceOptions(this.outlet, [...(line.fedBy ? [] : [el("option", { value: "" }, "Nothing that fits")]), ...groups,
+      ...proposed]);
     this.outlet.value = line.outlet ? `${line.fedBy} ${line.outlet}` : line.fedBy;
-    replaceOptions(this.cable, [el("option", { value: noCable }, "No cable given: joined without resistance"), ...this.#cables.map((cable) => el("option", { value: cable.value }, cable.title)),
+    replaceOptions(this.cable, [el("option", { value: noCable }, "No cable given: joined without resistance"),
+      ...this.#cables.map((cable) => el("option", { value: cable.value }, cable.title)),
       el("option", { value: ownCable }, "A cable of its own figures")]);
     const own = thing?.["own-cable"];
     this.cable.value = own ? ownCable : thing?.cable ?? noCable;
@@ -122,7 +132,8 @@ export class WiringChoice {
     if (own) for (const key of ["length", "gauge"]) if (document.activeElement !== this[key]) this[key].value = own[key] ?? "";
     const where = this.#where(line);
     this.told.textContent = `${where[0].toUpperCase()}${where.slice(1)}. ${line.proposed ? "Proposed. " : ""}${line.why}`;
-    const found = problems.filter((problem) => problem.path?.startsWith(`things.${line.thing}.`) && /\.(outlet|cable|own-cable|fed-by)/.test(problem.path));
+    const found = problems.filter((problem) => problem.path?.startsWith(`things.${line.thing}.`)
+      && /\.(outlet|cable|own-cable|fed-by)/.test(problem.path));
     this.wrong.hidden = found.length === 0;
     this.wrong.textContent = found.map(inWords).join(" ");
   }
