@@ -124,7 +124,7 @@ internal sealed class EnvelopeTrace
     /// </summary>
     private TracePoint FirstBroken(double x, double y, double dx, double dy)
     {
-        var (part, point) = (1d, new TracePoint(x, y, null));
+        var (part, point, start) = (1d, new TracePoint(x, y, null), Margins(x, y));
         for (var found = true; found;)
         {
             found = false;
@@ -133,7 +133,9 @@ internal sealed class EnvelopeTrace
                 .Where(limit => here.Of(limit) < -Settled && limit != point.Limit).ToList());
             foreach (var limit in broken)
             {
-                var at = RootBracket.Root(share => Margins(x + (share * dx), y + (share * dy)).Of(limit), 0, end, 1e-12);
+                // A head without friction has a tilt margin of 0 wherever it is balanced: the edge is where that ends.
+                var aside = start.Of(limit) > 0 ? 0 : Settled;
+                var at = RootBracket.Root(share => Margins(x + (share * dx), y + (share * dy)).Of(limit) + aside, 0, end, 1e-12);
                 if (at < part)
                     (part, point, found) = (at, new TracePoint(x + (at * dx), y + (at * dy), limit), true);
             }

@@ -9,6 +9,8 @@ namespace RigScenarios.Checks.Simulation;
 /// order 8 at 1e-9, begun anew
 /// at every change (data/day-cases/day-format.md, which says the rules and the tolerances held here).
 /// </summary>
+[Source(SourceKind.IndependentProgram,
+    "Eight days of data/day-cases (swaps, chargers, hot swap), Runge-Kutta of order 8 at 1e-9, rules and tolerances in day-format.md")]
 public class ReferenceDayChecks
 {
     // One kit of one case breaks at another time, as here the warning comes 9 s before a take ends: a tenth of a point of charge
@@ -20,6 +22,7 @@ public class ReferenceDayChecks
     public static TheoryData<string> Ids => ReferenceCases.Days.Ids;
 
     [Fact]
+    [Guard]
     public void Every_result_of_the_file_has_its_case() =>
         Assert.Equal((8, 8), (ReferenceCases.Days.All.Count, ReferenceCases.Days.Results));
 

@@ -9,11 +9,14 @@ namespace RigScenarios.Checks.Simulation;
 /// explicit Runge-Kutta method of order 8 (data/one-day-cases/one-day-format.md, which says the rules and the tolerances held
 /// here).
 /// </summary>
+[Source(SourceKind.IndependentProgram,
+    "Six days of data/one-day-cases (wiring, takes, air, limits, reserve), Runge-Kutta of order 8, rules in one-day-format.md")]
 public class ReferenceOneDayChecks
 {
     public static TheoryData<string> Ids => ReferenceCases.OneDay.Ids;
 
     [Fact]
+    [Guard]
     public void Every_result_of_the_file_has_its_case() =>
         Assert.Equal((6, 6), (ReferenceCases.OneDay.All.Count, ReferenceCases.OneDay.Results));
 

@@ -24,7 +24,7 @@ internal sealed record OutsideCheck(string Room, string Name, int Cases, IReadOn
         {
             foreach (var method in type.GetMethods(BindingFlags.Instance | BindingFlags.Static | BindingFlags.Public))
             {
-                if (method.GetCustomAttributes().OfType<IFactAttribute>().Any())
+                if (method.GetCustomAttributes().OfType<IFactAttribute>().Any() && !method.IsDefined(typeof(GuardAttribute)))
                 {
                     found.Add(new(RoomOf(type), $"{type.Name}.{method.Name}", await CasesOf(method, rows),
                         [.. SourcesOf(method) is { Count: > 0 } own ? own : SourcesOf(type)]));

@@ -69,6 +69,32 @@ public class StandAndShoulderTests
         iter: 60);
 
     [Fact]
+    public void At_the_edge_it_tips_by_itself()
+    {
+        var stand = OnTripod(0.2500001, Mass.Zero);
+
+        Assert.True(stand.TipsOnLevel);
+        Assert.Null(stand.TippingForce(Length.FromMeters(1)));
+        Assert.Null(stand.TippingWind(Sail));
+    }
+
+    [Fact]
+    public void A_slope_beyond_the_tip_angle_leaves_nothing_for_the_wind() =>
+        Assert.Null(OnTripod(0, Mass.Zero).TippingWind(Sail, OnTripod(0, Mass.Zero).TipAngle + Angle.FromDegrees(0.02)));
+
+    // With the ballast that it asks for, a gust just tips the tripod.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(4)]
+    public void Ballast_against_a_gust_is_as_much_as_it_takes(double degrees)
+    {
+        var slope = Angle.FromDegrees(degrees);
+        var gust = Speed.FromMetersPerSecond(24);
+        var ballast = OnTripod(0, Mass.Zero).BallastAgainst(Length.FromMeters(0.5), Sail, gust, slope).Mass!.Value;
+        Assert.Equal(24, OnTripod(0, ballast).TippingWind(Sail, slope)!.Value.MetersPerSecond, 1e-9);
+    }
+
+    [Fact]
     public void The_counterweight_frees_the_hands() => RandomRigs.Builds.Sample(
         build =>
         {
@@ -122,4 +148,14 @@ public class StandAndShoulderTests
         Assert.Equal(2, Turned(117).Overlaps.Count);
         Assert.Single(Turned(121).Overlaps);
     }
+
+    private static Wind Sail { get; } =
+        new(Area.FromSquareMeters(0.06), Length.FromMeters(1.6), 1.28, Density.FromKilogramsPerCubicMeter(1.225));
+
+    /// <summary>12 kg on a tripod with feet at 0.5 m, 1.6 m up and some way off its axis; ballast 0.5 m up.</summary>
+    private static StandStability OnTripod(double offset, Mass ballast) => StandStability.Of(
+        new Stand { FootRadius = Length.FromMeters(0.5), Mass = ballast, CentreHeight = Length.FromMeters(0.5),
+            CameraPlateHeight = Length.FromMeters(1.6) },
+        new PlacedBuild(new OrderedMap<PlacedPart>([new("rig", new PlacedPart { Mass = Mass.FromKilograms(12),
+            Placement = Placement.At(RigPoint.FromMetres(offset, 0, 0)) })])).MassProperties, Length.Zero);
 }
