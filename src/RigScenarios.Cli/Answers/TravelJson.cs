@@ -47,7 +47,7 @@ internal static class TravelJson
                 energy_Wh = JsonText.Round(line.Battery.Rated.Energy.WattHours),
                 energy_from = line.Battery.Rated.BasisWords,
                 installed = line.Battery.Installed,
-                place = TravelWords.Place(line),
+                place = TravelWords.Place(line, answer.Rules.Rules.Passengers),
                 limit_Wh = JsonText.Round(line.Check.Limit.Value.WattHours),
                 margin_Wh = JsonText.Round(line.Check.Margin.WattHours),
                 needs_approval = line.Check.NeedsApproval,
@@ -68,6 +68,11 @@ internal static class TravelJson
             as_cargo = left.AsCargo is { } cargo ? Cargo(cargo) : null,
         }),
         consignment = answer.Consignment.Select(Cargo),
+        road = answer.Road.Select(check => new
+        {
+            battery = check.Battery.Name, count = check.Count, un = check.Entry.Number, shipping_name = check.Entry.ShippingName,
+            small = check.Small, words = TravelWords.Of(check, answer.Rules.Rules.Road),
+        }),
         cautions = TravelWords.Cautions(answer),
         sources = TravelWords.Sources(answer).Select(item => new { rule = item.Rule, source = item.Source.ToString() }),
     };
@@ -83,6 +88,10 @@ internal static class TravelJson
         charge_limit_percent = check.ChargeLimit is { } limit ? JsonText.Round(limit.Value.Percent) : (double?)null,
         charge_limit_binds = check.ChargeLimit is not null && check.Rule.ChargeBinds,
         charge_margin_percent = check.ChargeMargin is { } margin ? JsonText.Round(margin.Percent) : (double?)null,
+        section = check.Small ? null : check.Rule.LargePackage.Value.Section,
+        package_limit_passenger_kg = check.Small ? null : check.Rule.LargePackage.Value.Passenger?.Kilograms,
+        package_limit_cargo_kg = check.Small ? (double?)null : check.Rule.LargePackage.Value.Cargo.Kilograms,
+        net_mass_kg = check.NetMass is { } mass ? JsonText.Round(mass.Kilograms) : (double?)null,
         stopped_by = check.StoppedBy?.Value,
         remedy = check.Remedy,
     };

@@ -53,8 +53,9 @@ internal static class TravelText
         }
         Staying(console, answer);
         Cargo(console, answer);
+        Road(console, answer);
         foreach (var list in answer.Lists)
-            List(console, list);
+            List(console, list, answer.Rules.Rules.Passengers);
         if (answer.Lists.Count > 1 && !answer.ShareProven)
             Paragraph.Write(console, "A more even share may exist: there are too many to try all.");
         console.WriteLine();
@@ -88,15 +89,27 @@ internal static class TravelText
         }
     }
 
-    private static void List(IAnsiConsole console, PackingList list)
+    private static void Road(IAnsiConsole console, TravelAnswer answer)
+    {
+        if (answer.Road.Count == 0)
+            return;
+        Paragraph.Heading(console, "By road, where ADR holds (Europe and many states besides)");
+        foreach (var alike in answer.Road.GroupBy(check => (check.Entry, check.Small)))
+        {
+            var which = string.Join(", ", alike.Select(check => $"{check.Count} × {check.Battery.Title}"));
+            Paragraph.Write(console, $"{which}: {TravelWords.Of(alike.First(), answer.Rules.Rules.Road)}.", "  - ");
+        }
+    }
+
+    private static void List(IAnsiConsole console, PackingList list, PassengerRules rules)
     {
         var count = list.Lines.Sum(line => line.Count);
         Paragraph.Heading(console,
             $"{list.Traveller}: {(count == 1 ? "1 battery" : $"{count} batteries")}, {list.Energy.WattHours:0.##} Wh");
         foreach (var line in list.Lines)
         {
-            Paragraph.Write(console, $"{line.Count} × {line.Battery.Title}: {TravelWords.Place(line)}. {line.Check.MarginWords} "
-                + $"({line.Battery.Rated.BasisWords}).{(line.Check.NeedsApproval ? " Ask the airline first." : "")}", "  - ");
+            Paragraph.Write(console, $"{line.Count} × {line.Battery.Title}: {TravelWords.Place(line, rules)}. "
+                + $"{line.Check.MarginWords} ({line.Battery.Rated.BasisWords}).{(line.Check.NeedsApproval ? " Ask the airline first." : "")}", "  - ");
         }
         foreach (var number in list.Numbers)
             Paragraph.Write(console, $"{number.Used} of {number.Limit.Value} {number.What}.", "  - ");

@@ -35,7 +35,11 @@ public static class TravelWords
                 : $"As air cargo {stopped} of {all} can't be handed over as {(stopped == 1 ? "it is" : "they are")}.");
         }
         if (answer.Journey.Legs.Contains(Leg.Road))
-            sentences.Add("By road: no road rules are held here.");
+        {
+            var large = answer.Road.Where(line => !line.Small).Sum(line => line.Count);
+            sentences.Add(large == 0 ? "By road special provision 188 holds for all of them."
+                : $"By road {large} of {all} {(large == 1 ? "is" : "are")} dangerous goods of class 9.");
+        }
         return string.Join(' ', sentences);
     }
 
@@ -61,17 +65,33 @@ public static class TravelWords
     public static string Of(CargoCheck check)
     {
         ArgumentNullException.ThrowIfNull(check);
-        var package = !check.Small ? "; above 100 Wh, so all rules for dangerous goods of class 9 hold"
+        var package = !check.Small ? $"; above 100 Wh, so all rules for dangerous goods of class 9 hold: {Large(check)}"
             : check.Rule.Package is { } rule ? $"; {rule.Value}" : "";
         return $"{check.Entry} ({check.Entry.ShippingName}), packing instruction {check.Rule.PackingInstruction}; "
             + $"{check.Rule.Aircraft.Value}; {check.ChargeWords}{package}";
     }
 
+    /// <summary>What batteries are by road, in one line.</summary>
+    /// <param name="check">The batteries.</param>
+    /// <param name="rules">The rules.</param>
+    public static string Of(RoadCheck check, RoadRules rules)
+    {
+        ArgumentNullException.ThrowIfNull(check);
+        ArgumentNullException.ThrowIfNull(rules);
+        return $"{check.Entry} ({check.Entry.ShippingName}); " + (check.Small
+            ? $"up to {rules.Small.Value.WattHours:0} Wh, special provision 188: {rules.AskedOfSmall.Value}"
+            : $"above {rules.Small.Value.WattHours:0} Wh, {rules.AskedOfLarge.Value}; rules for vehicle and driver only above "
+                + $"{rules.InOneVehicle.Value.Kilograms:0} kg");
+    }
+
     /// <summary>Where a line of a packing list goes, and on what condition.</summary>
-    public static string Place(PackingLine line)
+    /// <param name="line">The line.</param>
+    /// <param name="rules">The edition's passenger rules.</param>
+    public static string Place(PackingLine line, PassengerRules rules)
     {
         ArgumentNullException.ThrowIfNull(line);
-        return line.Battery.Installed ? "in its device, best in the cabin" : "cabin bag, contacts covered";
+        ArgumentNullException.ThrowIfNull(rules);
+        return line.Battery.Installed ? rules.DevicesPlace.Value : "cabin bag, contacts covered";
     }
 
     /// <summary>What to mind, the most general last.</summary>
@@ -79,29 +99,23 @@ public static class TravelWords
     {
         ArgumentNullException.ThrowIfNull(answer);
         var cautions = new List<string>();
-        foreach (var (title, doubt) in answer.Journey.Batteries.Where(battery => battery.Rated.Doubt is not null)
-            .Select(battery => (battery.Title, battery.Rated.Doubt)).Distinct())
-            cautions.Add($"{title}: {doubt}");
+        var (passengers, cargo, road) = (answer.Rules.Rules.Passengers, answer.Rules.Rules.Cargo, answer.Rules.Rules.Road);
+        cautions.AddRange(Doubts(answer));
         if (answer.Journey.Legs.Contains(Leg.Flight))
         {
-            if (answer.Rules.Rules.Passengers.PowerBanks is { } banks && Bricks(answer) > banks.Value)
-                cautions.Add($"A brick with power outlets may be taken for a power bank by some airlines, and then "
-                    + $"{banks.Value} a person is the number. The fullest list here has {Bricks(answer)} spare batteries. Ask "
-                        + "before you rely on it.");
-            cautions.AddRange(answer.Rules.Rules.Passengers.Conduct
-                .Where(rule => !rule.Value.Contains("with power outlets", StringComparison.Ordinal)).Select(rule => rule.Value));
-            cautions.Add("The lists count only the batteries of this scenario. Phones, laptops and private power banks come "
-                + "on top.");
+            if (MayBePowerBanks(answer))
+                cautions.Add(passengers.Outlets.Value);
+            cautions.AddRange(passengers.Conduct.Select(rule => rule.Value));
+            cautions.Add($"The {passengers.Spares.Value} spare batteries a person are of any kind: AA and NiMH cells, phone "
+                + "batteries and private power banks count with those of the lists, which hold only this scenario's. Phones "
+                    + "and laptops count as devices.");
             cautions.Add("The watt-hours must be readable on each battery. If one gets hot, smells or swells on board, tell "
                 + "the crew at once.");
         }
         if (Cargo(answer).Any())
-            cautions.AddRange(answer.Rules.Rules.Cargo.Duties
-                .Select(rule => $"As cargo: {char.ToLowerInvariant(rule.Value[0])}{rule.Value[1..]}"));
-        if (answer.Journey.Legs.Contains(Leg.Road) || answer.Left.Any(left => left.AsCargo is not null))
-            cautions.Add("By road (common practice, no source): contacts covered, nothing loose, out of the sun, never left "
-                + "in a parked car in the heat. A business that carries many batteries may fall under rules on dangerous "
-                    + "goods: ask.");
+            cautions.AddRange(cargo.Duties.Select(rule => $"As cargo: {char.ToLowerInvariant(rule.Value[0])}{rule.Value[1..]}"));
+        if (ByRoad(answer))
+            cautions.AddRange(road.Besides.Select(rule => rule.Value));
         cautions.Add("This is no permission. Rules change; states and carriers may be stricter. Ask each airline and look up "
             + "each state you fly from, through and to, before you travel. Their answer counts, and so do the maker's "
                 + "instructions.");
@@ -113,7 +127,7 @@ public static class TravelWords
     {
         ArgumentNullException.ThrowIfNull(answer);
         var used = new List<(string, Citation)>();
-        var (passengers, cargo) = (answer.Rules.Rules.Passengers, answer.Rules.Rules.Cargo);
+        var (passengers, cargo, road) = (answer.Rules.Rules.Passengers, answer.Rules.Rules.Cargo, answer.Rules.Rules.Road);
         if (answer.Journey.Legs.Contains(Leg.Flight))
         {
             used.Add((passengers.WithoutApproval.Why, passengers.WithoutApproval.Source));
@@ -123,7 +137,10 @@ public static class TravelWords
             used.AddRange(answer.Lists.SelectMany(list => list.Numbers)
                 .Select(number => (number.Limit.Why, number.Limit.Source)));
             if (answer.Lists.Any(list => list.Lines.Any(line => line.Battery.Installed)))
-                used.Add((passengers.DevicesPlace.Value, passengers.DevicesPlace.Source));
+                used.Add(($"A device with its battery travels {passengers.DevicesPlace.Value["in its device, ".Length..]}.",
+                    passengers.DevicesPlace.Source));
+            if (MayBePowerBanks(answer))
+                used.Add((passengers.Outlets.Value, passengers.Outlets.Source));
             used.AddRange(answer.Left.Select(left => (left.StoppedBy.Value, left.StoppedBy.Source)));
             used.AddRange(passengers.Conduct.Select(rule => (rule.Value, rule.Source)));
         }
@@ -136,11 +153,22 @@ public static class TravelWords
                 used.Add((limit.Why, limit.Source));
             if (check.Rule.Package is { } package && check.Small)
                 used.Add(($"Packing instruction {check.Rule.PackingInstruction}: {package.Value}.", package.Source));
+            if (!check.Small)
+                used.Add(($"Packing instruction {check.Rule.PackingInstruction}, {Lower(check.Rule.LargePackage.Why)}",
+                    check.Rule.LargePackage.Source));
         }
         if (Cargo(answer).Any())
         {
             used.Add((cargo.SmallBattery.Why, cargo.SmallBattery.Source));
             used.AddRange(cargo.Duties.Select(rule => (rule.Value, rule.Source)));
+        }
+        if (ByRoad(answer))
+        {
+            used.Add((road.Small.Why, road.Small.Source));
+            used.Add(($"Above it {road.AskedOfLarge.Value}.", road.AskedOfLarge.Source));
+            used.Add(($"By road up to {road.InOneVehicle.Value.Kilograms:0} kg without the rules for vehicle and driver: "
+                + Lower(road.InOneVehicle.Why), road.InOneVehicle.Source));
+            used.AddRange(road.Besides.Select(rule => (rule.Value, rule.Source)));
         }
         return [.. used.Distinct()];
     }
@@ -149,8 +177,34 @@ public static class TravelWords
     private static IEnumerable<CargoCheck> Cargo(TravelAnswer answer) =>
         answer.Consignment.Concat(answer.Left.Select(left => left.AsCargo).OfType<CargoCheck>());
 
-    /// <summary>Spare batteries, other than power banks, of the person with most.</summary>
-    private static int Bricks(TravelAnswer answer) =>
-        answer.Lists.Select(list => list.Lines.Where(line => line.Check.Kind is BaggageKind.SmallSpare or BaggageKind.LargeSpare)
-            .Sum(line => line.Count)).DefaultIfEmpty().Max();
+    /// <summary>What speaks against the watt-hours of a battery; one that stands on two sides of a limit is told in every
+    /// answer with a journey.</summary>
+    /// <param name="answer">The answer.</param>
+    internal static IEnumerable<string> Doubts(TravelAnswer answer) =>
+        answer.Journey.Batteries.Select(battery => battery.Rated.DoubtUnder(answer.Rules.Rules.Passengers) is { } doubt
+            ? $"{battery.Title}: {doubt}" : null).OfType<string>().Distinct();
+
+    private static bool ByRoad(TravelAnswer answer) =>
+        answer.Journey.Legs.Contains(Leg.Road) || answer.Left.Any(left => left.AsCargo is not null);
+
+    /// <summary>Whether it would matter if an airline took spare batteries for power banks: more than one a person, or one above
+    /// what needs no approval.</summary>
+    private static bool MayBePowerBanks(TravelAnswer answer) => answer.Lists.Any(list => list.Lines
+        .Where(line => line.Check.Kind is BaggageKind.SmallSpare or BaggageKind.LargeSpare).ToList() is var spares
+            && (spares.Sum(line => line.Count) > 1 || spares.Exists(line => line.Check.Kind == BaggageKind.LargeSpare)));
+
+    private static string Large(CargoCheck check)
+    {
+        var most = check.Rule.LargePackage.Value;
+        var words = $"section {most.Section}, at most "
+            + (most.Passenger is { } passenger ? $"{passenger.Kilograms:0} kg of batteries a package on passenger aircraft, " : "")
+            + $"{most.Cargo.Kilograms:0} kg {(most.Passenger is null ? "of batteries a package " : "")}on cargo aircraft";
+        if (check.NetMass is not { } mass)
+            return $"{words}; their mass is not given";
+        var over = mass > most.Cargo ? ", too much for one package"
+            : mass > most.Passenger ? ", so several packages or a cargo aircraft" : "";
+        return $"{words}; these weigh {mass.Kilograms:0.0} kg{over}";
+    }
+
+    private static string Lower(string text) => $"{char.ToLowerInvariant(text[0])}{text[1..]}";
 }

@@ -47,7 +47,7 @@ public static class ScenarioTravel
         var spare = new PackedBattery
         {
             Name = name, Title = part.Name, Rated = RatedEnergy.Of(part.Battery!, part.Assumed),
-            Count = scenario.Kit[name].Count - how.Installed,
+            Mass = part.Mass, Count = scenario.Kit[name].Count - how.Installed,
             ContactsCovered = how.ContactsCovered, PowerBank = how.PowerBank, WithEquipment = how.WithEquipment,
             Charge = how.Charge,
         };

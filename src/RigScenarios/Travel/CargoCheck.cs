@@ -33,6 +33,18 @@ public sealed record CargoCheck(
         }
     }
 
+    /// <summary>What all of them weigh; null where nobody says.</summary>
+    public Mass? NetMass => Battery.Mass is { } mass ? mass * Count : null;
+
+    /// <summary>How batteries lie in a consignment.</summary>
+    /// <param name="battery">The batteries.</param>
+    public static CargoForm FormOf(PackedBattery battery)
+    {
+        ArgumentNullException.ThrowIfNull(battery);
+        return battery.Installed ? CargoForm.InEquipment
+            : battery.WithEquipment ? CargoForm.PackedWithEquipment : CargoForm.Loose;
+    }
+
     /// <summary>Holds batteries against the cargo rules of an edition.</summary>
     /// <param name="battery">The batteries.</param>
     /// <param name="count">How many of them; 1 or more.</param>
@@ -41,8 +53,7 @@ public sealed record CargoCheck(
     {
         ArgumentNullException.ThrowIfNull(battery);
         ArgumentNullException.ThrowIfNull(rules);
-        var form = battery.Installed ? CargoForm.InEquipment : battery.WithEquipment
-            ? CargoForm.PackedWithEquipment : CargoForm.Loose;
+        var form = FormOf(battery);
         var rule = rules.Of(form);
         var limit = rule.ChargeFrom is { } from && FlightCheck.AtMost(battery.Rated.Energy, from.Value) ? null : rule.Charge;
         Ratio? margin = limit is not null && battery.Charge is { } charge

@@ -59,11 +59,18 @@ public sealed record UnEntry(int Number, string ShippingName)
 /// <param name="ChargeFrom">Rated energy above which that limit binds; null where it binds all.</param>
 /// <param name="ChargeBinds">Whether the limit is a duty; else it is advice.</param>
 /// <param name="Aircraft">On which aircraft.</param>
-/// <param name="Package">What a package may hold.</param>
+/// <param name="Package">What a package of small batteries may hold; null where nothing of it is held.</param>
+/// <param name="LargePackage">What a package of larger ones may hold.</param>
 public sealed record CargoFormRule(
     int PackingInstruction,
-    Sourced<Ratio>? Charge, Sourced<Energy>? ChargeFrom, bool ChargeBinds, Sourced<string> Aircraft, Sourced<string>? Package =
-    null);
+    Sourced<Ratio>? Charge, Sourced<Energy>? ChargeFrom, bool ChargeBinds, Sourced<string> Aircraft, Sourced<string>? Package,
+    Sourced<PackageMass> LargePackage);
+
+/// <summary>The most that the batteries in one package of air cargo may weigh, without the equipment.</summary>
+/// <param name="Section">The section of the packing instruction.</param>
+/// <param name="Passenger">On passenger aircraft; null where none flies there.</param>
+/// <param name="Cargo">On cargo aircraft.</param>
+public sealed record PackageMass(string Section, Mass? Passenger, Mass Cargo);
 
 /// <summary>What an edition of the rules says of rechargeable lithium batteries as air cargo.</summary>
 public sealed record CargoRules

@@ -36,13 +36,15 @@ internal sealed class EvenShare
         this.people = people;
         this.cancellation = cancellation;
         mostStates = MostWork / people;
-        // Large power banks first: they alone count against two limits, and dealt out first they leave room for all others.
+        // Large power banks first: they alone count against two limits, and dealt out first they leave room for all others. Then
+        // small ones, which have a limit of their own within that on all spare batteries.
         units =
         [
             .. flying.SelectMany((count, at) => Enumerable.Repeat((at, groups[at].Check.Kind,
                 (long)Math.Round(groups[at].Battery.Rated.Energy.WattHours * Steps)), count))
-                .OrderByDescending(unit => unit.Kind == BaggageKind.LargePowerBank).ThenByDescending(unit => unit.Item3)
-                    .ThenBy(unit => unit.at),
+                .OrderByDescending(unit => unit.Kind == BaggageKind.LargePowerBank)
+                    .ThenByDescending(unit => unit.Kind == BaggageKind.SmallPowerBank)
+                    .ThenByDescending(unit => unit.Item3).ThenBy(unit => unit.at),
         ];
         remaining = new long[units.Length + 1];
         for (var at = units.Length - 1; at >= 0; at--)
@@ -109,20 +111,21 @@ internal sealed class EvenShare
     private bool HasRoom(Person person, BaggageKind kind) => kind switch
     {
         BaggageKind.Installed => person.Devices < rules.Devices.Value,
-        BaggageKind.SmallSpare => person.Small < rules.SmallSpares.Value,
+        _ when person.Spares >= rules.Spares.Value => false,
+        BaggageKind.SmallSpare => true,
         BaggageKind.LargeSpare => person.Large < rules.LargeSpares.Value,
         BaggageKind.SmallPowerBank => person.Banks < rules.PowerBanks!.Value,
         _ => person.Large < rules.LargeSpares.Value && person.Banks < rules.PowerBanks!.Value,
     };
 
-    private readonly record struct Person(long Load, int Devices, int Small, int Large, int Banks)
+    private readonly record struct Person(long Load, int Devices, int Spares, int Large, int Banks)
     {
-        public string Key => $"{Load},{Devices},{Small},{Large},{Banks}";
+        public string Key => $"{Load},{Devices},{Spares},{Large},{Banks}";
 
         public Person With((int Group, BaggageKind Kind, long Load) unit) => new(
             Load + unit.Load,
             Devices + (unit.Kind == BaggageKind.Installed ? 1 : 0),
-            Small + (unit.Kind == BaggageKind.SmallSpare ? 1 : 0),
+            Spares + (unit.Kind == BaggageKind.Installed ? 0 : 1),
             Large + (unit.Kind is BaggageKind.LargeSpare or BaggageKind.LargePowerBank ? 1 : 0),
             Banks + (unit.Kind is BaggageKind.SmallPowerBank or BaggageKind.LargePowerBank ? 1 : 0));
     }

@@ -57,6 +57,9 @@ public sealed record PackedBattery
     /// <summary>Watt-hours of one.</summary>
     public required RatedEnergy Rated { get; init; }
 
+    /// <summary>Mass of one; null if not known.</summary>
+    public Mass? Mass { get; init; }
+
     /// <summary>How many; 1 or more.</summary>
     public int Count { get; init; } = 1;
 

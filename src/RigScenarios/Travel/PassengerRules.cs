@@ -14,16 +14,17 @@ public sealed record PassengerRules
     /// all.</summary>
     public required Sourced<Energy> WithApproval { get; init; }
 
-    /// <summary>Most spare batteries a person up to <see cref="WithoutApproval"/>, unless the airline agrees to more.</summary>
-    public required Sourced<int> SmallSpares { get; init; }
+    /// <summary>Most spare batteries a person of any kind together: those above <see cref="WithoutApproval"/>, power banks and
+    /// dry cells among them; unless the airline agrees to more.</summary>
+    public required Sourced<int> Spares { get; init; }
 
-    /// <summary>Most spare batteries a person above <see cref="WithoutApproval"/>.</summary>
+    /// <summary>Most of them above <see cref="WithoutApproval"/>.</summary>
     public required Sourced<int> LargeSpares { get; init; }
 
     /// <summary>Most devices with a battery in them a person, unless the airline agrees to more.</summary>
     public required Sourced<int> Devices { get; init; }
 
-    /// <summary>Most power banks a person; null in editions that count them among the spare batteries.</summary>
+    /// <summary>Most of them that are power banks; null in editions that set no number for these alone.</summary>
     public Sourced<int>? PowerBanks { get; init; }
 
     /// <summary>Each spare battery's contacts are covered.</summary>
@@ -34,6 +35,9 @@ public sealed record PassengerRules
 
     /// <summary>Where a device with its battery in it travels.</summary>
     public required Sourced<string> DevicesPlace { get; init; }
+
+    /// <summary>What an airline may take for a power bank, with the words of one.</summary>
+    public required Sourced<string> Outlets { get; init; }
 
     /// <summary>What else a traveller must do, each with its source.</summary>
     public required IReadOnlyList<Sourced<string>> Conduct { get; init; }

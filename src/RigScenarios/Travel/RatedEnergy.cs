@@ -19,17 +19,20 @@ public enum WattHourBasis
 /// <summary>The watt-hours that transport rules go by, and where they come from.</summary>
 /// <param name="Energy">Rated energy; above 0.</param>
 /// <param name="Basis">Where it comes from.</param>
-/// <param name="Doubt">What speaks against the figure, in one sentence; null if nothing does.</param>
 /// <remarks>
 /// Wh = nominal V × rated Ah; the marked figure goes before a computed one (Federal Aviation Administration, "Airline passengers
 /// and
 /// batteries"; read). The same cells named 3.6 V or 3.7 V differ by 2.8 %, which is enough to cross a limit.
 /// </remarks>
-public sealed record RatedEnergy(Energy Energy, WattHourBasis Basis, string? Doubt = null)
+public sealed record RatedEnergy(Energy Energy, WattHourBasis Basis)
 {
     /// <summary>How far label and V × Ah may differ before it is said, as a share: above what 3.6 V or 3.7 V a cell
     /// explains.</summary>
     private const double Disagreement = 0.03;
+
+    /// <summary>Nominal voltage times rated capacity where a label says something else beside it; null where it does
+    /// not.</summary>
+    public Energy? Computed { get; init; }
 
     /// <summary>Where the figure comes from, in words: "label", "V × Ah", "assumed".</summary>
     public string BasisWords => Basis switch
@@ -66,14 +69,29 @@ public sealed record RatedEnergy(Energy Energy, WattHourBasis Basis, string? Dou
             ? Of(battery.Voltage, capacity) : null;
         if (assumed.Contains("battery.energy"))
         {
-            return computed ?? new RatedEnergy(battery.Energy, WattHourBasis.Assumed,
-                $"Nobody read the {battery.Energy.WattHours:0.##} Wh on a label. Read the label before you pack.");
+            return computed ?? new RatedEnergy(battery.Energy, WattHourBasis.Assumed);
         }
         Require.Positive(battery.Energy.WattHours, "Wh", nameof(battery));
-        var differs = computed is not null && Math.Abs((computed.Energy / battery.Energy) - 1) > Disagreement;
-        return new RatedEnergy(battery.Energy, WattHourBasis.Label, differs
-            ? $"The label says {battery.Energy.WattHours:0.##} Wh, but V × Ah gives {computed!.Energy.WattHours:0.##} Wh. The "
-                + "label counts; an inspector may compute."
-            : null);
+        return new RatedEnergy(battery.Energy, WattHourBasis.Label) { Computed = computed?.Energy };
+    }
+
+    /// <summary>What speaks against the figure, in one or two sentences; null if nothing does. A label and V × Ah that stand on
+    /// different sides of a limit are told however near they are.</summary>
+    /// <param name="rules">The edition's passenger rules, which have the limits.</param>
+    public string? DoubtUnder(PassengerRules rules)
+    {
+        ArgumentNullException.ThrowIfNull(rules);
+        if (Basis == WattHourBasis.Assumed)
+            return $"Nobody read the {Energy.WattHours:0.##} Wh on a label. Read the label before you pack.";
+        if (Computed is not { } computed)
+            return null;
+        var says = $"The label says {Energy.WattHours:0.##} Wh, but V × Ah gives {computed.WattHours:0.##} Wh";
+        Energy[] limits = [rules.WithoutApproval.Value, rules.WithApproval.Value];
+        foreach (var limit in limits.Where(limit => FlightCheck.AtMost(Energy, limit) != FlightCheck.AtMost(computed, limit)))
+        {
+            return $"{says}: on the other side of {limit.WattHours:0} Wh. The label counts, but an inspector may compute: ask "
+                + "the airline about it by both figures.";
+        }
+        return Math.Abs((computed / Energy) - 1) > Disagreement ? $"{says}. The label counts; an inspector may compute." : null;
     }
 }

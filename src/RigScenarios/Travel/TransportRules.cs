@@ -7,8 +7,9 @@ namespace RigScenarios.Travel;
 /// <param name="News">What is new in it, in one sentence.</param>
 /// <param name="Passengers">What passengers and crew may carry.</param>
 /// <param name="Cargo">What holds for air cargo.</param>
+/// <param name="Road">What holds by road.</param>
 public sealed record TransportRules(string Name, DateOnly From, DateOnly Until, string News, PassengerRules Passengers,
-    CargoRules Cargo);
+    CargoRules Cargo, RoadRules Road);
 
 /// <summary>The edition for a day.</summary>
 /// <param name="Rules">The edition, or the nearest one that is held.</param>

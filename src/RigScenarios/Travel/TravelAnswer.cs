@@ -60,6 +60,9 @@ public sealed record TravelAnswer
     /// <summary>The batteries as air cargo; empty unless a leg is cargo.</summary>
     public IReadOnlyList<CargoCheck> Consignment { get; init; } = [];
 
+    /// <summary>The batteries by road; empty unless a leg is road.</summary>
+    public IReadOnlyList<RoadCheck> Road { get; init; } = [];
+
     /// <summary>Lines of the lists that need the airline's approval beforehand.</summary>
     public IEnumerable<(string Traveller, PackingLine Line)> Approvals =>
         Lists.SelectMany(list => list.Lines.Where(line => line.Check.NeedsApproval).Select(line => (list.Traveller, line)));

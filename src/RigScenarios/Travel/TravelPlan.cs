@@ -25,6 +25,8 @@ public static class TravelPlan
             answer =
                 answer with { Consignment =
                 [.. journey.Batteries.Select(battery => CargoCheck.Of(battery, battery.Count, rules.Rules.Cargo))] };
+        if (journey.Legs.Contains(Leg.Road))
+            answer = answer with { Road = [.. journey.Batteries.Select(battery => RoadCheck.Of(battery, rules.Rules.Road))] };
         return answer;
     }
 
@@ -42,8 +44,10 @@ public static class TravelPlan
             var staying = check.StoppedBy is null
                 ? battery.Count - flying[fit.FindIndex(item => ReferenceEquals(item.Battery, battery))] : battery.Count;
             if (staying > 0)
-                left.Add(Stays(battery, check, staying, rules, journey.Travellers.Count));
+                left.Add(Stays(battery, check, staying, rules, journey.Travellers.Count, Flying));
         }
+        int Flying(BaggageKind kind) => flying.Where((_, at) => fit[at].Check.Kind == kind).Sum();
+
         return answer with
         {
             ShareProven = proven,
@@ -53,7 +57,8 @@ public static class TravelPlan
         };
     }
 
-    private static LeftBehind Stays(PackedBattery battery, FlightCheck check, int staying, TransportRules rules, int travellers)
+    private static LeftBehind Stays(PackedBattery battery, FlightCheck check, int staying, TransportRules rules, int travellers,
+        Func<BaggageKind, int> flying)
     {
         var cargo = CargoCheck.Of(battery, staying, rules.Cargo);
         if (check.StoppedBy is { } rule)
@@ -62,14 +67,11 @@ public static class TravelPlan
             return new LeftBehind(battery, staying, rule, tooLarge ? check.MarginWords : "contacts open", check.Remedy!,
                 tooLarge ? cargo : null);
         }
-        var limit = FlightSelection.LimitOf(check.Kind, rules.Passengers);
+        var limit = FlightSelection.LimitOf(check.Kind, flying, rules.Passengers, travellers);
         var places = (limit.Value * travellers).ToString(CultureInfo.InvariantCulture);
-        var remedy = check.Kind switch
-        {
-            BaggageKind.SmallSpare or BaggageKind.Installed =>
-                "Ask the airline whether it agrees to more; else another traveller, by road, or as air cargo.",
-            _ => "Another traveller, by road, or as air cargo.",
-        };
+        var remedy = limit == rules.Passengers.Spares || limit == rules.Passengers.Devices
+            ? "Ask the airline whether it agrees to more; else another traveller, by road, or as air cargo."
+            : "Another traveller, by road, or as air cargo.";
         return new LeftBehind(
             battery, staying, new Sourced<string>(limit.Why, "", limit.Source),
             $"{staying} over the number: {limit.Value} a person, {places} for "
@@ -82,7 +84,8 @@ public static class TravelPlan
         var lines = fit.Select((item, at) => new PackingLine(item.Battery, item.Check, counts[at])).Where(line => line.Count > 0)
             .OrderByDescending(line => line.Battery.Rated.Energy.WattHours).ToList();
         var numbers = new List<NumberUsed>();
-        Add("spare batteries up to 100 Wh", rules.SmallSpares, BaggageKind.SmallSpare);
+        Add("spare batteries of any kind", rules.Spares, BaggageKind.SmallSpare, BaggageKind.LargeSpare,
+            BaggageKind.SmallPowerBank, BaggageKind.LargePowerBank);
         Add("spare batteries above 100 Wh", rules.LargeSpares, BaggageKind.LargeSpare, BaggageKind.LargePowerBank);
         if (rules.PowerBanks is { } banks)
             Add("power banks", banks, BaggageKind.SmallPowerBank, BaggageKind.LargePowerBank);

@@ -5,6 +5,8 @@ using UnitsNet;
 namespace RigScenarios.Checks.Travel;
 
 /// <summary>The rules for air cargo, case by case. The source stands above each case.</summary>
+[Source(SourceKind.Regulation, "International Air Transport Association, Dangerous Goods Regulations, packing instructions 965 "
+    + "to 967; second-hand, what was read stands above each case")]
 public class CargoRuleChecks
 {
     private static Ratio Percent(double percent) => Ratio.FromPercent(percent);
@@ -43,6 +45,7 @@ public class CargoRuleChecks
     // freight companies' summaries): from 1 January 2026
     // cells and batteries above 2.7 Wh packed with equipment at most at 30 %.
     [Theory]
+    [InlineData("2024-12-31", 98, 60, false)]
     [InlineData("2025-12-31", 98, 60, false)]
     [InlineData("2026-01-01", 98, 60, true)]
     [InlineData("2026-01-01", 98, 30, false)]
@@ -54,6 +57,53 @@ public class CargoRuleChecks
             Batteries.Spare(wattHours) with { WithEquipment = true, Charge = Percent(charge) });
         Assert.Equal((3481, 966, stopped), (check.Entry.Number, check.Rule.PackingInstruction, check.StoppedBy is not null));
     }
+
+    // A training company's summary of 21 October 2024: in 2025 at most 30 % is recommended for what is packed with equipment and
+    // for what is in it, and nothing is said for 2024.
+    [Source(SourceKind.Regulation, "International Air Transport Association, Dangerous Goods Regulations, 66th edition (2025), "
+        + "packing instructions 966 and 967; second-hand, read at lion.com")]
+    [Theory]
+    [InlineData("2024-12-31", false, "no limit on charge")]
+    [InlineData("2024-12-31", true, "no limit on charge")]
+    [InlineData("2025-01-01", false, "advice, no duty: at most 30 % charge; 30 points over it")]
+    [InlineData("2025-12-31", true, "advice, no duty: at most 30 % charge; 30 points over it")]
+    [InlineData("2026-01-01", true, "advice, no duty: at most 30 % charge; 30 points over it")]
+    [InlineData("2026-01-01", false, "at most 30 % charge; 30 points over it")]
+    public void Thirty_percent_is_advice_in_2025(string date, bool installed, string words)
+    {
+        var check = Batteries.Ship(DateOnly.Parse(date, null),
+            Batteries.Spare(150) with { WithEquipment = !installed, Installed = installed, Charge = Percent(60) });
+        Assert.StartsWith(words, check.ChargeWords, StringComparison.Ordinal);
+        Assert.Equal(check.Rule.ChargeBinds, check.StoppedBy is not null);
+    }
+
+    // dg-packaging.nl, UN 3481, packing instructions 966 and 967, section I (read): 5 kg of batteries a package on passenger
+    // aircraft, 35 kg on cargo aircraft. Its page on 965 forbids passenger aircraft; 35 kg there is from memory.
+    [Theory]
+    [InlineData(false, false, 965, null, 35)]
+    [InlineData(true, false, 966, 5.0, 35)]
+    [InlineData(false, true, 967, 5.0, 35)]
+    public void Kilograms_a_package_above_100_watt_hours(bool withEquipment, bool installed, int instruction, double? passenger,
+        double cargo)
+    {
+        var rule = Batteries.Ship(Batteries.Addendum,
+            Batteries.Spare(190) with { WithEquipment = withEquipment, Installed = installed }).Rule;
+        Assert.Equal((instruction, passenger, cargo), (rule.PackingInstruction, rule.LargePackage.Value.Passenger?.Kilograms,
+            rule.LargePackage.Value.Cargo.Kilograms));
+    }
+
+    // The letter's example: four devices, each with a battery of up to 5 kg. On passenger aircraft a package holds at most 5 kg net,
+    // on cargo aircraft 35 kg; so 20 kg can't go in one package on a passenger aircraft, and 40 kg in none.
+    [Source(SourceKind.Regulation, "Research and Special Programs Administration, interpretation response 98-0544, 11 June 1998; "
+        + "read in the source")]
+    [Theory]
+    [InlineData(1, "these weigh 5.0 kg")]
+    [InlineData(4, "these weigh 20.0 kg, so several packages or a cargo aircraft")]
+    [InlineData(7, "these weigh 35.0 kg, so several packages or a cargo aircraft")]
+    [InlineData(8, "these weigh 40.0 kg, too much for one package")]
+    public void Twenty_kilograms_are_too_much_for_a_package_on_a_passenger_aircraft(int count, string words) =>
+        Assert.EndsWith(words, TravelWords.Of(Batteries.Ship(Batteries.January2026,
+            Batteries.Spare(190, count) with { WithEquipment = true, Mass = Mass.FromKilograms(5) })), StringComparison.Ordinal);
 
     // The same summaries: contained in equipment, at most 30 % is advice and no duty.
     [Fact]

@@ -4,6 +4,8 @@ using RigScenarios.Travel;
 namespace RigScenarios.Checks.Travel;
 
 /// <summary>The passenger rules, case by case. The source stands above each case.</summary>
+[Source(SourceKind.Regulation, "Federal Aviation Administration, \"Airline passengers and batteries\", with its pages on spare "
+    + "batteries; read in the source; what rests on something else says so above the case")]
 public class PassengerRuleChecks
 {
     // Federal Aviation Administration, "Airline passengers and batteries" (read): up to 100 Wh without approval; 101 to 160 Wh
@@ -45,19 +47,36 @@ public class PassengerRuleChecks
         Assert.All(answer.Lists, list => Assert.InRange(list.Lines.Sum(line => line.Count), 1, 2));
     }
 
-    // International Air Transport Association, Dangerous Goods Regulations 2.3 (second-hand: two pages that quote it; news report
-    // of 12 March 2026): up to 20 spare batteries a person.
+    // Its page for passengers: "Each person is allowed a total of 20 spare batteries [or powerbanks] unless an airline has approved
+    // the carriage of more. The 20 spare batteries can be all dry-cell batteries or all nickel-metal hydride batteries or a
+    // combination of dry-cell, nickel-metal hydride, non-spillable and lithium batteries."
+    [Source(SourceKind.Regulation, "Civil Aviation Authority of New Zealand, What can I bring: batteries, dry-cell and "
+        + "nickel-metal hydride (aviation.govt.nz); read in the source")]
     [Theory]
-    [InlineData(20, 0)]
-    [InlineData(21, 1)]
-    public void Twenty_small_spares_a_person(int packed, int stay)
+    [InlineData(20, 0, 0, 0)]
+    [InlineData(21, 0, 0, 1)]
+    [InlineData(18, 2, 0, 0)]
+    [InlineData(20, 2, 0, 2)]
+    [InlineData(17, 1, 2, 0)]
+    [InlineData(19, 1, 1, 1)]
+    [InlineData(20, 2, 2, 4)]
+    public void Twenty_spares_of_any_kind_a_person(int small, int large, int banks, int stay)
     {
-        var answer = Batteries.Fly(Batteries.January2026, 1, Batteries.Spare(98, packed));
-        Assert.Equal(stay, answer.Left.Sum(left => left.Count));
-        Assert.All(answer.Left, left => Assert.Contains("Ask the airline", left.Remedy, StringComparison.Ordinal));
+        PackedBattery[] packed =
+        [
+            Batteries.Spare(98, small), Batteries.Spare(150, large) with { Name = "large" },
+            Batteries.Spare(74, banks) with { Name = "bank", PowerBank = true },
+        ];
+        foreach (var date in (DateOnly[])[Batteries.January2026, Batteries.Addendum])
+        {
+            var answer = Batteries.Fly(date, 1, [.. packed.Where(battery => battery.Count > 0)]);
+            Assert.Equal(stay, answer.Left.Sum(left => left.Count));
+            Assert.All(answer.Left, left => Assert.Contains("Ask the airline", left.Remedy, StringComparison.Ordinal));
+        }
     }
 
     // "Lithium Batteries 2024" (handbook), p. 35 (read): up to 15 devices a person.
+    [Source(SourceKind.Handbook, "Lithium Batteries 2024 (handbook of transport rules), p. 35: up to 15 devices; read in the source")]
     [Theory]
     [InlineData(15, 0)]
     [InlineData(16, 1)]
@@ -67,6 +86,7 @@ public class PassengerRuleChecks
 
     // 49 CFR 175.10(a), edition of 1 October 2018, p. 832 (read): each spare battery protected against short circuit by
     // packaging, tape, or a bag or pouch of its own.
+    [Source(SourceKind.Regulation, "United States, 49 CFR 175.10(a), edition of 1 October 2018, p. 832; read in the source")]
     [Fact]
     public void A_spare_battery_with_bare_contacts_stays_and_one_in_its_device_does_not()
     {
@@ -81,6 +101,42 @@ public class PassengerRuleChecks
     [Fact]
     public void Spare_batteries_go_in_the_cabin_bag() =>
         Assert.StartsWith("cabin bag",
-            TravelWords.Place(Batteries.Fly(Batteries.Addendum, 1, Batteries.Spare(98)).Lists[0].Lines[0]),
+            TravelWords.Place(Batteries.Fly(Batteries.Addendum, 1, Batteries.Spare(98)).Lists[0].Lines[0],
+                Batteries.Rules2026.Passengers),
             StringComparison.Ordinal);
+
+    // P. 35: "if devices are carried in checked baggage: (a) measures must be taken to protect the device from damage and to
+    // prevent unintentional activation; (b) ..." completely switched off, not in sleep or hibernation mode (from memory; a news
+    // report of 12 March 2026 on the 67th edition has "completely switched off").
+    [Source(SourceKind.Handbook, "Lithium Batteries 2023 (handbook of transport rules), p. 35, devices in checked baggage; read "
+        + "in the source; \"completely switched off\" second-hand")]
+    [Theory]
+    [InlineData("fully off")]
+    [InlineData("protected from being switched on")]
+    [InlineData("from damage")]
+    public void A_device_in_the_hold(string words) => Assert.Contains(words, TravelWords.Place(Batteries.Fly(Batteries.Addendum, 1,
+        Batteries.Spare(98) with { Installed = true }).Lists[0].Lines[0], Batteries.Rules2026.Passengers),
+        StringComparison.Ordinal);
+
+    // The letter: professional timekeepers carry devices and spare batteries up to 100 Wh for sporting events, not for resale. Is
+    // that prohibited? "The answer is no."
+    [Source(SourceKind.Regulation, "Pipeline and Hazardous Materials Safety Administration, interpretation response 23-0051, "
+        + "17 August 2023; read in the source but for its end")]
+    [Fact]
+    public void Work_with_ones_own_devices_is_no_reason_to_stay()
+    {
+        foreach (var edition in RuleEditions.All)
+            Assert.Contains(edition.Passengers.Conduct, rule => rule.Value.Contains("counts as personal use",
+                StringComparison.Ordinal) && rule.Source.Title.Contains("23-0051", StringComparison.Ordinal));
+    }
+
+    // "If the battery's sole purpose is to provide power to another device, it must be treated as a spare battery": in the cabin.
+    [Source(SourceKind.Regulation, "Pipeline and Hazardous Materials Safety Administration, interpretation response 17-0081, "
+        + "2 August 2018; read in the source")]
+    [Theory]
+    [InlineData(98, BaggageKind.SmallSpare)]
+    [InlineData(150, BaggageKind.LargeSpare)]
+    public void A_battery_that_powers_other_devices_is_a_spare_one(double wattHours, BaggageKind kind) =>
+        Assert.Equal(kind, FlightCheck.Of(Batteries.Spare(wattHours) with { PowerBank = true },
+            RuleEditions.On(Batteries.December2025).Rules.Passengers).Kind);
 }

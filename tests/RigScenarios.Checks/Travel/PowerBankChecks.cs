@@ -8,9 +8,12 @@ namespace RigScenarios.Checks.Travel;
 /// 27 March 2026, as the UK Civil Aviation
 /// Authority's page on changes to the carriage of lithium batteries and power banks and dgonline.training print it (both read):
 /// at most two a person, in the cabin, protected against
-/// short circuit, not recharged on board; counted apart from spare batteries. Before: a spare battery (49 CFR 175.10(a)(18)(iv),
-/// 2018, p. 832, read).
+/// short circuit, not recharged on board. Whether they count among the 20 spare batteries the texts leave open; one authority's
+/// page counts them so, and the stricter reading is held. Before: a spare battery (49 CFR 175.10(a)(18)(iv), 2018, p. 832,
+/// read).
 /// </summary>
+[Source(SourceKind.Regulation, "International Civil Aviation Organization, Technical Instructions (Doc 9284) 2025-2026, "
+    + "Addendum 1, from 27 March 2026; second-hand, read on the UK Civil Aviation Authority's page and at dgonline.training")]
 public class PowerBankChecks
 {
     private static PackedBattery Banks(int count, double wattHours = 74) =>
@@ -26,11 +29,13 @@ public class PowerBankChecks
     }
 
     [Fact]
-    public void They_are_counted_apart_from_spare_batteries_after_the_addendum_and_among_them_before()
+    public void Two_power_banks_need_two_of_the_twenty_places_before_and_after_the_addendum()
     {
-        Assert.Empty(Batteries.Fly(Batteries.Addendum, 1, Batteries.Spare(98, 20), Banks(2)).Left);
-        Assert.Equal(2, Batteries.Fly(Batteries.BeforeAddendum, 1, Batteries.Spare(98, 20),
-            Banks(2)).Left.Sum(left => left.Count));
+        foreach (var date in (DateOnly[])[Batteries.BeforeAddendum, Batteries.Addendum])
+        {
+            Assert.Equal(2, Batteries.Fly(date, 1, Batteries.Spare(98, 20), Banks(2)).Left.Sum(left => left.Count));
+            Assert.Empty(Batteries.Fly(date, 1, Batteries.Spare(98, 18), Banks(2)).Left);
+        }
     }
 
     [Fact]
@@ -46,7 +51,10 @@ public class PowerBankChecks
         Assert.False(Said(Batteries.BeforeAddendum));
     }
 
-    // From memory: the watt-hour limits of spare batteries hold for power banks too; carriers print 100 Wh and 160 Wh for them.
+    // The watt-hour limits of spare batteries hold for power banks too: the airlines of one European group ask for approval above
+    // 100 Wh and take none above 160 Wh.
+    [Source(SourceKind.TradePractice, "Rules of one European airline group from 15 January 2026; second-hand, read in news "
+        + "reports (the-independent.com, 20 January 2026; aerotelegraph.com)")]
     [Theory]
     [InlineData(100, false, false)]
     [InlineData(101, true, false)]

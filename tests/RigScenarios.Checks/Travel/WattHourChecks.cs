@@ -10,6 +10,8 @@ namespace RigScenarios.Checks.Travel;
 /// makers' and press pages that state the relation (read). The products were computed by hand; the classes follow from 100 Wh and
 /// 160 Wh, both "not more than".
 /// </summary>
+[Source(SourceKind.Regulation, "Federal Aviation Administration, \"Airline passengers and batteries\": Wh = V × Ah; read in the "
+    + "source; products by hand")]
 public class WattHourChecks
 {
     [Theory]
@@ -34,13 +36,34 @@ public class WattHourChecks
             Assert.Equal((kind.Value, false), (check.Kind, check.StoppedBy is not null));
     }
 
+    // Products as printed: an airline's statement of 12 March 2025 (100 Wh is 27,027 mAh, 160 Wh is 43,243 mAh, both at 3.7 V); an
+    // airline's example (10,000 mAh at 3.7 V is 37 Wh); a trade article of 2008 on the rules of the United States (7.2 V and 6,000
+    // mAh is 43.2 Wh); two more of the same kind (20,000 mAh at 3.7 V is 74 Wh; at 4 V 80 Wh).
+    [Source(SourceKind.TradePractice, "Worked examples of watt-hours for passengers: two airlines' pages and statements, "
+        + "provideocoalition.com (2008), topaviationnews.com (2026), tech-fruit.com (2021); read in the sources or in reports")]
+    [Theory]
+    [InlineData(3.7, 27.027, 100, BaggageKind.SmallSpare)]
+    [InlineData(3.7, 43.243, 160, BaggageKind.LargeSpare)]
+    [InlineData(3.7, 10, 37, BaggageKind.SmallSpare)]
+    [InlineData(3.7, 20, 74, BaggageKind.SmallSpare)]
+    [InlineData(4, 20, 80, BaggageKind.SmallSpare)]
+    [InlineData(7.2, 6, 43.2, BaggageKind.SmallSpare)]
+    public void Watt_hours_as_printed(double volts, double ampereHours, double printed, BaggageKind kind)
+    {
+        var rated = RatedEnergy.Of(ElectricPotential.FromVolts(volts), ElectricCharge.FromAmpereHours(ampereHours));
+        Assert.Equal(printed, rated.Energy.WattHours, 0.005);
+        Assert.Equal(kind, FlightCheck.Of(Batteries.Spare(rated), RuleEditions.On(Batteries.January2026).Rules.Passengers).Kind);
+    }
+
     [Fact]
     public void The_marked_figure_goes_before_the_computed_one()
     {
         var battery = new Battery { Energy = Energy.FromWattHours(99), Voltage = ElectricPotential.FromVolts(14.8),
             Capacity = ElectricCharge.FromAmpereHours(6.8) };
         var marked = RatedEnergy.Of(battery, []);
-        Assert.Equal((99.0, WattHourBasis.Label, null), (marked.Energy.WattHours, marked.Basis, marked.Doubt));
+        Assert.Equal((99.0, WattHourBasis.Label), (marked.Energy.WattHours, marked.Basis));
+        Assert.Contains("on the other side of 100 Wh", marked.DoubtUnder(Batteries.Rules2026.Passengers),
+            StringComparison.Ordinal);
         var unmarked = RatedEnergy.Of(battery, ["battery.energy"]);
         Assert.Equal(WattHourBasis.VoltageTimesCapacity, unmarked.Basis);
         Assert.Equal(100.64, unmarked.Energy.WattHours, 1e-9);

@@ -27,7 +27,7 @@ public class TravelCommandTests
         string[] inOrder =
         [
             "1 of 5 batteries can't fly", "Ask the airline first: above 100 Wh", "(operator)", "(assistant)", "Stays behind",
-            "Why: Up to two spare batteries above 100 Wh",
+            "Why: Up to two of the spare batteries above 100 Wh",
             "operator: 2 batteries, 300 Wh", "assistant: 2 batteries, 300 Wh", "Cautions", "This is no permission", "Rests on",
         ];
         var places = inOrder.Select(words => text.IndexOf(words, StringComparison.Ordinal)).ToList();
