@@ -14,7 +14,7 @@ internal static class MeasuredCellsCommand
         }
 
         var folder = arguments.Length > 0 ? arguments[0] : MeasuredDischarge.FindFolder(Environment.CurrentDirectory);
-        var text = MeasuredCellsPage.Of(new MeasuredCellModel(MeasuredDischarge.Read(folder)));
+        var text = MeasuredCellsPage.Of(folder);
         if (arguments.Length == 2)
             OutputFile.Write(arguments[1], text);
         else

@@ -9,8 +9,10 @@ internal static class MeasuredCellsPage
 {
     private static readonly string[] Rates = ["C/20 to 1C", "2C"];
 
-    public static string Of(MeasuredCellModel model)
+    /// <param name="folder">The folder of the measured data.</param>
+    public static string Of(string folder)
     {
+        var model = new MeasuredCellModel(MeasuredDischarge.Read(folder));
         var rows = model.CompareAll();
         var text = new StringBuilder();
         Beginning(text, model);
@@ -18,6 +20,8 @@ internal static class MeasuredCellsPage
             Row(text, row);
         HowWell(text, rows);
         WhatIsHeld(text, rows);
+        ChangingLoadSection.Write(text, model, folder);
+        OtherCellsSection.Write(text);
         return text.ToString();
     }
 

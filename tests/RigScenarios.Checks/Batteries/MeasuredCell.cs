@@ -12,7 +12,8 @@ internal static class MeasuredCell
         "P. Kollmeyer, C. Vidal, M. Naguib, M. Skells, 2020, doi:10.17632/cp3473x7xv.3, CC BY 4.0; data files beside the test, "
         + "read in the source";
 
-    private static readonly string Folder = Path.Combine(AppContext.BaseDirectory, "data", "measured");
+    /// <summary>The folder of the data.</summary>
+    public static string Folder { get; } = Path.Combine(AppContext.BaseDirectory, "data", "measured");
 
     /// <summary>The discharges at a steady current.</summary>
     public static IReadOnlyList<MeasuredDischarge> Discharges { get; } = MeasuredDischarge.Read(Folder);

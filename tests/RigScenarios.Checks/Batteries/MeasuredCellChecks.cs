@@ -71,7 +71,7 @@ public class MeasuredCellChecks
     public void The_page_is_what_its_command_writes()
     {
         var page = File.ReadAllText(Path.Combine(Root(), "docs", "measured-cells.md"));
-        Assert.Equal(page, MeasuredCellsPage.Of(MeasuredCell.Model), ignoreLineEndingDifferences: true);
+        Assert.Equal(page, MeasuredCellsPage.Of(MeasuredCell.Folder), ignoreLineEndingDifferences: true);
     }
 
     private static string Root([CallerFilePath] string file = "") =>
