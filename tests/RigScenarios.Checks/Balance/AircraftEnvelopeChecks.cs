@@ -15,7 +15,8 @@ public class AircraftEnvelopeChecks
     [InlineData(78, 86, 3400)]
     [InlineData(8.5, 21.9, 2100)]
     [InlineData(80.7, 94.6, 2780)]
-    [Source(SourceKind.Regulation, "FAA, Pilot's Handbook of Aeronautical Knowledge (FAA-H-8083-25), \"computational method\", limits; "
+    [Source(SourceKind.Regulation,
+        "FAA, Pilot's Handbook of Aeronautical Knowledge (FAA-H-8083-25), \"computational method\", limits; "
         + "AC 43.13-1B (2001), figs 10-10 and 10-11, limits; Aviation Maintenance Technician Handbook - General, chapter 4, "
         + "fig. 4-19; read in copies")]
     public void The_outline_has_the_corners_of_the_printed_limits(double forward, double aft, double pounds)
@@ -40,7 +41,8 @@ public class AircraftEnvelopeChecks
     [InlineData(8.5, 21.9, 2100, 18.32, 2100, true)]
     [InlineData(78, 86, 3400, 84.8, 3420, false)]
     [InlineData(8.5, 21.9, 2100, 22.0, 2036, false)]
-    [Source(SourceKind.Regulation, "FAA, Pilot's Handbook of Aeronautical Knowledge, \"computational method\"; AC 43.13-1B (2001), figs "
+    [Source(SourceKind.Regulation,
+        "FAA, Pilot's Handbook of Aeronautical Knowledge, \"computational method\"; AC 43.13-1B (2001), figs "
         + "10-10, 10-11 and 10-13; read in copies; the two that lie outside are the same with one figure moved past its limit")]
     public void Printed_loadings_are_within_or_out_of_the_limits(
         double forward, double aft, double greatest, double inches, double pounds, bool within) =>

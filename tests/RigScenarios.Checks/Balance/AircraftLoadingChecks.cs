@@ -68,7 +68,8 @@ public class AircraftLoadingChecks
 
     // 7800 lb at 81.5 in, aft limit 80.5: 65 lb of cargo go from 150 to 30 in.
     [Fact]
-    [Source(SourceKind.Regulation, "FAA, Pilot's Handbook of Aeronautical Knowledge, \"Weight shifting\", next example; second-hand")]
+    [Source(SourceKind.Regulation,
+        "FAA, Pilot's Handbook of Aeronautical Knowledge, \"Weight shifting\", next example; second-hand")]
     public void Amount_to_shift()
     {
         var rest = ((7800 * 81.5) - (65 * 150)) / 7735;
@@ -113,7 +114,8 @@ public class AircraftLoadingChecks
     // Three weights balance 72 in from the first, wanted at 50 (read); the weights 100, 200, 200 lb at 0, 80, 100 in and the
     // answer 25 in are from memory.
     [Fact]
-    [Source(SourceKind.Regulation, "FAA-H-8083-1, chapter 2, fig. 2-11; 72 and 50 in read in a copy, weights and answer from memory")]
+    [Source(SourceKind.Regulation,
+        "FAA-H-8083-1, chapter 2, fig. 2-11; 72 and 50 in read in a copy, weights and answer from memory")]
     public void Lever_of_three_weights()
     {
         var three = PointMasses.Pounds((100, 0), (200, 80), (200, 100));
@@ -124,7 +126,8 @@ public class AircraftLoadingChecks
 
     // Empty weight 1876 lb at +32.2 in (read); limit +33.0, ballast at 228, 7.7 lb (from memory).
     [Fact]
-    [Source(SourceKind.Regulation, "FAA-H-8083-1B, permanent ballast; weight and arm read in a copy, limit and answer from memory")]
+    [Source(SourceKind.Regulation,
+        "FAA-H-8083-1B, permanent ballast; weight and arm read in a copy, limit and answer from memory")]
     public void Permanent_ballast_is_a_counterweight()
     {
         var shoulder = ShoulderBalance.Of(new ShoulderSupport(Length.FromInches(33), Length.FromInches(60)),

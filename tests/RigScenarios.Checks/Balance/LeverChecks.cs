@@ -51,7 +51,8 @@ public class LeverChecks
     [Theory]
     [InlineData(0, 1.30, 568)]
     [InlineData(12.0, 1.36, 686)]
-    [Source(SourceKind.Handbook, College + "9.2, \"She saw torques on a seesaw\" (printed in part in its problem; 568 N and 1.30 m from "
+    [Source(SourceKind.Handbook,
+        College + "9.2, \"She saw torques on a seesaw\" (printed in part in its problem; 568 N and 1.30 m from "
         + "memory) and problem 5 (read in the source)")]
     public void Two_children_on_a_seesaw(double seesaw, double metres, double newtons)
     {
@@ -66,7 +67,8 @@ public class LeverChecks
     // A horse and rider of 500 kg lean against a wall: the feet 0.35 m beside the centre's plumb line, the wall's force 1.2 m up:
     // 1.43e3 N. It is the force that tips a stand whose edge is that far away.
     [Fact]
-    [Source(SourceKind.Handbook, College + "9.3, problem of a horse against a wall; read in the source, its figure by the text that "
+    [Source(SourceKind.Handbook,
+        College + "9.3, problem of a horse against a wall; read in the source, its figure by the text that "
         + "describes it")]
     public void Horse_against_a_wall()
     {

@@ -16,8 +16,10 @@ internal static class PointMasses
     public static PlacedBuild Pounds(params (double Pounds, double Inches)[] points) =>
         Of(points.Select(point => At(Mass.FromPounds(point.Pounds), Length.FromInches(point.Inches))));
 
-    /// <summary>An aircraft's limits as those of a head: the plate's travel from the forward limit to the aft one, inches, and the
-    /// rated load, pounds. It stays level and the plate puts the centre over its axis, so that nothing else limits.</summary>
+    /// <summary>
+    /// An aircraft's limits as those of a head: the plate's travel from the forward limit to the aft one, inches, and the rated
+    /// load, pounds. It stays level and the plate puts the centre over its axis, so that nothing else limits.
+    /// </summary>
     public static FluidHead Limits(double forward, double aft, double pounds) => new()
     {
         CameraPlateTravel = new LengthRange(Length.FromInches(forward), Length.FromInches(aft)),

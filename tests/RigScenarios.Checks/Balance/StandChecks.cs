@@ -10,7 +10,8 @@ public class StandChecks
     // The inradius of an equilateral triangle is half of its circumradius (geometry): the feet at 0.500 m, centre 1.600 m up,
     // 12.00 kg. Table computed from it.
     [Theory]
-    [Source(SourceKind.ClosedForm, "Inradius of an equilateral triangle (half of its circumradius), worked by hand for one tripod")]
+    [Source(SourceKind.ClosedForm,
+        "Inradius of an equilateral triangle (half of its circumradius), worked by hand for one tripod")]
     [InlineData(0, 0.250, 8.881, 18.387)]
     [InlineData(0.10, 0.150, 5.356, 11.032)]
     [InlineData(0.20, 0.050, 1.790, 3.677)]
@@ -53,7 +54,8 @@ public class StandChecks
     // The tripod above, C_d 1.28 (flat plate: NASA Glenn, "Shape effects on drag", read), 0.06 m² at 1.6 m: factor 3.909 at 10
     // m/s, tips at 19.77 m/s. Computed.
     [Fact]
-    [Source(SourceKind.ClosedForm, "Moments about the edge, worked by hand; C_d 1.28 of a flat plate: NASA Glenn, \"Shape effects on drag\" (read)")]
+    [Source(SourceKind.ClosedForm,
+        "Moments about the edge, worked by hand; C_d 1.28 of a flat plate: NASA Glenn, \"Shape effects on drag\" (read)")]
     public void Wind_that_tips_the_worked_tripod()
     {
         var stand = Stable(0.5, 1.6, 12, 0);
@@ -81,7 +83,8 @@ public class StandChecks
 
     // Beaufort table in m/s (mean wind at 10 m), delta-s.org, agrees with the Met Office's text; read.
     [Fact]
-    [Source(SourceKind.Standard, "Beaufort scale, mean wind at 10 m in m/s (delta-s.org; agrees with the Met Office's text); read")]
+    [Source(SourceKind.Standard,
+        "Beaufort scale, mean wind at 10 m in m/s (delta-s.org; agrees with the Met Office's text); read")]
     public void Beaufort_classes()
     {
         (double From, double To)[] table =
@@ -121,7 +124,8 @@ public class StandChecks
     // at-sea: the row as two independent public
     // transcriptions print it (second-hand; the report itself was not read).
     [Fact]
-    [Source(SourceKind.Paper, "B. A. Harper, J. D. Kepert, J. D. Ginger, WMO/TD-No. 1555 (2010), table 1.1; second-hand, two transcriptions")]
+    [Source(SourceKind.Paper,
+        "B. A. Harper, J. D. Kepert, J. D. Ginger, WMO/TD-No. 1555 (2010), table 1.1; second-hand, two transcriptions")]
     public void Gust_factors_are_the_printed_ones() =>
         Assert.Equal([1.66, 1.52, 1.38, 1.23], new[] { Surroundings.Inland, Surroundings.Coast, Surroundings.Shore,
             Surroundings.Sea }.Select(Gusts.Factor));

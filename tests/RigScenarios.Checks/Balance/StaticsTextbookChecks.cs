@@ -65,7 +65,8 @@ public class StaticsTextbookChecks
     // 9.6, problem: halves of iron (8 g/cm³) and aluminium (2.7 g/cm³) of a 1 m rod; the answer is not printed: 0.3762 m from the
     // iron end, computed.
     [Fact]
-    [Source(SourceKind.ClosedForm, "Centre of two uniform halves, worked by hand for a problem of " + Book + "9.6, whose answer is not printed")]
+    [Source(SourceKind.ClosedForm, "Centre of two uniform halves, worked by hand for a problem of " + Book
+        + "9.6, whose answer is not printed")]
     public void Rod_of_two_metals() =>
         Assert.Equal(0.3762, PointMasses.Kilograms((8, 0.25), (2.7, 0.75)).MassProperties.Centre.X.Meters, 5e-5);
 

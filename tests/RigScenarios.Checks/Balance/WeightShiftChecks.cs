@@ -30,7 +30,8 @@ public class WeightShiftChecks
 
     // 4800 lb at 98 in, 90 lb of luggage from 145 to 45 in: 96.13 in.
     [Fact]
-    [Source(SourceKind.Regulation, "FAA, commercial pilot knowledge-test question on moved luggage; answer read on a page that quotes it")]
+    [Source(SourceKind.Regulation,
+        "FAA, commercial pilot knowledge-test question on moved luggage; answer read on a page that quotes it")]
     public void Luggage_moved_forward() =>
         Assert.Equal(96.13, Shifted(4800, 98, 90, 145).With("0", PointMasses.At(Mass.FromKilograms(90), Length.FromMeters(45)))
             .MassProperties.Centre.X.Meters, 0.0051);
@@ -79,7 +80,8 @@ public class WeightShiftChecks
 
     // Weighed on jacks: 6488 kg on the nose at 161 in, 17 783 kg on each main wheel at 775 in: 42 054 kg at 680.3 in.
     [Fact]
-    [Source(SourceKind.Handbook, "Question bank for airline pilots (atplquestions.com), mass and balance, weighing on jacks; read")]
+    [Source(SourceKind.Handbook,
+        "Question bank for airline pilots (atplquestions.com), mass and balance, weighing on jacks; read")]
     public void Aircraft_weighed_on_three_jacks()
     {
         var weighed = PointMasses.Kilograms((6488, 161), (17_783, 775), (17_783, 775)).MassProperties;
@@ -90,7 +92,8 @@ public class WeightShiftChecks
 
     // 285 kg on the nose wheel, 1465 and 1395 kg on the main wheels 92 in behind it: 83.7 in behind the nose wheel.
     [Fact]
-    [Source(SourceKind.Handbook, "Question bank for airline pilots (atplquestions.com), mass and balance, weighing on wheels; read")]
+    [Source(SourceKind.Handbook,
+        "Question bank for airline pilots (atplquestions.com), mass and balance, weighing on wheels; read")]
     public void Aircraft_weighed_on_its_wheels() =>
         Assert.Equal(83.7, PointMasses.Kilograms((285, 0), (1465, 92), (1395, 92)).MassProperties.Centre.X.Meters, 0.05);
 

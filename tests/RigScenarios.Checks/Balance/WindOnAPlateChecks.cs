@@ -11,9 +11,11 @@ public class WindOnAPlateChecks
     [Theory]
     [InlineData(0.50, 1.75, 231, 404, 0.5, 0.5)]
     [InlineData(0.40, 1.5, 147.7, 221.55, 0.06, 0.1)]
-    [Source(SourceKind.Handbook, "Y. A. Çengel, J. M. Cimbala, Fluid Mechanics, problem of a circular sign (read on tutorsglobe.com; "
+    [Source(SourceKind.Handbook,
+        "Y. A. Çengel, J. M. Cimbala, Fluid Mechanics, problem of a circular sign (read on tutorsglobe.com; "
         + "answers from memory); the same with another sign, worked on code.policylink.org (read)")]
-    public void Round_sign_in_a_storm(double diameter, double arm, double newtons, double moment, double within, double momentWithin)
+    public void Round_sign_in_a_storm(double diameter, double arm, double newtons, double moment, double within,
+        double momentWithin)
     {
         var storm = Speed.FromKilometersPerHour(150);
         var sign = new Wind(Area.FromSquareMeters(Math.PI * diameter * diameter / 4), Length.FromMeters(arm), 1.1,
@@ -56,7 +58,8 @@ public class WindOnAPlateChecks
     [InlineData(25.0, 0.39)]
     [InlineData(27.5, 0.47)]
     [InlineData(30.0, 0.56)]
-    [Source(SourceKind.Standard, "DIN EN 1991-1-4/NA, wind zones, as a glossary quotes them (lagertechnik-becker.de); read there")]
+    [Source(SourceKind.Standard,
+        "DIN EN 1991-1-4/NA, wind zones, as a glossary quotes them (lagertechnik-becker.de); read there")]
     public void Pressure_of_the_wind_zones(double metresPerSecond, double kilopascals) =>
         Assert.Equal(1000 * kilopascals, new Wind(Area.FromSquareMeters(1), Length.FromMeters(1), 1,
             Density.FromKilogramsPerCubicMeter(1.25)).ForceAt(Speed.FromMetersPerSecond(metresPerSecond)).Newtons, 5.0);
@@ -72,8 +75,9 @@ public class WindOnAPlateChecks
     [InlineData(3000, 268.7, 0.7423)]
     [InlineData(4000, 262.2, 0.6689)]
     [Source(SourceKind.Standard, "International Standard Atmosphere (ISO 2533) as tabled by Engineering ToolBox; read there. Its "
-        + "temperatures have one decimal and its heights are geometric, the formula's geopotential: 0.05 % of the density at 4 km")]
+        + "temperatures have one decimal and its heights are geometric, the formula's geopotential: 0.05 % at 4 km")]
     public void Air_has_the_density_of_the_standard_atmosphere(double metres, double kelvins, double share) =>
         Assert.Equal(1.2250 * share,
-            AirDensity.At(Temperature.FromKelvins(kelvins), Length.FromMeters(metres)).KilogramsPerCubicMeter, 6e-4 * 1.2250 * share);
+            AirDensity.At(Temperature.FromKelvins(kelvins), Length.FromMeters(metres)).KilogramsPerCubicMeter,
+            6e-4 * 1.2250 * share);
 }

@@ -6,9 +6,12 @@ namespace RigScenarios.Checks.Loads;
 /// <summary>Holding times against published points.</summary>
 public class EnduranceChecks
 {
-    // L. A. Frey Law, K. G. Avin, "Endurance time is joint-specific", Ergonomics 53(1) (2010) 109-129, table 2; points printed in
-    // other documents that use it (second-hand).
+    private const string Avin =
+        "L. A. Frey Law, K. G. Avin, \"Endurance time is joint-specific\", Ergonomics 53(1) (2010) 109-129, "
+        + "table 2; ";
+
     [Fact]
+    [Source(SourceKind.Paper, Avin + "points printed in other documents that use it; second-hand")]
     public void Points_of_the_joint_specific_fits()
     {
         Assert.Equal(530.6, Seconds(EnduranceFit.General, 20), 0.05);
@@ -20,8 +23,8 @@ public class EnduranceChecks
         Assert.Equal(52.8, Seconds(EnduranceFit.Shoulder, 50), 0.05);
     }
 
-    // Same fits, other columns: computed from table 2.
     [Fact]
+    [Source(SourceKind.Paper, Avin + "points worked by hand from its coefficients; second-hand")]
     public void Further_points_of_the_same_table()
     {
         Assert.Equal(630.3, Seconds(EnduranceFit.Elbow, 20), 0.05);
@@ -30,18 +33,18 @@ public class EnduranceChecks
         Assert.Equal(282.6, Seconds(EnduranceFit.Shoulder, 20), 0.05);
     }
 
-    // S. E. Mathiassen, E. Åhsberg, Int. J. Ind. Ergonomics 24(3) (1999) 315-329, abstract (read): T = 40.609 exp(-0.097 p) min;
-    // points computed.
+    // T = 40.609 exp(-0.097 p) min; points worked by hand.
     [Theory]
+    [Source(SourceKind.Paper, "S. E. Mathiassen, E. Åhsberg, Int. J. Ind. Ergonomics 24(3) (1999) 315-329, abstract; read")]
     [InlineData(10, 15.39)]
     [InlineData(15, 9.48)]
     [InlineData(20, 5.84)]
     public void Arm_held_forward(double percent, double minutes) =>
         Assert.Equal(minutes, Seconds(EnduranceFit.ArmHeldForward, percent) / 60, 0.01);
 
-    // The prediction interval is 29 to 47 % either side (L. A. Frey Law, J. M. Looft, J. Heitsman, 2012; second-hand): the wide
-    // end.
+    // The prediction interval is 29 to 47 % either side: the wide end.
     [Fact]
+    [Source(SourceKind.Paper, "L. A. Frey Law, J. M. Looft, J. Heitsman, J. Biomech. 45 (2012) 1803; second-hand")]
     public void The_range_is_the_wide_end_of_the_published_interval()
     {
         var time = EnduranceFit.Shoulder.At(Ratio.FromPercent(50));
@@ -51,9 +54,9 @@ public class EnduranceChecks
         Assert.False(time.OutsideData);
     }
 
-    // A study of shoulders found no load, down to 5 %, that is held for ever (NIOSHTIC-2 20037558, abstract; read): no fit may
-    // say so.
+    // The study found no load, down to 5 %, that is held for ever: no fit may say so.
     [Fact]
+    [Source(SourceKind.Paper, "NIOSHTIC-2 20037558, holding times of twelve shoulders, abstract; read")]
     public void Nothing_is_held_for_ever()
     {
         var time = EnduranceFit.Shoulder.At(Ratio.FromPercent(1));

@@ -7,8 +7,10 @@ namespace RigScenarios.Checks.Loads;
 /// <summary>Rods against beam tables. A single rod with a load is a pair with twice the load.</summary>
 public class RodChecks
 {
-    // I = π (D⁴ - d⁴)/64, Z = 2 I/D; values computed by hand.
+    private const string BeamTable = "StrengthBook (open textbook, engineeringmechanicsoer.github.io), appendix B.2; ";
+
     [Theory]
+    [Source(SourceKind.ClosedForm, "I = π (D⁴ - d⁴)/64, Z = 2 I/D, worked by hand")]
     [InlineData(15, 0, 176.715, 2485.05, 331.34)]
     [InlineData(15, 12, 63.617, 1467.17, 195.62)]
     [InlineData(19, 16, 82.467, 3180.13, 334.75)]
@@ -21,9 +23,9 @@ public class RodChecks
         Assert.Equal(modulus, section.Modulus.CubicMillimeters, 5e-3);
     }
 
-    // 1.000 kg at the tip, and at 120 and 100 mm, of one rod 15 x 12 mm, 200 mm free: computed from StrengthBook (open textbook),
-    // appendix B.2, which was read.
+    // 1.000 kg at the tip, and at 120 and 100 mm, of one rod 15 x 12 mm, 200 mm free.
     [Theory]
+    [Source(SourceKind.ClosedForm, BeamTable + "worked by hand")]
     [InlineData(200, 0.2587)]
     [InlineData(120, 0.1118)]
     [InlineData(100, 0.0808)]
@@ -32,6 +34,7 @@ public class RodChecks
             .Under(Force.FromNewtons(2 * 9.80665), Length.FromMillimeters(at)).EndDeflection.Millimeters, 5.1e-5);
 
     [Fact]
+    [Source(SourceKind.ClosedForm, BeamTable + "worked by hand")]
     public void Slope_and_stress_of_one_rod()
     {
         var bending = Tube(RodMaterial.Aluminium6061).Under(Force.FromNewtons(2 * 9.80665), Length.FromMillimeters(200));
@@ -41,8 +44,9 @@ public class RodChecks
         Assert.Equal(276 - 10.03, bending.StressMargin!.Value.Megapascals, 5e-3);
     }
 
-    // Same load; the table's other materials.
+    // Same load; other materials.
     [Fact]
+    [Source(SourceKind.ClosedForm, BeamTable + "worked by hand")]
     public void Other_materials()
     {
         double Deflection(RodMaterial material) =>
@@ -53,9 +57,9 @@ public class RodChecks
         Assert.Null(Tube(RodMaterial.WovenCarbon).Under(Force.FromNewtons(1), Length.FromMillimeters(100)).StressMargin);
     }
 
-    // Web calculator meracalculator.com, solid round cantilever (read): 15 in, diameter 5 in, 20 lbf, 30e6 psi: 2.44461e-5 in,
-    // 24.446 psi.
+    // 15 in, diameter 5 in, 20 lbf, 30e6 psi: 2.44461e-5 in, 24.446 psi.
     [Fact]
+    [Source(SourceKind.Handbook, "Web calculator meracalculator.com, solid round cantilever, its example; read")]
     public void Published_cantilever()
     {
         var steel = new RodMaterial("steel", Pressure.FromPoundsForcePerSquareInch(30e6), null,
@@ -67,8 +71,9 @@ public class RodChecks
         Assert.Equal(24.446, bending.Stress.PoundsForcePerSquareInch, 1e-3);
     }
 
-    // Beam tables (StrengthBook, appendix B.2): 5 P L³/(48 E I) at the tip for a load at the middle.
+    // 5 P L³/(48 E I) at the tip for a load at the middle.
     [Fact]
+    [Source(SourceKind.Handbook, BeamTable + "cantilever with a load at mid-length; read in the source")]
     public void Load_at_mid_length_is_the_table_s_case()
     {
         var rods = Tube(RodMaterial.Aluminium6061);

@@ -10,7 +10,8 @@ namespace RigScenarios.Checks.Simulation;
 /// at every change (data/day-cases/day-format.md, which says the rules and the tolerances held here).
 /// </summary>
 [Source(SourceKind.IndependentProgram,
-    "Eight days of data/day-cases (swaps, chargers, hot swap), Runge-Kutta of order 8 at 1e-9, rules and tolerances in day-format.md")]
+    "Eight days of data/day-cases (swaps, chargers, hot swap), Runge-Kutta of order 8 at 1e-9, rules and tolerances in "
+        + "day-format.md")]
 public class ReferenceDayChecks
 {
     // One kit of one case breaks at another time, as here the warning comes 9 s before a take ends: a tenth of a point of charge
