@@ -32,13 +32,19 @@ export function makePart(part) {
 
 /**
  * Shows `parts` in `container` in the place of what it showed. What is of the same kind as before is changed in place, so
- * that neither a chart nor an opened table flickers.
+ * that neither a chart nor an opened table flickers. What is kept never leaves the page, not even for a moment: whoever drags
+ * in it would lose hold.
  */
 export function showParts(container, parts) {
   const before = [...container.children];
-  const now = parts.map((part, i) => {
-    const old = before[i];
-    if (!old || !isSameKind(old.rsPart, part)) return makePart(part);
+  let next = 0;
+  const now = parts.map(part => {
+    // A figure or drawing is known by its name, also where something else came or went before it.
+    const at = part.slug === undefined ? (isSameKind(before[next]?.rsPart, part) ? next : -1)
+      : before.findIndex((element, i) => i >= next && isSameKind(element.rsPart, part));
+    if (at < 0) return makePart(part);
+    next = at + 1;
+    const old = before[at];
     if (JSON.stringify(old.rsPart) === JSON.stringify(part)) return old;
     const update = UPDATERS[part.type];
     if (!update) return makePart(part);
@@ -46,9 +52,16 @@ export function showParts(container, parts) {
     old.rsPart = part;
     return old;
   });
-  for (const gone of before.filter(element => !now.includes(element)))
+  for (const gone of before.filter(element => !now.includes(element))) {
     for (const chart of gone.querySelectorAll(".rs-chart")) window.rigFigures?.forget(chart);
-  if (now.length !== before.length || now.some((element, i) => element !== before[i])) container.replaceChildren(...now);
+    gone.remove();
+  }
+  // Those that are kept stand in their order; only new ones are put between them.
+  let place = container.firstElementChild;
+  for (const element of now) {
+    if (element === place) place = place.nextElementSibling;
+    else container.insertBefore(element, place);
+  }
 }
 
 /** Draws the figures within `root` that were changed since they were drawn, those on the screen first. */

@@ -44,6 +44,33 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
     }
 
     [Fact]
+    public async Task What_is_held_stays_in_the_hand_when_the_answer_says_more_or_less_than_before()
+    {
+        await using var visit = await Visit.BeginAsync(chromium, height: 900);
+        await visit.GoAsync("/rig?file=samples/winter-harbour.yaml");
+        await visit.Page.Locator(Plate + ".rs-can-move").WaitForAsync(new() { State = WaitForSelectorState.Attached });
+        await visit.Page.Locator(Plate).EvaluateAsync("part => part.scrollIntoView({ block: 'center' })");
+        var box = (await visit.Page.Locator($"{Plate} polygon").BoundingBoxAsync())!;
+        var (x, y) = (box.X + (box.Width / 2), box.Y + (box.Height / 2));
+        await visit.Page.Mouse.MoveAsync(x, y);
+        await visit.Page.Mouse.DownAsync();
+        const string shown = "[...document.getElementById('answer-parts').children]";
+        await visit.Page.EvaluateAsync($"() => {shown}.forEach(part => part.isOld = true)");
+        foreach (var step in (float[])[-6, 1, 8, -8, -1, 6, 11, -11])
+        {
+            await visit.Page.EvaluateAsync("() => { window.updated = new Promise(done => "
+                + "addEventListener('rs-updated', done, { once: true })); }");
+            await visit.Page.Mouse.MoveAsync(x + step, y);
+            await visit.Page.EvaluateAsync("() => window.updated.then(() => true)");
+            Assert.Equal(1, await visit.Page.Locator("#answer-parts .rs-moving").CountAsync());
+        }
+        await visit.Page.Mouse.UpAsync();
+        // Beside the drawing a part of the answer was put anew meanwhile, or this would show nothing.
+        Assert.NotEqual(0, await visit.Page.EvaluateAsync<int>($"() => {shown}.filter(part => !part.isOld).length"));
+        visit.AssertQuiet();
+    }
+
+    [Fact]
     public async Task A_rig_from_nothing_gets_places_a_head_and_an_answer()
     {
         await using var visit = await Visit.BeginAsync(chromium, height: 900);
