@@ -38,8 +38,11 @@ public static class TripodWords
         var lift = balance.Lift;
         var what = lift.What.Count > 0 ? $"the whole with {string.Join(" and ", lift.What)}, {lift.Lifted.Kilograms:0.0} kg"
             : $"{lift.Lifted.Kilograms:0.0} kg";
-        return $"Picking up {what}: the revised NIOSH equation recommends at most {lift.RecommendedLimit.Kilograms:0.0} kg, "
-            + $"where the lift begins or ends; this is {lift.Index:0.0} times that. "
+        var judged = lift.Index is { } index
+            ? $"recommends at most {lift.RecommendedLimit.Kilograms:0.0} kg, where the lift begins or ends; this is {index:0.0} times "
+                + "that."
+            : "recommends no lift at all from or to such a height or reach.";
+        return $"Picking up {what}: the revised NIOSH equation {judged} "
             + $"Assumed: one person, both hands {lift.Origin.Horizontal.Millimeters:0} mm ahead of the ankles, a fair hold, "
                 + "no twist, 19 to 26 °C. It judges lifting, not holding or carrying; local rules decide.";
     }

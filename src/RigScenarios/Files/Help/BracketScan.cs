@@ -8,6 +8,8 @@ internal sealed class BracketScan
     private readonly List<Level> levels = [];
     private char quote;
     private readonly StringBuilder token = new();
+    // Kept beside the token: to look into it at each quote would take as long as the text is, squared.
+    private bool hasWord;
     private bool quoted;
 
     /// <summary>Whether a bracket is open.</summary>
@@ -59,7 +61,7 @@ internal sealed class BracketScan
                 if (sign == quote)
                     quote = default;
                 else if (sign != '\n')
-                    token.Append(sign);
+                    Take(sign);
                 continue;
             }
             if (waits && sign is ',' or '}' or ']' or '{' or '[' or '\n' or '#')
@@ -74,7 +76,7 @@ internal sealed class BracketScan
             }
             switch (sign)
             {
-                case '"' or '\'' when Word().Length == 0:
+                case '"' or '\'' when !hasWord:
                     quote = sign;
                     quoted = true;
                     break;
@@ -106,7 +108,7 @@ internal sealed class BracketScan
                     }
                     break;
                 case not '\n':
-                    token.Append(sign);
+                    Take(sign);
                     break;
             }
         }
@@ -129,10 +131,16 @@ internal sealed class BracketScan
 
     private string Word() => token.ToString().Trim();
 
+    private void Take(char sign)
+    {
+        token.Append(sign);
+        hasWord |= !char.IsWhiteSpace(sign);
+    }
+
     private void Next()
     {
         token.Clear();
-        quoted = false;
+        hasWord = quoted = false;
     }
 
     private List<string> Path() => [.. levels.Select(level => level.Step).OfType<string>()];
