@@ -45,7 +45,13 @@ internal sealed record OutsideCheck(string Room, string Name, int Cases, IReadOn
         var data = method.GetCustomAttributes().OfType<IDataAttribute>().ToList();
         var rows = 0;
         foreach (var one in data)
+        {
+            // The runner tells a member's attribute where its member is; without that it has no rows.
+            if (one is MemberDataAttribute member)
+                member.MemberType ??= method.ReflectedType;
             rows += (await one.GetData(method, tracker)).Count;
+        }
+
         return data.Count == 0 ? 1 : rows;
     }
 }
