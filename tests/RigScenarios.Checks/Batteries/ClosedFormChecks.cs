@@ -8,6 +8,7 @@ namespace RigScenarios.Checks.Batteries;
 /// <summary>
 /// Discharges that can be written down: elementary, derived here from the equations of docs/discharge.md.
 /// </summary>
+[Source(SourceKind.ClosedForm, "elementary, derived beside each test from the equations of docs/discharge.md")]
 public class ClosedFormChecks
 {
     private const double Ambient = 298.15;
@@ -107,6 +108,25 @@ public class ClosedFormChecks
 
         Assert.Equal(EndCause.Empty, result.Cause);
         Assert.Equal(seconds, result.EndTime.Seconds, 1e-9 * seconds);
+    }
+
+    // v = v0·exp(-t/tau): after a load that left 0.3 V on one pair and 0.2 V on the other, the terminals come back to 4 V.
+    [Theory]
+    [InlineData(5)]
+    [InlineData(60)]
+    [InlineData(400)]
+    public void Voltage_recovers_at_rest_by_two_exponentials(double seconds)
+    {
+        var start = DischargeStart.Full with
+        {
+            Voltage1 = ElectricPotential.FromVolts(0.3),
+            Voltage2 = ElectricPotential.FromVolts(0.2),
+        };
+
+        var rest = Discharge.Run(Source, Temperature.FromKelvins(Ambient), start, Demand.OfPower(Power.Zero),
+            new DischargeOptions { TimeLimit = Duration.FromSeconds(seconds) }, TestContext.Current.CancellationToken);
+
+        Assert.Equal(4 - (0.3 * Math.Exp(-seconds / 10)) - (0.2 * Math.Exp(-seconds / 100)), rest.EndVoltage!.Value.Volts, 1e-12);
     }
 
     [Fact]

@@ -16,9 +16,9 @@ public class MonotoneCubicChecks
     private static readonly double[] X = [7.99, 8.09, 8.19, 8.70, 9.20, 10.00, 12.00, 15.00, 20.00];
     private static readonly double[] Y = [0, 0.27643e-4, 0.43750e-1, 0.16918, 0.46943, 0.94374, 0.99864, 0.99992, 0.99999];
 
-    // NAG C Library Manual, example results of e01bec; read in the test of SciPy that quotes them (test_polyint.py, test_nag):
-    // second-hand.
     [Theory]
+    [Source(SourceKind.ReferenceLibrary, "NAG C Library Manual, example results of e01bec; read in the test of SciPy that quotes them "
+        + "(test_polyint.py, test_nag); second-hand")]
     [InlineData(7.9900, 0.0000)]
     [InlineData(9.1910, 0.4640)]
     [InlineData(10.3920, 0.9645)]
@@ -33,10 +33,10 @@ public class MonotoneCubicChecks
         Assert.Equal(expected, At(X, Y, x), 5e-5);
     }
 
-    // SciPy, test_polyint.py, test_endslopes: the end slopes are not zero where the data don't say so; that of three points by
-    // hand:
+    // The end slopes are not zero where the data don't say so; that of three points by hand:
     // h = 0.1, 0.15; secants 2206.5, 3333.33: ((2·0.1 + 0.15)·2206.5 - 0.1·3333.33)/0.25 = 1755.7667.
     [Fact]
+    [Source(SourceKind.ReferenceLibrary, "SciPy, test_polyint.py, test_endslopes; read in the source")]
     public void End_slope_is_the_one_sided_three_point_formula()
     {
         double[] x = [0.0, 0.1, 0.25, 0.35];
@@ -50,12 +50,14 @@ public class MonotoneCubicChecks
     // 9/13.
     // Half way in the second interval, Hermite: (1 + 2)/2 + 2·(9/13 - d)/8; end slope ((2·2 + 1)·0.5 - 2·1)/3 = 1/6.
     [Fact]
+    [Source(SourceKind.ClosedForm, "F. N. Fritsch and J. Butland, weighted harmonic mean of the secants, 1984; worked by hand, formula from memory")]
     public void Inner_slope_is_the_weighted_harmonic_mean()
     {
         Assert.Equal(1.5 + (2 * ((9.0 / 13) - (1.0 / 6)) / 8), At([0, 1, 3], [0, 1, 2], 2), 1e-12);
     }
 
     [Fact]
+    [Source(SourceKind.ClosedForm, "F. N. Fritsch and R. E. Carlson, 1980: no slope at a turning point; from memory")]
     public void Is_flat_at_a_turning_point_and_where_the_table_is()
     {
         double[] x = [0, 1, 2, 3, 4];
