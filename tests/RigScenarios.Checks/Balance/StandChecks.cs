@@ -29,6 +29,24 @@ public class StandChecks
     [Source(SourceKind.Handbook, "Metalworkers' page \"Rollover and tip angle\" (homemadetools.net); read")]
     public void Published_tip_angle() => Assert.Equal(56.3, Stable(3 * 0.3048, 0.3048, 10, 0).TipAngle.Degrees, 0.05);
 
+    // A round table of weight W on three legs at its rim, equally spaced: a body of weight W may be put anywhere on it, and no
+    // heavier one. Put at the rim between two legs it is just held.
+    [Theory]
+    [InlineData(0.999, false)]
+    [InlineData(1.001, true)]
+    [Source(SourceKind.FromMemory,
+        "S. L. Loney, The Elements of Statics and Dynamics, examples on centres of gravity; from memory")]
+    public void Round_table_with_a_body_as_heavy_as_itself(double weights, bool falls)
+    {
+        var table = StandStability.Of(
+            new Stand { FootRadius = Length.FromMeters(0.6), Mass = Mass.FromKilograms(20), CentreHeight = Length.FromMeters(0.7),
+                CameraPlateHeight = Length.FromMeters(0.7) },
+            PointMasses.Kilograms((20 * weights, 0.6)).MassProperties, Length.Zero);
+
+        Assert.Equal(falls, table.TipsOnLevel);
+        Assert.Equal(0, table.EdgeDistance.Meters, 3.1e-4);
+    }
+
     // Geometry: the nearest edge from the middle of a triangle with corners on a circle, by the distance from a point to the line
     // through two corners.
     [Fact]

@@ -1,5 +1,6 @@
 using RigScenarios.Cells;
 using RigScenarios.Loads;
+using RigScenarios.Parts;
 using UnitsNet;
 
 namespace RigScenarios.Checks.Loads;
@@ -69,6 +70,29 @@ public class RodChecks
 
         Assert.Equal(2.44461e-5, bending.EndDeflection.Inches, 1e-5 * 2.44461e-5);
         Assert.Equal(24.446, bending.Stress.PoundsForcePerSquareInch, 1e-3);
+    }
+
+    // The same as a pair of rods on a rig, 40 lbf at their front end; of stainless steel (193 GPa) it bends the more.
+    [Fact]
+    [Source(SourceKind.Handbook, "Web calculator meracalculator.com, solid round cantilever, its example; read")]
+    public void Published_cantilever_on_a_rig()
+    {
+        var rods = BuildsOfBodies.Body(PartKind.Rods, Mass.Zero, Length.Zero) with
+        {
+            Size = new(Length.FromInches(30), Length.FromInches(5), Length.FromInches(5)),
+            Rods = new(Length.FromInches(5), Length.Zero, RodMaterialKind.StainlessSteel),
+        };
+        var rig = BuildsOfBodies.Of(
+            ("body", BuildsOfBodies.Body(PartKind.Body, Mass.FromKilograms(1), Length.Zero), null, Length.Zero),
+            ("rods", rods, "body", Length.Zero),
+            ("load", BuildsOfBodies.Body(PartKind.FollowFocus, Mass.FromPounds(40), Length.Zero), "rods", Length.FromInches(15)));
+
+        var front = Assert.Single(RodFinding.All(rig, 1));
+
+        Assert.Equal(15, front.FreeLength.Inches, 1e-9);
+        Assert.Equal(24.446, front.Stress.PoundsForcePerSquareInch, 1e-3);
+        var steelOfTheExample = Pressure.FromPoundsForcePerSquareInch(30e6) / front.Material.ElasticModulus;
+        Assert.Equal(2.44461e-5 * steelOfTheExample, front.EndDeflection.Inches, 1e-9);
     }
 
     // 5 P L³/(48 E I) at the tip for a load at the middle.
