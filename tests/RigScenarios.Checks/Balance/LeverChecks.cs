@@ -81,6 +81,28 @@ public class LeverChecks
         Assert.Equal(1430, horse.TippingForce(Length.FromMeters(1.2))!.Value.Newtons * ToTheBooks, 5.0);
     }
 
+    // A ladder of 5.0 m and 400.0 N leans at 53° against a smooth wall: 150.7 N at the wall, a friction of 0.377 at the floor. As
+    // a rig it stands upright over the tilt axis, its centre 2.5 m up, and is tilted by 90° - 53°; the wall holds at 5.0 m.
+    [Fact]
+    [Source(SourceKind.Handbook, University + "12.2, \"A ladder resting against a wall\"; read in the source")]
+    public void Ladder_against_a_wall()
+    {
+        var weight = Mass.FromKilograms(400.0 / 9.80665);
+        var ladder = new PlacedBuild(new([new("ladder",
+            new PlacedPart { Mass = weight, Placement = Placement.At(RigPoint.FromMetres(0, 0, 2.5)) })])).MassProperties;
+        var upright = HeadBalance.At(PointMasses.Limits(-1, 1, 1000), ladder, Length.Zero, Torque.Zero);
+
+        var moment = upright.Residual(Angle.FromDegrees(90 - 53));
+
+        var wall = moment.NewtonMeters / (5.0 * Math.Sin(53 * Math.PI / 180));
+        Assert.Equal(150.7, wall, 0.05);
+        Assert.Equal(0.377, wall / 400.0, 0.0005);
+        // With a counterbalance of its weight times its height it would stay at that tilt by itself.
+        Assert.Equal(400.0 * 2.5, upright.CounterbalanceWanted.NewtonMeters, 1e-9);
+        Assert.Equal(0, HeadBalance.At(PointMasses.Limits(-1, 1, 1000), ladder, Length.Zero, upright.CounterbalanceWanted)
+            .Residual(Angle.FromDegrees(37)).NewtonMeters, 1e-9);
+    }
+
     private static ShoulderBalance On(double first, double second, params (double, double)[] points) =>
         ShoulderBalance.Of(new ShoulderSupport(Length.FromMeters(first), Length.FromMeters(second)),
             PointMasses.Kilograms(points).MassProperties);
