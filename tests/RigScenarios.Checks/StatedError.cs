@@ -16,6 +16,7 @@ internal static class StatedError
     {
         var error = 100 * ((predicted / published) - 1);
         Assert.True(Math.Abs(error - percent) <= points, string.Create(CultureInfo.InvariantCulture,
-            $"predicted {predicted:G5}, published {published:G5}: {error:+0.00;-0.00} %, stated {percent:+0.0;-0.0;0} ± {points} %"));
+            $"predicted {predicted:G5}, published {published:G5}: {error:+0.00;-0.00} %, stated {percent:+0.0;-0.0;0} ± "
+                + $"{points} %"));
     }
 }

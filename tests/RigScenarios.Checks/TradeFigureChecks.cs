@@ -10,9 +10,9 @@ namespace RigScenarios.Checks;
 
 /// <summary>
 /// What crews say of one battery: 190 Wh at 14 V run a mirrorless cinema body through its regulator for about 8 hours without a
-/// stop, and about 5 to 6 hours with a 5-inch monitor-recorder on. The two draws of the parts library were chosen so that one set
-/// explains both (data/parts/bodies.yaml has the sum); what is checked is that the simulation, through regulator, plate, cells and
-/// cut-off, says the same, and that the draws chosen are such as makers publish.
+/// stop, and about 5 to 6 hours with a 5-inch monitor-recorder on. The two draws of the parts library were chosen so that one
+/// set explains both (data/parts/bodies.yaml has the sum); what is checked is that the simulation, through regulator, plate,
+/// cells and cut-off, says the same, and that the draws chosen are such as makers publish.
 /// </summary>
 [Source(SourceKind.TradePractice, "what crews say: 190 Wh run a body for about 8 h, with a 5-inch monitor-recorder 5 to 6 h")]
 public class TradeFigureChecks
@@ -35,7 +35,8 @@ public class TradeFigureChecks
     // Figures of three cinema bodies: 18 W in 4K raw, about 25 W, about 60 W. The library's body with a fan lies between the two
     // compact ones.
     [Fact]
-    [Source(SourceKind.DataSheet, "makers' power consumption of three cinema bodies, 18, 25 and 60 W, as quoted on two users' pages; "
+    [Source(SourceKind.DataSheet,
+        "makers' power consumption of three cinema bodies, 18, 25 and 60 W, as quoted on two users' pages; "
         + "second-hand")]
     public void The_body_draws_what_makers_say_of_compact_cinema_bodies() => Assert.InRange(Record("compact-body-b"), 18, 25);
 

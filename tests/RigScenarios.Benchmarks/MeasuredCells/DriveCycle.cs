@@ -4,8 +4,8 @@ using UnitsNet;
 namespace RigScenarios.Benchmarks.MeasuredCells;
 
 /// <summary>
-/// A measured load that changes every second, with currents into the cell among it, and what the model makes of it. Two things are
-/// compared: the voltage second by second as far as the model runs, and the charge and energy until 2.8 V.
+/// A measured load that changes every second, with currents into the cell among it, and what the model makes of it. Two things
+/// are compared: the voltage second by second as far as the model runs, and the charge and energy until 2.8 V.
 /// </summary>
 /// <param name="ChamberCelsius">Setting of the chamber, °C.</param>
 /// <param name="LargestAmperes">The largest current, A.</param>
@@ -52,7 +52,8 @@ internal sealed record DriveCycle(
             Math.Sqrt(squares / seconds), sum / seconds);
     }
 
-    // The mean voltage over a second of the current, as the record has it: energy over charge. Null where the cell reached its end.
+    // The mean voltage over a second of the current, as the record has it: energy over charge. Null where the cell reached its
+    // end.
     private static double? MeanVolts(Pack cell, Temperature air, ref DischargeStart state, double amperes)
     {
         if (amperes < 0)

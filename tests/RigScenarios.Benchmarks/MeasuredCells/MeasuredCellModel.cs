@@ -6,12 +6,10 @@ using UnitsNet;
 namespace RigScenarios.Benchmarks.MeasuredCells;
 
 /// <summary>
-/// The measured cell by the project's NMC defaults, as a pack of one group. Its capacity alone is set by a measurement: such that
-/// the C/20
-/// discharge at 25 °C gives the measured charge. Heat: 47 J/K and 0.37 W/K, a single cell in a chamber with a fan, which
-/// reproduce the rise of temperature at 2C (computed from the same data). The chamber is at the temperature with which its C/20
-/// discharge
-/// begins, which follows the chamber; the cell at the one with which its own discharge begins.
+/// The measured cell by the project's NMC defaults, as a pack of one group. Its capacity alone is set by a measurement: such
+/// that the C/20 discharge at 25 °C gives the measured charge. Heat: 47 J/K and 0.37 W/K, a single cell in a chamber with a
+/// fan, which reproduce the rise of temperature at 2C (computed from the same data). The chamber is at the temperature with
+/// which its C/20 discharge begins, which follows the chamber; the cell at the one with which its own discharge begins.
 /// </summary>
 internal sealed class MeasuredCellModel
 {

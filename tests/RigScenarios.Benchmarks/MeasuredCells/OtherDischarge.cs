@@ -10,8 +10,8 @@ namespace RigScenarios.Benchmarks.MeasuredCells;
 internal sealed record OtherDischarge(
     OtherCell Cell, string Rate, double Amperes, double Celsius, double AmpereHours, double? WattHours = null)
 {
-    // Data sheet of cell INR-21700-P50B: its curves at 23 °C and at 5 A, digitised in a public repository; the last point of each,
-    // 2.5 V. The two curves at 5 A and 23 °C differ by 0.2 %, neighbouring rates by 2 %: no better than that is known.
+    // Data sheet of cell INR-21700-P50B: its curves at 23 °C and at 5 A, digitised in a public repository; the last point of
+    // each, 2.5 V. The two curves at 5 A and 23 °C differ by 0.2 %, neighbouring rates by 2 %: no better than that is known.
     private static readonly OtherCell Large = new("5 Ah 21700, data sheet", 70, 21.55, 70.15, 1, 23, 4.9323);
 
     // Marketing sheet of cell NCR18650B, pages 2 and 3, as read from its graphs by an annotator of a public data set. The

@@ -6,13 +6,14 @@ using UnitsNet;
 namespace RigScenarios.Checks.Batteries;
 
 /// <summary>
-/// A charge that can be written down: an open-circuit voltage that rises in a straight line, U = a + b·z, behind one resistance R;
-/// the current I until the voltage is F, then F held until the current has fallen to E. With the part k of the charge kept:
-/// z rises by k·I/(3600·Q) a second, so the voltage is held from z1 = (F - I·R - a)/b on; from then the current is
-/// (F - U)/R, and falls by exp(-t/tau), tau = 3600·Q·R/(b·k). Elementary; the form in which textbooks give the exponential tail
-/// of a charge. Integrals worked here.
+/// A charge that can be written down: an open-circuit voltage that rises in a straight line, U = a + b·z, behind one resistance
+/// R; the current I until the voltage is F, then F held until the current has fallen to E. With the part k of the charge kept:
+/// z rises by k·I/(3600·Q) a second, so the voltage is held from z1 = (F - I·R - a)/b on; from then the current is (F - U)/R,
+/// and falls by exp(-t/tau), tau = 3600·Q·R/(b·k). Elementary; the form in which textbooks give the exponential tail of a
+/// charge. Integrals worked here.
 /// </summary>
-[Source(SourceKind.ClosedForm, "constant current, then constant voltage, through one resistance on a straight open-circuit voltage")]
+[Source(SourceKind.ClosedForm,
+    "constant current, then constant voltage, through one resistance on a straight open-circuit voltage")]
 public class ChargeClosedFormChecks
 {
     // Empty at 3 V, full at 4 V, 2 Ah. R, I, F, E, k, z at the start.
@@ -60,7 +61,8 @@ public class ChargeClosedFormChecks
     }
 
     // Where only so much power is there, I = P/V once V·I would pass it: for a straight U without resistance
-    // dz/dt = P/(3600·Q·U), so z from z0 to 1 takes 3600·Q·(a·(1 - z0) + b·(1 - z0²)/2)/P: the energy over the power. A resistance of 1 µΩ leaves a tail of 0.1 s.
+    // dz/dt = P/(3600·Q·U), so z from z0 to 1 takes 3600·Q·(a·(1 - z0) + b·(1 - z0²)/2)/P: the energy over the power. A
+    // resistance of 1 µΩ leaves a tail of 0.1 s.
     [Theory]
     [InlineData(2, 0)]
     [InlineData(5, 0.5)]

@@ -6,8 +6,9 @@ namespace RigScenarios.Checks.Batteries;
 
 /// <summary>
 /// The charge against a measured one: 3.0 A to 4.2 V, ended at 50 mA, 23.8 °C, after a discharge at 1C that took out 2.726 Ah.
-/// Of it: voltage held from 43 to 44 min on, 87.6 min in all, 2.732 Ah and 10.65 Wh in. The circuit has no diffusion slower than its second pair, so at the held voltage the
-/// current stays up and then falls faster than the real one: the last tenth comes too early, and so does the end.
+/// Of it: voltage held from 43 to 44 min on, 87.6 min in all, 2.732 Ah and 10.65 Wh in. The circuit has no diffusion slower
+/// than its second pair, so at the held voltage the current stays up and then falls faster than the real one: the last tenth
+/// comes too early, and so does the end.
 /// </summary>
 [Source(SourceKind.OpenData, MeasuredCell.Citation)]
 public class MeasuredChargeChecks

@@ -7,9 +7,9 @@ using UnitsNet;
 namespace RigScenarios.Checks.Batteries;
 
 /// <summary>
-/// What a full battery keeps that rests for a month: days in a row as the project runs them, with the rig switched off. Its rule, 3 % in
-/// 30 days at 20 °C, doubling every 10 K, is a rough one, and the sources are rough and do not agree; each stands here with how
-/// far off the rule is.
+/// What a full battery keeps that rests for a month: days in a row as the project runs them, with the rig switched off. Its
+/// rule, 3 % in 30 days at 20 °C, doubling every 10 K, is a rough one, and the sources are rough and do not agree; each stands
+/// here with how far off the rule is.
 /// </summary>
 public class SelfDischargeChecks
 {
@@ -38,13 +38,15 @@ public class SelfDischargeChecks
 
     // "Lithium ion: 2 % to 3 % per month." The rule takes the upper end.
     [Fact]
-    [Source(SourceKind.Handbook, "two web encyclopaedias, entry self discharge: lithium(-ion) 2 to 3 % per month; read in stored copies")]
+    [Source(SourceKind.Handbook,
+        "two web encyclopaedias, entry self discharge: lithium(-ion) 2 to 3 % per month; read in stored copies")]
     public void A_month_at_20_degrees_takes_the_upper_end_of_2_to_3_percent() =>
         Assert.Equal(3.0, LostPercent(days: 30, celsius: 20), 0.005);
 
     // "The rate typically doubles with every 10 °C."
     [Theory]
-    [Source(SourceKind.Handbook, "article on self-discharge of batteries: the rate doubles with every 10 °C; read in a copy, second-hand")]
+    [Source(SourceKind.Handbook,
+        "article on self-discharge of batteries: the rate doubles with every 10 °C; read in a copy, second-hand")]
     [InlineData(10, 0.5)]
     [InlineData(30, 2)]
     [InlineData(40, 4)]
@@ -52,7 +54,8 @@ public class SelfDischargeChecks
         Assert.Equal(times, LostPercent(14, celsius) / LostPercent(14, 20), 0.002 * times);
 
     [Theory]
-    [Source(SourceKind.DataSheet, "specifications of a 2.2 Ah 18650 cell, more than 95 % after 30 days at 25 °C, and of another cylindrical "
+    [Source(SourceKind.DataSheet,
+        "specifications of a 2.2 Ah 18650 cell, more than 95 % after 30 days at 25 °C, and of another cylindrical "
         + "cell, at least 94 % after 28 days at 23 °C; read in stored copies")]
     [InlineData(30, 25, 95)]
     [InlineData(28, 23, 94)]
@@ -60,7 +63,8 @@ public class SelfDischargeChecks
         Assert.InRange(100 - LostPercent(days, celsius), percent, 100);
 
     [Fact]
-    [Source(SourceKind.Standard, "a cell maker's national standard: at least 85 % after 28 days at 20 °C; a maker's page, second-hand")]
+    [Source(SourceKind.Standard,
+        "a cell maker's national standard: at least 85 % after 28 days at 20 °C; a maker's page, second-hand")]
     public void A_full_battery_keeps_what_a_national_standard_asks() => Assert.InRange(100 - LostPercent(28, 20), 85, 100);
 
     [Fact]
@@ -76,7 +80,8 @@ public class SelfDischargeChecks
     // "5 % in the first 24 hours, then 1 to 2 % a month; a protection circuit adds 3 % a month": up to 10 % in the first month of
     // a whole battery, of which the rule gives 3. Not mended: for days of work it is nothing, for storage docs/days.md says it.
     [Theory]
-    [Source(SourceKind.Handbook, "article on self-discharge of batteries: 5 % in 24 h, then 1 to 2 % a month, 3 % a month more with a "
+    [Source(SourceKind.Handbook,
+        "article on self-discharge of batteries: 5 % in 24 h, then 1 to 2 % a month, 3 % a month more with a "
         + "protection circuit; second-hand")]
     [InlineData(1, 5, -98)]
     [InlineData(30, 10, -70)]

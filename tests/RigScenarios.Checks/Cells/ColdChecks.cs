@@ -6,7 +6,8 @@ using UnitsNet;
 namespace RigScenarios.Checks.Cells;
 
 /// <summary>
-/// The growth of the resistance in the cold, as the discharges of the project show it: run, and reduced as the measured ones were.
+/// The growth of the resistance in the cold, as the discharges of the project show it: run, and reduced as the measured ones
+/// were.
 /// </summary>
 public class ColdChecks
 {
@@ -32,7 +33,8 @@ public class ColdChecks
 
         Assert.Equal(milliohms, Sustained(Course.Of(slow), Course.Of(fast), between), 0.01 * milliohms);
         StatedError.Holds(Sustained(
-            Course.Of(MeasuredCell.Model.Run(slow, 1500)), Course.Of(MeasuredCell.Model.Run(fast, 1500)), between), milliohms, percent, 0.5);
+            Course.Of(MeasuredCell.Model.Run(slow, 1500)), Course.Of(MeasuredCell.Model.Run(fast, 1500)), between),
+            milliohms, percent, 0.5);
     }
 
     // "A reaction whose rate doubles from 25 to 35 °C has an activation energy of 52.9 kJ/mol": the classic exercise on the law

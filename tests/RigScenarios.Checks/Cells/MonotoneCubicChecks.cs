@@ -4,20 +4,19 @@ using UnitsNet;
 namespace RigScenarios.Checks.Cells;
 
 /// <summary>
-/// The monotone cubic against published values. The curve is looked at through the open-circuit voltage, whose table runs from 0
-/// to 1 and
-/// lies above 0: abscissae are mapped to 0…1 and 1 is added to ordinates; neither changes the cubic.
+/// The monotone cubic against published values. The curve is looked at through the open-circuit voltage, whose table runs from
+/// 0 to 1 and lies above 0: abscissae are mapped to 0…1 and 1 is added to ordinates; neither changes the cubic.
 /// </summary>
 public class MonotoneCubicChecks
 {
     // The data set RPN 14 of F. N. Fritsch and R. E. Carlson, "Monotone piecewise cubic interpolation", SIAM J. Numer. Anal. 17
-    // (1980)
-    // 238-246, in the five digits of the example of NAG routine E01BEF, which is derived from Fritsch's PCHIM.
+    // (1980) 238-246, in the five digits of the example of NAG routine E01BEF, which is derived from Fritsch's PCHIM.
     private static readonly double[] X = [7.99, 8.09, 8.19, 8.70, 9.20, 10.00, 12.00, 15.00, 20.00];
     private static readonly double[] Y = [0, 0.27643e-4, 0.43750e-1, 0.16918, 0.46943, 0.94374, 0.99864, 0.99992, 0.99999];
 
     [Theory]
-    [Source(SourceKind.ReferenceLibrary, "NAG C Library Manual, example results of e01bec; read in the test of SciPy that quotes them "
+    [Source(SourceKind.ReferenceLibrary,
+        "NAG C Library Manual, example results of e01bec; read in the test of SciPy that quotes them "
         + "(test_polyint.py, test_nag); second-hand")]
     [InlineData(7.9900, 0.0000)]
     [InlineData(9.1910, 0.4640)]
@@ -47,10 +46,10 @@ public class MonotoneCubicChecks
     }
 
     // By hand, at the middle point of (0, 0), (1, 1), (3, 2): w1 = 2·2 + 1 = 5, w2 = 2 + 2·1 = 4, slope (5 + 4)/(5/1 + 4/0.5) =
-    // 9/13.
-    // Half way in the second interval, Hermite: (1 + 2)/2 + 2·(9/13 - d)/8; end slope ((2·2 + 1)·0.5 - 2·1)/3 = 1/6.
+    // 9/13. Half way in the second interval, Hermite: (1 + 2)/2 + 2·(9/13 - d)/8; end slope ((2·2 + 1)·0.5 - 2·1)/3 = 1/6.
     [Fact]
-    [Source(SourceKind.ClosedForm, "F. N. Fritsch and J. Butland, weighted harmonic mean of the secants, 1984; worked by hand, formula from memory")]
+    [Source(SourceKind.ClosedForm,
+        "F. N. Fritsch and J. Butland, weighted harmonic mean of the secants, 1984; worked by hand, formula from memory")]
     public void Inner_slope_is_the_weighted_harmonic_mean()
     {
         Assert.Equal(1.5 + (2 * ((9.0 / 13) - (1.0 / 6)) / 8), At([0, 1, 3], [0, 1, 2], 2), 1e-12);

@@ -18,7 +18,8 @@ public class OpenCircuitTableChecks
     public static TheoryData<int> Points => [.. Enumerable.Range(0, 21)];
 
     [Theory]
-    [Source(SourceKind.IndependentProgram, "C.-H. Chen et al., J. Electrochem. Soc. 167 (2020) 080534, electrode functions as read in a "
+    [Source(SourceKind.IndependentProgram,
+        "C.-H. Chen et al., J. Electrochem. Soc. 167 (2020) 080534, electrode functions as read in a "
         + "public implementation, second-hand; window solved and table computed by a program of its own")]
     [MemberData(nameof(Points))]
     public void Nmc_curve_meets_the_table(int i) =>
@@ -47,9 +48,9 @@ public class OpenCircuitTableChecks
         Assert.Equal(millivolts, 1000 * (rested.PredictedRest(MeasuredCell.Model) - rested.RestedVolts), 1.0);
     }
 
-    // Graphite from Chen 2020, LFP from arXiv:1709.03970, window 2.0…3.6 V. The model's plateau is lower than that of the measured
-    // cell by 25 to 66 mV, most below half charge, and its last steps down come earlier: so it isn't the default. Four digits
-    // behind the point in both: 0.2 mV.
+    // Graphite from Chen 2020, LFP from arXiv:1709.03970, window 2.0…3.6 V. The model's plateau is lower than that of the
+    // measured cell by 25 to 66 mV, most below half charge: so it isn't the default. Four
+    // digits behind the point in both: 0.2 mV.
     [Theory]
     [Source(SourceKind.Paper, "A. Afshar et al., arXiv:1709.03970 (2017), and C.-H. Chen et al. (2020), as combined in a public "
         + "implementation, second-hand; table computed by a program of its own")]
@@ -71,7 +72,8 @@ public class OpenCircuitTableChecks
     [InlineData("nmc", 3.6, 3.4)]
     [InlineData("lfp", 3.2, 1.9)]
     public void Mean_voltage_at_rest_is_the_labels_nominal_one_and_what_is_stated(string name, double volts, double percent) =>
-        StatedError.Holds(Enumerable.Range(0, 1000).Average(i => Volts(CellChemistries.Find(name), (i + 0.5) / 1000)), volts, percent, 0.3);
+        StatedError.Holds(Enumerable.Range(0, 1000).Average(i => Volts(CellChemistries.Find(name), (i + 0.5) / 1000)),
+            volts, percent, 0.3);
 
     private static double Volts(CellChemistry chemistry, double charge) =>
         chemistry.OpenCircuitVoltage.Value.At(Ratio.FromDecimalFractions(charge)).Volts;
