@@ -13,7 +13,8 @@ public static class PackingTable
         var rows = answer.Lists.SelectMany(list => list.Lines.Select(line => new object?[]
         {
             list.Traveller, line.Battery.Title, line.Count, line.Battery.Rated.Energy,
-            TravelWords.Place(line, answer.Rules.Rules.Passengers), line.Check.MarginWords, line.Check.NeedsApproval ? "yes, before the journey" : "",
+            TravelWords.Place(line, answer.Rules.Rules.Passengers), line.Check.MarginWords,
+            line.Check.NeedsApproval ? "yes, before the journey" : "",
         })).Concat(answer.Left.Select(left => new object?[]
         {
             "stays behind", left.Battery.Title, left.Count, left.Battery.Rated.Energy, left.Remedy, left.Margin, "",

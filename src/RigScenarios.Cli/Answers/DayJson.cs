@@ -18,6 +18,16 @@ internal static class DayJson
         return new
         {
             not_planned = NotPlanned.Of(answer.Scenario, answer.Build, answer.Days.Count),
+            chargers = answer.Plan.Chargers.Where(charger => charger.Value.Bays > 0)
+                .Zip(ChargerWords.Of(answer.Plan), (charger, words) => new
+                {
+                    charger = charger.Key,
+                    bays = charger.Value.Bays,
+                    stands = charger.Value.Stands,
+                    power_from = charger.Value.PowerFrom?.ToString().ToLowerInvariant(),
+                    draws_up_to_W = JsonText.Round((double)ChargerWords.Draw(charger.Value, answer.Plan).Watts),
+                    words,
+                }),
             least_charge_at_swap_percent = JsonText.Round(result.LeastChargeAtSwap?.Percent),
             energy_left_Wh = JsonText.Round(result.EnergyLeft.WattHours),
             from_packs_Wh = JsonText.Round(result.FromPacks.WattHours),

@@ -30,6 +30,7 @@ internal static class DayText
         Swaps(console, answer);
         Downs(console, answer);
         Batteries(console, answer);
+        Chargers(console, answer);
         Days(console, answer);
         if (day.Least is { } least)
             Least(console, day, least);
@@ -100,6 +101,16 @@ internal static class DayText
         }
         Paragraph.Heading(console, "Batteries, with the charge at the begin and at the end of each day");
         console.Write(table);
+    }
+
+    private static void Chargers(IAnsiConsole console, RigAnswer answer)
+    {
+        var chargers = ChargerWords.Of(answer.Plan);
+        if (chargers.Count == 0)
+            return;
+        Paragraph.Heading(console, "Chargers");
+        foreach (var charger in chargers)
+            Paragraph.Write(console, charger, "  - ");
     }
 
     private static void Days(IAnsiConsole console, RigAnswer answer)

@@ -108,8 +108,9 @@ internal static class TravelText
             $"{list.Traveller}: {(count == 1 ? "1 battery" : $"{count} batteries")}, {list.Energy.WattHours:0.##} Wh");
         foreach (var line in list.Lines)
         {
+            var ask = line.Check.NeedsApproval ? " Ask the airline first." : "";
             Paragraph.Write(console, $"{line.Count} × {line.Battery.Title}: {TravelWords.Place(line, rules)}. "
-                + $"{line.Check.MarginWords} ({line.Battery.Rated.BasisWords}).{(line.Check.NeedsApproval ? " Ask the airline first." : "")}", "  - ");
+                + $"{line.Check.MarginWords} ({line.Battery.Rated.BasisWords}).{ask}", "  - ");
         }
         foreach (var number in list.Numbers)
             Paragraph.Write(console, $"{number.Used} of {number.Limit.Value} {number.What}.", "  - ");

@@ -26,7 +26,7 @@ public static class AnswerCautions
         List<string> cautions =
         [
             .. Wiring(answer), .. Standing(answer), .. Travel(answer), Predicted(answer.Simulation.ExpectedError),
-            .. Charging(answer.Plan),
+            .. PowerCautions.Generators(answer.Plan), .. Charging(answer.Plan),
         ];
         if (answer.Simulation.Assumed.Values.Any(values => values.Any(value => value.Field == "capacity-left")))
             cautions.Add("A battery's age is not given, so it is taken as new. A worn one stops sooner, in the cold much "
@@ -38,6 +38,7 @@ public static class AnswerCautions
                 + "it first.");
         if (air.Max().DegreesCelsius > HotCelsius)
             cautions.Add("Heat: keep batteries out of the sun.");
+        cautions.AddRange(PowerCautions.Batteries(answer.Plan));
         cautions.Add("The makers' limits go first, and local rules. Lithium batteries can burn: never use one that is "
             + "swollen, damaged or wet, never bridge its contacts, never work around its protection.");
         return cautions;
@@ -100,6 +101,9 @@ public static class AnswerCautions
 
     private static IEnumerable<string> Travel(RigAnswer answer)
     {
+        foreach (var doubt in answer.Journeys.SelectMany(journey => journey.Answer is { } travel
+            ? TravelWords.LimitDoubts(travel) : []).Distinct())
+            yield return doubt;
         if (answer.Journeys.Count > 0)
             yield return "Ask each airline before you travel: rules change, states and carriers may be stricter, and their "
                 + "answer counts.";

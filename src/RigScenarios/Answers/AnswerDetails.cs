@@ -41,6 +41,7 @@ public static class AnswerDetails
             LimitKind.LowestVoltage or LimitKind.Input or LimitKind.SwitchOff or LimitKind.CutOff => limit.Left > EasyVolts,
             LimitKind.Temperature => limit.Left > EasyKelvin,
             LimitKind.Travel => limit.Left > EasyMillimetres,
+            LimitKind.Clamping when StatedErrors.IsClose(limit) => false,
             _ => limit.Share > EasyShare,
         };
     }

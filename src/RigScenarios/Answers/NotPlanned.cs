@@ -25,6 +25,7 @@ public static class NotPlanned
                     : "."));
         }
 
+        sentences.AddRange(ChargerWords.Unplaced(scenario.Chargers));
         if (scenario.Batteries.Count > 1 && scenario.Swaps is { WarningVoltage: null, Reserve: null, AtBlockEnds: false })
             sentences.Add("The file does not say when a swap is wanted: a battery stays on until the rig stops, and the next "
                 + "one goes on then.");

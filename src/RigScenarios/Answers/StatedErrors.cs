@@ -35,6 +35,8 @@ public static class StatedErrors
             LimitKind.Temperature => left < Kelvin,
             LimitKind.Travel => left < Millimetres,
             LimitKind.Gust => limit.Share < Balance.StandLimits.GustWithin.DecimalFractions,
+            // Of what a screw clamps, nobody who tightens it by feel knows more.
+            LimitKind.Clamping => limit.Share < Loads.JointFinding.ByFeel.DecimalFractions,
             _ => limit.Share < Share,
         };
     }

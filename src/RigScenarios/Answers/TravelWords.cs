@@ -177,10 +177,13 @@ public static class TravelWords
     private static IEnumerable<CargoCheck> Cargo(TravelAnswer answer) =>
         answer.Consignment.Concat(answer.Left.Select(left => left.AsCargo).OfType<CargoCheck>());
 
-    /// <summary>What speaks against the watt-hours of a battery; one that stands on two sides of a limit is told in every
-    /// answer with a journey.</summary>
+    /// <summary>Batteries whose label stands on another side of a limit than volts times ampere-hours: told in every answer with
+    /// a journey.</summary>
     /// <param name="answer">The answer.</param>
-    internal static IEnumerable<string> Doubts(TravelAnswer answer) =>
+    internal static IEnumerable<string> LimitDoubts(TravelAnswer answer) =>
+        Doubts(answer).Where(doubt => doubt.Contains("on the other side", StringComparison.Ordinal));
+
+    private static IEnumerable<string> Doubts(TravelAnswer answer) =>
         answer.Journey.Batteries.Select(battery => battery.Rated.DoubtUnder(answer.Rules.Rules.Passengers) is { } doubt
             ? $"{battery.Title}: {doubt}" : null).OfType<string>().Distinct();
 
@@ -196,9 +199,10 @@ public static class TravelWords
     private static string Large(CargoCheck check)
     {
         var most = check.Rule.LargePackage.Value;
-        var words = $"section {most.Section}, at most "
-            + (most.Passenger is { } passenger ? $"{passenger.Kilograms:0} kg of batteries a package on passenger aircraft, " : "")
-            + $"{most.Cargo.Kilograms:0} kg {(most.Passenger is null ? "of batteries a package " : "")}on cargo aircraft";
+        var words = $"section {most.Section}, at most " + (most.Passenger is { } passenger
+            ? $"{passenger.Kilograms:0} kg of batteries a package on passenger aircraft, {most.Cargo.Kilograms:0} kg on cargo "
+                + "aircraft"
+            : $"{most.Cargo.Kilograms:0} kg of batteries a package on cargo aircraft");
         if (check.NetMass is not { } mass)
             return $"{words}; their mass is not given";
         var over = mass > most.Cargo ? ", too much for one package"

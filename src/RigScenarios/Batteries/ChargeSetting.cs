@@ -24,7 +24,8 @@ public sealed record ChargeSetting
         }
     }
 
-    /// <summary>Voltage of the pack at which it is held; that of the full cells at rest if null. Above 0.</summary>
+    /// <summary>Voltage of the pack at which it is held; what its cells are charged to (<see cref="Pack.FullVoltage"/>) if
+    /// null. Above 0.</summary>
     public ElectricPotential? FullVoltage
     {
         get;
@@ -95,7 +96,7 @@ public sealed record ChargeSetting
     /// <summary>The limits for a pack in plain numbers.</summary>
     internal ChargerLimits LimitsFor(Pack pack) => new(
         Current.Amperes,
-        FullVoltage?.Volts ?? (pack.SeriesGroups * pack.OpenCircuitVoltage.Points[^1].Voltage.Volts),
+        FullVoltage?.Volts ?? (pack.SeriesGroups * pack.FullVoltage.Volts),
         Math.Min(Termination?.Amperes ?? (pack.Capacity.AmpereHours / 20), 0.99 * Current.Amperes),
         PowerLimit is { } power ? (double)power.As(PowerUnit.Watt) : double.PositiveInfinity,
         CoulombicEfficiency.DecimalFractions);

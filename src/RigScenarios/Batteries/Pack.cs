@@ -51,6 +51,21 @@ public sealed record Pack
         }
     }
 
+    /// <summary>Voltage at which a charger holds one group; that of the full group at rest if null. Above 0.</summary>
+    public ElectricPotential? ChargeVoltage
+    {
+        get;
+        init
+        {
+            if (value is { } given)
+                Require.Positive(given.Volts, "V");
+            field = value;
+        }
+    }
+
+    /// <summary>Voltage of one full group on a charger.</summary>
+    public ElectricPotential FullVoltage => ChargeVoltage ?? OpenCircuitVoltage.Points[^1].Voltage;
+
     /// <summary>Resistance of one group that acts at once, R0, at 25 °C and new; 0 or more.</summary>
     public required ElectricResistance Resistance0
     {

@@ -54,6 +54,10 @@ public static class PackModel
                 ? new OpenCircuitVoltage(table)
                 : log.Add("open-circuit-voltage", "open-circuit voltage of a group", chemistry.OpenCircuitVoltage,
                     AssumedText.Range),
+            // A table of the file's own ends where its cells are full; nobody says more of them.
+            ChargeVoltage = battery.ChargeVoltage / groups ?? (battery.OpenCircuitVoltage is null
+                && chemistry.ChargeVoltage is { } full ? log.Add("charge-voltage", "voltage of the pack on a charger",
+                    groups * full.Value, AssumedText.Volts, full.Why, full.Source) / groups : null),
             Resistance0 = battery.Resistance0 ?? log.Add(
                 "resistance-0", "resistance of a group, at once", ElectricResistance.FromOhms(sustained * split.Value.Share0),
                 AssumedText.Milliohms,

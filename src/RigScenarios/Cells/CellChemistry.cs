@@ -22,6 +22,9 @@ public sealed record CellChemistry
     /// <summary>Open-circuit voltage of one group.</summary>
     public required Sourced<OpenCircuitVoltage> OpenCircuitVoltage { get; init; }
 
+    /// <summary>Voltage at which chargers hold one group; null where it is that of the full group at rest.</summary>
+    public Sourced<ElectricPotential>? ChargeVoltage { get; init; }
+
     /// <summary>Usable part of the capacity over cell temperature.</summary>
     public required Sourced<UsableCapacity> UsableCapacity { get; init; }
 

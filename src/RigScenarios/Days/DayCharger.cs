@@ -13,6 +13,19 @@ public enum BayOrder
     InTurn,
 }
 
+/// <summary>What a charger has its power from.</summary>
+public enum PowerSource
+{
+    /// <summary>The wall of a building.</summary>
+    Mains,
+
+    /// <summary>A generator with an engine.</summary>
+    Generator,
+
+    /// <summary>An outlet of a vehicle.</summary>
+    Vehicle,
+}
+
 /// <summary>Hours of every day.</summary>
 /// <param name="From">Begin.</param>
 /// <param name="To">End; one before the begin lies on the next day. Begin and end at one time are no hours at all.</param>
@@ -75,6 +88,55 @@ public sealed record DayCharger
         }
     }
 
+    /// <summary>What the outlet is rated for in volt-amperes, as labels of generators, inverters and wall circuits have it; null
+    /// where nobody says. Above 0.</summary>
+    public ElectricApparentPower? SupplyRating
+    {
+        get;
+        init
+        {
+            if (value is { } given)
+                Require.Positive((double)given.Voltamperes, "VA");
+            field = value;
+        }
+    }
+
+    /// <summary>Watts over volt-amperes that the charger draws; above 0, up to 1. <see cref="UsualPowerFactor"/> if
+    /// null.</summary>
+    public Ratio? PowerFactor
+    {
+        get;
+        init
+        {
+            if (value is { } given)
+                Require.AboveUpTo(given.DecimalFractions, 0, 1, "");
+            field = value;
+        }
+    }
+
+    /// <summary>Of a charger whose power factor nobody gives: a little below the 0.65 that a supplier prints for a single-phase
+    /// supply without correction (read; with correction it is 0.98).</summary>
+    public static Ratio UsualPowerFactor { get; } = Ratio.FromPercent(60);
+
+    /// <summary>The largest power from the wall that both limits let through, W; null if neither is given.</summary>
+    public Power? LargestFromWall
+    {
+        get
+        {
+            if (SupplyRating is not { } rating)
+                return WallLimit;
+            var factor = (PowerFactor ?? UsualPowerFactor).DecimalFractions;
+            var watts = (double)rating.Voltamperes * factor;
+            return WallLimit is { } limit && (double)limit.Watts < watts ? limit : Power.FromWatts(watts);
+        }
+    }
+
+    /// <summary>Where it stands, for people: "on the stone floor of the hall"; null where nobody says.</summary>
+    public string? Stands { get; init; }
+
+    /// <summary>What it has its power from; null where nobody says.</summary>
+    public PowerSource? PowerFrom { get; init; }
+
     /// <summary>Power into the battery over power from the wall; above 0, up to 1. 88 % unless given: common practice, no
     /// source.</summary>
     public Ratio Efficiency
@@ -117,7 +179,10 @@ public sealed record DayCharger
     /// <summary>Whether two chargers are the same in everything.</summary>
     public bool Equals(DayCharger? other) => other is not null && Bays == other.Bays
         && Current.Amperes.Equals(other.Current.Amperes) && Termination.Equals(other.Termination) && Order == other.Order
-        && WallLimit.Equals(other.WallLimit) && Efficiency.DecimalFractions.Equals(other.Efficiency.DecimalFractions)
+        && WallLimit.Equals(other.WallLimit) && SupplyRating.Equals(other.SupplyRating)
+        && PowerFactor.Equals(other.PowerFactor) && PowerFrom == other.PowerFrom
+        && string.Equals(Stands, other.Stands, StringComparison.Ordinal)
+        && Efficiency.DecimalFractions.Equals(other.Efficiency.DecimalFractions)
             && PowerHours.SequenceEqual(other.PowerHours) && Ambient.Equals(other.Ambient)
         && Lowest.Kelvins.Equals(other.Lowest.Kelvins) && Highest.Kelvins.Equals(other.Highest.Kelvins);
 

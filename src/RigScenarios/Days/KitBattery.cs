@@ -62,6 +62,16 @@ public sealed record KitBattery
     /// <summary>Largest charging current by the maker; null if not known.</summary>
     public ElectricCurrent? MaximumChargeCurrent { get; init; }
 
+    /// <summary>The voltage at which a charger holds it when it is nearly full.</summary>
+    public ElectricPotential ChargeVoltage
+    {
+        get
+        {
+            var pack = MakePack().Pack;
+            return pack.SeriesGroups * pack.FullVoltage;
+        }
+    }
+
     /// <summary>The pack, where it is known as such; null to make it from the part.</summary>
     internal PackAssumptions? Made { get; init; }
 

@@ -83,6 +83,9 @@ internal static class BatteryFormat
         Fields<Battery>.OptionalGroup("usable-capacity", new ListFormat<UsableCapacityPoint>(UsableCapacityPoint, 100),
             battery => battery.UsableCapacity, (battery, value) =>
             battery with { UsableCapacity = value }, "Usable share of the capacity by cell temperature."),
+        Fields<Battery>.Optional("charge-voltage", PartFormat.Volts, battery => battery.ChargeVoltage,
+            (battery, value) => battery with { ChargeVoltage = value },
+            "Voltage of the pack to which its charger charges it; that of the full cells if left out."),
         Fields<Battery>.OptionalGroup("open-circuit-voltage", new ListFormat<OpenCircuitPoint>(OpenCircuitPoint, 500),
             battery => battery.OpenCircuitVoltage, (battery, value) =>
             battery with { OpenCircuitVoltage = value }, "Open-circuit voltage of one group by charge."));

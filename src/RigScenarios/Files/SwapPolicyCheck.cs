@@ -26,7 +26,8 @@ internal static class SwapPolicyCheck
         var lowest = Swapped(scenario)
             .Select(battery => (battery.Item, Part: scenario.PartOf(battery.Item)))
             .Where(battery => battery.Part is { Battery: { Energy.Joules: > 0, Voltage.Volts: > 0 } })
-            .Select(battery => (battery.Item, Full: FullVoltage.TryOf(battery.Part!, out var full, out _) ? full : double.NaN))
+            .Select(battery => (battery.Item,
+                Full: FullVoltage.TryOf(battery.Part!, out var full, out _, out _) ? full : double.NaN))
             .Where(battery => warning.Volts >= battery.Full)
             .OrderBy(battery => battery.Full).FirstOrDefault();
         if (lowest.Item is not null)

@@ -14,6 +14,9 @@ internal static class SwapsFormat
     /// <summary>Hours of every day.</summary>
     public static readonly PlainFormat<ClockRange> Hours = new HoursFormat();
 
+    private static readonly QuantityFormat<ElectricApparentPower> VoltAmperes = new(
+        ElectricApparentPower.FromVoltamperes(1), ElectricApparentPower.FromVoltamperes(20_000), "600 VA");
+
     private static readonly DurationFormat Short = new(Duration.FromSeconds(0), Duration.FromHours(2), "60 s");
 
     private static readonly DurationFormat TakeLength = new(Duration.FromSeconds(1), Duration.FromHours(12), "4 min");
@@ -55,6 +58,17 @@ internal static class SwapsFormat
         new Field<DayCharger, Power>("wall-limit", PartFormat.Watts, charger => charger.WallLimit is not null,
             charger => charger.WallLimit.GetValueOrDefault(), (charger, value) => charger with { WallLimit = value }, false,
             "Largest power from the wall, generator or vehicle; no limit if left out, nothing is charged with 0 W."),
+        Fields<DayCharger>.Optional("supply-rating", VoltAmperes, charger => charger.SupplyRating,
+            (charger, value) => charger with { SupplyRating = value },
+            "What the outlet, generator or inverter is rated for in volt-amperes; the watts that a charger gets are fewer."),
+        Fields<DayCharger>.Optional("power-factor", PartFormat.Shares, charger => charger.PowerFactor,
+            (charger, value) => charger with { PowerFactor = value },
+            "Watts over volt-amperes that the charger draws; 60 % if left out."),
+        Fields<DayCharger>.OptionalGroup("stands", PartFormat.Title, charger => charger.Stands,
+            (charger, value) => charger with { Stands = value }, "Where it stands, for people."),
+        Fields<DayCharger>.Optional("power-from", new ChoiceFormat<PowerSource>(), charger => charger.PowerFrom,
+            (charger, value) => charger with { PowerFrom = value },
+            "What it has its power from; an answer with a generator has its cautions."),
         new Field<DayCharger, Ratio>("efficiency", PartFormat.Shares, charger => charger.Efficiency.Percent != 88,
             charger => charger.Efficiency, (charger, value) =>
             charger with { Efficiency = value }, false, "Power into the battery over power from the wall; 88 % if left out."),

@@ -18,7 +18,7 @@ internal static class VoltageCheck
         // A label without its two figures was told of where it stands.
         if (battery.Energy.Joules <= 0 || battery.Voltage.Volts <= 0)
             return;
-        if (!FullVoltage.TryOf(batteryPart, out var full, out var problem))
+        if (!FullVoltage.TryOf(batteryPart, out _, out var full, out var problem))
         {
             log.Error($"{at}.battery.item", $"The battery \"{build.Battery.Item}\" does not add up: {problem}");
             return;

@@ -15,6 +15,11 @@ public sealed record JointFinding
     /// <summary>A screw tightened by hand with a coin or a key (common practice, no source).</summary>
     public static Torque HandTightened { get; } = Torque.FromNewtonMeters(2);
 
+    /// <summary>How far the clamping force of a screw that is tightened by feel may be off, either way: 35 % (Machinery's
+    /// Handbook, accuracy of bolt preload application methods; second-hand, docsbay.net). With a torque that is known the
+    /// friction of a dry thread alone leaves the same (NASA, read in D. P. Hess, J. Fail. Anal. Prev. 2019).</summary>
+    public static Ratio ByFeel { get; } = Ratio.FromPercent(35);
+
     private JointFinding(JointLoad load, string? on, Fixing fixing, JointRating rating, string? ratedBy, ScrewLoad? screw) =>
         (Load, On, Fixing, Rating, RatedBy, Screw, Margins) = (load, on, fixing, rating, ratedBy, screw, load.Against(rating));
 

@@ -33,8 +33,8 @@ public static class JointLimits
         { Screw: { } screw } =>
             new(joint.Load.Part, LimitKind.Clamping, screw.Tension, screw.Tension + screw.LiftMargin, new(LimitForce.Default,
             $"{(joint.Fixing == Fixing.QuarterInchScrew ? "1/4-20" : "3/8-16")} at "
-                + $"{JointFinding.HandTightened.NewtonMeters:0.#} N·m, edge {JointFinding.PlateEdge.Millimeters:0} mm away "
-                    + "(common practice, no source)"))
+                + $"{JointFinding.HandTightened.NewtonMeters:0.#} N·m by hand, good to {JointFinding.ByFeel.Percent:0} % either "
+                    + $"way, edge {JointFinding.PlateEdge.Millimeters:0} mm away (common practice, no source)"))
             { Situation = joint.On is { } on ? $"screwed to {on}" : "screwed to the camera plate" },
         { Fixing: Fixing.LensMount } or { Load.Force.Newtons: 0 } => null,
         _ => new(joint.Load.Part, LimitKind.Moment, joint.Load.Moment, null,

@@ -21,10 +21,12 @@ public sealed record RodMaterial(string Name, Pressure ElasticModulus, Pressure?
         new Citation("ASTM", "A213, minimum yield strength; modulus from memory", null, "", Standing.SecondHand));
 
     /// <summary>
-    /// Carbon fibre, woven cloth at 50 % fibre: 70 GPa along the rod. Rods differ by a factor of two and more: replace it with
+    /// Carbon fibre, standard cloth, half fibre and half resin, woven along and across the rod: 70 GPa along it. The same table
+    /// has 135 GPa for straight fibres all along (60 % fibre), and a rod wound at an angle has less than cloth: replace it with
     /// the maker's figure.
     /// </summary>
-    public static RodMaterial WovenCarbon { get; } = new("carbon fibre, woven", Pressure.FromGigapascals(70), null,
-        new Citation("", "Mechanical properties of carbon fibre composite materials, standard woven cloth", null,
-            "performance-composites.com", Standing.ReadInSource));
+    public static RodMaterial WovenCarbon { get; } = new("carbon fibre taken as woven cloth, 70 GPa (straight fibres have about "
+        + "135)", Pressure.FromGigapascals(70), null,
+        new Citation("", "Mechanical properties of carbon fibre composite materials, fibre / epoxy resin: standard fabric, 50 % "
+            + "fibre", null, "performance-composites.com, table of mechanical properties", Standing.ReadInSource));
 }

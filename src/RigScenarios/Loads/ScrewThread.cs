@@ -35,8 +35,8 @@ public sealed record ScrewThread
     /// <summary>The area on which tension is counted.</summary>
     public Area StressArea => Area.FromSquareInches(Math.PI / 4 * Math.Pow(Diameter.Inches - (0.9743 / ThreadsPerInch), 2));
 
-    /// <summary>The force with which a tightened screw clamps: <c>F = T/(K d)</c>. By hand it scatters by a quarter to a third
-    /// either way (from memory).</summary>
+    /// <summary>The force with which a tightened screw clamps: <c>F = T/(K d)</c>. By hand it scatters by
+    /// <see cref="JointFinding.ByFeel"/> either way.</summary>
     /// <param name="torque">The tightening torque.</param>
     /// <param name="friction">K: 0.20 dry, 0.15 lubricated; above 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">K is not above 0.</exception>

@@ -68,6 +68,9 @@ public sealed record Battery
     /// outside.</summary>
     public IReadOnlyList<UsableCapacityPoint>? UsableCapacity { get; init; }
 
+    /// <summary>Voltage of the pack to which its charger charges it; null if not known. Above 0.</summary>
+    public ElectricPotential? ChargeVoltage { get; init; }
+
     /// <summary>Open-circuit voltage of one group over state of charge, from exactly 0 to exactly 1.</summary>
     public IReadOnlyList<OpenCircuitPoint>? OpenCircuitVoltage { get; init; }
 }

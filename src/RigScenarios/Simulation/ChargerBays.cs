@@ -140,7 +140,7 @@ internal sealed class ChargerBays
         var setting = new ChargeSetting(UnitsNet.ElectricCurrent.FromAmperes(amperes)) { Termination = charger.Termination };
         var limits = setting.LimitsFor(battery.Pack) with
         {
-            Watts = charger.WallLimit is { } wall ? (double)wall.As(PowerUnit.Watt) * efficiency / together
+            Watts = charger.LargestFromWall is { } wall ? (double)wall.As(PowerUnit.Watt) * efficiency / together
                 : double.PositiveInfinity,
         };
         return new ChargeOrder(

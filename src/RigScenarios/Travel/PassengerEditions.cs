@@ -64,8 +64,8 @@ internal static class PassengerEditions
             .. Of2026.Conduct.SkipLast(1),
             new("Power banks: cabin only, contacts covered, not charged on board, and better not used to charge anything there.",
                 "Fires in the cabin.", RuleSources.Addendum),
-            new("Several airlines and states are stricter with power banks: within reach and not in the overhead locker, not used "
-                + "at all, fewer a person. Flights inside China take only those with a readable CCC mark.",
+            new("Several airlines and states are stricter with power banks: within reach and not in the overhead locker, not "
+                + "used at all, fewer a person. Flights inside China take only those with a readable CCC mark.",
                 "Fires in the cabin; the mark since 28 June 2025.", RuleSources.StricterStates),
         ],
     };

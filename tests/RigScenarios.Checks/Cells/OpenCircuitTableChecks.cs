@@ -75,6 +75,13 @@ public class OpenCircuitTableChecks
         StatedError.Holds(Enumerable.Range(0, 1000).Average(i => Volts(CellChemistries.Find(name), (i + 0.5) / 1000)),
             volts, percent, 0.3);
 
+    // "CV charge voltage, recommended: 3.65 V"; "standard charge: 0.5C constant current to 3.65 V, followed by 3.65 V constant
+    // voltage".
+    [Source(SourceKind.DataSheet, "Specification of a cylindrical LFP cell, 26650, 3.3 Ah (1library.net); read in the source")]
+    [Fact]
+    public void Lfp_is_charged_to_the_voltage_of_a_makers_specification() =>
+        Assert.Equal(3.65, CellChemistries.Lfp.ChargeVoltage!.Value.Volts, 1e-12);
+
     private static double Volts(CellChemistry chemistry, double charge) =>
         chemistry.OpenCircuitVoltage.Value.At(Ratio.FromDecimalFractions(charge)).Volts;
 }

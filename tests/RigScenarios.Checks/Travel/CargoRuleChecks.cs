@@ -92,8 +92,8 @@ public class CargoRuleChecks
             rule.LargePackage.Value.Cargo.Kilograms));
     }
 
-    // The letter's example: four devices, each with a battery of up to 5 kg. On passenger aircraft a package holds at most 5 kg net,
-    // on cargo aircraft 35 kg; so 20 kg can't go in one package on a passenger aircraft, and 40 kg in none.
+    // The letter's example: four devices, each with a battery of up to 5 kg. On passenger aircraft a package holds at most 5 kg
+    // net, on cargo aircraft 35 kg; so 20 kg can't go in one package on a passenger aircraft, and 40 kg in none.
     [Source(SourceKind.Regulation, "Research and Special Programs Administration, interpretation response 98-0544, 11 June 1998; "
         + "read in the source")]
     [Theory]

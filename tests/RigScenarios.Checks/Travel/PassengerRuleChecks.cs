@@ -47,9 +47,9 @@ public class PassengerRuleChecks
         Assert.All(answer.Lists, list => Assert.InRange(list.Lines.Sum(line => line.Count), 1, 2));
     }
 
-    // Its page for passengers: "Each person is allowed a total of 20 spare batteries [or powerbanks] unless an airline has approved
-    // the carriage of more. The 20 spare batteries can be all dry-cell batteries or all nickel-metal hydride batteries or a
-    // combination of dry-cell, nickel-metal hydride, non-spillable and lithium batteries."
+    // Its page for passengers: "Each person is allowed a total of 20 spare batteries [or powerbanks] unless an airline has
+    // approved the carriage of more. The 20 spare batteries can be all dry-cell batteries or all nickel-metal hydride batteries
+    // or a combination of dry-cell, nickel-metal hydride, non-spillable and lithium batteries."
     [Source(SourceKind.Regulation, "Civil Aviation Authority of New Zealand, What can I bring: batteries, dry-cell and "
         + "nickel-metal hydride (aviation.govt.nz); read in the source")]
     [Theory]
@@ -76,7 +76,8 @@ public class PassengerRuleChecks
     }
 
     // "Lithium Batteries 2024" (handbook), p. 35 (read): up to 15 devices a person.
-    [Source(SourceKind.Handbook, "Lithium Batteries 2024 (handbook of transport rules), p. 35: up to 15 devices; read in the source")]
+    [Source(SourceKind.Handbook, "Lithium Batteries 2024 (handbook of transport rules), p. 35: up to 15 devices; read in the "
+        + "source")]
     [Theory]
     [InlineData(15, 0)]
     [InlineData(16, 1)]
@@ -114,8 +115,8 @@ public class PassengerRuleChecks
     [InlineData("fully off")]
     [InlineData("protected from being switched on")]
     [InlineData("from damage")]
-    public void A_device_in_the_hold(string words) => Assert.Contains(words, TravelWords.Place(Batteries.Fly(Batteries.Addendum, 1,
-        Batteries.Spare(98) with { Installed = true }).Lists[0].Lines[0], Batteries.Rules2026.Passengers),
+    public void A_device_in_the_hold(string words) => Assert.Contains(words, TravelWords.Place(
+        Batteries.Fly(Batteries.Addendum, 1, Batteries.Spare(98) with { Installed = true }).Lists[0].Lines[0], Batteries.Rules2026.Passengers),
         StringComparison.Ordinal);
 
     // The letter: professional timekeepers carry devices and spare batteries up to 100 Wh for sporting events, not for resale. Is

@@ -36,9 +36,9 @@ public class WattHourChecks
             Assert.Equal((kind.Value, false), (check.Kind, check.StoppedBy is not null));
     }
 
-    // Products as printed: an airline's statement of 12 March 2025 (100 Wh is 27,027 mAh, 160 Wh is 43,243 mAh, both at 3.7 V); an
-    // airline's example (10,000 mAh at 3.7 V is 37 Wh); a trade article of 2008 on the rules of the United States (7.2 V and 6,000
-    // mAh is 43.2 Wh); two more of the same kind (20,000 mAh at 3.7 V is 74 Wh; at 4 V 80 Wh).
+    // Products as printed: an airline's statement of 12 March 2025 (100 Wh is 27,027 mAh, 160 Wh is 43,243 mAh, both at 3.7 V);
+    // an airline's example (10,000 mAh at 3.7 V is 37 Wh); a trade article of 2008 on the rules of the United States (7.2 V and
+    // 6,000 mAh is 43.2 Wh); two more of the same kind (20,000 mAh at 3.7 V is 74 Wh; at 4 V 80 Wh).
     [Source(SourceKind.TradePractice, "Worked examples of watt-hours for passengers: two airlines' pages and statements, "
         + "provideocoalition.com (2008), topaviationnews.com (2026), tech-fruit.com (2021); read in the sources or in reports")]
     [Theory]

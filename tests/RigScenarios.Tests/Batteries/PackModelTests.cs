@@ -116,6 +116,26 @@ public class PackModelTests
     }
 
     [Fact]
+    public void Lfp_is_charged_above_what_its_full_cells_have_at_rest()
+    {
+        var label = Packs.Label with { Chemistry = "lfp", Voltage = ElectricPotential.FromVolts(12.8) };
+        var pack = PackModel.From(label, null, null, null).Pack;
+        Assert.Equal(3.65, pack.FullVoltage.Volts, 1e-12);
+        Assert.Equal(3.5305, pack.OpenCircuitVoltage.At(Ratio.FromPercent(100)).Volts, 1e-12);
+        Assert.Equal(14.4, 4 * PackModel.From(label with { ChargeVoltage = ElectricPotential.FromVolts(14.4) }, null, null, null)
+            .Pack.FullVoltage.Volts, 1e-12);
+        Assert.Equal(4.2, PackModel.From(Packs.Label, null, null, null).Pack.FullVoltage.Volts, 1e-9);
+        var setting = new ChargeSetting(ElectricCurrent.FromAmperes(2));
+        var from = new DischargeStart { StateOfCharge = Ratio.FromPercent(50) };
+        var air = Temperature.FromDegreesCelsius(20);
+        var run = ChargeRun.Run(pack, air, from, setting, TestContext.Current.CancellationToken);
+        var slow = ChargeRun.Run(pack with { ChargeVoltage = null }, air, from, setting, TestContext.Current.CancellationToken);
+        Assert.Equal(ChargeEnd.Full, run.End);
+        Assert.InRange(run.Series.Max(point => point.Voltage.Volts), 4 * 3.5305, (4 * 3.65) + 1e-6);
+        Assert.True(run.EndTime < slow.EndTime);
+    }
+
+    [Fact]
     public void Value_out_of_range_is_named_with_the_accepted_range()
     {
         var error = Assert.Throws<ArgumentOutOfRangeException>(() =>

@@ -31,4 +31,19 @@ public sealed class DayChargerTests
         Assert.False(night.HasPower(12 * 3600));
         Assert.Equal(19 * 3600, night.NextEdge(12 * 3600), 1e-6);
     }
+
+    [Fact]
+    public void A_label_in_volt_amperes_gives_fewer_watts()
+    {
+        var rated = Charger with { SupplyRating = ElectricApparentPower.FromVoltamperes(150) };
+        Assert.Null(Charger.LargestFromWall);
+        Assert.Equal(90, (double)rated.LargestFromWall!.Value.Watts, 1e-9);
+        Assert.Equal(147, (double)(rated with { PowerFactor = Ratio.FromPercent(98) }).LargestFromWall!.Value.Watts, 1e-9);
+        Assert.Equal(60, (double)(rated with { WallLimit = Power.FromWatts(60) }).LargestFromWall!.Value.Watts, 1e-9);
+        Assert.Equal(90, (double)(rated with { WallLimit = Power.FromWatts(120) }).LargestFromWall!.Value.Watts, 1e-9);
+        Assert.NotEqual(Charger, rated);
+        Assert.NotEqual(Charger, Charger with { Stands = "in the hall" });
+        Assert.NotEqual(Charger, Charger with { PowerFrom = PowerSource.Vehicle });
+        Assert.Throws<ArgumentOutOfRangeException>(() => Charger with { PowerFactor = Ratio.FromPercent(0) });
+    }
 }

@@ -43,6 +43,22 @@ public sealed class ScenarioCheckTests
             string.Join('\n', problems));
     }
 
+    // Four LFP groups have 14.1 V full and at rest, and 14.6 V just off their charger: what takes 14.4 V would see too much.
+    [Theory]
+    [InlineData("14.4 V", true)]
+    [InlineData("15 V", false)]
+    public void A_battery_just_off_its_charger_puts_more_on_a_device_than_at_rest(string most, bool wrong)
+    {
+        var text = Sound.Replace("light: {count: 2}", "light: {fed-by: battery}", StringComparison.Ordinal)
+            .Replace("light: {kind: monitor, name: Light,", $"light: {{kind: monitor, name: Light, voltage: {{maximum: {most}}},",
+                StringComparison.Ordinal)
+            .Replace("kit: {flat: {part: flat}", "kit: {flat: {part: lfp}", StringComparison.Ordinal)
+            .Replace("conditions:", "  lfp: {kind: battery, name: LFP, battery: {energy: 96 Wh, voltage: 12.8 V, chemistry: lfp}}"
+                + "\nconditions:", StringComparison.Ordinal);
+        Assert.Equal(wrong, Problems(text).Any(problem =>
+            problem.Problem.Contains("puts 14.6 V on it", StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void Nothing_of_a_build_can_be_called_battery_because_that_word_means_the_feed()
     {

@@ -76,6 +76,25 @@ public sealed class SwapsTests
     }
 
     [Fact]
+    public void Where_a_charger_stands_and_what_its_outlet_is_rated_for_is_read_and_written()
+    {
+        using var folder = new TemporaryFolder();
+        var text = Text.Replace("wall-limit: 90 W,", "stands: on the floor of the hall, power-from: generator, "
+            + "supply-rating: 0.2 kVA, power-factor: 70 %,", StringComparison.Ordinal).Replace("on the floor of the hall",
+            "\"on the floor of the hall, with somebody\"", StringComparison.Ordinal);
+        var scenario = ScenarioFile.Read(folder.Write("lake.yaml", text));
+        var charger = scenario.Chargers["van"];
+        Assert.Equal(("on the floor of the hall, with somebody", PowerSource.Generator), (charger.Stands, charger.PowerFrom));
+        Assert.Equal(140, (double)charger.LargestFromWall!.Value.Watts, 1e-9);
+        Assert.Equal(scenario, ScenarioFile.Read(folder.Write("again.yaml", ScenarioFile.Text(scenario))));
+        var (_, problems) = ScenarioFile.TryRead(folder.Write("wrong.yaml",
+            text.Replace("0.2 kVA", "200 W", StringComparison.Ordinal)
+                .Replace("generator", "genrator", StringComparison.Ordinal)));
+        Assert.Equal(["chargers.van.power-from", "chargers.van.supply-rating"],
+            problems.Where(problem => problem.Severity == Severity.Error).Select(problem => problem.Path).Order());
+    }
+
+    [Fact]
     public void A_small_pack_in_the_plate_and_a_battery_in_the_camera_carry_it_through_its_swaps()
     {
         using var folder = new TemporaryFolder();

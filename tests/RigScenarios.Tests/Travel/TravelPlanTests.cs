@@ -225,9 +225,13 @@ public sealed class TravelPlanTests
     [Fact]
     public void A_package_that_is_too_heavy_for_a_passenger_aircraft_is_told()
     {
-        static string Words(int count, double? kilograms) => TravelWords.Of(TravelPlan.For(Flight(1,
-            [Some("brick", 190, count) with { WithEquipment = true, Mass = kilograms is { } mass ? Mass.FromKilograms(mass) : null }])
-            with { Legs = [Leg.Cargo] }).Consignment[0]);
+        static string Words(int count, double? kilograms)
+        {
+            var mass = kilograms is { } known ? Mass.FromKilograms(known) : (Mass?)null;
+            return TravelWords.Of(TravelPlan.For(Flight(1, [Some("brick", 190, count) with { WithEquipment = true, Mass = mass }])
+                with { Legs = [Leg.Cargo] }).Consignment[0]);
+        }
+
         Assert.Contains("these weigh 2.4 kg", Words(2, 1.2), StringComparison.Ordinal);
         Assert.EndsWith("these weigh 6.0 kg, so several packages or a cargo aircraft", Words(5, 1.2), StringComparison.Ordinal);
         Assert.EndsWith("these weigh 36.0 kg, too much for one package", Words(30, 1.2), StringComparison.Ordinal);

@@ -16,6 +16,7 @@ internal static class UsualUnits
         [(typeof(Length), "cm")] = value => Length.FromCentimeters(value),
         [(typeof(Length), "m")] = value => Length.FromMeters(value),
         [(typeof(Power), "W")] = value => Power.FromWatts(value),
+        [(typeof(ElectricApparentPower), "VA")] = value => ElectricApparentPower.FromVoltamperes(value),
         [(typeof(Energy), "Wh")] = value => Energy.FromWattHours(value),
         [(typeof(ElectricPotential), "V")] = value => ElectricPotential.FromVolts(value),
         [(typeof(ElectricCurrent), "A")] = value => ElectricCurrent.FromAmperes(value),
