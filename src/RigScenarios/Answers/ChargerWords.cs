@@ -23,7 +23,8 @@ public static class ChargerWords
         ArgumentNullException.ThrowIfNull(chargers);
         return chargers.Where(charger => charger.Value is { Bays: > 0, Ambient: not null, Stands: null })
             .Select(charger => $"The file does not say where the charger \"{charger.Key}\" stands "
-                + $"(chargers.{charger.Key}.stands): it is counted in air of {charger.Value.Ambient!.Value.DegreesCelsius:0.#} °C.");
+                + $"(chargers.{charger.Key}.stands): it is counted in air of "
+                    + $"{charger.Value.Ambient!.Value.DegreesCelsius:0.#} °C.");
     }
 
     /// <summary>The most that a charger draws from its outlet, W: all bays at once, as far as its limits let it.</summary>

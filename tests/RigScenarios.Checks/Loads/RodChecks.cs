@@ -45,18 +45,6 @@ public class RodChecks
         Assert.Equal(276 - 10.03, bending.StressMargin!.Value.Megapascals, 5e-3);
     }
 
-    // Its row of Young's modulus, 0°: standard carbon fabric 70 GPa, straight standard fibres 135 GPa, aluminium L65 72 GPa. The
-    // words of the material tell a reader which of them is taken.
-    [Source(SourceKind.DataSheet, "Mechanical properties of carbon fibre composite materials, fibre / epoxy resin (120 °C cure), "
-        + "performance-composites.com; read in the source")]
-    [Fact]
-    public void Carbon_rods_are_taken_as_woven_cloth()
-    {
-        Assert.Equal(70, RodMaterial.WovenCarbon.ElasticModulus.Gigapascals, 1e-9);
-        Assert.All((string[])["woven cloth", "70 GPa", "straight fibres have about 135"],
-            words => Assert.Contains(words, RodMaterial.WovenCarbon.Name, StringComparison.Ordinal));
-    }
-
     // Same load; other materials.
     [Fact]
     [Source(SourceKind.ClosedForm, BeamTable + "worked by hand")]

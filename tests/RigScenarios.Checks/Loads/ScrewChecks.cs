@@ -1,3 +1,5 @@
+using RigScenarios.Answers;
+using RigScenarios.Limits;
 using RigScenarios.Loads;
 using UnitsNet;
 
@@ -111,8 +113,20 @@ public class ScrewChecks
     // torque is measured.
     [Source(SourceKind.Handbook, "Machinery's Handbook, accuracy of bolt preload application methods: by feel ± 35 %; "
         + "second-hand, read at docsbay.net")]
-    [Fact]
-    public void Tightened_by_feel() => Assert.Equal(35, JointFinding.ByFeel.Percent, 1e-9);
+    [Theory]
+    [InlineData(0.64, false)]
+    [InlineData(0.66, true)]
+    public void A_pull_that_a_screw_tightened_by_feel_may_not_clamp_is_close(double share, bool close)
+    {
+        foreach (var screw in (ScrewThread[])[ScrewThread.Quarter20, ScrewThread.ThreeEighths16])
+        {
+            var clamping = screw.ClampingForce(JointFinding.HandTightened);
+            var lever = JointFinding.PlateEdge;
+            var load = screw.Under(Torque.FromNewtonMeters(share * clamping.Newtons * lever.Meters), lever, clamping);
+            Assert.Equal(close, StatedErrors.IsClose(new Limit("plate", LimitKind.Clamping, load.Tension,
+                load.Tension + load.LiftMargin, LimitBasis.PartsFile)));
+        }
+    }
 
     private static ScrewThread Named(string name) =>
         new[] { ScrewThread.Quarter20, ScrewThread.ThreeEighths16 }.Single(screw => screw.Name == name);

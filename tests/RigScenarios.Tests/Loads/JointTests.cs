@@ -11,6 +11,12 @@ namespace RigScenarios.Tests.Loads;
 public class JointTests
 {
     [Fact]
+    public void Carbon_rods_say_which_carbon_they_are_taken_for() =>
+        Assert.All((string[])["woven cloth", $"{RodMaterial.WovenCarbon.ElasticModulus.Gigapascals:0} GPa",
+            "straight fibres have about 135"],
+            words => Assert.Contains(words, RodMaterial.WovenCarbon.Name, StringComparison.Ordinal));
+
+    [Fact]
     public void Joints_at_the_rig_carry_all_of_its_weight_and_moment() => RandomRigs.Builds.Sample(
         build =>
         {
