@@ -2,6 +2,7 @@ using RigScenarios.Answers;
 using RigScenarios.Cli.Answers;
 using RigScenarios.Scenarios;
 using RigScenarios.Simulation;
+using RigScenarios.Travel;
 using Spectre.Console;
 
 namespace RigScenarios.Tests.Mutations;
@@ -60,6 +61,6 @@ internal static class AllFaces
     private static IReadOnlyList<DayAnswer> Days(IReadOnlyList<RigAnswer> answers) =>
         [.. answers.Select(answer => new DayAnswer(answer, KitWish.None, null))];
 
-    private static IReadOnlyList<(string, Travel.TravelAnswer)> Journeys(Scenario scenario, CancellationToken cancellation) =>
+    private static IReadOnlyList<(string, TravelAnswer)> Journeys(Scenario scenario, CancellationToken cancellation) =>
         [.. scenario.Journeys.Keys.Select(name => (name, ScenarioTravel.Answer(scenario, name, Today, cancellation)))];
 }
