@@ -29,15 +29,21 @@ public sealed class PageServer : IAsyncDisposable
     private readonly NotebookShelf shelf;
     private readonly RunWatch watch;
     private readonly OwnAddresses addresses;
-    private readonly AccessToken token;
+    private readonly AccessToken token = AccessToken.New();
+    private readonly OneTimeKeys onceKeys = new(TimeProvider.System);
     private bool isDisposed;
 
-    private PageServer(WebApplication application, NotebookShelf shelf, RunWatch watch, OwnAddresses addresses,
-        AccessToken token) =>
-        (this.application, this.shelf, this.watch, this.addresses, this.token) = (application, shelf, watch, addresses, token);
+    private PageServer(WebApplication application, NotebookShelf shelf, RunWatch watch, OwnAddresses addresses) =>
+        (this.application, this.shelf, this.watch, this.addresses) = (application, shelf, watch, addresses);
 
     /// <summary>The address to open, with its token.</summary>
     public Uri Address => AddressAt("127.0.0.1");
+
+    /// <summary>
+    /// A new address that opens the pages once, within two minutes: for a browser that is started with it, because every user of
+    /// the machine can read what a program was started with.
+    /// </summary>
+    public Uri OneTimeAddress() => new($"http://127.0.0.1:{Port}/?once={onceKeys.New()}");
 
     /// <summary>The addresses for other machines on this network, with the token; none unless they were asked for.</summary>
     public IReadOnlyList<Uri> NetworkAddresses => [.. addresses.Network.Select(AddressAt)];
@@ -118,25 +124,30 @@ public sealed class PageServer : IAsyncDisposable
         // Empty: no settings file, no environment variable and no developer's error page takes part.
         var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions { EnvironmentName = Environments.Production,
             ContentRootPath = AppContext.BaseDirectory });
-        builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel => Listen(kestrel, options, port));
+        var strangers = new Strangers(options.Limits);
+        builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel => Listen(kestrel, options, port, strangers));
         builder.Services.AddRoutingCore();
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(5));
         var web = builder.Build();
         var files = new RigFiles(options);
         var server = new PageServer(web, new NotebookShelf(options.NotebookFolder, files.Folders), new RunWatch(options.Limits),
-            OwnAddresses.Of(port, options.Listen), AccessToken.New());
-        server.Map(options, files);
+            OwnAddresses.Of(port, options.Listen));
+        server.Map(options, files, strangers);
         return server;
     }
 
-    private void Map(PageOptions options, RigFiles files)
+    private void Map(PageOptions options, RigFiles files, Strangers strangers)
     {
-        var gate = new RequestGate(addresses, token);
+        var gate = new RequestGate(addresses, token, onceKeys, strangers);
         var handler = new ExceptionHandler(options.Report);
         application.Use((context, next) =>
         {
             PageHeaders.AddTo(context);
-            return handler.RunAsync(context, passed => gate.Lets(passed) ? next(passed) : Task.CompletedTask);
+            return handler.RunAsync(context, async passed =>
+            {
+                if (await gate.LetsAsync(passed))
+                    await next(passed);
+            });
         });
         application.UseWebSockets(new WebSocketOptions { KeepAliveInterval = TimeSpan.FromSeconds(20),
             KeepAliveTimeout = TimeSpan.FromSeconds(20) });
@@ -149,16 +160,21 @@ public sealed class PageServer : IAsyncDisposable
         new LiveEndpoints(shelf, pages, watch, options.Limits).Map(application);
     }
 
-    private static void Listen(KestrelServerOptions kestrel, PageOptions options, int port)
+    private static void Listen(KestrelServerOptions kestrel, PageOptions options, int port, Strangers strangers)
     {
         kestrel.AddServerHeader = false;
         kestrel.Limits.MaxRequestBodySize = options.Limits.LargestFileBytes;
         kestrel.Limits.MaxRequestLineSize = 8 * 1024;
         kestrel.Limits.MaxRequestHeadersTotalSize = 16 * 1024;
         kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(15);
-        kestrel.Limits.MaxConcurrentConnections = 200;
-        kestrel.Limits.MaxConcurrentUpgradedConnections = options.Limits.Readers * 2;
-        kestrel.ConfigureEndpointDefaults(endpoint => endpoint.Protocols = HttpProtocols.Http1);
+        // Counted by what they show, and not all alike: those who say nothing would keep the others out.
+        kestrel.Limits.MaxConcurrentConnections = null;
+        kestrel.Limits.MaxConcurrentUpgradedConnections = options.MostReaders * 2;
+        kestrel.ConfigureEndpointDefaults(endpoint =>
+        {
+            endpoint.Protocols = HttpProtocols.Http1;
+            endpoint.Use(strangers.Watch);
+        });
         if (options.Listen)
             kestrel.ListenAnyIP(port);
         else

@@ -74,13 +74,13 @@ internal static class OpenCommand
         await using var server = await PageServer.StartAsync(options, cancellation);
         var shown = rig is null ? notebook : FirstNotebook;
         var path = shown is null ? "" : $"n/{Uri.EscapeDataString(Path.GetFileNameWithoutExtension(shown))}";
-        var address = At(server.Address, path);
+        var state = "";
         if (rig is not null)
         {
             var name = Path.GetFileName(rig);
-            var build = FirstBuild(Path.Combine(rigs, name));
-            address = new Uri(address, $"#scenario={Uri.EscapeDataString($"own/{name}")}{build}");
+            state = $"#scenario={Uri.EscapeDataString($"own/{name}")}{FirstBuild(Path.Combine(rigs, name))}";
         }
+        var address = new Uri(At(server.Address, path), state);
         await Console.Out.WriteLineAsync($"""
             The pages are open at
               {address.AbsoluteUri}
@@ -90,7 +90,8 @@ internal static class OpenCommand
             """);
         if (listen)
             await Console.Out.WriteLineAsync(NetworkNotice(server, path));
-        if (browser && !SystemBrowser.TryOpen(address))
+        // What a program is started with can be read by every user of the machine: this address opens the pages once.
+        if (browser && !SystemBrowser.TryOpen(new Uri(At(server.OneTimeAddress(), path), state)))
             await Console.Out.WriteLineAsync("No browser was found to open: copy the address into one.");
         await server.RunAsync(cancellation);
         await Console.Out.WriteLineAsync("Stopped.");

@@ -8,17 +8,21 @@ namespace RigScenarios.Page.Runs;
 /// <summary>One reader at one page, from the first message to the last.</summary>
 internal sealed class Conversation(PageConnection connection, RunWatch watch, PageLimits limits, Action<string>? report)
 {
+    /// <summary>Tells a page why its connection is closed: another page needed its place.</summary>
+    public const WebSocketCloseStatus MadeRoom = (WebSocketCloseStatus)4001;
+
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(1);
 
-    /// <summary>Runs what the page asks for until it closes.</summary>
+    /// <summary>Runs what the page asks for until it closes, or another needs its place.</summary>
+    /// <param name="page">The page among those that are open.</param>
     /// <param name="greeting">Writes the first message; null for none.</param>
     /// <param name="open">Gives the page's queues by name, each with what begins its work; may take its time.</param>
     /// <param name="ended">The server ends.</param>
-    public async Task RunAsync(
+    public async Task RunAsync(OpenPage page,
         Action<Utf8JsonWriter>? greeting, Func<CancellationToken, Task<IReadOnlyDictionary<string, Func<RunWork>>>> open,
         CancellationToken ended)
     {
-        using var left = CancellationTokenSource.CreateLinkedTokenSource(ended);
+        using var left = CancellationTokenSource.CreateLinkedTokenSource(ended, page.MakesRoom);
         // Cancelled last of all: a cancelled socket can't say goodbye any more.
         using var hangUp = new CancellationTokenSource();
         if (greeting is not null)
@@ -35,11 +39,13 @@ internal sealed class Conversation(PageConnection connection, RunWatch watch, Pa
                 queues.Add(name, queue);
                 running.Add(queue.RunAllAsync(left.Token));
             }
+            page.IsBusy = () => queues.Values.Any(queue => queue.IsBusy);
             while (true)
             {
                 receiving = connection.ReceiveAsync(hangUp.Token);
                 if (await receiving.WaitAsync(left.Token) is not { } message)
                     break;
+                page.Asked();
                 Take(message, queues, left.Token);
             }
         }
@@ -62,7 +68,7 @@ internal sealed class Conversation(PageConnection connection, RunWatch watch, Pa
             connection.EndQueue();
             await NoLongerThanAsync(Patience, [sending]);
             await connection.CloseAsync(ended.IsCancellationRequested ? WebSocketCloseStatus.EndpointUnavailable
-                : WebSocketCloseStatus.NormalClosure, "");
+                : page.MakesRoom.IsCancellationRequested ? MadeRoom : WebSocketCloseStatus.NormalClosure, "");
             if (receiving is not null)
                 await NoLongerThanAsync(Patience, [receiving]);
             await hangUp.CancelAsync();

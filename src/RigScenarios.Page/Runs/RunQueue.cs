@@ -42,6 +42,16 @@ internal sealed class RunQueue : IDisposable
         work = begin();
     }
 
+    /// <summary>Whether a run goes on or waits.</summary>
+    public bool IsBusy
+    {
+        get
+        {
+            lock (gate)
+                return current is not null || waiting is not null;
+        }
+    }
+
     /// <summary>Asks for a run; the one that goes on and the one that waits are overtaken.</summary>
     public void Ask(RunRequest request) => Replace(request, StopReason.Overtaken);
 

@@ -12,8 +12,26 @@ public sealed record PageLimits
     /// <summary>The largest message of a living page, in bytes.</summary>
     public int LargestMessageBytes { get; init; } = 64 * 1024;
 
-    /// <summary>How many living pages may be open at once.</summary>
-    public int Readers { get; init; } = 8;
+    /// <summary>How many living pages may be open at once where only this machine is listened to.</summary>
+    public int Readers { get; init; } = 12;
+
+    /// <summary>How many living pages may be open at once where others on the network have them too, such as a class.</summary>
+    public int ReadersOnNetwork { get; init; } = 40;
+
+    /// <summary>How long nobody has asked anything of a page before it may be closed to make room for another.</summary>
+    public TimeSpan Idle { get; init; } = TimeSpan.FromSeconds(60);
+
+    /// <summary>The part of <see cref="MemoryBytes"/> in use above which a new page takes the place of an idle one.</summary>
+    public double MemoryForNewPages { get; init; } = 0.75;
+
+    /// <summary>How many connections may be open that have shown the key.</summary>
+    public int Connections { get; init; } = 400;
+
+    /// <summary>How many connections may be open that have not shown the key; one more closes the oldest.</summary>
+    public int Strangers { get; init; } = 64;
+
+    /// <summary>How long a connection has to show the key.</summary>
+    public TimeSpan StrangerTime { get; init; } = TimeSpan.FromSeconds(10);
 
     /// <summary>How many runs go on at once; others wait.</summary>
     public int Runs { get; init; } = 4;

@@ -35,6 +35,9 @@ public sealed record PageOptions
     /// <summary>How much one reader may ask for.</summary>
     public PageLimits Limits { get; init; } = new();
 
+    /// <summary>How many living pages may be open at once.</summary>
+    public int MostReaders => Listen ? Limits.ReadersOnNetwork : Limits.Readers;
+
     /// <summary>Told in one line when something goes wrong inside the server; null where nobody listens.</summary>
     public Action<string>? Report { get; init; }
 }

@@ -9,6 +9,22 @@ export class ApiProblem extends Error {
   }
 }
 
+/**
+ * The page's key, which each request for something shows: see enter.js. Read each time, for another window may have opened a
+ * newer start of the program.
+ */
+export function pageKey() {
+  try { return localStorage.getItem("rig-key") ?? ""; } catch { return ""; }
+}
+
+/** A file that the server makes, for an address that a plain link can't ask for because it has no key. */
+export async function fetchFile(path) {
+  const response = await fetch(path, { headers: { "Rig-Key": pageKey() } });
+  if (response.ok) return response.blob();
+  const json = await response.json().catch(() => null);
+  throw new ApiProblem(response.status, json?.problems?.length ? json.problems : [{ text: unexplained(response.status) }]);
+}
+
 /** Sends `body` (or nothing) as JSON and gives what came back. `signal` cancels. */
 export async function api(method, path, body, signal) {
   let response;
@@ -16,7 +32,7 @@ export async function api(method, path, body, signal) {
     response = await fetch(path, {
       method,
       signal,
-      headers: body === undefined ? {} : { "Content-Type": "application/json" },
+      headers: { "Rig-Key": pageKey(), ...(body === undefined ? {} : { "Content-Type": "application/json" }) },
       body: body === undefined ? undefined : JSON.stringify(body),
     });
   } catch (error) {

@@ -1,7 +1,10 @@
 // The line to the server: opened again by itself when it broke, with words for the reader meanwhile.
-import { api } from "./api.js";
+import { api, pageKey } from "./api.js";
 
 const PAUSES = [300, 600, 1200, 2500, 5000];
+// The server's word for "another page needed the place": see Conversation.cs.
+const MADE_ROOM = 4001;
+const DOINGS = ["pointerdown", "keydown", "focus"];
 
 /**
  * Opens the line at `path`. `on.message(json)` gets what comes; `on.open()` and `on.broken(words)` tell how it stands;
@@ -13,16 +16,28 @@ export function connect(path, on) {
   let socket = null, tries = 0, timer = 0, isLeaving = false;
 
   function open() {
-    socket = new WebSocket(address);
+    socket = new WebSocket(address, ["rig", pageKey()].filter(Boolean));
     let wasOpen = false;
     socket.addEventListener("open", () => { wasOpen = true; tries = 0; on.open?.(); });
     socket.addEventListener("message", event => on.message(JSON.parse(event.data)));
-    socket.addEventListener("close", async () => {
+    socket.addEventListener("close", async event => {
       if (isLeaving) return;
+      if (event.code === MADE_ROOM) {
+        on.broken("This page was left alone, and its place was needed for another one. What you see stays; it goes on as soon "
+          + "as you come back to it.");
+        openAtDoing();
+        return;
+      }
       const { words, isFinal } = await why(wasOpen);
       on.broken(words);
       if (!isFinal) timer = setTimeout(open, PAUSES[Math.min(tries++, PAUSES.length - 1)]);
     });
+  }
+
+  // At the reader's next doing and not by itself, or two pages would take each other's place for ever.
+  function openAtDoing() {
+    const done = new AbortController();
+    for (const doing of DOINGS) addEventListener(doing, () => { done.abort(); open(); }, { capture: true, signal: done.signal });
   }
 
   // A browser does not say why a line was refused; an ordinary request to the same server does.

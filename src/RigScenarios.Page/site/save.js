@@ -1,5 +1,5 @@
 // Keeping what is shown: pictures, numbers, the whole page, a scenario as a file.
-import { api, ApiProblem, inPath } from "./api.js";
+import { api, ApiProblem, fetchFile, inPath } from "./api.js";
 import { toCsv } from "./csv.js";
 import { ask } from "./dialog.js";
 import { el } from "./parts.js";
@@ -20,8 +20,7 @@ export function addTools(container) {
 /** All that can be saved, in one place. `shown`: the elements of the article's parts. */
 export function askWhatToSave(notebook, values, shown, hasPinned) {
   const rows = [el("li", {}, el("span", { class: "what" }, "This page as one file, with its charts; works with no network"),
-    el("a", { class: "button", href: `/api/page/${encodeURIComponent(notebook.name)}?${new URLSearchParams(values)}`,
-      download: "" }, "HTML page"))];
+    el("button", { type: "button", onclick: event => savePage(notebook, values, event.currentTarget) }, "HTML page"))];
   for (const element of shown) {
     const actions = actionsOf(element);
     if (actions.length > 0)
@@ -59,6 +58,23 @@ function actionsOf(shown) {
   }
 }
 
+// The server runs the notebook once more for it, which takes a moment.
+async function savePage(notebook, values, button) {
+  const label = button.textContent;
+  button.disabled = true;
+  button.textContent = "Making it…";
+  try {
+    const file = await fetchFile(`/api/page/${encodeURIComponent(notebook.name)}?${new URLSearchParams(values)}`);
+    saveFile(file, `${notebook.name.replace(/[^A-Za-z0-9_-]/g, "-")}.html`);
+    button.textContent = label;
+  } catch (error) {
+    if (!(error instanceof ApiProblem)) throw error;
+    button.textContent = error.message;
+  } finally {
+    button.disabled = false;
+  }
+}
+
 async function savePicture(figure, format) {
   const part = figure.rsPart;
   const address = await window.rigFigures.picture(part.specification,
@@ -74,7 +90,11 @@ function saveTable(table, name) {
 }
 
 function saveText(text, name, type) {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+  saveFile(new Blob([text], { type }), name);
+}
+
+function saveFile(file, name) {
+  const address = URL.createObjectURL(file);
   download(address, name);
   setTimeout(() => URL.revokeObjectURL(address), 10000);
 }

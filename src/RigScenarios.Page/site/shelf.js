@@ -1,12 +1,18 @@
 // The shelf: what there is to read, and the files to start from.
-import { api, inPath } from "./api.js";
+import { api, fetchFile, inPath } from "./api.js";
 import { el } from "./parts.js";
 
 const message = document.getElementById("message");
 
+function pictureOf(notebook) {
+  const image = el("img", { alt: "" });
+  fetchFile(`/picture/${encodeURIComponent(notebook.name)}`)
+    .then(file => { image.src = URL.createObjectURL(file); }, () => { image.parentElement.hidden = true; });
+  return image;
+}
+
 function notebookRow(notebook) {
-  const picture = notebook.hasPicture ? el("div", { class: "picture" },
-    el("img", { src: `/picture/${encodeURIComponent(notebook.name)}`, alt: "", loading: "lazy" })) : null;
+  const picture = notebook.hasPicture ? el("div", { class: "picture" }, pictureOf(notebook)) : null;
   return el("li", { class: picture ? "with-picture" : "" }, picture, el("div", {},
     el("h3", {}, el("a", { href: `/n/${encodeURIComponent(notebook.name)}` }, notebook.title)), el("p", {}, notebook.sentence)));
 }

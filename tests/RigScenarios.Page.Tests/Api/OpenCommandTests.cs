@@ -25,8 +25,9 @@ public sealed class OpenCommandTests
                 RegexOptions.None, TimeSpan.FromSeconds(1)).Value;
             Assert.NotEmpty(address);
             using var client = new HttpClient();
-            Assert.Contains("<html", await client.GetStringAsync(new Uri(address), TestContext.Current.CancellationToken),
-                StringComparison.Ordinal);
+            var key = TrialServer.KeyIn(await client.GetStringAsync(new Uri(address), TestContext.Current.CancellationToken));
+            Assert.NotEmpty(key);
+            client.DefaultRequestHeaders.Add("Rig-Key", key);
             var shelf = await client.GetStringAsync(new Uri(new Uri(address), "/api/shelf"),
                 TestContext.Current.CancellationToken);
             Assert.Contains("02-battery-size-and-load-mix", shelf, StringComparison.Ordinal);
@@ -63,6 +64,54 @@ public sealed class OpenCommandTests
         }
     }
 
+    [Fact]
+    public async Task What_the_browser_is_started_with_opens_the_pages_once_and_never_again()
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "the browser is found by a name of Linux");
+        var rigs = Directory.CreateTempSubdirectory("rigscenarios-open-").FullName;
+        // In the place of the browser: writes down what it was started with, as everybody on the machine can read it.
+        var opened = Path.Combine(rigs, "opened.txt");
+        var browser = Path.Combine(rigs, "xdg-open");
+        await File.WriteAllTextAsync(browser, $"#!/bin/sh\necho \"$@\" > '{opened}.part'\nmv '{opened}.part' '{opened}'\n",
+            TestContext.Current.CancellationToken);
+        File.SetUnixFileMode(browser, UnixFileMode.UserRead | UnixFileMode.UserExecute);
+        using var program = StartIn(rigs, new() { ["DISPLAY"] = ":99",
+            ["PATH"] = $"{rigs}:{Environment.GetEnvironmentVariable("PATH")}" }, "open", "--port", "0");
+        try
+        {
+            var told = "";
+            while (!told.Contains("To stop", StringComparison.Ordinal)
+                && await program.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken) is { } line)
+                told += line + "\n";
+            var printed = Regex.Match(told, "http://[^ ]*token=[0-9a-f]{64}", RegexOptions.None, TimeSpan.FromSeconds(1)).Value;
+            while (!File.Exists(opened))
+                await Task.Delay(50, TestContext.Current.CancellationToken);
+            var address = (await File.ReadAllTextAsync(opened, TestContext.Current.CancellationToken)).Trim();
+            Assert.DoesNotContain("token", address, StringComparison.Ordinal);
+            Assert.DoesNotContain(printed[^64..], address, StringComparison.Ordinal);
+            Assert.NotEmpty(TrialServer.KeyIn(await FirstPageAsync(address)));
+            var again = await FirstPageAsync(address);
+            Assert.Equal("", TrialServer.KeyIn(again));
+            Assert.Contains("used already", again, StringComparison.Ordinal);
+            // The person still gets in by what stands in the terminal, as often as they like.
+            Assert.NotEmpty(TrialServer.KeyIn(await FirstPageAsync(printed)));
+            Assert.NotEmpty(TrialServer.KeyIn(await FirstPageAsync(printed)));
+        }
+        finally
+        {
+            program.Kill();
+            Directory.Delete(rigs, recursive: true);
+        }
+    }
+
+    // With no cookie: as somebody else would ask.
+    private static async Task<string> FirstPageAsync(string address)
+    {
+        using var client = new HttpClient(new SocketsHttpHandler { UseCookies = false });
+        using var answer = await client.GetAsync(new Uri(address), TestContext.Current.CancellationToken);
+        return await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+    }
+
     [Theory]
     [InlineData(2, "--port", "99999")]
     [InlineData(2, "no-such-notebook.ipynb")]
@@ -79,12 +128,19 @@ public sealed class OpenCommandTests
         Attacks.HeaderTests.NothingOfTheInside(told);
     }
 
-    private static Process Start(string folder, params string[] arguments) => Process.Start(
-        new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "RigScenarios.Cli.dll"), .. arguments])
+    private static Process Start(string folder, params string[] arguments) => StartIn(folder, [], arguments);
+
+    private static Process StartIn(string folder, Dictionary<string, string> environment, params string[] arguments)
+    {
+        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "RigScenarios.Cli.dll"), .. arguments])
         {
             WorkingDirectory = folder,
             UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
-        })!;
+        };
+        foreach (var (name, value) in environment)
+            start.Environment[name] = value;
+        return Process.Start(start)!;
+    }
 }

@@ -52,6 +52,7 @@ public sealed class ShelfTests
         var request = new HttpRequestMessage(HttpMethod.Get, new Uri(second.Address, "/api/shelf"));
         request.Headers.TryAddWithoutValidation("Cookie",
             first.Cookie.Replace($"{first.Port}", $"{second.Port}", StringComparison.Ordinal));
+        request.Headers.TryAddWithoutValidation("Rig-Key", first.Key);
         Assert.Equal(HttpStatusCode.Forbidden,
             (await client.SendAsync(request, TestContext.Current.CancellationToken)).StatusCode);
     }

@@ -55,7 +55,7 @@ public sealed class FileNameTests
         {
             var body = "{\"text\":\"title: mine\",\"version\":null,\"replace\":true}";
             var answer = await server
-                .RawAsync($"PUT /api/files/own/{way} HTTP/1.1\r\nHost: {server.Host}\r\nCookie: {server.Cookie}\r\nOrigin: "
+                .RawAsync($"PUT /api/files/own/{way} HTTP/1.1\r\nHost: {server.Host}\r\n{server.Credentials}\r\nOrigin: "
                     + $"{server.Origin}\r\nContent-Type: application/json\r\nContent-Length: {body.Length}\r\nConnection: "
                         + $"close\r\n\r\n{body}");
             Assert.Matches("^HTTP/1.1 4", answer);

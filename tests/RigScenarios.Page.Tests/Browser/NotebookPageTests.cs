@@ -159,7 +159,7 @@ public sealed class NotebookPageTests(Chromium chromium)
         Assert.True(csv.Split("\r\n").Length > 20, csv);
 
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save…", Exact = true }).ClickAsync();
-        var page = await DownloadAsync(visit.Page, visit.Page.GetByRole(AriaRole.Link, new() { Name = "HTML page" }));
+        var page = await DownloadAsync(visit.Page, visit.Page.GetByRole(AriaRole.Button, new() { Name = "HTML page" }));
         Assert.Contains(await visit.AnswerAsync(), System.Net.WebUtility.HtmlDecode(page), StringComparison.Ordinal);
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Close" }).ClickAsync();
 

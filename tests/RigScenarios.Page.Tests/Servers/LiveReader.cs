@@ -17,21 +17,24 @@ public sealed class LiveReader : IDisposable
     public WebSocketCloseStatus? Closed => socket.CloseStatus;
 
     public static Task<LiveReader> OpenAsync(TrialServer server, string notebook, string? origin = null, string? cookie = null,
-        string? host = null) =>
-        OpenAtAsync(server, $"/api/live/{notebook}", origin, cookie, host);
+        string? host = null, string? key = null) =>
+        OpenAtAsync(server, $"/api/live/{notebook}", origin, cookie, host, key);
 
     /// <summary>The connection of the form of one's own rig.</summary>
     public static Task<LiveReader> OpenRigAsync(TrialServer server, string? origin = null) =>
-        OpenAtAsync(server, "/api/rig/live", origin, null, null);
+        OpenAtAsync(server, "/api/rig/live", origin, null, null, null);
 
     private static async Task<LiveReader> OpenAtAsync(TrialServer server, string path, string? origin,
-        string? cookie, string? host)
+        string? cookie, string? host, string? key)
     {
         var reader = new LiveReader();
         reader.socket.Options.SetRequestHeader("Cookie", cookie ?? server.Cookie);
         reader.socket.Options.SetRequestHeader("Origin", origin ?? server.Origin);
         if (host is not null)
             reader.socket.Options.SetRequestHeader("Host", host);
+        reader.socket.Options.AddSubProtocol("rig");
+        if ((key ?? server.Key) is { Length: > 0 } shown)
+            reader.socket.Options.AddSubProtocol(shown);
         reader.socket.Options.CollectHttpResponseDetails = true;
         try
         {

@@ -2,6 +2,7 @@ using System.Net.Sockets;
 using System.Net;
 using System.Text.Json;
 using System.Text;
+using System.Text.RegularExpressions;
 using RigScenarios.Page.Settings;
 
 namespace RigScenarios.Page.Tests.Servers;
@@ -38,6 +39,12 @@ public sealed class TrialServer : IAsyncDisposable
     /// <summary>The cookie, as the browser sends it back.</summary>
     public string Cookie { get; private set; } = "";
 
+    /// <summary>The page's key, as the first page hands it over.</summary>
+    public string Key { get; private set; } = "";
+
+    /// <summary>What a reader's request carries, as lines of its head.</summary>
+    public string Credentials => $"Cookie: {Cookie}\r\nRig-Key: {Key}";
+
     /// <summary>The header that set the cookie.</summary>
     public string SetCookie { get; private set; } = "";
 
@@ -66,6 +73,7 @@ public sealed class TrialServer : IAsyncDisposable
         using var answer = await trial.SendAsync(new HttpRequestMessage(HttpMethod.Get, trial.Address), isReader: false);
         trial.SetCookie = Assert.Single(answer.Headers.GetValues("Set-Cookie"));
         trial.Cookie = trial.SetCookie.Split(';')[0];
+        trial.Key = KeyIn(await answer.TextAsync());
         return trial;
     }
 
@@ -82,6 +90,8 @@ public sealed class TrialServer : IAsyncDisposable
         if (isReader)
         {
             request.Headers.TryAddWithoutValidation("Cookie", Cookie);
+            if (!request.Headers.Contains("Rig-Key"))
+                request.Headers.TryAddWithoutValidation("Rig-Key", Key);
             if (request.Method != HttpMethod.Get && !request.Headers.Contains("Origin"))
                 request.Headers.TryAddWithoutValidation("Origin", Origin);
         }
@@ -104,6 +114,13 @@ public sealed class TrialServer : IAsyncDisposable
 
     public Uri At(string path) => new($"{Origin}{path}");
 
+    /// <summary>A new address that opens the pages once.</summary>
+    public Uri OneTimeAddress() => server!.OneTimeAddress();
+
+    /// <summary>The key that a first page hands over; empty where there is none.</summary>
+    public static string KeyIn(string page) => Regex.Match(page, "name=\"rig-key\" content=\"([0-9a-f]{64})\"",
+        RegexOptions.None, TimeSpan.FromSeconds(1)).Groups[1].Value;
+
     /// <summary>Sends bytes as they are, for what no client would send, and gives the whole answer as text.</summary>
     public async Task<string> RawAsync(string request)
     {
@@ -117,7 +134,7 @@ public sealed class TrialServer : IAsyncDisposable
 
     /// <summary>Asks for a path exactly as written, with a reader's cookie.</summary>
     public Task<string> RawGetAsync(string path, params string[] headers) =>
-        RawAsync($"GET {path} HTTP/1.1\r\nHost: {Host}\r\nCookie: {Cookie}\r\nConnection: "
+        RawAsync($"GET {path} HTTP/1.1\r\nHost: {Host}\r\n{Credentials}\r\nConnection: "
             + $"close\r\n{string.Concat(headers.Select(header => header + "\r\n"))}\r\n");
 
     public Task<LiveReader> OpenAsync(string notebook) => LiveReader.OpenAsync(this, notebook);
