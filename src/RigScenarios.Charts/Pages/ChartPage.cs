@@ -46,6 +46,8 @@ public sealed record ChartPage
     public string ToHtml()
     {
         var html = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
+        html.Append(PagePolicy.Of([ChartScript.InPage,
+            .. Parts.OfType<FigurePart>().Select(part => PartHtml.ScriptOf(part.Figure))]));
         html.Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
         html.Append($"<title>{HtmlText.Escape(Title)}</title>\n<style>\n{ChartScript.PageStyle}</style>\n");
         html.Append($"{ChartScript.Html}</head>\n<body>\n<main>\n");

@@ -28,7 +28,10 @@ public static class ChartScript
         new(() => Read(typeof(ChartScript).Assembly, name => name.EndsWith("page.css", StringComparison.Ordinal)));
 
     /// <summary>The script and style elements that must stand once on a page, before the first figure.</summary>
-    public static string Html => $"<style>\n{Styles.Value}</style>\n<script>\n{Text.Value}\n</script>\n";
+    public static string Html => $"<style>\n{Styles.Value}</style>\n<script>{InPage}</script>\n";
+
+    /// <summary>What stands in that script element, to the letter.</summary>
+    internal static string InPage => $"\n{Text.Value}\n";
 
     /// <summary>plotly.js, as a file of its own.</summary>
     public static string Plotly => PlotlyText.Value;

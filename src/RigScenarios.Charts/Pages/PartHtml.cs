@@ -82,8 +82,11 @@ public static class PartHtml
                 + $"aria-label=\"{HtmlText.Escape(figure.AlternativeText)}\" style=\"min-height:{figure.Height}px\"></div>");
         html.Append(CaptionOf(figure.Caption, figure.Cautions));
         html.Append($"<details class=\"rs-numbers\"><summary>The numbers</summary>{Table(figure.Data)}</details>");
-        return html.Append($"<script>rigFigure(\"{slug}\", {figure.Specification});</script></figure>\n").ToString();
+        return html.Append($"<script>{ScriptOf(figure)}</script></figure>\n").ToString();
     }
+
+    /// <summary>The script that draws a figure, as it stands on the page.</summary>
+    internal static string ScriptOf(Figure figure) => $"rigFigure(\"{HtmlText.Escape(figure.Slug)}\", {figure.Specification});";
 
     private static string Drawing(Drawing drawing) =>
         $"<figure class=\"rs-figure rs-drawing\" data-drawing=\"{HtmlText.Escape(drawing.Slug)}\"><div "
