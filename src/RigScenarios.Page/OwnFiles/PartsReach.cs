@@ -38,7 +38,10 @@ internal sealed class PartsReach(params IReadOnlyList<string> folders)
         try
         {
             var path = RealPath.Of(Path.GetFullPath(name, folder));
-            return real.Any(given => RealPath.IsInside(path, given));
+            // Of a folder all its parts files are read, and any of them may be a link that leads out of it.
+            IEnumerable<string> reached = Directory.Exists(path) ? [path, .. Directory.EnumerateFiles(path).Select(RealPath.Of)]
+                : [path];
+            return reached.All(file => real.Any(given => RealPath.IsInside(file, given)));
         }
         catch (Exception exception) when (exception is ArgumentException or IOException or UnauthorizedAccessException
             or NotSupportedException)

@@ -14,6 +14,9 @@ internal sealed class NotebookShelf(string folder, IReadOnlyList<ScenarioFolder>
     private readonly Lock gate = new();
     private readonly Dictionary<string, OpenNotebook> open = new(StringComparer.Ordinal);
 
+    /// <summary>The folder.</summary>
+    public string Folder => folder;
+
     /// <summary>The notebooks that can be read, by the names of their files; the names order them.</summary>
     public IReadOnlyList<Notebook> All() =>
         [.. Names().Select(name => TryLoad(name)).OfType<Notebook>()];

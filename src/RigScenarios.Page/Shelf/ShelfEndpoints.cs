@@ -29,11 +29,15 @@ internal sealed class ShelfEndpoints(NotebookShelf shelf, RigFiles files)
         folder = files.ShownFolder,
     });
 
+    // A folder on the way may be a link, too.
+    private bool LiesWithItsNotebook(string file) =>
+        RealPath.IsInside(RealPath.Of(file), RealPath.Of(shelf.Folder));
+
     private async Task PictureAsync(HttpContext context)
     {
         var file = shelf.Find((string)context.GetRouteValue("notebook")!)?.PictureFile;
         if (file is null || WebFile.TypeOf(file.ToLowerInvariant()) is not ("image/svg+xml" or "image/png")
-            || new FileInfo(file) is not { Exists: true, LinkTarget: null, Length: <= LargestPicture })
+            || !LiesWithItsNotebook(file) || new FileInfo(file) is not { Exists: true, Length: <= LargestPicture })
         {
             context.Response.StatusCode = StatusCodes.Status404NotFound;
             return;

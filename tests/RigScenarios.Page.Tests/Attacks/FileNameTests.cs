@@ -177,6 +177,51 @@ public sealed class FileNameTests
         Assert.DoesNotContain("secret-word", answer, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(".")]
+    [InlineData("mine")]
+    [InlineData("loop")]
+    public async Task A_folder_of_parts_that_holds_a_link_out_of_it_is_not_read(string parts)
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "links need rights there");
+        await using var server = await TrialServer.StartAsync();
+        File.WriteAllText(Path.Combine(server.Outside, "parts.yaml"), "secret-word: 1\n");
+        Directory.CreateDirectory(Path.Combine(server.Rigs, "mine"));
+        foreach (var folder in (string[])["", "mine"])
+            File.CreateSymbolicLink(Path.Combine(server.Rigs, folder, "stolen.yaml"), Path.Combine(server.Outside, "parts.yaml"));
+        File.CreateSymbolicLink(Path.Combine(server.Rigs, "loop"), Path.Combine(server.Rigs, "loop"));
+        var text = $"rigscenarios: scenario 1\ntitle: A\nparts-from: [\"{parts}\"]\n";
+        var told = await (await server.SendJsonAsync(HttpMethod.Post, "/api/text/check", new { text, file = (string?)null }))
+            .TextAsync();
+        Assert.DoesNotContain("secret-word", told, StringComparison.Ordinal);
+        Assert.Contains("outside of the folders", told, StringComparison.Ordinal);
+        // Without the link the folder may be named.
+        File.Delete(Path.Combine(server.Rigs, "mine", "stolen.yaml"));
+        File.WriteAllText(Path.Combine(server.Rigs, "mine", "own.yaml"), "rigscenarios: parts 1\nparts: {}\n");
+        Assert.DoesNotContain("outside of the folders", await (await server.SendJsonAsync(HttpMethod.Post, "/api/text/check",
+            new { text = text.Replace($"\"{parts}\"", "mine", StringComparison.Ordinal), file = (string?)null })).TextAsync(),
+            StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("away/p.svg")]
+    [InlineData("p.svg")]
+    public async Task A_picture_that_a_link_leads_to_outside_is_not_shown(string picture)
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "links need rights there");
+        await using var server = await TrialServer.StartAsync();
+        File.WriteAllText(Path.Combine(server.Outside, "p.svg"), "<svg xmlns=\"http://www.w3.org/2000/svg\">secret</svg>");
+        Directory.CreateSymbolicLink(Path.Combine(server.Notebooks, "away"), server.Outside);
+        File.CreateSymbolicLink(Path.Combine(server.Notebooks, "p.svg"), Path.Combine(server.Outside, "p.svg"));
+        var file = Path.Combine(server.Notebooks, "01-quick.ipynb");
+        File.WriteAllText(file, File.ReadAllText(file).Replace("\"metadata\":{},\"cells\"",
+            $"\"metadata\":{{\"rigscenarios\":{{\"sentence\":\"Says.\",\"picture\":\"{picture}\"}}}},\"cells\"",
+            StringComparison.Ordinal));
+        using var answer = await server.GetAsync("/picture/01-quick");
+        Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
+        Assert.DoesNotContain("secret", await answer.TextAsync(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task What_a_file_on_disk_names_already_may_stay()
     {
