@@ -74,7 +74,7 @@ public class BalanceLimitTests
         destination = 23 * 25 / 35d * 0.805 * (0.82 + (4.5 / 110));
         Assert.Equal(origin, lift.Origin.RecommendedLimit.Kilograms, 9);
         Assert.Equal(destination, lift.Destination.RecommendedLimit.Kilograms, 9);
-        Assert.Equal(9.1 / Math.Min(origin, destination), lift.Index, 9);
+        Assert.Equal(9.1 / Math.Min(origin, destination), lift.Index!.Value, 9);
         Assert.Equal(3.1, ScenarioBalance.Of(Read(Text(stance: "hand")), "one").Lift.Lifted.Kilograms, 9);
     }
 
