@@ -19,9 +19,9 @@ internal sealed class MeasuredTable
         if (!File.Exists(path))
             throw new CaseFileException($"{path}: there is no such file.");
         var lines = File.ReadAllLines(path);
-        var columns = lines[0].Split(',');
+        var names = lines[0].Split(',');
         return [.. lines.Skip(1).Where(line => line.Length > 0)
-            .Select((line, i) => new MeasuredTable($"{path}, line {i + 2}", columns, line.Split(',')))];
+            .Select((line, i) => new MeasuredTable($"{path}, line {i + 2}", names, line.Split(',')))];
     }
 
     public string Text(string column)

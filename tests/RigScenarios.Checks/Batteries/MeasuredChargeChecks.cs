@@ -1,5 +1,4 @@
 using RigScenarios.Batteries;
-using RigScenarios.Benchmarks.MeasuredCells;
 using UnitsNet;
 
 namespace RigScenarios.Checks.Batteries;

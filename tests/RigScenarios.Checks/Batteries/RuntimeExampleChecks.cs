@@ -28,7 +28,8 @@ public class RuntimeExampleChecks
         };
 
         var run = Discharge.Run(PackModel.From(battery, null, null, Age.New).Pack, Temperature.FromDegreesCelsius(20),
-            DischargeStart.Full, Demand.OfPower(Power.FromWatts(60)), new DischargeOptions { SeriesPoints = 0 });
+            DischargeStart.Full, Demand.OfPower(Power.FromWatts(60)), new DischargeOptions { SeriesPoints = 0 },
+            TestContext.Current.CancellationToken);
 
         StatedError.Holds(run.EndTime.Minutes, minutes, percent, 0.3);
     }
@@ -54,7 +55,7 @@ public class RuntimeExampleChecks
 
         var run = Discharge.Run(PackModel.From(battery, null, null, Age.New).Pack, Temperature.FromDegreesCelsius(20),
             DischargeStart.Full, Demand.OfCurrent(ElectricCurrent.FromAmperes(0.2 * wattHours / volts)),
-            new DischargeOptions { SeriesPoints = 0 });
+            new DischargeOptions { SeriesPoints = 0 }, TestContext.Current.CancellationToken);
 
         StatedError.Holds(run.Energies.Delivered.WattHours, wattHours, percent, 0.3);
     }
@@ -84,7 +85,7 @@ public class RuntimeExampleChecks
         };
 
         var charge = ChargeRun.Run(cell, Temperature.FromDegreesCelsius(25),
-            new DischargeStart { StateOfCharge = Ratio.Zero }, setting);
+            new DischargeStart { StateOfCharge = Ratio.Zero }, setting, TestContext.Current.CancellationToken);
 
         Assert.Equal(ChargeEnd.Full, charge.End);
         StatedError.Holds(charge.EndTime.Minutes, 60, -8.5, 1);
