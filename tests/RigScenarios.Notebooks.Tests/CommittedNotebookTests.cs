@@ -15,9 +15,9 @@ public sealed class CommittedNotebookTests
     public void It_is_committed_without_outputs_and_with_ids(string name)
     {
         var cells = JsonNode.Parse(File.ReadAllText(Full(name)))!["cells"]!.AsArray();
-        Assert.All(cells, cell => Assert.False(string.IsNullOrEmpty(cell!["id"]?.GetValue<string>())));
+        Each.Of(cells, cell => Assert.False(string.IsNullOrEmpty(cell!["id"]?.GetValue<string>())));
         Assert.Equal(cells.Count, cells.Select(cell => cell!["id"]!.GetValue<string>()).Distinct().Count());
-        Assert.All(cells.Where(cell => cell!["cell_type"]!.GetValue<string>() == "code"), cell =>
+        Each.Of(cells.Where(cell => cell!["cell_type"]!.GetValue<string>() == "code"), cell =>
         {
             Assert.Empty(cell!["outputs"]!.AsArray());
             Assert.Null(cell["execution_count"]);
@@ -29,7 +29,7 @@ public sealed class CommittedNotebookTests
     public void Its_parameters_say_what_they_are_and_hold_their_own_ranges(string name)
     {
         var parameters = Notebook.Load(Full(name)).Parameters;
-        Assert.All(parameters.All, parameter => Assert.NotEqual(parameter.Name, parameter.Label));
+        Each.Of(parameters.All, parameter => Assert.NotEqual(parameter.Name, parameter.Label));
         parameters.Resolve(parameters.All.ToDictionary(parameter => parameter.Name, parameter => parameter.Default));
     }
 

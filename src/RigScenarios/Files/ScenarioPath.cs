@@ -56,10 +56,10 @@ public static class ScenarioPath
     private static Scenario SetOne(Scenario scenario, string path, string text, ReadLog log)
     {
         var steps = path.Split('.');
-        if (steps.Length > 2 && steps[0] == PartsStep && !scenario.Parts.ContainsKey(steps[1])
+        if (steps.Length > 1 && steps[0] == PartsStep && !scenario.Parts.ContainsKey(steps[1])
             && scenario.Library.TryGetValue(steps[1], out var shared))
             scenario = scenario with { Parts = scenario.Parts.With(steps[1], shared) };
-        else if (steps.Length > 2 && steps[0] == PartsStep && !scenario.Parts.ContainsKey(steps[1]))
+        else if (steps.Length > 1 && steps[0] == PartsStep && !scenario.Parts.ContainsKey(steps[1]))
         {
             log.Error(path, $"There is no part \"{steps[1]}\".", null, log.Nearest(steps[1], scenario.PartIds));
             return scenario;

@@ -73,7 +73,7 @@ public class AircraftEnvelopeChecks
         bool Has(double front, double rear) => outline.Any(point => Math.Abs(((Mass)point.First).Pounds - front) < 1e-3
             && Math.Abs(((Mass)point.Second).Pounds - rear) < 1e-3);
         Assert.True(Has(0, 0) && Has(770, 0) && Has(304 + (1.0 / 6), 465 + (5.0 / 6)) && Has(0, 457 + (1.0 / 7)));
-        Assert.All(outline, point =>
+        Each.Of(outline, point =>
         {
             double front = ((Mass)point.First).Pounds, rear = ((Mass)point.Second).Pounds;
             double[] left = [front, rear, 770 - front - rear, 16_000 + front - (35 * rear)];

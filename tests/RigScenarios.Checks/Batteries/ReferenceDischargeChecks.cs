@@ -63,7 +63,7 @@ public class ReferenceDischargeChecks
         Assert.InRange(result.Series.Count, 2, Options.SeriesPoints);
         Assert.Equal(0, result.Series[0].Time.Seconds);
         Assert.Equal(result.EndTime.Seconds, result.Series[^1].Time.Seconds, 1e-9 * result.EndTime.Seconds);
-        Assert.All(result.Series.Zip(result.Series.Skip(1)), pair =>
+        Each.Of(result.Series.Zip(result.Series.Skip(1)), pair =>
         {
             Assert.True(pair.First.Time <= pair.Second.Time);
             Assert.True(pair.First.StateOfCharge.DecimalFractions >= pair.Second.StateOfCharge.DecimalFractions - 1e-12);

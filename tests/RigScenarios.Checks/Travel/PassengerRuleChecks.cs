@@ -44,7 +44,7 @@ public class PassengerRuleChecks
         Assert.Equal(fly, answer.Lists.Sum(list => list.Lines.Sum(line => line.Count)));
         Assert.Equal(packed - fly, answer.Left.Sum(left => left.Count));
         Assert.Equal(fly, answer.Approvals.Sum(item => item.Line.Count));
-        Assert.All(answer.Lists, list => Assert.InRange(list.Lines.Sum(line => line.Count), 1, 2));
+        Each.Of(answer.Lists, list => Assert.InRange(list.Lines.Sum(line => line.Count), 1, 2));
     }
 
     // Its page for passengers: "Each person is allowed a total of 20 spare batteries [or powerbanks] unless an airline has
@@ -71,7 +71,8 @@ public class PassengerRuleChecks
         {
             var answer = Batteries.Fly(date, 1, [.. packed.Where(battery => battery.Count > 0)]);
             Assert.Equal(stay, answer.Left.Sum(left => left.Count));
-            Assert.All(answer.Left, left => Assert.Contains("Ask the airline", left.Remedy, StringComparison.Ordinal));
+            Each.Of(answer.Left, left => Assert.Contains("Ask the airline", left.Remedy, StringComparison.Ordinal),
+                atLeast: Math.Sign(stay));
         }
     }
 

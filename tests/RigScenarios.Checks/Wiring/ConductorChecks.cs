@@ -62,7 +62,7 @@ public class ConductorChecks
     [Fact]
     public void Metric_maxima_lie_above_ideal_copper_of_the_area()
     {
-        Assert.All(Conductor.MetricGauges, area =>
+        Each.Of(Conductor.MetricGauges, area =>
             Assert.InRange(Conductor.Metric(area).Of(Kilometre, Cool).Ohms / (1000.0 / 58 / area.SquareMillimeters), 1.12, 1.17));
     }
 

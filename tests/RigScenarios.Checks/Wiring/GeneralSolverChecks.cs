@@ -41,7 +41,7 @@ public class GeneralSolverChecks
         var found = Broyden.FindRoot(volts => Imbalance(elements, volts),
             [.. elements.Select(element => Above(element, elements) is Regulator to ? to.Output.Volts : Pack - 0.1)], 1e-9, 500);
 
-        Assert.All(elements.Index(), item => Assert.Equal(found[item.Index], point.Elements[item.Item.Name].Inlet.Volts, 1e-6));
+        Each.Of(elements.Index(), item => Assert.Equal(found[item.Index], point.Elements[item.Item.Name].Inlet.Volts, 1e-6));
     }
 
     private static List<WiringElement> Tree(Random random)

@@ -16,7 +16,22 @@ public class ReferenceNetworkChecks
 {
     public static TheoryData<string> Networks => [.. ReferenceNetworks.Static.Keys];
 
+    /// <summary>Those of which the independent solver gives the edge; the others it solved no further than it needed.</summary>
+    public static TheoryData<string> WithAnEdge => [.. Networks.Select(row => row.Data).Where(HasEdge)];
+
     public static TheoryData<string> Runs => [.. ReferenceNetworks.Runs.Keys];
+
+    private static bool HasEdge(string id) =>
+        ReferenceNetworks.Static[id].Expected.GetProperty("loadScaleAtEdge").ValueKind == JsonValueKind.Number;
+
+    [Fact]
+    public void All_cases_are_there_and_of_three_the_edge_is_not_given()
+    {
+        Assert.Equal((25, 25), (ReferenceNetworks.Static.Count, ReferenceNetworks.Runs.Count));
+        Assert.Equal(4, ReferenceNetworks.Static.Values.Count(one => !one.Expected.GetProperty("solvable").GetBoolean()));
+        Assert.Equal(["open-net-013", "open-net-015", "open-net-017"],
+            ReferenceNetworks.Static.Keys.Where(id => !HasEdge(id)).Order());
+    }
 
     [Theory]
     [MemberData(nameof(Networks))]
@@ -28,7 +43,12 @@ public class ReferenceNetworkChecks
 
         Assert.Equal(expected.GetProperty("solvable").GetBoolean(), point is not null);
         if (point is null)
+        {
+            // Nothing to compare, but what is past the edge says so.
+            Assert.InRange(one.Network.LoadFactorAtEdge(one.Terminals, one.States), 0, 1);
             return;
+        }
+
         Near(expected.GetProperty("rootCurrentA"), point.Current.Amperes, 1e-10);
         Assert.Equal(expected.GetProperty("elements").EnumerateObject().Count(), point.Elements.Count);
         foreach (var element in expected.GetProperty("elements").EnumerateObject())
@@ -46,14 +66,12 @@ public class ReferenceNetworkChecks
     }
 
     [Theory]
-    [MemberData(nameof(Networks))]
+    [MemberData(nameof(WithAnEdge))]
     public void The_edge_of_what_can_be_delivered_is_where_the_independent_solver_puts_it(string id)
     {
         var (one, expected) = ReferenceNetworks.Static[id];
 
-        // No figure there: the solver looked no further than it needed. One of them is worked out below.
-        if (expected.GetProperty("loadScaleAtEdge").ValueKind == JsonValueKind.Number)
-            Near(expected.GetProperty("loadScaleAtEdge"), one.Network.LoadFactorAtEdge(one.Terminals, one.States), 1e-7);
+        Near(expected.GetProperty("loadScaleAtEdge"), one.Network.LoadFactorAtEdge(one.Terminals, one.States), 1e-7);
     }
 
     /// <summary>
@@ -112,7 +130,8 @@ public class ReferenceNetworkChecks
         Assert.Equal(
             drops.Select(drop => (drop.GetProperty("element").GetString(), drop.GetProperty("rightAfterChange").GetBoolean())),
             found.Result.DropOuts.Select(drop => ((string?)drop.Element, drop.RightAfterChange)));
-        Assert.All(drops.Zip(found.Result.DropOuts), pair => Near(pair.First.GetProperty("at_s"), pair.Second.At));
+        Each.Pair(drops, found.Result.DropOuts, (drop, own) => Near(drop.GetProperty("at_s"), own.At), atLeast: 0);
+        Assert.NotEmpty(expected.GetProperty("devices").EnumerateObject());
         foreach (var device in expected.GetProperty("devices").EnumerateObject())
         {
             var (at, because) = found.Stops[device.Name];

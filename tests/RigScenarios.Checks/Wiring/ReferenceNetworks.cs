@@ -17,14 +17,20 @@ internal static class ReferenceNetworks
         JsonDocument.Parse(File.ReadAllBytes(Path.Combine(Folder, "network-results.json"))).RootElement;
 
     public static IReadOnlyDictionary<string, (StaticNetworkCase Case, JsonElement Expected)> Static { get; } =
-        Cases.Static.Zip(Results.GetProperty("static").EnumerateArray())
-            .ToDictionary(pair => Same(pair.First.Id, pair.Second), pair => (pair.First, pair.Second));
+        Joined(Cases.Static, one => one.Id, "static");
 
     public static IReadOnlyDictionary<string, (NetworkRunCase Case, JsonElement Expected)> Runs { get; } =
-        Cases.Runs.Zip(Results.GetProperty("runs").EnumerateArray())
-            .ToDictionary(pair => Same(pair.First.Id, pair.Second), pair => (pair.First, pair.Second));
+        Joined(Cases.Runs, one => one.Id, "runs");
 
-    private static string Same(string id, JsonElement result) =>
-        result.GetProperty("id").GetString() == id
-            ? id : throw new InvalidDataException($"The results are not in the order of the cases: {id}.");
+    // A case without a result, or a result without a case, is an error: none is passed over.
+    private static Dictionary<string, (T Case, JsonElement Expected)> Joined<T>(IReadOnlyList<T> cases, Func<T, string> idOf,
+        string name)
+    {
+        var results = Results.GetProperty(name).EnumerateArray().ToDictionary(result => result.GetProperty("id").GetString()!);
+        var ids = cases.Select(idOf).ToHashSet();
+        return ids.Count == cases.Count && ids.SetEquals(results.Keys)
+            ? cases.ToDictionary(idOf, one => (one, results[idOf(one)]))
+            : throw new InvalidDataException($"Cases and results of \"{name}\" are not of the same names: "
+                + string.Join(", ", ids.Order().Except(results.Keys).Concat(results.Keys.Except(ids))));
+    }
 }

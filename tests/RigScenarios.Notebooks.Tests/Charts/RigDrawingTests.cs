@@ -148,14 +148,13 @@ public sealed class RigDrawingTests
     {
         AssertApart(new RigSheet(BalanceGallery.Build, BalanceGallery.Options, width), width);
         // Invented rigs of a fixed seed, with many small parts in one place.
-        var random = new Random(5);
-        for (var round = 0; round < 40; round++)
+        Drawn.Cases(firstSeed: 5, cases: 40, random =>
         {
             var parts = Enumerable.Range(0, 3 + random.Next(16)).Select(i => KeyValuePair.Create($"part {i}", Box(
                 10 + random.Next(900), 10 + random.Next(200), 10 + random.Next(120), 8 + random.Next(120),
                 Placement.At(RigPoint.FromMillimetres(random.Next(-200, 250), random.Next(-90, 90), random.Next(-60, 160))))));
             AssertApart(new RigSheet(new(new OrderedMap<PlacedPart>(parts)), new(), width), width);
-        }
+        });
     }
 
     [Fact]
@@ -235,7 +234,7 @@ public sealed class RigDrawingTests
                 for (var j = i + 1; j < boxes.Count; j++)
                     Assert.False(boxes[i].Overlaps(boxes[j]), $"{boxes[i]} and {boxes[j]}");
             }
-            Assert.All(view.Labels, label => Assert.True(label.Box.Left >= 0 && label.Box.Right <= width));
+            Each.Of(view.Labels, label => Assert.True(label.Box.Left >= 0 && label.Box.Right <= width));
         }
     }
 

@@ -19,7 +19,7 @@ public class WiringDrawingTests
             var names = XDocument.Parse(svg).Descendants().Select(element => element.Attribute("data-element")?.Value)
                 .OfType<string>().ToList();
             Assert.Equal(names.Distinct(), names);
-            Assert.All(new[] { "battery", "plate", "splitter", "camera", "monitor", "lens-motors", "transmitter",
+            Each.Of(new[] { "battery", "plate", "splitter", "camera", "monitor", "lens-motors", "transmitter",
                 "outlet a of plate" }, name => Assert.Contains(name, names));
             Assert.Contains("camera: stops", svg, StringComparison.Ordinal);
             Assert.Contains("thin lead, AWG", svg, StringComparison.Ordinal);
@@ -37,11 +37,11 @@ public class WiringDrawingTests
             XNamespace ns = "http://www.w3.org/2000/svg";
             var boxes = root.Descendants(ns + "rect").Where(rect => rect.Attribute("class")!.Value != "rs-weakest")
                 .Select(rect => (Top: Number(rect, "y"), Height: Number(rect, "height"))).OrderBy(box => box.Top).ToList();
-            Assert.All(boxes.Zip(boxes.Skip(1)), pair => Assert.True(pair.First.Top + pair.First.Height <= pair.Second.Top));
+            Each.Of(boxes.Zip(boxes.Skip(1)), pair => Assert.True(pair.First.Top + pair.First.Height <= pair.Second.Top));
             var width = double.Parse(root.Attribute("viewBox")!.Value.Split(' ')[2],
                 System.Globalization.CultureInfo.InvariantCulture);
             // 0.6 of the size a character, as labels are placed everywhere.
-            Assert.All(root.Descendants(ns + "text").Where(text => text.Attribute("text-anchor") is null),
+            Each.Of(root.Descendants(ns + "text").Where(text => text.Attribute("text-anchor") is null),
                 text => Assert.True(Number(text, "x") + (text.Value.Length * 13 * 0.6) <= width + 1, text.Value));
         }
     }

@@ -90,7 +90,7 @@ public sealed class CommittedNotebookTests
         Assert.Equal((4, 5), (json["nbformat"]!.GetValue<int>(), json["nbformat_minor"]!.GetValue<int>()));
         Assert.Equal(".net-csharp", json["metadata"]!["kernelspec"]!["name"]!.GetValue<string>());
         Assert.NotEmpty(Notebook.Load(path).Parameters.All);
-        Assert.All(Notebook.Load(path).Parameters.All, parameter =>
+        Each.Of(Notebook.Load(path).Parameters.All, parameter =>
         {
             Assert.NotEqual(parameter.Name, parameter.Label);
             // Whoever drags a slider must find its ends, and whoever chooses must find choices.

@@ -24,7 +24,7 @@ public sealed class DayChartTests
         var result = Day("day-one");
         var lines = FigureParts.Lines(DayChart.Of(result, "A day"));
         Assert.Equal(3, lines.Count);
-        Assert.All(lines, line =>
+        Each.Of(lines, line =>
         {
             Assert.Equal(result.Simulation.Series.Count, line["x"]!.AsArray().Count);
             Assert.Equal(6.5 + result.Simulation.Runtime.Hours, line["x"]!.AsArray()[^1]!.GetValue<double>(), 3);
@@ -65,7 +65,7 @@ public sealed class DayChartTests
         var result = RigAnswer.Of(DemoData.Harbour, "tripod", [], cancellation: TestContext.Current.CancellationToken);
         var figure = DayChart.Of(result, "All days");
         Assert.Equal(3, FigureParts.Json(figure)["layout"]!["shapes"]!.AsArray().Count);
-        Assert.All(FigureParts.Lines(figure), line => Assert.Equal(2, line["y"]!.AsArray().Count(value => value is null)));
+        Each.Of(FigureParts.Lines(figure), line => Assert.Equal(2, line["y"]!.AsArray().Count(value => value is null)));
     }
 
     [Fact]
@@ -74,7 +74,7 @@ public sealed class DayChartTests
         var result = Day("day-one");
         var figure = DayChart.Of(result, "A day");
         Assert.Equal(result.Simulation.Blocks.Count, FigureParts.Json(figure)["layout"]!["shapes"]!.AsArray().Count);
-        Assert.All(result.Simulation.Blocks, block => Assert.Contains(block.Title, figure.Caption, StringComparison.Ordinal));
+        Each.Of(result.Simulation.Blocks, block => Assert.Contains(block.Title, figure.Caption, StringComparison.Ordinal));
     }
 
     [Fact]

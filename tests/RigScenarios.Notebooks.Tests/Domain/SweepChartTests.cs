@@ -23,12 +23,12 @@ public sealed class SweepChartTests
         var figure = RuntimeOverCapacity.Of(mixes, "Sizes");
         var lines = FigureParts.Lines(figure);
         Assert.Equal(3, lines.Count);
-        Assert.All(lines, line => Assert.Equal([50, 98, 150, 290], line["x"]!.AsArray().Select(x => x!.GetValue<double>())));
+        Each.Of(lines, line => Assert.Equal([50, 98, 150, 290], line["x"]!.AsArray().Select(x => x!.GetValue<double>())));
         // More on the rig, less runtime, at every size.
         Assert.True(lines[0]["y"]![1]!.GetValue<double>() > lines[1]["y"]![1]!.GetValue<double>());
         Assert.True(lines[1]["y"]![1]!.GetValue<double>() > lines[2]["y"]![1]!.GetValue<double>());
         var words = FigureParts.Words(figure);
-        Assert.All(["battery energy (Wh)", "runtime (h)", "planned day: 8 h 35 min", "camera-only", "full-rig"],
+        Each.Of(["battery energy (Wh)", "runtime (h)", "planned day: 8 h 35 min", "camera-only", "full-rig"],
             word => Assert.Contains(word, words, StringComparison.Ordinal));
         Assert.Contains("mass and size stay", figure.Caption, StringComparison.Ordinal);
     }
@@ -38,7 +38,7 @@ public sealed class SweepChartTests
     {
         var figure = OverAmbient.Of(Harbour(new SweepAxis(Ambient, ["-20 °C", "-8 °C", "20 °C"])), "Cold");
         var words = FigureParts.Words(figure);
-        Assert.All(["air temperature (°C)", "runtime (h)", "energy delivered (Wh)", "planned day: 10 h 30 min"],
+        Each.Of(["air temperature (°C)", "runtime (h)", "energy delivered (Wh)", "planned day: 10 h 30 min"],
             word => Assert.Contains(word, words, StringComparison.Ordinal));
         Assert.Equal(2, FigureParts.Lines(figure).Count);
         var edges = FigureParts.Json(figure)["data"]!.AsArray()
@@ -82,7 +82,7 @@ public sealed class SweepChartTests
         var rings = FigureParts.Json(figure)["data"]!.AsArray()
             .Where(trace => trace!["marker"]?["symbol"]?.GetValue<string>() == "circle-open").ToList();
         Assert.Equal(2, rings.Count);
-        Assert.All(rings,
+        Each.Of(rings,
             ring => Assert.Equal((-8, 190), (ring!["x"]![0]!.GetValue<double>(), ring["y"]![0]!.GetValue<double>())));
         Assert.Contains("−8 °C and 0.19 kWh", figure.Caption, StringComparison.Ordinal);
         Assert.DoesNotContain("<", figure.Specification, StringComparison.Ordinal);

@@ -39,7 +39,7 @@ public sealed class RigTests
         Assert.Empty(whole.GetProperty("problems").EnumerateArray());
         Assert.Matches("^(Yes|Just|No|Not known): ", whole.GetProperty("answer").Text("text"));
         // The verdict in words, with a line for each question.
-        Assert.All(["Power", "Wiring", "Balance", "Tripod and joints"],
+        Each.Of(["Power", "Wiring", "Balance", "Tripod and joints"],
             title => Assert.Contains($">{title}<", whole.GetProperty("first").Text("html"), StringComparison.Ordinal));
         Assert.NotEmpty(whole.GetProperty("answer").GetProperty("cautions").EnumerateArray());
         // The day first, then whether it balances, with the rig drawn at its usual places, then the wiring.

@@ -52,7 +52,7 @@ public sealed class AddressTests
     {
         var keys = Enumerable.Range(0, 100).Select(_ => AccessToken.New().Text).ToList();
         Assert.Equal(100, keys.Distinct(StringComparer.Ordinal).Count());
-        Assert.All(keys, key => Assert.Equal(64, key.Length));
+        Each.Of(keys, key => Assert.Equal(64, key.Length));
         var token = AccessToken.New();
         Assert.True(token.Is(token.Text));
         Assert.False(token.Is(null));
@@ -259,7 +259,7 @@ public sealed class AddressTests
         var bound = System.Net.NetworkInformation.IPGlobalProperties.GetIPGlobalProperties().GetActiveTcpListeners()
             .Where(end => end.Port == server.Port).ToList();
         Assert.NotEmpty(bound);
-        Assert.All(bound, end => Assert.True(IPAddress.IsLoopback(end.Address), end.ToString()));
+        Each.Of(bound, end => Assert.True(IPAddress.IsLoopback(end.Address), end.ToString()));
     }
 
     [Fact]

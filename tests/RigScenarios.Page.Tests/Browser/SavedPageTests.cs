@@ -54,7 +54,7 @@ public sealed class SavedPageTests(Chromium chromium)
         Assert.Empty(asked);
         Assert.StartsWith("file:", opened.Url, StringComparison.Ordinal);
         // Refused by the policy and not for some other reason.
-        Assert.All(said, words => Assert.Contains("Content Security Policy", words, StringComparison.Ordinal));
+        Each.Of(said, words => Assert.Contains("Content Security Policy", words, StringComparison.Ordinal));
         Assert.True(said.Count >= 4, string.Join('\n', said));
         await opened.CloseAsync();
     }

@@ -92,7 +92,7 @@ public class MovedPlacesTests
         Assert.Empty(BuildInPlace.Of(moved.Builds["tripod"], moved.PartOf).PlacesAssumed);
         Assert.Equal(Placed(bare, "tripod").MassProperties.CentreUncertainty.X.Millimeters,
             Placed(moved, "tripod").MassProperties.CentreUncertainty.X.Millimeters, 0.5);
-        Assert.All(moved.Builds["tripod"].Places.Values, place => Assert.Equal(15, place.Within!.Value.Millimeters, 9));
+        Each.Of(moved.Builds["tripod"].Places.Values, place => Assert.Equal(15, place.Within!.Value.Millimeters, 9));
     }
 
     [Fact]
@@ -114,6 +114,7 @@ public class MovedPlacesTests
     public void Every_text_that_is_written_is_taken_back_at_both_ends()
     {
         // The text rounds to a tenth of a millimetre; an end that is none must still be reached.
+        var looked = new LookedAt();
         foreach (var (name, build) in Harbour.Builds)
         {
             var bare = Harbour with { Builds = Harbour.Builds.With(name,
@@ -121,9 +122,16 @@ public class MovedPlacesTests
             foreach (var part in MovedPlaces.Of(bare, name).Concat(MovedPlaces.Of(Harbour, name)))
             {
                 foreach (var end in new[] { part.Range.Least, part.Range.Greatest })
-                    _ = MovedPlaces.Apply(part.IsUsual ? bare : Harbour, name, MovedPlaces.Text([new(part.Name, end)]));
+                {
+                    var moved = MovedPlaces.Apply(part.IsUsual ? bare : Harbour, name, MovedPlaces.Text([new(part.Name, end)]));
+                    var there = MovedPlaces.Of(moved, name).Single(one => one.Name == part.Name);
+                    Assert.Equal(end.Millimeters, there.At.Millimeters, 0.1);
+                    Assert.Equal(part.Range.Least.Millimeters, there.Range.Least.Millimeters, 0.1);
+                    looked.One();
+                }
             }
         }
+        looked.AtLeast(8);
     }
 
     private static PlacedBuild Placed(Scenario scenario, string build) =>

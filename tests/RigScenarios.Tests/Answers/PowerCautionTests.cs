@@ -21,14 +21,14 @@ public sealed class PowerCautionTests
     {
         var cautions = PowerCautions.Generators(With(Charger with { PowerFrom = PowerSource.Generator })).ToList();
         Assert.Equal(2, cautions.Count);
-        Assert.All((string[])["exhaust kills", "never in a room, van or tent", "6 m or more from doors, windows and vents"],
+        Each.Of((string[])["exhaust kills", "never in a room, van or tent", "6 m or more from doors, windows and vents"],
             words => Assert.Contains(words, cautions[0], StringComparison.Ordinal));
-        Assert.All((string[])["dry", "residual-current device (30 mA)", "made for outdoors"],
+        Each.Of((string[])["dry", "residual-current device (30 mA)", "made for outdoors"],
             words => Assert.Contains(words, cautions[1], StringComparison.Ordinal));
         var answer = RigAnswer.Of(ScenarioFile.Read(Island), "tripod", [], new() { SeriesPoints = 0 },
             cancellation: TestContext.Current.CancellationToken);
-        Assert.All(cautions, caution => Assert.Contains(caution, AnswerCautions.Of(answer)));
-        Assert.All(cautions, caution => Assert.Contains(caution,
+        Each.Of(cautions, caution => Assert.Contains(caution, AnswerCautions.Of(answer)));
+        Each.Of(cautions, caution => Assert.Contains(caution,
             Charts.Timeline.TimelineCautions.Of(answer.Plan, answer.Simulation)));
     }
 

@@ -87,7 +87,7 @@ public class RigAnswerTests
 
         var problems = Assert.Throws<ScenarioProblemsException>(() => RigAnswer.Of(low, "one", [],
             cancellation: TestContext.Current.CancellationToken)).Problems;
-        Assert.All(problems, problem => Assert.StartsWith("builds.one", problem.Path, StringComparison.Ordinal));
+        Each.Of(problems, problem => Assert.StartsWith("builds.one", problem.Path, StringComparison.Ordinal));
     }
 
     [Fact]

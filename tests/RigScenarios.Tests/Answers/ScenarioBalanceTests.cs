@@ -155,7 +155,7 @@ public class ScenarioBalanceTests
                 var balance = ScenarioBalance.Of(scenario, name);
                 Assert.Empty(balance.Supports.Missing);
                 Assert.Empty(balance.Rig.WithoutMass);
-                Assert.All([.. balance.BalanceLimits, .. balance.StandLimits],
+                Each.Of([.. balance.BalanceLimits, .. balance.StandLimits],
                     limit =>
                         Assert.DoesNotContain("NaN", BalanceLimitWords.Worst(limit) + BalanceLimitWords.Left(limit)
                         + BalanceLimitWords.Allowed(limit), StringComparison.Ordinal));

@@ -11,7 +11,7 @@ public class HeadBalanceTests
     private const int Runs = 200;
 
     [Fact]
-    public void No_tilt_is_worse_than_the_worst() => Gen.Select(RandomRigs.Builds, RandomRigs.Heads).Sample(
+    public void No_tilt_is_worse_than_the_worst() => Gen.Select(RandomRigs.Builds, RandomRigs.Heads).Holds(
         (build, head) =>
         {
             var balance = HeadBalance.Of(head, build.MassProperties);
@@ -19,10 +19,10 @@ public class HeadBalanceTests
                 Assert.True(Math.Abs(balance.Residual(tilt).NewtonMeters) <= balance.WorstResidual.NewtonMeters + 1e-10);
             Assert.Equal(balance.WorstResidual.NewtonMeters, Math.Abs(balance.Residual(balance.WorstTilt).NewtonMeters), 1e-10);
         },
-        iter: Runs);
+        cases: Runs);
 
     [Fact]
-    public void No_other_step_leaves_less() => Gen.Select(RandomRigs.Builds, RandomRigs.Heads).Sample(
+    public void No_other_step_leaves_less() => Gen.Select(RandomRigs.Builds, RandomRigs.Heads).Holds(
         (build, head) =>
         {
             var balance = HeadBalance.Of(head, build.MassProperties);
@@ -30,30 +30,31 @@ public class HeadBalanceTests
                 ? head.Counterbalance.Steps
                 : [.. Enumerable.Range(0, 50).Select(i => head.Counterbalance.Least
                     + ((head.Counterbalance.Greatest - head.Counterbalance.Least) * i / 49.0))];
-            Assert.All(others, k => Assert.True(
+            Each.Of(others, k => Assert.True(
                 HeadBalance.At(head, build.MassProperties, balance.CameraPlate,
                     k).WorstResidual.NewtonMeters >= balance.WorstResidual.NewtonMeters - 1e-10));
         },
-        iter: Runs);
+        cases: Runs);
 
     [Fact]
-    public void Taking_a_part_off_changes_the_moment_by_its_share() => Gen.Select(RandomRigs.Builds, RandomRigs.Heads).Sample(
-        (build, head) =>
+    public void Taking_a_part_off_changes_the_moment_by_its_share() => Gen.Select(RandomRigs.Builds, RandomRigs.Heads).Holds(
+        (build, head, looked) =>
         {
             var part = build.Parts.Keys.Last();
             if (build.WithAllOn(part).Count == build.Parts.Count)
                 return;
+            looked.One();
             var balance = HeadBalance.Of(head, build.MassProperties);
             var off = PartOff.Of(build, balance, part);
             var share = off.Off.Sum(one => build.MassProperties.ForeAftShare(one, balance.CameraPlate).NewtonMeters);
             Assert.Equal(balance.MomentAtZero.NewtonMeters - share, off.AsItWas.MomentAtZero.NewtonMeters, 1e-9);
             Assert.Equal(off.FrictionMargin.NewtonMeters, off.AsItWas.TiltMargin.NewtonMeters, 1e-12);
         },
-        iter: Runs);
+        cases: Runs, atLeast: 150);
 
     [Fact]
     public void A_place_that_is_found_puts_the_centre_where_it_is_wanted() =>
-        Gen.Select(RandomRigs.Builds, Gen.Double[-0.1, 0.1]).Sample(
+        Gen.Select(RandomRigs.Builds, Gen.Double[-0.1, 0.1]).Holds(
         (build, wanted) =>
         {
             var part = build.Parts.Keys.Last();
@@ -65,11 +66,11 @@ public class HeadBalanceTests
             Assert.Equal(place.CentreX.Meters, moved.MassProperties.Centre.X.Meters, 1e-10);
             Assert.Equal(wanted, (place.CentreX + place.Missing).Meters, 1e-10);
         },
-        iter: Runs);
+        cases: Runs);
 
     [Fact]
     public void The_shared_plate_is_no_worse_than_any_other() =>
-        Gen.Select(RandomRigs.Builds, RandomRigs.Builds, RandomRigs.Heads).Sample(
+        Gen.Select(RandomRigs.Builds, RandomRigs.Builds, RandomRigs.Heads).Holds(
         (one, other, head) =>
         {
             var shared = CameraPlateSearch.For(head, new OrderedMap<PlacedBuild>([new("one", one), new("other", other)]));
@@ -84,11 +85,11 @@ public class HeadBalanceTests
                     $"{shared.TiltMargin} for {left} at {plate}");
             }
         },
-        iter: 50);
+        cases: 50);
 
     [Fact]
     public void A_part_that_is_free_serves_several_builds_no_worse_than_where_it_is() =>
-        Gen.Select(RandomRigs.Builds, RandomRigs.Heads, Gen.Double[0, 0.2]).Sample(
+        Gen.Select(RandomRigs.Builds, RandomRigs.Heads, Gen.Double[0, 0.2]).Holds(
         (build, head, stretch) =>
         {
             var part = build.Parts.Keys.Last();
@@ -102,11 +103,13 @@ public class HeadBalanceTests
             Assert.True(free.Shared.TiltMargin.NewtonMeters >= fixedThere.Shared.TiltMargin.NewtonMeters - 1e-12);
             Assert.InRange(free.Offset.Meters, now.Meters - 1e-12, now.Meters + stretch + 1e-12);
         },
-        iter: 20);
+        cases: 20);
 
     [Fact]
-    public void What_it_does_when_it_is_let_go_follows_from_the_speed_at_which_drag_takes_up_the_rest() =>
-        Gen.Select(RandomRigs.Builds, RandomRigs.Heads, Gen.Double[0, 3]).Sample(
+    public void What_it_does_when_it_is_let_go_follows_from_the_speed_at_which_drag_takes_up_the_rest()
+    {
+        var seen = Enum.GetValues<LetGo>().ToDictionary(what => what, _ => new LookedAt());
+        Gen.Select(RandomRigs.Builds, RandomRigs.Heads, Gen.Double[0, 200]).Holds(
         (build, some, drag) =>
         {
             var head = some with { Drag = Torque.FromNewtonMeters(drag) };
@@ -119,8 +122,11 @@ public class HeadBalanceTests
                 Assert.Equal(speed, creep.DegreesPerSecond, 1e-9 * (1 + speed));
             Assert.Equal(balance.WhenLetGo != LetGo.Falls, balance.CreepMargin.NewtonMeters >= 0);
             Assert.Equal(balance.WhenLetGo == LetGo.Stays, balance.TiltMargin.NewtonMeters >= 0);
+            seen[balance.WhenLetGo].One();
         },
-        iter: Runs);
+        cases: 2 * Runs);
+        Each.Of(seen, what => what.Value.AtLeast(50), atLeast: 3);
+    }
 
     [Fact]
     public void Drag_that_nobody_knows_slows_nothing()

@@ -11,8 +11,8 @@ public class LineZerosTests
 
     [Fact]
     public void Two_zeros_are_found_however_close() =>
-        Gen.Select(Gen.Double[0.001, 0.999], Gen.Double[-4, -1.3], Gen.Bool).Sample(
-        (middle, exponent, below) =>
+        Gen.Select(Gen.Double[0.001, 0.999], Gen.Double[-4, -1.3], Gen.Bool).Holds(
+        (middle, exponent, below, looked) =>
         {
             var half = Math.Pow(10, exponent);
             var sign = below ? 1 : -1;
@@ -21,9 +21,11 @@ public class LineZerosTests
             var found = LineZeros.Of(x => sign * (((x - middle) * (x - middle)) - (half * half)), Samples);
 
             Assert.Equal(expected.Length, found.Count);
-            Assert.All(expected.Zip(found), pair => Assert.Equal(pair.First, pair.Second, 1e-9));
+            Each.Pair(expected, found, (one, other) => Assert.Equal(one, other, 1e-9));
+            if (expected.Length == 2)
+                looked.One();
         },
-        iter: 20_000);
+        cases: 20_000, atLeast: 19000);
 
     [Theory]
     [InlineData(1 / 64.0)]
@@ -34,6 +36,6 @@ public class LineZerosTests
         Assert.Equal(2, LineZeros.Of(x => ((x - middle) * (x - middle)) - 1e-4, Samples).Count);
 
     [Fact]
-    public void A_function_without_zeros_has_none() => Gen.Double[1e-6, 5].Sample(
-        least => Assert.Empty(LineZeros.Of(x => ((x - 0.4321) * (x - 0.4321)) + least, Samples)), iter: 200);
+    public void A_function_without_zeros_has_none() => Gen.Double[1e-6, 5].Holds(
+        least => Assert.Empty(LineZeros.Of(x => ((x - 0.4321) * (x - 0.4321)) + least, Samples)), cases: 200);
 }

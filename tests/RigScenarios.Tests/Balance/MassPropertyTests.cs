@@ -11,7 +11,7 @@ public class MassPropertyTests
     private const int Runs = 200;
 
     [Fact]
-    public void Moving_the_origin_moves_the_centre_and_nothing_else() => RandomRigs.Builds.Sample(
+    public void Moving_the_origin_moves_the_centre_and_nothing_else() => RandomRigs.Builds.Holds(
         build =>
         {
             var way = RigPoint.FromMetres(0.31, -0.17, 0.05);
@@ -22,10 +22,10 @@ public class MassPropertyTests
             RandomRigs.Near(RandomRigs.Elements(build.MassProperties.Inertia), moved.MassProperties.Inertia);
             RandomRigs.Near(build.MassProperties.CentreUncertainty, moved.MassProperties.CentreUncertainty);
         },
-        iter: Runs);
+        cases: Runs);
 
     [Fact]
-    public void Mirroring_left_and_right_turns_only_what_is_sideways() => RandomRigs.Builds.Sample(
+    public void Mirroring_left_and_right_turns_only_what_is_sideways() => RandomRigs.Builds.Holds(
         build =>
         {
             var mirrored = Changed(build, part => part with
@@ -47,10 +47,10 @@ public class MassPropertyTests
             Assert.Equal(StandStability.Of(RandomRigs.Tripod, one, plate).EdgeDistance.Meters,
                 StandStability.Of(RandomRigs.Tripod, other, plate).EdgeDistance.Meters, 1e-12);
         },
-        iter: Runs);
+        cases: Runs);
 
     [Fact]
-    public void Splitting_a_part_in_two_changes_nothing() => RandomRigs.Builds.Sample(
+    public void Splitting_a_part_in_two_changes_nothing() => RandomRigs.Builds.Holds(
         build =>
         {
             var (name, part) = build.Parts.First();
@@ -67,10 +67,10 @@ public class MassPropertyTests
             RandomRigs.Near(build.MassProperties.Centre, split.MassProperties.Centre);
             RandomRigs.Near(RandomRigs.Elements(build.MassProperties.Inertia), split.MassProperties.Inertia);
         },
-        iter: Runs);
+        cases: Runs);
 
     [Fact]
-    public void The_order_of_the_parts_does_not_matter() => RandomRigs.Builds.Sample(
+    public void The_order_of_the_parts_does_not_matter() => RandomRigs.Builds.Holds(
         build =>
         {
             var turned = new PlacedBuild(new OrderedMap<PlacedPart>(build.Parts.Reverse()));
@@ -79,12 +79,12 @@ public class MassPropertyTests
             RandomRigs.Near(RandomRigs.Elements(build.MassProperties.Inertia), turned.MassProperties.Inertia);
             Assert.Equal(build.Parts.Keys.Reverse(), turned.MassProperties.Parts.Keys);
         },
-        iter: Runs);
+        cases: Runs);
 
     // Eight points of mass at ±1/√12 of the edges have the same moments up to the second as the box: another way to the same
     // tensor.
     [Fact]
-    public void The_tensor_is_that_of_eight_points_in_each_box() => RandomRigs.Builds.Sample(
+    public void The_tensor_is_that_of_eight_points_in_each_box() => RandomRigs.Builds.Holds(
         build =>
         {
             double[] signs = [-1, 1];
@@ -105,10 +105,10 @@ public class MassPropertyTests
             RandomRigs.Near(build.MassProperties.Centre, cloud.Centre);
             RandomRigs.Near(RandomRigs.Elements(build.MassProperties.Inertia), cloud.Inertia);
         },
-        iter: Runs);
+        cases: Runs);
 
     [Fact]
-    public void Uncertainty_is_the_root_sum_of_squares_of_what_each_input_changes() => RandomRigs.Builds.Sample(
+    public void Uncertainty_is_the_root_sum_of_squares_of_what_each_input_changes() => RandomRigs.Builds.Holds(
         build =>
         {
             const double step = 1e-4;
@@ -123,17 +123,17 @@ public class MassPropertyTests
 
             Assert.Equal(Math.Sqrt(sum), build.MassProperties.CentreUncertainty.X.Meters, 1e-8);
         },
-        iter: Runs);
+        cases: Runs);
 
     [Fact]
-    public void Shares_of_the_moment_about_the_centre_cancel() => RandomRigs.Builds.Sample(
+    public void Shares_of_the_moment_about_the_centre_cancel() => RandomRigs.Builds.Holds(
         build =>
         {
             var shares = build.MassProperties.ForeAftShares(build.MassProperties.Centre.X);
             Assert.Equal(0, shares.Sum(share => share.Value.NewtonMeters), 1e-10);
             Assert.Equal(shares.OrderByDescending(share => Math.Abs(share.Value.NewtonMeters)), shares);
         },
-        iter: Runs);
+        cases: Runs);
 
     [Fact]
     public void Moving_a_part_moves_what_hangs_on_it()

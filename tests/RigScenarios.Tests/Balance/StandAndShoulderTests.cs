@@ -14,14 +14,15 @@ public class StandAndShoulderTests
 
     [Fact]
     public void The_ballast_gives_the_tip_angle_wanted() =>
-        Gen.Select(RandomRigs.Builds, Gen.Double[0.01, 0.4], Gen.Double[0, 0.8]).Sample(
-        (build, wanted, at) =>
+        Gen.Select(RandomRigs.Builds, Gen.Double[0.01, 0.4], Gen.Double[0, 0.8]).Holds(
+        (build, wanted, at, looked) =>
         {
             var plate = Length.FromMeters(0.05);
             var ballast = StandStability.Of(RandomRigs.Tripod, build.MassProperties, plate)
                 .BallastFor(Length.FromMeters(at), Angle.FromRadians(wanted));
             if (ballast.Need != BallastNeed.Needed)
                 return;
+            looked.One();
             double kilograms = ballast.Mass!.Value.Kilograms, stand = RandomRigs.Tripod.Mass.Kilograms;
             var loaded = RandomRigs.Tripod with
             {
@@ -31,32 +32,33 @@ public class StandAndShoulderTests
             };
             Assert.Equal(wanted, StandStability.Of(loaded, build.MassProperties, plate).TipAngle.Radians, 1e-9);
         },
-        iter: Runs);
+        cases: Runs, atLeast: 80);
 
     [Fact]
-    public void No_pan_is_worse_than_the_worst_and_one_is_as_bad() => RandomRigs.Builds.Sample(
+    public void No_pan_is_worse_than_the_worst_and_one_is_as_bad() => RandomRigs.Builds.Holds(
         build =>
         {
             var stand = StandStability.Of(RandomRigs.Tripod, build.MassProperties, Length.Zero);
             var pans = Enumerable.Range(0, 721).Select(i => stand.AtPan(Angle.FromDegrees(i / 2.0)).EdgeDistance.Meters).Min();
             Assert.InRange(pans, stand.EdgeDistance.Meters - 1e-12, stand.EdgeDistance.Meters + 1e-4);
         },
-        iter: Runs);
+        cases: Runs);
 
     [Fact]
-    public void On_the_slope_of_its_tip_angle_it_tips() => RandomRigs.Builds.Sample(
-        build =>
+    public void On_the_slope_of_its_tip_angle_it_tips() => RandomRigs.Builds.Holds(
+        (build, looked) =>
         {
             var stand = StandStability.Of(RandomRigs.Tripod, build.MassProperties, build.MassProperties.Centre.X);
             if (stand.TipsOnLevel)
                 return;
+            looked.One();
             Assert.False(stand.OnSlope(0.999 * stand.TipAngle).Tips);
             Assert.True(stand.OnSlope(1.001 * stand.TipAngle).Tips);
         },
-        iter: Runs);
+        cases: Runs, atLeast: 150);
 
     [Fact]
-    public void No_tilt_tips_sooner_than_the_worst() => Gen.Select(RandomRigs.Builds, RandomRigs.Heads).Sample(
+    public void No_tilt_tips_sooner_than_the_worst() => Gen.Select(RandomRigs.Builds, RandomRigs.Heads).Holds(
         (build, head) =>
         {
             var balance = HeadBalance.Of(head, build.MassProperties);
@@ -66,7 +68,7 @@ public class StandAndShoulderTests
             Assert.Equal(StandStability.Of(RandomRigs.Tripod, build.MassProperties, balance.CameraPlate).TipAngle.Radians,
                 StandStability.Tilted(RandomRigs.Tripod, balance, Angle.Zero).TipAngle.Radians, 1e-12);
         },
-        iter: 60);
+        cases: 60);
 
     [Fact]
     public void At_the_edge_it_tips_by_itself()
@@ -95,19 +97,20 @@ public class StandAndShoulderTests
     }
 
     [Fact]
-    public void The_counterweight_frees_the_hands() => RandomRigs.Builds.Sample(
-        build =>
+    public void The_counterweight_frees_the_hands() => RandomRigs.Builds.Holds(
+        (build, looked) =>
         {
             var place = Length.FromMeters(-0.3);
             var counterweight = ShoulderBalance.Of(Support, build.MassProperties).CounterweightAt(place);
             if (counterweight.Need != CounterweightNeed.Needed)
                 return;
+            looked.One();
             var loaded = build.With("counterweight",
                 new PlacedPart { Mass = counterweight.Mass!.Value,
                 Placement = Placement.At(new RigPoint(place, Length.Zero, Length.Zero)) });
             Assert.Equal(0, ShoulderBalance.Of(Support, loaded.MassProperties).HandLoad.Newtons, 1e-9);
         },
-        iter: Runs);
+        cases: Runs, atLeast: 120);
 
     [Fact]
     public void Counterweights_that_help_nothing_say_why()

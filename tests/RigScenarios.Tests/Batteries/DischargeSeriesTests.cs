@@ -45,7 +45,7 @@ public class DischargeSeriesTests
     [Fact]
     public void Points_agree_with_the_demand()
     {
-        Assert.All(
+        Each.Of(
             Packs.Default.Run(20, Packs.Takes).Series,
             point =>
                 Assert.Contains(Math.Round((double)point.Power.As(UnitsNet.Units.PowerUnit.Watt), 6), new[] { 22.0, 60, 5, 45 }));

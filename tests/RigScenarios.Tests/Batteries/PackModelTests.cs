@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace RigScenarios.Tests.Batteries;
 
-/// <summary>From a label to a pack, with every assumption told.</summary>
+/// <summary>From a label to a pack, with every assumption told. Labels and data sheets are invented.</summary>
 public class PackModelTests
 {
     private static readonly string[] Fields =
@@ -45,7 +45,7 @@ public class PackModelTests
         var model = PackModel.From(Packs.Label, null, null, null);
 
         Assert.Equal(Fields.Order(), model.Assumed.Select(one => one.Field).Order());
-        Assert.All(model.Assumed, one =>
+        Each.Of(model.Assumed, one =>
         {
             Assert.NotEmpty(one.Name);
             Assert.NotEmpty(one.Value);
@@ -64,6 +64,7 @@ public class PackModelTests
         Assert.Equal(0.5, model.Pack.HeatConductance.WattsPerKelvin);
     }
 
+    // 3.6 or 3.7 V a group of NMC and 3.2 V a group of LFP: common practice, no source.
     [Theory]
     [InlineData(3.6, null, 1)]
     [InlineData(7.2, null, 2)]
@@ -88,11 +89,19 @@ public class PackModelTests
         var size = new BoxSize(Length.FromMillimeters(60), Length.FromMillimeters(95), Length.FromMillimeters(140));
         var pack = PackModel.From(Packs.Label, Mass.FromKilograms(0.75), size, null).Pack;
 
+        // By definition of the label's energy.
         Assert.Equal(98 / 14.4, pack.Capacity.AmpereHours, 1e-12);
+        // 0.12 Ω·Ah: 0.115 (1C) to 0.128 (C/2) computed from the discharges of P. Kollmeyer, C. Vidal, M. Naguib and
+        // M. Skells (2020), doi:10.17632/cp3473x7xv.3, one cell at 25 °C.
         Assert.Equal(0.12 / (98 / 14.4), (pack.Resistance0 + pack.Resistance1 + pack.Resistance2).Ohms, 1e-12);
+        // 1000 J/(kg·K): the range of published values is 800 to 1100 (H. Steinhardt et al., J. Power Sources (2022) 230829;
+        // second-hand).
         Assert.Equal(750, pack.HeatCapacity.JoulesPerKelvin, 1e-9);
+        // 10 W/(m²·K): the default of a public battery simulator, read in its code.
         Assert.Equal(10 * 2 * ((0.06 * 0.095) + (0.095 * 0.14) + (0.14 * 0.06)), pack.HeatConductance.WattsPerKelvin, 1e-12);
+        // Four groups of 2.8 V, the end of the measured discharges (Kollmeyer et al. 2020, as above).
         Assert.Equal(11.2, pack.CutoffVoltage.Volts, 1e-12);
+        // Twice the capacity in an hour: common practice, no source.
         Assert.Equal(2 * 98 / 14.4, pack.MaximumCurrent.Amperes, 1e-12);
         Assert.Equal(Age.New, pack.Age);
     }

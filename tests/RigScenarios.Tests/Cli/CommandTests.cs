@@ -128,7 +128,7 @@ public class CommandTests
         using var json = JsonDocument.Parse(text);
         await DocumentedFields.AssertAsync(json.RootElement, "# The answer as JSON", "## Balance");
         var limits = json.RootElement.GetProperty("answers")[0].GetProperty("limits").EnumerateArray().ToList();
-        Assert.All(limits, limit => Assert.Equal(JsonValueKind.Number, limit.GetProperty("worst").ValueKind));
+        Each.Of(limits, limit => Assert.Equal(JsonValueKind.Number, limit.GetProperty("worst").ValueKind));
         Assert.Contains(limits, limit => limit.GetProperty("question").GetString() == "stand");
     }
 

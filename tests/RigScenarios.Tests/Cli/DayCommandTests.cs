@@ -45,8 +45,8 @@ public class DayCommandTests
         Assert.Equal((4, 2), (least.GetProperty("batteries").GetArrayLength(), least.GetProperty("bays").GetInt32()));
         var tried = least.GetProperty("tried").EnumerateArray().ToList();
         Assert.Equal(45, tried.Count);
-        Assert.All(tried.SkipLast(1), trial => Assert.False(trial.GetProperty("survives").GetBoolean()));
-        Assert.All(tried.SkipLast(1), trial => Assert.NotEqual("", trial.GetProperty("where").GetString()));
+        Each.Of(tried.SkipLast(1), trial => Assert.False(trial.GetProperty("survives").GetBoolean()));
+        Each.Of(tried.SkipLast(1), trial => Assert.NotEqual("", trial.GetProperty("where").GetString()));
     }
 
     [Fact]

@@ -39,12 +39,12 @@ public class OneAnswerTests
         var (code, text, error) = await ConsoleRun.RunAsync("run", Demo(demo));
         Assert.Equal((0, ""), (code, error));
         var lines = text.ReplaceLineEndings("\n").Split('\n');
-        Assert.All(lines.Where(line => !line.StartsWith("  --set ", StringComparison.Ordinal)),
+        Each.Of(lines.Where(line => !line.StartsWith("  --set ", StringComparison.Ordinal)),
             line => Assert.True(line.Length <= ScreenColumns, line));
         var screen = string.Join('\n', lines.Take(ScreenLines));
         var first = lines[1].Split(':')[0];
         Assert.Contains(first, (string[])["Yes", "Just", "No", "Not known"]);
-        Assert.All((string[])["\nPower ", "\nWiring ", "\nBalance "],
+        Each.Of((string[])["\nPower ", "\nWiring ", "\nBalance "],
             title => Assert.Contains(title, screen, StringComparison.Ordinal));
         if (first is not "Yes")
             Assert.Contains("make", screen, StringComparison.Ordinal);
@@ -89,7 +89,7 @@ public class OneAnswerTests
         using var then = JsonDocument.Parse(applied);
         var answer = then.RootElement.GetProperty("answers")[0];
         Assert.Equal("holds", answer.GetProperty("verdict").GetString());
-        Assert.All((string[])["verdict", "reserve_h", "reserve_Wh"],
+        Each.Of((string[])["verdict", "reserve_h", "reserve_Wh"],
             field => Assert.Equal(set.GetProperty(field).GetRawText(), answer.GetProperty(field).GetRawText()));
     }
 

@@ -161,7 +161,7 @@ public sealed class DraftAnswerTests
         Assert.Equal(paths.Order(), problems.Select(problem => problem.Path).Order());
         Assert.Equal(["tripod", "monitor", "record"],
             problems.Where(problem => problem.Nearest is not null).Select(problem => problem.Nearest));
-        Assert.All(problems, problem => Assert.NotNull(problem.Accepted));
+        Each.Of(problems, problem => Assert.NotNull(problem.Accepted));
         Assert.Equal("T", draft!.Title);
         Assert.Equal(12, draft.Things["monitor"].Own!.Voltage!.Value.Volts);
         Assert.True(draft.Things["camera"].Essential);

@@ -72,7 +72,7 @@ public sealed class DraftBatteriesTests
         var result = Drafting.Answer(rolling).Answer!.Simulation;
         Assert.NotEmpty(result.Swaps);
         // A swap that is not forced falls into no block that rolls.
-        Assert.All(result.Swaps.Where(swap => !swap.Forced && swap.Block.Length > 0),
+        Each.Of(result.Swaps.Where(swap => !swap.Forced && swap.Block.Length > 0),
             swap => Assert.False(rolling.Blocks[swap.Block].Rolling));
         Assert.True(Drafting.Answer(rolling).Scenario!.Days["day"].Blocks["early-takes"].Rolling);
         Assert.NotEqual(result.Swaps.Select(swap => swap.Time),
@@ -112,7 +112,7 @@ public sealed class DraftBatteriesTests
         var draft = RigDraft.Of(before, "rig", "day").Without("battery")
             .With("brick", new DraftThing { Role = RigRole.Battery, Part = "brick-190wh" });
         var after = draft.ApplyTo(before, Drafting.Library, "rig", "day");
-        Assert.All(after.Batteries.Values, battery => Assert.Equal("brick", battery.Item));
+        Each.Of(after.Batteries.Values, battery => Assert.Equal("brick", battery.Item));
         Assert.Equal(3, after.Batteries.Count);
         Assert.DoesNotContain("battery", after.Kit.Keys);
         Assert.Equal(3, after.Kit["brick"].Count);

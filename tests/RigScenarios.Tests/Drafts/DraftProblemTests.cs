@@ -36,7 +36,7 @@ public sealed partial class DraftProblemTests
     public void A_tripod_without_a_head_is_told_in_the_words_of_the_form()
     {
         var answer = Drafting.Answer(Drafting.Small);
-        Assert.All(answer.Answer!.Balance!.BalanceMissing.Concat(answer.Answer.Balance.StandMissing),
+        Each.Of(answer.Answer!.Balance!.BalanceMissing.Concat(answer.Answer.Balance.StandMissing),
             missing => Assert.DoesNotMatch(FileWords(), missing));
     }
 

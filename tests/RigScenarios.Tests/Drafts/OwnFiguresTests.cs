@@ -32,7 +32,7 @@ public sealed class OwnFiguresTests
     [Fact]
     public void The_figures_of_a_part_made_from_figures_make_the_same_part_again()
     {
-        Any.Where(one => RigQuestions.StillNeeded(one.Role, one.Own).Count == 0).Sample(
+        Any.Where(one => RigQuestions.StillNeeded(one.Role, one.Own).Count == 0).Holds(
             one =>
             {
                 var part = OwnPart.From(one.Role, one.Own);
@@ -40,20 +40,20 @@ public sealed class OwnFiguresTests
                 return Same(part, again) && ReferenceEquals(part,
                     OwnPart.Changed(one.Role, part, OwnPart.FiguresOf(one.Role, part)));
             },
-            iter: 2000);
+            cases: 2000);
     }
 
     [Fact]
     public void A_part_made_from_figures_passes_the_check_of_parts()
     {
-        Any.Where(one => RigQuestions.StillNeeded(one.Role, one.Own).Count == 0 && one.Role != RigRole.Regulator).Sample(
+        Any.Where(one => RigQuestions.StillNeeded(one.Role, one.Own).Count == 0 && one.Role != RigRole.Regulator).Holds(
             one =>
             {
                 var log = new ReadLog("");
                 PartCheck.Run(OrderedMap<Part>.Empty.With("own-it", OwnPart.From(one.Role, one.Own)), "parts", log);
                 return !log.HasErrors;
             },
-            iter: 2000);
+            cases: 2000);
     }
 
     [Fact]

@@ -28,7 +28,7 @@ public sealed class ProposedWiringTests
         Assert.Equal("plate", lines["monitor"].FedBy);
         Assert.Equal("dummy-battery-7v6", lines["camera"].FedBy);
         Assert.Equal("plate", lines["dummy-battery-7v6"].FedBy);
-        Assert.All(lines.Values, line => Assert.True(line.Proposed));
+        Each.Of(lines.Values, line => Assert.True(line.Proposed));
         Assert.Equal("It takes 6.8 to 8.6 V, but the battery gives 11.6 to 16.8 V: through Dummy battery 7.6 V with "
             + "regulator, the lightest that gives a voltage it takes (7.6 V) and carries its 2.8 A.", lines["camera"].Why);
     }

@@ -11,11 +11,11 @@ public sealed class RigQuestionsTests
     public void There_is_one_question_for_each_role_and_it_offers_parts()
     {
         Assert.Equal(Enum.GetValues<RigRole>(), RigQuestions.Things.Select(question => question.Role!.Value).Order());
-        Assert.All(Enum.GetValues<RigRole>(), role => Assert.Equal(role, RigQuestions.For(role).Role));
+        Each.Of(Enum.GetValues<RigRole>(), role => Assert.Equal(role, RigQuestions.For(role).Role));
         // A charger is not on the rig.
         Assert.Equal(Enum.GetValues<PartKind>().Where(kind => kind != PartKind.Charger),
             RigQuestions.Things.SelectMany(question => question.PartKinds).Order());
-        Assert.All(RigQuestions.Things, question => Assert.Contains(Drafting.Library.Values,
+        Each.Of(RigQuestions.Things, question => Assert.Contains(Drafting.Library.Values,
             part => question.PartKinds.Contains(part.Kind)));
     }
 
@@ -39,7 +39,7 @@ public sealed class RigQuestionsTests
         foreach (var day in TypicalDays.All)
         {
             Assert.True(day.Blocks.Count > 6, day.Key);
-            Assert.All(day.Blocks.Values,
+            Each.Of(day.Blocks.Values,
                 block => Assert.True(block.States.Count == 0 || block.States.Keys.Single() == "camera"));
             var answer = Drafting.Answer(Drafting.Small.With(day));
             Assert.Empty(answer.Problems);

@@ -178,7 +178,7 @@ public sealed class HostileInputTests(ITestOutputHelper output)
         Assert.True(bytes < MostBytes, $"{what} made the reader allocate {bytes} bytes.");
         Assert.InRange(exception.Problems.Count, 1, 500);
         Assert.InRange(exception.Message.Length, 1, 300_000);
-        Assert.All(exception.Problems, problem =>
+        Each.Of(exception.Problems, problem =>
         {
             var told = problem.ToString();
             Assert.DoesNotContain("   at ", told, StringComparison.Ordinal);

@@ -90,14 +90,14 @@ public sealed partial class JsonSchemaTests
     private static void IsPublished(string name, string schema)
     {
         var path = Path.Combine(Repository.Root, "docs", "schema", name);
-        if (Repository.Accept)
+        if (Accepting.IsWanted)
         {
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
             File.WriteAllText(path, schema);
         }
         Assert.True(File.Exists(path) && File.ReadAllText(path) == schema,
             $"docs/schema/{name} is not the schema of the reader any more. Renew it: run these tests once with "
-                + "RIGSCENARIOS_ACCEPT=1 in the environment, and commit the file.");
+                + $"{Accepting.Variable}=1 in the environment, and commit the file.");
     }
 
     private static bool Fits(JsonSchema schema, string yaml)

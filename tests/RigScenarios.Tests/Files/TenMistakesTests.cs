@@ -19,7 +19,7 @@ public sealed class TenMistakesTests
     public void Each_has_its_line_and_column_and_field()
     {
         Assert.True(Problems.Count >= 10);
-        Assert.All(Problems, problem => Assert.True(problem.At.Line > 1 && problem.At.Column > 0 && problem.Path.Length > 0,
+        Each.Of(Problems, problem => Assert.True(problem.At.Line > 1 && problem.At.Column > 0 && problem.Path.Length > 0,
             problem.ToString()));
         Assert.Equal(Problems.Select(problem => problem.At.Line).Order(), Problems.Select(problem => problem.At.Line));
     }

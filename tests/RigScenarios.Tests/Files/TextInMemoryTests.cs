@@ -25,7 +25,7 @@ public sealed class TextInMemoryTests
         var (scenario, problems) = ScenarioFile.TryReadText(SmallScenario.Text()
             .Replace("title: By hand", "titel: By hand", StringComparison.Ordinal), "own/new.yaml");
         Assert.Null(scenario);
-        Assert.All(problems, problem => Assert.Equal("own/new.yaml", problem.File));
+        Each.Of(problems, problem => Assert.Equal("own/new.yaml", problem.File));
         Assert.Contains(problems, problem => problem.At.Line == 2 && problem.Nearest == "title");
     }
 

@@ -90,7 +90,7 @@ public class WiringFieldTests
         var again = SmallScenario.Read(ScenarioFile.Text(scenario));
 
         // The demo battery of the tests has tables, which records compare by reference: the texts below hold those.
-        Assert.All(scenario.Parts.Where(part => part.Value.Battery is null),
+        Each.Of(scenario.Parts.Where(part => part.Value.Battery is null),
             part => Assert.Equal(part.Value, again.Parts[part.Key]));
         Assert.Equal(ScenarioFile.Text(scenario), ScenarioFile.Text(again));
     }

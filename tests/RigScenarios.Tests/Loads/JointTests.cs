@@ -12,12 +12,12 @@ public class JointTests
 {
     [Fact]
     public void Carbon_rods_say_which_carbon_they_are_taken_for() =>
-        Assert.All((string[])["woven cloth", $"{RodMaterial.WovenCarbon.ElasticModulus.Gigapascals:0} GPa",
+        Each.Of((string[])["woven cloth", $"{RodMaterial.WovenCarbon.ElasticModulus.Gigapascals:0} GPa",
             "straight fibres have about 135"],
             words => Assert.Contains(words, RodMaterial.WovenCarbon.Name, StringComparison.Ordinal));
 
     [Fact]
-    public void Joints_at_the_rig_carry_all_of_its_weight_and_moment() => RandomRigs.Builds.Sample(
+    public void Joints_at_the_rig_carry_all_of_its_weight_and_moment() => RandomRigs.Builds.Holds(
         build =>
         {
             var roots = build.Parts.Where(part => part.Value.Placement.Carrier is null)
@@ -29,7 +29,7 @@ public class JointTests
             Assert.Equal(weight * build.MassProperties.Centre.X.Meters, aboutOrigin, 1e-9);
             Assert.Equal(build.Parts.Count, roots.Sum(load => load.Carried.Count));
         },
-        iter: 200);
+        cases: 200);
 
     [Fact]
     public void Without_a_rating_there_is_a_load_and_no_verdict()
@@ -51,13 +51,13 @@ public class JointTests
     [Fact]
     public void Mount_and_support_together_carry_the_lens() =>
         Gen.Select(Gen.Double[1, 60], Gen.Double[0.02, 0.3], Gen.Double[1, 5000], Gen.Double[0, 1e5],
-        Gen.Double[0.01, 0.3]).Sample(
+        Gen.Double[0.01, 0.3]).Holds(
         (weight, ahead, mount, support, at) =>
         {
             var load = Mount(mount, support, at).Under(Force.FromNewtons(weight), Length.FromMeters(ahead));
             Assert.Equal(weight * ahead, load.MountMoment.NewtonMeters + (load.SupportForce.Newtons * at), 1e-9);
         },
-        iter: 200);
+        cases: 200);
 
     // The limits: a stiff support takes W b/a, a stiff mount takes W b, and with no support the mount turns by W b/k_m.
     [Fact]

@@ -81,7 +81,7 @@ public sealed class BuildLimitTests
         var limits = Run(WiredScenario.Text(blocks: blocks)).Limits.Where(limit => limit.Case == LoadCase.StartUp).ToList();
 
         Assert.NotEmpty(limits);
-        Assert.All(limits, limit => Assert.Equal(block, limit.At!.Block));
+        Each.Of(limits, limit => Assert.Equal(block, limit.At!.Block));
     }
 
     [Fact]
@@ -96,11 +96,11 @@ public sealed class BuildLimitTests
             + "others: record}}"));
 
         Assert.NotEmpty(result.Series);
-        Assert.All(result.Series, point => Assert.Equal(
+        Each.Of(result.Series, point => Assert.Equal(
             (double)point.Wiring!.Power.Watts,
             (double)point.Wiring.Delivered.Watts + point.Wiring.Elements.Values.Sum(at => (double)at.Loss.Watts), 1e-6));
         Assert.Equal(["a", "b", "c"], result.Series.Select(point => result.Stretches[point.Stretch].Block).Distinct());
-        Assert.All(
+        Each.Of(
             result.Series.Where(point => result.Stretches[point.Stretch].Block == "b"), point =>
                 Assert.Equal(0, point.Wiring!.Current.Amperes, 1e-9));
     }

@@ -19,74 +19,106 @@ public sealed class DayPlanPropertyTests
 
     private static readonly double Coulombs = 3600 * 98 / 14.4;
 
-    public static TheoryData<int> Seeds => [.. Enumerable.Range(1, 12)];
+    private const int Cases = 12;
 
-    [Theory]
-    [MemberData(nameof(Seeds))]
-    public void Charge_is_conserved_battery_by_battery(int seed)
+    [Fact]
+    public void Charge_is_conserved_battery_by_battery()
     {
-        var plan = Draw(new Random(seed), Plain);
-        var charger = plan.Chargers["charger"];
-
-        // A battery that waits its turn may be in a bay or before it: there both are one place.
-        if (charger.Order == BayOrder.InTurn)
+        var (used, charged, rested) = (new LookedAt(), new LookedAt(), new LookedAt());
+        Drawn.Cases(firstSeed: 1, Cases, random =>
         {
-            plan = plan with
+            var plan = Draw(random, Plain);
+            var charger = plan.Chargers["charger"];
+
+            // A battery that waits its turn may be in a bay or before it: there both are one place.
+            if (charger.Order == BayOrder.InTurn)
             {
-                Batteries = new(plan.Batteries.Select(item => KeyValuePair.Create(item.Key,
-                    item.Value with { Rests = new RestingPlace(charger.Ambient) }))),
-            };
-        }
+                plan = plan with
+                {
+                    Batteries = new(plan.Batteries.Select(item => KeyValuePair.Create(item.Key,
+                        item.Value with { Rests = new RestingPlace(charger.Ambient) }))),
+                };
+            }
 
-        var result = plan.Run(seed % 2 == 0 ? Plans.CabledRig : Plans.Rig);
-        foreach (var (name, battery) in result.Batteries)
-        {
-            var aged = Coulombs * (plan.Batteries[name].CapacityLeft?.DecimalFractions ?? 1);
-            var expected = plan.Batteries[name].Charge.DecimalFractions - (battery.ChargeOut.Coulombs / aged)
-                + (0.998 * battery.ChargeIn.Coulombs / aged)
-                - RestLoss.Of(plan, plan.Batteries[name], battery);
-            Assert.Equal(expected, battery.ChargeLeft.DecimalFractions, 1e-5);
-        }
+            var result = plan.Run(random.Next(2) == 0 ? Plans.CabledRig : Plans.Rig);
+            foreach (var (name, battery) in result.Batteries)
+            {
+                var aged = Coulombs * (plan.Batteries[name].CapacityLeft?.DecimalFractions ?? 1);
+                // Worked out apart from the library; what the result says of it is held against it, and not taken from it.
+                var lost = RestLoss.Of(plan, plan.Batteries[name], battery);
+                var expected = plan.Batteries[name].Charge.DecimalFractions - (battery.ChargeOut.Coulombs / aged)
+                    + (0.998 * battery.ChargeIn.Coulombs / aged) - lost;
+                Assert.Equal(expected, battery.ChargeLeft.DecimalFractions, 1e-5);
+                Assert.Equal(lost, battery.SelfDischarge.DecimalFractions, 1e-5);
+                Count(used, battery.ChargeOut.Coulombs > 0);
+                Count(charged, battery.ChargeIn.Coulombs > 0);
+                Count(rested, lost > 1e-4);
+            }
+        });
+        Each.Of([used, charged, rested], seen => seen.AtLeast(Seeds.Wanted is null ? 6 : 0));
     }
 
-    [Theory]
-    [MemberData(nameof(Seeds))]
-    public void Energy_in_is_energy_out_and_losses_and_what_is_stored(int seed)
+    [Fact]
+    public void Energy_in_is_energy_out_and_losses_and_what_is_stored()
     {
-        var result = Draw(new Random(seed), Plans.Brick98).Run();
-        foreach (var battery in result.Batteries.Values)
+        var (used, charged) = (new LookedAt(), new LookedAt());
+        Drawn.Cases(firstSeed: 1, Cases, random =>
         {
-            var moved = battery.Charged.Joules + battery.Delivered.Joules + 1;
-            Assert.Equal(0, (battery.Charged - battery.Delivered - battery.Heat - battery.Stored).Joules / moved, 1e-5);
-            Assert.True(battery.FromWall >= battery.Charged);
-        }
-        Assert.Equal(result.FromPacks.Joules, result.Batteries.Values.Sum(battery => battery.Delivered.Joules), 1e-3);
+            var result = Draw(random, Plans.Brick98).Run();
+            foreach (var battery in result.Batteries.Values)
+            {
+                var moved = battery.Charged.Joules + battery.Delivered.Joules + 1;
+                Assert.Equal(0, (battery.Charged - battery.Delivered - battery.Heat - battery.Stored).Joules / moved, 1e-5);
+                Assert.True(battery.FromWall >= battery.Charged);
+                Count(used, battery.Delivered.Joules > 0);
+                Count(charged, battery.Charged.Joules > 0);
+            }
+            Assert.Equal(result.FromPacks.Joules, result.Batteries.Values.Sum(battery => battery.Delivered.Joules), 1e-3);
+        });
+        Each.Of([used, charged], seen => seen.AtLeast(Seeds.Wanted is null ? 6 : 0));
     }
 
-    [Theory]
-    [MemberData(nameof(Seeds))]
-    public void Each_battery_is_at_one_place_at_a_time_and_one_is_on_the_rig(int seed)
+    [Fact]
+    public void Each_battery_is_at_one_place_at_a_time_and_one_is_on_the_rig()
     {
-        var plan = Draw(new Random(seed), Plans.Brick98);
-        var result = plan.Run();
-        var (start, end) = (result.Days[0].Start.Seconds, result.Days[^1].End.Seconds);
-        foreach (var battery in result.Batteries.Values)
+        var (moves, bays) = (new LookedAt(), new LookedAt());
+        Drawn.Cases(firstSeed: 1, Cases, random =>
         {
-            Assert.Equal(start, battery.Spans[0].Start.Seconds, 1e-6);
-            Assert.Equal(end, battery.Spans[^1].End.Seconds, 1e-6);
-            Assert.All(battery.Spans.Zip(battery.Spans.Skip(1)),
-                pair => Assert.Equal((pair.First.End, pair.First.ChargeAtEnd), (pair.Second.Start, pair.Second.ChargeAtStart)));
-        }
-        Alone(BatteryPlace.OnRig, 1);
-        Alone(BatteryPlace.Charging, plan.Chargers.Values.Sum(charger => charger.Bays));
+            var plan = Draw(random, Plans.Brick98);
+            var result = plan.Run();
+            var (start, end) = (result.Days[0].Start.Seconds, result.Days[^1].End.Seconds);
+            foreach (var battery in result.Batteries.Values)
+            {
+                Assert.Equal(start, battery.Spans[0].Start.Seconds, 1e-6);
+                Assert.Equal(end, battery.Spans[^1].End.Seconds, 1e-6);
+                Each.Step(battery.Spans, (one, next) =>
+                {
+                    Assert.Equal((one.End, one.ChargeAtEnd), (next.Start, next.ChargeAtStart));
+                    moves.One();
+                }, atLeast: 0);
+            }
+            Alone(result, BatteryPlace.OnRig, 1, atLeast: 1);
+            var charging = Alone(result, BatteryPlace.Charging, plan.Chargers.Values.Sum(charger => charger.Bays), atLeast: 0);
+            Count(bays, charging > 1);
+        });
+        moves.AtLeast(Seeds.Wanted is null ? 40 : 0);
+        bays.AtLeast(Seeds.Wanted is null ? 4 : 0);
+    }
 
-        void Alone(BatteryPlace place, int most)
-        {
-            var spans = result.Batteries.Values.SelectMany(battery => battery.Spans).Where(span => span.Place == place).ToList();
-            Assert.All(spans,
-                span => Assert.True(spans.Count(other => other.Start <= span.Start && other.End > span.Start) <= most,
-                $"{place} at {span.Start.Hours}"));
-        }
+    // How many were looked at.
+    private static int Alone(SimulationResult result, BatteryPlace place, int most, int atLeast)
+    {
+        var spans = result.Batteries.Values.SelectMany(battery => battery.Spans).Where(span => span.Place == place).ToList();
+        Each.Of(spans,
+            span => Assert.True(spans.Count(other => other.Start <= span.Start && other.End > span.Start) <= most,
+            $"{place} at {span.Start.Hours}"), atLeast);
+        return spans.Count;
+    }
+
+    private static void Count(LookedAt seen, bool isSo)
+    {
+        if (isSo)
+            seen.One();
     }
 
     [Fact]
@@ -107,7 +139,7 @@ public sealed class DayPlanPropertyTests
     {
         var broken = Breaks(new Random(20), plans: 60, lowestWarning: 11.6, out _);
         Assert.NotEmpty(broken);
-        Assert.All(broken, one => Assert.True(
+        Each.Of(broken, one => Assert.True(
             one.Result.DownTimes.First(down => !down.IsPlanned) is { Reason.Kind: StopKind.ShortOfVoltage, InTake: true }));
     }
 

@@ -14,12 +14,12 @@ public sealed class DayPlanTests
         var result = Plans.Plan(3, 6).Run();
         Assert.True(result.Completes, result.Story());
         Assert.Equal(2, result.Swaps.Count);
-        Assert.All(result.Swaps, swap => Assert.False(swap.Forced));
-        Assert.All(result.DownTimes, down => Assert.Equal((StopKind.PlannedSwap, true, false),
+        Each.Of(result.Swaps, swap => Assert.False(swap.Forced));
+        Each.Of(result.DownTimes, down => Assert.Equal((StopKind.PlannedSwap, true, false),
             (down.Reason.Kind, down.IsPlanned, down.InTake)));
 
         // A minute for the swap and half a minute for the restart.
-        Assert.All(result.DownTimes, down => Assert.Equal(90, (down.End - down.Start).Seconds, 1e-6));
+        Each.Of(result.DownTimes, down => Assert.Equal(90, (down.End - down.Start).Seconds, 1e-6));
         Assert.Equal(result.Swaps.Min(swap => swap.ChargeOff), result.LeastChargeAtSwap);
     }
 
@@ -38,7 +38,7 @@ public sealed class DayPlanTests
     {
         var result = (Plans.Plan(3, 6) with { Swaps = new SwapPolicy() }).Run();
         Assert.False(result.Completes);
-        Assert.All(result.Swaps, swap => Assert.True(swap.Forced));
+        Each.Of(result.Swaps, swap => Assert.True(swap.Forced));
         Assert.Contains(result.DownTimes, down => down is { Reason.Kind: StopKind.ShortOfVoltage, Awaits: null, InTake: true });
     }
 
@@ -48,16 +48,14 @@ public sealed class DayPlanTests
         var plan = Plans.Plan(3, 6) with { Swaps = new SwapPolicy { Reserve = Ratio.FromPercent(25) } };
         var any = (plan with { Swaps = plan.Swaps with { Allowed = SwapMoments.AnyTime } }).Run();
         var reset = plan.Run();
-        var between = (plan with { Swaps = plan.Swaps with { Allowed = SwapMoments.BetweenBlocks } }).Run();
+        // Early enough that what is left lasts to the end of the block.
+        var between = (Plans.Plan(3, 3) with { Swaps = new SwapPolicy { Reserve = Ratio.FromPercent(80),
+            Allowed = SwapMoments.BetweenBlocks } }).Run();
         Assert.Equal(0.25, any.Swaps[0].ChargeOff!.Value.DecimalFractions, 1e-9);
-        foreach (var swap in reset.Swaps)
-        {
-            // Takes begin every ten minutes from 8 o'clock, or half an hour later after the meal, and last four.
-            var minute = swap.Time.Minutes % 10;
-            Assert.True(minute >= 4 - 1e-6, $"{swap.Time.Minutes}");
-        }
+        // Takes begin every ten minutes from 8 o'clock, or half an hour later after the meal, and last four.
+        Each.Of(reset.Swaps, swap => Assert.True(swap.Time.Minutes % 10 >= 4 - 1e-6, $"{swap.Time.Minutes}"));
         Assert.True(reset.Swaps[0].Time >= any.Swaps[0].Time);
-        Assert.All(between.Swaps.Where(swap => !swap.Forced), swap => Assert.Contains(swap.Block, new[] { "meal", "afternoon" }));
+        Each.Of(between.Swaps.Where(swap => !swap.Forced), swap => Assert.Contains(swap.Block, new[] { "meal", "afternoon" }));
     }
 
     [Fact]
@@ -78,7 +76,7 @@ public sealed class DayPlanTests
         var cold = Plans.Plan(2, 8) with { Ambient = Plans.Celsius(2),
             Chargers = Plans.One(Plans.TwoBays with { Ambient = Plans.Celsius(5) }) };
         var result = cold.Run();
-        Assert.All(result.Batteries.Values.SelectMany(battery => battery.Spans),
+        Each.Of(result.Batteries.Values.SelectMany(battery => battery.Spans),
             span => Assert.False(span.Place == BatteryPlace.Charging && span.TemperatureAtStart < Plans.Celsius(9.9)));
         Assert.Contains(result.Batteries.Values.SelectMany(battery => battery.Spans),
             span => span.Place == BatteryPlace.WaitingForTemperature);
@@ -109,7 +107,7 @@ public sealed class DayPlanTests
         var charged = (Plans.Plan(3, 6, days: 2) with { Chargers = Plans.One(Plans.TwoBays with { PowerHours = [night] }) })
             .Run();
         Assert.True(charged.Completes, charged.Story());
-        Assert.All(charged.Days[1].ChargeAtStart.Values, charge => Assert.True(charge.Percent > 97));
+        Each.Of(charged.Days[1].ChargeAtStart.Values, charge => Assert.True(charge.Percent > 97));
         Assert.False((Plans.Plan(3, 6, days: 2) with { ChargedElsewhere = false }).Run().Completes);
         Assert.Equal(charged.FromWall.WattHours, charged.Days.Sum(day => day.FromWall.WattHours), 1e-6);
     }
@@ -133,7 +131,7 @@ public sealed class DayPlanTests
         Assert.Equal(FullAt(shared, "b2"), FullAt(inTurn, "b2"), 1e-6);
         Assert.True(FullAt(inTurn, "b3") > FullAt(inTurn, "b2") + 1);
         Assert.True(FullAt(limited, "b3") > FullAt(shared, "b3") + 0.5);
-        Assert.All(limited.Batteries.Values.SelectMany(battery => battery.Spans)
+        Each.Of(limited.Batteries.Values.SelectMany(battery => battery.Spans)
             .Where(span => span.Place == BatteryPlace.Charging), span =>
             Assert.True((span.ChargeAtEnd - span.ChargeAtStart).DecimalFractions * 98 / (span.End - span.Start).Hours < 30,
                 "more than half of the wall's 60 W"));

@@ -59,14 +59,14 @@ public class DayWiringTests
     [Fact]
     public void A_day_is_the_run_of_its_wiring_with_cables_and_without()
     {
-        Gen.Select(Gen.Double[0, 0.4], Gen.Double[0, 0.2], Gen.Double[-15, 30]).Sample(
+        Gen.Select(Gen.Double[0, 0.4], Gen.Double[0, 0.2], Gen.Double[-15, 30]).Holds(
             (camera, plate, celsius) =>
             {
                 Same(Powered(), celsius);
                 Same(Powered() with { Cables = new([new("dummy", Ohms(camera)), new("plate", Ohms(plate)),
                     new("light", Ohms(plate))]) }, celsius);
             },
-            iter: 25);
+            cases: 25);
     }
 
     [Fact]

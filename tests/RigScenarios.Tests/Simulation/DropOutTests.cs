@@ -116,8 +116,8 @@ public sealed class DropOutTests
         // The camera drops out first, then the rig stops with the monitor; what each device is told stays what stopped it.
         var result = Run("{fussy: {}, hardy: {essential: yes}}",
             blocks: "{a: {length: 10 h, others: record}, b: {length: 1 h, others: standby}}");
-        Assert.All(Downs("fussy"), span => Assert.Equal("drop-out of fussy", span.Reason!.ToString()));
-        Assert.All(Downs("hardy"), span => Assert.Equal("drop-out of hardy", span.Reason!.ToString()));
+        Each.Of(Downs("fussy"), span => Assert.Equal("drop-out of fussy", span.Reason!.ToString()));
+        Each.Of(Downs("hardy"), span => Assert.Equal("drop-out of hardy", span.Reason!.ToString()));
         Assert.Equal(19, Downs("fussy")[^1].End.Hours, 1e-9);
         Assert.Equal(StopKind.NothingLeft, Downs("fussy")[^1].Awaits);
 

@@ -15,7 +15,7 @@ public sealed class LeastKitTests
         var found = LeastKit.Find(Plans.Rig, plan, KitWish.None, null, TestContext.Current.CancellationToken);
         Assert.Equal(["b1", "b2", "b3"], found.Least!.Batteries);
         Assert.Equal([1, 2, 3], found.Tried.Select(trial => trial.Batteries.Count));
-        Assert.All(found.Tried.SkipLast(1), trial => Assert.NotEqual("", trial.Where));
+        Each.Of(found.Tried.SkipLast(1), trial => Assert.NotEqual("", trial.Where));
         Assert.True(found.Result!.Completes);
     }
 
@@ -61,7 +61,7 @@ public sealed class LeastKitTests
         var found = LeastKit.Find(Plans.Rig, plan, KitWish.None, null, TestContext.Current.CancellationToken);
         var skipped = found.Tried.Where(trial => !trial.Simulated).ToList();
         Assert.NotEmpty(skipped);
-        Assert.All(skipped,
+        Each.Of(skipped,
             trial =>
             Assert.False(
             (plan with { Batteries = new(trial.Batteries.Select(name => KeyValuePair.Create(name, plan.Batteries[name]))) })

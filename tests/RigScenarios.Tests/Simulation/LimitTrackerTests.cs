@@ -81,7 +81,7 @@ public sealed class LimitTrackerTests
         // After the day the battery is emptied: its voltage falls further than it ever did by day.
         var result = SmallScenario.Run(WiredScenario.Text(blocks: "{all: {length: 30 min, others: record}}"));
         Assert.True(result.Reserve.Time.Hours > 1);
-        Assert.All(result.Limits, limit => Assert.InRange(limit.At!.Time.Hours, 8, 8.5 + 1e-9));
+        Each.Of(result.Limits, limit => Assert.InRange(limit.At!.Time.Hours, 8, 8.5 + 1e-9));
         var cutOff = Assert.Single(result.Limits, limit => limit is { Kind: LimitKind.CutOff, Case: LoadCase.Steady });
         Assert.True(((ElectricPotential)cutOff.Worst).Volts > 13);
     }

@@ -63,12 +63,12 @@ public sealed class ReserveTests
 
         Assert.True(result.Completes, result.Story());
         Assert.Equal(result.Days[0].ChargeAtStart, result.Days[1].ChargeAtStart);
-        Assert.All(result.Days[0].ChargeAtStart.Values, charge => Assert.Equal(100, charge.Percent, 1e-9));
+        Each.Of(result.Days[0].ChargeAtStart.Values, charge => Assert.Equal(100, charge.Percent, 1e-9));
         Assert.Equal(result.Days[0].FromPacks.WattHours, result.Days[1].FromPacks.WattHours, 1e-6);
         var swaps = result.Swaps.ToLookup(swap => swap.Day);
         Assert.NotEmpty(swaps[1]);
         Assert.Equal(swaps[1].Select(swap => (swap.Off, swap.On)), swaps[2].Select(swap => (swap.Off, swap.On)));
-        Assert.All(swaps[1].Zip(swaps[2]), pair => Assert.Equal(pair.First.Time.Hours + 24, pair.Second.Time.Hours, 1e-6));
+        Each.Of(swaps[1].Zip(swaps[2]), pair => Assert.Equal(pair.First.Time.Hours + 24, pair.Second.Time.Hours, 1e-6));
         Assert.Equal(100, result.HotSwap!.Spans.First(span => span.Start.Hours >= 32 - 1e-9).ChargeAtStart.Percent, 1e-6);
     }
 
@@ -77,7 +77,7 @@ public sealed class ReserveTests
     {
         var result = (Plans.Plan(5, 6, days: 2) with { ChargedElsewhere = false }).Run();
         Assert.True(result.Days[1].ChargeAtStart.Values.Sum(charge => charge.Percent) < 400);
-        Assert.All(
+        Each.Of(
             result.Days[0].ChargeAtEnd, item =>
                 Assert.InRange((item.Value - result.Days[1].ChargeAtStart[item.Key]).Percent, 0, 0.2));
     }

@@ -51,7 +51,7 @@ public sealed class GridSweepTests
         GridSweep.Run(Harbour, "tripod", "day-one", [Cold, Energy], told, TestContext.Current.CancellationToken);
         Assert.Equal(6, told.Shares.Count);
         Assert.Equal(1, told.Shares.Max());
-        Assert.All(told.Shares, share => Assert.InRange(share, 0, 1));
+        Each.Of(told.Shares, share => Assert.InRange(share, 0, 1));
     }
 
     [Fact]

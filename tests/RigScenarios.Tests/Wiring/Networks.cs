@@ -24,6 +24,20 @@ internal static class Networks
     public static OrderedMap<string> AllOn(this WiringNetwork network) =>
         new(network.Elements.OfType<Device>().Select(device => KeyValuePair.Create(device.Name, "on")));
 
+    /// <summary>The same network with so many times its draws, what regulators take themselves among them.</summary>
+    public static WiringNetwork Loaded(WiringNetwork network, double factor) => new(network.Elements.Select(element =>
+        element switch
+        {
+            Device device => new Device(device.Name, device.FedBy, new([new("on", device.DrawIn("on") with
+            {
+                ConstantPower = Power.FromWatts(factor * (double)device.DrawIn("on").ConstantPower.Watts),
+                ConstantCurrent = factor * device.DrawIn("on").ConstantCurrent,
+                Conductance = factor * device.DrawIn("on").Conductance,
+            })])),
+            Regulator regulator => regulator with { OwnDraw = Power.FromWatts(factor * (double)regulator.OwnDraw.Watts) },
+            _ => element,
+        }));
+
     private static IEnumerable<WiringElement> Tree((int Kind, double Amount, int Parent, double Watts)[] choices)
     {
         var feeds = new List<string?> { null };

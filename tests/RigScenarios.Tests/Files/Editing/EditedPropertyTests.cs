@@ -21,24 +21,26 @@ public sealed class EditedPropertyTests
     {
         var text = EditedFiles.All[name];
         var before = EditedFiles.Read(text);
-        Edits.Sample(
-            edits =>
+        Edits.Holds(
+            (edits, looked) =>
             {
                 var after = RandomEdits.Apply(before, edits);
                 var changed = ScenarioFile.Edited(text, before, after);
                 Assert.Equal(ScenarioFile.Text(after), ScenarioFile.Text(EditedFiles.Read(changed)));
                 var lost = EditedFiles.Lost(text, changed);
                 Assert.True(lost.Count == 0, string.Join('\n', lost) + "\n" + changed);
+                if (text != changed)
+                    looked.One();
             },
-            iter: Runs);
+            cases: Runs, atLeast: 150);
     }
 
     [Theory]
     [MemberData(nameof(Names))]
     public void Changes_one_after_the_other_do_no_harm_either(string name)
     {
-        Edits.Sample(
-            edits =>
+        Edits.Holds(
+            (edits, looked) =>
             {
                 var text = EditedFiles.All[name];
                 var scenario = EditedFiles.Read(text);
@@ -50,8 +52,10 @@ public sealed class EditedPropertyTests
                     (text, scenario) = (changed, after);
                 }
                 Assert.Equal(ScenarioFile.Text(scenario), ScenarioFile.Text(EditedFiles.Read(text)));
+                if (text != EditedFiles.All[name])
+                    looked.One();
             },
-            iter: Runs / 5);
+            cases: Runs / 5, atLeast: 25);
     }
 
     [Theory]

@@ -120,7 +120,7 @@ public sealed class EditedTests
     {
         var problems = Assert.Throws<ScenarioProblemsException>(() => ScenarioFile.Edited(Text + "  x: {", Before,
             Before with { Title = "Pond" })).Problems;
-        Assert.All(problems, problem => Assert.NotEqual(TextPlace.None, problem.At));
+        Each.Of(problems, problem => Assert.NotEqual(TextPlace.None, problem.At));
     }
 
     [Fact]
