@@ -10,7 +10,11 @@ internal static class BlockDemands
 {
     /// <summary>The blocks of all days with the power that the battery must deliver at its nominal voltage, with copper at 20
     /// °C.</summary>
-    public static IReadOnlyList<BlockSpan> Of(SimulatedRig rig, DayPlan plan, DaySchedule schedule)
+    /// <param name="rig">The rig.</param>
+    /// <param name="plan">The days.</param>
+    /// <param name="schedule">The days on one line of time.</param>
+    /// <param name="cancellation">Stops it.</param>
+    public static IReadOnlyList<BlockSpan> Of(SimulatedRig rig, DayPlan plan, DaySchedule schedule, CancellationToken cancellation)
     {
         var volts = plan.Batteries.Values.First().Part.Battery!.Voltage.Volts;
         var watts = new Dictionary<OrderedMap<string>, double>();
@@ -20,9 +24,13 @@ internal static class BlockDemands
             var start = schedule.Days[index].Start;
             foreach (var (name, block) in day.Blocks)
             {
+                cancellation.ThrowIfCancellationRequested();
                 var end = start + block.Length.Seconds;
-                var joules = DaySchedule.StretchesOf(index, name, block, start)
-                    .Sum(stretch => WattsIn(rig.StatesIn(stretch, reserveCharges: false)) * (stretch.End - stretch.Start));
+
+                // All takes of a block draw the same, and so do its resets.
+                double? inTakes = null, inResets = null;
+                var joules = DaySchedule.StretchesOf(index, name, block, start).Sum(stretch => (stretch.End - stretch.Start)
+                    * (stretch.InReset ? inResets ??= WattsOf(stretch) : inTakes ??= WattsOf(stretch)));
                 spans.Add(new BlockSpan(
                     index + 1, name, block.Title ?? name, Duration.FromSeconds(start), Duration.FromSeconds(end),
                     Power.FromWatts(end > start ? joules / (end - start) : 0)));
@@ -31,6 +39,8 @@ internal static class BlockDemands
         }
 
         return spans;
+
+        double WattsOf(DayStretch stretch) => WattsIn(rig.StatesIn(stretch, reserveCharges: false));
 
         double WattsIn(OrderedMap<string> states)
         {

@@ -79,7 +79,7 @@ public static class DaySimulation
             battery.Pack.SeriesGroups * battery.Pack.OpenCircuitVoltage.Points[^1].Voltage.Volts);
         if (rig.Network.OverVoltages(ElectricPotential.FromVolts(highest)) is { Count: > 0 } wrong)
             throw new WiringException(string.Join(Environment.NewLine, wrong));
-        account = new SimulationAccount(loop, schedule);
+        account = new SimulationAccount(loop, schedule, cancellation);
         if (options.KeepsLimits || options.SeriesPoints > 0)
             loop.Supply.Keeper = new MomentKeeper(rig, loop.Supply, options.KeepsLimits, options.SeriesPoints, length);
         for (var i = 0; i < schedule.Days.Count; i++)
@@ -92,7 +92,7 @@ public static class DaySimulation
             account.EndDay();
         }
 
-        var result = account.Result(BlockDemands.Of(rig, plan, schedule));
+        var result = account.Result(BlockDemands.Of(rig, plan, schedule, cancellation));
         loop.Supply.Keeper = null;
         return options.FindsReserve ? ReserveRun.Add(result, loop, plan, schedule, account) : result;
     }

@@ -14,7 +14,9 @@ internal sealed class EventLoop
 {
     private readonly CancellationToken cancellation;
     private readonly DayEvent[] events;
-    private readonly Dictionary<(DayBlock Block, bool InReset, bool ReserveCharges), OrderedMap<string>> states = [];
+
+    // By the block itself, not by what is in it: to compare all its fields at every take would take longer than the take's run.
+    private readonly Dictionary<DayBlock, OrderedMap<string>?[]> states = new(ReferenceEqualityComparer.Instance);
     private OrderedMap<string>? statesBefore;
     private HashSet<string> starting = [];
 
@@ -229,9 +231,8 @@ internal sealed class EventLoop
 
     private OrderedMap<string> StatesIn(DayStretch stretch, bool reserveCharges)
     {
-        var key = (stretch.Block, stretch.InReset, reserveCharges);
-        if (!states.TryGetValue(key, out var known))
-            states.Add(key, known = Rig.StatesIn(stretch, reserveCharges));
-        return known;
+        if (!states.TryGetValue(stretch.Block, out var known))
+            states.Add(stretch.Block, known = new OrderedMap<string>?[4]);
+        return known[(stretch.InReset ? 1 : 0) + (reserveCharges ? 2 : 0)] ??= Rig.StatesIn(stretch, reserveCharges);
     }
 }

@@ -2,6 +2,7 @@ using MathNet.Numerics.Integration;
 using RigScenarios.Batteries;
 using RigScenarios.Days;
 using RigScenarios.Limits;
+using RigScenarios.Numerics;
 using RigScenarios.Parts;
 using UnitsNet;
 using UnitsNet.Units;
@@ -9,7 +10,7 @@ using UnitsNet.Units;
 namespace RigScenarios.Simulation;
 
 /// <summary>Keeps what the result needs while the days run, and makes the result.</summary>
-internal sealed class SimulationAccount(EventLoop loop, DaySchedule schedule)
+internal sealed class SimulationAccount(EventLoop loop, DaySchedule schedule, CancellationToken cancellation)
 {
     private readonly List<DayStretch> stretches = [];
     private readonly List<(OrderedMap<Ratio> Charges, double Out, double Wall)> begins = [];
@@ -36,6 +37,7 @@ internal sealed class SimulationAccount(EventLoop loop, DaySchedule schedule)
         loop.Swaps.Reserve.Pack?.Close(end);
         foreach (var device in loop.Devices)
             device.Close(end);
+        cancellation.ThrowIfCancellationRequested();
         var downs = loop.Devices.Where(device => device.Device.Essential)
             .SelectMany(device => device.Spans.Where(span => span.Activity == DeviceActivity.Down)
                 .Select(span => DownOf(device.Device.Name, span)))
@@ -99,6 +101,7 @@ internal sealed class SimulationAccount(EventLoop loop, DaySchedule schedule)
 
     private DownTime DownOf(string device, DeviceSpan span)
     {
+        cancellation.ThrowIfCancellationRequested();
         var at = StretchAt(span);
         return new DownTime(device, span.Start, span.End, span.Reason!, span.Awaits, at.Day + 1, at.Name, at.Rolling);
     }
@@ -106,9 +109,17 @@ internal sealed class SimulationAccount(EventLoop loop, DaySchedule schedule)
     // A stop at the last moment of a take belongs to the take.
     private DayStretch StretchAt(DeviceSpan span)
     {
-        var at = stretches.FindLast(stretch => stretch.Start <= span.Start.Seconds + 1e-9)!;
-        var before = stretches.FindLast(stretch => stretch.Start < span.Start.Seconds - 1e-9);
+        var at = LastBegunBy(span.Start.Seconds + 1e-9)!;
+        var before = LastBegunBy(Math.BitDecrement(span.Start.Seconds - 1e-9));
         return !span.IsPlanned && before is { Rolling: true } ? before : at;
+    }
+
+    // Stretches stand in the order of time. A day of short takes has tens of thousands of them, and as many times without a
+    // device, so that a search from one end would take minutes.
+    private DayStretch? LastBegunBy(double time)
+    {
+        var begun = SortedPlace.CountWhile(stretches.Count, i => stretches[i].Start <= time);
+        return begun > 0 ? stretches[begun - 1] : null;
     }
 
     private static BatteryTimeline TimelineOf(SimulatedBattery battery) => new()

@@ -1,6 +1,7 @@
 using RigScenarios.Batteries;
 using RigScenarios.Days;
 using RigScenarios.Limits;
+using RigScenarios.Numerics;
 using RigScenarios.Parts;
 using RigScenarios.Wiring;
 using UnitsNet;
@@ -195,8 +196,18 @@ public sealed record DayOutcome(
 public sealed record SimulationResult
 {
     /// <summary>Whether a device was wanted at any time between two.</summary>
-    internal bool WasWanted(string device, Duration from, Duration to) =>
-        Devices[device].Spans.Any(span => span.Activity != DeviceActivity.Off && span.Start < to && span.End > from);
+    internal bool WasWanted(string device, Duration from, Duration to)
+    {
+        // Spans stand in the order of time, and in a day of short takes there are tens of thousands of them.
+        var spans = Devices[device].Spans;
+        for (var i = SortedPlace.CountWhile(spans.Count, at => spans[at].End <= from); i < spans.Count && spans[i].Start < to; i++)
+        {
+            if (spans[i].Activity != DeviceActivity.Off)
+                return true;
+        }
+
+        return false;
+    }
 
     /// <summary>Whether every essential device ran whenever it was asked for, but for planned swaps and the restarts after
     /// them.</summary>
