@@ -7,7 +7,7 @@ namespace RigScenarios.Tests.Cli;
 public sealed class CtrlCTests
 {
     /// <summary>300 blocks of takes of a second: the search alone would take minutes. The bound is far above the second that is
-    /// meant, for machines with much else to do; docs/tests say what is counted instead (StoppedWorkTests).</summary>
+    /// meant, for machines with much else to do: StoppedWorkTests counts steps instead.</summary>
     [Fact]
     public async Task A_run_over_300_blocks_of_short_takes_stops_in_the_search_with_130()
     {
