@@ -9,7 +9,7 @@ namespace RigScenarios.Batteries;
 /// <param name="Why">What this rests on, as a part of a sentence.</param>
 /// <remarks>
 /// What was measured is one fresh NMC cell at steady currents. Its rows are in docs/measured-cells.md. Age, other cells, LFP and
-/// draws that change come on top; the page shows how much for four other cells and one load, which is too few to promise anything.
+/// draws that change come on top; the page shows how much for four other cells and one load, too few to promise anything.
 /// </remarks>
 public sealed record ExpectedError(Ratio? Share, IReadOnlyList<MeasuredDeviation> Rows, string Why)
 {

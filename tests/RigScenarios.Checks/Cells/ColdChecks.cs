@@ -40,7 +40,7 @@ public class ColdChecks
     // "A reaction whose rate doubles from 25 to 35 °C has an activation energy of 52.9 kJ/mol": the classic exercise on the law
     // of Arrhenius. A resistance is the inverse of a rate: it halves, and grows accordingly into the cold. Three digits: 0.1 %.
     [Theory]
-    [Source(SourceKind.Handbook, "textbook exercise on Arrhenius' law: rate doubled from 25 to 35 °C, 52.9 kJ/mol; from memory")]
+    [Source(SourceKind.FromMemory, "textbook exercise on Arrhenius' law: rate doubled from 25 to 35 °C, 52.9 kJ/mol")]
     [InlineData(35, 0.5)]
     [InlineData(25, 1)]
     public void Resistance_halves_from_25_to_35_degrees_at_52_9_kilojoules_per_mole(double celsius, double times) =>
