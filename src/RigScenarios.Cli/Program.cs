@@ -13,7 +13,7 @@ namespace RigScenarios.Cli
         /// <param name="args">The words after the program's name.</param>
         /// <param name="clock">The clock that says which day it is; the system's if left out.</param>
         /// <returns>0 an answer was given, whatever it is; 1 something failed that the input isn't to blame for; 2 the input
-        /// can't be used; 130 stopped by the user.</returns>
+        /// can't be used; 130 stopped by the user; 143 ended by the system.</returns>
         public static async Task<int> RunAsync(string[] args, TimeProvider? clock = null)
         {
             ArgumentNullException.ThrowIfNull(args);
@@ -21,7 +21,7 @@ namespace RigScenarios.Cli
             var root = new RootCommand("Will this camera rig run all day, and does it balance? Runs builds through shooting "
                 + "days, puts them on their heads, and says what would help. Ends with 0 when there is an answer, whatever it "
                     + "is; with 1 when the work failed for a reason outside the input; with 2 when a file, a path or an "
-                        + "option can't be used; with 130 when you stopped it.")
+                        + "option can't be used; with 130 when you stopped it, with 143 when the system did.")
             {
                 CheckCommand.Create(),
                 RunCommand.Create(clock ?? TimeProvider.System),
@@ -32,18 +32,21 @@ namespace RigScenarios.Cli
                 TravelCommand.Create(clock ?? TimeProvider.System),
                 NotebookCommand.Create(),
                 NewCommand.Create(),
-                OpenCommand.Create(),
+                OpenCommand.Create(clock ?? TimeProvider.System),
             };
             root.SetAction((_, cancellation) => Guard.RunAsync(() => DemoCommand.RunAsync(cancellation)));
             var parsed = root.Parse(args);
             if (parsed.Errors.Count > 0)
             {
                 foreach (var error in parsed.Errors)
-                    await Console.Error.WriteLineAsync($"error: {error.Message}");
-                await Console.Error.WriteLineAsync("See: rigscenarios --help");
+                    ErrorText.Line($"error: {error.Message}");
+                ErrorText.Line("See: rigscenarios --help");
                 return ExitCodes.BadInput;
             }
-            return await parsed.InvokeAsync();
+            using var signals = new StopSignals();
+            // The parser's own way of stopping knows no difference between the signals.
+            var configuration = new InvocationConfiguration { ProcessTerminationTimeout = null };
+            return await signals.EndOf(parsed.InvokeAsync(configuration, signals.Token));
         }
     }
 }

@@ -25,7 +25,8 @@ internal static class CheckCommand
                 Console.Out.WriteLine(problem);
             var found = problems.Count(problem => problem.Severity == Severity.Error);
             errors += found;
-            Console.Out.WriteLine(found == 0 ? $"{file}: no errors" : $"{file}: {found} error{(found == 1 ? "" : "s")}");
+            Console.Out.WriteLine(ShownText.Of(found == 0 ? $"{file}: no errors"
+                : $"{file}: {found} error{(found == 1 ? "" : "s")}"));
         }
         return errors == 0 ? ExitCodes.Done : ExitCodes.BadInput;
     }

@@ -36,26 +36,22 @@ internal static class NewCommand
     {
         if (!console.Profile.Capabilities.Interactive)
         {
-            await Console.Error.WriteLineAsync(
-                "error: \"new\" asks questions, and there is no terminal to ask them in. Start it in a terminal window "
+            ErrorText.Line("error: \"new\" asks questions, and there is no terminal to ask them in. Start it in a terminal "
+                + "window "
                     + "without a pipe; "
                 + "or describe the rig in the browser with: rigscenarios open; or copy a file of data/scenarios and change it.");
             return ExitCodes.BadInput;
         }
         if (Path.GetExtension(file).Length == 0)
             file += Ending;
-        if (Directory.Exists(file))
-        {
-            await Console.Error.WriteLineAsync($"error: {file} is a folder; the name of a file is needed, such as "
-                + $"{Path.Combine(file, "my-rig.yaml")}.");
-            return ExitCodes.BadInput;
-        }
+        OutputFile.Check("FILE", file, "my-rig.yaml");
         var library = RigLibrary.Read(parts);
-        if (File.Exists(file) && !await new ConfirmationPrompt(Markup.Escape($"{file} is there already. Replace it with a new "
+        if (File.Exists(file) && !await new ConfirmationPrompt(Markup.Escape($"{ShownText.Of(file)} is there already. Replace "
+            + "it with a new "
             + "rig?")) { DefaultValue = false }.ShowAsync(console, cancellation))
         {
             console.WriteLine("Nothing was written.");
-            return ExitCodes.Failed;
+            return ExitCodes.Stopped;
         }
         console.MarkupLine("[bold]Your own rig[/]: a few questions, about ten minutes. Ctrl-C stops and leaves nothing behind.");
         var scenario = await AskAsync(console, new RigDialogue(console, library), cancellation);
@@ -66,9 +62,8 @@ internal static class NewCommand
         console.WriteLine();
         RunCommand.Write(console, [answer], quick: false, cancellation);
         console.WriteLine();
-        console.MarkupLineInterpolated($"[bold]Written[/]: {file}");
-        console.WriteLine($"Run it again: rigscenarios run "
-            + $"{(file.Contains(' ', StringComparison.Ordinal) ? $"\"{file}\"" : file)}");
+        console.MarkupLineInterpolated($"[bold]Written[/]: {ShownText.Of(file)}");
+        console.WriteLine($"Run it again: rigscenarios run {ShellWord.Of(file)}");
         return ExitCodes.Done;
     }
 

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using RigScenarios.Scenarios;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks;
@@ -40,10 +41,13 @@ internal static class NotebookCommand
             foreach (var (name, value) in ScenarioOptions.Changes(set))
                 values[name] = value;
             var (page, notebookOut) = (Path.GetFullPath(output), executed is null ? null : Path.GetFullPath(executed));
+            OutputFile.Check("--out", page, "page.html", file);
+            if (notebookOut is not null)
+                OutputFile.Check("--executed", notebookOut, "with-results.ipynb", file, page);
             var run = await NotebookRunner.RunAsync(Notebook.Load(file), values, new Lines(), cancellation);
             if (run.Failure is { } failure)
             {
-                await Console.Error.WriteLineAsync($"error: {failure}");
+                ErrorText.Lines($"error: {failure}");
                 return ExitCodes.Failed;
             }
             await NotebookPage.Of(run).WriteAsync(page, cancellation);
@@ -51,13 +55,13 @@ internal static class NotebookCommand
                 await ExecutedNotebook.WriteAsync(run, notebookOut, cancellation);
             foreach (var answer in run.Answers)
                 await Console.Out.WriteLineAsync(answer.Text);
-            await Console.Out.WriteLineAsync($"Page: {output}");
+            await Console.Out.WriteLineAsync($"Page: {ShownText.Of(output)}");
             return ExitCodes.Done;
         }
         catch (NotebookInputException exception)
         {
             foreach (var problem in exception.Problems)
-                await Console.Error.WriteLineAsync($"error: {problem}");
+                ErrorText.Line($"error: {problem}");
             return ExitCodes.BadInput;
         }
     }
@@ -69,6 +73,6 @@ internal static class NotebookCommand
         private readonly TextWriter console = Console.Error;
 
         public void Report(NotebookProgress value) =>
-            console.WriteLine($"{value.Notebook}: cell {value.Cell} of {value.Cells}: {value.Text}");
+            console.WriteLine(ShownText.Of($"{value.Notebook}: cell {value.Cell} of {value.Cells}: {value.Text}"));
     }
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using RigScenarios.Scenarios;
 using System.Runtime.CompilerServices;
 using RigScenarios.Files;
 using RigScenarios.Notebooks.Documents;
@@ -14,7 +15,8 @@ internal static class OpenCommand
     /// <summary>The notebook that answers for a rig file.</summary>
     private const string FirstNotebook = "00-will-it-work.ipynb";
 
-    public static Command Create()
+    /// <param name="clock">Tells the age of what killed runs left behind.</param>
+    public static Command Create(TimeProvider clock)
     {
         var notebook = new Argument<string?>("FILE")
         {
@@ -40,20 +42,25 @@ internal static class OpenCommand
             listen, noBrowser };
         command.SetAction((parsed, cancellation) => Guard.RunAsync(() => RunAsync(
             parsed.GetValue(notebook), parsed.GetRequiredValue(folder), parsed.GetRequiredValue(port), parsed.GetValue(listen),
-            !parsed.GetValue(noBrowser), cancellation)));
+            !parsed.GetValue(noBrowser), clock.GetUtcNow(), cancellation)));
         return command;
     }
 
     // Not inlined: the server's types are loaded only when this command runs, so that the others start as fast as without it.
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static async Task<int> RunAsync(string? file, string folder, int port, bool listen, bool browser,
-        CancellationToken cancellation)
+        DateTimeOffset now, CancellationToken cancellation)
     {
         var rig = Path.GetExtension(file) is ".yaml" or ".yml" ? file : null;
         var notebook = rig is null ? file : null;
         if (rig is not null && !File.Exists(rig))
         {
-            await Console.Error.WriteLineAsync($"error: there is no file {rig}");
+            ErrorText.Line($"error: there is no file {rig}");
+            return ExitCodes.BadInput;
+        }
+        if (!Directory.Exists(folder))
+        {
+            ErrorText.Line($"error: --folder: there is no folder {folder}. Accepted: a folder that is there, such as \".\".");
             return ExitCodes.BadInput;
         }
         if (notebook is not null && await ProblemsOfAsync(notebook))
@@ -71,6 +78,7 @@ internal static class OpenCommand
             Prepares = true,
             Report = Console.Error.WriteLine,
         };
+        Unfinished.RemoveFrom(rigs, now);
         await using var server = await PageServer.StartAsync(options, cancellation);
         var shown = rig is null ? notebook : FirstNotebook;
         var path = shown is null ? "" : $"n/{Uri.EscapeDataString(Path.GetFileNameWithoutExtension(shown))}";
@@ -85,7 +93,7 @@ internal static class OpenCommand
             The pages are open at
               {address.AbsoluteUri}
             Only this address works: it carries a key that is new at every start.
-            Your own rigs are read from and saved to {rigs}
+            Your own rigs are read from and saved to {ShownText.Of(rigs)}
             To stop: Ctrl-C in this window. What you saved stays.
             """);
         if (listen)
@@ -95,7 +103,7 @@ internal static class OpenCommand
             await Console.Out.WriteLineAsync("No browser was found to open: copy the address into one.");
         await server.RunAsync(cancellation);
         await Console.Out.WriteLineAsync("Stopped.");
-        return ExitCodes.Done;
+        return ExitCodes.Stopped;
     }
 
     private static string NetworkNotice(PageServer server, string path) =>
@@ -125,7 +133,7 @@ internal static class OpenCommand
         catch (NotebookInputException exception)
         {
             foreach (var problem in exception.Problems)
-                await Console.Error.WriteLineAsync($"error: {problem}");
+                ErrorText.Line($"error: {problem}");
             return true;
         }
     }

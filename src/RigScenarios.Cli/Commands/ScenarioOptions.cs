@@ -61,11 +61,11 @@ internal sealed class ScenarioOptions
     }
 
     /// <summary>The file as it was named, ready to be typed again.</summary>
-    public string File(ParseResult parsed)
-    {
-        var name = parsed.GetRequiredValue(file);
-        return name.Contains(' ', StringComparison.Ordinal) ? $"\"{name}\"" : name;
-    }
+    public string File(ParseResult parsed) => ShellWord.Of(parsed.GetRequiredValue(file));
+
+    /// <summary>The files that a scenario was read from: itself and its parts files.</summary>
+    public IReadOnlyList<string> Inputs(ParseResult parsed, Scenario scenario) =>
+        ScenarioFile.Inputs(scenario, parsed.GetRequiredValue(file));
 
     /// <summary>Whether JSON is wanted.</summary>
     public bool IsJson(ParseResult parsed) => parsed.GetValue(json);

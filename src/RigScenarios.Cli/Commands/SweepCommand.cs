@@ -1,6 +1,7 @@
 using System.CommandLine;
 using RigScenarios.Cli.Answers;
 using RigScenarios.Files;
+using RigScenarios.Scenarios;
 using RigScenarios.Sweeps;
 
 namespace RigScenarios.Cli.Commands;
@@ -28,15 +29,17 @@ internal static class SweepCommand
         command.SetAction((parsed, cancellation) => Guard.RunAsync(() =>
         {
             var scenario = options.Read(parsed);
+            var file = parsed.GetRequiredValue(output);
+            OutputFile.Check("--out", file, "cold.csv", options.Inputs(parsed, scenario));
             var (builds, days) = (options.Builds(parsed, scenario), options.Days(parsed, scenario));
             var axes = parsed.GetRequiredValue(over).Select(text => SweepAxis.Parse(scenario, text)).ToList();
             if (builds.Count > 1)
                 Paragraph.Write(AnswerText.Console(), Taken(builds, days));
             var table = LongWork.Run("Sweeping", progress => GridSweep.Run(scenario, builds[0], days, axes,
                 progress, cancellation));
-            var file = parsed.GetRequiredValue(output);
             TextFile.Write(file, table.ToCsv());
-            Console.Out.WriteLine($"{table.Rows.Count} runs of the build \"{table.Build}\" on {Named(table.Days)} -> {file}");
+            Console.Out.WriteLine($"{table.Rows.Count} runs of the build \"{table.Build}\" on {Named(table.Days)} "
+                + $"-> {ShownText.Of(file)}");
             foreach (var notice in table.Notices)
                 Console.Out.WriteLine($"Notice: {notice}");
             return Task.FromResult(ExitCodes.Done);

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using RigScenarios.Files;
 using RigScenarios.Notebooks.Parameters;
 
 namespace RigScenarios.Notebooks.Documents;
@@ -71,8 +72,11 @@ public sealed partial record Notebook
     /// <summary>The parameters that the notebook declares, in their order.</summary>
     public NotebookParameters Parameters { get; }
 
+    /// <summary>The largest notebook that is read: one with its results and some pictures has a few MB.</summary>
+    public const int LargestBytes = 32 * 1024 * 1024;
+
     /// <summary>Reads a notebook.</summary>
-    /// <param name="path">An <c>.ipynb</c> file.</param>
+    /// <param name="path">An <c>.ipynb</c> file, a plain one of at most <see cref="LargestBytes"/>.</param>
     /// <exception cref="NotebookInputException">There is no such file, or it is no notebook; the message says what and
     /// where.</exception>
     public static Notebook Load(string path)
@@ -83,7 +87,10 @@ public sealed partial record Notebook
             throw new NotebookInputException([$"There is no notebook \"{path}\".{Nearest(full)}"]);
         try
         {
-            var root = JsonNode.Parse(File.ReadAllText(full));
+            var (content, problems) = TextFile.TryRead(full, LargestBytes);
+            if (content is null)
+                throw new NotebookInputException([.. problems.Select(problem => $"{path}: {problem.Problem}")]);
+            var root = JsonNode.Parse(content);
             if (root?["cells"] is not JsonArray cells || root["nbformat"]?.GetValue<int>() is not 4)
                 throw new NotebookInputException(
                     [$"{path}: this is no notebook: it needs \"nbformat\": 4 and a list \"cells\"."]);

@@ -24,7 +24,8 @@ public static class ExecutedNotebook
     public static string Of(NotebookRun run)
     {
         ArgumentNullException.ThrowIfNull(run);
-        var root = JsonNode.Parse(File.ReadAllText(run.Notebook.FilePath))!;
+        var root = JsonNode.Parse(TextFile.TryRead(run.Notebook.FilePath, Notebook.LargestBytes).Text
+            ?? throw new IOException($"{run.Notebook.FilePath} can't be read any more."))!;
         var cells = root["cells"]!.AsArray();
         for (var i = 0; i < run.Cells.Count; i++)
         {

@@ -1,6 +1,8 @@
 using Markdig;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
+using RigScenarios.Files;
+using RigScenarios.Notebooks.Documents;
 
 namespace RigScenarios.Notebooks.Pages;
 
@@ -44,6 +46,9 @@ internal static class MarkdownProse
             ? addressOf(url[..(end - ".ipynb".Length)]) + url[end..] : url;
     }
 
+    private static bool IsPicture(string path) =>
+        File.Exists(path) && PlainFile.IsAt(path) && new FileInfo(path).Length <= Notebook.LargestBytes;
+
     private static void Embed(LinkInline image, string folder, Func<string, string> addressOf)
     {
         var type = Path.GetExtension(image.Url ?? "").ToUpperInvariant() switch
@@ -54,7 +59,7 @@ internal static class MarkdownProse
             _ => null,
         };
         var path = Path.Combine(folder, Uri.UnescapeDataString(image.Url ?? ""));
-        if (type is not null && !Uri.IsWellFormedUriString(image.Url, UriKind.Absolute) && File.Exists(path))
+        if (type is not null && !Uri.IsWellFormedUriString(image.Url, UriKind.Absolute) && IsPicture(path))
         {
             image.Url = $"data:{type};base64,{Convert.ToBase64String(File.ReadAllBytes(path))}";
         }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using RigScenarios.Answers;
+using RigScenarios.Files.Formats;
 
 namespace RigScenarios.Notebooks.Parameters;
 
@@ -128,7 +129,8 @@ public sealed record NotebookParameter
                 return Choices.Count == 0 || choice is not null
                     ? (choice ?? given, null) : Refuse($"\"{given}\" is not one of the choices");
             case ParameterKind.Date:
-                return DateOnly.TryParseExact(text, "yyyy-M-d", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+                return DateOnly.TryParseExact(WrittenDigits.Plain(text), "yyyy-M-d", CultureInfo.InvariantCulture,
+                    DateTimeStyles.None, out var date)
                     ? (date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), null)
                     : Refuse($"\"{given}\" is no date");
             case ParameterKind.ScenarioFile or ParameterKind.Build or ParameterKind.Day or ParameterKind.Part
@@ -136,7 +138,7 @@ public sealed record NotebookParameter
                 // Whether there is such a one is known only with the scenario at hand.
                 return (text, null);
             default:
-                return ReadNumber(given, text.Replace('−', '-'));
+                return ReadNumber(given, WrittenDigits.Plain(text));
         }
     }
 

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using RigScenarios.Files;
 
 namespace RigScenarios.Notebooks.Parameters;
 
@@ -51,7 +52,7 @@ public sealed partial record ScenarioFolder(string Name, string Path)
         var file = new FileInfo(System.IO.Path.Combine(Path, name));
         try
         {
-            return file.Exists && (file.LinkTarget is null
+            return PlainFile.IsAt(file.FullName) && (file.LinkTarget is null
                 || ValueOf(file.ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? "") is not null);
         }
         catch (IOException)

@@ -1,3 +1,4 @@
+using RigScenarios.Files;
 using RigScenarios.Notebooks.Parameters;
 
 namespace RigScenarios.Page.OwnFiles;
@@ -47,8 +48,9 @@ internal sealed class NamedFolder(string folder)
             return false;
         try
         {
-            return file.LinkTarget is null || (file.ResolveLinkTarget(returnFinalTarget: true) is FileInfo { Exists: true } end
-                && RealPath.Of(end.DirectoryName!) == realFolder);
+            return PlainFile.IsAt(file.FullName)
+                && (file.LinkTarget is null || (file.ResolveLinkTarget(returnFinalTarget: true) is FileInfo { Exists: true } end
+                && RealPath.Of(end.DirectoryName!) == realFolder));
         }
         catch (IOException)
         {

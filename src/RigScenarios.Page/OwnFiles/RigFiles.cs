@@ -133,12 +133,28 @@ internal sealed class RigFiles(PageOptions options)
             cancellation.ThrowIfCancellationRequested();
             if (named.Find(name) is not { } path || ScenarioFile.IsPartsFile(path))
                 continue;
-            var (scenario, problems) = ScenarioFile.TryRead(path);
+            var (scenario, errors) = Look(path);
             // Other programs keep .yaml files too: what doesn't say that it is a scenario isn't shown.
             if (scenario is null && !SaysScenario(path))
                 continue;
             yield return new RigFile(folder, name, scenario is { Title.Length: > 0 } ? scenario.Title
-                : Path.GetFileNameWithoutExtension(name), problems.Count(problem => problem.Severity == Severity.Error));
+                : Path.GetFileNameWithoutExtension(name), errors);
+        }
+    }
+
+    /// <summary>A file as the shelf shows it: its scenario, or how many errors it has.</summary>
+    private static (Scenario? Scenario, int Errors) Look(string path)
+    {
+        try
+        {
+            var (scenario, problems) = ScenarioFile.TryRead(path);
+            return (scenario, problems.Count(problem => problem.Severity == Severity.Error));
+        }
+#pragma warning disable CA1031 // A file that the reader fails on must not take the others of its folder with it.
+        catch (Exception)
+#pragma warning restore CA1031
+        {
+            return (null, 1);
         }
     }
 

@@ -12,6 +12,6 @@ internal static class CandidateChanges
             .. DeviceChanges.Of(now), .. BatteryChanges.Of(now), .. SwapChanges.Of(now), .. WiringChanges.Of(now),
             .. PlacementChanges.Of(now), .. TravelChanges.Of(now),
         ];
-        return [.. all.OrderBy(change => change.Effort).ThenBy(change => change.Price?.Amount ?? 0)];
+        return [.. all.OrderBy(change => change.Effort).ThenBy(change => change.PriceInOrder)];
     }
 }

@@ -6,6 +6,8 @@ namespace RigScenarios.Answers;
 /// <summary>Words for limits, whichever model found them: one line for each kind, read the right way round.</summary>
 public static class LimitSentences
 {
+    private const double MostShare = 99;
+
     /// <summary>A limit in one line: "cable of the camera: 5.2 A of 3.0 A rated, 74 % over, at 11:24 in Interview one".</summary>
     /// <param name="limit">The limit.</param>
     /// <param name="times">Writes its moment; null leaves it out.</param>
@@ -27,13 +29,14 @@ public static class LimitSentences
         ArgumentNullException.ThrowIfNull(limit);
         if (limit.Left is not { } left)
             return "no rating is known";
-        if (InUnits(limit))
+        // Of a rating of 0, or one next to it, a share says nothing.
+        if (InUnits(limit) || Math.Abs(limit.Share!.Value) > MostShare)
         {
             var text = Away(limit);
             return limit.Side == LimitSide.StaysOver ? left < 0 ? $"{text} under" : $"{text} left" : left < 0
                 ? $"{text} over" : $"{text} left";
         }
-        var percent = Math.Round(100 * Math.Abs(limit.Share!.Value));
+        var percent = Math.Round(100 * Math.Abs(limit.Share.Value));
         return left >= 0 ? $"{percent:0} % left"
             : $"{Math.Max(1, percent):0} % {(limit.Side == LimitSide.StaysOver ? "under" : "over")}";
     }

@@ -97,7 +97,8 @@ public static class ScenarioBalance
             Carriers = CarrierFinding.All(rig),
             Rods = RodFinding.All(rig),
             LensMounts = LensMountFinding.All(rig),
-            Assumed = [.. rig.Assumed, .. supports.Assumed, .. AssumedWind(build, supports), AssumedLift],
+            Assumed = [.. rig.Assumed, .. supports.Assumed, .. AssumedWind(build, supports), AssumedLift,
+                .. Unweighed(supports, partOf)],
         };
     }
 
@@ -150,6 +151,12 @@ public static class ScenarioBalance
             Distance = Length.FromMillimeters(Math.Clamp((to - LiftedFrom).Millimeters, 250, 1750)), Grip = LiftingGrip.Fair };
         return new(lifted, under, At(LiftedFrom), At(UnitMath.Min(to, LiftedFrom + Length.FromMillimeters(1750))));
     }
+
+    private static IEnumerable<AssumedValue> Unweighed(BuildSupports supports, Func<string, Part?> partOf) =>
+        new[] { supports.HeadName, supports.LegsName }.OfType<string>().Where(name => partOf(name)!.Mass is null)
+            .Select(name => new AssumedValue("lifting.mass", $"mass of {name} when the whole is lifted", "none counted",
+                "its parts file gives none, so that the lift is heavier than told",
+                Citation.CommonPractice("no guess at a mass")));
 
     private static IEnumerable<AssumedValue> AssumedWind(Build build, BuildSupports supports)
     {

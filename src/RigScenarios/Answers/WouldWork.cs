@@ -110,7 +110,8 @@ public sealed class WouldWork
         [
             .. sets.OrderBy(set => set.IsProvided && set.Effort < ChangeEffort.GivesUp ? ChangeEffort.FromKit : set.Effort)
                 .ThenBy(set => set.IsProvided).ThenBy(set => set.Changes.Count(change => change.Effort == set.Effort))
-                .ThenBy(set => set.Price?.Amount ?? 0).ThenByDescending(set => set.Then.Tightest.Reserve.Time.Hours)
+                .ThenBy(set => set.Changes.Sum(change => change.PriceInOrder))
+                    .ThenByDescending(set => set.Then.Tightest.Reserve.Time.Hours)
                 // Of sets that decide the same things, such as the size of a second battery, the one that asks least is told.
                 .DistinctBy(Decides)
                 .Take(options.MostSets),
@@ -128,7 +129,7 @@ public sealed class WouldWork
             .Select(set => (Set: set, Expected: open.Sum(kind => Math.Max(0, 1 - set.Sum(one => 1 - Remains(one, kind))))))
             .Where(item => IsHopeful(item.Expected))
             .OrderBy(item => item.Expected > 0.02 ? item.Expected : 0).ThenBy(item => item.Set.Count(one => one.IsProvided))
-                .ThenBy(item => item.Set.Max(one => one.Effort)).ThenBy(item => item.Set.Sum(one => one.Price?.Amount ?? 0))
+                .ThenBy(item => item.Set.Max(one => one.Effort)).ThenBy(item => item.Set.Sum(one => one.Changes[0].PriceInOrder))
             .Select(item => (IReadOnlyList<RigChange>)[.. item.Set.Select(one => one.Changes[0])]);
 
     /// <summary>Whether what single changes bring adds up to most of the way; the rest is not run, and the answer says that not

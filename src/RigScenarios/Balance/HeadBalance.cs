@@ -59,9 +59,9 @@ public sealed record HeadBalance
     public LetGo WhenLetGo => Under(WorstResidual);
 
     /// <summary>How fast it goes when it is let go at the worst tilt: <c>ω = 10 °/s · (|residual| - f)/c</c>; 0 where it stays,
-    /// null where no drag is known.</summary>
+    /// null where no drag is known, and where there is none, so that nothing slows it.</summary>
     public RotationalSpeed? CreepSpeed => TiltMargin.NewtonMeters >= 0 ? RotationalSpeed.Zero
-        : Head.Drag is { NewtonMeters: > 0 } drag ? FluidHead.DragSpeed * (-TiltMargin / drag) : null;
+        : Head.Drag is { } drag && -TiltMargin / drag is var times && double.IsFinite(times) ? FluidHead.DragSpeed * times : null;
 
     /// <summary>Rated load less the rig's mass; null where no rating is known.</summary>
     public Mass? LoadMargin => Head.RatedLoad is { } rated ? Mass.FromKilograms(rated.Kilograms - Rig.Kilograms) : null;

@@ -25,8 +25,9 @@ public static class HeadLimits
         yield return new Limit(name, LimitKind.TiltAtRest, head.WorstResidual, head.Head.Friction,
             new(LimitForce.Yardstick, isFrictionKnown ? "parts file" : "assumed, from memory"));
         yield return new Limit(name, LimitKind.Creep, head.WorstResidual, head.Head.CreepMoment,
-            isFrictionKnown ? new(LimitForce.Rating, "parts file; up to 2 °/s, our choice")
-                : new(LimitForce.Default, "friction assumed, from memory; up to 2 °/s, our choice"));
+            new(isFrictionKnown && head.Head.Drag is not null ? LimitForce.Rating : LimitForce.Default,
+                $"{(isFrictionKnown ? "parts file" : "friction assumed, from memory")}; "
+                + $"{(head.Head.Drag is null ? "drag not known, none counted" : "up to 2 °/s, our choice")}"));
         yield return new Limit(name, LimitKind.Load, Mass.FromKilograms(head.Rig.Kilograms), head.Head.RatedLoad,
             LimitBasis.PartsFile);
         foreach (var off in cases.Where(happening => happening.NeedsLock))

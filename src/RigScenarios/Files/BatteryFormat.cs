@@ -101,7 +101,7 @@ internal static class BatteryFormat
             [(path, Text(value))];
 
         protected override bool TryParse(string text, out ThermalConductance value) =>
-            ThermalConductance.TryParse(text, out value) && value.WattsPerKelvin is >= 0.001 and <= 1000;
+            ThermalConductance.TryParse(WrittenDigits.Plain(text), out value) && value.WattsPerKelvin is >= 0.001 and <= 1000;
 
         protected override string Text(ThermalConductance value) => value.ToString("R", null);
     }

@@ -67,7 +67,8 @@ internal static class JourneyFormat
         public override JsonObject Schema() => new() { ["type"] = "string", ["pattern"] = "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" };
 
         protected override bool TryParse(string text, out DateOnly value) =>
-            DateOnly.TryParseExact(text, Pattern, CultureInfo.InvariantCulture, DateTimeStyles.None, out value);
+            DateOnly.TryParseExact(WrittenDigits.Plain(text), Pattern, CultureInfo.InvariantCulture,
+                DateTimeStyles.None, out value);
 
         protected override string Text(DateOnly value) => value.ToString(Pattern, CultureInfo.InvariantCulture);
     }
@@ -84,8 +85,9 @@ internal static class JourneyFormat
         public override bool TryRead(FileNode node, string path, ReadLog log, [MaybeNullWhen(false)] out Travellers value)
         {
             value = null;
-            if (node is TextNode { Text: var text } && int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture,
-                out var count) && count is >= 1 and <= MostTravellers)
+            if (node is TextNode { Text: var text }
+                && int.TryParse(WrittenDigits.Plain(text), NumberStyles.None, CultureInfo.InvariantCulture, out var count)
+                    && count is >= 1 and <= MostTravellers)
             {
                 value = Travellers.Of(count);
                 return true;

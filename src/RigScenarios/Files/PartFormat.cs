@@ -26,7 +26,7 @@ internal static class PartFormat
 
     public static readonly TextFormat Title = new(200);
 
-    public static readonly TextFormat Remark = new(4000);
+    public static readonly TextFormat Remark = new(4000, hasLines: true);
 
     public static readonly Format<PowerDraw> Draw = new RecordFormat<PowerDraw>(
         () => new PowerDraw(), "What the device draws at its own inlet in each state.",

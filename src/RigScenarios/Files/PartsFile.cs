@@ -61,6 +61,10 @@ public static class PartsFile
         return new OrderedMap<Part>(order);
     }
 
+    /// <summary>The files that the names lead to.</summary>
+    internal static IEnumerable<string> Named(IReadOnlyList<string> names, string folder) =>
+        names.SelectMany(name => Files(name, folder, "", new ReadLog("")));
+
     private static IEnumerable<string> Files(string name, string folder, string path, ReadLog log)
     {
         var full = Path.Combine(folder, name);

@@ -103,6 +103,16 @@ public static class ScenarioFile
         return TextFile.Read(path, log) is { } text && FileFormat.NamesParts(text);
     }
 
+    /// <summary>The files that a scenario is read from: its own, and the parts files that it names.</summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="path">Its file.</param>
+    public static IReadOnlyList<string> Inputs(Scenario scenario, string path)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        return [path, .. PartsFile.Named(scenario.PartsFrom, Path.GetDirectoryName(path) ?? "")];
+    }
+
     /// <summary>The problems of a parts file; none if it is right.</summary>
     public static IReadOnlyList<Diagnostic> CheckParts(string path)
     {

@@ -33,7 +33,11 @@ public static class ScenarioPath
         foreach (var (path, text) in changes)
             scenario = SetOne(scenario, path, text, log);
         if (!log.HasErrors)
+        {
+            // The same checks that a file gets: a changed part of the library stands among the scenario's own by now.
+            PartCheck.Run(scenario.Parts, PartsStep, log);
             ScenarioCheck.Run(scenario, log);
+        }
         return log.HasErrors
             ? throw new ScenarioProblemsException([.. log.Problems.Where(problem => problem.Severity == Severity.Error)])
             : scenario;

@@ -194,7 +194,7 @@ internal static class SwapsFormat
         {
             value = null;
             string[] formats = ["H:mm", "HH:mm"];
-            if (text.Split('-') is not [var from, var to]
+            if (WrittenDigits.Plain(text).Split('-') is not [var from, var to]
                 || !TimeOnly.TryParseExact(from, formats, CultureInfo.InvariantCulture, DateTimeStyles.None, out var begin)
                 || !TimeOnly.TryParseExact(to, formats, CultureInfo.InvariantCulture, DateTimeStyles.None, out var end)
                 || begin == end)

@@ -17,16 +17,28 @@ public static class TextFile
 
     /// <summary>
     /// Writes a file so that a reader sees either the old one or the whole new one: to a temporary name beside it, then moved.
+    /// A link is followed, and stays one. What killed runs left in that folder is removed.
     /// </summary>
-    /// <exception cref="IOException">The file can't be written.</exception>
+    /// <exception cref="IOException">The file can't be written, or something stands there that is no plain file.</exception>
     public static void Write(string path, string text)
     {
-        var full = Path.GetFullPath(path);
-        Directory.CreateDirectory(Path.GetDirectoryName(full)!);
-        var temporary = full + "." + Path.GetRandomFileName() + ".part";
+        if (TargetFile.Problem(path) is { } problem)
+            throw new IOException($"{path}: {problem}");
+        var full = RealPath.Of(Path.GetFullPath(path));
+        var folder = Path.GetDirectoryName(full)!;
+        Directory.CreateDirectory(folder);
+        var temporary = Unfinished.NewIn(folder);
         try
         {
-            File.WriteAllText(temporary, text, Strict);
+            using (var stream = new FileStream(temporary, FileMode.CreateNew, FileAccess.Write))
+            {
+                stream.Write(Strict.GetBytes(text));
+                // Else a loss of power might leave the new name with nothing in it.
+                stream.Flush(flushToDisk: true);
+            }
+            if (!OperatingSystem.IsWindows() && File.Exists(full))
+                File.SetUnixFileMode(temporary, File.GetUnixFileMode(full));
+            Unfinished.RemoveFrom(folder, File.GetLastWriteTimeUtc(temporary));
             File.Move(temporary, full, overwrite: true);
         }
         finally
@@ -36,16 +48,18 @@ public static class TextFile
     }
 
     /// <summary>A file's whole text; null, with every problem, if it can't be had.</summary>
-    /// <param name="path">The file, of at most 2 MB, in UTF-8.</param>
-    public static (string? Text, IReadOnlyList<Scenarios.Diagnostic> Problems) TryRead(string path)
+    /// <param name="path">The file, in UTF-8.</param>
+    /// <param name="mostBytes">The most that is read; a larger file is refused.</param>
+    public static (string? Text, IReadOnlyList<Scenarios.Diagnostic> Problems) TryRead(string path,
+        int mostBytes = LargestBytes)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         var log = new ReadLog(path);
-        return (Read(path, log), log.Problems);
+        return (Read(path, log, mostBytes), log.Problems);
     }
 
     /// <summary>The file's text; null if it can't be had. Every problem goes to the log.</summary>
-    internal static string? Read(string path, ReadLog log)
+    internal static string? Read(string path, ReadLog log, int mostBytes = LargestBytes)
     {
         try
         {
@@ -54,14 +68,19 @@ public static class TextFile
                 log.Error(TextPlace.None, "", "This is a folder; the name of a file is needed.");
                 return null;
             }
+            if (Path.Exists(path) && !PlainFile.IsAt(path))
+            {
+                log.Error(TextPlace.None, "", PlainFile.NoPlainFile);
+                return null;
+            }
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
-            // As much as the file says it has; a pipe or device says nothing.
-            var size = stream.CanSeek && stream.Length > 0 ? Math.Min(stream.Length, LargestBytes) : LargestBytes;
+            // As much as the file says it has, and a byte more to see whether it grew; some files of the system say nothing.
+            var size = stream.Length > 0 ? Math.Min(stream.Length, mostBytes) : mostBytes;
             var bytes = new byte[size + 1];
             var length = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-            if (length > LargestBytes)
+            if (length > mostBytes)
             {
-                log.Error(TextPlace.None, "", $"The file is larger than {LargestBytes / 1024 / 1024} MB, the most that is read.");
+                log.Error(TextPlace.None, "", $"The file is larger than {mostBytes / 1024 / 1024} MB, the most that is read.");
                 return null;
             }
             return Decode(bytes.AsSpan(0, length), log);

@@ -35,12 +35,12 @@ public sealed record Limit(string Element, LimitKind Kind, IQuantity Worst, IQua
 
     /// <summary>
     /// What is left as a share of the allowed value (temperatures: of the figure in °C, good for an order and for nothing else);
-    /// negative where
-    /// the limit is passed; null where no rating is known.
+    /// negative where the limit is passed; null where no rating is known. A rating of 0 is a rating: whatever is beyond it is
+    /// so without bound, and where nothing stands against it nothing is left.
     /// </summary>
     public double? Share => Left is not { } left ? null
-        : (double)Allowed!.Value != 0 ? left / Math.Abs((double)Allowed.Value) : left < 0
-            ? double.NegativeInfinity : double.PositiveInfinity;
+        : (double)Allowed!.Value != 0 ? left / Math.Abs((double)Allowed.Value)
+        : left < 0 ? double.NegativeInfinity : left > 0 ? double.PositiveInfinity : 0;
 
     /// <summary>Whether the limit is passed; false where no rating is known.</summary>
     public bool IsPassed => Left < 0;
@@ -51,7 +51,8 @@ public sealed record Limit(string Element, LimitKind Kind, IQuantity Worst, IQua
     /// <summary>The order in which limits are told: the least share left first, those without a rating at the end.</summary>
     /// <param name="limits">The limits.</param>
     public static IReadOnlyList<Limit> LeastLeftFirst(IEnumerable<Limit> limits) =>
-        [.. limits.OrderBy(limit => limit.Share ?? double.PositiveInfinity)];
+        [.. limits.OrderBy(limit => limit.Share ?? double.PositiveInfinity)
+            .ThenBy(limit => limit.Left ?? double.PositiveInfinity)];
 }
 
 /// <summary>Whether a value must stay under its limit or over it.</summary>

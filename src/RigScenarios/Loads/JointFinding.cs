@@ -45,19 +45,26 @@ public sealed record JointFinding
     /// else null.</summary>
     public ScrewLoad? Screw { get; }
 
-    /// <summary>The smaller of the margins as a part of its rating; null where no rating is known.</summary>
-    public Ratio? MarginShare
+    /// <summary>The smaller of the margins as a part of its rating; null where no rating is known, or one is 0, of which there is
+    /// no part: <see cref="Margins"/> tells it then.</summary>
+    public Ratio? MarginShare => LeastShare is { } share && double.IsFinite(share) ? Ratio.FromDecimalFractions(share) : null;
+
+    private double? LeastShare
     {
         get
         {
             var shares = new List<double>();
-            if (Margins.Force is { } force && Rating.Force is { Newtons: > 0 } rated)
-                shares.Add(force / rated);
-            if (Margins.Moment is { } moment && Rating.Moment is { NewtonMeters: > 0 } held)
-                shares.Add(moment / held);
-            return shares.Count == 0 ? null : Ratio.FromDecimalFractions(shares.Min());
+            if (Margins.Force is { } force && Rating.Force is { } rated)
+                shares.Add(Share(force.Newtons, rated.Newtons));
+            if (Margins.Moment is { } moment && Rating.Moment is { } held)
+                shares.Add(Share(moment.NewtonMeters, held.NewtonMeters));
+            return shares.Count == 0 ? null : shares.Min();
         }
     }
+
+    /// <summary>Whatever is beyond a rating of 0 is so without bound.</summary>
+    private static double Share(double margin, double rated) => rated > 0 ? margin / rated
+        : margin < 0 ? double.NegativeInfinity : 0;
 
     /// <summary>All joints of a build, those with the least margin first, then those without a rating by their moment.</summary>
     /// <param name="rig">The build with its things at their places.</param>
@@ -71,7 +78,7 @@ public sealed record JointFinding
             .. rig.Things.Keys.Where(name => rig.Places[name].On is not null
                 || (rig.Build.Stance == Stance.Tripod && rig.Things[name].Mass is not null))
                 .Select(name => Of(rig, name, handlingFactor))
-                .OrderBy(joint => joint.MarginShare?.DecimalFractions ?? double.PositiveInfinity)
+                .OrderBy(joint => joint.LeastShare ?? double.PositiveInfinity)
                     .ThenByDescending(joint => joint.Load.Moment.NewtonMeters),
         ];
     }

@@ -23,7 +23,8 @@ public enum Severity
 public sealed record Diagnostic(
     Severity Severity, string File, TextPlace At, string Path, string Problem, string? Accepted = null, string? Nearest = null)
 {
-    /// <summary>The problem as one readable text: <c>file:line:column: path: problem; accepted; nearest</c>.</summary>
+    /// <summary>The problem as one readable line: <c>file:line:column: path: problem; accepted; nearest</c>. What a file or an
+    /// argument put into it is shown as <see cref="ShownText"/> shows it.</summary>
     public override string ToString()
     {
         var text = new StringBuilder();
@@ -37,7 +38,7 @@ public sealed record Diagnostic(
             text.Append(" Did you mean \"").Append(Nearest).Append("\"?");
         if (Accepted is not null)
             text.Append(" Accepted: ").Append(Accepted).Append('.');
-        return text.ToString();
+        return ShownText.Of(text.ToString());
     }
 }
 

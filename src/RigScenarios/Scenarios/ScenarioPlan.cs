@@ -13,7 +13,8 @@ public static class ScenarioPlan
     /// <param name="build">The build's short name. If the scenario has no batteries that are swapped, the build's own is the only
     /// one.</param>
     /// <param name="days">The days' short names, one after the other; all of the scenario, in their order, if empty.</param>
-    /// <exception cref="ScenarioProblemsException">The scenario has no such build or day.</exception>
+    /// <exception cref="ScenarioProblemsException">The scenario has no such build or day, or a day of this order begins before
+    /// the one before it is over.</exception>
     public static (PoweredBuild Build, DayPlan Plan) Of(Scenario scenario, string build, IReadOnlyList<string> days)
     {
         ArgumentNullException.ThrowIfNull(scenario);
@@ -21,6 +22,7 @@ public static class ScenarioPlan
         var chosen = Chosen.From(scenario.Builds, build, "build", "builds");
         var powered = PoweredBuild.From(chosen, scenario.PartOf);
         var names = days.Count > 0 ? days : [.. scenario.Days.Keys];
+        MustFollow(scenario, names);
         var batteries = scenario.Batteries.Count > 0 ? scenario.Batteries : Own(chosen);
         return (powered, new DayPlan
         {
@@ -41,6 +43,20 @@ public static class ScenarioPlan
                 .Select(item => KeyValuePair.Create(item.Key, BatteryOf(scenario, item.Value)))),
             NightTemperature = scenario.Conditions.Night ?? Temperature.FromDegreesCelsius(20),
         });
+    }
+
+    // In the order of the file the check of the file has told it, with its line; here days are left out or take another order.
+    private static void MustFollow(Scenario scenario, IReadOnlyList<string> names)
+    {
+        foreach (var (before, name) in names.Zip(names.Skip(1)))
+        {
+            var (first, then) = (Chosen.From(scenario.Days, before, "day", "days"),
+                Chosen.From(scenario.Days, name, "day", "days"));
+            if (DaySchedule.BeginsTooEarly(first, then))
+                throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, $"days.{name}",
+                    $"The day begins before \"{before}\" is over, which comes right before it in the order that is asked for.",
+                    "days in an order in which each begins after the one before")]);
+        }
     }
 
     private static OrderedMap<BatteryAtStart> Own(Build build) => new([KeyValuePair.Create(build.Battery.Item, new BatteryAtStart

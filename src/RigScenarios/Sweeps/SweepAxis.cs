@@ -50,8 +50,8 @@ public sealed record SweepAxis(string Path, IReadOnlyList<string> Values)
         if (equals <= 0 || dots < 0)
             throw Problem(text, "This is not an axis of a sweep.", accepted);
         var path = text[..equals].Trim();
-        var from = text[(equals + 1)..dots].Trim();
-        var to = text[(dots + 2)..].Trim();
+        var from = WrittenDigits.Plain(text[(equals + 1)..dots]);
+        var to = WrittenDigits.Plain(text[(dots + 2)..]);
         var steps = StandardSteps;
         if (to.LastIndexOf(':') is var colon and >= 0)
         {

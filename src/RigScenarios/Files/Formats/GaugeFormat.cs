@@ -29,7 +29,7 @@ public sealed partial class GaugeFormat : PlainFormat<WireGauge>
     protected override bool TryParse(string text, [MaybeNullWhen(false)] out WireGauge value)
     {
         value = default;
-        if (text.Length > 40 || Gauge().Match(text) is not { Success: true } match)
+        if (text.Length > 40 || Gauge().Match(WrittenDigits.Plain(text)) is not { Success: true } match)
             return false;
         if (match.Groups["awg"] is { Success: true } awg)
         {
@@ -48,7 +48,7 @@ public sealed partial class GaugeFormat : PlainFormat<WireGauge>
     /// <inheritdoc/>
     protected override string Text(WireGauge value) => value.ToString();
 
-    [GeneratedRegex(@"^\s*(AWG ?(?<awg>\d+)|(?<awg>\d+) ?AWG|(?<area>\d+(\.\d+)?) ?mm(²|2|\^2))\s*$",
+    [GeneratedRegex(@"^\s*(AWG ?(?<awg>[0-9]+)|(?<awg>[0-9]+) ?AWG|(?<area>[0-9]+(\.[0-9]+)?) ?mm(²|2|\^2))\s*$",
         RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Gauge();
 }

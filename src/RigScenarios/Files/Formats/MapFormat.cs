@@ -95,6 +95,7 @@ public sealed partial class MapFormat<T>(Format<T> form, string oneOf) : Format<
     /// <summary>Whether a word can be the name of a thing.</summary>
     internal static bool IsName(string word) => Name().IsMatch(word);
 
-    [GeneratedRegex(NamePattern, RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    // Not the end of the pattern for the schema: that lets a line break stand behind the name.
+    [GeneratedRegex(@"^[a-z0-9][a-z0-9-]{0,59}\z", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Name();
 }

@@ -37,12 +37,14 @@ public abstract class PlainFormat<T> : Format<T>, IAcceptedText
     protected abstract string Text(T value);
 }
 
-/// <summary>Free text on one line or more.</summary>
+/// <summary>Free text. Characters that are no part of a text (see <see cref="Scenarios.ShownText"/>) are refused.</summary>
 /// <param name="longest">The greatest number of characters.</param>
-public sealed class TextFormat(int longest) : PlainFormat<string>
+/// <param name="hasLines">Whether it may have line breaks and tabs.</param>
+public sealed class TextFormat(int longest, bool hasLines = false) : PlainFormat<string>
 {
     /// <inheritdoc/>
-    public override string Accepted => $"text of 1 to {longest} characters";
+    public override string Accepted => $"text of 1 to {longest} characters"
+        + (hasLines ? "" : " on one line");
 
     /// <inheritdoc/>
     public override JsonObject Schema() => new() { ["type"] = "string", ["minLength"] = 1, ["maxLength"] = longest };
@@ -51,8 +53,7 @@ public sealed class TextFormat(int longest) : PlainFormat<string>
     protected override bool TryParse(string text, [MaybeNullWhen(false)] out string value)
     {
         value = text;
-        return text.Length >= 1 && text.Length <= longest
-            && !text.Any(character => char.IsControl(character) && character is not '\n');
+        return text.Length >= 1 && text.Length <= longest && ShownText.FirstUnseen(text, hasLines ? "\n\t" : "") < 0;
     }
 
     /// <inheritdoc/>
@@ -126,9 +127,10 @@ public sealed class NumberFormat(double low, double high) : PlainFormat<double>
 
     /// <inheritdoc/>
     protected override bool TryParse(string text, out double value) =>
-        double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent,
+        double.TryParse(WrittenDigits.Plain(text),
+            NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent,
             CultureInfo.InvariantCulture, out value)
-        && value >= low && value <= high;
+        && value >= low && value <= high && (value == 0 || Math.Abs(value) >= QuantityText.Least);
 
     /// <inheritdoc/>
     protected override string Text(double value) => value.ToString("R", CultureInfo.InvariantCulture);
@@ -150,7 +152,8 @@ public sealed class CountFormat(int low, int high) : PlainFormat<int>
 
     /// <inheritdoc/>
     protected override bool TryParse(string text, out int value) =>
-        int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out value) && value >= low
+        int.TryParse(WrittenDigits.Plain(text), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out value)
+            && value >= low
             && value <= high;
 
     /// <inheritdoc/>
@@ -168,7 +171,8 @@ public sealed class ClockFormat : PlainFormat<TimeOnly>
 
     /// <inheritdoc/>
     protected override bool TryParse(string text, out TimeOnly value) =>
-        TimeOnly.TryParseExact(text, ["H:mm", "HH:mm"], CultureInfo.InvariantCulture, DateTimeStyles.None, out value);
+        TimeOnly.TryParseExact(WrittenDigits.Plain(text), ["H:mm", "HH:mm"], CultureInfo.InvariantCulture, DateTimeStyles.None,
+            out value);
 
     /// <inheritdoc/>
     protected override string Text(TimeOnly value) => value.ToString("HH:mm", CultureInfo.InvariantCulture);
@@ -184,7 +188,7 @@ public sealed class MoneyFormat : PlainFormat<Money>
     public override JsonObject Schema() => new() { ["type"] = "string", ["pattern"] = @"^\d+(\.\d+)? ?[A-Z]{3}$" };
 
     /// <inheritdoc/>
-    protected override bool TryParse(string text, out Money value) => Money.TryParse(text, out value);
+    protected override bool TryParse(string text, out Money value) => Money.TryParse(WrittenDigits.Plain(text), out value);
 
     /// <inheritdoc/>
     protected override string Text(Money value) => value.ToString();

@@ -79,7 +79,7 @@ public sealed partial class DurationFormat(Duration low, Duration high, string e
         ArgumentNullException.ThrowIfNull(text);
         // Two parts are looked for first: as one quantity "h 30 min" would be a unit for the units library to search all its
         // tables for.
-        if (text.Length > 80 || TwoParts().Match(text) is not { Success: true } parts)
+        if (text.Length > 80 || TwoParts().Match(WrittenDigits.Plain(text)) is not { Success: true } parts)
             return QuantityText.TryRead(text, Duration.Zero, Example, out value, out problem);
         if (!QuantityText.TryRead(parts.Groups["first"].Value, Duration.Zero, Example, out var hours, out problem))
         {
@@ -99,7 +99,7 @@ public sealed partial class DurationFormat(Duration low, Duration high, string e
         return true;
     }
 
-    [GeneratedRegex(@"^(?<first>\s*[\d.]+\s*[a-z]+)\s*(?<second>[\d.].*)$",
+    [GeneratedRegex(@"^(?<first>\s*[0-9.]+\s*[a-z]+)\s*(?<second>[0-9.].*)$",
         RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex TwoParts();
 }

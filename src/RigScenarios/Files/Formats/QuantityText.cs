@@ -17,8 +17,12 @@ public static partial class QuantityText
         ["watt"] = "W", ["watts"] = "W", ["volt"] = "V", ["volts"] = "V", ["amps"] = "A", ["amp"] = "A",
         ["wh"] = "Wh", ["WH"] = "Wh",
         ["ah"] = "Ah", ["AH"] = "Ah", ["A·h"] = "Ah", ["W·h"] = "Wh", ["w"] = "W", ["v"] = "V", ["a"] = "A", ["Min"] = "min",
-        ["Nm"] = "N·m", ["N m"] = "N·m", ["deg"] = "°", ["degrees"] = "°", ["degree"] = "°",
+        ["Nm"] = "N·m", ["N m"] = "N·m", ["deg"] = "°", ["F"] = "°F", ["degF"] = "°F", ["deg F"] = "°F", ["degrees"] = "°",
+        ["degree"] = "°",
     };
+
+    /// <summary>The least number that is read besides 0.</summary>
+    internal const double Least = 1e-15;
 
     /// <summary>Reads text as a quantity.</summary>
     /// <param name="text">For example <c>150 Wh</c>, <c>150Wh</c> or <c>−8 °C</c>.</param>
@@ -34,7 +38,7 @@ public static partial class QuantityText
         ArgumentNullException.ThrowIfNull(example);
         value = null;
         problem = null;
-        var plain = text.Replace('−', '-').Replace('\u00a0', ' ').Replace('\u202f', ' ').Replace('℃', 'C').Trim();
+        var plain = WrittenDigits.Plain(text);
         if (plain.Length > 80)
         {
             problem = "The text is too long for a quantity.";
@@ -56,6 +60,12 @@ public static partial class QuantityText
         if (!(Math.Abs(number) < 1e15))
         {
             problem = $"Found \"{text}\", which is too large for a number.";
+            return false;
+        }
+        // What is divided by a number near the least there is ends in no number at all.
+        if (number != 0 && Math.Abs(number) < Least)
+        {
+            problem = $"Found \"{text}\", which is too small for a number: nothing is 0.";
             return false;
         }
         if (unitText.Length == 0)
@@ -112,10 +122,10 @@ public static partial class QuantityText
         var name => name.ToLowerInvariant(),
     };
 
-    [GeneratedRegex(@"^(?<number>[+-]?(\d+(\.\d*)?|\.\d+)([eE][+-]?\d+)?)\s*(?<unit>[^\d\s,.+-].*)?$",
+    [GeneratedRegex(@"^(?<number>[+-]?([0-9]+(\.[0-9]*)?|\.[0-9]+)([eE][+-]?[0-9]+)?)\s*(?<unit>[^0-9\s,.+-].*)?$",
         RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex NumberThenUnit();
 
-    [GeneratedRegex(@"^[+-]?\d+,(?<tail>\d+)\D*$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^[+-]?[0-9]+,(?<tail>[0-9]+)[^0-9]*$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Comma();
 }

@@ -1,15 +1,18 @@
-namespace RigScenarios.Page.OwnFiles;
+namespace RigScenarios.Files;
 
 /// <summary>Where a path leads in the end, when every link on the way is followed.</summary>
-internal static class RealPath
+public static class RealPath
 {
     private const int MostLinks = 40;
 
+    /// <summary>The end of a path.</summary>
     /// <param name="path">A full path; what doesn't exist counts as no link.</param>
     /// <exception cref="IOException">The links go in a circle.</exception>
     public static string Of(string path) => Of(path, 0);
 
     /// <summary>Whether a path is a folder or lies somewhere inside it. Both are real paths.</summary>
+    /// <param name="path">The path.</param>
+    /// <param name="folder">The folder.</param>
     public static bool IsInside(string path, string folder) =>
         path == folder || path.StartsWith(Path.EndsInDirectorySeparator(folder) ? folder : folder + Path.DirectorySeparatorChar,
             StringComparison.Ordinal);
