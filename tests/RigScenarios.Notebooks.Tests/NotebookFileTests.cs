@@ -41,4 +41,39 @@ public sealed class NotebookFileTests : IDisposable
         Assert.Contains(expected, problem.Message, StringComparison.Ordinal);
         Assert.DoesNotContain("   at ", problem.Message, StringComparison.Ordinal);
     }
+
+    [Fact(Timeout = 60_000)]
+    public async Task Pipes_and_devices_are_no_notebooks()
+    {
+        Assert.SkipUnless(File.Exists("/dev/zero"), "this system has no such files");
+        var pipe = Path.Combine(folder, "pipe.ipynb");
+        using (var made = System.Diagnostics.Process.Start("mkfifo", [pipe]))
+            await made.WaitForExitAsync(TestContext.Current.CancellationToken);
+        foreach (var path in (string[])[pipe, "/dev/zero"])
+        {
+            var problem = await Assert.ThrowsAsync<NotebookInputException>(() => Task.Run(() => Notebook.Load(path)));
+            Assert.Contains("no plain file", problem.Message, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void A_notebook_without_end_is_refused_before_it_fills_the_memory()
+    {
+        var path = Path.Combine(folder, "large.ipynb");
+        using (var stream = File.Create(path))
+            stream.SetLength(4L * 1024 * 1024 * 1024);
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        var problem = Assert.Throws<NotebookInputException>(() => Notebook.Load(path));
+        Assert.Contains("larger than 32 MB", problem.Message, StringComparison.Ordinal);
+        Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 2L * Notebook.LargestBytes);
+    }
+
+    [Theory]
+    [InlineData("ambientCelsius", "-１５", "-15")]
+    [InlineData("ambientCelsius", "٥ °C", "5")]
+    public void Digits_of_any_script_mean_their_value_in_a_parameter(string name, string given, string read)
+    {
+        var parameter = Notebook.Load(Checkout.TestNotebook("trial.ipynb")).Parameters.All.Single(one => one.Name == name);
+        Assert.Equal(read, parameter.Read(given).Value);
+    }
 }

@@ -116,7 +116,7 @@ public sealed class OpenCommandTests
     [InlineData(2, "--port", "99999")]
     [InlineData(2, "no-such-notebook.ipynb")]
     [InlineData(2, "no-such-rig.yaml")]
-    [InlineData(1, "--folder", "no-such-folder")]
+    [InlineData(2, "--folder", "no-such-folder")]
     public async Task What_it_cannot_use_is_told_in_one_line(int exitCode, params string[] arguments)
     {
         using var program = Start(Path.GetTempPath(), ["open", "--no-browser", .. arguments]);

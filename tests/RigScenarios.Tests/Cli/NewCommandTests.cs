@@ -77,7 +77,7 @@ public class NewCommandTests
         using var console = Terminal();
         var file = folder.Write("my-rig.yaml", "mine");
         console.Input.PushTextWithEnter("n");
-        Assert.Equal(1, await Run(console, file));
+        Assert.Equal(130, await Run(console, file));
         Assert.Equal("mine", await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken));
         Assert.Contains("Nothing was written", console.Output, StringComparison.Ordinal);
     }

@@ -11,15 +11,18 @@ namespace RigScenarios.Tests.Files.Editing;
 internal static class RandomEdits
 {
     private static readonly string[] Titles =
-        ["Plain", "With: colon", "# hash", "a # b", "{brace, [x]}", "it's \"quoted\" \\ so", "yes", "two\nlines", "ends\n",
-            "- dash", "snow ❄ 𝄞", "a, b", "what?", "-8 °C", " space ", "@at", "1.3",
+        ["Plain", "With: colon", "# hash", "a # b", "{brace, [x]}", "it's \"quoted\" \\ so", "yes", "- dash", "snow ❄ 𝄞", "a, b",
+            "what?", "-8 °C", " space ", "@at", "1.3",
          "A remark that is longer than one line of the file would be, so that in a folded style it has to be wrapped "
              + "somewhere between its words, and not only once but twice, to be sure of it."];
+
+    /// <summary>Only remarks have lines.</summary>
+    private static readonly string[] Remarks = [.. Titles, "two\nlines", "ends\n"];
 
     private static readonly Func<Scenario, int, int, Scenario>[] Edits =
     [
         (s, a, _) => s with { Title = Titles[a % Titles.Length] },
-        (s, a, _) => s with { Note = a % 5 == 0 ? null : Titles[a % Titles.Length] },
+        (s, a, _) => s with { Note = a % 5 == 0 ? null : Remarks[a % Remarks.Length] },
         (s, a, b) => s with { PartsFrom = Changed(s.PartsFrom, a, b, "../more parts") },
         (s, a, _) => s with { Conditions = new Conditions(a % 3 == 0 ? null : Temperature.FromDegreesCelsius((a % 60) - 20)) },
         (s, a, b) =>
