@@ -29,7 +29,10 @@ internal sealed class StopSignals : IDisposable
     public async Task<int> EndOf(Task<int> command)
     {
         if (await Task.WhenAny(command, overdue.Task) != command)
+        {
+            ErrorText.Line("Stopped. What was being worked on is left as it was.");
             return code;
+        }
         var result = await command;
         return result == ExitCodes.Stopped && code != 0 ? code : result;
     }

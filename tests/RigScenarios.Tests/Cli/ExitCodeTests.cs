@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using RigScenarios.Tests.Files;
 
 namespace RigScenarios.Tests.Cli;
 
@@ -60,7 +59,7 @@ public class ExitCodeTests
         using var run = Start("sweep", Rig, "--build", "tripod", "--over", "days.day-one.ambient=-20 °C..20 °C:2000", "--out",
             Path.Combine(Path.GetTempPath(), "never-written.csv"));
         await Task.Delay(3000, TestContext.Current.CancellationToken);
-        Signal(signal, run);
+        Signals.Send(signal, run);
         var error = await run.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
         await run.WaitForExitAsync(TestContext.Current.CancellationToken);
         Assert.True(run.ExitCode == code, $"{signal}: {run.ExitCode} {error}");
@@ -76,7 +75,7 @@ public class ExitCodeTests
         using var run = Start("open", "--no-browser", "--port", "0", "--folder", folder.Path);
         // Its first words stand there once it listens.
         await run.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken);
-        Signal(signal, run);
+        Signals.Send(signal, run);
         await run.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
         await run.WaitForExitAsync(TestContext.Current.CancellationToken);
         Assert.Equal(code, run.ExitCode);
@@ -99,12 +98,5 @@ public class ExitCodeTests
         {
             RedirectStandardOutput = true, RedirectStandardError = true,
         })!;
-    }
-
-    private static void Signal(string name, Process process)
-    {
-        using var kill = Process.Start(new ProcessStartInfo("kill", [$"-{name}", $"{process.Id}"]));
-        kill!.WaitForExit();
-        Assert.Equal(0, kill.ExitCode);
     }
 }
