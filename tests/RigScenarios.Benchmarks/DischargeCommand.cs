@@ -25,7 +25,9 @@ internal static class DischargeCommand
         {
             var result = Discharge.Run(one.Pack, one.Ambient, one.Start, one.Demand, options);
             text.Append(CultureInfo.InvariantCulture,
-                $"{Quoted(one.Id)},{result.EndTime.Seconds:G12},{result.Cause.InWords()},{result.EndStateOfCharge.DecimalFractions:G12},{result.EndTemperature.Kelvins:G12},{result.EndVoltage?.Volts:G12}\n");
+                $"{Quoted(one.Id)},{result.EndTime.Seconds:G12},{result.Cause.InWords()},"
+                + $"{result.EndStateOfCharge.DecimalFractions:G12},{result.EndTemperature.Kelvins:G12},"
+                + $"{result.EndVoltage?.Volts:G12}\n");
         }
 
         OutputFile.Write(arguments[1], text.ToString());

@@ -13,7 +13,10 @@ internal static class DragCommand
     public const string Usage = "drag NOTEBOOK|SCENARIO PART CHANGES";
 
     private const string Listen = """
-        () => { window.updated = new Promise(done => addEventListener('rs-updated', event => done([event.detail.drawn, event.detail.milliseconds, event.detail.server]), { once: true })); }
+        () => {
+          window.updated = new Promise(done => addEventListener('rs-updated',
+            event => done([event.detail.drawn, event.detail.milliseconds, event.detail.server]), { once: true }));
+        }
         """;
 
     public static async Task<int> RunAsync(string[] arguments)

@@ -13,9 +13,11 @@ internal static class LiveCommand
 
     public static async Task<int> RunAsync(string[] arguments)
     {
-        if (arguments.Length != 5 || !TryNumber(arguments[2], out var low) || !TryNumber(arguments[3], out var high) || !int.TryParse(arguments[4], CultureInfo.InvariantCulture, out var changes) || changes < 20)
+        if (arguments.Length != 5 || !TryNumber(arguments[2], out var low) || !TryNumber(arguments[3], out var high)
+            || !int.TryParse(arguments[4], CultureInfo.InvariantCulture, out var changes) || changes < 20)
         {
-            await Console.Error.WriteLineAsync($"Usage: {Usage}, with at least 20 changes, such as: live notebooks/01-one-build-one-day.ipynb degreesColder -10 10 1000");
+            await Console.Error.WriteLineAsync($"Usage: {Usage}, with at least 20 changes, such as: live "
+                + "notebooks/01-one-build-one-day.ipynb degreesColder -10 10 1000");
             return 2;
         }
 
@@ -26,7 +28,8 @@ internal static class LiveCommand
         var compiled = watch.Elapsed;
         var (session, reader) = (live.OpenSession(), new CountingReader());
         await session.RunAsync(new Dictionary<string, string>(), reader);
-        Console.WriteLine(Invariant($"compiled in {compiled.TotalMilliseconds:0} ms, first run {(watch.Elapsed - compiled).TotalMilliseconds:0} ms"));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"compiled in {compiled.TotalMilliseconds:0} ms, first run "
+            + $"{(watch.Elapsed - compiled).TotalMilliseconds:0} ms"));
 
         var times = new List<double>(changes);
         var (memoryBefore, setBefore) = (0L, 0L);
@@ -46,14 +49,17 @@ internal static class LiveCommand
 
         var (memoryAfter, setAfter) = Memory();
         var warm = times.Skip(changes / 10).Order().ToList();
-        Console.WriteLine(Invariant($"{changes} changes of {arguments[1]}: median {warm[warm.Count / 2]:0.0} ms, 95 of 100 within {warm[warm.Count * 95 / 100]:0.0} ms, {reader.Characters / changes / 1000.0:0} kB shown each"));
-        Console.WriteLine(Invariant($"memory from change {changes / 10} to {changes}: managed {(memoryAfter - memoryBefore) / 1e6:+0.0;-0.0} MB, process {(setAfter - setBefore) / 1e6:+0.0;-0.0} MB, in all {setAfter / 1e6:0} MB"));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"{changes} changes of {arguments[1]}: median {warm[warm.Count / 2]:0.0} ms, 95 of 100 "
+            + $"within {warm[warm.Count * 95 / 100]:0.0} ms, {reader.Characters / changes / 1000.0:0} kB shown each"));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"memory from change {changes / 10} to {changes}: managed "
+            + $"{(memoryAfter - memoryBefore) / 1e6:+0.0;-0.0} MB, process {(setAfter - setBefore) / 1e6:+0.0;-0.0} MB, in "
+                + $"all {setAfter / 1e6:0} MB"));
         return 0;
     }
 
-    private static bool TryNumber(string text, out double number) => double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out number);
-
-    private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
+    private static bool TryNumber(string text, out double number) =>
+        double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out number);
 
     private static (long Managed, long Process) Memory()
     {

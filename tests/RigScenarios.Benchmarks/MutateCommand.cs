@@ -42,7 +42,8 @@ internal static class MutateCommand
     }
 
     // Two faults are of one kind where the same place of the code met the same sort of trouble.
-    private static void Keep(Dictionary<string, (int Count, MutatedFile First, string Fault)> faults, MutatedFile file, string fault)
+    private static void Keep(Dictionary<string, (int Count, MutatedFile First, string Fault)> faults,
+        MutatedFile file, string fault)
     {
         var lines = fault.Split('\n');
         var kind = string.Join(' ', lines[0].Split(':')[0],

@@ -13,12 +13,21 @@ internal static class PageCommand
 {
     public const string Usage = "page NOTEBOOK PARAMETER LOW HIGH CHANGES";
 
-    // One step: the control's event as a reader's hand would make it, then the page's own event when the charts on the screen are drawn.
+    // One step: the control's event as a reader's hand would make it, then the page's own event when the charts on the screen are
+    // drawn.
     private const string Step = """
         ([name, value]) => new Promise((done, failed) => {
           const slider = document.querySelector(`#control-${name}`).parentElement.querySelector('input[type=range]');
-          const tell = event => { if (event.detail.queue === 'now') { removeEventListener('rs-updated', tell); clearTimeout(limit); done([event.detail.drawn, event.detail.milliseconds, event.detail.server]); } };
-          const limit = setTimeout(() => { removeEventListener('rs-updated', tell); failed(new Error(`no chart came for ${value}`)); }, 60000);
+          const tell = event => {
+            if (event.detail.queue !== 'now') return;
+            removeEventListener('rs-updated', tell);
+            clearTimeout(limit);
+            done([event.detail.drawn, event.detail.milliseconds, event.detail.server]);
+          };
+          const limit = setTimeout(() => {
+            removeEventListener('rs-updated', tell);
+            failed(new Error(`no chart came for ${value}`));
+          }, 60000);
           addEventListener('rs-updated', tell);
           slider.value = value;
           slider.dispatchEvent(new Event('input', { bubbles: true }));
@@ -27,9 +36,11 @@ internal static class PageCommand
 
     public static async Task<int> RunAsync(string[] arguments)
     {
-        if (arguments.Length != 5 || !TryNumber(arguments[2], out var low) || !TryNumber(arguments[3], out var high) || !int.TryParse(arguments[4], CultureInfo.InvariantCulture, out var changes) || changes < 20)
+        if (arguments.Length != 5 || !TryNumber(arguments[2], out var low) || !TryNumber(arguments[3], out var high)
+            || !int.TryParse(arguments[4], CultureInfo.InvariantCulture, out var changes) || changes < 20)
         {
-            await Console.Error.WriteLineAsync($"Usage: {Usage}, with at least 20 changes, such as: page notebooks/01-one-build-one-day.ipynb degreesColder -10 10 1000");
+            await Console.Error.WriteLineAsync($"Usage: {Usage}, with at least 20 changes, such as: page "
+                + "notebooks/01-one-build-one-day.ipynb degreesColder -10 10 1000");
             return 2;
         }
 
@@ -52,7 +63,8 @@ internal static class PageCommand
             if (i == changes / 10)
                 before = Memory();
             var value = Math.Round(low + (high - low) * ((i * 37 + 11) % 101) / 100, 1).ToString(CultureInfo.InvariantCulture);
-            var times = (await page.EvaluateAsync<JsonElement>(Step, new[] { parameter, value })).EnumerateArray().Select(time => time.GetDouble()).ToList();
+            var times = (await page.EvaluateAsync<JsonElement>(Step, new[] { parameter, value })).EnumerateArray()
+                .Select(time => time.GetDouble()).ToList();
             if (i < changes / 10)
                 continue;
             drawn.Add(times[0]);
@@ -61,20 +73,26 @@ internal static class PageCommand
         }
 
         var after = Memory();
-        Console.WriteLine(FormattableString.Invariant($"{changes} changes of {parameter}, one after the other"));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{changes} changes of {parameter}, one after the other"));
         Tell("slider to chart drawn", drawn);
         Tell("slider to frame shown", framed);
         Tell("of that in the server", computed);
-        Console.WriteLine(FormattableString.Invariant($"server's memory from change {changes / 10} to {changes}: managed {(after.Managed - before.Managed) / 1e6:+0.0;-0.0} MB, process {(after.Process - before.Process) / 1e6:+0.0;-0.0} MB, in all {after.Process / 1e6:0} MB"));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"server's memory from change {changes / 10} to {changes}: managed "
+            + $"{(after.Managed - before.Managed) / 1e6:+0.0;-0.0} MB, process "
+                + $"{(after.Process - before.Process) / 1e6:+0.0;-0.0} MB, in all {after.Process / 1e6:0} MB"));
     }
 
     internal static void Tell(string what, List<double> times)
     {
         times.Sort();
-        Console.WriteLine(FormattableString.Invariant($"  {what}: median {times[times.Count / 2]:0} ms, 95 of 100 within {times[times.Count * 95 / 100]:0} ms"));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"  {what}: median {times[times.Count / 2]:0} ms, 95 of 100 within "
+            + $"{times[times.Count * 95 / 100]:0} ms"));
     }
 
-    private static bool TryNumber(string text, out double number) => double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out number);
+    private static bool TryNumber(string text, out double number) =>
+        double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out number);
 
     private static (long Managed, long Process) Memory()
     {

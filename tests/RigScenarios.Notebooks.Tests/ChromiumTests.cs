@@ -25,7 +25,8 @@ public sealed partial class ChromiumTests(TrialRun trial)
             });
             texts.forEach(function (a, i) { texts.slice(i + 1).forEach(function (b) {
               var p = a.getBoundingClientRect(), q = b.getBoundingClientRect();
-              if (Math.min(p.right, q.right) - Math.max(p.left, q.left) > 2 && Math.min(p.bottom, q.bottom) - Math.max(p.top, q.top) > 2)
+              if (Math.min(p.right, q.right) - Math.max(p.left, q.left) > 2
+                && Math.min(p.bottom, q.bottom) - Math.max(p.top, q.top) > 2)
                 told.push(a.textContent + " / " + b.textContent);
             }); });
             var whole = chart.getBoundingClientRect();
@@ -35,7 +36,8 @@ public sealed partial class ChromiumTests(TrialRun trial)
             });
           });
           document.getElementById("measured").textContent =
-            "charts " + document.querySelectorAll(".rs-chart .main-svg .cartesianlayer").length + "; overlaps [" + told.join("; ") + "]";
+            "charts " + document.querySelectorAll(".rs-chart .main-svg .cartesianlayer").length
+              + "; overlaps [" + told.join("; ") + "]";
         }, 300); });
         </script></body>
         """;

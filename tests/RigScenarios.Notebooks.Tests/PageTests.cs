@@ -72,7 +72,8 @@ public sealed partial class PageTests(TrialRun trial)
     }
 
     [GeneratedRegex(
-        "<(script|img|iframe|source|video|audio|embed|link|object)[^>]*(src|href|data)=[\"']?(https?:)?//|@import|url\\((\"|')?(https?:)?//", RegexOptions.ExplicitCapture, 10_000)]
+        "<(script|img|iframe|source|video|audio|embed|link|object)[^>]*(src|href|data)=[\"']?(https?:)?//"
+            + "|@import|url\\((\"|')?(https?:)?//", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Fetched();
 
     [GeneratedRegex("(?<call>rigFigure\\(\"[a-z-]+\", ).*", RegexOptions.ExplicitCapture, 10_000)]

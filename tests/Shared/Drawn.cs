@@ -8,7 +8,8 @@ internal static class Drawn
     /// <summary>The check on so many cases, their seeds one after the other.</summary>
     public static void Cases(int firstSeed, int cases, Action<Random> check)
     {
-        var wanted = Seeds.Wanted is { } text && int.TryParse(text, CultureInfo.InvariantCulture, out var seed) ? seed : (int?)null;
+        var wanted = Seeds.Wanted is { } text && int.TryParse(text, CultureInfo.InvariantCulture, out var seed)
+            ? seed : (int?)null;
         for (var at = wanted ?? firstSeed; at < (wanted + 1 ?? firstSeed + cases); at++)
         {
             try

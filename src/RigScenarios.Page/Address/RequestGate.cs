@@ -63,7 +63,8 @@ internal sealed class RequestGate(OwnAddresses addresses, AccessToken token, One
         + "Each start has a new one: look in the window where \"rigscenarios open\" runs.";
 
     private const string Spent =
-        "This address opens the pages once, and it was used already or is older than two minutes. Open the address that stands in "
+        "This address opens the pages once, and it was used already or is older than two minutes. Open the address that "
+            + "stands in "
         + "the window where \"rigscenarios open\" runs. If no browser of yours has shown the pages yet, somebody else on this "
         + "machine may have taken it: then stop the program with Ctrl-C and start it again.";
 

@@ -29,7 +29,8 @@ internal static class WelcomePage
             <script src="/assets/enter.js"></script>
             </head>
             <body>
-            <p>Opening the pages. If nothing follows, this browser runs no scripts or keeps nothing for them; the pages need both.</p>
+            <p>Opening the pages. If nothing follows, this browser runs no scripts or keeps nothing for them; the pages
+              need both.</p>
             </body>
             </html>
 

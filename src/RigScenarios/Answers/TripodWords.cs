@@ -39,7 +39,8 @@ public static class TripodWords
         var what = lift.What.Count > 0 ? $"the whole with {string.Join(" and ", lift.What)}, {lift.Lifted.Kilograms:0.0} kg"
             : $"{lift.Lifted.Kilograms:0.0} kg";
         var judged = lift.Index is { } index
-            ? $"recommends at most {lift.RecommendedLimit.Kilograms:0.0} kg, where the lift begins or ends; this is {index:0.0} times "
+            ? $"recommends at most {lift.RecommendedLimit.Kilograms:0.0} kg, where the lift begins or ends; this is "
+                + $"{index:0.0} times "
                 + "that."
             : "recommends no lift at all from or to such a height or reach.";
         return $"Picking up {what}: the revised NIOSH equation {judged} "

@@ -18,7 +18,8 @@ public sealed record WholeLift(Mass Lifted, IReadOnlyList<string> What, Lifting 
     public Mass RecommendedLimit => Origin.RecommendedLimit < Destination.RecommendedLimit
         ? Origin.RecommendedLimit : Destination.RecommendedLimit;
 
-    /// <summary>What is lifted over the lower limit: the manual's goal is 1 or less. Null where the equation recommends no lift at
+    /// <summary>What is lifted over the lower limit: the manual's goal is 1 or less. Null where the equation recommends no lift
+    /// at
     /// all, such as from above 1.75 m.</summary>
     public double? Index => RecommendedLimit > Mass.Zero ? Lifted / RecommendedLimit : null;
 

@@ -14,7 +14,8 @@ internal static class BlockDemands
     /// <param name="plan">The days.</param>
     /// <param name="schedule">The days on one line of time.</param>
     /// <param name="cancellation">Stops it.</param>
-    public static IReadOnlyList<BlockSpan> Of(SimulatedRig rig, DayPlan plan, DaySchedule schedule, CancellationToken cancellation)
+    public static IReadOnlyList<BlockSpan> Of(SimulatedRig rig, DayPlan plan, DaySchedule schedule,
+        CancellationToken cancellation)
     {
         var volts = plan.Batteries.Values.First().Part.Battery!.Voltage.Volts;
         var watts = new Dictionary<OrderedMap<string>, double>();

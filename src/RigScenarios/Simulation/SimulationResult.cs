@@ -200,7 +200,8 @@ public sealed record SimulationResult
     {
         // Spans stand in the order of time, and in a day of short takes there are tens of thousands of them.
         var spans = Devices[device].Spans;
-        for (var i = SortedPlace.CountWhile(spans.Count, at => spans[at].End <= from); i < spans.Count && spans[i].Start < to; i++)
+        for (var i = SortedPlace.CountWhile(spans.Count, at => spans[at].End <= from); i < spans.Count
+            && spans[i].Start < to; i++)
         {
             if (spans[i].Activity != DeviceActivity.Off)
                 return true;

@@ -33,8 +33,8 @@ internal static class ChangingLoadSection
         text.Append("""
 
             Within a tenth of a second the model shows nearly what it shows after one, at 25 °C nearly twice the measured value:
-            what acts within half a second counts as instant. Under a fast inrush the voltage falls less than predicted. Nearly full
-            and nearly empty cells resist more than the model knows.
+            what acts within half a second counts as instant. Under a fast inrush the voltage falls less than predicted. Nearly
+            full and nearly empty cells resist more than the model knows.
 
             ## A load that changes every second
 

@@ -77,7 +77,8 @@ public class OpenCircuitTableChecks
         StatedError.Holds(Enumerable.Range(0, 1000).Average(i => Volts(CellChemistries.Find(name), (i + 0.5) / 1000)),
             volts, percent, 0.3);
 
-    // "Maximum continuous charge current 3300 mA", "CC charge to 3.65 V, followed by 3.65 V CV": the highest voltage of such a charge
+    // "Maximum continuous charge current 3300 mA", "CC charge to 3.65 V, followed by 3.65 V CV": the highest voltage of such a
+    // charge
     // is 3.65 V, where the cell's table ends at 3.53 V.
     [Fact]
     [Source(SourceKind.DataSheet, "Specification of a cylindrical LFP cell, 26650, 3.3 Ah (1library.net); read in the source")]

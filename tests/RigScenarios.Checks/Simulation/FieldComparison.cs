@@ -34,8 +34,8 @@ internal sealed class FieldComparison
                     if (one.ContainsKey(name) && other.ContainsKey(name))
                         Compare($"{path}.{name}", one[name], other[name]);
                     else
-                        differences
-                            .Add($"{path}.{name}: {(one.ContainsKey(name) ? "missing" : $"not expected: {other[name]?.ToJsonString()}")}");
+                        differences.Add($"{path}.{name}: "
+                            + (one.ContainsKey(name) ? "missing" : $"not expected: {other[name]?.ToJsonString()}"));
                 }
 
                 break;

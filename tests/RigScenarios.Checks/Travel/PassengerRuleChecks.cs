@@ -117,7 +117,8 @@ public class PassengerRuleChecks
     [InlineData("protected from being switched on")]
     [InlineData("from damage")]
     public void A_device_in_the_hold(string words) => Assert.Contains(words, TravelWords.Place(
-        Batteries.Fly(Batteries.Addendum, 1, Batteries.Spare(98) with { Installed = true }).Lists[0].Lines[0], Batteries.Rules2026.Passengers),
+        Batteries.Fly(Batteries.Addendum, 1, Batteries.Spare(98) with { Installed = true }).Lists[0].Lines[0],
+        Batteries.Rules2026.Passengers),
         StringComparison.Ordinal);
 
     // The letter: professional timekeepers carry devices and spare batteries up to 100 Wh for sporting events, not for resale. Is

@@ -11,10 +11,14 @@ public sealed class BrokenJsonTests
 
     private static readonly string[] Bodies =
     [
-        "", " ", "{", "}", "[]", "null", "1", "\"text\"", "{\"text\":}", "{\"text\":\"a\"", "{text:\"a\"}", "{\"text\":\"a\",}", "{\"text\":\"a\"}{}", "// no\n{}",
-        "{\"text\":1}", "{\"text\":[]}", "{\"text\":{}}", "{\"text\":\"\\ud800\"}", "{\"text\":\"a\",\"text\":\"b\"}", "{\"draft\":1}", "{\"draft\":\"x\"}", "{\"draft\":[]}", "{\"draft\":null}",
-        "{\"draft\":{\"things\":[]}}", "{\"draft\":{\"things\":{\"camera\":7}}}", "{\"draft\":{},\"file\":7}", "{\"draft\":{},\"name\":\"../x.yaml\"}",
-        "{\"text\":\"a\",\"line\":0,\"column\":0}", "{\"text\":\"a\",\"line\":-1,\"column\":1}", "{\"text\":\"a\",\"line\":1e9,\"column\":\"x\"}",
+        "", " ", "{", "}", "[]", "null", "1", "\"text\"", "{\"text\":}", "{\"text\":\"a\"", "{text:\"a\"}", "{\"text\":\"a\",}",
+        "{\"text\":\"a\"}{}", "// no\n{}",
+        "{\"text\":1}", "{\"text\":[]}", "{\"text\":{}}", "{\"text\":\"\\ud800\"}", "{\"text\":\"a\",\"text\":\"b\"}",
+        "{\"draft\":1}", "{\"draft\":\"x\"}", "{\"draft\":[]}", "{\"draft\":null}",
+        "{\"draft\":{\"things\":[]}}", "{\"draft\":{\"things\":{\"camera\":7}}}", "{\"draft\":{},\"file\":7}",
+        "{\"draft\":{},\"name\":\"../x.yaml\"}",
+        "{\"text\":\"a\",\"line\":0,\"column\":0}", "{\"text\":\"a\",\"line\":-1,\"column\":1}",
+        "{\"text\":\"a\",\"line\":1e9,\"column\":\"x\"}",
         "{\"text\":\"\u0001\"}", "\0", "{\"\0\":1}",
     ];
 
@@ -42,7 +46,9 @@ public sealed class BrokenJsonTests
         await using var server = await TrialServer.StartAsync();
         foreach (var depth in (int[])[20, 1000, 100_000])
         {
-            foreach (var body in (string[])[$"{{\"text\":{new string('[', depth)}{new string(']', depth)}}}", $"{{\"draft\":{string.Concat(Enumerable.Repeat("{\"a\":", Math.Min(depth, 20_000)))}1{new string('}', Math.Min(depth, 20_000))}}}"])
+            foreach (var body in (string[])[$"{{\"text\":{new string('[', depth)}{new string(']', depth)}}}",
+                $"{{\"draft\":{string.Concat(Enumerable.Repeat("{\"a\":", Math.Min(depth, 20_000)))}1"
+                    + $"{new string('}', Math.Min(depth, 20_000))}}}"])
             {
                 using var answer = await server.SendTextAsync(HttpMethod.Post, door, body);
                 Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
@@ -68,8 +74,10 @@ public sealed class BrokenJsonTests
         await using var server = await TrialServer.StartAsync();
         string[] texts =
         [
-            "a: &a [*a]", "a: &a {b: *a}", "!!python/object:os.system x", "--- \n--- \n", new string('[', 5000), string.Concat(Enumerable.Range(0, 2000).Select(i => new string(' ', i) + "a:\n")),
-            "rigscenarios: scenario 1\ntitle: \u0001\u0002\u001b[31m\n", "a: \"\\x00\"", "\uFEFFrigscenarios: scenario 1", "%YAML 9.9\n---\na: 1", "? [a]\n: b", "a: |\n" + new string('x', 100_000),
+            "a: &a [*a]", "a: &a {b: *a}", "!!python/object:os.system x", "--- \n--- \n", new string('[', 5000),
+            string.Concat(Enumerable.Range(0, 2000).Select(i => new string(' ', i) + "a:\n")),
+            "rigscenarios: scenario 1\ntitle: \u0001\u0002\u001b[31m\n", "a: \"\\x00\"", "\uFEFFrigscenarios: scenario 1",
+            "%YAML 9.9\n---\na: 1", "? [a]\n: b", "a: |\n" + new string('x', 100_000),
         ];
         foreach (var text in texts)
         {

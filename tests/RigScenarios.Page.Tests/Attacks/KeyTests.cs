@@ -19,7 +19,8 @@ public sealed class KeyTests
     public async Task The_cookie_alone_shows_nothing_of_anybody(string path)
     {
         await using var server = await TrialServer.StartAsync();
-        foreach (var key in (string[])["", "Rig-Key: \r\n", $"Rig-Key: {new string('0', 64)}\r\n", $"Rig-Key: {server.Cookie}\r\n",
+        foreach (var key in (string[])["", "Rig-Key: \r\n", $"Rig-Key: {new string('0', 64)}\r\n",
+            $"Rig-Key: {server.Cookie}\r\n",
             $"Rig-Key: {server.Cookie.Split('=')[1]}\r\n", $"Rig-Key: {server.Key}0\r\n",
             $"Rig-Key: {server.Key}\r\nRig-Key: {server.Key}\r\n"])
         {

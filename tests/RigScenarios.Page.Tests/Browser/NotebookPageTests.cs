@@ -34,8 +34,10 @@ public sealed class NotebookPageTests(Chromium chromium)
         await visit.Page.EvaluateAsync("""
             () => {
               window.seenEmpty = 0;
-              new MutationObserver(() => { if (!document.querySelector('.version-now .rs-chart .main-svg') || !document.querySelector('.version-now .rs-answer p')?.textContent) window.seenEmpty++; })
-                .observe(document.getElementById('article'), { childList: true, subtree: true });
+              new MutationObserver(() => {
+                if (!document.querySelector('.version-now .rs-chart .main-svg')
+                  || !document.querySelector('.version-now .rs-answer p')?.textContent) window.seenEmpty++;
+              }).observe(document.getElementById('article'), { childList: true, subtree: true });
             }
             """);
         var slider = visit.Page.GetByRole(AriaRole.Slider, new() { Name = "How much colder than planned, slider" });
@@ -221,12 +223,15 @@ public sealed class NotebookPageTests(Chromium chromium)
     private const string Overlaps = """
         () => {
           const told = [];
-          if (document.documentElement.scrollWidth > innerWidth + 1) told.push(`the page is ${document.documentElement.scrollWidth} wide`);
+          if (document.documentElement.scrollWidth > innerWidth + 1)
+            told.push(`the page is ${document.documentElement.scrollWidth} wide`);
           for (const chart of document.querySelectorAll('.version-now .rs-chart')) {
-            const texts = [...chart.querySelectorAll('text')].filter(t => t.textContent.trim() !== '' && t.getBoundingClientRect().width > 0);
+            const texts = [...chart.querySelectorAll('text')]
+              .filter(t => t.textContent.trim() !== '' && t.getBoundingClientRect().width > 0);
             texts.forEach((a, i) => texts.slice(i + 1).forEach(b => {
               const p = a.getBoundingClientRect(), q = b.getBoundingClientRect();
-              if (Math.min(p.right, q.right) - Math.max(p.left, q.left) > 2 && Math.min(p.bottom, q.bottom) - Math.max(p.top, q.top) > 2) told.push(`${a.textContent} / ${b.textContent}`);
+              if (Math.min(p.right, q.right) - Math.max(p.left, q.left) > 2
+                && Math.min(p.bottom, q.bottom) - Math.max(p.top, q.top) > 2) told.push(`${a.textContent} / ${b.textContent}`);
             }));
           }
           return told.join('; ');

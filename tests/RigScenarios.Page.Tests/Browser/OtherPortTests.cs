@@ -5,7 +5,8 @@ using RigScenarios.Page.Tests.Servers;
 
 namespace RigScenarios.Page.Tests.Browser;
 
-/// <summary>A server of somebody else on another port of the same host: what a browser gives it, and what that is good for.</summary>
+/// <summary>A server of somebody else on another port of the same host: what a browser gives it, and what that is good
+/// for.</summary>
 [Collection(InABrowser.Name)]
 public sealed class OtherPortTests(Chromium chromium)
 {
@@ -50,7 +51,8 @@ public sealed class OtherPortTests(Chromium chromium)
         await heard;
         // The browser takes both ports for one site, so that it sends the cookie along.
         Assert.Equal("refused", await visit.Page.EvaluateAsync<string>(
-            $"() => fetch('{visit.Server.Origin}/api/shelf', {{ credentials: 'include' }}).then(a => a.text(), () => 'refused')"));
+            $"() => fetch('{visit.Server.Origin}/api/shelf', {{ credentials: 'include' }})"
+                + ".then(a => a.text(), () => 'refused')"));
         Assert.Equal("closed", await visit.Page.EvaluateAsync<string>(
             $"() => new Promise(done => {{ const line = new WebSocket('ws://{visit.Server.Host}/api/rig/live', ['rig']); "
             + "line.onopen = () => done('open'); line.onclose = () => done('closed'); })"));
@@ -92,7 +94,8 @@ public sealed class OtherPortTests(Chromium chromium)
             // A browser opens lines in advance that say nothing.
             if (length == 0)
                 continue;
-            await client.GetStream().WriteAsync("HTTP/1.1 200 OK\r\nContent-Type: text/html\r\nContent-Length: 15\r\nConnection: "u8
+            await client.GetStream()
+                .WriteAsync("HTTP/1.1 200 OK\r\nContent-Type: text/html\r\nContent-Length: 15\r\nConnection: "u8
                 .ToArray().Concat("close\r\n\r\n<h1>Other</h1>\n"u8.ToArray()).ToArray(), TestContext.Current.CancellationToken);
             return Encoding.ASCII.GetString(buffer, 0, length);
         }

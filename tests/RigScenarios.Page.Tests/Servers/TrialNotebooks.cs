@@ -43,7 +43,10 @@ internal static class TrialNotebooks
         Write(folder, "05-moves",
             (false, "# Where does the plate go?"),
             (true, Start),
-            (true, $"string scenario = {JsonSerializer.Serialize(Path.Combine(Checkout.Data, "scenarios", "winter-harbour.yaml"))};  // kit and builds, a scenario file\nstring build = \"tripod\";  // build of the camera, a build of scenario\nvar places = \"\";  // parts moved on the drawing, places of build"),
+            (true, "string scenario = "
+                + $"{JsonSerializer.Serialize(Path.Combine(Checkout.Data, "scenarios", "winter-harbour.yaml"))}; "
+                + " // kit and builds, a scenario file\nstring build = \"tripod\";  // build of the camera, a build of "
+                + "scenario\nvar places = \"\";  // parts moved on the drawing, places of build"),
             (true, "var plans = ScenarioFile.Read(scenario);"),
             (true, "var moved = MovedPlaces.Apply(plans, build, places);\nvar balance = ScenarioBalance.Of(moved, "
                 + "build);\nAnswer(BalanceWords.Answer(balance), BalanceWords.Cautions(balance));"),
@@ -52,8 +55,11 @@ internal static class TrialNotebooks
                 if (balance.Present is { } head)
                 {
                     var plate = MovedPlaces.Of(balance.Rig).First(part => part.Name == "plate");
-                    var envelope = BalanceEnvelope.Of(balance.Rig.Placed, head.Head, RigVariable.Offset("plate", PlacementField.OffsetX, plate.Range), RigVariable.OfMass("brick", Mass.FromGrams(300), Mass.FromGrams(2500)));
-                    Show(EnvelopeChart.Of(envelope, new EnvelopeChartOptions { Names = RigDrawingOptions.Of(balance).Names, Present = (plate.At, balance.Rig.Placed.Parts["brick"].Mass) }));
+                    var envelope = BalanceEnvelope.Of(balance.Rig.Placed, head.Head,
+                        RigVariable.Offset("plate", PlacementField.OffsetX, plate.Range),
+                        RigVariable.OfMass("brick", Mass.FromGrams(300), Mass.FromGrams(2500)));
+                    Show(EnvelopeChart.Of(envelope, new EnvelopeChartOptions { Names = RigDrawingOptions.Of(balance).Names,
+                        Present = (plate.At, balance.Rig.Placed.Parts["brick"].Mass) }));
                 }
                 """));
         File.WriteAllText(Path.Combine(folder, "04-broken.ipynb"), "{ \"nbformat\": 4, \"cells\": [");

@@ -34,7 +34,7 @@ public class HostileArgumentTests
             var (code, output, error) = await ConsoleRun.RunAsync(command);
             var told = $"{string.Join(' ', command.Select(ShownText.Of))}: {code}, {ShownText.Of(output + error)}";
             Assert.True(code == 2, told);
-            Assert.All((output + error).Split('\n'), line => Assert.True(ShownText.FirstUnseen(line.TrimEnd('\r')) < 0, told));
+            Each.Of((output + error).Split('\n'), line => Assert.True(ShownText.FirstUnseen(line.TrimEnd('\r')) < 0, told));
             Assert.DoesNotContain("\nerror: not from here", error, StringComparison.Ordinal);
             Assert.DoesNotContain("inside RigScenarios", error, StringComparison.Ordinal);
         }

@@ -152,7 +152,8 @@ public sealed class DraftAnswerTests
     {
         using var json = System.Text.Json.JsonDocument.Parse("""
             {"title": "T", "stance": "tripd", "ambient": "-8", "starts": "", "charge": null, "colour": "red",
-             "things": {"monitor": {"role": "moniter", "own": {"power": "9,6 W", "voltage": "12 V", "mass": 310}}, "camera": {"role": "camera", "part": "compact-body-b", "essential": true}},
+             "things": {"monitor": {"role": "moniter", "own": {"power": "9,6 W", "voltage": "12 V", "mass": 310}},
+             "camera": {"role": "camera", "part": "compact-body-b", "essential": true}},
              "blocks": {"one": {"length": "45", "states": {"camera": "recrd"}}}}
             """);
         var (draft, problems) = RigDraftFormat.TryRead(json.RootElement);
@@ -170,7 +171,9 @@ public sealed class DraftAnswerTests
     [Fact]
     public void A_name_that_no_file_could_hold_never_gets_into_a_scenario()
     {
-        using var json = System.Text.Json.JsonDocument.Parse("""{"things": {"Big Monitor": {"role": "monitor", "part": "monitor-5in"}}, "blocks": {"a b": {"length": "45 min"}}}""");
+        using var json = System.Text.Json.JsonDocument.Parse("""
+            {"things": {"Big Monitor": {"role": "monitor", "part": "monitor-5in"}}, "blocks": {"a b": {"length": "45 min"}}}
+            """);
         var (draft, problems) = RigDraftFormat.TryRead(json.RootElement);
         Assert.Equal(2, problems.Count);
         Assert.Empty(draft!.Things);

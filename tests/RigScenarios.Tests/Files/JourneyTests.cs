@@ -9,9 +9,11 @@ public sealed class JourneyTests
     private static readonly DateOnly Today = new(2026, 11, 25);
 
     private static string With(string journey, string kit = "") =>
-        SmallScenario.Text().Replace("kit: {flat: {part: flat}", $"kit: {{flat: {{part: flat, count: 3}}{kit}", StringComparison.Ordinal) + $"\njourneys:\n  out: {journey}\n";
+        SmallScenario.Text().Replace("kit: {flat: {part: flat}", $"kit: {{flat: {{part: flat, count: 3}}{kit}",
+            StringComparison.Ordinal) + $"\njourneys:\n  out: {journey}\n";
 
-    private static TravelAnswer Answer(string journey) => ScenarioTravel.Answer(SmallScenario.Read(With(journey)), "out", Today, TestContext.Current.CancellationToken);
+    private static TravelAnswer Answer(string journey) =>
+        ScenarioTravel.Answer(SmallScenario.Read(With(journey)), "out", Today, TestContext.Current.CancellationToken);
 
     private static IReadOnlyList<Diagnostic> Problems(string journey)
     {
@@ -32,7 +34,8 @@ public sealed class JourneyTests
     [Fact]
     public void A_scenario_without_journeys_is_answered_for_a_plain_flight()
     {
-        var answer = ScenarioTravel.PlainFlight(SmallScenario.Read(SmallScenario.Text()), Today, TestContext.Current.CancellationToken);
+        var answer = ScenarioTravel.PlainFlight(SmallScenario.Read(SmallScenario.Text()), Today,
+            TestContext.Current.CancellationToken);
         Assert.Equal(Today, answer.Journey.Date);
         Assert.Equal(1, answer.Lists.Single().Lines.Single().Count);
     }
@@ -72,7 +75,8 @@ public sealed class JourneyTests
     [Fact]
     public void A_written_scenario_reads_back_with_the_same_journeys()
     {
-        var text = With("{title: Out, date: 2026-12-03, by: [road, flight], travellers: [Ada, Ben], batteries: [flat], packed: {flat: {installed: 1, contacts-covered: no, power-bank: yes, with-equipment: yes, charge: 28 %}}}")
+        var text = With("{title: Out, date: 2026-12-03, by: [road, flight], travellers: [Ada, Ben], batteries: [flat], "
+            + "packed: {flat: {installed: 1, contacts-covered: no, power-bank: yes, with-equipment: yes, charge: 28 %}}}")
             + "  back: {travellers: 3, by: cargo}\n";
         var scenario = SmallScenario.Read(text);
         var written = ScenarioFile.Text(scenario);
@@ -90,7 +94,8 @@ public sealed class JourneyTests
     public void What_if_by_path()
     {
         var scenario = ScenarioPath.SetAll(SmallScenario.Read(With("{travellers: 1, packed: {flat: {installed: 1}}}")),
-            [("journeys.out.date", "2027-02-01"), ("journeys.out.by", "cargo"), ("journeys.out.travellers", "4"), ("journeys.out.packed.flat.charge", "40 %")]);
+            [("journeys.out.date", "2027-02-01"), ("journeys.out.by", "cargo"), ("journeys.out.travellers", "4"),
+                ("journeys.out.packed.flat.charge", "40 %")]);
         var answer = ScenarioTravel.Answer(scenario, "out", Today, TestContext.Current.CancellationToken);
         Assert.False(answer.Rules.Covered);
         Assert.Equal(4, answer.Journey.Travellers.Count);
@@ -102,6 +107,8 @@ public sealed class JourneyTests
     {
         using var folder = new TemporaryFolder();
         var text = With("{}").Replace("flat: {part: flat, count: 3}, ", "", StringComparison.Ordinal);
-        Assert.Contains(ScenarioFile.TryRead(folder.Write("scenario.yaml", text)).Problems, problem => problem.Path == "journeys.out" && problem.Problem.Contains("No battery travels", StringComparison.Ordinal));
+        Assert.Contains(ScenarioFile.TryRead(folder.Write("scenario.yaml", text)).Problems,
+            problem => problem.Path == "journeys.out"
+            && problem.Problem.Contains("No battery travels", StringComparison.Ordinal));
     }
 }

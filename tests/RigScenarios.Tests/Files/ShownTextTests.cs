@@ -74,7 +74,7 @@ public class ShownTextTests
             StringComparison.Ordinal);
         var (scenario, problems) = ScenarioFile.TryReadText(text, "a.yaml");
         Assert.Null(scenario);
-        Assert.All(problems, problem => Assert.Equal(-1, ShownText.FirstUnseen(problem.ToString())));
+        Each.Of(problems, problem => Assert.Equal(-1, ShownText.FirstUnseen(problem.ToString())));
     }
 
     [Fact]
@@ -86,7 +86,7 @@ public class ShownTextTests
                 StringComparison.Ordinal);
             var (_, problems) = ScenarioFile.TryReadText(text, $"a{character}.yaml");
             Assert.NotEmpty(problems);
-            Assert.All(problems, problem => Assert.Equal(-1, ShownText.FirstUnseen(problem.ToString())));
+            Each.Of(problems, problem => Assert.Equal(-1, ShownText.FirstUnseen(problem.ToString())));
         }
     }
 

@@ -149,7 +149,7 @@ public class SpecialFileTests
         File.CreateSymbolicLink(Path.Combine(folder.Path, ".rigscenarios-link1234.xyz.part"), kept[1]);
         TextFile.Write(Path.Combine(folder.Path, "rig.yaml"), "whole");
         Assert.False(File.Exists(ours));
-        Assert.All(kept, path => Assert.True(File.Exists(path), path));
+        Each.Of(kept, path => Assert.True(File.Exists(path), path));
         Assert.NotNull(new FileInfo(Path.Combine(folder.Path, ".rigscenarios-link1234.xyz.part")).LinkTarget);
         Assert.Equal("whole", File.ReadAllText(Path.Combine(folder.Path, "rig.yaml")));
     }

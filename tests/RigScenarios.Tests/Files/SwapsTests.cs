@@ -17,7 +17,8 @@ public sealed class SwapsTests
         conditions: {night: 17 °C}
         parts:
           brick-a: {kind: battery, name: brick, battery: {energy: 98 Wh, voltage: 14.4 V}}
-          body-a: {kind: body, name: compact body A, power: {standby: 22 W, record: 30 W}, voltage: {minimum: 11.5 V, maximum: 17 V}}
+          body-a: {kind: body, name: compact body A, power: {standby: 22 W, record: 30 W}, voltage: {minimum: 11.5 V,
+            maximum: 17 V}}
         kit:
           brick: {part: brick-a, count: 3}
           camera: {part: body-a}
@@ -44,7 +45,8 @@ public sealed class SwapsTests
           red: {item: brick, capacity-left: 90 %, resistance-growth: 1.2, rests-at: 22 °C, heat-factor: 0.6}
           green: {item: brick, charge: 70 %, maximum-charge-current: 4 A}
         chargers:
-          van: {bays: 2, current: 3 A, order: in-turn, wall-limit: 90 W, efficiency: 85 %, power-hours: ["12:00-13:30", "19:00-06:00"], ambient: 15 °C}
+          van: {bays: 2, current: 3 A, order: in-turn, wall-limit: 90 W, efficiency: 85 %,
+            power-hours: ["12:00-13:30", "19:00-06:00"], ambient: 15 °C}
         swaps: {warning-voltage: 13 V, allowed: between-blocks, swap-time: 45 s, next: as-listed}
         """;
 
@@ -134,7 +136,7 @@ public sealed class SwapsTests
         foreach (var battery in result.Batteries.Values)
         {
             var course = battery.Charges;
-            Assert.True(course.Zip(course.Skip(1)).All(pair => pair.First.Time <= pair.Second.Time));
+            Each.Step(course, (one, next) => Assert.True(one.Time <= next.Time));
             // Points of rest may be left out: the line between the others has their charge.
             foreach (var span in battery.Spans)
             {

@@ -67,7 +67,8 @@ public sealed partial class DocumentationTests
         var looked = new LookedAt();
         Each.Of(Pages(), page =>
         {
-            foreach (var link in Links().Matches(CodeSpans().Replace(File.ReadAllText(page), "")).Select(match => match.Groups["to"].Value))
+            foreach (var link in Links().Matches(CodeSpans().Replace(File.ReadAllText(page), ""))
+                .Select(match => match.Groups["to"].Value))
             {
                 if (link.Contains("://", StringComparison.Ordinal))
                     continue;
@@ -119,7 +120,8 @@ public sealed partial class DocumentationTests
     [GeneratedRegex(@"\]\((?<to>[^)\s]+)\)", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
     private static partial Regex Links();
 
-    [GeneratedRegex("^#+ (?<words>.+)$", RegexOptions.Multiline | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
+    [GeneratedRegex("^#+ (?<words>.+)$", RegexOptions.Multiline | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant,
+        5000)]
     private static partial Regex Headings();
 
     [GeneratedRegex(@"[^\w\- ]", RegexOptions.CultureInvariant, 5000)]

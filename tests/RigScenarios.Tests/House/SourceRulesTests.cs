@@ -5,54 +5,80 @@ namespace RigScenarios.Tests.House;
 /// <summary>Rules of the house over the text of the source files.</summary>
 public sealed partial class SourceRulesTests
 {
-    private static readonly string[] SourceFiles =
-        [.. Directory.GetFiles(Path.Combine(Repository.Root, "src"), "*.cs", SearchOption.AllDirectories)];
-
     [Fact]
     public void A_namespace_is_named_like_its_folder()
     {
-        Assert.True(SourceFiles.Length > 300);
-        var wrong = SourceFiles.Where(file => !Namespaces().Matches(File.ReadAllText(file))
-            .All(match => match.Groups["name"].Value == FolderName(file)));
-        Assert.Empty(wrong);
+        Each.Of(SourceFiles.OfSource, file => Each.Of(Namespaces().Matches(File.ReadAllText(file)),
+            match => Assert.Equal(FolderName(file), match.Groups["name"].Value), atLeast: 0), atLeast: 300);
     }
 
     [Fact]
-    public void No_source_file_has_more_than_300_lines() =>
-        Assert.DoesNotContain(SourceFiles, file => File.ReadLines(file).Count() > 300);
+    public void The_rules_look_at_source_tests_and_pages()
+    {
+        Assert.True(SourceFiles.OfSource.Count >= 400, $"{SourceFiles.OfSource.Count} files of source");
+        Assert.True(SourceFiles.OfTests.Count >= 250, $"{SourceFiles.OfTests.Count} files of tests");
+        Assert.True(SourceFiles.OfPages.Count >= 55, $"{SourceFiles.OfPages.Count} files of pages");
+    }
+
+    [Fact]
+    public void No_file_has_more_than_300_lines() =>
+        None(SourceFiles.All.Select(file => (file, Lines: File.ReadLines(file).Count())).Where(one => one.Lines > 300)
+            .Select(one => $"{one.file}: {one.Lines} lines"));
 
     [Fact]
     public void No_line_is_longer_than_130_columns()
     {
-        var wrong = SourceFiles.SelectMany(file => File.ReadLines(file).Index().Where(line => line.Item.Length > 130)
+        var wrong = SourceFiles.All.SelectMany(file => File.ReadLines(file).Index().Where(line => line.Item.Length > 130)
             .Select(line => $"{file}, line {line.Index + 1}: {line.Item.Length} columns"));
-        Assert.Empty(wrong);
+        None(wrong);
     }
+
+    // It passes where there is nothing to look at. `Each` says how much there must be, and xunit's own can be told too.
+    [Fact]
+    public void No_test_passes_because_a_list_is_empty()
+    {
+        var wrong = SourceFiles.OfTests.Where(file => Path.GetFileName(file) is not "Each.cs" and not "SourceRulesTests.cs")
+            .SelectMany(file => PassesOnNothing().Matches(File.ReadAllText(file))
+                .Select(match => $"{file}: {match.Value.Trim()}: write Each.Of or Each.HasNot"));
+        None(wrong);
+    }
+
+    [Theory]
+    [InlineData("Assert.All(limits, limit => Assert.True(true))", true)]
+    [InlineData("await Assert.AllAsync(limits, check)", true)]
+    [InlineData("Assert.True(limits.All(limit => limit.Holds))", true)]
+    [InlineData("Assert.False(limits.Any(limit => limit.Fails))", true)]
+    [InlineData("Each.Of(limits, limit => Assert.True(limit.Holds))", false)]
+    [InlineData("Assert.True(SourceFiles.All.Count > 3)", false)]
+    [InlineData("Assert.True(limits.Any(limit => limit.Fails))", false)]
+    public void The_search_for_lists_that_may_be_empty_finds_what_it_should(string text, bool found) =>
+        Assert.Equal(found, PassesOnNothing().IsMatch(text));
 
     [Fact]
     public void No_file_or_type_is_named_for_nothing()
     {
-        var named = SourceFiles.Select(file => Path.GetRelativePath(Path.Combine(Repository.Root, "src"), file))
+        var named = SourceFiles.OfSource.Select(file => Path.GetRelativePath(Path.Combine(Repository.Root, "src"), file))
             .Where(file => Empty().IsMatch(file)).ToList();
-        named.AddRange(SourceFiles.SelectMany(file => TypeNames().Matches(File.ReadAllText(file))
+        named.AddRange(SourceFiles.OfSource.SelectMany(file => TypeNames().Matches(File.ReadAllText(file))
             .Select(match => match.Groups["name"].Value)).Where(name => Empty().IsMatch(name)));
-        Assert.Empty(named);
+        None(named);
     }
 
     [Fact]
     public void No_message_and_no_data_file_calls_anything_safe()
     {
-        var wrong = SourceFiles.SelectMany(file => Strings().Matches(Comments().Replace(File.ReadAllText(file), ""))
+        var wrong = SourceFiles.OfSource.SelectMany(file => Strings().Matches(Comments().Replace(File.ReadAllText(file), ""))
             .Where(match => Promise().IsMatch(match.Value)).Select(match => $"{file}: {match.Value}")).ToList();
         wrong.AddRange(DataFiles().Where(file => Promise().IsMatch(File.ReadAllText(file))));
-        Assert.Empty(wrong);
+        None(wrong);
     }
 
     [Fact]
     public void No_path_of_a_machine_stands_in_source_or_data()
     {
-        var wrong = SourceFiles.Concat(DataFiles()).Where(file => MachinePath().IsMatch(File.ReadAllText(file)));
-        Assert.Empty(wrong);
+        var wrong = SourceFiles.OfSource.Concat(SourceFiles.OfPages).Concat(DataFiles())
+            .Where(file => MachinePath().IsMatch(File.ReadAllText(file)));
+        None(wrong);
     }
 
     [Fact]
@@ -62,9 +88,9 @@ public sealed partial class SourceRulesTests
         Assert.DoesNotContain("Spectre", project, StringComparison.Ordinal);
         Assert.DoesNotContain("Plotly", project, StringComparison.Ordinal);
         Assert.DoesNotContain("ProjectReference", project, StringComparison.Ordinal);
-        Assert.DoesNotContain(SourceFiles.Where(file => file
+        Each.HasNot(SourceFiles.OfSource.Where(file => file
             .Contains($"src{Path.DirectorySeparatorChar}RigScenarios{Path.DirectorySeparatorChar}", StringComparison.Ordinal)),
-            file => File.ReadAllText(file).Contains("Console.", StringComparison.Ordinal));
+            file => File.ReadAllText(file).Contains("Console.", StringComparison.Ordinal), atLeast: 250);
     }
 
     [Theory]
@@ -74,6 +100,12 @@ public sealed partial class SourceRulesTests
     [InlineData("thread-safety", false)]
     public void The_search_for_promises_finds_what_it_should(string text, bool found) =>
         Assert.Equal(found, Promise().IsMatch(text));
+
+    private static void None(IEnumerable<string> wrong)
+    {
+        var all = wrong.ToList();
+        Assert.True(all.Count == 0, string.Join('\n', all));
+    }
 
     private static string FolderName(string file) =>
         Path.GetRelativePath(Path.Combine(Repository.Root, "src"), Path.GetDirectoryName(file)!)
@@ -91,6 +123,10 @@ public sealed partial class SourceRulesTests
     [GeneratedRegex(@"\b(class|record|struct|interface|enum)\s+(struct\s+|class\s+)?(?<name>[A-Z]\w*)",
         RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
     private static partial Regex TypeNames();
+
+    [GeneratedRegex(@"\bAssert\.(All(Async)?\((?!.*throwIfEmpty)|True\([^;\n]*[^.\w]?\.All\(|False\([^;\n]*\.Any\()",
+        RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
+    private static partial Regex PassesOnNothing();
 
     [GeneratedRegex("Helper|Util|Manager|Common(?!Practice)", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Empty();

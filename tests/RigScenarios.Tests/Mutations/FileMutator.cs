@@ -3,7 +3,8 @@ using System.Text;
 namespace RigScenarios.Tests.Mutations;
 
 /// <summary>
-/// Changes the files of data/ by chance: most changes are such as a slip of the hand makes and leave a file that may still be read
+/// Changes the files of data/ by chance: most changes are such as a slip of the hand makes and leave a file that may still be
+/// read
 /// and answered, some are such as no hand makes.
 /// </summary>
 internal sealed class FileMutator

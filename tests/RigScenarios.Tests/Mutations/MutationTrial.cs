@@ -36,7 +36,8 @@ internal sealed class MutationTrial : IDisposable
     /// <summary>What a file is given before it is stopped.</summary>
     private static readonly TimeSpan Time = TimeSpan.FromSeconds(10);
 
-    /// <summary>What it is given to stop, and for what can't be stopped: reading and checking. Many times what they take, so that a
+    /// <summary>What it is given to stop, and for what can't be stopped: reading and checking. Many times what they take, so that
+    /// a
     /// busy machine fails no test.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
 

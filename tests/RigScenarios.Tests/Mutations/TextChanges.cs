@@ -8,27 +8,32 @@ internal sealed partial class TextChanges
 {
     private static readonly string[] OddNumbers =
     [
-        "0", "-0", "0.0", "-1", "1e308", "-1e308", "1e-320", "1e999", "5e-324", "NaN", ".nan", "Infinity", "-Infinity", ".inf", "∞",
+        "0", "-0", "0.0", "-1", "1e308", "-1e308", "1e-320", "1e999", "5e-324", "NaN", ".nan", "Infinity",
+        "-Infinity", ".inf", "∞",
         "null", "~", "true", "0x10", "1_000", "1,5", "1.", ".5", "1e", "--1", "+1", "1 000", "99999999999999999999999999999999",
         "0.30000000000000004", "1e-9", "1e9", "2147483648", "-2147483649", "1/0", "''", "\"\"", "[]", "{}",
     ];
 
     private static readonly string[] Units =
     [
-        "W", "Wh", "V", "A", "Ah", "mAh", "mm", "cm", "m", "km", "g", "kg", "lb", "oz", "N·m", "°C", "°F", "K", "%", "h", "min", "s",
+        "W", "Wh", "V", "A", "Ah", "mAh", "mm", "cm", "m", "km", "g", "kg", "lb", "oz", "N·m", "°C", "°F", "K", "%",
+        "h", "min", "s",
         "d", "mΩ", "Ω", "mm²", "AWG", "°", "deg", "Pa", "bar", "km/h", "m/s", "N", "kN", "J", "EUR", "", "W W", "µm", "GW", "fs",
     ];
 
     private static readonly string[] OddTokens =
     [
-        "&a ", "*a", "!!binary ", "!thing ", "<<: *a", "? ", "|\n", ">-\n", "---\n", "...\n", "%YAML 9.9\n", "[", "]", "{", "}", ",",
-        ": ", "- ", "#", "'", "\"", "\t", "@", "`", "\\x00", "${HOME}", "../../../../etc/passwd", "/dev/zero", "<b>", "[red]", "[/]",
+        "&a ", "*a", "!!binary ", "!thing ", "<<: *a", "? ", "|\n", ">-\n", "---\n", "...\n", "%YAML 9.9\n", "[",
+        "]", "{", "}", ",",
+        ": ", "- ", "#", "'", "\"", "\t", "@", "`", "\\x00", "${HOME}", "../../../../etc/passwd", "/dev/zero",
+        "<b>", "[red]", "[/]",
         "{0}", "%s", "=1+1", "\r", "\n\n\n",
     ];
 
     private static readonly string[] OddTexts =
     [
-        "\u0000", "\u0007", "\u001b[31m", "\u0085", "\u009b", "\u00a0", "\u200b", "\u200f", "\u202e", "\u2028", "\u2029", "\ufeff",
+        "\u0000", "\u0007", "\u001b[31m", "\u0085", "\u009b", "\u00a0", "\u200b", "\u200f", "\u202e", "\u2028",
+        "\u2029", "\ufeff",
         "\ufffd", "\uffff", "e\u0301\u0301\u0301", "😀", "𝟙", "ﬁ", "İ", "ß", "К", "−", "٫",
     ];
 

@@ -17,14 +17,17 @@ public sealed class DropOutTests
             name: Sloped battery
             mass: 1000 g
             battery:
-              {energy: 100 Wh, voltage: 10 V, series-groups: 1, capacity: 10 Ah, cutoff-voltage: 1 V, maximum-current: 100 A, maximum-temperature: 100 °C, resistance-0: 0 mΩ, resistance-1: 0 mΩ, time-constant-1: 10 s,
-               resistance-2: 0 mΩ, time-constant-2: 100 s, lead-resistance: 0 mΩ, activation-energy: 0 kJ/mol, resistance-floor: 0, heat-capacity: 1000 J/K, heat-conductance: 0.5 W/K,
+              {energy: 100 Wh, voltage: 10 V, series-groups: 1, capacity: 10 Ah, cutoff-voltage: 1 V, maximum-current: 100 A,
+                maximum-temperature: 100 °C, resistance-0: 0 mΩ, resistance-1: 0 mΩ, time-constant-1: 10 s,
+               resistance-2: 0 mΩ, time-constant-2: 100 s, lead-resistance: 0 mΩ, activation-energy: 0 kJ/mol,
+               resistance-floor: 0, heat-capacity: 1000 J/K, heat-conductance: 0.5 W/K,
                usable-capacity: [{temperature: 25 °C, usable: 100 %}],
                open-circuit-voltage: [{charge: 0 %, voltage: 8 V}, {charge: 100 %, voltage: 12 V}]}
           fussy: {kind: body, name: Fussy camera, power: {standby: 5 W, record: 10 W}, voltage: {minimum: 11 V}}
           hardy: {kind: monitor, name: Hardy monitor, power: {standby: 5 W, record: 10 W}, voltage: {minimum: 9 V}}
           guard: {kind: plate, name: Guard plate, plate: {switch-off-voltage: 10 V}}
-          weak: {kind: regulator, name: Weak regulator, regulator: {input-minimum: 10.5 V, input-maximum: 20 V, output-voltage: 11.5 V, efficiency: 100 %}}
+          weak: {kind: regulator, name: Weak regulator, regulator: {input-minimum: 10.5 V, input-maximum: 20 V,
+            output-voltage: 11.5 V, efficiency: 100 %}}
         """;
 
     [Fact]

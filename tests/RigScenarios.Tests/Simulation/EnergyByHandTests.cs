@@ -135,7 +135,7 @@ public sealed class EnergyByHandTests
         var ends = SmallScenario.RunOne(scenario, "one", "day", SimulationOptions.EndOnly);
         Assert.Empty(ends.Series);
         Assert.Equal((8.0, 10.0), (kept.Series[0].Time.Hours, Math.Round(kept.Series[^1].Time.Hours, 6)));
-        Assert.True(kept.Series.Zip(kept.Series.Skip(1)).All(pair => pair.First.Time.Seconds <= pair.Second.Time.Seconds));
+        Each.Step(kept.Series, (one, next) => Assert.True(one.Time.Seconds <= next.Time.Seconds));
         Assert.Equal(kept.Runtime.Seconds, ends.Runtime.Seconds, 1e-6);
         Assert.Equal(kept.ColdestBattery.DegreesCelsius, ends.ColdestBattery.DegreesCelsius, 1e-9);
         // Newton's law of cooling with 1000 J/K and 0.5 W/K: -5 + 15 exp(-7200 / 2000).

@@ -56,7 +56,8 @@ internal static class Sampled
     public static void Holds<T1, T2, T3>(this Gen<(T1, T2, T3)> gen, Func<T1, T2, T3, bool> isTrue, int cases = 100) =>
         gen.Holds(one => isTrue(one.Item1, one.Item2, one.Item3), cases);
 
-    public static void Holds<T1, T2, T3>(this Gen<(T1, T2, T3)> gen, Action<T1, T2, T3, LookedAt> check, int cases, int atLeast) =>
+    public static void Holds<T1, T2, T3>(this Gen<(T1, T2, T3)> gen, Action<T1, T2, T3, LookedAt> check,
+        int cases, int atLeast) =>
         gen.Holds((one, looked) => check(one.Item1, one.Item2, one.Item3, looked), cases, atLeast);
 
     public static void Holds<T1, T2, T3, T4>(this Gen<(T1, T2, T3, T4)> gen, Action<T1, T2, T3, T4> check, int cases = 100) =>
