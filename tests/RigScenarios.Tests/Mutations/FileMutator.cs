@@ -44,6 +44,9 @@ internal sealed class FileMutator
         weights = changes.Sum(change => change.Weight);
     }
 
+    /// <summary>The kinds of changes.</summary>
+    public IEnumerable<string> Changes => changes.Select(change => change.Name);
+
     /// <summary>One case of a series.</summary>
     /// <param name="seed">The seed of the series.</param>
     /// <param name="number">The number of the case.</param>

@@ -24,8 +24,9 @@ internal enum TrialEnd
 
 /// <summary>What came of a file, and what is wrong with that.</summary>
 /// <param name="End">What came of it.</param>
+/// <param name="Words">What it was refused with, or what the commands print of it.</param>
 /// <param name="Fault">What no file may lead to; null where nothing is wrong.</param>
-internal sealed record TrialResult(TrialEnd End, string? Fault = null);
+internal sealed record TrialResult(TrialEnd End, string Words, string? Fault = null);
 
 /// <summary>
 /// Takes files through the doors of the commands: read, checked, asked for help, answered, and shown in every face. Whatever a
@@ -63,8 +64,8 @@ internal sealed class MutationTrial : IDisposable
         return result;
     }
 
-    /// <summary>Tries a scenario or a parts file.</summary>
-    /// <param name="bytes">The file; parts are named from a folder beside data/parts.</param>
+    /// <summary>Tries a scenario file; it names the parts of data/ as those in data/scenarios do.</summary>
+    /// <param name="bytes">The file.</param>
     public TrialResult Run(byte[] bytes)
     {
         var name = Path.Combine("scenarios", "kept.yaml");
@@ -79,7 +80,7 @@ internal sealed class MutationTrial : IDisposable
         using var time = new CancellationTokenSource();
         var trying = Task.Run(() => Try(name, seeks, time));
         return trying.Wait(Time + Patience) ? trying.Result
-            : new TrialResult(TrialEnd.Stopped, $"It did not end within {(Time + Patience).TotalSeconds} s.");
+            : new TrialResult(TrialEnd.Stopped, "", $"It did not end within {(Time + Patience).TotalSeconds} s.");
     }
 
     private TrialResult Try(string name, bool seeks, CancellationTokenSource time)
@@ -96,36 +97,56 @@ internal sealed class MutationTrial : IDisposable
                 ? Path.Combine(folder, "scenarios", "winter-harbour.yaml") : path);
             Told(problems);
             if (scenario is null)
-                return problems.Count > 0 ? new(end) : new(end, "It was refused without a word.");
+                return Refused(end, problems);
             end = TrialEnd.RefusedLate;
             if (scenario.Builds.Count == 0 || scenario.Days.Count == 0)
-                return new(TrialEnd.Answered);
+                return new(TrialEnd.Answered, "");
             time.CancelAfter(Time);
-            var answers = AllFaces.Answers(scenario, time.Token);
+            if (!TryAnswer(scenario, time.Token, out var answers, out var late))
+            {
+                Told(late);
+                return Refused(end, late);
+            }
             foreach (var json in AllFaces.Json(scenario, answers, seeks, time.Token))
                 Finite(json);
-            Readable(AllFaces.Text(scenario, answers, time.Token), isPage: true);
-            return new(TrialEnd.Answered);
-        }
-        catch (ScenarioProblemsException exception)
-        {
-            return exception.Problems.Count > 0 ? new(end) : new(end, "It was refused without a word.");
+            var text = AllFaces.Text(scenario, answers, time.Token);
+            Readable(text, isPage: true);
+            return new(TrialEnd.Answered, text);
         }
         catch (OperationCanceledException) when (time.IsCancellationRequested)
         {
-            return new(TrialEnd.Stopped);
+            return new(TrialEnd.Stopped, "");
         }
         catch (FaultException fault)
         {
-            return new(end, fault.Message);
+            return new(end, "", fault.Message);
         }
 #pragma warning disable CA1031 // Whatever else comes out is what is looked for.
         catch (Exception exception)
 #pragma warning restore CA1031
         {
-            return new(end, $"{exception.GetType().Name}: {exception.Message}\n{exception.StackTrace}");
+            return new(end, "", $"{exception.GetType().Name}: {exception.Message}\n{exception.StackTrace}");
         }
     }
+
+    private static bool TryAnswer(Scenario scenario, CancellationToken cancellation, out IReadOnlyList<RigAnswer> answers,
+        out IReadOnlyList<Diagnostic> problems)
+    {
+        (answers, problems) = ([], []);
+        try
+        {
+            answers = AllFaces.Answers(scenario, cancellation);
+            return true;
+        }
+        catch (ScenarioProblemsException exception)
+        {
+            problems = exception.Problems;
+            return false;
+        }
+    }
+
+    private static TrialResult Refused(TrialEnd end, IReadOnlyList<Diagnostic> problems) =>
+        new(end, string.Join('\n', problems), problems.Count > 0 ? null : "It was refused without a word.");
 
     // What an editor asks while the text is half typed.
     private static void Help(string path)
@@ -143,7 +164,8 @@ internal sealed class MutationTrial : IDisposable
             Readable(problem.ToString(), isPage: false);
     }
 
-    private static void Readable(string text, bool isPage)
+    /// <summary>A text that people read: it says something, and nothing that no one can read.</summary>
+    internal static void Readable(string text, bool isPage)
     {
         if (string.IsNullOrWhiteSpace(text))
             throw new FaultException("A message says nothing.");
@@ -157,7 +179,8 @@ internal sealed class MutationTrial : IDisposable
             throw new FaultException($"A text shows the figure {figure}.");
     }
 
-    private static void Finite(string json)
+    /// <summary>JSON whose figures are all figures.</summary>
+    internal static void Finite(string json)
     {
         using var document = JsonDocument.Parse(json);
         var open = new Stack<JsonElement>([document.RootElement]);
