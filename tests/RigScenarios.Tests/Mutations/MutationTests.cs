@@ -26,7 +26,7 @@ public sealed class MutationTests(ITestOutputHelper output)
             ends[result.End] = ends.GetValueOrDefault(result.End) + 1;
             if (result.Fault is { } fault)
                 faults.Add($"{file}\n  again: dotnet run -c Release --project tests/RigScenarios.Benchmarks -- "
-                    + $"mutate 1 --seed {Seed} --from {number}\n  {fault}");
+                    + $"mutate 1 --seed {Seed} --from {number}\n  {string.Join('\n', fault.Split('\n').Take(5))}");
         }
         output.WriteLine($"seed {Seed}: {string.Join(", ", ends.Select(end => $"{end.Key} {end.Value}"))}");
         Assert.True(faults.Count == 0, string.Join("\n", faults));
