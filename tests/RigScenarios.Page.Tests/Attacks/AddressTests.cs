@@ -280,6 +280,6 @@ public sealed class AddressTests
     }
 
     /// <summary>Where the first page goes on; the shelf where it goes nowhere.</summary>
-    private static string Next(string page) => WebUtility.HtmlDecode(Regex.Match(page, "name=\"rig-next\" content=\"([^\"]*)\"",
-        RegexOptions.None, TimeSpan.FromSeconds(1)).Groups[1].Value) is { Length: > 0 } next ? next : "/";
+    private static string Next(string page) => WebUtility.HtmlDecode(Regex.Match(page, "name=\"rig-next\" content=\"(?<next>[^\"]*)\"",
+        RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)).Groups["next"].Value) is { Length: > 0 } next ? next : "/";
 }

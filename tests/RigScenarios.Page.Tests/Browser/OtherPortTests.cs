@@ -1,7 +1,6 @@
 using System.Net;
 using System.Net.Sockets;
 using System.Text;
-using RigScenarios.Page.Tests.Servers;
 
 namespace RigScenarios.Page.Tests.Browser;
 

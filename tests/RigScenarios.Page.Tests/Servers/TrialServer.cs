@@ -118,8 +118,8 @@ public sealed class TrialServer : IAsyncDisposable
     public Uri OneTimeAddress() => server!.OneTimeAddress();
 
     /// <summary>The key that a first page hands over; empty where there is none.</summary>
-    public static string KeyIn(string page) => Regex.Match(page, "name=\"rig-key\" content=\"([0-9a-f]{64})\"",
-        RegexOptions.None, TimeSpan.FromSeconds(1)).Groups[1].Value;
+    public static string KeyIn(string page) => Regex.Match(page, "name=\"rig-key\" content=\"(?<key>[0-9a-f]{64})\"",
+        RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)).Groups["key"].Value;
 
     /// <summary>Sends bytes as they are, for what no client would send, and gives the whole answer as text.</summary>
     public async Task<string> RawAsync(string request)
