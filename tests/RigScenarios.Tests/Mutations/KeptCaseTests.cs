@@ -16,7 +16,7 @@ public sealed class KeptCaseTests
     public void A_kept_file_is_told_as_it_says(string name)
     {
         var bytes = File.ReadAllBytes(Path.Combine(Repository.TestData("kept"), name));
-        var head = Encoding.Latin1.GetString(bytes).Split('\n').TakeWhile(line => line.StartsWith("# ", StringComparison.Ordinal))
+        var head = Encoding.UTF8.GetString(bytes).Split('\n').TakeWhile(line => line.StartsWith("# ", StringComparison.Ordinal))
             .Select(line => line[2..].Split(": ", 2)).ToList();
         Assert.Contains(head, line => line[0] == "case");
         using var trial = new MutationTrial(Repository.Data());
