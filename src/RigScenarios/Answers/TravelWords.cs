@@ -78,8 +78,9 @@ public static class TravelWords
     {
         ArgumentNullException.ThrowIfNull(check);
         ArgumentNullException.ThrowIfNull(rules);
+        var asked = check.Battery.Installed ? rules.AskedOfDevices : rules.AskedOfSmall;
         return $"{check.Entry} ({check.Entry.ShippingName}); " + (check.Small
-            ? $"up to {rules.Small.Value.WattHours:0} Wh, special provision 188: {rules.AskedOfSmall.Value}"
+            ? $"up to {rules.Small.Value.WattHours:0} Wh, special provision 188: {asked.Value}"
             : $"above {rules.Small.Value.WattHours:0} Wh, {rules.AskedOfLarge.Value}; rules for vehicle and driver only above "
                 + $"{rules.InOneVehicle.Value.Kilograms:0} kg");
     }
@@ -100,7 +101,7 @@ public static class TravelWords
         ArgumentNullException.ThrowIfNull(answer);
         var cautions = new List<string>();
         var (passengers, cargo, road) = (answer.Rules.Rules.Passengers, answer.Rules.Rules.Cargo, answer.Rules.Rules.Road);
-        cautions.AddRange(Doubts(answer));
+        cautions.AddRange(Doubts(answer, _ => true));
         if (answer.Journey.Legs.Contains(Leg.Flight))
         {
             if (MayBePowerBanks(answer))
@@ -177,15 +178,31 @@ public static class TravelWords
     private static IEnumerable<CargoCheck> Cargo(TravelAnswer answer) =>
         answer.Consignment.Concat(answer.Left.Select(left => left.AsCargo).OfType<CargoCheck>());
 
-    /// <summary>Batteries whose label stands on another side of a limit than volts times ampere-hours: told in every answer with
-    /// a journey.</summary>
+    /// <summary>What speaks against the watt-hours of a battery, in one or two sentences; null if nothing does.</summary>
+    /// <param name="rated">The watt-hours.</param>
+    /// <param name="rules">The edition's passenger rules.</param>
+    public static string? Doubt(RatedEnergy rated, PassengerRules rules)
+    {
+        ArgumentNullException.ThrowIfNull(rated);
+        ArgumentNullException.ThrowIfNull(rules);
+        if (rated.Basis == WattHourBasis.Assumed)
+            return $"Nobody read the {rated.Energy.WattHours:0.##} Wh on a label. Read the label before you pack.";
+        var says = $"The label says {rated.Energy.WattHours:0.##} Wh, but V × Ah gives {rated.Computed?.WattHours:0.##} Wh";
+        return rated.Between(rules) is { } limit
+            ? $"{says}: on the other side of {limit.WattHours:0} Wh. The label counts, but an inspector may compute: ask the "
+                + "airline about it by both figures."
+            : rated.Disagrees ? $"{says}. The label counts; an inspector may compute." : null;
+    }
+
+    /// <summary>Doubts about batteries that stand on two sides of a limit: told in every answer with a journey.</summary>
     /// <param name="answer">The answer.</param>
     internal static IEnumerable<string> LimitDoubts(TravelAnswer answer) =>
-        Doubts(answer).Where(doubt => doubt.Contains("on the other side", StringComparison.Ordinal));
+        Doubts(answer, battery => battery.Rated.Between(answer.Rules.Rules.Passengers) is not null);
 
-    private static IEnumerable<string> Doubts(TravelAnswer answer) =>
-        answer.Journey.Batteries.Select(battery => battery.Rated.DoubtUnder(answer.Rules.Rules.Passengers) is { } doubt
-            ? $"{battery.Title}: {doubt}" : null).OfType<string>().Distinct();
+    private static IEnumerable<string> Doubts(TravelAnswer answer, Func<PackedBattery, bool> which) =>
+        answer.Journey.Batteries.Where(which).Select(battery =>
+            Doubt(battery.Rated, answer.Rules.Rules.Passengers) is { } doubt ? $"{battery.Title}: {doubt}" : null)
+            .OfType<string>().Distinct();
 
     private static bool ByRoad(TravelAnswer answer) =>
         answer.Journey.Legs.Contains(Leg.Road) || answer.Left.Any(left => left.AsCargo is not null);

@@ -68,30 +68,23 @@ public sealed record RatedEnergy(Energy Energy, WattHourBasis Basis)
             && !assumed.Contains("battery.voltage")
             ? Of(battery.Voltage, capacity) : null;
         if (assumed.Contains("battery.energy"))
-        {
             return computed ?? new RatedEnergy(battery.Energy, WattHourBasis.Assumed);
-        }
         Require.Positive(battery.Energy.WattHours, "Wh", nameof(battery));
         return new RatedEnergy(battery.Energy, WattHourBasis.Label) { Computed = computed?.Energy };
     }
 
-    /// <summary>What speaks against the figure, in one or two sentences; null if nothing does. A label and V × Ah that stand on
-    /// different sides of a limit are told however near they are.</summary>
+    /// <summary>Whether label and V × Ah differ by more than the two usual nominal voltages of a cell explain.</summary>
+    public bool Disagrees => Computed is { } computed && Math.Abs((computed / Energy) - 1) > Disagreement;
+
+    /// <summary>The limit that label and V × Ah stand on two sides of, however near they are; null if there is none.</summary>
     /// <param name="rules">The edition's passenger rules, which have the limits.</param>
-    public string? DoubtUnder(PassengerRules rules)
+    public Energy? Between(PassengerRules rules)
     {
         ArgumentNullException.ThrowIfNull(rules);
-        if (Basis == WattHourBasis.Assumed)
-            return $"Nobody read the {Energy.WattHours:0.##} Wh on a label. Read the label before you pack.";
         if (Computed is not { } computed)
             return null;
-        var says = $"The label says {Energy.WattHours:0.##} Wh, but V × Ah gives {computed.WattHours:0.##} Wh";
         Energy[] limits = [rules.WithoutApproval.Value, rules.WithApproval.Value];
-        foreach (var limit in limits.Where(limit => FlightCheck.AtMost(Energy, limit) != FlightCheck.AtMost(computed, limit)))
-        {
-            return $"{says}: on the other side of {limit.WattHours:0} Wh. The label counts, but an inspector may compute: ask "
-                + "the airline about it by both figures.";
-        }
-        return Math.Abs((computed / Energy) - 1) > Disagreement ? $"{says}. The label counts; an inspector may compute." : null;
+        return limits.Where(limit => FlightCheck.AtMost(Energy, limit) != FlightCheck.AtMost(computed, limit))
+            .Select(limit => (Energy?)limit).FirstOrDefault();
     }
 }

@@ -14,6 +14,9 @@ public sealed record RoadRules
     /// <summary>What is asked of small ones.</summary>
     public required Sourced<string> AskedOfSmall { get; init; }
 
+    /// <summary>What is asked of small ones in a device.</summary>
+    public required Sourced<string> AskedOfDevices { get; init; }
+
     /// <summary>Most mass of larger ones in a vehicle without the rules for the vehicle and its driver.</summary>
     public required Sourced<Mass> InOneVehicle { get; init; }
 
@@ -29,7 +32,9 @@ public sealed record RoadRules
         Small = new(Energy.FromWattHours(100), "Up to 100 Wh a battery and 20 Wh a cell special provision 188 holds by road.",
             RuleSources.Provision188),
         AskedOfSmall = new("contacts covered, each in an inner package and these in a strong outer one, the battery mark on it",
-            "Special provision 188 (d) to (f).", RuleSources.Provision188),
+            "Special provision 188 (d) and (f).", RuleSources.Provision188),
+        AskedOfDevices = new("the device protected from being switched on, in a strong outer package unless it protects its "
+            + "battery itself", "Special provision 188 (e).", RuleSources.Provision188),
         InOneVehicle = new(Mass.FromKilograms(333), "1,000 points at 3 points a kilogram (1.1.3.6).", RuleSources.Points),
         AskedOfLarge = new("class 9: packing instruction P903, label 9A and papers",
             "Fully regulated above 100 Wh.", RuleSources.LargeByRoad),

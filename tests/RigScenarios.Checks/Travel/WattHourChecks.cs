@@ -1,3 +1,4 @@
+using RigScenarios.Answers;
 using RigScenarios.Parts;
 using RigScenarios.Travel;
 using UnitsNet;
@@ -62,7 +63,7 @@ public class WattHourChecks
             Capacity = ElectricCharge.FromAmpereHours(6.8) };
         var marked = RatedEnergy.Of(battery, []);
         Assert.Equal((99.0, WattHourBasis.Label), (marked.Energy.WattHours, marked.Basis));
-        Assert.Contains("on the other side of 100 Wh", marked.DoubtUnder(Batteries.Rules2026.Passengers),
+        Assert.Contains("on the other side of 100 Wh", TravelWords.Doubt(marked, Batteries.Rules2026.Passengers),
             StringComparison.Ordinal);
         var unmarked = RatedEnergy.Of(battery, ["battery.energy"]);
         Assert.Equal(WattHourBasis.VoltageTimesCapacity, unmarked.Basis);

@@ -24,7 +24,7 @@ public sealed class TravelPlanTests
                 .. passengers.Conduct.Select(rule => rule.Source),
                 edition.Cargo.SmallBattery.Source, .. edition.Cargo.Duties.Select(rule => rule.Source),
                 .. Enum.GetValues<CargoForm>().Select(form => edition.Cargo.Of(form).LargePackage.Source),
-                edition.Road.Small.Source, edition.Road.AskedOfSmall.Source, edition.Road.AskedOfLarge.Source,
+                edition.Road.Small.Source, edition.Road.AskedOfSmall.Source, edition.Road.AskedOfDevices.Source, edition.Road.AskedOfLarge.Source,
                 edition.Road.InOneVehicle.Source, .. edition.Road.Besides.Select(rule => rule.Source),
             ];
             Each.Of(sources,
@@ -102,15 +102,15 @@ public sealed class TravelPlanTests
     public void A_label_that_disagrees_with_volts_and_ampere_hours_is_told()
     {
         var rated = Label(95, 14.4, 7.2);
-        Assert.Contains("103.68 Wh", rated.DoubtUnder(Passengers), StringComparison.Ordinal);
-        Assert.Null(Label(95, 14.4, 6.7).DoubtUnder(Passengers));
-        Assert.Contains("an inspector may compute", Label(95, 14.4, 6.3).DoubtUnder(Passengers), StringComparison.Ordinal);
+        Assert.Contains("103.68 Wh", TravelWords.Doubt(rated, Passengers), StringComparison.Ordinal);
+        Assert.Null(TravelWords.Doubt(Label(95, 14.4, 6.7), Passengers));
+        Assert.Contains("an inspector may compute", TravelWords.Doubt(Label(95, 14.4, 6.3), Passengers), StringComparison.Ordinal);
         var battery = new RigScenarios.Parts.Battery { Energy = Energy.FromWattHours(95),
             Voltage = ElectricPotential.FromVolts(14.4) };
-        Assert.Null(RatedEnergy.Of(battery, []).DoubtUnder(Passengers));
+        Assert.Null(TravelWords.Doubt(RatedEnergy.Of(battery, []), Passengers));
         var assumed = RatedEnergy.Of(battery, ["battery.energy", "battery.voltage"]);
         Assert.Equal(WattHourBasis.Assumed, assumed.Basis);
-        Assert.Contains("Read the label", assumed.DoubtUnder(Passengers), StringComparison.Ordinal);
+        Assert.Contains("Read the label", TravelWords.Doubt(assumed, Passengers), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -122,7 +122,7 @@ public sealed class TravelPlanTests
     public void A_label_on_another_side_of_a_limit_than_volts_times_ampere_hours_is_told_however_near(double label, double volts,
         double ampereHours, string? limit)
     {
-        var doubt = Label(label, volts, ampereHours).DoubtUnder(Passengers);
+        var doubt = TravelWords.Doubt(Label(label, volts, ampereHours), Passengers);
         if (limit is null)
             Assert.Null(doubt);
         else
