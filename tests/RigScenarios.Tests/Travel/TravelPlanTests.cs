@@ -24,7 +24,8 @@ public sealed class TravelPlanTests
                 .. passengers.Conduct.Select(rule => rule.Source),
                 edition.Cargo.SmallBattery.Source, .. edition.Cargo.Duties.Select(rule => rule.Source),
                 .. Enum.GetValues<CargoForm>().Select(form => edition.Cargo.Of(form).LargePackage.Source),
-                edition.Road.Small.Source, edition.Road.AskedOfSmall.Source, edition.Road.AskedOfDevices.Source, edition.Road.AskedOfLarge.Source,
+                edition.Road.Small.Source, edition.Road.AskedOfSmall.Source, edition.Road.AskedOfDevices.Source,
+                edition.Road.AskedOfLarge.Source,
                 edition.Road.InOneVehicle.Source, .. edition.Road.Besides.Select(rule => rule.Source),
             ];
             Each.Of(sources,
@@ -104,7 +105,8 @@ public sealed class TravelPlanTests
         var rated = Label(95, 14.4, 7.2);
         Assert.Contains("103.68 Wh", TravelWords.Doubt(rated, Passengers), StringComparison.Ordinal);
         Assert.Null(TravelWords.Doubt(Label(95, 14.4, 6.7), Passengers));
-        Assert.Contains("an inspector may compute", TravelWords.Doubt(Label(95, 14.4, 6.3), Passengers), StringComparison.Ordinal);
+        Assert.Contains("an inspector may compute", TravelWords.Doubt(Label(95, 14.4, 6.3), Passengers),
+            StringComparison.Ordinal);
         var battery = new RigScenarios.Parts.Battery { Energy = Energy.FromWattHours(95),
             Voltage = ElectricPotential.FromVolts(14.4) };
         Assert.Null(TravelWords.Doubt(RatedEnergy.Of(battery, []), Passengers));
