@@ -11,7 +11,8 @@ namespace RigScenarios.Checks.Search;
 /// <summary>
 /// The least kit against an exact solver. Without chargers and with a steady draw it is a covering problem: each battery of a kit
 /// but the last lasts until its charge asks for a swap, the last until the rig stops, each swap takes its time, and together they
-/// must reach the end of the day. How long one battery lasts is the model's own; which batteries, the solver finds by itself: the
+/// must reach the end of the day. A battery that ends before its charge asks for a swap stops the rig, so that it can only be the
+/// last. How long one battery lasts is the model's own; which batteries, the solver finds by itself: the
 /// fewest, and of those the kit that comes first when kits are counted in the order of the list.
 /// </summary>
 [Source(SourceKind.ReferenceLibrary, "OR-Tools 9.15, CP-SAT (exact integer solver): fewest batteries whose times cover the day")]
@@ -19,7 +20,7 @@ public class LeastKitSolverChecks
 {
     private static readonly SwapPolicy Swaps = new()
     {
-        Reserve = Ratio.FromPercent(10), Allowed = SwapMoments.AnyTime, Next = NextBattery.AsListed,
+        Reserve = Ratio.FromPercent(3), Allowed = SwapMoments.AnyTime, Next = NextBattery.AsListed,
         SwapTime = Duration.FromMinutes(3), Restart = Duration.Zero,
     };
 
@@ -38,7 +39,7 @@ public class LeastKitSolverChecks
     // charged. In two rows all of them are too few.
     private static readonly (int Seed, int Count, double Hours)[] Kits =
     [
-        (1, 5, 3.3), (2, 6, 2.0), (3, 7, 5.0), (4, 7, 5.5), (5, 8, 3.0), (6, 8, 7.0), (7, 8, 4.0), (8, 9, 6.0), (9, 9, 1.2),
+        (1, 5, 3.3), (2, 6, 2.0), (3, 7, 5.5), (4, 7, 5.5), (5, 8, 3.0), (6, 8, 7.0), (7, 8, 4.0), (8, 9, 6.0), (9, 9, 1.2),
         (10, 9, 6.5), (11, 5, 4.5), (12, 4, 0.8), (13, 9, 12.0),
     ];
 
@@ -75,6 +76,8 @@ public class LeastKitSolverChecks
         for (var i = 0; i < names.Count; i++)
         {
             model.AddImplication(last[i], taken[i]);
+            if (!times[i].AsksForSwap)
+                model.AddImplication(taken[i], last[i]);
             for (var later = i + 1; later < names.Count; later++)
                 model.AddAtMostOne([last[i], taken[later]]);
         }
@@ -94,15 +97,16 @@ public class LeastKitSolverChecks
         return status == CpSolverStatus.Infeasible ? null : [.. names.Where((_, i) => solver.BooleanValue(taken[i]))];
     }
 
-    /// <summary>How long a battery runs the rig until it asks for a swap, and until it can no more.</summary>
-    private static (Duration ToSwap, Duration ToEnd) TimesOf(KitBattery battery)
+    /// <summary>How long a battery runs the rig until it is swapped, and until it can no more; and whether it asked for that swap
+    /// and did not just end.</summary>
+    private static (Duration ToSwap, Duration ToEnd, bool AsksForSwap) TimesOf(KitBattery battery)
     {
         SimulationResult Run(params KitBattery[] batteries) =>
             DaySimulation.Run(Rig, PlanOf(batteries, 15.5), SimulationOptions.DaysOnly, null,
                 TestContext.Current.CancellationToken);
         var start = Run(battery).Days[0].Start;
-        var swapped = Run(battery, new KitBattery(Battery(400))).Swaps[0].Time - start;
-        return (swapped, Run(battery).Devices["camera"].Runtime);
+        var swap = Run(battery, new KitBattery(Battery(400))).Swaps[0];
+        return (swap.Time - start, Run(battery).Devices["camera"].Runtime, !swap.Forced);
     }
 
     private static long Milliseconds(Duration time) => (long)time.Milliseconds;
