@@ -28,8 +28,9 @@ public sealed partial class SourceRulesTests
     [Fact]
     public void No_line_is_longer_than_130_columns()
     {
-        var wrong = SourceFiles.All.SelectMany(file => File.ReadLines(file).Index().Where(line => line.Item.Length > 130)
-            .Select(line => $"{file}, line {line.Index + 1}: {line.Item.Length} columns"));
+        var wrong = SourceFiles.All.SelectMany(file => File.ReadLines(file).Index()
+            .Select(line => (line.Index, Columns: line.Item.EnumerateRunes().Count())).Where(line => line.Columns > 130)
+            .Select(line => $"{file}, line {line.Index + 1}: {line.Columns} columns"));
         None(wrong);
     }
 
