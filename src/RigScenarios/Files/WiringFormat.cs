@@ -28,13 +28,17 @@ internal static class WiringFormat
     private static readonly Format<FuseData> Fuse = new RecordFormat<FuseData>(
         () => new FuseData(ElectricCurrent.Zero), "A fuse.",
         Fields<FuseData>.Required("rating", ElectricalRanges.Amperes, fuse => fuse.Rating,
-            (fuse, value) => fuse with { Rating = value }, "The rated current printed on it."),
+            (fuse, value) => fuse with { Rating = value },
+            "The rated current printed on it; of a resettable one its hold current."),
+        Fields<FuseData>.Optional("kind", new ChoiceFormat<FuseKind>(), fuse => fuse.Kind,
+            (fuse, value) => fuse with { Kind = value },
+            "Whether it melts, or is a polymer limiter that comes back when it has cooled; one that melts if left out."),
         Fields<FuseData>.Optional("steady-share", ElectricalRanges.Shares, fuse => fuse.SteadyShare,
             (fuse, value) => fuse with { SteadyShare = value },
-            "The part of its rating that it is meant to carry for hours; 75 % if left out."),
+            "The part of its rating that it is meant to carry for hours; 75 % if left out, 100 % of a resettable one."),
         Fields<FuseData>.Optional("less-per-kelvin", PerKelvin, fuse => fuse.LessPerKelvin,
             (fuse, value) => fuse with { LessPerKelvin = value },
-            "How much of its rating each kelvin above 25 °C takes; 0.5 % if left out."));
+            "How much of its rating each kelvin above 25 °C takes; 0.5 % if left out, of a resettable one 1 % above 20 °C."));
 
     private static readonly Format<OutletData> Outlet = new RecordFormat<OutletData>(
         () => new OutletData(), "An outlet.",

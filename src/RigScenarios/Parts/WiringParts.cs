@@ -20,30 +20,6 @@ public readonly record struct WireGauge(int? Awg, Area? Area)
         : string.Create(CultureInfo.InvariantCulture, $"{Area?.SquareMillimeters ?? 0:0.####} mm²");
 }
 
-/// <summary>A fuse, or a limiter that acts like one.</summary>
-/// <param name="Rating">The rated current that is printed on it, at 25 °C.</param>
-/// <param name="SteadyShare">
-/// The part of the rating that it is meant to carry for hours; null for 75 %: what makers of UL 248-14 fuses recommend at 25 °C
-/// [second-hand]. Fuses of IEC 60127 are
-/// rated for 100 %.
-/// </param>
-/// <param name="LessPerKelvin">
-/// How much of the rating each kelvin above 25 °C takes; null for 0.5 %/K, the slow types' order of size [second-hand, a rule of
-/// thumb].
-/// </param>
-public sealed record FuseData(ElectricCurrent Rating, Ratio? SteadyShare = null, Ratio? LessPerKelvin = null)
-{
-    private const double RatedCelsius = 25;
-
-    /// <summary>What it carries for hours in air of a temperature. Cold air is not counted in its favour.</summary>
-    public ElectricCurrent SteadyAt(Temperature air)
-    {
-        var share = SteadyShare?.DecimalFractions ?? 0.75;
-        var lost = (LessPerKelvin?.DecimalFractions ?? 0.005) * Math.Max(0, air.DegreesCelsius - RatedCelsius);
-        return Rating * share * Math.Max(0, 1 - lost);
-    }
-}
-
 /// <summary>An outlet of a plate or a splitter.</summary>
 public sealed record OutletData
 {

@@ -153,9 +153,12 @@ internal sealed class LimitTracker
         _ => LimitKind.LowestVoltage,
     };
 
-    private static LimitBasis FuseBasis(Parts.FuseData fuse) => fuse.SteadyShare is null
-        ? new LimitBasis(LimitForce.Default, "75 % of its rating, a usual rule, less when warm")
-        : new LimitBasis(LimitForce.Rating, $"{fuse.SteadyShare.Value.Percent:0} % of its rating, less when warm");
+    private static LimitBasis FuseBasis(Parts.FuseData fuse) => fuse switch
+    {
+        { SteadyShare: { } share } => new(LimitForce.Rating, $"{share.Percent:0} % of its rating, less when warm"),
+        { Kind: Parts.FuseKind.Resettable } => new(LimitForce.Default, "its hold current, less when warm"),
+        _ => new(LimitForce.Default, "75 % of its rating, a usual rule, less when warm"),
+    };
 
     private static LimitBasis BasisOf(Check check, SimulatedBattery battery)
     {

@@ -12,6 +12,8 @@ namespace RigScenarios.Checks.Wiring;
 /// currents of runs. Held
 /// here: 1e-10 relative at one voltage; 1e-7 in times and charge, 2e-6 in currents of runs.
 /// </summary>
+[Source(SourceKind.IndependentProgram, "data/network-cases.json with network-results.json: each part reduced to its loads, DOP853 at "
+    + "1e-10, every run checked by an implicit solver; by another hand, for the same equations")]
 public class ReferenceNetworkChecks
 {
     public static TheoryData<string> Networks => [.. ReferenceNetworks.Static.Keys];
@@ -80,6 +82,7 @@ public class ReferenceNetworkChecks
     /// b = E - Ic·R. The draws, taken from its file, grow with the factor k, but the loss b·I² in its first regulator with k².
     /// </summary>
     [Fact]
+    [Source(SourceKind.ClosedForm, "discriminant of the quadratic equation of one resistance, worked by hand")]
     public void The_edge_behind_one_wire_is_that_of_the_quadratic_equation()
     {
         const double wire = 0.007026, source = 33.23;
