@@ -61,7 +61,9 @@ public static class ChargerWords
             return $"{name}: {bays} of {charger.Current.Amperes:0.##} A{stands}{air}{power}. It gets no power.";
         var factor = (charger.PowerFactor ?? DayCharger.UsualPowerFactor).DecimalFractions;
         var assumed = charger.PowerFactor is null ? ", assumed" : "";
+        var outlet = charger.SupplyRating is { } rating ? $"the outlet is rated for {(double)rating.Voltamperes:0} VA"
+            : "compare that with the outlet's label";
         return $"{name}: {bays} of {charger.Current.Amperes:0.##} A{stands}{air}{power}. It draws up to {watts:0} W, which is "
-            + $"{watts / factor:0} VA at a power factor of {factor:0.##}{assumed}: compare that with the outlet's label.";
+            + $"{watts / factor:0} VA at a power factor of {factor:0.##}{assumed}; {outlet}.";
     }
 }

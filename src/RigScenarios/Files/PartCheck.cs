@@ -36,6 +36,10 @@ internal static class PartCheck
                         "a field of this part with a figure, such as \"mass\" or \"power.standby\"",
                         log.Nearest(part.Assumed[index], PartAssumptions.Figures(part)));
             }
+            if (part.Battery is { ChargeVoltage: { } full, Voltage: var label } && full.Volts <= label.Volts)
+                log.Error($"{at}.battery.charge-voltage",
+                    $"The battery is charged to {full.Volts:G6} V, which is not above the {label.Volts:G6} V of its label.",
+                    "the whole battery's voltage on its charger, such as \"16.8 V\" for one of 14.4 V");
             if (part.Voltage is { Minimum: { } low, Maximum: { } high } && low.Volts >= high.Volts)
                 log.Error($"{at}.voltage", $"The minimum ({low.Volts:G6} V) is not below the maximum ({high.Volts:G6} V).");
             if (part.Regulator is { } regulator && regulator.InputMinimum.Volts >= regulator.InputMaximum.Volts)

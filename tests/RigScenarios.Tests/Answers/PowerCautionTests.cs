@@ -63,11 +63,15 @@ public sealed class PowerCautionTests
         };
         // 2 × 3 A × 16.8 V / 88 % = 114.5 W; over 0.6 that is 190.9 VA.
         Assert.Equal("charger: 2 bays of 3 A, in the hall, in air of 15 °C; power from a generator 12:00 to 14:30. It draws up "
-            + "to 115 W, which is 191 VA at a power factor of 0.6, assumed: compare that with the outlet's label.",
+            + "to 115 W, which is 191 VA at a power factor of 0.6, assumed; compare that with the outlet's label.",
             Assert.Single(ChargerWords.Of(With(standing))));
         var corrected = standing with { PowerFactor = Ratio.FromPercent(98), WallLimit = Power.FromWatts(90) };
-        Assert.Contains("90 W, which is 92 VA at a power factor of 0.98:", ChargerWords.Of(With(corrected))[0],
+        Assert.Contains("90 W, which is 92 VA at a power factor of 0.98; compare", ChargerWords.Of(With(corrected))[0],
             StringComparison.Ordinal);
+        Assert.EndsWith("90 VA at a power factor of 0.6, assumed; the outlet is rated for 90 VA.", ChargerWords.Of(With(standing with
+        {
+            SupplyRating = ElectricApparentPower.FromVoltamperes(90),
+        }))[0], StringComparison.Ordinal);
         Assert.EndsWith("It gets no power.", ChargerWords.Of(With(standing with { WallLimit = Power.Zero }))[0],
             StringComparison.Ordinal);
     }

@@ -134,6 +134,19 @@ public sealed class TravelPlanTests
             StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("10 Ah", false)]
+    [InlineData("10.1 Ah", true)]
+    public void Two_sides_of_a_limit_are_told_in_every_answer_with_a_journey(string capacity, bool told)
+    {
+        var text = SmallScenario.Text().Replace("capacity: 10 Ah", $"capacity: {capacity}", StringComparison.Ordinal)
+            + "\njourneys: {out: {date: 2026-12-03}}\n";
+        var answer = RigAnswer.Of(SmallScenario.Read(text), "one", [], cancellation: TestContext.Current.CancellationToken);
+        Assert.Equal(told, AnswerCautions.Of(answer).Any(caution => caution.StartsWith(
+            "Flat battery: The label says 100 Wh, but V × Ah gives 101 Wh: on the other side of 100 Wh",
+            StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void A_device_in_the_hold_is_off_and_protected_in_the_answer_itself()
     {
