@@ -67,7 +67,7 @@ public class FuseChecks
     /// <summary>Where nobody says which kind it is, the 75 % of a fuse that melts keeps below every one of these tables too, up to
     /// 60 °C; with 100 % of its rating and 0.5 %/K it would not: 90 % at 45 °C, where they say 80.</summary>
     [Theory]
-    [Source(SourceKind.DataSheet, "the tables above at 40, 50 and 60 °C, least and greatest of the seven")]
+    [Source(SourceKind.DataSheet, "the tables above at 40, 50 and 60 °C, least and greatest of the seven; second-hand as they are")]
     [InlineData(40, 0.83, 0.893)]
     [InlineData(50, 0.751, 0.813)]
     [InlineData(60, 0.659, 0.72)]
