@@ -280,6 +280,7 @@ public sealed class AddressTests
     }
 
     /// <summary>Where the first page goes on; the shelf where it goes nowhere.</summary>
-    private static string Next(string page) => WebUtility.HtmlDecode(Regex.Match(page, "name=\"rig-next\" content=\"(?<next>[^\"]*)\"",
+    private static string Next(string page) =>
+        WebUtility.HtmlDecode(Regex.Match(page, "name=\"rig-next\" content=\"(?<next>[^\"]*)\"",
         RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)).Groups["next"].Value) is { Length: > 0 } next ? next : "/";
 }

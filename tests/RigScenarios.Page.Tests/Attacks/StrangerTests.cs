@@ -68,7 +68,8 @@ public sealed class StrangerTests
         foreach (var _ in Enumerable.Range(0, 3))
         {
             Assert.StartsWith("HTTP/1.1 200 ", await AskAsync(known,
-                $"GET /assets/enter.js HTTP/1.1\r\nHost: {server.Host}\r\n{server.Credentials}\r\n\r\n"), StringComparison.Ordinal);
+                $"GET /assets/enter.js HTTP/1.1\r\nHost: {server.Host}\r\n{server.Credentials}\r\n\r\n"),
+                StringComparison.Ordinal);
             await Task.Delay(400, TestContext.Current.CancellationToken);
         }
         await reader.RunAsync(1, new { });
@@ -118,7 +119,8 @@ public sealed class StrangerTests
             await client.GetStream().ReadExactlyAsync(next, TestContext.Current.CancellationToken);
             head.Append((char)next[0]);
         }
-        var length = head.ToString().Split("\r\n").First(line => line.StartsWith("Content-Length:", StringComparison.OrdinalIgnoreCase));
+        var length = head.ToString().Split("\r\n")
+            .First(line => line.StartsWith("Content-Length:", StringComparison.OrdinalIgnoreCase));
         await client.GetStream().ReadExactlyAsync(new byte[int.Parse(length.Split(' ')[1], null)],
             TestContext.Current.CancellationToken);
         return head.ToString();
