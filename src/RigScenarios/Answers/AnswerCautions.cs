@@ -81,12 +81,33 @@ public static class AnswerCautions
             yield return "A fuse protects the cable behind it, not the device. Fit only the fuse that the maker names; never "
                 + "bridge one. A cable that is warm, coiled or has a loose plug comes out of use.";
         }
+        foreach (var limit in passed.Where(limit => limit.Kind == LimitKind.Fuse))
+        {
+            if (Opening(answer, limit) is { } opening)
+                yield return opening;
+        }
         var counts = QuestionRules.CountsIn(answer.Simulation);
         if (passed.Exists(limit => limit.Worst is ElectricPotential && limit.Case != LoadCase.Steady && counts(limit)))
             yield return "For moments a voltage dips below what a device needs. The device may restart, or hold over it: try "
                 + "it before the day.";
         if (answer.Of(QuestionKind.Wiring)!.Verdict != Verdict.Holds)
             yield return Polarity;
+    }
+
+    /// <summary>When a fuse that carries too much opens; null below its rating, where it only ages.</summary>
+    private static string? Opening(RigAnswer answer, Limit limit)
+    {
+        var fuse = answer.Simulation.Network.Elements.FirstOrDefault(element => element.Name == limit.Element)?.Fuse;
+        if (fuse is null || limit.Worst is not ElectricCurrent worst || worst < fuse.Rating)
+            return null;
+        var when = fuse.OpensWithin(worst) switch
+        {
+            { Hours: >= 1 } => "it opens within an hour, not at once",
+            { } time => $"it opens within {time.Minutes:0} minutes, not at once",
+            null => "it may carry that for hours, or go in the middle of a take",
+        };
+        return $"Fuse, {LimitSentences.Element(limit.Element)}: at {LimitSentences.Quantity(worst, limit.Kind)} of "
+            + $"{LimitSentences.Quantity(fuse.Rating, limit.Kind)} rated {when}.";
     }
 
     private static IEnumerable<string> Standing(RigAnswer answer)

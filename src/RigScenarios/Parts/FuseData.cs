@@ -40,4 +40,27 @@ public sealed record FuseData(ElectricCurrent Rating, Ratio? SteadyShare = null,
         var lost = (LessPerKelvin?.DecimalFractions ?? usualLess) * Math.Max(0, air.DegreesCelsius - rated);
         return Rating * share * Math.Max(0, 1 - lost);
     }
+
+    /// <summary>
+    /// The longest that it takes to open at a steady current in air of about 25 °C; null where no standard says that it must. By
+    /// UL 248-14 [second-hand]: at 135 % of the rating within an hour, at 200 % within 2 minutes up to 30 A and 4 minutes up to
+    /// 60 A. One that is meant to carry all of its rating, as those of IEC 60127 [second-hand]: at 210 % within half an hour. Of a
+    /// resettable one only its own curve tells.
+    /// </summary>
+    public Duration? OpensWithin(ElectricCurrent current)
+    {
+        const double rounding = 1e-9;
+        var share = (current.Amperes / Rating.Amperes) + rounding;
+        if (Kind == FuseKind.Resettable)
+            return null;
+        if (SteadyShare?.DecimalFractions >= 1)
+            return share >= 2.1 ? Duration.FromMinutes(30) : null;
+        return Rating.Amperes switch
+        {
+            > 60 => null,
+            <= 30 when share >= 2 => Duration.FromMinutes(2),
+            > 30 when share >= 2 => Duration.FromMinutes(4),
+            _ => share >= 1.35 ? Duration.FromHours(1) : null,
+        };
+    }
 }

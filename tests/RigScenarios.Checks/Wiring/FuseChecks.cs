@@ -80,4 +80,37 @@ public class FuseChecks
         Assert.True(new FuseData(rating, SteadyShare: Ratio.FromPercent(100)).SteadyAt(air).Amperes > least);
         Assert.InRange(new FuseData(rating, Kind: FuseKind.Resettable).SteadyAt(air).Amperes, 0.8 * greatest, least);
     }
+
+    /// <summary>Rated current, current in percent of it, the longest time to open in minutes; 0 where it must not open.</summary>
+    [Theory]
+    [Source(SourceKind.Standard, "UL/CSA/ANCE 248-14, as Littelfuse, Fuseology selection guide (2014), p. 12, tells it; the Bussmann GMA "
+        + "data sheet has the same rows for 63 mA to 15 A; both read")]
+    [InlineData(0.063, 100, 0)]
+    [InlineData(0.063, 135, 60)]
+    [InlineData(15, 100, 0)]
+    [InlineData(15, 135, 60)]
+    [InlineData(15, 200, 2)]
+    [InlineData(30, 200, 2)]
+    [InlineData(35, 200, 4)]
+    [InlineData(60, 200, 4)]
+    public void A_fuse_opens_within_the_time_of_the_standard(double rating, double percent, double minutes)
+    {
+        var fuse = new FuseData(ElectricCurrent.FromAmperes(rating), Kind: FuseKind.Melting);
+
+        Assert.Equal(minutes, fuse.OpensWithin(ElectricCurrent.FromAmperes(rating * percent / 100))?.Minutes ?? 0, 1e-9);
+    }
+
+    /// <summary>Quick-acting fuses of IEC 60127: 150 % for an hour at least, 210 % for half an hour at most. Between the two no
+    /// time is told.</summary>
+    [Theory]
+    [Source(SourceKind.Standard, "IEC 60127-2, quick-acting, 32 mA to 10 A, as a maker's table in a public page has it; second-hand")]
+    [InlineData(0.032, 150, 0)]
+    [InlineData(10, 150, 0)]
+    [InlineData(10, 210, 30)]
+    public void A_fuse_that_is_meant_to_carry_its_rating_opens_later(double rating, double percent, double minutes)
+    {
+        var fuse = new FuseData(ElectricCurrent.FromAmperes(rating), SteadyShare: Ratio.FromPercent(100));
+
+        Assert.Equal(minutes, fuse.OpensWithin(ElectricCurrent.FromAmperes(rating * percent / 100))?.Minutes ?? 0, 1e-9);
+    }
 }

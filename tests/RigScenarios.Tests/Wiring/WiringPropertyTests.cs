@@ -72,10 +72,11 @@ public class WiringPropertyTests
                     return;
                 }
 
-                // Right at the edge the sweep needs more steps than it is given.
+                // Right at the edge, which is known to 1e-13, the sweep needs more steps than it is given.
                 if (swept is null)
                 {
-                    Assert.InRange(one.Network.LoadFactorAtEdge(Networks.Volts(one.Volts), one.Network.AllOn()), 1, 1.01);
+                    Assert.InRange(one.Network.LoadFactorAtEdge(Networks.Volts(one.Volts), one.Network.AllOn()),
+                        1 - 1e-12, 1.01);
                     return;
                 }
 
