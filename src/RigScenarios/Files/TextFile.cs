@@ -30,12 +30,7 @@ public static class TextFile
         var temporary = Unfinished.NewIn(folder);
         try
         {
-            using (var stream = new FileStream(temporary, FileMode.CreateNew, FileAccess.Write))
-            {
-                stream.Write(Strict.GetBytes(text));
-                // Else a loss of power might leave the new name with nothing in it.
-                stream.Flush(flushToDisk: true);
-            }
+            WriteThrough(temporary, Strict.GetBytes(text));
             if (!OperatingSystem.IsWindows() && File.Exists(full))
                 File.SetUnixFileMode(temporary, File.GetUnixFileMode(full));
             Unfinished.RemoveFrom(folder, File.GetLastWriteTimeUtc(temporary));
@@ -44,6 +39,22 @@ public static class TextFile
         finally
         {
             File.Delete(temporary);
+        }
+    }
+
+    private static void WriteThrough(string path, byte[] bytes)
+    {
+        try
+        {
+            using var stream = new FileStream(path, FileMode.CreateNew, FileAccess.Write);
+            stream.Write(bytes);
+            // Else a loss of power might leave the new name with nothing in it.
+            stream.Flush(flushToDisk: true);
+        }
+        catch (ArgumentOutOfRangeException exception)
+        {
+            // In these words .NET tells that the system bounds the size of files.
+            throw new IOException($"A file of {bytes.Length} bytes is larger than may be written here.", exception);
         }
     }
 

@@ -55,7 +55,7 @@ public class FuseChecks
         var fuse = new FuseData(ElectricCurrent.FromAmperes(rating), Kind: FuseKind.Resettable);
 
         Assert.Equal(TableCelsius.Length, holds.Length);
-        Assert.All(holds.Zip(TableCelsius), row =>
+        Each.Of(holds.Zip(TableCelsius), row =>
         {
             var (hold, celsius) = row;
             var taken = fuse.SteadyAt(Temperature.FromDegreesCelsius(celsius)).Amperes;

@@ -39,7 +39,7 @@ public class WouldWorkTests
         Assert.True(sets.Sets.Count > 0 || now.Verdict == Verdict.Close || WouldWorkSentences.InTheWay(sets).Count > 0);
         foreach (var set in sets.Sets)
         {
-            Assert.DoesNotContain(set.Then.Questions, question => question.Verdict == Verdict.Fails);
+            Each.HasNot(set.Then.Questions, question => question.Verdict == Verdict.Fails);
             var applied = ScenarioPath.SetAll(scenario, set.Settings.Select(setting => (setting.Path, setting.Value)));
             var again = RigAnswer.Of(applied, build, [], new AnswerOptions(), cancellation: cancellation);
             Assert.Equal(AnswerShape.Of(set.Then, null).ToJsonString(), AnswerShape.Of(again, null).ToJsonString());

@@ -49,6 +49,6 @@ public sealed class TenMistakesTests
         var exception = Assert.Throws<ScenarioProblemsException>(() =>
             ScenarioFile.Read(Repository.TestData("ten-mistakes.yaml")));
         Assert.Equal(Problems, exception.Problems);
-        Assert.DoesNotContain(exception.Problems, problem => problem.At == TextPlace.None);
+        Each.HasNot(exception.Problems, problem => problem.At == TextPlace.None);
     }
 }

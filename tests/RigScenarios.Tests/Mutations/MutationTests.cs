@@ -52,7 +52,8 @@ public sealed class MutationTests(ITestOutputHelper output)
         // A change that changes nothing is none: of a hundred files hardly one is as it was.
         var same = files.Count(file => file.Bytes.AsSpan()
             .SequenceEqual(File.ReadAllBytes(Path.Combine(Repository.Data(), file.Name))));
-        Assert.True(same < files.Count / 20, string.Create(CultureInfo.InvariantCulture, $"{same} of {files.Count} are as they were"));
+        Assert.True(same < files.Count / 20,
+            string.Create(CultureInfo.InvariantCulture, $"{same} of {files.Count} are as they were"));
     }
 
     [Theory]

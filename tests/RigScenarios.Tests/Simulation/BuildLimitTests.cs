@@ -68,7 +68,7 @@ public sealed class BuildLimitTests
         Assert.InRange(inlet, 12.5, 14);
 
         // What warms up over minutes knows no moments.
-        Assert.DoesNotContain(result.Limits, limit => limit.Kind is LimitKind.Fuse or LimitKind.RatedCurrent
+        Each.HasNot(result.Limits, limit => limit.Kind is LimitKind.Fuse or LimitKind.RatedCurrent
             && limit.Case != LoadCase.Steady);
     }
 

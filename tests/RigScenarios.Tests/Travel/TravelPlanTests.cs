@@ -192,7 +192,7 @@ public sealed class TravelPlanTests
             StringComparison.Ordinal);
         Assert.Contains("P903", TravelWords.Of(answer.Road[1], answer.Rules.Rules.Road), StringComparison.Ordinal);
         Assert.Contains(TravelWords.Cautions(answer), caution => caution.StartsWith("By post", StringComparison.Ordinal));
-        Assert.DoesNotContain(TravelWords.Cautions(answer), caution => caution.Contains("power bank", StringComparison.Ordinal));
+        Each.HasNot(TravelWords.Cautions(answer), caution => caution.Contains("power bank", StringComparison.Ordinal));
     }
 
     [Fact]
