@@ -17,6 +17,7 @@ try
         ["page", .. var rest] => await PageCommand.RunAsync(rest),
         ["drag", .. var rest] => await DragCommand.RunAsync(rest),
         ["mutate", .. var rest] => MutateCommand.Run(rest),
+        ["start", .. var rest] => StartCommand.Run(rest),
         [] or ["help" or "--help" or "-h"] => Help(),
         _ => Benchmarks(args),
     };
@@ -50,6 +51,8 @@ static int Help()
             drag a part of a drawing there: from the pointer's move until answer, drawing and charts are drawn
         {MutateCommand.Usage}
             change files of data/ by chance and take each through the doors of the commands, tell what no file may lead to
+        {StartCommand.Usage}
+            time a command from a cold start, beside a program that prints one word; count the methods compiled while it runs
         --filter PATTERN
             measure speed (BenchmarkDotNet), for instance --filter *Discharge*
         """);

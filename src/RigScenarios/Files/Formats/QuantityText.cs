@@ -74,10 +74,11 @@ public static partial class QuantityText
             problem = $"Found \"{text}\", a number without a unit. Probably \"{plain} {exampleUnit}\" was meant.";
             return false;
         }
-        value = UsualUnits.Find(quantity.GetType(), unitText, number);
+        var known = Known(unitText, quantity);
+        value = UsualUnits.Find(quantity.GetType(), known, number);
         if (value is not null)
             return true;
-        if (!TryUnit(unitText, quantity, out var unit))
+        if (!UnitParser.Default.TryParse(known, quantity.Unit.GetType(), CultureInfo.InvariantCulture, out var unit))
         {
             problem = $"Found \"{text}\", but \"{unitText}\" is not a unit of {Words(quantity)}.";
             return false;
@@ -94,18 +95,14 @@ public static partial class QuantityText
         // The units library writes minutes as "m", which a reader takes for metres.
         if (value.Unit is UnitsNet.Units.DurationUnit.Minute)
             return $"{number.ToString("R", CultureInfo.InvariantCulture)} min";
-        var unit = Convert.ToInt32(value.Unit, CultureInfo.InvariantCulture);
         return $"{number.ToString("R", CultureInfo.InvariantCulture)} "
-            + UnitAbbreviationsCache.Default.GetDefaultAbbreviation(value.Unit.GetType(), unit, CultureInfo.InvariantCulture);
+            + (UsualUnits.Sign(value.Unit) ?? UnitAbbreviationsCache.Default.GetDefaultAbbreviation(value.Unit.GetType(),
+                Convert.ToInt32(value.Unit, CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));
     }
 
-    private static bool TryUnit(string text, IQuantity quantity, [NotNullWhen(true)] out Enum? unit)
-    {
-        var unitType = quantity.Unit.GetType();
-        if (quantity is not ElectricCharge and not Energy || text is not "C")
-            text = Spellings.GetValueOrDefault(text, text);
-        return UnitParser.Default.TryParse(text, unitType, CultureInfo.InvariantCulture, out unit);
-    }
+    /// <summary>The unit in a spelling that the units library knows. A "C" of charge or energy is no degree.</summary>
+    private static string Known(string text, IQuantity quantity) =>
+        text is "C" && quantity is ElectricCharge or Energy ? text : Spellings.GetValueOrDefault(text, text);
 
     private static string Words(IQuantity quantity) => quantity.QuantityInfo.Name switch
     {
