@@ -68,10 +68,9 @@ public sealed class PowerCautionTests
         var corrected = standing with { PowerFactor = Ratio.FromPercent(98), WallLimit = Power.FromWatts(90) };
         Assert.Contains("90 W, which is 92 VA at a power factor of 0.98; compare", ChargerWords.Of(With(corrected))[0],
             StringComparison.Ordinal);
-        Assert.EndsWith("90 VA at a power factor of 0.6, assumed; the outlet is rated for 90 VA.", ChargerWords.Of(With(standing with
-        {
-            SupplyRating = ElectricApparentPower.FromVoltamperes(90),
-        }))[0], StringComparison.Ordinal);
+        var rated = standing with { SupplyRating = ElectricApparentPower.FromVoltamperes(90) };
+        Assert.EndsWith("54 W, which is 90 VA at a power factor of 0.6, assumed; the outlet is rated for 90 VA.",
+            ChargerWords.Of(With(rated))[0], StringComparison.Ordinal);
         Assert.EndsWith("It gets no power.", ChargerWords.Of(With(standing with { WallLimit = Power.Zero }))[0],
             StringComparison.Ordinal);
     }

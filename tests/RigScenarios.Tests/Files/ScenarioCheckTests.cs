@@ -30,7 +30,8 @@ public sealed class ScenarioCheckTests
     [InlineData("record: 5 W}}", "record: 5 W}, voltage: {maximum: 8.4 V}}", "builds.one.devices.light",
         "the full battery \"flat\" puts 10 V on it")]
     [InlineData("input-maximum: 20 V", "input-maximum: 9 V", "builds.one.regulators.regulator", "WRONG VOLTAGE")]
-    [InlineData("capacity: 10 Ah,", "capacity: 10 Ah, charge-voltage: 10 V,", "parts.flat.battery.charge-voltage", "is not above")]
+    [InlineData("capacity: 10 Ah,", "capacity: 10 Ah, charge-voltage: 10 V,", "parts.flat.battery.charge-voltage",
+        "is not above")]
     [InlineData("input-minimum: 5 V", "input-minimum: 25 V", "parts.regulator.regulator", "is not below the greatest")]
     [InlineData("{charge: 100 %, voltage: 10 V}", "{charge: 90 %, voltage: 10 V}", "builds.one.battery.item", "does not add up")]
     [InlineData("length: 2 h, others", "length: 2 h, states: {ligth: off}, others", "days.day.blocks.all.states.ligth",
