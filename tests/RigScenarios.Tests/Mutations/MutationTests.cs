@@ -36,6 +36,21 @@ public sealed class MutationTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void As_they_are_all_files_of_data_are_answered()
+    {
+        using var trial = new MutationTrial(Repository.Data());
+        var files = Repository.ScenarioFiles.Concat(Repository.PartsFiles)
+            .Select(path => Path.GetRelativePath(Repository.Data(), path).Replace('\\', '/')).ToList();
+        Assert.NotEmpty(files);
+        foreach (var file in files)
+        {
+            var result = trial.Unchanged(file);
+            Assert.Null(result.Fault);
+            Assert.True(result.End == TrialEnd.Answered, $"{file}: {result.Words}");
+        }
+    }
+
+    [Fact]
     public void The_same_seed_makes_the_same_files_and_every_change_comes_up()
     {
         var (one, other) = (new FileMutator(Repository.Data()), new FileMutator(Repository.Data()));

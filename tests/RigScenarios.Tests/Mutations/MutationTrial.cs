@@ -43,16 +43,22 @@ internal sealed class MutationTrial : IDisposable
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
 
     private readonly string folder = Directory.CreateTempSubdirectory("rigscenarios-mutations-").FullName;
-    private readonly string data;
+    // Held here: a long series is not disturbed by whoever works on data/ meanwhile.
+    private readonly Dictionary<string, byte[]> originals;
     private int count;
 
     /// <param name="data">The folder data/ of the checkout.</param>
     public MutationTrial(string data)
     {
-        this.data = data;
-        foreach (var file in Directory.EnumerateFiles(data, "*.yaml", SearchOption.AllDirectories))
-            Restore(Path.GetRelativePath(data, file));
+        originals = Directory.EnumerateFiles(data, "*.yaml", SearchOption.AllDirectories)
+            .ToDictionary(file => Path.GetRelativePath(data, file).Replace('\\', '/'), File.ReadAllBytes, StringComparer.Ordinal);
+        foreach (var name in originals.Keys)
+            Restore(name);
     }
+
+    /// <summary>Tries a file of data/ as it is.</summary>
+    /// <param name="name">Its name, such as <c>scenarios/teaching-kit.yaml</c>.</param>
+    public TrialResult Unchanged(string name) => Run(name, seeks: false);
 
     /// <summary>Puts a file in the place of one of data/, tries it, and puts the old one back.</summary>
     /// <param name="file">The file.</param>
@@ -204,7 +210,7 @@ internal sealed class MutationTrial : IDisposable
     {
         var place = Path.Combine(folder, name);
         Directory.CreateDirectory(Path.GetDirectoryName(place)!);
-        File.Copy(Path.Combine(data, name), place, overwrite: true);
+        File.WriteAllBytes(place, originals[name]);
     }
 
     /// <summary>What no file may lead to.</summary>
