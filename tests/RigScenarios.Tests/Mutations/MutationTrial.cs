@@ -95,7 +95,8 @@ internal sealed class MutationTrial : IDisposable
         try
         {
             var path = Path.Combine(folder, name);
-            Help(path);
+            var written = Encoding.UTF8.GetString(File.ReadAllBytes(path));
+            Help(written);
             if (ScenarioFile.IsPartsFile(path))
                 Told(ScenarioFile.CheckParts(path));
             // A parts file is read as part of a scenario that names it.
@@ -114,9 +115,9 @@ internal sealed class MutationTrial : IDisposable
                 return Refused(end, late);
             }
             foreach (var json in AllFaces.Json(scenario, answers, seeks, time.Token))
-                Finite(json);
+                Finite(json, written);
             var text = AllFaces.Text(scenario, answers, time.Token);
-            Readable(text, isPage: true);
+            Readable(text, isPage: true, written);
             return new(TrialEnd.Answered, text);
         }
         catch (OperationCanceledException) when (time.IsCancellationRequested)
@@ -155,9 +156,8 @@ internal sealed class MutationTrial : IDisposable
         new(end, string.Join('\n', problems), problems.Count > 0 ? null : "It was refused without a word.");
 
     // What an editor asks while the text is half typed.
-    private static void Help(string path)
+    private static void Help(string text)
     {
-        var text = Encoding.UTF8.GetString(File.ReadAllBytes(path));
         var lines = text.AsSpan().Count('\n');
         foreach (var line in (int[])[1, lines / 2, lines])
             FieldHelp.At(text, Math.Max(line, 1), 5);
@@ -171,7 +171,10 @@ internal sealed class MutationTrial : IDisposable
     }
 
     /// <summary>A text that people read: it says something, and nothing that no one can read.</summary>
-    internal static void Readable(string text, bool isPage)
+    /// <param name="text">The text.</param>
+    /// <param name="isPage">Whether it is a whole answer, and not one message.</param>
+    /// <param name="written">The file: what is a name there is no figure here.</param>
+    internal static void Readable(string text, bool isPage, string written = "")
     {
         if (string.IsNullOrWhiteSpace(text))
             throw new FaultException("A message says nothing.");
@@ -181,12 +184,15 @@ internal sealed class MutationTrial : IDisposable
         if (lines.FirstOrDefault(line => line.TrimEnd('\r').Any(char.IsControl)) is { } raw)
             throw new FaultException($"A control character is shown as it is: {Uri.EscapeDataString(raw)}");
         if (isPage && text.Split([' ', '\n', '(', ')', ','], StringSplitOptions.RemoveEmptyEntries)
-            .FirstOrDefault(word => word is "NaN" or "∞" or "-∞" or "Infinity" or "-Infinity") is { } figure)
+            .FirstOrDefault(word => word is "NaN" or "∞" or "-∞" or "Infinity" or "-Infinity"
+                && !written.Contains(word, StringComparison.Ordinal)) is { } figure)
             throw new FaultException($"A text shows the figure {figure}.");
     }
 
     /// <summary>JSON whose figures are all figures.</summary>
-    internal static void Finite(string json)
+    /// <param name="json">The document.</param>
+    /// <param name="written">The file: what is a name there is no figure here.</param>
+    internal static void Finite(string json, string written = "")
     {
         using var document = JsonDocument.Parse(json);
         var open = new Stack<JsonElement>([document.RootElement]);
@@ -194,7 +200,8 @@ internal sealed class MutationTrial : IDisposable
         {
             if (element.ValueKind == JsonValueKind.Number && !double.IsFinite(element.GetDouble()))
                 throw new FaultException($"A figure is not finite: {element.GetRawText()}");
-            if (element.ValueKind == JsonValueKind.String && element.GetString() is "NaN" or "Infinity" or "-Infinity")
+            if (element.ValueKind == JsonValueKind.String && element.GetString() is "NaN" or "Infinity" or "-Infinity"
+                && !written.Contains(element.GetString()!, StringComparison.Ordinal))
                 throw new FaultException($"A figure is the text {element.GetString()}.");
             foreach (var inner in element.ValueKind switch
             {
