@@ -98,7 +98,68 @@ public class TextbookCircuitChecks
         Assert.Equal(11.5, point.Terminals.Volts, 0.05);
     }
 
-    private static Wire Wire(string name, double ohms) => new(name, null, ElectricResistance.FromOhms(ohms));
+    /// <summary>A starter motor of 0.0500 Ω on 12.0 V behind 0.0100 Ω, and with corroded connections of 0.0900 Ω more: current,
+    /// voltage at the motor and power.</summary>
+    [Theory]
+    [Source(SourceKind.Handbook, "OpenStax, College Physics, chapter 21, problem on a starter motor, as collegephysicsanswers.com solves "
+        + "it; read")]
+    [InlineData(0, 200, 10.0, 2000)]
+    [InlineData(0.0900, 80, 4.00, 320)]
+    public void A_bad_contact_takes_a_starter_motor_its_voltage(double contact, double amperes, double volts, double watts)
+    {
+        var point = Solve(12, 0.0100, Wire("contacts", contact), Lamp("motor", "contacts", 0.0500));
+
+        Assert.Equal(amperes, point.Current.Amperes, 1e-6);
+        Assert.Equal(volts, point.Elements["motor"].Inlet.Volts, 1e-6);
+        Assert.Equal(watts, WattsIn(point, "motor"), 1e-4);
+    }
+
+    /// <summary>Headlights on 12.6 V alone, and while a starter takes 35.0 A more. The first source rounds on its way to 10.74 V
+    /// in the second case, which is 10.75 V by its own circuit, and is left out there.</summary>
+    [Theory]
+    [Source(SourceKind.Handbook, "jiskha.com 1378441784 and justaaa.com 319242, worked, after Serway, Physics, chapter 28; read")]
+    [InlineData(0.0500, 5.60, 0, 12.49)]
+    [InlineData(0.0890, 5.10, 0, 12.38)]
+    [InlineData(0.0890, 5.10, 35.0, 9.32)]
+    public void Headlights_dim_when_the_starter_turns(double inner, double headlights, double starter, double volts)
+    {
+        var point = Solve(12.6, inner, Lamp("headlights", null, headlights), Taking("starter", null, starter));
+
+        Assert.Equal(volts, point.Elements["headlights"].Inlet.Volts, 0.0051);
+    }
+
+    /// <summary>A two-wire line with loads along it, resistances there and back: voltage at each load.</summary>
+    [Fact]
+    [Source(SourceKind.Handbook, "V. K. Mehta, R. Mehta, Principles of Power System, example 13.1, p. 313, as a public solution in code has "
+        + "it; read")]
+    public void A_line_with_four_loads_along_it()
+    {
+        var point = Solve(300, 0, Wire("ac", 0.010), Taking("c", "ac", 100), Wire("cd", 0.010, "ac"), Taking("d", "cd", 150),
+            Wire("de", 0.012, "cd"), Taking("e", "de", 200), Wire("eb", 0.008, "de"), Taking("b", "eb", 50));
+
+        Assert.Equal(295.0, point.Elements["c"].Inlet.Volts, 1e-6);
+        Assert.Equal(291.0, point.Elements["d"].Inlet.Volts, 1e-6);
+        Assert.Equal(288.0, point.Elements["e"].Inlet.Volts, 1e-6);
+        Assert.Equal(287.6, point.Elements["b"].Inlet.Volts, 1e-6);
+        Assert.Equal(500, point.Current.Amperes, 1e-6);
+    }
+
+    /// <summary>500 V, two sections of 0.08 Ω, 100 A at the first end and 200 A at the second: 476 and 460 V.</summary>
+    [Fact]
+    [Source(SourceKind.Handbook, "edurev.in, Distribution systems, distributor fed at one end, worked; read")]
+    public void A_line_with_two_loads_along_it()
+    {
+        var point = Solve(500, 0, Wire("ab", 0.08), Taking("b", "ab", 100), Wire("bc", 0.08, "ab"), Taking("c", "bc", 200));
+
+        Assert.Equal(476, point.Elements["b"].Inlet.Volts, 1e-6);
+        Assert.Equal(460, point.Elements["c"].Inlet.Volts, 1e-6);
+    }
+
+    private static Wire Wire(string name, double ohms, string? fedBy = null) => new(name, fedBy, ElectricResistance.FromOhms(ohms));
+
+    private static Device Taking(string name, string? fedBy, double amperes) => new(name, fedBy,
+        new([new("on", new DeviceDraw { ConstantCurrent = ElectricCurrent.FromAmperes(amperes) })]));
+
 
     private static Device Lamp(string name, string? fedBy, double ohms) => new(name, fedBy,
         new([new("on", new DeviceDraw { Conductance = ElectricConductance.FromSiemens(1 / ohms) })]));
