@@ -33,7 +33,7 @@ public static class TextFile
             WriteThrough(temporary, Strict.GetBytes(text));
             if (!OperatingSystem.IsWindows() && File.Exists(full))
                 File.SetUnixFileMode(temporary, File.GetUnixFileMode(full));
-            Unfinished.RemoveFrom(folder, File.GetLastWriteTimeUtc(temporary));
+            Unfinished.RemoveFrom(folder, new DateTimeOffset(File.GetLastWriteTimeUtc(temporary)));
             File.Move(temporary, full, overwrite: true);
         }
         finally

@@ -13,7 +13,8 @@ public enum FuseKind
 }
 
 /// <summary>A fuse, or a limiter that acts like one.</summary>
-/// <param name="Rating">The rated current that is printed on it, at 25 °C; of a resettable one its hold current, at 20 °C.</param>
+/// <param name="Rating">The rated current that is printed on it, at 25 °C; of a resettable one its hold current, at 20
+/// °C.</param>
 /// <param name="SteadyShare">
 /// The part of the rating that it is meant to carry for hours. Null for 75 % of one that melts: what makers of UL 248-14 fuses
 /// recommend at 25 °C [second-hand]; fuses of IEC 60127 are rated for 100 %. Null for 100 % of a resettable one: the hold current
@@ -25,7 +26,8 @@ public enum FuseKind
 /// 0.7 to 0.85 %/K of published tables, so that none of them carries less than this says.
 /// </param>
 /// <param name="Kind">Which it is; null if not known, which counts as one that melts.</param>
-public sealed record FuseData(ElectricCurrent Rating, Ratio? SteadyShare = null, Ratio? LessPerKelvin = null, FuseKind? Kind = null)
+public sealed record FuseData(ElectricCurrent Rating, Ratio? SteadyShare = null, Ratio? LessPerKelvin = null,
+    FuseKind? Kind = null)
 {
     private const double RatedCelsius = 25;
 
@@ -42,10 +44,10 @@ public sealed record FuseData(ElectricCurrent Rating, Ratio? SteadyShare = null,
     }
 
     /// <summary>
-    /// The longest that it takes to open at a steady current in air of about 25 °C; null where no standard says that it must. By
-    /// UL 248-14 [second-hand]: at 135 % of the rating within an hour, at 200 % within 2 minutes up to 30 A and 4 minutes up to
-    /// 60 A. One that is meant to carry all of its rating, as those of IEC 60127 [second-hand]: at 210 % within half an hour. Of a
-    /// resettable one only its own curve tells.
+    /// The longest that it takes to open at a steady current in air of about 25 °C; null where no standard says that it must.
+    /// By UL 248-14 [second-hand]: at 135 % of the rating within an hour, at 200 % within 2 minutes up to 30 A and 4 minutes up
+    /// to 60 A. One that is meant to carry all of its rating, as those of IEC 60127 [second-hand]: at 210 % within half an
+    /// hour. Of a resettable one only its own curve tells.
     /// </summary>
     public Duration? OpensWithin(ElectricCurrent current)
     {

@@ -6,7 +6,8 @@ using UnitsNet;
 
 namespace RigScenarios.Checks.Simulation;
 
-/// <summary>What a start-up does to the voltage, against worked examples of starter motors: a file, its network and the whole run.</summary>
+/// <summary>What a start-up does to the voltage, against worked examples of starter motors: a file, its network and the whole
+/// run.</summary>
 public class StartUpChecks
 {
     private const string Text = """
@@ -33,12 +34,13 @@ public class StartUpChecks
         """;
 
     /// <summary>
-    /// A starter of 0.0500 Ω on a battery of 12.0 V and 0.0100 Ω takes 200 A and 2.00 kW at 10.0 V. Here it is what the example finds,
-    /// 2.00 kW, that a device draws when it is switched on: the lowest voltage and the greatest current of the run are the
-    /// example's.
+    /// A starter of 0.0500 Ω on a battery of 12.0 V and 0.0100 Ω takes 200 A and 2.00 kW at 10.0 V. Here it is what the example
+    /// finds, 2.00 kW, that a device draws when it is switched on: the lowest voltage and the greatest current of the run are
+    /// the example's.
     /// </summary>
     [Fact]
-    [Source(SourceKind.Handbook, "OpenStax, College Physics, chapter 21, problem on a starter motor, as collegephysicsanswers.com solves "
+    [Source(SourceKind.Handbook,
+        "OpenStax, College Physics, chapter 21, problem on a starter motor, as collegephysicsanswers.com solves "
         + "it; read")]
     public void A_starter_motor_pulls_the_voltage_down_to_ten_volts()
     {

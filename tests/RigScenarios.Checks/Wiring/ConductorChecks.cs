@@ -13,7 +13,8 @@ public class ConductorChecks
 
     /// <summary>Ω per 1000 ft of solid wire.</summary>
     [Theory]
-    [Source(SourceKind.Handbook, "T. L. Floyd, Electric Circuit Fundamentals, 2nd ed., American wire gages, as HyperPhysics (Georgia "
+    [Source(SourceKind.Handbook,
+        "T. L. Floyd, Electric Circuit Fundamentals, 2nd ed., American wire gages, as HyperPhysics (Georgia "
         + "State University) prints it; read")]
     [InlineData(12, 1.588)]
     [InlineData(14, 2.525)]
@@ -31,7 +32,8 @@ public class ConductorChecks
         Assert.Equal(ohmsPer1000Feet * FeetPerKilometre / 1000, found, 5e-4 * found);
     }
 
-    /// <summary>Cross-section in square inches of solid wire, to the digits printed. No gauge here is one of the table above.</summary>
+    /// <summary>Cross-section in square inches of solid wire, to the digits printed. No gauge here is one of the table
+    /// above.</summary>
     [Theory]
     [Source(SourceKind.Handbook, "T. R. Kuphaldt, Lessons in Electric Circuits, vol. V, copper wire gage table; read")]
     [InlineData(8, 0.01297)]
@@ -81,18 +83,19 @@ public class ConductorChecks
         Assert.Equal(ohms, Conductor.Metric(Area.FromSquareMillimeters(squareMillimetres)).Of(Kilometre, Cool).Ohms, 1e-9);
     }
 
-    /// <summary>The standard allows a flexible conductor 13 to 16 % more than ideal copper of its nominal area: computed from the
-    /// two.</summary>
+    /// <summary>The standard allows a flexible conductor 13 to 16 % more than ideal copper of its nominal area: computed from
+    /// the two.</summary>
     [Fact]
     [Source(SourceKind.Standard, "IEC 60228 (2004) over IEC 60028 (1925); second-hand")]
     public void Metric_maxima_lie_above_ideal_copper_of_the_area()
     {
         Each.Of(Conductor.MetricGauges, area =>
-            Assert.InRange(Conductor.Metric(area).Of(Kilometre, Cool).Ohms / (1000.0 / 58 / area.SquareMillimeters), 1.130, 1.158));
+            Assert.InRange(Conductor.Metric(area).Of(Kilometre, Cool).Ohms / (1000.0 / 58 / area.SquareMillimeters), 1.130,
+                1.158));
     }
 
-    /// <summary>Correction to 20 °C, 1/(1 + 0.004·(T - 20)). Copper's own coefficient is 0.00393: 0.2 % apart at 50 °C, 0.4 % at
-    /// 90 °C.</summary>
+    /// <summary>Correction to 20 °C, 1/(1 + 0.004·(T - 20)). Copper's own coefficient is 0.00393: 0.2 % apart at 50 °C, 0.4 %
+    /// at 90 °C.</summary>
     [Theory]
     [Source(SourceKind.Standard, "IEC 60228 (2004), annex; second-hand, a cable maker's table")]
     [InlineData(40, 0.926)]
@@ -121,8 +124,8 @@ public class ConductorChecks
             wire.Of(Kilometre, Cool) / wire.Of(Kilometre, Temperature.FromDegreesCelsius(celsius)), 3e-4);
     }
 
-    /// <summary>Ω per 1000 ft at 75 °C, uncoated copper: 0.1 to 0.5 % apart for stranded wire, whose helix the project takes as 2 %
-    /// for all.</summary>
+    /// <summary>Ω per 1000 ft at 75 °C, uncoated copper: 0.1 to 0.5 % apart for stranded wire, whose helix the project takes as
+    /// 2 % for all.</summary>
     [Theory]
     [Source(SourceKind.Standard, "NEC, chapter 9, table 8, stranded; second-hand, public transcriptions that agree")]
     [InlineData(16, 4.99)]
@@ -144,7 +147,8 @@ public class ConductorChecks
     [InlineData(12, 1.93, 0.005)]
     [InlineData(10, 1.21, 0.005)]
     [InlineData(8, 0.764, 0.0005)]
-    public void Solid_wire_at_75_degrees_has_the_resistance_of_the_electrical_code(int gauge, double ohmsPer1000Feet, double digits)
+    public void Solid_wire_at_75_degrees_has_the_resistance_of_the_electrical_code(int gauge,
+        double ohmsPer1000Feet, double digits)
     {
         var found = Conductor.Awg(gauge, stranded: false).Of(Length.FromFeet(1000), Temperature.FromDegreesCelsius(75)).Ohms;
 

@@ -41,7 +41,8 @@ public class FuseChecks
     /// figure, and up to 60 °C at least 80 % of it. Rated at 20 °C, from the fifth on at 23 °C, the last, in percent, at 25 °C.
     /// </summary>
     [Theory]
-    [Source(SourceKind.DataSheet, "Littelfuse 2920L, 1206L, 30R; Bourns MF-NSMF: tables of hold current over ambient temperature, "
+    [Source(SourceKind.DataSheet,
+        "Littelfuse 2920L, 1206L, 30R; Bourns MF-NSMF: tables of hold current over ambient temperature, "
         + "second-hand as public design notes quote them; a maker's page on plug-in types, 907706.com, read")]
     [InlineData("2920L185", 1.85, 1.54, 1.39, 1.22, 1.07, 0.85)]
     [InlineData("1206L050", 0.50, 0.42, 0.39, 0.35, 0.31, 0.25)]
@@ -64,10 +65,11 @@ public class FuseChecks
         });
     }
 
-    /// <summary>Where nobody says which kind it is, the 75 % of a fuse that melts keeps below every one of these tables too, up to
-    /// 60 °C; with 100 % of its rating and 0.5 %/K it would not: 90 % at 45 °C, where they say 80.</summary>
+    /// <summary>Where nobody says which kind it is, the 75 % of a fuse that melts keeps below every one of these tables too, up
+    /// to 60 °C; with 100 % of its rating and 0.5 %/K it would not: 90 % at 45 °C, where they say 80.</summary>
     [Theory]
-    [Source(SourceKind.DataSheet, "the tables above at 40, 50 and 60 °C, least and greatest of the seven; second-hand as they are")]
+    [Source(SourceKind.DataSheet,
+        "the tables above at 40, 50 and 60 °C, least and greatest of the seven; second-hand as they are")]
     [InlineData(40, 0.83, 0.893)]
     [InlineData(50, 0.751, 0.813)]
     [InlineData(60, 0.659, 0.72)]
@@ -83,7 +85,8 @@ public class FuseChecks
 
     /// <summary>Rated current, current in percent of it, the longest time to open in minutes; 0 where it must not open.</summary>
     [Theory]
-    [Source(SourceKind.Standard, "UL/CSA/ANCE 248-14, as Littelfuse, Fuseology selection guide (2014), p. 12, tells it; the Bussmann GMA "
+    [Source(SourceKind.Standard,
+        "UL/CSA/ANCE 248-14, as Littelfuse, Fuseology selection guide (2014), p. 12, tells it; the Bussmann GMA "
         + "data sheet has the same rows for 63 mA to 15 A; both read")]
     [InlineData(0.063, 100, 0)]
     [InlineData(0.063, 135, 60)]
@@ -103,7 +106,8 @@ public class FuseChecks
     /// <summary>Quick-acting fuses of IEC 60127: 150 % for an hour at least, 210 % for half an hour at most. Between the two no
     /// time is told.</summary>
     [Theory]
-    [Source(SourceKind.Standard, "IEC 60127-2, quick-acting, 32 mA to 10 A, as a maker's table in a public page has it; second-hand")]
+    [Source(SourceKind.Standard,
+        "IEC 60127-2, quick-acting, 32 mA to 10 A, as a maker's table in a public page has it; second-hand")]
     [InlineData(0.032, 150, 0)]
     [InlineData(10, 150, 0)]
     [InlineData(10, 210, 30)]

@@ -6,10 +6,11 @@ using UnitsNet;
 namespace RigScenarios.Checks.Wiring;
 
 /// <summary>
-/// The network's own solution against a general method for nonlinear equations, which knows nothing of trees. The unknowns are the
-/// inlet voltages of all elements; the equations are Kirchhoff's current law at each.
+/// The network's own solution against a general method for nonlinear equations, which knows nothing of trees. The unknowns are
+/// the inlet voltages of all elements; the equations are Kirchhoff's current law at each.
 /// </summary>
-[Source(SourceKind.ReferenceLibrary, "MathNet.Numerics, C. G. Broyden's method (Mathematics of Computation 19, 1965; second-hand)")]
+[Source(SourceKind.ReferenceLibrary,
+    "MathNet.Numerics, C. G. Broyden's method (Mathematics of Computation 19, 1965; second-hand)")]
 public class GeneralSolverChecks
 {
     private const double Pack = 14.4;

@@ -12,7 +12,8 @@ namespace RigScenarios.Checks.Wiring;
 /// currents of runs. Held
 /// here: 1e-10 relative at one voltage; 1e-7 in times and charge, 2e-6 in currents of runs.
 /// </summary>
-[Source(SourceKind.IndependentProgram, "data/network-cases.json with network-results.json: each part reduced to its loads, DOP853 at "
+[Source(SourceKind.IndependentProgram,
+    "data/network-cases.json with network-results.json: each part reduced to its loads, DOP853 at "
     + "1e-10, every run checked by an implicit solver; by another hand, for the same equations")]
 public class ReferenceNetworkChecks
 {
@@ -77,9 +78,9 @@ public class ReferenceNetworkChecks
     }
 
     /// <summary>
-    /// In this network all hangs on one wire of R = 7.026 mΩ, so that the edge is that of a quadratic equation: b² = 4·a·P·R, a =
-    /// 1 + g·R,
-    /// b = E - Ic·R. The draws, taken from its file, grow with the factor k, but the loss b·I² in its first regulator with k².
+    /// In this network all hangs on one wire of R = 7.026 mΩ, so that the edge is that of a quadratic equation: b² = 4·a·P·R, a
+    /// = 1 + g·R, b = E - Ic·R. The draws, taken from its file, grow with the factor k, but the loss b·I² in its first
+    /// regulator with k².
     /// </summary>
     [Fact]
     [Source(SourceKind.ClosedForm, "discriminant of the quadratic equation of one resistance, worked by hand")]

@@ -4,10 +4,9 @@ using RigScenarios.Benchmarks.Cases;
 namespace RigScenarios.Checks.Wiring;
 
 /// <summary>
-/// 25 networks at one voltage and 25 runs of invented packs through invented wiring, solved by an independent program: each part
-/// reduced to its loads,
-/// DOP853 at 1e-10, begun anew at each change; every network checked by plain sweeps and by a general root finder, every run by
-/// an implicit solver.
+/// 25 networks at one voltage and 25 runs of invented packs through invented wiring, solved by an independent program: each
+/// part reduced to its loads, DOP853 at 1e-10, begun anew at each change; every network checked by plain sweeps and by a
+/// general root finder, every run by an implicit solver.
 /// </summary>
 internal static class ReferenceNetworks
 {

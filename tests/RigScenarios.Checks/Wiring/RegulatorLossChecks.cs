@@ -9,7 +9,8 @@ public class RegulatorLossChecks
 {
     /// <summary>
     /// At 12 V in, 3.3 V and 2 A out: 0.48 W in the switch's resistance (0.4 Ω · 4 A² · 0.3), 0.42 W of switching (12 V · 2 A ·
-    /// 70 ns · 250 kHz) and 0.03 W of its own (12 V · 2.5 mA) = 0.93 W. The same as a loss form: own draw 0.03 W, 0.21 W/A, 0.12 Ω.
+    /// 70 ns · 250 kHz) and 0.03 W of its own (12 V · 2.5 mA) = 0.93 W. The same as a loss form: own draw 0.03 W, 0.21 W/A,
+    /// 0.12 Ω.
     /// </summary>
     [Fact]
     [Source(SourceKind.DataSheet, "STMicroelectronics, A5973D monolithic buck regulator, thermal considerations; read")]
@@ -22,12 +23,13 @@ public class RegulatorLossChecks
     }
 
     /// <summary>
-    /// A step-down regulator of 5.00 V in, measured at nine loads; its input current to 1 mA. The loss form goes through the first,
-    /// the fifth and the ninth (own draw 11.35 mW, a = 65.57 mV, b = 0.4729 Ω, solved by hand from the three); the six between are
-    /// those that can fail. The output voltage is the measured one of each row.
+    /// A step-down regulator of 5.00 V in, measured at nine loads; its input current to 1 mA. The loss form goes through the
+    /// first, the fifth and the ninth (own draw 11.35 mW, a = 65.57 mV, b = 0.4729 Ω, solved by hand from the three); the six
+    /// between are those that can fail. The output voltage is the measured one of each row.
     /// </summary>
     [Theory]
-    [Source(SourceKind.OpenData, "Test of MT3410 power supply, board rev. 2, a public hardware repository, table of measures; read")]
+    [Source(SourceKind.OpenData,
+        "Test of MT3410 power supply, board rev. 2, a public hardware repository, table of measures; read")]
     [InlineData(106, 3.32, 150.1)]
     [InlineData(141, 3.31, 198.9)]
     [InlineData(179, 3.32, 251.8)]

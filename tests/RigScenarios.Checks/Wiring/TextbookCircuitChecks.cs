@@ -31,7 +31,8 @@ public class TextbookCircuitChecks
     /// <summary>12.0 V, 1.00 Ω before 6.00 and 13.0 Ω side by side: 5.11 Ω in all, 2.35 A, 2.35 V on the first, 9.65 V on the
     /// others, 1.61 A and 15.5 W in the second.</summary>
     [Fact]
-    [Source(SourceKind.Handbook, "OpenStax, College Physics, example 21.3, as ulearngo.com has it; total and current read, the rest "
+    [Source(SourceKind.Handbook,
+        "OpenStax, College Physics, example 21.3, as ulearngo.com has it; total and current read, the rest "
         + "from memory of the example")]
     public void Series_and_parallel_resistors()
     {
@@ -86,10 +87,11 @@ public class TextbookCircuitChecks
         Assert.Equal(5.3, WattsIn(point, "three"), 0.05);
     }
 
-    /// <summary>12.0 V without a load, 11.5 V at 3.00 A: an inner resistance of 0.17 Ω and a load of 3.8 Ω. Put in, they give the
-    /// two back.</summary>
+    /// <summary>12.0 V without a load, 11.5 V at 3.00 A: an inner resistance of 0.17 Ω and a load of 3.8 Ω. Put in, they give
+    /// the two back.</summary>
     [Fact]
-    [Source(SourceKind.Handbook, "Serway and Vuille, College Physics, 11th ed., chapter 18, problem 3; question read, answer worked")]
+    [Source(SourceKind.Handbook,
+        "Serway and Vuille, College Physics, 11th ed., chapter 18, problem 3; question read, answer worked")]
     public void A_battery_that_sags_under_three_amperes()
     {
         var point = Solve(12, 0.5 / 3, Lamp("load", null, 11.5 / 3));
@@ -101,7 +103,8 @@ public class TextbookCircuitChecks
     /// <summary>A starter motor of 0.0500 Ω on 12.0 V behind 0.0100 Ω, and with corroded connections of 0.0900 Ω more: current,
     /// voltage at the motor and power.</summary>
     [Theory]
-    [Source(SourceKind.Handbook, "OpenStax, College Physics, chapter 21, problem on a starter motor, as collegephysicsanswers.com solves "
+    [Source(SourceKind.Handbook,
+        "OpenStax, College Physics, chapter 21, problem on a starter motor, as collegephysicsanswers.com solves "
         + "it; read")]
     [InlineData(0, 200, 10.0, 2000)]
     [InlineData(0.0900, 80, 4.00, 320)]
@@ -130,7 +133,8 @@ public class TextbookCircuitChecks
 
     /// <summary>A two-wire line with loads along it, resistances there and back: voltage at each load.</summary>
     [Fact]
-    [Source(SourceKind.Handbook, "V. K. Mehta, R. Mehta, Principles of Power System, example 13.1, p. 313, as a public solution in code has "
+    [Source(SourceKind.Handbook,
+        "V. K. Mehta, R. Mehta, Principles of Power System, example 13.1, p. 313, as a public solution in code has "
         + "it; read")]
     public void A_line_with_four_loads_along_it()
     {
@@ -155,7 +159,8 @@ public class TextbookCircuitChecks
         Assert.Equal(460, point.Elements["c"].Inlet.Volts, 1e-6);
     }
 
-    private static Wire Wire(string name, double ohms, string? fedBy = null) => new(name, fedBy, ElectricResistance.FromOhms(ohms));
+    private static Wire Wire(string name, double ohms, string? fedBy = null) =>
+        new(name, fedBy, ElectricResistance.FromOhms(ohms));
 
     private static Device Taking(string name, string? fedBy, double amperes) => new(name, fedBy,
         new([new("on", new DeviceDraw { ConstantCurrent = ElectricCurrent.FromAmperes(amperes) })]));

@@ -7,8 +7,8 @@ namespace RigScenarios.Checks.Wiring;
 /// <summary>Voltage drops and losses of networks against printed worked examples.</summary>
 public class VoltageDropChecks
 {
-    /// <summary>Ω/ft, run length in ft, A, printed drop in V. Left out: two rows whose printed drop is not the product of the other
-    /// three.</summary>
+    /// <summary>Ω/ft, run length in ft, A, printed drop in V. Left out: two rows whose printed drop is not the product of the
+    /// other three.</summary>
     [Theory]
     [Source(SourceKind.Regulation, "FAA AC 43.13-1B CHG 1 (27 September 2001), tables 11-7 and 11-8, p. 11-22; read")]
     [InlineData(0.00044, 107, 20, 0.942, 0.0005)]
@@ -27,11 +27,12 @@ public class VoltageDropChecks
     }
 
     /// <summary>
-    /// Two-wire circuits of American gauges, one way in ft, stranded copper at 75 °C; the third with 12.9 Ω·circular mil/ft for its
-    /// copper. The fourth is solid copper at 20 °C.
+    /// Two-wire circuits of American gauges, one way in ft, stranded copper at 75 °C; the second and third with 12.9 Ω·circular
+    /// mil/ft for its copper. The fourth is solid copper at 20 °C.
     /// </summary>
     [Theory]
-    [Source(SourceKind.Handbook, "electrician2.com, weltrain05, p. 135 (NEC, chapter 9, table 8); tradelicenseprep.com, voltage drop; "
+    [Source(SourceKind.Handbook,
+        "electrician2.com, weltrain05, p. 135 (NEC, chapter 9, table 8); tradelicenseprep.com, voltage drop; "
         + "voltagedropcalculator.net, examples: worked examples for trainees; all read")]
     [InlineData(16, true, 75, 100, 4, 4.0, 0.05)]
     [InlineData(12, true, 75, 100, 20, 7.9, 0.05)]
@@ -62,11 +63,12 @@ public class VoltageDropChecks
     }
 
     /// <summary>
-    /// A pump of 10 A, 11 ft of wire there and 10 ft back, which the table rounds up to 25 ft: 16 AWG for 10 % of 12 V, 10 AWG for
-    /// 3 %. One even gauge less is too thin for each.
+    /// A pump of 10 A, 11 ft of wire there and 10 ft back, which the table rounds up to 25 ft: 16 AWG for 10 % of 12 V, 10 AWG
+    /// for 3 %. One even gauge less is too thin for each.
     /// </summary>
     [Theory]
-    [Source(SourceKind.Handbook, "Holland Marine Products, catalogue 2021, pp. 52 and 53, tables of 3 % and 10 % voltage drop at 12 V "
+    [Source(SourceKind.Handbook,
+        "Holland Marine Products, catalogue 2021, pp. 52 and 53, tables of 3 % and 10 % voltage drop at 12 V "
         + "with their example; read")]
     [InlineData(10, 16)]
     [InlineData(3, 10)]

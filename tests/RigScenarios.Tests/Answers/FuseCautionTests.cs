@@ -9,7 +9,8 @@ public sealed class FuseCautionTests
     [Theory]
     [InlineData("rating: 1 A", "Fuse, plate: at 2.0 A of 1.0 A rated it opens within 2 minutes, not at once.")]
     [InlineData("rating: 1.4 A", "Fuse, plate: at 2.0 A of 1.4 A rated it opens within an hour, not at once.")]
-    [InlineData("rating: 1.8 A", "Fuse, plate: at 2.0 A of 1.8 A rated it may carry that for hours, or go in the middle of a take.")]
+    [InlineData("rating: 1.8 A",
+        "Fuse, plate: at 2.0 A of 1.8 A rated it may carry that for hours, or go in the middle of a take.")]
     [InlineData("rating: 1 A, kind: resettable",
         "Fuse, plate: at 2.0 A of 1.0 A rated it may carry that for hours, or go in the middle of a take.")]
     public void Past_its_rating_the_time_to_open_is_told(string fuse, string caution) =>

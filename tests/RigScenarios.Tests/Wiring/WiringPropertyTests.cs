@@ -1,5 +1,4 @@
 using CsCheck;
-using RigScenarios.Parts;
 using RigScenarios.Wiring;
 using UnitsNet;
 
