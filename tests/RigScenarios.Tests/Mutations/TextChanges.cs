@@ -162,7 +162,7 @@ internal sealed partial class TextChanges
 
     private static int Depth(string line) => line.Length - line.TrimStart(' ').Length;
 
-    [GeneratedRegex(@"(?<![\w.])-?\d+(\.\d+)?", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"(?<![\w.])-?\d+(\.\d+)?", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Number();
 
     [GeneratedRegex(@"(?<=\d )[A-Za-z°µΩ·²/%]+|(?<=\d)%", RegexOptions.CultureInvariant, 1000)]
@@ -171,7 +171,8 @@ internal sealed partial class TextChanges
     [GeneratedRegex(@"(?<key>[a-z][a-z0-9-]*): (?<value>[^\s,{}\[\]#][^,{}\[\]\n#]*)", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Field();
 
-    [GeneratedRegex(@"[a-z][a-z0-9-]*: [^\s,{}\[\]#][^,{}\[\]\n#]*(, )?", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"[a-z][a-z0-9-]*: [^\s,{}\[\]#][^,{}\[\]\n#]*(, )?",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex FieldWithComma();
 
     [GeneratedRegex(@"[a-z][a-z0-9-]*(?=:)", RegexOptions.CultureInvariant, 1000)]
