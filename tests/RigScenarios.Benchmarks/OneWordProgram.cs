@@ -2,7 +2,8 @@ using System.Diagnostics;
 
 namespace RigScenarios.Benchmarks;
 
-/// <summary>A program that prints one word, made and built in a temporary folder: what any start costs on this machine. Loaded into
+/// <summary>A program that prints one word, made and built in a temporary folder: what any start costs on this machine. Loaded
+/// into
 /// another program as a start-up hook, it counts the methods that were compiled while that one ran.</summary>
 internal sealed class OneWordProgram : IDisposable
 {

@@ -33,7 +33,8 @@ internal static class StartCommand
         using var word = OneWordProgram.Build();
         Console.WriteLine($"{times} starts of each, by turns; wall clock: median; processor: mean of user and system time");
         foreach (var command in commands)
-            Compare(word, () => new ProcessStartInfo(program, command) { WorkingDirectory = root }, string.Join(' ', command), times);
+            Compare(word, () => new ProcessStartInfo(program, command) { WorkingDirectory = root },
+                string.Join(' ', command), times);
         return 0;
     }
 
@@ -60,7 +61,8 @@ internal static class StartCommand
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
             $"{name}: {wall:0} ms, processor {Text(processor, "0")} ms, {methods} methods compiled while it runs"));
 
-    private static string Text(double? number, string format) => number?.ToString(format, CultureInfo.InvariantCulture) ?? "unknown";
+    private static string Text(double? number, string format) =>
+        number?.ToString(format, CultureInfo.InvariantCulture) ?? "unknown";
 
     private static (double Wall, double? Processor) Measured(ProcessStartInfo start)
     {
@@ -69,7 +71,8 @@ internal static class StartCommand
         return (clock.Elapsed.TotalMilliseconds, OfChildren() - before);
     }
 
-    /// <summary>The processor time of all finished children, in ms; null where the system doesn't tell it in this way. It comes in
+    /// <summary>The processor time of all finished children, in ms; null where the system doesn't tell it in this way. It comes
+    /// in
     /// steps of 10 ms, so only a mean over many runs says something.</summary>
     private static double? OfChildren()
     {
@@ -79,7 +82,8 @@ internal static class StartCommand
         // proc(5): after the name in brackets the fields are counted from the third; 16 and 17 are the children's, in 1/100 s.
         var text = File.ReadAllText(Stat);
         var fields = text[(text.LastIndexOf(')') + 2)..].Split(' ');
-        return 10 * (double.Parse(fields[13], CultureInfo.InvariantCulture) + double.Parse(fields[14], CultureInfo.InvariantCulture));
+        return 10 * (double.Parse(fields[13], CultureInfo.InvariantCulture)
+            + double.Parse(fields[14], CultureInfo.InvariantCulture));
     }
 
     private static double Median(List<(double Wall, double? Processor)> runs) =>
