@@ -204,7 +204,7 @@ public sealed class LiveTests
         .Select(file => Path.GetFileNameWithoutExtension(file)).Order(StringComparer.Ordinal)];
 
     [Fact]
-    public void All_committed_notebooks_are_looked_at() => Assert.True(Committed.Count() >= 8, $"{Committed.Count()} notebooks");
+    public void All_committed_notebooks_are_looked_at() => Assert.True(Committed.Count >= 8, $"{Committed.Count} notebooks");
 
     [Theory]
     [MemberData(nameof(Committed))]

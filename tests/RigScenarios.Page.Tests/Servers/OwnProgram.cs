@@ -27,22 +27,23 @@ internal sealed class OwnProgram : IDisposable
             Path.Combine(AppContext.BaseDirectory, "RigScenarios.Cli.dll"), folder])
         {
             WorkingDirectory = folder,
+            UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
         // Else the runtime itself makes large files in memory, which a bound on files would forbid.
         start.Environment["DOTNET_EnableWriteXorExecute"] = "0";
         start.Environment["DOTNET_EnableDiagnostics"] = "0";
-        var process = Process.Start(start)!;
+        var started = Process.Start(start)!;
         var told = new StringBuilder();
         while (!told.ToString().Contains("To stop", StringComparison.Ordinal)
-            && await process.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken) is { } line)
+            && await started.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken) is { } line)
             told.AppendLine(line);
         var address = Regex.Match(told.ToString(), "http://127\\.0\\.0\\.1:[0-9]+/[^ \n]*token=[0-9a-f]{64}",
             RegexOptions.None, TimeSpan.FromSeconds(1)).Value;
         if (address.Length == 0)
-            Assert.Fail($"It did not start: {told}{await process.StandardError.ReadToEndAsync()}");
-        var program = new OwnProgram(process, new Uri(address));
+            Assert.Fail($"It did not start: {told}{await started.StandardError.ReadToEndAsync()}");
+        var program = new OwnProgram(started, new Uri(address));
         var key = TrialServer.KeyIn(await program.client.GetStringAsync(program.Address, TestContext.Current.CancellationToken));
         program.client.DefaultRequestHeaders.Add("Rig-Key", key);
         program.client.DefaultRequestHeaders.Add("Origin", program.Address.GetLeftPart(UriPartial.Authority));

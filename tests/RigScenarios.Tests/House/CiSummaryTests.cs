@@ -75,7 +75,8 @@ public sealed class CiSummaryTests
         Assert.SkipWhen(OperatingSystem.IsWindows(), "this system has no bash");
         using var folder = new TemporaryFolder();
         var start = new ProcessStartInfo("bash", [Path.Combine(Repository.Root, ".ci", "summary"),
-            folder.Write("output.txt", printed), $"{status}", .. excused]) { RedirectStandardOutput = true };
+            folder.Write("output.txt", printed), $"{status}", .. excused]) { RedirectStandardOutput = true,
+            UseShellExecute = false };
         using var bash = Process.Start(start)!;
         var told = await bash.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
         await bash.WaitForExitAsync(TestContext.Current.CancellationToken);
