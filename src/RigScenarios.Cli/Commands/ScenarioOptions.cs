@@ -118,7 +118,8 @@ internal sealed class ScenarioOptions
             if (equals > 0)
                 changes.Add((text[..equals].Trim(), text[(equals + 1)..].Trim()));
             else
-                problems.Add(new Diagnostic(Severity.Error, "", TextPlace.None, "--set", $"Found \"{text}\".",
+                problems.Add(new Diagnostic(Severity.Error, "", TextPlace.None, "--set",
+                    $"Found \"{(text.Length <= 200 ? text : text[..197] + "...")}\".",
                     "PATH=VALUE, such as \"days.day-one.ambient=-10 °C\""));
         }
         return problems.Count > 0 ? throw new ScenarioProblemsException(problems) : changes;

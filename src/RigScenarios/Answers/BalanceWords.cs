@@ -200,10 +200,16 @@ public static class BalanceWords
         var time = balance.Holding is { } holding
             ? $" That is {holding.Part.Percent:0} % of the greatest effort that you gave; a published fit then has a typical "
                 + $"holding time of {Held(holding.Time)}. People differ more than that."
-            : $" {NoEffort}";
+            : $" {NotHeld(balance.Rig.Build.InHands?.GreatestEffort, Math.Abs(moment))}";
         return $"Each hand carries {balance.Mass.Mass.Kilograms * hands.Share.DecimalFractions:0.0} kg; each shoulder works "
-            + $"against {moment:0.0} N·m, the arm's own weight in it.{time}";
+            + $"against {Math.Abs(moment):0.0} N·m, the arm's own weight in it.{time}";
     }
+
+    /// <summary>An effort that nobody measured, one that is too small, and a hold that takes none are three things.</summary>
+    private static string NotHeld(Torque? effort, double moment) => effort is not { } greatest ? NoEffort
+        : moment > greatest.NewtonMeters
+            ? $"That is beyond the greatest effort that you gave, {greatest.NewtonMeters:0.0} N·m: it can't be held so."
+            : "That takes nothing of the greatest effort that you gave.";
 
     private static string Held(Loads.HoldingTime time) => AnswerTimes.Length(time.Typical)
         + (time is { Low: { } low, High: { } high }

@@ -8,6 +8,9 @@ namespace RigScenarios.Files;
 /// <summary>What must hold between the places of a build.</summary>
 internal static class PlaceCheck
 {
+    /// <summary>Between pad and hands, mm: with less the hands would have to pull without bound.</summary>
+    private const double LeastLever = 1;
+
     /// <summary>Checks the places of a build; every problem goes to the log.</summary>
     public static void Run(Scenario scenario, Build build, string at, ReadLog log)
     {
@@ -25,9 +28,10 @@ internal static class PlaceCheck
         foreach (var (name, place) in build.Places.Where(place => !build.OffRig.Contains(place.Key)))
             CheckPlace(scenario, name, place, onRig, $"{at}.places.{name}", log);
         Rings(build, at, log);
-        if (build.OnShoulder is { Pad: { } pad, Hands: { } hands } && (pad - hands).Meters is 0)
+        if (build.OnShoulder is { Pad: { } pad, Hands: { } hands } && Math.Abs((pad - hands).Millimeters) < LeastLever)
             log.Error($"{at}.on-shoulder.hands",
-                "Pad and hands are at the same place along the lens, so the hands have no lever.", "two different places");
+                "Pad and hands are at the same place along the lens, so the hands have no lever.",
+                $"two places at least {LeastLever:0} mm apart");
         if (build.OnHead is { CounterbalanceAt: { } set }
             && build.Carries.Select(scenario.PartOf)
             .FirstOrDefault(part => part?.Kind == PartKind.Head)?.Head is { CounterbalanceSteps.Count: > 0 } head

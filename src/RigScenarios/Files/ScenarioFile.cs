@@ -22,7 +22,7 @@ public static class ScenarioFile
     /// <param name="path">The file.</param>
     public static (Scenario? Scenario, IReadOnlyList<Diagnostic> Problems) TryRead(string path)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        ArgumentNullException.ThrowIfNull(path);
         var log = new ReadLog(path);
         FileFormat.TryRead(path, FileFormat.Scenario, ScenarioFormat.Whole, log, out var scenario);
         return Checked(scenario, path, log);

@@ -12,6 +12,8 @@ namespace RigScenarios.Files;
 public static class ScenarioPath
 {
     private const string PartsStep = "parts";
+    private const string PartsFromStep = "parts-from";
+    private const int LongestPath = 1000;
 
     /// <summary>The scenario with one field set to a text, as if its file said so.</summary>
     /// <param name="scenario">The scenario.</param>
@@ -59,7 +61,18 @@ public static class ScenarioPath
 
     private static Scenario SetOne(Scenario scenario, string path, string text, ReadLog log)
     {
+        if (path.Length > LongestPath)
+        {
+            log.Error(path[..57] + "...", $"This is longer than the {LongestPath} characters that a path has at most.");
+            return scenario;
+        }
         var steps = path.Split('.');
+        if (steps[0] == PartsFromStep)
+        {
+            log.Error(path, "Parts are read together with the file, so that another place for them can't be set for one run.",
+                $"\"{PartsFromStep}\" in the file itself, or \"parts.NAME={{…}}\" for one part");
+            return scenario;
+        }
         if (steps.Length > 1 && steps[0] == PartsStep && !scenario.Parts.ContainsKey(steps[1])
             && scenario.Library.TryGetValue(steps[1], out var shared))
             scenario = scenario with { Parts = scenario.Parts.With(steps[1], shared) };

@@ -12,8 +12,12 @@ public static class TargetFile
     /// <param name="inputs">Files that must stay: what is written comes from them.</param>
     public static string? Problem(string path, params IEnumerable<string> inputs)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(inputs);
+        if (string.IsNullOrWhiteSpace(path))
+            return TextFile.NoName;
+        if (Path.EndsInDirectorySeparator(path))
+            return "This names a folder; the name of a file is needed.";
         try
         {
             var target = RealPath.Of(Path.GetFullPath(path));

@@ -10,6 +10,9 @@ public static class TextFile
     /// <summary>The largest file that is read. A scenario of a long shoot has some tens of kilobytes.</summary>
     internal const int LargestBytes = 2 * 1024 * 1024;
 
+    /// <summary>What is said of a name without a letter.</summary>
+    internal const string NoName = "No file is named.";
+
     /// <summary>What some editors put before the first character of a file.</summary>
     internal const char ByteOrderMark = '\uFEFF';
 
@@ -64,7 +67,7 @@ public static class TextFile
     public static (string? Text, IReadOnlyList<Scenarios.Diagnostic> Problems) TryRead(string path,
         int mostBytes = LargestBytes)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        ArgumentNullException.ThrowIfNull(path);
         var log = new ReadLog(path);
         return (Read(path, log, mostBytes), log.Problems);
     }
@@ -72,6 +75,11 @@ public static class TextFile
     /// <summary>The file's text; null if it can't be had. Every problem goes to the log.</summary>
     internal static string? Read(string path, ReadLog log, int mostBytes = LargestBytes)
     {
+        if (string.IsNullOrWhiteSpace(path))
+        {
+            log.Error(TextPlace.None, "", NoName, "a file, such as \"my-rig.yaml\"");
+            return null;
+        }
         try
         {
             if (Directory.Exists(path))

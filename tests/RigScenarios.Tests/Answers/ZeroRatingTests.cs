@@ -116,6 +116,18 @@ public partial class ZeroRatingTests(ITestOutputHelper output)
         Assert.Equal([3.0, 2, 1], Limit.LeastLeftFirst([Lock(1), Lock(3), Lock(2)]).Select(limit => (double)limit.Worst.Value));
     }
 
+    [Theory]
+    [InlineData("", "measured (in-hands.greatest-effort)")]
+    [InlineData("in-hands: {greatest-effort: 0 N·m}", "beyond the greatest effort that you gave, 0.0 N·m: it can't be held so.")]
+    [InlineData("in-hands: {greatest-effort: 1 N·m}", "beyond the greatest effort that you gave, 1.0 N·m: it can't be held so.")]
+    [InlineData("in-hands: {greatest-effort: 60 N·m}", "of the greatest effort that you gave; a published fit")]
+    public void An_effort_of_0_is_no_effort_that_nobody_measured(string effort, string words)
+    {
+        var balance = ScenarioBalance.Of(Read(Text(more: effort, stance: "hand")), "one");
+        Assert.Contains(words, BalanceWords.Answer(balance), StringComparison.Ordinal);
+        Assert.DoesNotContain("-0.0", BalanceWords.Answer(balance), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_head_that_is_not_weighed_is_told_where_the_whole_is_lifted()
     {

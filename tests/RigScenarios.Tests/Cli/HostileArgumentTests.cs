@@ -60,6 +60,43 @@ public class HostileArgumentTests
         }
     }
 
+    [Theory]
+    [InlineData("run", "")]
+    [InlineData("run", " ")]
+    [InlineData("check", "")]
+    [InlineData("travel", "")]
+    public async Task A_name_without_a_letter_names_no_file(params string[] words)
+    {
+        var (code, output, error) = await ConsoleRun.RunAsync(words);
+        Assert.Equal(2, code);
+        Assert.Contains("No file is named. Accepted: a file, such as \"my-rig.yaml\"", output + error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("parts-from=[/etc]", "in the file itself")]
+    [InlineData("parts-from=[/dev/zero]", "in the file itself")]
+    [InlineData("kit={}", "This names no thing of the kit")]
+    [InlineData("days.day-one.ambient={a: &x b}", "References are not accepted")]
+    public async Task A_change_that_would_do_nothing_or_too_much_is_refused(string set, string problem)
+    {
+        var (code, _, error) = await ConsoleRun.RunAsync("run", Rig, "--quick", "--set", set);
+        Assert.Equal(2, code);
+        Assert.Contains(problem, error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task However_long_an_argument_is_the_message_is_short()
+    {
+        foreach (var set in (string[])[string.Concat(Enumerable.Repeat("a.", 20_000)) + "=1", new string('x', 50_000),
+            "days.day-one.ambient=" + new string('9', 50_000) + " °C", "title=" + new string('x', 50_000),
+            "kit." + new string('k', 900) + "={part: x}"])
+        {
+            var (code, _, error) = await ConsoleRun.RunAsync("run", Rig, "--quick", "--set", set);
+            Assert.Equal(2, code);
+            Assert.InRange(error.Length, 10, 3000);
+        }
+    }
+
     [Fact]
     public async Task A_table_never_takes_the_place_of_what_it_comes_from_or_of_a_rig()
     {
