@@ -53,9 +53,9 @@ internal static class OpenCommand
     {
         var rig = Path.GetExtension(file) is ".yaml" or ".yml" ? file : null;
         var notebook = rig is null ? file : null;
-        if (rig is not null && !File.Exists(rig))
+        if (rig is not null && !(File.Exists(rig) && PlainFile.IsAt(rig)))
         {
-            ErrorText.Line($"error: there is no file {rig}");
+            ErrorText.Line(File.Exists(rig) ? $"error: {rig}: {PlainFile.NoPlainFile}" : $"error: there is no file {rig}");
             return ExitCodes.BadInput;
         }
         if (!Directory.Exists(folder))
@@ -76,7 +76,7 @@ internal static class OpenCommand
             Port = port,
             Listen = listen,
             Prepares = true,
-            Report = Console.Error.WriteLine,
+            Report = ErrorText.Line,
         };
         Unfinished.RemoveFrom(rigs, now);
         await using var server = await PageServer.StartAsync(options, cancellation);

@@ -6,7 +6,7 @@ namespace RigScenarios.Cli.Commands;
 /// <summary>The file that an option names for what a command writes.</summary>
 internal static class OutputFile
 {
-    private static readonly string[] People = [".yaml", ".yml", ".ipynb"];
+    private static readonly string[] Others = [".yaml", ".yml", ".ipynb"];
 
     /// <summary>Refuses a file that can't be written, or that must not be lost; before the work that would end in it.</summary>
     /// <param name="option">The option, for the message.</param>
@@ -21,9 +21,9 @@ internal static class OutputFile
                 $"Found \"{path}\". {problem}", $"a new file, or one that may be replaced, such as \"{example}\"")]);
     }
 
-    // A table or page has another ending: over a rig or a notebook it is a slip.
-    private static string? Kept(string path, string example) => File.Exists(path)
-        && Path.GetExtension(path) is var ending && People.Contains(ending, StringComparer.OrdinalIgnoreCase)
-        && !example.EndsWith(ending, StringComparison.OrdinalIgnoreCase)
-        ? "A rig or a notebook stands there; it would be lost." : null;
+    // A table called as a rig is would be read with the rigs and parts of its folder, and one over a rig would be its loss.
+    private static string? Kept(string path, string example) => path == "-" ? "The name of a file is needed."
+        : Path.GetExtension(path) is var ending && Others.Contains(ending, StringComparer.OrdinalIgnoreCase)
+            && !example.EndsWith(ending, StringComparison.OrdinalIgnoreCase)
+        ? "Rigs and notebooks have such names; what is written here is neither." : null;
 }

@@ -81,7 +81,9 @@ public sealed partial record Notebook
     /// where.</exception>
     public static Notebook Load(string path)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        ArgumentNullException.ThrowIfNull(path);
+        if (string.IsNullOrWhiteSpace(path))
+            throw new NotebookInputException(["No file is named. Accepted: a notebook, such as \"03-the-cold.ipynb\"."]);
         var full = Path.GetFullPath(path);
         if (!File.Exists(full))
             throw new NotebookInputException([$"There is no notebook \"{path}\".{Nearest(full)}"]);

@@ -34,6 +34,9 @@ public class ExitCodeTests
     [InlineData("open", "nothing.ipynb", "--no-browser")]
     [InlineData("notebook", "nothing.ipynb", "--out", "x.html")]
     [InlineData("new", "x.yaml")]
+    [InlineData("open", "--folder", "/dev/null", "--no-browser")]
+    [InlineData("open", "--folder", "", "--no-browser")]
+    [InlineData("open", "/dev/null", "--no-browser")]
     public async Task What_cant_be_used_ends_with_2(params string[] words)
     {
         var (code, _, _) = await ConsoleRun.RunAsync(words);

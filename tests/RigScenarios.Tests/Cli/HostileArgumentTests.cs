@@ -65,11 +65,13 @@ public class HostileArgumentTests
     [InlineData("run", " ")]
     [InlineData("check", "")]
     [InlineData("travel", "")]
+    [InlineData("notebook", "", "--out", "x.html")]
+    [InlineData("open", "", "--no-browser")]
     public async Task A_name_without_a_letter_names_no_file(params string[] words)
     {
         var (code, output, error) = await ConsoleRun.RunAsync(words);
         Assert.Equal(2, code);
-        Assert.Contains("No file is named. Accepted: a file, such as \"my-rig.yaml\"", output + error, StringComparison.Ordinal);
+        Assert.Contains("No file is named. Accepted: a ", output + error, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -110,7 +112,7 @@ public class HostileArgumentTests
         Directory.CreateSymbolicLink(Path.Combine(folder.Path, "here"), folder.Path);
         foreach (var target in (string[])[rig, parts, other, Path.Combine(folder.Path, "link.csv"),
             Path.Combine(folder.Path, "here", "rig.yaml"), folder.Path, Path.Combine(rig, "t.csv"),
-            Repository.Data("parts", "power.yaml")])
+            Repository.Data("parts", "power.yaml"), Path.Combine(folder.Path, "table.yaml"), "-", "", folder.Path + "/"])
         {
             var (code, output, error) = await Sweep(rig, target);
             Assert.True(code == 2, $"{target}: {code} {output} {error}");
@@ -119,6 +121,7 @@ public class HostileArgumentTests
         }
         Assert.Equal(text, File.ReadAllText(rig));
         Assert.Equal("title: somebody's", File.ReadAllText(other));
+        Assert.False(File.Exists(Path.Combine(folder.Path, "table.yaml")));
         var table = Path.Combine(folder.Path, "new", "t.csv");
         Assert.Equal(0, (await Sweep(rig, table)).Code);
         Assert.Equal(0, (await Sweep(rig, table)).Code);
@@ -132,7 +135,7 @@ public class HostileArgumentTests
         foreach (var special in (string[])[SpecialFiles.Pipe(Path.Combine(folder.Path, "pipe.yaml")), SpecialFiles.Endless()])
         {
             foreach (var command in (string[][])[["run", special], ["check", special], ["day", special], ["balance", special],
-                ["wiring", special], ["travel", special], ["notebook", special, "--out", Path.Combine(folder.Path, "x.html")]])
+                ["wiring", special], ["travel", special], ["open", special, "--no-browser"], ["notebook", special, "--out", Path.Combine(folder.Path, "x.html")]])
             {
                 var (code, output, error) = await ConsoleRun.RunAsync(command);
                 Assert.True(code == 2, $"{string.Join(' ', command)}: {code} {output} {error}");
