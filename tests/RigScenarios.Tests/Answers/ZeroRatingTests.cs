@@ -3,7 +3,6 @@ using RigScenarios.Answers;
 using RigScenarios.Balance;
 using RigScenarios.Files;
 using RigScenarios.Limits;
-using RigScenarios.Loads;
 using RigScenarios.Scenarios;
 using UnitsNet;
 using static RigScenarios.Tests.Answers.ByHandRig;
@@ -190,6 +189,6 @@ public partial class ZeroRatingTests(ITestOutputHelper output)
         Assert.DoesNotContain("∞", text, StringComparison.Ordinal);
     }
 
-    [GeneratedRegex(@"^-?[0-9.]+(E[+-]?[0-9]+)?")]
+    [GeneratedRegex(@"^-?[0-9.]+(E[+-]?[0-9]+)?", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Number();
 }

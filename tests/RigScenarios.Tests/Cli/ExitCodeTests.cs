@@ -99,7 +99,7 @@ public class ExitCodeTests
         var program = typeof(RigScenarios.Cli.CommandLine).Assembly.Location;
         return Process.Start(new ProcessStartInfo("dotnet", [program, .. words])
         {
-            RedirectStandardOutput = true, RedirectStandardError = true,
+            UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true,
         })!;
     }
 }

@@ -135,8 +135,10 @@ public class HostileArgumentTests
         foreach (var special in (string[])[SpecialFiles.Pipe(Path.Combine(folder.Path, "pipe.yaml")), SpecialFiles.Endless()])
         {
             foreach (var command in (string[][])[["run", special], ["check", special], ["day", special], ["balance", special],
-                ["wiring", special], ["travel", special], ["open", special, "--no-browser"], ["notebook", special, "--out", Path.Combine(folder.Path, "x.html")]])
+                ["wiring", special], ["travel", special], ["open", special, "--no-browser"],
+                ["notebook", special, "--out", Path.Combine(folder.Path, "x.html")]])
             {
+                TestContext.Current.CancellationToken.ThrowIfCancellationRequested();
                 var (code, output, error) = await ConsoleRun.RunAsync(command);
                 Assert.True(code == 2, $"{string.Join(' ', command)}: {code} {output} {error}");
                 Assert.Contains("no plain file", output + error, StringComparison.Ordinal);

@@ -1,5 +1,3 @@
-using RigScenarios.Scenarios;
-
 namespace RigScenarios.Tests.Cli;
 
 /// <summary>One check, the same everywhere: what <c>check</c> accepts every command answers, and what one refuses

@@ -107,7 +107,7 @@ public class WrittenDigitsTests
         var tried = 0;
         foreach (var (at, line) in lines.Index().Where(item => item.Item.Any(char.IsAsciiDigit)))
         {
-            var digit = line.IndexOfAny("0123456789".ToCharArray());
+            var digit = line.AsSpan().IndexOfAnyInRange('0', '9');
             foreach (var instead in odd)
             {
                 var changed = string.Join('\n', lines.Select((other, index) => index == at
