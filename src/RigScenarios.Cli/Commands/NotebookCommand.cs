@@ -41,10 +41,11 @@ internal static class NotebookCommand
             foreach (var (name, value) in ScenarioOptions.Changes(set))
                 values[name] = value;
             var (page, notebookOut) = (Path.GetFullPath(output), executed is null ? null : Path.GetFullPath(executed));
+            var notebook = Notebook.Load(file);
             OutputFile.Check("--out", page, "page.html", file);
             if (notebookOut is not null)
                 OutputFile.Check("--executed", notebookOut, "with-results.ipynb", file, page);
-            var run = await NotebookRunner.RunAsync(Notebook.Load(file), values, new Lines(), cancellation);
+            var run = await NotebookRunner.RunAsync(notebook, values, new Lines(), cancellation);
             if (run.Failure is { } failure)
             {
                 ErrorText.Lines($"error: {failure}");
