@@ -1,6 +1,8 @@
+using System.Runtime.CompilerServices;
+
 namespace RigScenarios.Checks.Table;
 
-/// <summary>Each check names what it rests on and how that was read.</summary>
+/// <summary>Each check names what it rests on and how that was read, and the page in docs counts them as they are.</summary>
 public class OutsideChecksPageTests
 {
     /// <summary>Kinds whose figures stand somewhere to be read.</summary>
@@ -29,4 +31,15 @@ public class OutsideChecksPageTests
         Assert.True(!silent.Any(), "Say \"read\", \"second-hand\" or \"from memory\" in each of these:\n"
             + string.Join('\n', silent));
     }
+
+    [Fact]
+    public async Task The_page_is_the_one_that_the_command_makes()
+    {
+        var path = Path.Combine(Path.GetDirectoryName(Here())!, "..", "..", "..", OutsideChecksPage.Path);
+        var text = OutsideChecksPage.Text(await OutsideCheck.AllAsync());
+        Assert.True(text == await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken),
+            $"{OutsideChecksPage.Path} is not what the checks are now; make it anew: {OutsideChecksPage.Command}");
+    }
+
+    private static string Here([CallerFilePath] string file = "") => file;
 }
