@@ -6,6 +6,9 @@ namespace RigScenarios.Tests.Files;
 
 public sealed class FieldHelpTests
 {
+    /// <summary>Five answers beside a text of at most 2 MB, of which the deepest holds a million groups.</summary>
+    private const long MostBytes = 1_000_000_000;
+
     private const string Start = """
         rigscenarios: scenario 1
         title: x
@@ -125,8 +128,11 @@ public sealed class FieldHelpTests
     [MemberData(nameof(HostileInputTests.Texts), MemberType = typeof(HostileInputTests), DisableDiscoveryEnumeration = true)]
     public void Any_text_gets_an_answer(string what, string text)
     {
-        Assert.NotEmpty(what);
+        var before = GC.GetAllocatedBytesForCurrentThread();
         foreach (var (line, column) in ((int, int)[])[(1, 1), (3, 5), (int.MaxValue, int.MaxValue), (-1, 0), (1, 500_000)])
             Assert.InRange(FieldHelp.At(text, line, column).About.Length, 1, 500);
+        // Work by the length of the text and not by its square, of which the bytes tell without a clock.
+        var bytes = GC.GetAllocatedBytesForCurrentThread() - before;
+        Assert.True(bytes < MostBytes, $"{what} made the help allocate {bytes} bytes.");
     }
 }

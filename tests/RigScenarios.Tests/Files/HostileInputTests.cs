@@ -21,6 +21,7 @@ public sealed class HostileInputTests(ITestOutputHelper output)
     {
         { "a million opening brackets", new string('[', 1_000_000) },
         { "a million opening braces", new string('{', 1_000_000) },
+        { "many quotes in a word in braces", Head + "kit: {a: x" + new string('"', 200_000) + "}\n" },
         { "deep block nesting",
             Head + "kit:\n" + string.Concat(Enumerable.Range(1, 1500).Select(depth => new string(' ', depth) + "a:\n")) },
         { "deep lists in block style", Head + "kit:\n  " + string.Concat(Enumerable.Repeat("- ", 100_000)) + "a" },
