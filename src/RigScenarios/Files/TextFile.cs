@@ -23,6 +23,7 @@ public static class TextFile
     /// A link is followed, and stays one. What killed runs left in that folder is removed.
     /// </summary>
     /// <exception cref="IOException">The file can't be written, or something stands there that is no plain file.</exception>
+    /// <exception cref="UnauthorizedAccessException">Nothing can be written into that folder.</exception>
     public static void Write(string path, string text)
     {
         if (TargetFile.Problem(path) is { } problem)
@@ -34,14 +35,33 @@ public static class TextFile
         try
         {
             WriteThrough(temporary, Strict.GetBytes(text));
-            if (!OperatingSystem.IsWindows() && File.Exists(full))
-                File.SetUnixFileMode(temporary, File.GetUnixFileMode(full));
+            KeepMode(full, temporary);
             Unfinished.RemoveFrom(folder, new DateTimeOffset(File.GetLastWriteTimeUtc(temporary)));
             File.Move(temporary, full, overwrite: true);
+        }
+        catch (Exception exception) when (exception is UnauthorizedAccessException or FileNotFoundException
+            or DirectoryNotFoundException)
+        {
+            throw new UnauthorizedAccessException($"{path}: nothing can be written into that folder.", exception);
         }
         finally
         {
             File.Delete(temporary);
+        }
+    }
+
+    /// <summary>Whoever may not read the old file may not read the new one either.</summary>
+    private static void KeepMode(string old, string temporary)
+    {
+        if (OperatingSystem.IsWindows() || !File.Exists(old))
+            return;
+        try
+        {
+            File.SetUnixFileMode(temporary, File.GetUnixFileMode(old));
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            // A memory card has no modes to keep.
         }
     }
 

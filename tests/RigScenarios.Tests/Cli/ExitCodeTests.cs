@@ -52,6 +52,11 @@ public class ExitCodeTests
             "days.day-one.ambient=0 °C..1 °C:2", "--out", Path.Combine(file, "t.csv"));
         Assert.Equal(2, code);
         Assert.Contains("is a file and no folder", error, StringComparison.Ordinal);
+        if (!Directory.Exists("/proc/self"))
+            return;
+        (code, _, error) = await ConsoleRun.RunAsync("sweep", Rig, "--build", "shoulder", "--over",
+            "days.day-one.ambient=0 °C..1 °C:2", "--out", "/proc/t.csv");
+        Assert.Equal((2, "error: /proc/t.csv: nothing can be written into that folder."), (code, error.Trim()));
     }
 
     [Theory(Timeout = 180_000)]
