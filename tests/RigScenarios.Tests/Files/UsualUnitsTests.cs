@@ -3,7 +3,6 @@ using System.Text.RegularExpressions;
 using RigScenarios.Files.Formats;
 using UnitsNet;
 using UnitsNet.Units;
-using Xunit;
 
 namespace RigScenarios.Tests.Files;
 
