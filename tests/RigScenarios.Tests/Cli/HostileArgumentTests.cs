@@ -61,6 +61,26 @@ public class HostileArgumentTests
     }
 
     [Theory]
+    [InlineData("[red]x[/]")]
+    [InlineData("[/]")]
+    [InlineData("[bold")]
+    [InlineData("{0} %s")]
+    [InlineData("<script>alert(1)</script>")]
+    [InlineData("=1+1")]
+    [InlineData("שלום 👩‍🚀")]
+    public async Task A_title_that_looks_like_markup_stays_text(string odd)
+    {
+        var title = $"A {odd}";
+        foreach (var command in (string[])["run", "day", "balance", "wiring", "travel"])
+        {
+            string[] words = [command, Rig, "--set", $"title={title}", "--set", $"parts.compact-body-b.name={title}"];
+            var (code, output, error) = await ConsoleRun.RunAsync(command == "run" ? [.. words, "--quick"] : words);
+            Assert.True(code == 0, $"{command}: {code} {error}");
+            Assert.StartsWith(title, output.TrimStart(), StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
     [InlineData("run", "")]
     [InlineData("run", " ")]
     [InlineData("check", "")]
