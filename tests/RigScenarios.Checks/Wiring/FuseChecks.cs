@@ -44,14 +44,14 @@ public class FuseChecks
     [Source(SourceKind.DataSheet,
         "Littelfuse 2920L, 1206L, 30R; Bourns MF-NSMF: tables of hold current over ambient temperature, "
         + "second-hand as public design notes quote them; a maker's page on plug-in types, 907706.com, read")]
-    [InlineData("2920L185", 1.85, 1.54, 1.39, 1.22, 1.07, 0.85)]
-    [InlineData("1206L050", 0.50, 0.42, 0.39, 0.35, 0.31, 0.25)]
-    [InlineData("1206L075", 0.75, 0.65, 0.59, 0.54, 0.49, 0.41)]
-    [InlineData("30R500U", 5.00, 4.15, 3.85, 3.40, 3.05, 2.60)]
-    [InlineData("MF-NSMF050", 0.50, 0.44, 0.40, 0.35, 0.32, 0.26)]
-    [InlineData("MF-NSMF075", 0.75, 0.67, 0.61, 0.52, 0.50, 0.42)]
+    [InlineData("chip, 1.85 A", 1.85, 1.54, 1.39, 1.22, 1.07, 0.85)]
+    [InlineData("chip, 0.5 A", 0.50, 0.42, 0.39, 0.35, 0.31, 0.25)]
+    [InlineData("chip, 0.75 A", 0.75, 0.65, 0.59, 0.54, 0.49, 0.41)]
+    [InlineData("leaded, 5 A", 5.00, 4.15, 3.85, 3.40, 3.05, 2.60)]
+    [InlineData("small chip, 0.5 A", 0.50, 0.44, 0.40, 0.35, 0.32, 0.26)]
+    [InlineData("small chip, 0.75 A", 0.75, 0.67, 0.61, 0.52, 0.50, 0.42)]
     [InlineData("plug-in", 100.0, 88.0, 80.0, 71.0, 66.0, 56.0)]
-    public void Resettable_limiters_carry_at_least_what_is_taken(string part, double rating, params double[] holds)
+    public void Resettable_limiters_carry_at_least_what_is_taken(string limiter, double rating, params double[] holds)
     {
         var fuse = new FuseData(ElectricCurrent.FromAmperes(rating), Kind: FuseKind.Resettable);
 
@@ -60,8 +60,8 @@ public class FuseChecks
         {
             var (hold, celsius) = row;
             var taken = fuse.SteadyAt(Temperature.FromDegreesCelsius(celsius)).Amperes;
-            Assert.True(taken <= hold, $"{part} at {celsius} °C: {taken} A taken, {hold} A published");
-            Assert.True(celsius > 60 || taken >= 0.8 * hold, $"{part} at {celsius} °C: only {taken} A of {hold} A");
+            Assert.True(taken <= hold, $"{limiter} at {celsius} °C: {taken} A taken, {hold} A published");
+            Assert.True(celsius > 60 || taken >= 0.8 * hold, $"{limiter} at {celsius} °C: only {taken} A of {hold} A");
         });
     }
 
