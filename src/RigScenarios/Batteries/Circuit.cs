@@ -88,6 +88,9 @@ internal static class Circuit
 {
     /// <summary>Solves the terminals in air of the given temperatures, K. Beyond the power limit the voltage stays at that of the
     /// limit, sqrt(P·R/a), so that a trial step can pass it.</summary>
+    // Compiled well at its first call, like the other methods on lanes: left to itself it stays badly compiled through a whole
+    // short run.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Solve(
         PackParameters pack, in MonotoneCubic.Piece piece, in TemperatureBand band, in TerminalDraw draw, in StateLanes state,
         Vector512<double> air,

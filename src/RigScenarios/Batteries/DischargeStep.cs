@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using RigScenarios.Numerics;
 
@@ -108,6 +109,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
     /// circuit
     /// from the polynomials between the nodes, relative, weighted for its effect.
     /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public bool TrySolve(double length, double tolerance, out double error)
     {
         Length = length;
@@ -141,6 +143,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
     public double ChargeAt(double theta) => start.Charge + (Length * Collocation.Integral(chargeCoefficients, theta));
 
     /// <summary>The state at θ of the step, 0…1 (a little beyond is allowed).</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public PackState StateAt(double theta)
     {
         Span<Vector512<double>> at1 = stackalloc Vector512<double>[Count];
@@ -156,6 +159,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
     }
 
     /// <summary>Charge (A·s), delivered and chemical energy and heat to the air (J), from the start of the step to θ.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public StepIntegrals Integrate(double theta)
     {
         var weights = Collocation.IntegralWeights(theta) * Length;
@@ -174,6 +178,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
 
     // First values of the drivers for the iteration: the course of the step before, where this one goes on from it; else they are
     // constant.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Guess()
     {
         var time = Collocation.Places * Length;
@@ -182,6 +187,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
         heat = first.Heat + heatTrend.After(time);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private StateLanes StatesWith(
         Vector512<double> places,
         ReadOnlySpan<Vector512<double>> on1,
@@ -200,6 +206,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
                 + (decayHeat * (start.Kelvin - ambient)) + AmbientAt(places));
 
     /// <summary>What the places of the step were like; those beyond θ, which it does not reach, stand for its end.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public ObservedLanes Lanes(double theta, in CircuitPoint endPoint, in PackState endState, double startSeconds)
     {
         var reached = Vector512.LessThan(Collocation.Places, Vector512.Create(theta));
@@ -218,6 +225,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
 
     // The voltage is looked at too: under constant current the drivers say nothing of its course, on which the events depend.
     // Heat works on the rest only through the temperature, so it may be less exact.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double Deviation()
     {
         var error = Relative(circuits.PairDriver);

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using RigScenarios.Numerics;
 
@@ -96,6 +97,7 @@ internal sealed class EndConditions
 
     private bool Watches(in TerminalDraw draw) => draw.Solved?.Watches ?? watchesTerminals;
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private Vector512<double> Gap(EndCause cause, in CircuitLanes point, in StateLanes state) => cause switch
     {
         EndCause.PowerLimit => point.PowerMargin,
@@ -109,6 +111,7 @@ internal sealed class EndConditions
         _ => Vector512.Create(maximumTemperature) - state.Kelvin,
     };
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool Closes(EndCause cause, DischargeStep step, double end, in CircuitLanes endPoint, in PackState endState,
         out double theta)
     {

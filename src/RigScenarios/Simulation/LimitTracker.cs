@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using RigScenarios.Batteries;
 using RigScenarios.Limits;
@@ -180,6 +181,7 @@ internal sealed class LimitTracker
         _ => ElectricCurrent.FromAmperes(value),
     };
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void See(
         Check check,
         Vector512<double> value, Vector512<double> allowed, in ObservedLanes lanes, LoadCase kind, Func<string> situation,
@@ -199,6 +201,7 @@ internal sealed class LimitTracker
     }
 
     // Inside a step the worst lies between its moments: at the turning point of the parabola through three of them.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static (double Left, double Value, double Allowed, double Seconds) Refined(
         int lane, Vector512<double> left, Vector512<double> value, Vector512<double> allowed, Vector512<double> seconds)
     {

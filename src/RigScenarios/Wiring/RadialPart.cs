@@ -62,6 +62,7 @@ internal sealed class RadialPart
 
     /// <summary>Sets all copper to temperatures, and takes the power of regulators out of all nodes.</summary>
     /// <param name="copperFactor">How many times its resistance at 20 °C copper has.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Prepare(Vector512<double> copperFactor)
     {
         for (var node = 0; node < nodes.Length; node++)
@@ -87,6 +88,7 @@ internal sealed class RadialPart
     /// <param name="resistance">R, Ω; 0 or more.</param>
     /// <param name="pivot">dE/dV at the first node: 1 without a source resistance, towards 0 where the source can just
     /// deliver.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public Vector512<double> Solve(Vector512<double> source, Vector512<double> resistance, out Vector512<double> pivot)
     {
         for (var node = 0; node < volts.Length; node++)

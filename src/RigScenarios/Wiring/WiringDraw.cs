@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 using RigScenarios.Batteries;
@@ -71,6 +72,7 @@ internal sealed class WiringDraw : SolvedDraw
     public override bool Watches => watched.Length > 0;
 
     /// <inheritdoc/>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public override void Solve(Vector512<double> source, Vector512<double> resistance, Vector512<double> air,
         ref CircuitLanes point)
     {
@@ -181,6 +183,7 @@ internal sealed class WiringDraw : SolvedDraw
 
     private static bool Draws(DeviceDraw draw) => draw.DrawsAnything;
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void SumCurrents()
     {
         Array.Clear(currents);
@@ -206,6 +209,7 @@ internal sealed class WiringDraw : SolvedDraw
     }
 
     // Solves what hangs behind regulators; what has no copper behind any need not be solved again.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Prepare(Vector512<double> air)
     {
         if (air == preparedAir)
@@ -235,6 +239,7 @@ internal sealed class WiringDraw : SolvedDraw
             SolveBehind(element, (Regulator)network[element], part);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void SolveBehind(int element, Regulator regulator, RadialPart part)
     {
         var output = regulator.Output.Volts;
