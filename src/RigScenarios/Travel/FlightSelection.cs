@@ -23,7 +23,7 @@ internal static class FlightSelection
     public static int[] Choose(IReadOnlyList<(PackedBattery Battery, FlightCheck Check)> groups,
         PassengerRules rules, int travellers)
     {
-        var most = Math.Min(rules.LargeSpares.Value, rules.PowerBanks?.Value ?? 0) * travellers;
+        var most = Math.Min(rules.Spares.Value, Math.Min(rules.LargeSpares.Value, rules.PowerBanks?.Value ?? 0)) * travellers;
         int[]? best = null;
         (double WattHours, int Count, int FewApprovals) bestScore = default;
         for (var largeBanks = 0; largeBanks <= most; largeBanks++)
