@@ -7,8 +7,8 @@ using UnitsNet;
 namespace RigScenarios.Tests.Loads;
 
 /// <summary>
-/// Rods of 500 mm (15 mm, bore 12 mm, aluminium) 40 mm ahead on a body of 160 mm, worked by hand: the front end is free for 210 mm,
-/// the rear one for 130 mm. What lies over the body bends neither end; what is said to sit past an end acts at it.
+/// Rods of 500 mm (15 mm, bore 12 mm, aluminium) 40 mm ahead on a body of 160 mm, worked by hand: the front end is free for
+/// 210 mm, the rear one for 130 mm. What lies over the body bends neither end; what is said to sit past an end acts at it.
 /// </summary>
 public class RodFindingTests
 {
