@@ -63,7 +63,7 @@ internal static class SwapsFormat
             "What the outlet, generator or inverter is rated for in volt-amperes; the watts that a charger gets are fewer."),
         Fields<DayCharger>.Optional("power-factor", PartFormat.Shares, charger => charger.PowerFactor,
             (charger, value) => charger with { PowerFactor = value },
-            "Watts over volt-amperes that the charger draws; 60 % if left out."),
+            $"Watts over volt-amperes that the charger draws; {DayCharger.UsualPowerFactor.Percent:0} % if left out."),
         Fields<DayCharger>.OptionalGroup("stands", PartFormat.Title, charger => charger.Stands,
             (charger, value) => charger with { Stands = value }, "Where it stands, for people."),
         Fields<DayCharger>.Optional("power-from", new ChoiceFormat<PowerSource>(), charger => charger.PowerFrom,
