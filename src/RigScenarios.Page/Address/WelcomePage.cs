@@ -26,7 +26,7 @@ internal static class WelcomePage
             <link rel="icon" href="data:,">
             <meta name="rig-key" content="{key}">
             <meta name="rig-next" content="{HtmlText.Escape(next)}">
-            <script src="/assets/enter.js"></script>
+            <script src="/assets/shared/enter.js"></script>
             </head>
             <body>
             <p>Opening the pages. If nothing follows, this browser runs no scripts or keeps nothing for them; the pages

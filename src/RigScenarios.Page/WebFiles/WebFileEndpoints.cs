@@ -39,10 +39,10 @@ internal sealed class WebFileEndpoints
     public void Map(IEndpointRouteBuilder routes)
     {
         routes.MapGet("/assets/{**file}", context => WriteAsync(context, (string?)context.GetRouteValue("file") ?? ""));
-        routes.MapGet("/", context => WriteAsync(context, "shelf.html"));
-        routes.MapGet("/n/{name}", context => WriteAsync(context, "notebook.html"));
-        routes.MapGet("/rig", context => WriteAsync(context, "rig.html"));
-        routes.MapGet("/file/{folder}/{name}", context => WriteAsync(context, "file.html"));
+        routes.MapGet("/", context => WriteAsync(context, "shelf/shelf.html"));
+        routes.MapGet("/n/{name}", context => WriteAsync(context, "notebook/notebook.html"));
+        routes.MapGet("/rig", context => WriteAsync(context, "rig/rig.html"));
+        routes.MapGet("/file/{folder}/{name}", context => WriteAsync(context, "file/file.html"));
     }
 
     private void Add(string name, string type, Func<byte[]> read) =>

@@ -68,7 +68,7 @@ public sealed class StrangerTests
         foreach (var _ in Enumerable.Range(0, 3))
         {
             Assert.StartsWith("HTTP/1.1 200 ", await AskAsync(known,
-                $"GET /assets/enter.js HTTP/1.1\r\nHost: {server.Host}\r\n{server.Credentials}\r\n\r\n"),
+                $"GET /assets/shared/enter.js HTTP/1.1\r\nHost: {server.Host}\r\n{server.Credentials}\r\n\r\n"),
                 StringComparison.Ordinal);
             await Task.Delay(400, TestContext.Current.CancellationToken);
         }

@@ -1,0 +1,52 @@
+// The shelf: what there is to read, and the files to start from.
+import { api, fetchFile, inPath } from "../shared/api.js";
+import { el } from "../shared/parts.js";
+
+const message = document.getElementById("message");
+
+function pictureOf(notebook) {
+  const image = el("img", { alt: "" });
+  fetchFile(`/picture/${encodeURIComponent(notebook.name)}`)
+    .then(file => { image.src = URL.createObjectURL(file); }, () => { image.parentElement.hidden = true; });
+  return image;
+}
+
+function notebookRow(notebook) {
+  const picture = notebook.hasPicture ? el("div", { class: "picture" }, pictureOf(notebook)) : null;
+  return el("li", { class: picture ? "with-picture" : "" }, picture, el("div", {},
+    el("h3", {}, el("a", { href: `/n/${encodeURIComponent(notebook.name)}` }, notebook.title)), el("p", {}, notebook.sentence)));
+}
+
+function fileRow(file) {
+  const title = file.title || file.name;
+  return el("li", {},
+    el("span", { class: "title" }, title, el("span", { class: "name" }, file.name)),
+    el("a", { href: `/rig?file=${encodeURIComponent(file.id)}`, "aria-label": `${title}: open in the form` }, "Open in the form"),
+    el("a", { href: `/file/${inPath(file.id)}`, "aria-label": `${title}: edit as text` }, "Edit as text"),
+    file.problems > 0 ? el("p", { class: "problem" },
+      file.problems === 1 ? "One place in it cannot be read yet." : `${file.problems} places in it cannot be read yet.`) : null);
+}
+
+function show(part, list, rows) {
+  document.getElementById(list).replaceChildren(...rows);
+  document.getElementById(part).hidden = false;
+}
+
+try {
+  const shelf = await api("GET", "/api/shelf");
+  message.hidden = shelf.notebooks.length > 0;
+  message.textContent =
+    "No notebooks are on the shelf. Start the program in the folder that holds them, or begin with your own rig.";
+  if (shelf.notebooks.length > 0) show("notebooks-part", "notebook-list", shelf.notebooks.map(notebookRow));
+
+  const own = shelf.files.filter(file => file.folder === "own"), samples = shelf.files.filter(file => file.folder !== "own");
+  document.getElementById("own-about").textContent = own.length > 0
+    ? `They lie in the folder ${shelf.folder}; the command line and the notebooks take them too.`
+    : `None yet. What you save is kept in the folder ${shelf.folder}.`;
+  show("own-part", "own-list", own.map(fileRow));
+  if (samples.length > 0) show("samples-part", "sample-list", samples.map(fileRow));
+} catch (error) {
+  message.hidden = false;
+  message.classList.add("problem");
+  message.textContent = error.message;
+}
