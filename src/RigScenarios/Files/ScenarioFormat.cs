@@ -10,8 +10,7 @@ namespace RigScenarios.Files;
 /// <summary>How a scenario stands in a file.</summary>
 internal static class ScenarioFormat
 {
-    public static readonly QuantityFormat<Temperature> Air = new(Temperature.FromDegreesCelsius(-50),
-        Temperature.FromDegreesCelsius(60), "-8 °C");
+    public static readonly QuantityFormat<Temperature> Air = new(WarmerAir.Coldest, WarmerAir.Warmest, "-8 °C");
 
     private static readonly QuantityFormat<Length> Altitudes = new(Length.FromMeters(-430), Length.FromMeters(6000), "1800 m");
 

@@ -89,6 +89,28 @@ public sealed record Scenario
         }
     }
 
+    /// <summary>
+    /// The scenario on warmer or colder days: the air of the days moved by the same difference, a course by each of its points.
+    /// The night between two days, and the places where batteries rest and chargers stand, keep the temperatures that they have.
+    /// </summary>
+    /// <param name="by">How much warmer; below 0 for colder.</param>
+    /// <param name="days">The days that are moved; all of them, and what holds for all days, if none is named.</param>
+    /// <exception cref="ScenarioProblemsException">The scenario has no such day.</exception>
+    public Scenario Warmer(TemperatureDelta by, params IReadOnlyList<string> days)
+    {
+        ArgumentNullException.ThrowIfNull(days);
+        if (by.Kelvins == 0)
+            return this;
+        if (days.Count > 0)
+            return days.Distinct().Aggregate(this, (all, name) => all with { Days = all.Days.With(
+                name, Chosen.From(all.Days, name, "day", "days").Warmer(by, Conditions.Ambient)) });
+        return this with
+        {
+            Conditions = Conditions with { Ambient = Conditions.Ambient is { } air ? WarmerAir.Of(air, by) : null },
+            Days = new OrderedMap<ShootingDay>(Days.Select(day => KeyValuePair.Create(day.Key, day.Value.Warmer(by)))),
+        };
+    }
+
     /// <summary>The names in the kit of the batteries that a journey takes: those that it names, else all.</summary>
     /// <param name="journey">The journey.</param>
     public IEnumerable<string> BatteriesOn(JourneyPlan journey)
