@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using RigScenarios.Answers;
 using RigScenarios.Charts;
 using RigScenarios.Charts.Answers;
@@ -96,6 +97,35 @@ public static class NotebookSession
     public static void WhatIsAssumed(RigAnswer answer, int most = 3) =>
         Show(AnswerBlock.Assumed(LeadingAssumptions.Find(answer, progress: new CellProgress("assumptions are varied"),
             cancellation: Cancellation), most));
+
+    /// <summary>
+    /// What the reader gave for a parameter that may be left empty (<c>double? wind = null;</c>), and otherwise what the chosen
+    /// file says. A living page shows the file's value at the control, so that it never stands on another file's.
+    /// </summary>
+    /// <param name="given">The parameter, by its plain name.</param>
+    /// <param name="inFile">What the file says, in the parameter's unit.</param>
+    /// <param name="control">The parameter's name; the compiler fills it in.</param>
+    public static T AsInFile<T>(T? given, T inFile, [CallerArgumentExpression(nameof(given))] string control = "")
+        where T : struct => ControlValues.Use(control, given, inFile, isOfFile: true);
+
+    /// <summary>The same where the file may say nothing of it.</summary>
+    /// <param name="given">The parameter, by its plain name.</param>
+    /// <param name="inFile">What the file says, in the parameter's unit; null for nothing.</param>
+    /// <param name="otherwise">What is taken where the file says nothing.</param>
+    /// <param name="control">The parameter's name; the compiler fills it in.</param>
+    public static T AsInFile<T>(T? given, T? inFile, T otherwise, [CallerArgumentExpression(nameof(given))] string control = "")
+        where T : struct => ControlValues.Use(control, given, inFile ?? otherwise, inFile is not null);
+
+    /// <summary>Tells the reader of a living page why a control moves nothing with the present file; called only where it is
+    /// so.</summary>
+    /// <param name="parameter">The parameter, by its plain name.</param>
+    /// <param name="why">Why, in a sentence.</param>
+    /// <param name="control">The parameter's name; the compiler fills it in.</param>
+    public static void MovesNothing<T>(T parameter, string why, [CallerArgumentExpression(nameof(parameter))] string control = "")
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(why);
+        Show(new ControlPart(control) { WhyNothing = why });
+    }
 
     /// <summary>Shows a small table. Quantities are written in trade units, numbers with four digits.</summary>
     /// <param name="titles">Titles of the columns, units in brackets.</param>

@@ -57,6 +57,20 @@ public sealed record PrintedPart(string Text) : PagePart;
 /// <param name="Text">The file's text.</param>
 public sealed record ScenarioPart(string Name, string Text) : PagePart;
 
+/// <summary>What a control of a living page is to know of the chosen file; elsewhere nothing is seen.</summary>
+/// <param name="Parameter">The parameter's name.</param>
+internal sealed record ControlPart(string Parameter) : PagePart
+{
+    /// <summary>The value in use where the reader gave none, as a person writes it; null where the cell does not say.</summary>
+    public string? Holds { get; init; }
+
+    /// <summary>Whether that is the file's own; otherwise the file says nothing of it, and this is taken instead.</summary>
+    public bool IsOfFile { get; init; }
+
+    /// <summary>Why the control moves nothing here; null where it does.</summary>
+    public string? WhyNothing { get; init; }
+}
+
 /// <summary>HTML made by this product's own code from escaped text. It goes into the page as it is.</summary>
 internal sealed record HtmlPart(string Html) : PagePart;
 

@@ -21,7 +21,7 @@ public static class PartHtml
         PrintedPart printed => $"<pre class=\"rs-printed\">{HtmlText.Escape(printed.Text)}</pre>\n",
         HtmlPart html => html.Html,
         ScriptPart => ChartScript.Html,
-        ScenarioPart => "",
+        ScenarioPart or ControlPart => "",
         _ => throw new ArgumentException($"No page can show a {part?.GetType().Name}.", nameof(part)),
     };
 

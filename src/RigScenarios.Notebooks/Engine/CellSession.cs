@@ -34,7 +34,7 @@ internal sealed class CellSession(IReadOnlyList<CompiledCell> cells, int? parame
     private readonly ShownValues shown = new();
     private readonly Dictionary<int, IReadOnlyList<PagePart>> outputs = [];
     private readonly HashSet<int> stale = [.. cells.Select(cell => cell.Cell.Number)];
-    private readonly Dictionary<string, object> values = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, object?> values = new(StringComparer.Ordinal);
 
     /// <summary>What the cells that ran showed last, in order.</summary>
     public IReadOnlyList<CellRun> Shown =>
@@ -50,7 +50,7 @@ internal sealed class CellSession(IReadOnlyList<CompiledCell> cells, int? parame
     /// <returns>The cells that were run, and the one that failed with its error.</returns>
     /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
     public async Task<(IReadOnlyList<int> Rerun, (int Cell, CellError Error)? Failure)> RunAsync(
-        IReadOnlyDictionary<string, object> given, IReadOnlySet<int> wanted, ICellObserver reader, CancellationToken cancellation)
+        IReadOnlyDictionary<string, object?> given, IReadOnlySet<int> wanted, ICellObserver reader, CancellationToken cancellation)
     {
         MarkStale(given);
         var rerun = new List<int>();
@@ -123,10 +123,10 @@ internal sealed class CellSession(IReadOnlyList<CompiledCell> cells, int? parame
         }
     }
 
-    private void MarkStale(IReadOnlyDictionary<string, object> given)
+    private void MarkStale(IReadOnlyDictionary<string, object?> given)
     {
         var declared = cells.FirstOrDefault(cell => cell.Cell.Number == parametersCell);
-        var changed = given.Where(value => !values.TryGetValue(value.Key, out var before) || !before.Equals(value.Value))
+        var changed = given.Where(value => !values.TryGetValue(value.Key, out var before) || !Equals(before, value.Value))
             .Select(value => value.Key).ToList();
         foreach (var name in changed)
             values[name] = given[name];
@@ -176,9 +176,12 @@ internal sealed class CellSession(IReadOnlyList<CompiledCell> cells, int? parame
         foreach (var (name, value) in values)
         {
             if (declared.Variable(name) is { } field)
-                field.SetValue(variables, value is IConvertible && field.FieldType != value.GetType()
-                    ? Convert.ChangeType(value, field.FieldType, System.Globalization.CultureInfo.InvariantCulture)
+            {
+                var type = Nullable.GetUnderlyingType(field.FieldType) ?? field.FieldType;
+                field.SetValue(variables, value is IConvertible && type != value.GetType()
+                    ? Convert.ChangeType(value, type, System.Globalization.CultureInfo.InvariantCulture)
                     : value);
+            }
         }
     }
 }

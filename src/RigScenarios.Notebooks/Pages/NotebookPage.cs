@@ -39,7 +39,7 @@ public static class NotebookPage
     private static IEnumerable<PagePart> CodeParts(NotebookCell cell, NotebookRun run)
     {
         if (cell.Number == run.Notebook.Parameters.Cell && run.Parameters.Count > 0)
-            yield return new HtmlPart(ParameterTable(run.Parameters));
+            yield return new HtmlPart(ParameterTable(run));
         foreach (var output in run.Cells.FirstOrDefault(r => r.Cell.Number == cell.Number)?.Outputs ?? [])
             yield return output;
         if (!cell.IsStart)
@@ -48,8 +48,10 @@ public static class NotebookPage
                     + $"{cell.Number})</summary><pre><code>{HtmlText.Escape(cell.Text.TrimEnd())}</code></pre></details>\n");
     }
 
-    private static string ParameterTable(IReadOnlyList<ParameterValue> values)
+    private static string ParameterTable(NotebookRun run)
     {
+        var values = run.Parameters;
+        var held = run.Cells.SelectMany(cell => cell.Outputs).OfType<ControlPart>().ToLookup(part => part.Parameter);
         var hasGiven = values.Any(value => value.IsGiven);
         var html = new StringBuilder("<div class=\"rs-table rs-parameters\"><table><caption>This page was made "
             + "with</caption><tbody>");
@@ -58,15 +60,24 @@ public static class NotebookPage
             var parameter = value.Parameter;
             html.Append(
                 $"<tr{(value.IsGiven ? " class=\"rs-changed\"" : "")}><td>{HtmlText.Escape(Capital(parameter.Label))}</td>");
-            html.Append($"<td class=\"rs-number\">{HtmlText.Prose(Shown(value.Value, parameter))}</td>");
+            html.Append($"<td class=\"rs-number\">{HtmlText.Prose(Used(value, held[parameter.Name]))}</td>");
             if (hasGiven)
                 html.Append(
-                    $"<td>{(value.IsGiven ? $"instead of {HtmlText.Prose(Shown(parameter.Default, parameter))}" : "")}</td>");
+                    $"<td>{(value.IsGiven ? $"instead of {HtmlText.Prose(Own(parameter, held[parameter.Name]))}" : "")}</td>");
             html.Append("</tr>");
         }
 
         return html.Append("</tbody></table></div>\n").ToString();
     }
+
+    private static string Used(ParameterValue value, IEnumerable<ControlPart> held) =>
+        value.Parameter.IsOptional && value.Value.Length == 0 ? Own(value.Parameter, held) : Shown(value.Value, value.Parameter);
+
+    // What stands where nobody gave a value: of the file, of the notebook for a file that says nothing, or the notebook's own.
+    private static string Own(NotebookParameter parameter, IEnumerable<ControlPart> held) => !parameter.IsOptional
+        ? Shown(parameter.Default, parameter)
+        : held.LastOrDefault(part => part.Holds is not null) is not { } part ? "as in the file"
+        : $"{Shown(part.Holds!, parameter)}, {(part.IsOfFile ? "as in the file" : "which the file leaves open")}";
 
     private static string Shown(string value, NotebookParameter parameter) => parameter.Kind switch
     {

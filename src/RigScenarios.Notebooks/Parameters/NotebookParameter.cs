@@ -80,6 +80,10 @@ public sealed record NotebookParameter
     /// <summary>The value that stands for all days, one after the other.</summary>
     public const string AllDays = "all";
 
+    /// <summary>Whether it may be left empty: then the notebook takes what the chosen file says. Declared as <c>double?</c>,
+    /// <c>int?</c> or <c>DateOnly?</c> with the value <c>null</c>.</summary>
+    public bool IsOptional { get; init; }
+
     /// <summary>Suffix that marks a C# literal of the declared type ("m" for decimal), or empty.</summary>
     internal string LiteralSuffix { get; init; } = "";
 
@@ -104,7 +108,7 @@ public sealed record NotebookParameter
                 _ => "a number",
             };
             return string.Join(", ", new[] { what + (Unit.Length > 0 ? $" in {Unit}" : ""),
-                range }.Where(part => part.Length > 0));
+                range, IsOptional ? "or empty for what the file says" : "" }.Where(part => part.Length > 0));
         }
     }
 
@@ -112,6 +116,8 @@ public sealed record NotebookParameter
     internal (string? Value, string? Problem) Read(string given)
     {
         var text = given.Trim();
+        if (IsOptional && text.Length == 0)
+            return ("", null);
         // "-20 °C" for a parameter in °C says the same as "-20".
         if (Unit.Length > 0 && text.EndsWith(Unit, StringComparison.OrdinalIgnoreCase))
             text = text[..^Unit.Length].TrimEnd();
@@ -145,6 +151,7 @@ public sealed record NotebookParameter
     /// <summary>A value, read before, as C# writes it.</summary>
     internal string Literal(string value) => Kind switch
     {
+        _ when IsOptional && value.Length == 0 => "null",
         ParameterKind.Date =>
             $"new DateOnly({value.Replace("-0", "-", StringComparison.Ordinal).Replace("-", ", ", StringComparison.Ordinal)})",
         ParameterKind.Text or ParameterKind.ScenarioFile or ParameterKind.Build or ParameterKind.Day or ParameterKind.Part
@@ -153,9 +160,11 @@ public sealed record NotebookParameter
         _ => value + LiteralSuffix,
     };
 
-    /// <summary>A value, read before, as an object of the runtime: what the notebook's variable is set to.</summary>
-    internal object Typed(string value) => Kind switch
+    /// <summary>A value, read before, as an object of the runtime: what the notebook's variable is set to;
+    /// null where it was left empty.</summary>
+    internal object? Typed(string value) => Kind switch
     {
+        _ when IsOptional && value.Length == 0 => null,
         ParameterKind.Number => double.Parse(value, CultureInfo.InvariantCulture),
         ParameterKind.WholeNumber => long.Parse(value, CultureInfo.InvariantCulture),
         ParameterKind.YesNo => value == "true",

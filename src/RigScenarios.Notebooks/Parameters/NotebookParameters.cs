@@ -91,13 +91,15 @@ public sealed class NotebookParameters
             return null;
         var comment = field.GetTrailingTrivia().FirstOrDefault(trivia => trivia.IsKind(SyntaxKind.SingleLineCommentTrivia))
             .ToString();
-        var type = field.Declaration.Type.ToString();
+        var type = field.Declaration.Type.ToString().TrimEnd('?');
+        var isOptional = field.Declaration.Type is NullableTypeSyntax && value.IsKind(SyntaxKind.NullLiteralExpression);
         return ParameterComment.Read(comment.TrimStart('/').Trim(), kind).Apply(new NotebookParameter
         {
             Name = variable.Identifier.Text,
             Kind = kind,
             Label = variable.Identifier.Text,
-            Default = value is LiteralExpressionSyntax { Token.Value: string text } ? text : DateOf(value) ?? Plain(value, type),
+            Default = isOptional ? "" : value is LiteralExpressionSyntax { Token.Value: string text } ? text : DateOf(value) ?? Plain(value, type),
+            IsOptional = isOptional,
             LiteralSuffix = type switch { "decimal" => "m", "float" => "f", _ => "" },
         });
     }
@@ -115,6 +117,9 @@ public sealed class NotebookParameters
 
     private static ParameterKind? Kind(TypeSyntax type, ExpressionSyntax value) => type.ToString() switch
     {
+        "DateOnly?" when value.IsKind(SyntaxKind.NullLiteralExpression) => ParameterKind.Date,
+        "double?" or "float?" or "decimal?" => ParameterKind.Number,
+        "int?" or "long?" => ParameterKind.WholeNumber,
         "DateOnly" when DateOf(value) is not null => ParameterKind.Date,
         "double" or "float" or "decimal" => ParameterKind.Number,
         "int" or "long" => ParameterKind.WholeNumber,
@@ -141,5 +146,5 @@ public sealed class NotebookParameters
 /// <param name="IsGiven">Whether it was given for the run; otherwise it is the notebook's own.</param>
 public sealed record ParameterValue(NotebookParameter Parameter, string Value, bool IsGiven)
 {
-    internal object Typed => Parameter.Typed(Value);
+    internal object? Typed => Parameter.Typed(Value);
 }

@@ -78,6 +78,7 @@ internal static class NotebookJson
         WriteNumber(json, "minimum", parameter.Minimum);
         WriteNumber(json, "maximum", parameter.Maximum);
         json.WriteString("default", parameter.Default);
+        json.WriteBoolean("isOptional", parameter.IsOptional);
         WriteChoices(json, [.. parameter.Choices.Select(choice => new ParameterChoice(choice, choice, ""))]);
         json.WriteEndObject();
     }

@@ -50,6 +50,13 @@ internal static class PartJson
                 json.WriteString("name", scenario.Name);
                 json.WriteString("text", scenario.Text);
                 break;
+            case ControlPart control:
+                json.WriteString("type", "control");
+                json.WriteString("name", control.Parameter);
+                json.WriteString("holds", control.Holds);
+                json.WriteBoolean("isOfFile", control.IsOfFile);
+                json.WriteString("whyNothing", control.WhyNothing);
+                break;
             default:
                 json.WriteString("type", "html");
                 json.WriteString("html", PartHtml.Of(part));
