@@ -11,7 +11,16 @@ namespace RigScenarios.Batteries;
 /// <param name="Value">The value used, with its unit.</param>
 /// <param name="Why">How it was arrived at.</param>
 /// <param name="Source">Where it comes from.</param>
-public sealed record AssumedValue(string Field, string Name, string Value, string Why, Citation Source);
+public sealed record AssumedValue(string Field, string Name, string Value, string Why, Citation Source)
+{
+    /// <summary>The ends of what is usual, as they would stand in a file; null where whoever assumed it does not know them.</summary>
+    public UsualRange? Usual { get; init; }
+}
+
+/// <summary>The ends of what is usual for a value.</summary>
+/// <param name="Least">The lower end, as it would stand in a file.</param>
+/// <param name="Most">The upper end, as it would stand in a file.</param>
+public sealed record UsualRange(string Least, string Most);
 
 /// <summary>A pack that was made from a battery's data, with all that had to be assumed.</summary>
 /// <param name="Pack">The pack.</param>

@@ -1,4 +1,6 @@
+using System.Globalization;
 using RigScenarios.Cells;
+using UnitsNet;
 
 namespace RigScenarios.Batteries;
 
@@ -27,14 +29,41 @@ internal sealed class AssumptionLog
         : Add("chemistry", "cell chemistry", CellChemistries.Nmc, one => one.Name, "what most camera packs hold",
             Citation.CommonPractice("NMC cells in camera packs"));
 
-    /// <summary>The age of a battery of which nothing is known.</summary>
-    public Age AsNew()
+    /// <summary>The age of a battery: what of it is not given is assumed.</summary>
+    /// <param name="capacityLeft">Part of the capacity that is left; null if not known.</param>
+    /// <param name="resistanceFactor">Resistance over that of the new battery; null if not known.</param>
+    /// <param name="chemistry">What it is made of.</param>
+    public Age Age(Ratio? capacityLeft, double? resistanceFactor, CellChemistry chemistry)
+    {
+        if (capacityLeft is null && resistanceFactor is null)
+            return AsNew();
+        return new Age(
+            capacityLeft ?? Add("capacity-left", "capacity left", Ratio.FromPercent(100), left => $"{left.Percent:G4} %",
+                "not given beside the growth of the resistance: taken as new. Measure it once if it matters",
+                Citation.CommonPractice("a capacity that nobody measured taken as new")),
+            resistanceFactor ?? Growth(capacityLeft!.Value, chemistry));
+    }
+
+    private double Growth(Ratio capacityLeft, CellChemistry chemistry)
+    {
+        var k = chemistry.GrowthPerLoss;
+        var factor = Wear.ResistanceFactor(capacityLeft, k.Value);
+        string Text(double one) => string.Create(CultureInfo.InvariantCulture, $"{one:0.###}");
+        values.Add(new AssumedValue("resistance-growth", "growth of the resistance", Text(factor),
+            string.Create(CultureInfo.InvariantCulture, $"1 + {k.Value:0.0} times the capacity lost: {k.Why}"), k.Source)
+        {
+            Usual = new(Text(1), Text(Wear.ResistanceFactor(capacityLeft, Wear.GreatestUsualGrowthPerLoss))),
+        });
+        return factor;
+    }
+
+    private Age AsNew()
     {
         const string why = "age not given: taken as new. A used battery does less; measure its capacity if it matters";
         values.Add(new AssumedValue("capacity-left", "capacity left", "100 %", why,
-            Citation.CommonPractice("a battery of unknown age taken as new")));
+            Citation.CommonPractice("a battery of unknown age taken as new")) { Usual = new("80 %", "90 %") });
         values.Add(new AssumedValue("resistance-growth", "growth of the resistance", "none (factor 1)", why,
-            Citation.CommonPractice("a battery of unknown age taken as new")));
-        return Age.New;
+            Citation.CommonPractice("a battery of unknown age taken as new")) { Usual = new("1.5", "2") });
+        return Cells.Age.New;
     }
 }

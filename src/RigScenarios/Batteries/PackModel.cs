@@ -24,7 +24,20 @@ public static class PackModel
     /// <param name="age">How far it has aged; as new if null.</param>
     /// <exception cref="ArgumentException">A value lies outside its range, or the chemistry is not known; the message names
     /// it.</exception>
-    public static PackAssumptions From(Battery battery, Mass? mass, BoxSize? size, Age? age)
+    public static PackAssumptions From(Battery battery, Mass? mass, BoxSize? size, Age? age) =>
+        From(battery, mass, size, age?.CapacityLeft, age?.ResistanceFactor);
+
+    /// <summary>Makes the pack of a battery of which part of its age may be known; the rest is assumed and listed.</summary>
+    /// <param name="battery">Label and data sheet.</param>
+    /// <param name="mass">Mass of the battery; estimated from its energy if null.</param>
+    /// <param name="size">Outer size of the battery; estimated from its mass if null.</param>
+    /// <param name="capacityLeft">Part of the new capacity that is left, above 0, up to 1; as new if null.</param>
+    /// <param name="resistanceFactor">Resistance over that of the new battery, 1 or more; by the rule of <see cref="Wear"/> if
+    /// null and the capacity is known.</param>
+    /// <exception cref="ArgumentException">A value lies outside its range, or the chemistry is not known; the message names
+    /// it.</exception>
+    public static PackAssumptions From(
+        Battery battery, Mass? mass, BoxSize? size, Ratio? capacityLeft, double? resistanceFactor)
     {
         ArgumentNullException.ThrowIfNull(battery);
         Require.Positive(battery.Energy.WattHours, "Wh", nameof(battery.Energy));
@@ -98,7 +111,7 @@ public static class PackModel
                 chemistry.MaximumRatePerHour.Why, chemistry.MaximumRatePerHour.Source),
             MaximumTemperature = battery.MaximumTemperature
                 ?? log.Add("maximum-temperature", "hottest pack temperature", chemistry.MaximumTemperature, AssumedText.Celsius),
-            Age = age ?? log.AsNew(),
+            Age = log.Age(capacityLeft, resistanceFactor, chemistry),
         };
         return new PackAssumptions(pack, log.Values);
     }

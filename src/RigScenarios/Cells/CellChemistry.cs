@@ -44,6 +44,12 @@ public sealed record CellChemistry
     /// <summary>Least resistance factor in the warm.</summary>
     public required Sourced<double> ResistanceFloor { get; init; }
 
+    /// <summary>
+    /// Growth of the resistance, as a share of the new one, over the loss of capacity, as a share of the new one: k of
+    /// <see cref="Wear"/>.
+    /// </summary>
+    public required Sourced<double> GrowthPerLoss { get; init; }
+
     /// <summary>Specific heat of a pack.</summary>
     public required Sourced<SpecificEntropy> SpecificHeat { get; init; }
 

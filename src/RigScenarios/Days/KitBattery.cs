@@ -1,5 +1,4 @@
 using RigScenarios.Batteries;
-using RigScenarios.Cells;
 using RigScenarios.Parts;
 using UnitsNet;
 
@@ -50,7 +49,8 @@ public sealed record KitBattery
     /// <summary>Share of the capacity that aging has left; null if not known.</summary>
     public Ratio? CapacityLeft { get; init; }
 
-    /// <summary>How many times the resistance of a new battery it has; null if not known.</summary>
+    /// <summary>How many times the resistance of a new battery it has; null if not known: then it goes with the capacity by the
+    /// rule of <see cref="Cells.Wear"/>.</summary>
     public double? ResistanceGrowth { get; init; }
 
     /// <summary>Its own temperature at the start; that of its resting place if null.</summary>
@@ -77,7 +77,5 @@ public sealed record KitBattery
 
     /// <summary>The pack, with all that had to be assumed.</summary>
     internal PackAssumptions MakePack() => Made ?? PackModel.From(
-        Part.Battery!, Part.Mass, Part.Size,
-        CapacityLeft is null && ResistanceGrowth is null
-            ? null : new Age(CapacityLeft ?? Ratio.FromPercent(100), ResistanceGrowth ?? 1));
+        Part.Battery!, Part.Mass, Part.Size, CapacityLeft, ResistanceGrowth);
 }

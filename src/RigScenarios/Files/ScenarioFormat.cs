@@ -46,7 +46,8 @@ internal static class ScenarioFormat
         Fields<BatteryInUse>.Optional("capacity-left", PartFormat.Shares, battery => battery.CapacityLeft,
             (battery, value) => battery with { CapacityLeft = value }, "Share of the capacity that aging has left."),
         Fields<BatteryInUse>.Optional("resistance-growth", new NumberFormat(1, 20), battery => battery.ResistanceGrowth,
-            (battery, value) => battery with { ResistanceGrowth = value }, "Resistance as a multiple of a new battery's."),
+            (battery, value) => battery with { ResistanceGrowth = value },
+            "Resistance as a multiple of a new battery's; where it is left out it goes with the capacity left."),
         Fields<BatteryInUse>.Optional("start-temperature", Air, battery => battery.StartTemperature,
             (battery, value) => battery with { StartTemperature = value },
             "The battery's own temperature at the start; that of the air if left out."));

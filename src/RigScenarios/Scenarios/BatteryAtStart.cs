@@ -14,7 +14,8 @@ public sealed record BatteryAtStart
     /// <summary>Share of the capacity that aging has left; null if not known.</summary>
     public Ratio? CapacityLeft { get; init; }
 
-    /// <summary>How many times the resistance of a new battery it has; null if not known.</summary>
+    /// <summary>How many times the resistance of a new battery it has; null if not known: then it goes with the capacity by the
+    /// rule of <see cref="Cells.Wear"/>.</summary>
     public double? ResistanceGrowth { get; init; }
 
     /// <summary>Its own temperature at the start; null means that of its place.</summary>

@@ -22,13 +22,24 @@ internal sealed record DayCase(string Id, Scenario Scenario)
             else if (scenario.Builds.Count != 1)
                 problems.Add($"{file}, builds: has {scenario.Builds.Count}; accepted: one.");
             else
-                cases.Add(new DayCase(Path.GetFileNameWithoutExtension(file), scenario));
+                cases.Add(new DayCase(Path.GetFileNameWithoutExtension(file), WithoutRule(scenario)));
         }
 
         if (cases.Count == 0 && problems.Count == 0)
             problems.Add($"{folder}: has no scenario file; accepted: *.yaml that begin with \"rigscenarios: scenario 1\".");
         return problems.Count == 0 ? cases : throw new CaseFileException(string.Join(Environment.NewLine, problems));
     }
+
+    // In a case nothing is assumed (its format page): a battery whose growth is not written has none.
+    private static Scenario WithoutRule(Scenario scenario) => scenario with
+    {
+        Batteries = new(scenario.Batteries.Select(one => KeyValuePair.Create(one.Key,
+            one.Value with { ResistanceGrowth = one.Value.ResistanceGrowth ?? 1 }))),
+        Builds = new(scenario.Builds.Select(one => KeyValuePair.Create(one.Key, one.Value with
+        {
+            Battery = one.Value.Battery with { ResistanceGrowth = one.Value.Battery.ResistanceGrowth ?? 1 },
+        }))),
+    };
 
     private static bool IsScenario(string file) =>
         File.ReadLines(file).Any(line => line.StartsWith("rigscenarios: scenario", StringComparison.Ordinal));

@@ -1,0 +1,57 @@
+using RigScenarios.Cells;
+using UnitsNet;
+
+namespace RigScenarios.Scenarios;
+
+/// <summary>Batteries that have worn further than a scenario says, or less.</summary>
+public static class ScenarioWear
+{
+    /// <summary>The least that is left of a battery's capacity.</summary>
+    public static Ratio LeastLeft { get; } = Ratio.FromPercent(20);
+
+    /// <summary>
+    /// The scenario with every battery of its builds and of its rotation worn further. Capacity and resistance move together: a
+    /// growth that the scenario gives keeps its own ratio to the loss, one that it doesn't give goes by the rule of
+    /// <see cref="Wear"/>.
+    /// </summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="by">Part of the new capacity that is lost besides; below 0 for less worn. What is left ends at 100 % and at
+    /// <see cref="LeastLeft"/>. 0 gives the scenario as it is.</param>
+    public static Scenario MoreWorn(this Scenario scenario, Ratio by)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        if (by.DecimalFractions == 0)
+            return scenario;
+        return scenario with
+        {
+            Builds = new(scenario.Builds.Select(build =>
+            {
+                var battery = build.Value.Battery;
+                var (left, growth) = Worn(scenario, battery.Item, battery.CapacityLeft, battery.ResistanceGrowth, by);
+                return KeyValuePair.Create(build.Key, build.Value with
+                {
+                    Battery = battery with { CapacityLeft = left, ResistanceGrowth = growth },
+                });
+            })),
+            Batteries = new(scenario.Batteries.Select(battery =>
+            {
+                var (left, growth) = Worn(
+                    scenario, battery.Value.Item, battery.Value.CapacityLeft, battery.Value.ResistanceGrowth, by);
+                return KeyValuePair.Create(battery.Key, battery.Value with { CapacityLeft = left, ResistanceGrowth = growth });
+            })),
+        };
+    }
+
+    private static (Ratio Left, double? Growth) Worn(Scenario scenario, string item, Ratio? left, double? growth, Ratio by)
+    {
+        var before = left ?? Ratio.FromPercent(100);
+        var after = Ratio.FromPercent(Math.Round(
+            Math.Clamp(before.Percent - by.Percent, Math.Min(LeastLeft.Percent, before.Percent), 100), 3));
+        return (after, growth is { } known
+            ? Math.Round(Wear.Further(known, before, after, GrowthPerLoss(scenario, item)), 4) : null);
+    }
+
+    private static double GrowthPerLoss(Scenario scenario, string item) =>
+        (CellChemistries.TryFind(scenario.PartOf(item)?.Battery?.Chemistry, out var chemistry) ? chemistry : CellChemistries.Nmc)
+        .GrowthPerLoss.Value;
+}
