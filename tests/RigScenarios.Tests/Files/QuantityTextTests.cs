@@ -12,6 +12,7 @@ public sealed class QuantityTextTests
         Temperature.FromDegreesCelsius(60), "-8 °C");
     private static readonly DurationFormat Durations = new(Duration.FromMinutes(0.1), Duration.FromHours(48), "45 min");
     private static readonly QuantityFormat<Mass> Masses = new(Mass.FromGrams(1), Mass.FromGrams(100_000), "655 g");
+    private static readonly QuantityFormat<Length> Lengths = new(Length.Zero, Length.FromMeters(10), "120 mm");
     private static readonly QuantityFormat<ElectricPotential> Voltages = new(ElectricPotential.FromVolts(0.5),
         ElectricPotential.FromVolts(60), "14.4 V");
     private static readonly QuantityFormat<Power> Powers = new(Power.Zero, Power.FromWatts(2000), "15 W");
@@ -36,6 +37,11 @@ public sealed class QuantityTextTests
     [InlineData("-8 ℃", -8)]
     [InlineData("+4 degC", 4)]
     [InlineData("17.6 °F", -8)]
+    [InlineData("- 8 °C", -8)]
+    [InlineData("8 celsius", 8)]
+    [InlineData("17.6 fahrenheit", -8)]
+    [InlineData("8 c", 8)]
+    [InlineData("17.6 f", -8)]
     public void Temperatures_are_read_as_people_write_them(string text, double celsius) =>
         Assert.Equal(celsius, Read(Temperatures, text).DegreesCelsius, 1e-9);
 
@@ -48,8 +54,55 @@ public sealed class QuantityTextTests
     [InlineData("1.5 h", 90)]
     [InlineData("90 minutes", 90)]
     [InlineData("30 s", 0.5)]
+    [InlineData("2h30", 150)]
+    [InlineData("2 h 30", 150)]
+    [InlineData("２ｈ３０", 150)]
+    [InlineData("1:30 h", 90)]
+    [InlineData("0:45h", 45)]
     public void Times_are_read_as_people_write_them(string text, double minutes) =>
         Assert.Equal(minutes, Read(Durations, text).Minutes, 1e-9);
+
+    [Theory]
+    [InlineData("1.5 Kg", 1500)]
+    [InlineData("1.5 KG", 1500)]
+    [InlineData("655 G", 655)]
+    [InlineData("655 grams", 655)]
+    [InlineData("655 gr", 655)]
+    [InlineData("2 lbs", 907.18474)]
+    [InlineData("8 ounces", 226.796185)]
+    [InlineData("1.5 kilograms", 1500)]
+    [InlineData("1.5 kilos", 1500)]
+    public void Masses_are_read_in_the_spellings_of_the_trade(string text, double grams) =>
+        Assert.Equal(grams, Read(Masses, text).Grams, 1e-6);
+
+    [Theory]
+    [InlineData("120 mm", 120)]
+    [InlineData("12 cm", 120)]
+    [InlineData("120 MM", 120)]
+    [InlineData("12 CM", 120)]
+    [InlineData("120 millimetres", 120)]
+    [InlineData("5 inches", 127)]
+    [InlineData("5 inch", 127)]
+    [InlineData("5\"", 127)]
+    [InlineData("5″", 127)]
+    [InlineData("1 ft", 304.8)]
+    [InlineData("1 foot", 304.8)]
+    public void Lengths_are_read_in_the_spellings_of_the_trade(string text, double millimetres) =>
+        Assert.Equal(millimetres, Read(Lengths, text).Millimeters, 1e-6);
+
+    [Theory]
+    [InlineData("8 deg")]
+    [InlineData("-8°")]
+    public void A_degree_says_of_which_scale(string text) =>
+        Assert.Contains("Celsius or Fahrenheit", Problem(Temperatures, text), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("1:30", "Probably \"1:30 h\" was meant")]
+    [InlineData("2h5", "Probably \"2h5 min\" was meant")]
+    [InlineData("1:75 h", "is not a unit of time")]
+    [InlineData("1h75", "Probably \"1h75 min\" was meant")]
+    public void A_time_that_could_mean_two_things_is_refused(string text, string why) =>
+        Assert.Contains(why, Problem(Durations, text), StringComparison.Ordinal);
 
     [Fact]
     public void A_decimal_comma_is_refused_with_the_way_to_write_it()
@@ -81,6 +134,8 @@ public sealed class QuantityTextTests
     {
         Assert.Contains("\"Wh\" is not a unit of power", Problem(Powers, "15 Wh"), StringComparison.Ordinal);
         Assert.Contains("\"V\" is not a unit of energy", Problem(Energies, "15 V"), StringComparison.Ordinal);
+        Assert.Contains("\"F\" is not a unit of energy", Problem(Energies, "15 F"), StringComparison.Ordinal);
+        Assert.Contains("\"C\" is not a unit of length", Problem(Lengths, "15 C"), StringComparison.Ordinal);
     }
 
     [Theory]

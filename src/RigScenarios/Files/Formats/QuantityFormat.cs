@@ -1,6 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
-using System.Text.RegularExpressions;
 using RigScenarios.Scenarios;
 using UnitsNet;
 
@@ -63,43 +62,4 @@ public class QuantityFormat<T>(T low, T high, string example) : Format<T>, IAcce
     protected virtual bool TryParse(string text, [NotNullWhen(true)] out IQuantity? value,
         [NotNullWhen(false)] out string? problem) =>
         QuantityText.TryRead(text, low, example, out value, out problem);
-}
-
-/// <summary>The form of a length of time, which people also write in parts: <c>1 h 30 min</c>.</summary>
-/// <param name="low">The least accepted value.</param>
-/// <param name="high">The greatest accepted value.</param>
-/// <param name="example">An example as it stands in a file.</param>
-public sealed partial class DurationFormat(Duration low, Duration high, string example)
-    : QuantityFormat<Duration>(low, high, example)
-{
-    /// <inheritdoc/>
-    protected override bool TryParse(string text, [NotNullWhen(true)] out IQuantity? value,
-        [NotNullWhen(false)] out string? problem)
-    {
-        ArgumentNullException.ThrowIfNull(text);
-        // Two parts are looked for first: as one quantity "h 30 min" would be a unit for the units library to search all its
-        // tables for.
-        if (text.Length > 80 || TwoParts().Match(WrittenDigits.Plain(text)) is not { Success: true } parts)
-            return QuantityText.TryRead(text, Duration.Zero, Example, out value, out problem);
-        if (!QuantityText.TryRead(parts.Groups["first"].Value, Duration.Zero, Example, out var hours, out problem))
-        {
-            value = null;
-            return false;
-        }
-        if (!QuantityText.TryRead(parts.Groups["second"].Value, Duration.Zero, Example, out var minutes, out problem))
-        {
-            value = null;
-            if (double.TryParse(parts.Groups["second"].Value, System.Globalization.CultureInfo.InvariantCulture, out _))
-                problem = $"Found \"{text}\": the last number has no unit. Probably \"{text.Trim()} min\" was meant.";
-            return false;
-        }
-        value = Duration.FromMinutes((double)hours.As(UnitsNet.Units.DurationUnit.Minute)
-            + (double)minutes.As(UnitsNet.Units.DurationUnit.Minute));
-        problem = null;
-        return true;
-    }
-
-    [GeneratedRegex(@"^(?<first>\s*[0-9.]+\s*[a-z]+)\s*(?<second>[0-9.].*)$",
-        RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
-    private static partial Regex TwoParts();
 }

@@ -18,7 +18,13 @@ public static partial class QuantityText
         ["wh"] = "Wh", ["WH"] = "Wh",
         ["ah"] = "Ah", ["AH"] = "Ah", ["A·h"] = "Ah", ["W·h"] = "Wh", ["w"] = "W", ["v"] = "V", ["a"] = "A", ["Min"] = "min",
         ["Nm"] = "N·m", ["N m"] = "N·m", ["deg"] = "°", ["F"] = "°F", ["degF"] = "°F", ["deg F"] = "°F", ["degrees"] = "°",
-        ["degree"] = "°",
+        ["degree"] = "°", ["c"] = "°C", ["celsius"] = "°C", ["Celsius"] = "°C", ["f"] = "°F", ["fahrenheit"] = "°F",
+        ["Fahrenheit"] = "°F", ["°c"] = "°C", ["°f"] = "°F",
+        ["Kg"] = "kg", ["KG"] = "kg", ["kilo"] = "kg", ["kilos"] = "kg", ["kilograms"] = "kg", ["G"] = "g", ["gr"] = "g",
+        ["gram"] = "g", ["grams"] = "g", ["lbs"] = "lb", ["pounds"] = "lb", ["ounces"] = "oz", ["ounce"] = "oz",
+        ["MM"] = "mm", ["CM"] = "cm", ["millimetres"] = "mm", ["millimeters"] = "mm", ["centimetres"] = "cm",
+        ["centimeters"] = "cm", ["metres"] = "m", ["meters"] = "m", ["inch"] = "in", ["inches"] = "in", ["\""] = "in",
+        ["″"] = "in", ["”"] = "in", ["foot"] = "ft", ["feet"] = "ft", ["'"] = "ft", ["′"] = "ft",
     };
 
     /// <summary>The least number that is read besides 0.</summary>
@@ -54,7 +60,8 @@ public static partial class QuantityText
                 : $"Found \"{text}\", which is not a number with a unit.";
             return false;
         }
-        var number = double.Parse(match.Groups["number"].Value, NumberStyles.Float, CultureInfo.InvariantCulture);
+        var figure = match.Groups["number"].Value.Replace(" ", "", StringComparison.Ordinal);
+        var number = double.Parse(figure, NumberStyles.Float, CultureInfo.InvariantCulture);
         var unitText = match.Groups["unit"].Value.Trim();
         // Some quantities of the units library are decimal numbers, which end at 8e28.
         if (!(Math.Abs(number) < 1e15))
@@ -72,6 +79,11 @@ public static partial class QuantityText
         {
             var exampleUnit = example[(example.IndexOf(' ') + 1)..];
             problem = $"Found \"{text}\", a number without a unit. Probably \"{plain} {exampleUnit}\" was meant.";
+            return false;
+        }
+        if (quantity is Temperature && unitText is "°" or "deg" or "degrees" or "degree")
+        {
+            problem = $"Found \"{text}\", which is Celsius or Fahrenheit: write \"{figure} °C\" or \"{figure} °F\".";
             return false;
         }
         var known = Known(unitText, quantity);
@@ -100,9 +112,11 @@ public static partial class QuantityText
                 Convert.ToInt32(value.Unit, CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));
     }
 
-    /// <summary>The unit in a spelling that the units library knows. A "C" of charge or energy is no degree.</summary>
+    /// <summary>The unit in a spelling that the units library knows. Only a temperature is in "C" or "F": elsewhere they are
+    /// coulombs and farads.</summary>
     private static string Known(string text, IQuantity quantity) =>
-        text is "C" && quantity is ElectricCharge or Energy ? text : Spellings.GetValueOrDefault(text, text);
+        text is "C" or "c" or "F" or "f" && quantity is not (Temperature or TemperatureDelta)
+            ? text : Spellings.GetValueOrDefault(text, text);
 
     private static string Words(IQuantity quantity) => quantity.QuantityInfo.Name switch
     {
@@ -119,7 +133,7 @@ public static partial class QuantityText
         var name => name.ToLowerInvariant(),
     };
 
-    [GeneratedRegex(@"^(?<number>[+-]?([0-9]+(\.[0-9]*)?|\.[0-9]+)([eE][+-]?[0-9]+)?)\s*(?<unit>[^0-9\s,.+-].*)?$",
+    [GeneratedRegex(@"^(?<number>[+-]? ?([0-9]+(\.[0-9]*)?|\.[0-9]+)([eE][+-]?[0-9]+)?)\s*(?<unit>[^0-9\s,.+-].*)?$",
         RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex NumberThenUnit();
 
