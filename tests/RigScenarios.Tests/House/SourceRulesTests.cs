@@ -82,6 +82,20 @@ public sealed partial class SourceRulesTests
         None(wrong);
     }
 
+    // The packages of the checks of the scripts come from wherever the machine gets its packages.
+    [Fact]
+    public void No_list_of_packages_says_where_they_are_fetched()
+    {
+        var folder = Path.Combine(Repository.Root, "tests", "Scripts");
+        Assert.Contains("omit-lockfile-registry-resolved=true", File.ReadAllText(Path.Combine(folder, ".npmrc")),
+            StringComparison.Ordinal);
+        var packages = File.ReadAllText(Path.Combine(folder, "package-lock.json"));
+        Assert.Contains("\"integrity\"", packages, StringComparison.Ordinal);
+        Assert.DoesNotContain("\"resolved\"", packages, StringComparison.Ordinal);
+        Each.HasNot(Directory.GetFiles(folder, ".npmrc").Concat(Directory.GetFiles(folder, "package.json")),
+            file => File.ReadAllText(file).Contains("://", StringComparison.Ordinal), atLeast: 2);
+    }
+
     [Fact]
     public void The_core_library_knows_no_console_and_no_charts()
     {

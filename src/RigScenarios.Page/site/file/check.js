@@ -1,47 +1,55 @@
 // Checks the text while it is written: problems in a list that jumps to the line, a mark at the line, and what the file answers.
-import { api } from "../shared/api.js";
+import { byId } from "../shared/elements.js";
 import { el } from "../shared/parts.js";
+import { Newest } from "../shared/program.js";
 import { inWords, say } from "../shared/tell.js";
+
+/** @import { Problem } from "../shared/requests.js" */
+/** @import { Lines } from "./lines.js" */
 
 const wait = 300, again = 3000;
 
 export class Check {
-  #timer = 0;
-  #running = null;
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  #timer;
+  #newest = new Newest();
 
+  /** @param {HTMLTextAreaElement} text @param {Lines} lines @param {() => string} idOf the file that the text is meant for */
   constructor(text, lines, idOf) {
-    Object.assign(this, { text, lines, idOf });
-    this.sum = document.getElementById("problems-sum");
-    this.list = document.getElementById("problems");
-    this.answers = document.getElementById("answers");
+    this.text = text;
+    this.lines = lines;
+    this.idOf = idOf;
+    this.sum = byId("problems-sum");
+    this.list = byId("problems");
+    this.answers = byId("answers");
     text.addEventListener("input", () => this.#soon(wait));
   }
 
   now() { this.#soon(0); }
 
+  /** @param {number} milliseconds */
   #soon(milliseconds) {
     clearTimeout(this.#timer);
     this.#timer = setTimeout(() => this.#ask(), milliseconds);
   }
 
   async #ask() {
-    this.#running?.abort();
-    const mine = this.#running = new AbortController();
     try {
-      const { problems, answers } = await api("POST", "/api/text/check", { text: this.text.value, file: this.idOf() },
-        mine.signal);
+      const checked = await this.#newest.ask("check-text", { text: this.text.value, file: this.idOf() });
+      if (!checked) return;
+      const { problems, answers } = checked;
       this.show(problems);
-      document.getElementById("answers-part").hidden = answers.length === 0;
+      byId("answers-part").hidden = answers.length === 0;
       this.answers.replaceChildren(...answers.map((answer) =>
         el("li", {}, el("span", { class: "answer-of" }, `${answer.build}, ${answer.day}`), answer.text)));
     } catch (error) {
-      if (error.name === "AbortError") return;
       if (!error.problems) throw error;
       say(this.sum, `${error.message} What you wrote is kept in this window.`);
       this.#soon(again);
     }
   }
 
+  /** @param {Problem[]} problems */
   show(problems) {
     const errors = problems.filter((problem) => problem.severity !== "warning").length, warnings = problems.length - errors;
     const counted = [errors > 0 ? `${errors} to put right` : "", warnings > 0 ? `${warnings} worth a look` : ""].filter(Boolean)
@@ -49,8 +57,8 @@ export class Check {
     say(this.sum, problems.length === 0 ? "Nothing wrong was found." : `${counted}.`);
     this.lines.mark(problems);
     this.list.replaceChildren(...problems.map((problem) =>
-      el("li", {}, el("button", { type: "button", onclick: () => this.lines.goTo(problem.line, problem.column) },
-        problem.line > 0 ? el("span", { class: "problem-line" }, `Line ${problem.line}: `) : null,
+      el("li", {}, el("button", { type: "button", onclick: () => this.lines.goTo(problem.line ?? 1, problem.column ?? 1) },
+        (problem.line ?? 0) > 0 ? el("span", { class: "problem-line" }, `Line ${problem.line}: `) : null,
         problem.path ? el("code", {}, problem.path) : null, problem.path ? " " : null,
         problem.severity === "warning" ? "Worth a look: " : "", inWords(problem)))));
   }

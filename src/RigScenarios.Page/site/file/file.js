@@ -1,14 +1,15 @@
 // The page of a scenario file as text.
-import { api, inPath } from "../shared/api.js";
+import { fileHere, pageOf } from "../shared/addresses.js";
+import { byId } from "../shared/elements.js";
 import { Check } from "./check.js";
 import { Help } from "./help.js";
 import { Lines } from "./lines.js";
 import { Save } from "./save.js";
+import { ask } from "../shared/program.js";
 import { inWords, say } from "../shared/tell.js";
 import { TextKeys } from "./keys.js";
 
-const byId = (id) => document.getElementById(id);
-const id = location.pathname.split("/").slice(2).map(decodeURIComponent).join("/");
+const id = fileHere();
 
 start();
 
@@ -16,7 +17,7 @@ async function start() {
   const told = byId("file-told");
   let file;
   try {
-    file = await api("GET", `/api/files/${inPath(id)}`);
+    file = await ask("file", { id });
   } catch (error) {
     if (!error.problems) throw error;
     say(told, error.problems.map(inWords).join(" "));
@@ -25,10 +26,10 @@ async function start() {
     return;
   }
 
-  const text = byId("text"), kept = file.writable ? Save.kept(id) : null;
+  const text = byId("text", HTMLTextAreaElement), kept = file.writable ? Save.kept(id) : null;
   document.title = `${file.id.split("/").pop()} as text`;
-  byId("file-title").textContent = file.id.split("/").pop();
-  byId("as-form").href = `/rig?file=${encodeURIComponent(file.id)}`;
+  byId("file-title").textContent = file.id.split("/").pop() ?? "";
+  byId("as-form", HTMLAnchorElement).href = pageOf.rig({ file: file.id });
   byId("as-form").hidden = false;
   text.value = file.text;
   text.readOnly = !file.writable;
@@ -47,7 +48,7 @@ async function start() {
   check.show(file.problems);
   check.now();
   help.soon();
-  const restore = () => { save.restore(kept.value); lines.show(); check.now(); };
+  const restore = () => { save.restore(kept?.value); lines.show(); check.now(); };
   if (kept?.isHere) restore();
   else if (kept) offer(restore);
   document.addEventListener("keydown", (event) => {
@@ -60,15 +61,15 @@ async function start() {
   if (line > 0) lines.goTo(line, 1); else { text.setSelectionRange(0, 0); lines.showHere(); }
 }
 
-// Another window left a text unsaved.
+/** Another window left a text unsaved. @param {() => void} restore */
 function offer(restore) {
   byId("left").hidden = false;
   byId("bring-back").onclick = () => { restore(); byId("left").hidden = true; byId("text").focus(); };
 }
 
-// The file is gone or nobody answers, but this window still has what was written.
+/** The file is gone or nobody answers, but this window still has what was written. @param {string} words */
 function showKept(words) {
-  const text = byId("text");
+  const text = byId("text", HTMLTextAreaElement);
   byId("editor").hidden = false;
   byId("save-form").hidden = true;
   text.readOnly = true;

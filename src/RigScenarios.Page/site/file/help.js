@@ -1,20 +1,28 @@
 // Help for the field at the cursor, and the fields that may stand there: each is put in with a click or the Enter key.
-import { api } from "../shared/api.js";
+import { byId } from "../shared/elements.js";
 import { el } from "../shared/parts.js";
+import { Newest } from "../shared/program.js";
 import { say } from "../shared/tell.js";
 import { typeIn } from "./keys.js";
+
+/** @import { HelpField, TextHelp } from "../shared/requests.js" */
+/** @import { Lines } from "./lines.js" */
 
 const wait = 200;
 
 export class Help {
-  #timer = 0;
-  #running = null;
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  #timer;
+  #newest = new Newest();
 
+  /** @param {HTMLTextAreaElement} text @param {Lines} lines */
   constructor(text, lines) {
-    Object.assign(this, { text, lines });
-    const byId = (id) => document.getElementById(id);
-    Object.assign(this, { path: byId("help-path"), about: byId("help-about"), accepted: byId("help-accepted"),
-      fields: byId("help-fields") });
+    this.text = text;
+    this.lines = lines;
+    this.path = byId("help-path");
+    this.about = byId("help-about");
+    this.accepted = byId("help-accepted");
+    this.fields = byId("help-fields");
     this.fields.addEventListener("keydown", (event) => this.#key(event));
     document.addEventListener("selectionchange", () => {
       if (document.activeElement === text) { lines.showHere(); this.soon(); }
@@ -30,17 +38,16 @@ export class Help {
   focus() { (this.fields.querySelector("button:not(:disabled)") ?? this.text).focus(); }
 
   async #ask() {
-    this.#running?.abort();
-    const mine = this.#running = new AbortController();
     try {
-      this.#show(await api("POST", "/api/text/help", { text: this.text.value, ...this.lines.place() }, mine.signal));
+      const help = await this.#newest.ask("text-help", { text: this.text.value, ...this.lines.place() });
+      if (help) this.#show(help);
     } catch (error) {
-      if (error.name === "AbortError") return;
       if (!error.problems) throw error;
       // The check tells when nobody answers; the help stays as it is.
     }
   }
 
+  /** @param {TextHelp} help */
   #show(help) {
     say(this.path, help.path);
     say(this.about, help.about);
@@ -53,8 +60,10 @@ export class Help {
       el("span", { class: "field-about" }, field.about, field.required && !field.present ? " Required." : "")))));
   }
 
+  /** @param {KeyboardEvent} event */
   #key(event) {
-    const buttons = [...this.fields.querySelectorAll("button:not(:disabled)")], at = buttons.indexOf(document.activeElement);
+    const buttons = [...this.fields.querySelectorAll("button:not(:disabled)")];
+    const at = buttons.indexOf(/** @type {HTMLElement} */ (document.activeElement));
     if (event.key === "Escape") { event.preventDefault(); this.text.focus(); }
     else if (event.key === "ArrowDown" || event.key === "ArrowUp") {
       event.preventDefault();
@@ -62,6 +71,7 @@ export class Help {
     }
   }
 
+  /** @param {TextHelp} help @param {HelpField} field */
   #insert(help, field) {
     const { text } = this, { value } = text;
     let { selectionStart } = text;
@@ -89,7 +99,7 @@ export class Help {
       return;
     }
 
-    const indent = indentFor(value, start, line, help.path);
+    const indent = indentFor(line, help.path);
     if (line.trim() === "") {
       text.setSelectionRange(start, end);
       typeIn(text, `${indent}${field.key}: `);
@@ -101,11 +111,13 @@ export class Help {
 }
 
 // On an empty line the cursor's own depth; else that of the group: two further in than a line that opens one, else the line's.
-function indentFor(value, start, line, path) {
+/** @param {string} line @param {string} path */
+export function indentFor(line, path) {
   if (line.trim() === "") return line.length > 0 ? line : "  ".repeat(path ? path.split(".").length : 0);
-  const spaces = /^ */.exec(line)[0];
+  const spaces = /^ */.exec(line)?.[0] ?? "";
   const opensGroup = /:\s*(#.*)?$/.test(line) && path.split(".").at(-1) === keyOf(line);
   return opensGroup ? `${spaces}  ` : spaces;
 }
 
-function keyOf(line) { return /^\s*(?:- )?["']?([^"':#]+)["']?\s*:/.exec(line)?.[1].trim() ?? ""; }
+/** The name of the field that a line holds; "" for none. @param {string} line */
+export function keyOf(line) { return /^\s*(?:- )?["']?([^"':#]+)["']?\s*:/.exec(line)?.[1].trim() ?? ""; }

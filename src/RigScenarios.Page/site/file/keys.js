@@ -5,7 +5,7 @@ const indent = "  ";
 export class TextKeys {
   #leaving = false;
 
-  // deeds: {save(), toFields()}
+  /** @param {HTMLTextAreaElement} text @param {{ toFields: () => void }} deeds */
   constructor(text, deeds) {
     this.text = text;
     text.addEventListener("keydown", (event) => this.#key(event, deeds));
@@ -13,6 +13,7 @@ export class TextKeys {
     text.addEventListener("pointerdown", () => { this.#leaving = false; });
   }
 
+  /** @param {KeyboardEvent} event @param {{ toFields: () => void }} deeds */
   #key(event, deeds) {
     if (event.key === "Escape") { this.#leaving = true; return; }
     if (["Shift", "Control", "Alt", "Meta"].includes(event.key)) return;
@@ -32,10 +33,11 @@ export class TextKeys {
   #newLine() {
     const { value, selectionStart } = this.text;
     const line = value.slice(value.lastIndexOf("\n", selectionStart - 1) + 1, selectionStart);
-    const spaces = /^ */.exec(line)[0];
+    const spaces = /^ */.exec(line)?.[0] ?? "";
     typeIn(this.text, `\n${spaces}${/:\s*(#.*)?$/.test(line) ? indent : ""}`);
   }
 
+  /** @param {boolean} isOut */
   #indentLines(isOut) {
     const { value, selectionStart, selectionEnd } = this.text;
     const from = value.lastIndexOf("\n", selectionStart - 1) + 1;
@@ -51,6 +53,7 @@ export class TextKeys {
 }
 
 // Types over what is marked, so that the browser's own undo takes it back. No other way of changing a text keeps undo.
+/** @param {HTMLTextAreaElement} text @param {string} words */
 export function typeIn(text, words) {
   text.focus();
   const isTyped = words === "" ? document.execCommand("delete") : document.execCommand("insertText", false, words);

@@ -1,12 +1,17 @@
 // Line numbers beside the text, a mark at each line with a problem, and places in the text as line and column.
 
+/** @import { Problem } from "../shared/requests.js" */
+
 export class Lines {
+  /** @type {Map<number, Problem[]>} */
   #marks = new Map();
   #count = 0;
   #here = 0;
 
+  /** @param {HTMLTextAreaElement} text @param {HTMLElement} gutter */
   constructor(text, gutter) {
-    Object.assign(this, { text, gutter });
+    this.text = text;
+    this.gutter = gutter;
     text.addEventListener("scroll", () => { gutter.scrollTop = text.scrollTop; });
     text.addEventListener("input", () => this.show());
     new ResizeObserver(() => { gutter.scrollTop = text.scrollTop; }).observe(text);
@@ -14,7 +19,7 @@ export class Lines {
 
   show() {
     const count = this.text.value.split("\n").length;
-    while (this.#count > count) { this.gutter.lastElementChild.remove(); this.#count--; }
+    while (this.#count > count) { this.gutter.lastElementChild?.remove(); this.#count--; }
     const fresh = document.createDocumentFragment();
     while (this.#count < count) {
       const line = document.createElement("div");
@@ -37,16 +42,20 @@ export class Lines {
     this.#here = line;
   }
 
+  /** The element of a line's number. @param {number} line @returns {HTMLElement | undefined} */
+  #at(line) { return /** @type {HTMLElement | undefined} */ (this.gutter.children[line - 1]); }
+
+  /** @param {Problem[]} problems */
   mark(problems) {
     for (const line of this.#marks.keys()) {
-      const element = this.gutter.children[line - 1];
+      const element = this.#at(line);
       if (element) { delete element.dataset.mark; element.removeAttribute("title"); }
     }
     this.#marks.clear();
-    for (const problem of problems) if (problem.line > 0)
+    for (const problem of problems) if (problem.line)
       this.#marks.set(problem.line, [...this.#marks.get(problem.line) ?? [], problem]);
     for (const [line, there] of this.#marks) {
-      const element = this.gutter.children[line - 1];
+      const element = this.#at(line);
       if (!element) continue;
       // Signs, not only colour: an error stops the work, a warning doesn't.
       element.dataset.mark = there.some((problem) => problem.severity !== "warning") ? "✗" : "!";
@@ -60,7 +69,7 @@ export class Lines {
     return { line: before.split("\n").length, column: before.length - start + 1 };
   }
 
-  // Goes to a place and brings it into view.
+  /** Goes to a place and brings it into view. @param {number} line @param {number} column */
   goTo(line, column) {
     const lines = this.text.value.split("\n"), row = Math.min(Math.max(1, line), lines.length);
     const start = lines.slice(0, row - 1).reduce((sum, text) => sum + text.length + 1, 0);

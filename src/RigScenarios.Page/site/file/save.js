@@ -1,17 +1,36 @@
 // Saving the text. What stands in the file meanwhile is never overwritten unasked, and what one wrote is never lost: until it
 // is saved it is kept by the browser.
-import { api, inPath } from "../shared/api.js";
+import { pageOf } from "../shared/addresses.js";
+import { byId } from "../shared/elements.js";
 import { forget, keep, kept } from "../shared/kept.js";
+import { ask } from "../shared/program.js";
 import { inWords, say } from "../shared/tell.js";
 
+/**
+ * The file whose text is edited. `hasReturns`: lines end as on Windows, which a text field doesn't keep.
+ * @typedef {{ id: string, version: string, writable: boolean, hasReturns: boolean }} EditedFile
+ */
+
 export class Save {
-  // file: {id, version, writable, hasReturns: lines end as on Windows, which a text field doesn't keep}; told(problems) is given
-  // the problems of a text that was saved.
+  isKept = false;
+
+  /**
+   * @param {HTMLTextAreaElement} text
+   * @param {EditedFile} file
+   * @param {string} saved the text as it stands in the file
+   * @param {(problems: import("../shared/requests.js").Problem[]) => void} told is given the problems of a text that was saved
+   */
   constructor(text, file, saved, told) {
-    Object.assign(this, { text, file, saved, told });
-    const byId = (id) => document.getElementById(id);
-    Object.assign(this, { state: byId("save-state"), name: byId("save-name"), button: byId("save-button"),
-      conflict: byId("conflict"), conflictTold: byId("conflict-told"), look: byId("conflict-look") });
+    this.text = text;
+    this.file = file;
+    this.saved = saved;
+    this.told = told;
+    this.state = byId("save-state");
+    this.name = byId("save-name", HTMLInputElement);
+    this.button = byId("save-button");
+    this.conflict = byId("conflict");
+    this.conflictTold = byId("conflict-told");
+    this.look = byId("conflict-look", HTMLAnchorElement);
     byId("save-form").addEventListener("submit", (event) => { event.preventDefault(); this.save(); });
     byId("conflict-replace").addEventListener("click", () => this.save(true));
     byId("conflict-copy").addEventListener("click", () => this.askName());
@@ -24,7 +43,7 @@ export class Save {
 
   get isUnsaved() { return this.text.value !== this.saved; }
 
-  // {value: {text, version}, isHere} that an earlier visit left unsaved; null if none.
+  /** {value: {text, version}, isHere} that an earlier visit left unsaved; null if none. @param {string} id */
   static kept(id) { return kept(`file:${id}`); }
 
   #keep() {
@@ -33,7 +52,10 @@ export class Save {
     say(this.state, this.isUnsaved ? "Not saved yet." : "");
   }
 
-  // What was kept stands in the text again; it was made from that version of the file.
+  /**
+   * What was kept stands in the text again; it was made from that version of the file.
+   * @param {{ text: string, version: string }} left
+   */
   restore({ text, version }) {
     this.text.value = text;
     this.file.version = version;
@@ -49,7 +71,8 @@ export class Save {
   }
 
   #showName() {
-    this.name.hidden = document.getElementById("save-name-label").hidden = !this.copies;
+    this.name.hidden = !this.copies;
+    byId("save-name-label").hidden = !this.copies;
     this.button.textContent = this.copies ? "Save a copy" : "Save";
   }
 
@@ -61,10 +84,9 @@ export class Save {
     this.conflict.hidden = true;
     say(this.state, "Saving …");
     try {
-      const saved = await api("PUT", `/api/files/own/${encodeURIComponent(name)}`,
-        { text: written, version: isSame ? this.file.version : null, replace });
+      const saved = await ask("save-file", { name, text: written, version: isSame ? this.file.version : null, replace });
       this.#forget();
-      if (saved.id !== this.file.id) { location.assign(`/file/${inPath(saved.id)}`); return; }
+      if (saved.id !== this.file.id) { location.assign(pageOf.file(saved.id)); return; }
       this.file.version = saved.version;
       this.saved = text;
       this.#keep();
@@ -76,9 +98,9 @@ export class Save {
       if (error.status !== 409) { say(this.state, `Not saved. ${words}`); return; }
       say(this.state, "Not saved yet.");
       this.conflictTold.textContent = `${words} Nothing was overwritten, and what you wrote is still here.`;
-      this.look.href = `/file/own/${encodeURIComponent(name)}`;
+      this.look.href = pageOf.file(`own/${name}`);
       this.conflict.hidden = false;
-      document.getElementById("conflict-replace").focus();
+      byId("conflict-replace").focus();
     }
   }
 

@@ -1,3 +1,4 @@
+// @ts-nocheck: program.js takes its place.
 // Asks the server. What it refuses comes back as one kind of error, with the problems in words that a page can show.
 
 /** A request that was refused, or that no server answered. `problems` are the server's, each with at least `text`. */

@@ -1,3 +1,4 @@
+// @ts-nocheck: program.js takes its place.
 // The line to the server: opened again by itself when it broke, with words for the reader meanwhile.
 import { api, pageKey } from "./api.js";
 

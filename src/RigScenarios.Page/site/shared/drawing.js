@@ -1,22 +1,28 @@
 // When the charts of an article are drawn: those on the screen at once, the others when the browser has a moment.
 
-/** Gives `draw()`, which draws what has changed and is done when the screen shows it. `article()` may be null at first. */
+/**
+ * Gives `draw()`, which draws what has changed and is done when the screen shows it.
+ * @param {() => { hasWaiting(): boolean, draw(onlyVisible: boolean): Promise<void> } | null} article may be null at first
+ * @param {() => unknown} isBusy
+ */
 export function makeDrawing(article, isBusy) {
-  let queue = Promise.resolve(), isLater = false;
+  let isLater = false;
+  /** @type {Promise<void>} */
+  let queue = Promise.resolve();
 
   function later() {
-    if (isLater || !article().hasWaiting()) return;
+    if (isLater || !article()?.hasWaiting()) return;
     isLater = true;
     setTimeout(() => {
       isLater = false;
-      if (!isBusy()) article().draw(false);
+      if (!isBusy()) article()?.draw(false);
     }, 60);
   }
 
-  addEventListener("scroll", () => { if (article()?.hasWaiting()) article().draw(true); }, { passive: true });
+  addEventListener("scroll", () => { if (article()?.hasWaiting()) article()?.draw(true); }, { passive: true });
   return () => {
     // One chart that cannot be drawn does not keep the next from being drawn.
-    queue = queue.catch(() => {}).then(() => article().draw(true)).then(later);
+    queue = queue.catch(() => {}).then(() => article()?.draw(true)).then(later);
     return queue;
   };
 }
@@ -24,6 +30,9 @@ export function makeDrawing(article, isBusy) {
 /**
  * For whoever measures: the event "rs-updated" when the charts on the screen show a run. `drawn`: milliseconds from the
  * reader's doing until they were drawn; `milliseconds`: until the browser had put that frame together.
+ * @param {import("./run-queue.js").Run} run
+ * @param {string} queue
+ * @param {{ milliseconds?: number, rerun?: number[] }} done
  */
 export function tellUpdated(run, queue, done) {
   const drawn = performance.now() - run.at;
@@ -31,7 +40,7 @@ export function tellUpdated(run, queue, done) {
   performance.measure("rs-run", { start: run.at, end: performance.now() });
   const tell = () => {
     const milliseconds = performance.now() - run.at;
-    Object.assign(document.documentElement.dataset, { rsRun: run.run, rsMilliseconds: milliseconds.toFixed(1) });
+    Object.assign(document.documentElement.dataset, { rsRun: String(run.run), rsMilliseconds: milliseconds.toFixed(1) });
     dispatchEvent(new CustomEvent("rs-updated",
       { detail: { run: run.run, queue, milliseconds, drawn, server: done.milliseconds, rerun: done.rerun } }));
   };

@@ -1,8 +1,10 @@
 // The part behind "#" is the page's state, so links within the page move the reader without touching it.
+import { around } from "./elements.js";
+
 document.addEventListener("click", event => {
-  const target = event.target.closest?.('a[href^="#"]');
-  const place = target && document.getElementById(decodeURIComponent(target.getAttribute("href").slice(1)));
-  if (!target) return;
+  const link = around(event, 'a[href^="#"]');
+  if (!link) return;
+  const place = document.getElementById(decodeURIComponent(link.getAttribute("href")?.slice(1) ?? ""));
   event.preventDefault();
   place?.scrollIntoView();
   place?.focus({ preventScroll: true });

@@ -1,50 +1,68 @@
 // Parts that were moved along their mounts: a line for each with its distance, and ways to put it back.
 import { el } from "./parts.js";
 
-/** "plate -160 mm; pad -150 mm" as a map of millimetres. What can't be read is left out: the server has the last word. */
+/**
+ * A part that may be moved: its name, a title for people, and where it may stand and stands, in millimetres.
+ * @typedef {{ value: string, title?: string, least: number, greatest: number, at: number }} Place
+ */
+
+/**
+ * "plate -160 mm; pad -150 mm" as a map of millimetres. What can't be read is left out: the program has the last word.
+ * @param {unknown} text
+ */
 export function readPlaces(text) {
-  const found = String(text ?? "").split(";").map(item => /^\s*(\S+)\s+([-\u2212]?\d+(?:\.\d+)?)\s*mm\s*$/.exec(item))
-    .filter(Boolean);
-  return new Map(found.map(([, name, millimetres]) => [name, Number(millimetres.replace("\u2212", "-"))]));
+  const found = String(text ?? "").split(";").map(item => /^\s*(\S+)\s+([-\u2212]?\d+(?:\.\d+)?)\s*mm\s*$/.exec(item));
+  return new Map(found.filter(one => one !== null)
+    .map(([, name, millimetres]) => [name, Number(millimetres.replace("\u2212", "-"))]));
 }
 
-/** The map as such a text, to a tenth of a millimetre. */
+/** The map as such a text, to a tenth of a millimetre. @param {Iterable<[string, number]>} places */
 export function writePlaces(places) {
   return [...places].map(([name, millimetres]) => `${name} ${rounded(millimetres)} mm`).join("; ");
 }
 
-/** "plate to −160 mm", with the names for people that the choices give. */
+/**
+ * "plate to −160 mm", with the names for people that the choices give.
+ * @param {string} text
+ * @param {{ value: string, title?: string }[]} [choices]
+ */
 export function placesInWords(text, choices = []) {
   const places = readPlaces(text);
   if (places.size === 0) return text ? String(text) : "nothing moved";
   return [...places].map(([name, millimetres]) => `${titleOf(name, choices)} to ${inMillimetres(millimetres)}`).join(", ");
 }
 
-/** "−160 mm". */
+/** "−160 mm". @param {number} millimetres */
 export function inMillimetres(millimetres) {
   return `${String(rounded(millimetres)).replace("-", "\u2212")}\u00a0mm`;
 }
 
+/** @param {number} millimetres */
 const rounded = millimetres => Math.round(millimetres * 10) / 10 + 0;
+/** @param {string} name @param {{ value: string, title?: string }[]} choices */
 const titleOf = (name, choices) => choices.find(choice => choice.value === name)?.title || name;
 
 /**
- * The list of what is moved. `changed(event, isSettled)` tells of every change by the reader. A choice: {value, title, least,
- * greatest, at} in millimetres. Members: element, value (a text, get and set), useChoices(choices), move(name, millimetres),
- * has(name), at(name).
+ * The list of what is moved. `changed(event, isSettled)` tells of every change by the reader.
+ * @typedef {{ element: HTMLElement, name: HTMLElement, range: HTMLElement, field: HTMLInputElement, isTyping: boolean }} Row
  */
 export class PlacesList {
+  /** @type {Map<string, number>} */
   #places = new Map();
+  /** @type {Set<string>} */
   #open = new Set();
+  /** @type {Place[]} */
   #choices = [];
+  /** @type {Map<string, Row>} */
   #rows = new Map();
 
+  /** @param {{ label: string, changed: (event: Event, isSettled: boolean) => void }} settings */
   constructor({ label, changed }) {
     this.changed = changed;
     this.list = el("ul", { class: "moved-list" });
     this.nothing = el("span", { class: "moved-nothing" }, "Nothing is moved. Drag a marked part in the drawing.");
     this.more = el("select", { "aria-label": `${label}: move a part by a number`, onchange: () => this.#openRow() });
-    this.back = el("button", { type: "button", class: "quiet", onclick: event => this.#putAllBack(event) }, "Put all back");
+    this.back = el("button", { type: "button", class: "quiet", onclick: (/** @type {Event} */ event) => this.#putAllBack(event) }, "Put all back");
     this.element = el("div", { class: "moved", role: "group", "aria-label": label }, this.nothing, this.list,
       el("div", { class: "moved-foot" }, this.more, this.back));
     this.#show();
@@ -58,29 +76,38 @@ export class PlacesList {
     this.#show();
   }
 
+  /** @param {string} name */
   has(name) { return this.#choices.some(choice => choice.value === name); }
 
+  /** @param {string} name */
   choice(name) { return this.#choices.find(choice => choice.value === name); }
 
-  /** Where the reader has it, or else where the scenario has it; null for what can't be moved. */
+  /**
+   * Where the reader has it, or else where the scenario has it; null for what can't be moved.
+   * @param {string} name
+   */
   at(name) { return this.#places.get(name) ?? this.#choices.find(choice => choice.value === name)?.at ?? null; }
 
+  /** @param {Place[]} choices */
   useChoices(choices) {
     if (JSON.stringify(choices) === JSON.stringify(this.#choices)) return;
     this.#choices = choices;
     this.#show();
   }
 
+  /** @param {string} name @param {number} millimetres */
   move(name, millimetres) {
     this.#places.set(name, millimetres);
     this.#show();
   }
 
+  /** @param {string} name @param {number | undefined} millimetres */
   #isOwn(name, millimetres) {
     const choice = this.#choices.find(candidate => candidate.value === name);
-    return choice !== undefined && Math.abs(choice.at - millimetres) < 0.05;
+    return choice !== undefined && millimetres !== undefined && Math.abs(choice.at - millimetres) < 0.05;
   }
 
+  /** @param {string} name @param {Event} event */
   #putBack(name, event) {
     const at = [...this.#rows.keys()].indexOf(name);
     this.#places.delete(name);
@@ -91,6 +118,7 @@ export class PlacesList {
     this.changed(event, true);
   }
 
+  /** @param {Event} event */
   #putAllBack(event) {
     this.#places.clear();
     this.#open.clear();
@@ -120,11 +148,12 @@ export class PlacesList {
       const millimetres = this.#places.get(name) ?? choice?.at ?? "";
       row.name.textContent = titleOf(name, this.#choices);
       row.range.textContent = choice ? `${inMillimetres(choice.least)} to ${inMillimetres(choice.greatest)}` : "";
-      for (const [key, bound] of [["min", choice?.least], ["max", choice?.greatest]])
-        if (bound === undefined) row.field.removeAttribute(key); else row.field.setAttribute(key, rounded(bound));
+      for (const [key, bound] of /** @type {const} */ ([["min", choice?.least], ["max", choice?.greatest]]))
+        if (bound === undefined) row.field.removeAttribute(key); else row.field.setAttribute(key, String(rounded(bound)));
       if (document.activeElement !== row.field || row.field.value === "")
-        row.field.value = millimetres === "" ? "" : rounded(millimetres);
-      else if (Number(row.field.value) !== rounded(millimetres) && !row.isTyping) row.field.value = rounded(millimetres);
+        row.field.value = millimetres === "" ? "" : String(rounded(millimetres));
+      else if (millimetres !== "" && Number(row.field.value) !== rounded(millimetres) && !row.isTyping)
+        row.field.value = String(rounded(millimetres));
     }
     const rest = this.#choices.filter(choice => !this.#rows.has(choice.value));
     this.more.replaceChildren(el("option", { value: "" }, this.#rows.size > 0 ? "Move another part…" : "Move a part…"),
@@ -136,12 +165,14 @@ export class PlacesList {
       : "Nothing is moved. Drag a marked part in the drawing.";
   }
 
+  /** @param {string} name @returns {Row} */
   #row(name) {
-    const row = { isTyping: false };
-    row.name = el("span", { class: "moved-name" });
-    row.range = el("span", { class: "moved-range" });
-    row.field = el("input", { type: "number", step: "1", inputmode: "decimal",
-      "aria-label": `${titleOf(name, this.#choices)}, mm forward on its mount` });
+    const row = {
+      isTyping: false, element: el("li"), name: el("span", { class: "moved-name" }), range: el("span", { class: "moved-range" }),
+      field: el("input", { type: "number", step: "1", inputmode: "decimal",
+        "aria-label": `${titleOf(name, this.#choices)}, mm forward on its mount` }),
+    };
+    /** @param {Event} event @param {boolean} isSettled */
     const told = (event, isSettled) => {
       row.isTyping = !isSettled;
       const millimetres = Number(row.field.value), choice = this.#choices.find(candidate => candidate.value === name);
@@ -159,9 +190,9 @@ export class PlacesList {
     };
     row.field.addEventListener("input", event => told(event, false));
     row.field.addEventListener("change", event => told(event, true));
-    row.element = el("li", {}, row.name, el("span", { class: "moved-place" }, row.field, el("span", { class: "unit" }, "mm")),
+    row.element.append(row.name, el("span", { class: "moved-place" }, row.field, el("span", { class: "unit" }, "mm")),
       el("button", { type: "button", class: "quiet", "aria-label": `Put back: ${titleOf(name, this.#choices)}`,
-        onclick: event => this.#putBack(name, event) }, "Put back"), row.range);
+        onclick: (/** @type {Event} */ event) => this.#putBack(name, event) }, "Put back"), row.range);
     return row;
   }
 }

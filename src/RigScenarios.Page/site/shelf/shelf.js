@@ -1,46 +1,54 @@
 // The shelf: what there is to read, and the files to start from.
-import { api, fetchFile, inPath } from "../shared/api.js";
+import { pageOf } from "../shared/addresses.js";
+import { byId } from "../shared/elements.js";
 import { el } from "../shared/parts.js";
+import { ask } from "../shared/program.js";
 
-const message = document.getElementById("message");
+/** @import { FileOnShelf, NotebookOnShelf } from "../shared/requests.js" */
 
+const message = byId("message");
+
+/** @param {NotebookOnShelf} notebook */
 function pictureOf(notebook) {
   const image = el("img", { alt: "" });
-  fetchFile(`/picture/${encodeURIComponent(notebook.name)}`)
-    .then(file => { image.src = URL.createObjectURL(file); }, () => { image.parentElement.hidden = true; });
+  ask("picture", { notebook: notebook.name })
+    .then(file => { image.src = URL.createObjectURL(file); }, () => { image.parentElement?.setAttribute("hidden", ""); });
   return image;
 }
 
+/** @param {NotebookOnShelf} notebook */
 function notebookRow(notebook) {
   const picture = notebook.hasPicture ? el("div", { class: "picture" }, pictureOf(notebook)) : null;
   return el("li", { class: picture ? "with-picture" : "" }, picture, el("div", {},
-    el("h3", {}, el("a", { href: `/n/${encodeURIComponent(notebook.name)}` }, notebook.title)), el("p", {}, notebook.sentence)));
+    el("h3", {}, el("a", { href: pageOf.notebook(notebook.name) }, notebook.title)), el("p", {}, notebook.sentence)));
 }
 
+/** @param {FileOnShelf} file */
 function fileRow(file) {
   const title = file.title || file.name;
   return el("li", {},
     el("span", { class: "title" }, title, el("span", { class: "name" }, file.name)),
-    el("a", { href: `/rig?file=${encodeURIComponent(file.id)}`, "aria-label": `${title}: open in the form` }, "Open in the form"),
-    el("a", { href: `/file/${inPath(file.id)}`, "aria-label": `${title}: edit as text` }, "Edit as text"),
+    el("a", { href: pageOf.rig({ file: file.id }), "aria-label": `${title}: open in the form` }, "Open in the form"),
+    el("a", { href: pageOf.file(file.id), "aria-label": `${title}: edit as text` }, "Edit as text"),
     file.problems > 0 ? el("p", { class: "problem" },
       file.problems === 1 ? "One place in it cannot be read yet." : `${file.problems} places in it cannot be read yet.`) : null);
 }
 
+/** @param {string} part @param {string} list @param {HTMLElement[]} rows */
 function show(part, list, rows) {
-  document.getElementById(list).replaceChildren(...rows);
-  document.getElementById(part).hidden = false;
+  byId(list).replaceChildren(...rows);
+  byId(part).hidden = false;
 }
 
 try {
-  const shelf = await api("GET", "/api/shelf");
+  const shelf = await ask("shelf", {});
   message.hidden = shelf.notebooks.length > 0;
   message.textContent =
     "No notebooks are on the shelf. Start the program in the folder that holds them, or begin with your own rig.";
   if (shelf.notebooks.length > 0) show("notebooks-part", "notebook-list", shelf.notebooks.map(notebookRow));
 
   const own = shelf.files.filter(file => file.folder === "own"), samples = shelf.files.filter(file => file.folder !== "own");
-  document.getElementById("own-about").textContent = own.length > 0
+  byId("own-about").textContent = own.length > 0
     ? `They lie in the folder ${shelf.folder}; the command line and the notebooks take them too.`
     : `None yet. What you save is kept in the folder ${shelf.folder}.`;
   show("own-part", "own-list", own.map(fileRow));

@@ -1,0 +1,97 @@
+// What pages may ask of the program behind them, and what it answers: the whole list. Only types stand here. Requests and answers
+// are plain data, so that the program may be a server, or the library in the browser: see program.js.
+
+/**
+ * One sentence on what is wrong. `path`: the field or parameter; `accepted`: what is accepted; `nearest`: the nearest name;
+ * `line`, `column`: the place in a text, from 1; `severity`: "error" or "warning".
+ * @typedef {{ text: string, path?: string, accepted?: string | null, nearest?: string | null, line?: number | null,
+ *   column?: number | null, severity?: string }} Problem
+ */
+
+/**
+ * @typedef {{ title: string, isNumber: boolean }} Column
+ * @typedef {{ caption?: string, columns: Column[], rows: string[][] }} Table
+ */
+
+/**
+ * A piece of an answer or of a notebook, as parts.js shows it; `type` says which of the other fields there are. Only `html`,
+ * `svg` and `narrowSvg` are markup.
+ * @typedef {{ type: string, text?: string, html?: string, cautions?: string[], slug?: string, title?: string, caption?: string,
+ *   alternative?: string, height?: number, specification?: unknown, svg?: string, narrowSvg?: string, table?: Table,
+ *   level?: number, name?: string }} Part
+ */
+
+/**
+ * A file of the reader's own ("own/…") or a sample ("samples/…"). `version` is given back when it is saved.
+ * @typedef {{ id: string, text: string, writable: boolean, version: string, problems: Problem[] }} TextFile
+ * @typedef {{ id: string, folder: string, name: string, title: string, problems: number }} FileOnShelf
+ * @typedef {{ name: string, title: string, sentence: string, hasPicture: boolean }} NotebookOnShelf
+ * @typedef {{ notebooks: NotebookOnShelf[], files: FileOnShelf[], folder: string }} Shelf
+ */
+
+/**
+ * Help for a place in a text: the group there and the fields that may stand in it.
+ * @typedef {{ key: string, about: string, accepted: string, required: boolean, present: boolean }} HelpField
+ * @typedef {{ path: string, about: string, accepted: string, fields: HelpField[] }} TextHelp
+ */
+
+/**
+ * Each request: what is asked, and what is given.
+ * @typedef {{
+ *   "shelf": { asks: {}, gives: Shelf },
+ *   "picture": { asks: { notebook: string }, gives: Blob },
+ *   "page": { asks: { notebook: string, values: Record<string, string> }, gives: Blob },
+ *   "file": { asks: { id: string }, gives: TextFile },
+ *   "save-file": { asks: { name: string, text: string, version: string | null, replace: boolean },
+ *     gives: { id: string, version: string, problems: Problem[] } },
+ *   "check-text": { asks: { text: string, file: string },
+ *     gives: { problems: Problem[], answers: { build: string, day: string, text: string }[] } },
+ *   "text-help": { asks: { text: string, line: number, column: number }, gives: TextHelp },
+ *   "rig-questions": { asks: {}, gives: any },
+ *   "rig-given": { asks: { file: string, build?: string | null, day?: string | null }, gives: any },
+ *   "rig-edit": { asks: object, gives: any },
+ *   "save-rig": { asks: object, gives: any },
+ * }} Requests
+ */
+
+/**
+ * A line: a page listens on it and asks for runs. The form has one, and each notebook.
+ * @typedef {{ kind: "rig" } | { kind: "notebook", name: string }} Line
+ */
+
+/**
+ * What a page sends on a line: a run of a queue, with the page's own number, or that the queue's run stops. A newer run of the
+ * same queue overtakes the one before. `values` and `inSight` (cells on the screen) are a notebook's.
+ * @typedef {{ kind: "run", queue: string, run: number, values?: Record<string, string>, inSight?: number[],
+ *   [more: string]: unknown } | { kind: "stop", queue: string }} RunMessage
+ */
+
+/**
+ * What comes on a line. `notebook`: the notebook, once, before all else; everything else names the queue and the run it
+ * belongs to. The last word of a run is one of `done`, `failed`, `problems`, `stopped`; before it come any of `parameters`,
+ * `cell`, `inSight`, `progress` (a notebook) or `answer`, `progress`, `would-work` (the form).
+ * @typedef {{ kind: string, queue?: string, run?: number, [more: string]: any }} LineMessage
+ */
+
+/**
+ * Who listens on a line: `message` gets what comes; `open` and `broken` (words for the reader) tell how it stands; `gone` may say
+ * in words why there is nothing at the other end any more, going by what is on the shelf.
+ * @typedef {{ message: (json: LineMessage) => void, open?: () => void, broken: (words: string) => void,
+ *   gone?: (shelf: Shelf) => string }} LineListener
+ */
+
+/**
+ * Sends on a line; true when it went out. What doesn't is lost: after an opening the page runs anew anyway.
+ * @typedef {(json: RunMessage) => boolean} Send
+ */
+
+/**
+ * The program behind the pages. `ask` fails with a ProgramProblem where it refuses or nobody answers, and with an AbortError
+ * where the signal says that the answer is no longer wanted.
+ * @typedef {{
+ *   ask<K extends keyof Requests>(name: K, what: Requests[K]["asks"], signal?: AbortSignal): Promise<Requests[K]["gives"]>,
+ *   listen(line: Line, on: LineListener): Send,
+ * }} Program
+ */
+
+export {};

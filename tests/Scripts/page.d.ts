@@ -1,0 +1,46 @@
+// What the page's scripts find in a browser besides the browser itself, for the type check.
+import type { Part, Table } from "../../src/RigScenarios.Page/site/shared/requests.js";
+
+declare global {
+  // What a script keeps at an element. Names begin with "rs", so that they are no browser's.
+  interface Element {
+    /** The part that an element shows: see parts.js. */
+    rsPart?: Part;
+    /** A chart's specification that is still to be drawn. */
+    rsWaiting?: unknown;
+    /** The markup that a drawing was made from. */
+    rsMarkup?: string;
+    /** The table of a figure's numbers. */
+    rsTable?: Table;
+    /** The row of what can be saved of it. */
+    rsHasTools?: Element;
+  }
+
+  // Pages are made of HTML, with drawings in SVG whose elements have the same members as far as scripts use them.
+  interface ParentNode {
+    querySelector<K extends keyof HTMLElementTagNameMap>(selectors: K): HTMLElementTagNameMap[K] | null;
+    querySelector(selectors: string): HTMLElement | null;
+    querySelectorAll<K extends keyof HTMLElementTagNameMap>(selectors: K): NodeListOf<HTMLElementTagNameMap[K]>;
+    querySelectorAll(selectors: string): NodeListOf<HTMLElement>;
+  }
+
+  interface Element {
+    closest(selectors: string): HTMLElement | null;
+  }
+
+  interface HTMLElement {
+    /** The drawing that an element of SVG stands in. */
+    ownerSVGElement?: SVGSVGElement | null;
+  }
+
+  interface Window {
+    /** figure.js: draws charts, and makes pictures of them. */
+    rigFigures: {
+      draw(element: Element, specification: unknown): Promise<unknown>;
+      forget(element: Element): void;
+      redraw(): void;
+      picture(specification: unknown,
+        options: { format: string, width: number, height: number, scale?: number }): Promise<string>;
+    };
+  }
+}
