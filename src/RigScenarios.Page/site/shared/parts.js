@@ -12,7 +12,7 @@
  * An element with attributes, `on…` listeners and children.
  * @template {keyof HTMLElementTagNameMap} K
  * @param {K} name
- * @param {Record<string, any>} [attributes]
+ * @param {{ [name: string]: any, onclick?: (event: MouseEvent) => void, onchange?: (event: Event) => void }} [attributes]
  * @param {...Child} children
  * @returns {HTMLElementTagNameMap[K]}
  */

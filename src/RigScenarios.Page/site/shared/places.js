@@ -62,7 +62,7 @@ export class PlacesList {
     this.list = el("ul", { class: "moved-list" });
     this.nothing = el("span", { class: "moved-nothing" }, "Nothing is moved. Drag a marked part in the drawing.");
     this.more = el("select", { "aria-label": `${label}: move a part by a number`, onchange: () => this.#openRow() });
-    this.back = el("button", { type: "button", class: "quiet", onclick: (/** @type {Event} */ event) => this.#putAllBack(event) }, "Put all back");
+    this.back = el("button", { type: "button", class: "quiet", onclick: event => this.#putAllBack(event) }, "Put all back");
     this.element = el("div", { class: "moved", role: "group", "aria-label": label }, this.nothing, this.list,
       el("div", { class: "moved-foot" }, this.more, this.back));
     this.#show();
@@ -192,7 +192,7 @@ export class PlacesList {
     row.field.addEventListener("change", event => told(event, true));
     row.element.append(row.name, el("span", { class: "moved-place" }, row.field, el("span", { class: "unit" }, "mm")),
       el("button", { type: "button", class: "quiet", "aria-label": `Put back: ${titleOf(name, this.#choices)}`,
-        onclick: (/** @type {Event} */ event) => this.#putBack(name, event) }, "Put back"), row.range);
+        onclick: event => this.#putBack(name, event) }, "Put back"), row.range);
     return row;
   }
 }
