@@ -14,6 +14,7 @@ public static class AnswerBlock
         return new AnswerPart(AnswerSentences.Headline(answer), AnswerCautions.Of(answer))
         {
             Verdict = answer.Verdict, Lines = AnswerSentences.Questions(answer),
+            Line = AnswerLine.Of(answer),
         };
     }
 

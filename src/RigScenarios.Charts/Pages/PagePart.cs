@@ -29,6 +29,9 @@ public sealed record AnswerPart(string Text, IReadOnlyList<string> Cautions) : P
 
     /// <summary>The questions behind it, a line with its verdict each; none for an answer that is only a sentence.</summary>
     public IReadOnlyList<QuestionLine> Lines { get; init; } = [];
+
+    /// <summary>The answer in one line, for where there is no room for more; null: its text stands there.</summary>
+    public string? Line { get; init; }
 }
 
 /// <summary>A short list under a line of its own.</summary>

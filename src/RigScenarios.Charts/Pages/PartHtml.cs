@@ -25,6 +25,15 @@ public static class PartHtml
         _ => throw new ArgumentException($"No page can show a {part?.GetType().Name}.", nameof(part)),
     };
 
+    /// <summary>An answer without its cautions, for a page that puts them elsewhere.</summary>
+    internal static string BlockOf(AnswerPart answer) => Answer(answer with { Cautions = [] });
+
+    /// <summary>An answer in one line, with the sign of its verdict.</summary>
+    internal static string LineOf(AnswerPart answer) => answer.Verdict is { } verdict
+        ? $"<span class=\"rs-answer-line rs-block {VerdictSign.Class(verdict)}\">{VerdictSign.Svg(verdict)}"
+            + $"<span>{HtmlText.Prose(answer.Line ?? answer.Text)}</span></span>"
+        : $"<span class=\"rs-answer-line\"><span>{HtmlText.Prose(answer.Line ?? answer.Text)}</span></span>";
+
     private static string Answer(AnswerPart answer)
     {
         if (answer.Verdict is not { } verdict)

@@ -17,8 +17,11 @@ internal static class PartJson
                 json.WriteString("type", "answer");
                 json.WriteString("text", answer.Text);
                 WriteTexts(json, "cautions", answer.Cautions);
+                json.WriteString("line", PartHtml.LineOf(answer));
+                json.WriteBoolean("isVerdict", answer.Verdict is not null);
+                // Its cautions are texts of their own: a page may put them elsewhere.
                 if (answer.Verdict is not null)
-                    json.WriteString("html", PartHtml.Of(answer));
+                    json.WriteString("html", PartHtml.BlockOf(answer));
                 break;
             case FigurePart figure:
                 json.WriteString("type", "figure");

@@ -120,14 +120,17 @@ public static class AnswerSentences
     internal static string Stops(RigAnswer answer)
     {
         var times = new AnswerTimes(answer.Plan.Days);
-        var first = answer.Simulation.Devices.Where(device => device.Value is { Essential: true, FirstStop: not null })
-            .OrderBy(device => device.Value.FirstStop!.At.Seconds).FirstOrDefault();
-        if (first.Key is null)
+        var name = answer.Simulation.Devices.FirstOrDefault(device => device.Value == FirstStop(answer)).Key;
+        if (FirstStop(answer) is not { FirstStop: { } stop } || name is null)
             return "it stops before wrap";
-        var stop = first.Value.FirstStop!;
         var before = times.Wrap(stop.Day - 1) - stop.At;
-        return $"the {LimitSentences.Element(first.Key)} stops {times.When(stop.At)}, {AnswerTimes.Length(before)} before wrap";
+        return $"the {LimitSentences.Element(name)} stops {times.When(stop.At)}, {AnswerTimes.Length(before)} before wrap";
     }
+
+    /// <summary>The essential device that stops first; null where none does.</summary>
+    internal static DeviceTimeline? FirstStop(RigAnswer answer) =>
+        answer.Simulation.Devices.Values.Where(device => device is { Essential: true, FirstStop: not null })
+            .MinBy(device => device.FirstStop!.At.Seconds);
 
     private static string CloseReserve(RigAnswer answer)
     {
@@ -146,8 +149,7 @@ public static class AnswerSentences
     };
 
     private static string StopReasonOf(RigAnswer answer) =>
-        answer.Simulation.Devices.Values.Where(device => device is { Essential: true, FirstStop: not null })
-            .MinBy(device => device.FirstStop!.At.Seconds)?.FirstStop is { } stop
+        FirstStop(answer)?.FirstStop is { } stop
             ? Because(answer, stop.Reason) : "the battery ends";
 
     /// <summary>What a question's verdict rests on, as a clause.</summary>

@@ -1,151 +1,175 @@
-// The notebook as an article: its prose, and for each code cell what it shows, in one version or in two beside each other.
-import { drawFigures, el, showParts } from "../shared/parts.js";
+// The notebook as an article: its title, the answer and the controls, then its story, and for each code cell what it shows.
+import { makeCell, makeProse, showIn } from "./cell.js";
+import { drawFigures, el } from "../shared/parts.js";
+import { Sight } from "./sight.js";
 
-/** `decorate(container)` is told whenever what a version shows in a cell has changed. */
-export function makeArticle(root, notebook, strip, decorate) {
-  const cells = new Map();
-  let hasStrip = false;
-  const children = [];
-  for (const cell of notebook.cells) {
-    if (cell.kind === "prose") {
-      const prose = el("div", { class: "prose" });
-      prose.innerHTML = cell.html;
-      mendLinks(prose);
-      children.push(prose);
-      continue;
+/** @typedef {import("./cell.js").VersionName} VersionName */
+
+export class Article {
+  /** @type {Map<number, import("./cell.js").Cell>} */
+  #cells = new Map();
+  #sight = new Sight();
+  #seen = new Set();
+  #root;
+  #decorate;
+
+  /**
+   * @param {HTMLElement} root
+   * @param {{title: string, cells: any[]}} notebook
+   * @param {HTMLElement} strip the controls
+   * @param {(container: HTMLElement) => void} decorate told whenever what a version shows in a cell has changed
+   */
+  constructor(root, notebook, strip, decorate) {
+    this.#root = root;
+    this.#decorate = decorate;
+    let title = null;
+    const story = [];
+    for (const cell of notebook.cells) {
+      if (cell.kind === "prose") {
+        const made = makeProse(cell.html, title === null);
+        title ??= made.title;
+        if (made.prose) story.push(made.prose);
+      } else if (!cell.isStart) {
+        const made = makeCell(cell);
+        this.#cells.set(cell.number, made);
+        story.push(made.element);
+      }
     }
-    if (cell.isParameters) {
-      children.push(strip);
-      hasStrip = true;
+    const { line, holder } = this.#sight;
+    root.replaceChildren(el("div", { class: "head" }, title ?? el("h1", {}, notebook.title)), el("div", { class: "side" }, strip),
+      el("div", { class: "column" }, line.element, holder, ...story));
+    const watch = new IntersectionObserver(entries => {
+      for (const { target, isIntersecting } of entries)
+        this.#seen[isIntersecting ? "add" : "delete"](Number(/** @type {HTMLElement} */ (target).dataset.cell));
+    });
+    for (const cell of this.#cells.values()) watch.observe(cell.element);
+  }
+
+  /** The numbers of the cells on the screen. The answer's is always among them. */
+  inSight() {
+    return [...new Set([...this.#seen, this.#sight.cell])].filter(number => number !== null);
+  }
+
+  /** Whatever covers the lower edge of the window, in pixels, hides the answer there. */
+  covered(pixels) { this.#sight.line.follow(pixels); }
+
+  /** What a version shows in a cell. Only data; `draw` draws the charts. */
+  show(number, name, parts) {
+    const cell = this.#cells.get(number);
+    if (!cell) return;
+    const place = cell.versions[name];
+    place.parts = parts.filter(part => part.type !== "control");
+    const before = this.#cells.get(this.#sight.cell);
+    const isNew = this.#sight.adopts(number, parts);
+    showIn(cell.element, place, number === this.#sight.cell ? this.#sight.take(name, place.parts) : place.parts);
+    for (const { box } of this.#places(number, name)) box.classList.remove("is-renewed", "is-old");
+    place.failed.hidden = true;
+    place.bar.hidden = true;
+    this.#decorate(place.shown);
+    // Another cell's answer stood there: it goes back to its own place.
+    if (isNew && before) this.#showAgain(before);
+  }
+
+  #showAgain(cell) {
+    for (const version of Object.values(cell.versions)) {
+      showIn(cell.element, version, version.parts);
+      this.#decorate(version.shown);
     }
-    if (cell.isStart) continue;
-    const made = makeCell(cell);
-    cells.set(cell.number, made);
-    children.push(made.element);
   }
-  // A notebook with nothing to change can still be saved and linked to.
-  if (!hasStrip) children.splice(Math.min(1, children.length), 0, strip);
-  root.replaceChildren(...children);
 
-  const seen = new Set();
-  const watch = new IntersectionObserver(entries => {
-    for (const { target, isIntersecting } of entries) seen[isIntersecting ? "add" : "delete"](Number(target.dataset.cell));
-  });
-  for (const cell of cells.values()) watch.observe(cell.element);
+  async draw(onlyVisible) { await drawFigures(this.#root, onlyVisible); }
 
-  const version = (number, name) => cells.get(number)?.versions[name];
-  return {
-    /** The numbers of the cells on the screen. */
-    inSight: () => [...seen],
-    /** What a version shows in a cell. Only data; `draw` draws the charts. */
-    show(number, name, parts) {
-      const place = version(number, name);
-      if (!place) return;
-      showParts(place.shown, parts);
-      place.box.classList.remove("is-renewed", "is-old");
-      place.failed.hidden = true;
-      place.bar.hidden = true;
-      cells.get(number).element.classList.toggle("has-shown",
-        [...cells.get(number).element.querySelectorAll(".shown")].some(shown => shown.childElementCount > 0));
-      decorate(place.shown);
-    },
-    draw: async onlyVisible => { await drawFigures(root, onlyVisible); },
-    hasWaiting: () => [...root.querySelectorAll(".rs-chart")].some(chart => chart.rsWaiting && chart.clientWidth > 0),
-    progress(number, name, fraction, text) {
-      const place = version(number, name);
-      if (!place) return;
-      place.box.classList.add("is-renewed");
-      place.bar.hidden = fraction === 0 && !text;
-      place.bar.firstElementChild.value = fraction;
-      place.bar.lastElementChild.textContent = text;
-    },
-    /** Marks what is about to change: the cells named, or all where it isn't known. */
-    renewing(name, numbers) {
-      for (const [number, cell] of cells) if (!numbers || numbers.has(number))
-        cell.versions[name].box.classList.add("is-renewed");
-    },
-    /** Nothing is being renewed any more. `isCutShort`: what was waiting for it stays as it was before, and is marked so. */
-    settled(name, isCutShort = false) {
-      for (const cell of cells.values()) {
-        const { classList } = cell.versions[name].box;
-        if (isCutShort && classList.contains("is-renewed")) classList.add("is-old");
-        classList.remove("is-renewed");
-        cell.versions[name].bar.hidden = true;
-      }
-    },
-    /** A cell stopped: says why, where it stands. What comes after it still shows what was there before, and is marked so. */
-    failed(number, name, text, line) {
-      for (const [other, cell] of cells) {
-        const { classList } = cell.versions[name].box;
-        classList.toggle("is-old", other === number || (other > number && classList.contains("is-renewed")));
-        cell.versions[name].failed.hidden = true;
-      }
-      const place = version(number, name);
-      if (!place) return false;
-      const hasLater = [...cells].some(([other, cell]) => other >= number && cell.versions[name].shown.childElementCount > 0);
-      place.failed.replaceChildren(
-        el("strong", {}, "This could not be computed. "), text, line ? ` (The code behind it, line ${line}.)` : "",
-        hasLater ? " What is shown from here on is from before." : "");
-      place.failed.hidden = false;
-      return true;
-    },
-    mended(name) {
-      for (const cell of cells.values()) {
-        cell.versions[name].box.classList.remove("is-old");
-        cell.versions[name].failed.hidden = true;
-      }
-    },
-    setPinned(isPinned) {
-      root.classList.toggle("has-pinned", isPinned);
-      for (const cell of cells.values()) {
-        cell.versions.pinned.box.hidden = !isPinned;
-        if (!isPinned) showParts(cell.versions.pinned.shown, []);
-      }
-    },
-    /** Heads the two versions with what sets them apart. */
-    nameVersions(pinnedWords, nowWords) {
-      for (const cell of cells.values()) {
-        cell.versions.pinned.name.textContent = pinnedWords ? `Pinned: ${pinnedWords}` : "Pinned";
-        cell.versions.now.name.textContent = nowWords ? `Now: ${nowWords}` : "Now";
-      }
-    },
-    /** Gives the pinned version what is shown now, until the server has run it: no gap for the eye. */
-    copyToPinned() {
-      for (const cell of cells.values()) {
-        showParts(cell.versions.pinned.shown, [...cell.versions.now.shown.children].map(child => child.rsPart));
-        decorate(cell.versions.pinned.shown);
-      }
-    },
-    answers: name => [...cells.values()].flatMap(cell => [...cell.versions[name].shown.children].map(child => child.rsPart)
-      .filter(part => part?.type === "answer")),
-    shown: name => [...cells.values()].flatMap(cell => [...cell.versions[name].shown.children]),
-  };
-}
-
-function makeCell(cell) {
-  const versions = {};
-  for (const [name, title] of [["pinned", "Pinned"], ["now", "Now"]]) {
-    const shown = el("div", { class: "shown" });
-    const bar = el("div", { class: "cell-progress", hidden: true },
-      el("progress", { max: "1", value: "0", "aria-label": "How far this part has come" }), el("span"));
-    const failed = el("p", { class: "problem", role: "alert", hidden: true });
-    const heading = el("p", { class: "version-name", id: `${name}-${cell.number}` }, title);
-    const box = el("div", { class: `version version-${name}`, role: "group", "aria-labelledby": heading.id,
-      hidden: name === "pinned" }, heading, failed, bar, shown);
-    versions[name] = { box, shown, bar, failed, name: heading };
+  hasWaiting() {
+    return [...this.#root.querySelectorAll(".rs-chart")].some(chart => chart.rsWaiting && chart.clientWidth > 0);
   }
-  const element = el("section", { class: "cell", "data-cell": cell.number },
-    el("div", { class: "versions" }, versions.pinned.box, versions.now.box),
-    el("details", { class: "rs-code" }, el("summary", {}, "The code behind it"),
-      el("pre", { tabindex: "0" }, el("code", {}, cell.code.trimEnd()))));
-  return { element, versions };
-}
 
-// Notebooks refer to each other as pages that lie side by side; here they are all on the shelf.
-function mendLinks(prose) {
-  for (const link of prose.querySelectorAll("a[href]")) {
-    const other = /^(?:\.\/)?([^/:?#]+)\.(?:html|ipynb)(#.*)?$/.exec(link.getAttribute("href"));
-    if (other) link.setAttribute("href", `/n/${other[1]}`);
-    else if (/^https?:/.test(link.getAttribute("href"))) { link.target = "_blank"; link.rel = "noopener noreferrer"; }
+  progress(number, name, fraction, text) {
+    const place = this.#cells.get(number)?.versions[name];
+    if (!place) return;
+    for (const { box } of this.#places(number, name)) box.classList.add("is-renewed");
+    place.bar.hidden = fraction === 0 && !text;
+    /** @type {HTMLProgressElement} */ (place.bar.firstElementChild).value = fraction;
+    place.bar.lastElementChild.textContent = text;
   }
+
+  /** Marks what is about to change: the cells named, or all where it isn't known. */
+  renewing(name, numbers) {
+    for (const number of this.#cells.keys()) if (!numbers || numbers.has(number))
+      for (const { box } of this.#places(number, name)) box.classList.add("is-renewed");
+  }
+
+  /** Nothing is being renewed any more. `isCutShort`: what was waiting for it stays as it was before, and is marked so. */
+  settled(name, isCutShort = false) {
+    for (const { box, bar } of this.#all(name)) {
+      if (isCutShort && box.classList.contains("is-renewed")) box.classList.add("is-old");
+      box.classList.remove("is-renewed");
+      bar.hidden = true;
+    }
+  }
+
+  /** A cell stopped: says why, where it stands. What comes after it still shows what was there before, and is marked so. */
+  failed(number, name, text, line) {
+    for (const other of this.#cells.keys()) {
+      for (const { box, failed } of this.#places(other, name)) {
+        box.classList.toggle("is-old", other === number || (other > number && box.classList.contains("is-renewed")));
+        failed.hidden = true;
+      }
+    }
+    const place = this.#cells.get(number)?.versions[name];
+    if (!place) return false;
+    const hasLater = [...this.#cells].some(([other, cell]) => other >= number && cell.versions[name].shown.childElementCount > 0);
+    place.failed.replaceChildren(
+      el("strong", {}, "This could not be computed. "), text, line ? ` (The code behind it, line ${line}.)` : "",
+      hasLater ? " What is shown from here on is from before." : "");
+    place.failed.hidden = false;
+    return true;
+  }
+
+  mended(name) {
+    for (const { box, failed } of this.#all(name)) {
+      box.classList.remove("is-old");
+      failed.hidden = true;
+    }
+  }
+
+  setPinned(isPinned) {
+    this.#root.classList.toggle("has-pinned", isPinned);
+    this.#sight.setPinned(isPinned);
+    if (!isPinned) this.#sight.take("pinned", []);
+    for (const cell of this.#cells.values()) {
+      cell.versions.pinned.box.hidden = !isPinned;
+      cell.versions.pinned.parts = [];
+      if (!isPinned) showIn(cell.element, cell.versions.pinned, []);
+    }
+  }
+
+  /** Heads the two versions with what sets them apart. */
+  nameVersions(pinnedWords, nowWords) {
+    for (const { versions } of [...this.#cells.values(), this.#sight]) {
+      versions.pinned.name.textContent = pinnedWords ? `Pinned: ${pinnedWords}` : "Pinned";
+      versions.now.name.textContent = nowWords ? `Now: ${nowWords}` : "Now";
+    }
+  }
+
+  /** Gives the pinned version what is shown now, until the server has run it: no gap for the eye. */
+  copyToPinned() {
+    for (const [number, cell] of this.#cells) this.show(number, "pinned", cell.versions.now.parts);
+  }
+
+  /** The answers that a version shows, that of the page first. */
+  answers(name) {
+    return [...this.#sight.versions[name].parts, ...[...this.#cells.values()].flatMap(cell => [...cell.versions[name].shown.children]
+      .map(child => child.rsPart)).filter(part => part?.type === "answer")];
+  }
+
+  /** The elements of what a version shows in its cells. */
+  shown(name) { return [...this.#cells.values()].flatMap(cell => [...cell.versions[name].shown.children]); }
+
+  // Where a cell's things stand: in its own place, and for the answer's cell at the head of the page too.
+  #places(number, name) {
+    const own = this.#cells.get(number).versions[name];
+    return number === this.#sight.cell ? [own, this.#sight.versions[name]] : [own];
+  }
+
+  #all(name) { return [...this.#cells.keys()].flatMap(number => this.#places(number, name)); }
 }

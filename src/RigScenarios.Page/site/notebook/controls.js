@@ -1,4 +1,5 @@
 // The controls of a notebook, one for each parameter: all of them read and take values as text, as a person writes them.
+import { standOnFile } from "./file-value.js";
 import { el } from "../shared/parts.js";
 import { inPath } from "../shared/api.js";
 import { PlacesList, placesInWords } from "../shared/places.js";
@@ -22,20 +23,29 @@ export function labelOf(parameter) {
 
 /**
  * The control of a parameter. `onChange(name, at, isSettled)` tells of every change; `at` is when the reader did it.
- * Members: element, value (get and set), useChoices(choices), say(problem words or "").
+ * Members: element, value (get and set), useChoices(choices), say(problem words or ""), why(words or ""): why it moves nothing
+ * with the present file; for one that stands on the file's value: hold(value, isOfFile), held.
  */
 export function makeControl(parameter, onChange) {
   const id = `control-${parameter.name}`;
   const below = el("div", { class: "below", id: `${id}-below` });
   const problem = el("div", { class: "problem", id: `${id}-problem`, role: "alert", hidden: true });
-  const tell = (event, isSettled) => onChange(parameter.name,
-    performance.now() - Math.max(0, Math.min(1000, performance.now() - event.timeStamp)), isSettled);
+  const nothing = el("div", { class: "moves-nothing", id: `${id}-nothing`, hidden: true });
+  const tell = (event, isSettled) => {
+    control.touched?.(isSettled);
+    onChange(parameter.name, performance.now() - Math.max(0, Math.min(1000, performance.now() - event.timeStamp)), isSettled);
+  };
   const kind = KINDS[parameter.kind] ?? (parameter.choices.length > 0 || CHOICES.has(parameter.kind) ? choice : plainText);
-  const control = kind(parameter, id, tell, below);
+  const plain = kind(parameter, id, tell, below);
+  const control = parameter.isOptional ? standOnFile(plain, value => inWords(parameter, value), event => tell(event, true)) : plain;
   control.element = el("div", { class: "control" }, control.label, el("div", { class: "row" }, control.row),
-    el("div", { class: "below-box" }, below, problem));
-  control.fields.forEach(field => field.setAttribute("aria-describedby", `${id}-below ${id}-problem`));
+    el("div", { class: "below-box" }, below, control.note, nothing, problem));
+  control.fields.forEach(field => field.setAttribute("aria-describedby", `${id}-below ${id}-nothing ${id}-problem`));
   control.useChoices ??= () => {};
+  control.why = words => {
+    nothing.textContent = words;
+    nothing.hidden = !words;
+  };
   control.say = words => {
     problem.textContent = words;
     problem.hidden = !words;
@@ -173,7 +183,13 @@ function oneLine(parameter, id, tell, type) {
   };
 }
 
+/** What is missing in the field of a parameter, in words; "" for nothing. */
+export function missing({ kind, isOptional }, value) {
+  if (value !== "" || isOptional || !/number|date/.test(kind)) return "";
+  return kind === "date" ? "A date is missing." : "A number is missing.";
+}
+
 /** "1" on the way to "15" is no mistake yet; left standing it is, and the server says so. */
 export function isOutside({ kind, minimum, maximum }, value) {
-  return /number/.test(kind) && ((minimum !== null && Number(value) < minimum) || (maximum !== null && Number(value) > maximum));
+  return /number/.test(kind) && value !== "" && ((minimum !== null && Number(value) < minimum) || (maximum !== null && Number(value) > maximum));
 }

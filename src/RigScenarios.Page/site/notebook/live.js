@@ -1,8 +1,8 @@
 // A notebook that listens: every change of a control goes to the server, and what comes back goes into the article.
 import { addressOf, readAddress, writeAddress } from "./address.js";
-import { makeArticle } from "./article.js";
+import { Article } from "./article.js";
 import { connect } from "../shared/connection.js";
-import { isOutside } from "./controls.js";
+import { isOutside, missing } from "./controls.js";
 import { copyLink } from "./dialog.js";
 import { makeDrawing, tellUpdated } from "../shared/drawing.js";
 import { Followers } from "./followers.js";
@@ -12,7 +12,7 @@ import { NotebookPlaces } from "./places.js";
 import { makeRunWords } from "./run-words.js";
 import { RunQueue, WHY_STOPPED } from "../shared/run-queue.js";
 import { addTools, askWhatToSave } from "./save.js";
-import { makeStrip } from "./strip.js";
+import { Strip } from "./strip.js";
 
 const name = decodeURIComponent(location.pathname.split("/").pop());
 const message = document.getElementById("message");
@@ -78,6 +78,7 @@ const RECEIVERS = {
   // A cell of a run that was overtaken counts too: the server goes on from it.
   cell(json, queue) {
     article.show(json.cell, queue.name, json.parts);
+    if (queue.name === "now") strip.hear(json.cell, json.parts.filter(part => part.type === "control"));
     moving.arm();
     draw();
   },
@@ -148,13 +149,13 @@ function begin(json) {
     document.title = `${json.title}: RigScenarios`;
     defaults = Object.fromEntries(json.parameters.map(parameter => [parameter.name, parameter.default]));
     followers.clear();
-    strip = makeStrip(json.parameters, {
-      change, stop: () => Object.values(queues).forEach(queue => queue.stop()),
+    strip = new Strip(json.parameters, {
+      change, covers: pixels => article?.covered(pixels), stop: () => Object.values(queues).forEach(queue => queue.stop()),
       pin, unpin, swap, link, save: () => askWhatToSave(notebook, now, article.shown("now"), pinned !== null),
       reset: () => take({ now: { ...defaults }, pinned }),
     });
     places.use(json.parameters, strip);
-    article = makeArticle(document.getElementById("article"), json, strip.element, addTools);
+    article = new Article(document.getElementById("article"), json, strip.element, addTools);
     const state = readAddress();
     now = known({ ...defaults, ...before, ...state.now });
     pinned = state.pinned ? known({ ...defaults, ...state.pinned }) : null;
@@ -190,15 +191,17 @@ let afterMove = 0;
 
 function change(parameter, at, isSettled) {
   places.follow(parameter, now);
+  // Another file has its own temperature, charge and wind.
+  if (notebook.parameters.find(p => p.name === parameter).kind === "scenario-file") strip.standOnFile();
   const values = strip.values();
   if (problems.length > 0) {
     problems = [];
     strip.say([]);
     say("");
   }
-  const empty = notebook.parameters.find(p => p.name === parameter && /number|date/.test(p.kind) && values[parameter] === "");
-  if (empty) {
-    if (isSettled) problems = [{ path: parameter, text: empty.kind === "date" ? "A date is missing." : "A number is missing." }];
+  const wrong = missing(notebook.parameters.find(p => p.name === parameter), values[parameter]);
+  if (wrong) {
+    if (isSettled) problems = [{ path: parameter, text: wrong }];
     strip.say(problems);
     return;
   }
@@ -225,11 +228,8 @@ function adopt(which, queue, parameters) {
   queue.running.content.values = settled;
   const isSame = JSON.stringify(settled) === JSON.stringify(which === "now" ? now : pinned);
   if (which === "now") {
-    // "5.0" typed is the server's "5": the field of a reader who is still typing stays as it is.
-    const focused = document.activeElement?.id?.replace(/^control-/, "");
     now = settled;
-    const isTyping = /^(number|text)$/.test(document.activeElement?.type);
-    if (!isSame) strip.show(Object.fromEntries(Object.entries(settled).filter(([key]) => key !== focused || !isTyping)));
+    if (!isSame) strip.showUntyped(settled);
   } else {
     pinned = settled;
   }

@@ -1,119 +1,185 @@
-// The strip of controls: what can be changed, how the run stands, and what can be done with what is shown.
+// The controls: what can be changed, how the run stands, and what can be done with what is shown.
 import { el } from "../shared/parts.js";
 import { inWords, labelOf, makeControl } from "./controls.js";
 
-/** `on`: change(name, at, isSettled), stop(), pin(), unpin(), swap(), link(), save(), reset(). */
-export function makeStrip(parameters, on) {
-  const isPhone = matchMedia("(max-width: 699px)").matches;
-  const controls = new Map(parameters.map(parameter => [parameter.name, makeControl(parameter, on.change)]));
-  const own = new Map(parameters.map(parameter => [parameter.name, parameter.default]));
-  const choices = new Map(parameters.map(parameter => [parameter.name, parameter.choices]));
+/** A window on which the controls stand at the lower edge, folded to one line: see notebook.css. */
+export const small = matchMedia("(max-width: 999px), (max-height: 559px)");
 
-  const foldValues = el("span", { class: "values" });
-  const foldWord = el("span", { class: "word" }, "Change");
-  const fold = el("button", { type: "button", class: "strip-fold", "aria-expanded": String(!isPhone),
-    "aria-controls": "strip-controls", onclick: () => setFolded(!strip.classList.contains("folded")) }, foldValues, foldWord);
-  const state = el("span", { class: "state" });
-  const trouble = el("p", { class: "problem", role: "status", hidden: true });
-  const bar = el("progress", { max: "1", value: "0", "aria-label": "How far the run has come", hidden: true });
-  const stop = el("button", { type: "button", hidden: true, onclick: on.stop }, "Stop");
-  const pin = el("button", { type: "button", onclick: on.pin }, "Pin this version");
-  const reset = el("button", { type: "button", class: "quiet", hidden: true, onclick: on.reset },
-    "Back to the notebook's values");
-  const pinnedWords = el("span");
-  const pinned = el("div", { class: "pinned-words", hidden: true }, pinnedWords,
-    el("button", { type: "button", onclick: on.swap }, "Swap"), el("button", { type: "button", onclick: on.unpin }, "Unpin"));
-  const tuck = el("button", { type: "button", class: "quiet tuck", "aria-expanded": "true", "aria-controls": "strip-controls",
-    hidden: parameters.length === 0, onclick: () => setFolded(true) }, "Fold away");
-  const printed = el("dl", { class: "printed-values" });
-  const group = el("div", { class: "controls", id: "strip-controls", role: "group", "aria-label": "What can be changed",
-    hidden: parameters.length === 0 }, [...controls.values()].map(control => control.element));
-  const strip = el("section", { class: isPhone ? "strip folded" : "strip", id: "controls", "aria-label": "Controls",
-    tabindex: "-1" },
-    trouble, fold, group, pinned,
-    el("div", { class: "strip-foot" },
-      el("div", { class: "run" }, state, bar, stop), tuck, reset, parameters.length > 0 ? pin : null,
-      el("button", { type: "button", onclick: on.link }, "Copy link"),
-      el("button", { type: "button", onclick: on.save }, "Save…")),
-    printed);
+export class Strip {
+  #parameters;
+  #controls;
+  #own;
+  #choices;
+  // Which cell told what of which control: what it does not say any more is no longer so.
+  #heard = new Map();
+  #described = {};
+  #compared = [null, {}];
 
-  new ResizeObserver(() => document.documentElement.style.setProperty("--rs-strip-height", `${strip.offsetHeight}px`))
-    .observe(strip);
-
-  function setFolded(isFolded) {
-    strip.classList.toggle("folded", isFolded);
-    fold.setAttribute("aria-expanded", String(!isFolded));
-    foldWord.textContent = isFolded ? "Change" : "Fold away";
-    (isFolded ? fold : group.querySelector("input, select"))?.focus({ preventScroll: true });
+  /**
+   * @param {any[]} parameters
+   * @param {Record<string, (...args: any[]) => void>} on change(name, at, isSettled), stop(), pin(), unpin(), swap(), link(),
+   * save(), reset(), covers(pixels): so much of the window's lower edge
+   */
+  constructor(parameters, on) {
+    this.#parameters = parameters;
+    this.#controls = new Map(parameters.map(parameter => [parameter.name, makeControl(parameter, on.change)]));
+    this.#own = new Map(parameters.map(parameter => [parameter.name, parameter.default]));
+    this.#choices = new Map(parameters.map(parameter => [parameter.name, parameter.choices]));
+    this.#make(on);
+    new ResizeObserver(() => {
+      document.documentElement.style.setProperty("--rs-strip-height", `${this.element.offsetHeight}px`);
+      on.covers(small.matches ? this.element.offsetHeight : 0);
+    }).observe(this.element);
   }
 
-  const words = (parameter, value) => inWords(parameter, value, choices.get(parameter.name));
+  #make(on) {
+    const hasSome = this.#parameters.length > 0;
+    this.foldValues = el("span", { class: "values" });
+    this.foldWord = el("span", { class: "word" }, "Change");
+    this.fold = el("button", { type: "button", class: "strip-fold", "aria-expanded": "false", "aria-controls": "strip-controls",
+      onclick: () => this.#turn() }, this.foldValues, this.foldWord);
+    this.state = el("span", { class: "state" });
+    this.trouble = el("p", { class: "problem", role: "status", hidden: true });
+    this.bar = el("progress", { max: "1", value: "0", "aria-label": "How far the run has come", hidden: true });
+    this.stop = el("button", { type: "button", hidden: true, onclick: on.stop }, "Stop");
+    this.pin = el("button", { type: "button", onclick: on.pin }, "Pin this version");
+    this.reset = el("button", { type: "button", class: "quiet", hidden: true, onclick: on.reset },
+      "Back to the notebook's values");
+    this.pinnedWords = el("span");
+    this.pinned = el("div", { class: "pinned-words", hidden: true }, this.pinnedWords,
+      el("button", { type: "button", onclick: on.swap }, "Swap"), el("button", { type: "button", onclick: on.unpin }, "Unpin"));
+    this.printed = el("dl", { class: "printed-values" });
+    this.group = el("div", { class: "controls", id: "strip-controls", role: "group", "aria-label": "What can be changed",
+      hidden: !hasSome }, [...this.#controls.values()].map(control => control.element));
+    this.element = el("section", { class: "strip folded", id: "controls", "aria-label": "Controls", tabindex: "-1" },
+      this.trouble, this.fold, this.group, this.pinned,
+      el("div", { class: "strip-foot" },
+        el("div", { class: "run" }, this.state, this.bar, this.stop), this.reset, hasSome ? this.pin : null,
+        el("button", { type: "button", onclick: on.link }, "Copy link"),
+        el("button", { type: "button", onclick: on.save }, "Save…")),
+      this.printed);
+  }
 
-  return {
-    element: strip,
-    values: () => Object.fromEntries(parameters.map(parameter => [parameter.name, controls.get(parameter.name).value])),
-    show(values) {
-      for (const parameter of parameters) if (values[parameter.name] !== undefined)
-        controls.get(parameter.name).value = values[parameter.name];
-    },
-    set(name, value) { controls.get(name).value = value; },
-    /** The list of moved parts of a parameter of that kind. */
-    places: name => controls.get(name).list,
-    setDefault: (name, value) => own.set(name, value),
-    useChoices(name, list) {
-      choices.set(name, list);
-      controls.get(name)?.useChoices(list);
-    },
-    /** What the controls say in one line, for the folded strip; and as a list for paper. */
-    describe(values) {
-      const isChanged = parameter => values[parameter.name] !== own.get(parameter.name);
-      // What the reader changed comes first: on a phone there is room for little.
-      const inOrder = [...parameters.filter(isChanged), ...parameters.filter(parameter => !isChanged(parameter))];
-      foldValues.textContent = inOrder.map(parameter => words(parameter, values[parameter.name])).join(" · ");
-      for (const parameter of parameters) controls.get(parameter.name).element.classList.toggle("changed", isChanged(parameter));
-      reset.hidden = !parameters.some(isChanged);
-    },
-    /** Names how the pinned version (null: none) differs from the present one. Gives the differing values of each, in words. */
-    showPinned(pinnedValues, nowValues) {
-      pinned.hidden = !pinnedValues;
-      pin.hidden = !!pinnedValues;
-      const differing = pinnedValues ? parameters.filter(parameter => pinnedValues[parameter.name] !== nowValues[parameter.name])
-        : [];
-      const of = (values, parameter) => words(parameter, values[parameter.name]);
-      pinnedWords.textContent = differing.map(parameter =>
-        `${labelOf(parameter)}: pinned ${of(pinnedValues, parameter)}, now ${of(nowValues, parameter)}`).join(" · ")
-        || "Pinned and now are the same so far. Change something above.";
-      printed.replaceChildren(...parameters.flatMap(parameter => [
-        el("dt", {}, labelOf(parameter)),
-        el("dd", {}, differing.includes(parameter) ? `${of(nowValues, parameter)} (pinned: ${of(pinnedValues, parameter)})`
-          : of(nowValues, parameter))]));
-      return { pinned: differing.map(parameter => of(pinnedValues, parameter)).join(" · "),
-        now: differing.map(parameter => of(nowValues, parameter)).join(" · ") };
-    },
-    /** Shows words of the run; `fraction` null for no bar; a run that goes on can be stopped. */
-    tellRun(text, fraction = null, canStop = false) {
-      state.textContent = text;
-      bar.hidden = fraction === null;
-      if (fraction !== null) bar.value = fraction;
-      stop.hidden = !canStop;
-    },
-    /** Words about the page as a whole, where the reader sees them wherever the page is scrolled to. */
-    tellTrouble(text) {
-      trouble.textContent = text;
-      trouble.hidden = !text;
-    },
-    say(problems) {
-      const rest = [];
-      for (const control of controls.values()) control.say("");
-      for (const problem of problems) {
-        const control = controls.get(problem.path);
-        if (control)
-          control.say(problem.accepted && !problem.text.includes(problem.accepted)
+  #turn() {
+    const isFolded = !this.element.classList.contains("folded");
+    this.#setFolded(isFolded);
+    (isFolded ? this.fold : this.group.querySelector("input, select"))?.focus({ preventScroll: true });
+  }
+
+  #setFolded(isFolded) {
+    this.element.classList.toggle("folded", isFolded);
+    this.fold.setAttribute("aria-expanded", String(!isFolded));
+    this.foldWord.textContent = isFolded ? "Change" : "Fold away";
+  }
+
+  #words(parameter, value) {
+    const { name } = parameter, held = this.#controls.get(name).held;
+    if (!parameter.isOptional || value !== "") return inWords(parameter, value, this.#choices.get(name));
+    return held ? `${inWords(parameter, held)} as in the file` : "as in the file";
+  }
+
+  values() {
+    return Object.fromEntries(this.#parameters.map(({ name }) => [name, this.#controls.get(name).value]));
+  }
+
+  show(values) {
+    for (const { name } of this.#parameters) if (values[name] !== undefined) this.#controls.get(name).value = values[name];
+  }
+
+  /** The same, but the field of a reader who is still typing stays as it is: "5.0" typed is the server's "5". */
+  showUntyped(values) {
+    const field = /** @type {HTMLInputElement | null} */ (document.activeElement);
+    const typed = /^(number|text)$/.test(field?.type ?? "") ? field.id.replace(/^control-/, "") : "";
+    this.show(Object.fromEntries(Object.entries(values).filter(([name]) => name !== typed)));
+  }
+
+  set(name, value) { this.#controls.get(name).value = value; }
+
+  /** The list of moved parts of a parameter of that kind. */
+  places(name) { return this.#controls.get(name).list; }
+
+  setDefault(name, value) { this.#own.set(name, value); }
+
+  useChoices(name, list) {
+    this.#choices.set(name, list);
+    this.#controls.get(name)?.useChoices(list);
+  }
+
+  /** Another file was chosen: what stands on the file's values lets go of those that the reader gave for the one before. */
+  standOnFile() {
+    for (const { name, isOptional } of this.#parameters) if (isOptional) this.set(name, "");
+  }
+
+  /** What a cell tells of the controls: {name, holds, isOfFile, whyNothing} each. */
+  hear(cell, told) {
+    for (const name of this.#heard.get(cell) ?? []) this.#controls.get(name)?.why("");
+    this.#heard.set(cell, new Set(told.filter(one => one.whyNothing).map(one => one.name)));
+    for (const { name, holds, isOfFile, whyNothing } of told) {
+      const control = this.#controls.get(name);
+      if (holds !== null) control?.hold?.(holds, isOfFile);
+      if (whyNothing) control?.why(whyNothing);
+    }
+    if (!told.some(one => one.holds !== null)) return;
+    this.describe(this.#described);
+    this.showPinned(...this.#compared);
+  }
+
+  /** What the controls say in one line, for the folded strip; and as a list for paper. */
+  describe(values) {
+    this.#described = values;
+    const isChanged = ({ name }) => values[name] !== this.#own.get(name);
+    // What the reader changed comes first: on a phone there is room for little.
+    const inOrder = [...this.#parameters.filter(isChanged), ...this.#parameters.filter(parameter => !isChanged(parameter))];
+    this.foldValues.textContent = inOrder.map(parameter => this.#words(parameter, values[parameter.name])).join(" · ");
+    for (const parameter of this.#parameters)
+      this.#controls.get(parameter.name).element.classList.toggle("changed", isChanged(parameter));
+    this.reset.hidden = !this.#parameters.some(isChanged);
+  }
+
+  /** Names how the pinned version (null: none) differs from the present one. Gives the differing values of each, in words. */
+  showPinned(pinnedValues, nowValues) {
+    this.#compared = [pinnedValues, nowValues];
+    this.pinned.hidden = !pinnedValues;
+    this.pin.hidden = !!pinnedValues;
+    const differing = pinnedValues ? this.#parameters.filter(({ name }) => pinnedValues[name] !== nowValues[name]) : [];
+    const of = (values, parameter) => this.#words(parameter, values[parameter.name]);
+    this.pinnedWords.textContent = differing.map(parameter =>
+      `${labelOf(parameter)}: pinned ${of(pinnedValues, parameter)}, now ${of(nowValues, parameter)}`).join(" · ")
+      || "Pinned and now are the same so far. Change something above.";
+    this.printed.replaceChildren(...this.#parameters.flatMap(parameter => [
+      el("dt", {}, labelOf(parameter)),
+      el("dd", {}, differing.includes(parameter) ? `${of(nowValues, parameter)} (pinned: ${of(pinnedValues, parameter)})`
+        : of(nowValues, parameter))]));
+    return { pinned: differing.map(parameter => of(pinnedValues, parameter)).join(" · "),
+      now: differing.map(parameter => of(nowValues, parameter)).join(" · ") };
+  }
+
+  /** Shows words of the run; `fraction` null for no bar; a run that goes on can be stopped. */
+  tellRun(text, fraction = null, canStop = false) {
+    this.state.textContent = text;
+    this.bar.hidden = fraction === null;
+    if (fraction !== null) this.bar.value = fraction;
+    this.stop.hidden = !canStop;
+  }
+
+  /** Words about the page as a whole, where the reader sees them wherever the page is scrolled to. */
+  tellTrouble(text) {
+    this.trouble.textContent = text;
+    this.trouble.hidden = !text;
+  }
+
+  /** Puts what is wrong to the controls concerned, and gives the words that concern none. */
+  say(problems) {
+    const rest = [];
+    for (const control of this.#controls.values()) control.say("");
+    for (const problem of problems) {
+      const control = this.#controls.get(problem.path);
+      if (control)
+        control.say(problem.accepted && !problem.text.includes(problem.accepted)
           ? `${problem.text} Accepted: ${problem.accepted}.` : problem.text);
-        else rest.push(problem.text);
-      }
-      if (problems.some(problem => controls.has(problem.path))) setFolded(false);
-      return rest;
-    },
-  };
+      else rest.push(problem.text);
+    }
+    if (problems.some(problem => this.#controls.has(problem.path))) this.#setFolded(false);
+    return rest;
+  }
 }

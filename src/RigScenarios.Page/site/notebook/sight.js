@@ -1,0 +1,65 @@
+// The answer of a notebook, which stays in sight: beside the controls on a wide window; on a small one it stands at the head
+// of the page, and one line of it stays at the window's edge.
+import { makeAnswerLine } from "../shared/answer-line.js";
+import { makeVersions, showIn } from "./cell.js";
+import { el, makeCautions } from "../shared/parts.js";
+
+/** Takes the answer out of what the cells show. Which part it is, the notebook says: a verdict, else its first sentence. */
+export class Sight {
+  /** The number of the cell that gives the answer; null until one has. */
+  cell = null;
+
+  #isVerdict = false;
+
+  constructor() {
+    this.versions = makeVersions("answer");
+    this.cautions = { pinned: el("div"), now: el("div") };
+    this.block = el("section", { class: "sight-block", "aria-label": "The answer" },
+      el("div", { class: "versions" }, this.versions.pinned.box, this.versions.now.box));
+    this.element = el("div", { class: "sight", id: "sight" }, this.block,
+      el("div", { class: "sight-cautions versions" }, this.cautions.pinned, this.cautions.now));
+    this.holder = el("div", { class: "sight-holder" }, this.element);
+    this.line = makeAnswerLine({ sight: this.element, holder: this.holder, head: this.versions.now.box });
+    this.holder.hidden = true;
+    new ResizeObserver(() => {
+      document.documentElement.style.setProperty("--rs-sight-height", `${this.block.offsetHeight}px`);
+      // What scrolls must be reached by keyboard.
+      if (this.block.scrollHeight > this.block.clientHeight + 1) this.block.tabIndex = 0;
+      else this.block.removeAttribute("tabindex");
+    }).observe(this.block);
+  }
+
+  /** Whether the answer of the page is this cell's from now on: a verdict goes before a sentence. */
+  adopts(number, parts) {
+    const answer = answerOf(parts);
+    if (!answer || number === this.cell) return false;
+    const isBetter = this.cell === null || (answer.isVerdict && !this.#isVerdict)
+      || (number < this.cell && Boolean(answer.isVerdict) === this.#isVerdict);
+    if (!isBetter) return false;
+    this.cell = number;
+    this.#isVerdict = Boolean(answer.isVerdict);
+    return true;
+  }
+
+  /** Shows the answer among these parts of the answer's cell, and gives the others. */
+  take(name, parts) {
+    const answer = answerOf(parts);
+    const version = this.versions[name];
+    // Its cautions scroll away with the page; the verdict stays.
+    showIn(this.block, version, answer ? [{ ...answer, cautions: [] }] : []);
+    this.cautions[name].replaceChildren(...[answer && makeCautions(answer.cautions)].filter(Boolean));
+    version.parts = answer ? [answer] : [];
+    if (name === "now") {
+      this.holder.hidden = !answer;
+      this.line.say(answer?.line ?? "");
+    }
+    return answer ? parts.filter(part => part !== answer) : parts;
+  }
+
+  setPinned(isPinned) {
+    this.versions.pinned.box.hidden = this.cautions.pinned.hidden = !isPinned;
+  }
+}
+
+const answerOf = parts => parts.find(part => part.type === "answer" && part.isVerdict)
+  ?? parts.find(part => part.type === "answer");
