@@ -62,6 +62,19 @@ internal static class TrialNotebooks
                         Present = (plate.At, balance.Rig.Placed.Parts["brick"].Mass) }));
                 }
                 """));
+        Write(folder, "06-of-the-file",
+            (false, "# What does the file say?"),
+            (true, Start),
+            (true, "string scenario = "
+                + $"{JsonSerializer.Serialize(Path.Combine(Checkout.Data, "scenarios", "winter-harbour.yaml"))}; "
+                + " // kit and days, a scenario file\ndouble? air = null;  // air of the day, °C, -30 to 40"),
+            (true, """
+                var plans = ScenarioFile.Read(scenario);
+                double here = AsInFile(air, plans.AmbientOn(plans.Days.Values.First()).DegreesCelsius);
+                if (here < 0)
+                    MovesNothing(air, "It freezes anyway.");
+                Answer($"The air is at {here} °C.");
+                """));
         File.WriteAllText(Path.Combine(folder, "04-broken.ipynb"), "{ \"nbformat\": 4, \"cells\": [");
     }
 

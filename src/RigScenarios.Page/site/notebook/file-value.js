@@ -15,7 +15,7 @@ export function standOnFile(inner, inWords, wentBack) {
     control.value = "";
     wentBack(event);
     field.focus({ preventScroll: true });
-  } }, "Take it");
+  } }, "Back to it");
   const note = el("div", { class: "of-file" }, words, back);
 
   function show() {
