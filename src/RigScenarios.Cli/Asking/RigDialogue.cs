@@ -1,5 +1,5 @@
 using RigScenarios.Drafts;
-using RigScenarios.Files.Formats;
+using RigScenarios.Drafts.Edits;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 using Spectre.Console;
@@ -11,11 +11,6 @@ namespace RigScenarios.Cli.Asking;
 /// <param name="library">The parts to choose from.</param>
 internal sealed class RigDialogue(IAnsiConsole console, OrderedMap<Part> library)
 {
-    /// <summary>The names that the build and the day get in the file.</summary>
-    public const string BuildName = "rig";
-
-    public const string DayName = "day";
-
     private const string NotListed = "Mine is not listed";
     private const string None = "None";
     private const int RowsShown = 12;
@@ -28,23 +23,24 @@ internal sealed class RigDialogue(IAnsiConsole console, OrderedMap<Part> library
     /// <exception cref="OperationCanceledException">The user stopped it.</exception>
     public async Task<Scenario> AskAsync(CancellationToken cancellation)
     {
-        var draft = RigDraft.Blank with { Title = await figures.FieldAsync("title", RigDraft.Blank.Title, cancellation) };
-        foreach (var question in RigQuestions.Things.Where(question => question.Role is not RigRole.Regulator))
-            draft = await ThingsAsync(draft, question, cancellation);
-        draft = draft with { Stance = await ChooseAsync(RigQuestions.Circumstances.First(question => question.Key == "stance"),
-            Enum.GetValues<Builds.Stance>(), stance => ChoiceFormat<Builds.Stance>.Word(stance), cancellation) };
-        var day = await ChooseAsync(RigQuestions.Circumstances.First(question => question.Key == "blocks"), [.. TypicalDays.All],
-            day => $"{day.Title}: {day.Sentence}", cancellation);
-        draft = await figures.CircumstancesAsync(draft.With(day), cancellation);
-        return await new WiringQuestions(console, library).SettleAsync(draft, cancellation);
+        var given = await figures.FieldAsync(GivenRig.Blank(library), RigFields.Of("title"), cancellation);
+        foreach (var question in RigQuestions.All.Where(question => question.Key != "regulator"))
+            given = await ThingsAsync(given, question, cancellation);
+        var stance = RigFields.Of("stance");
+        given = given.With(stance.PathIn(given.Frame), (await ChooseAsync(stance, stance.Choices, choice => choice.Title,
+            cancellation)).Text);
+        var day = await ChooseAsync(RigFields.Of("blocks"), [.. TypicalDays.All], day => $"{day.Title}: {day.Sentence}",
+            cancellation);
+        given = await figures.CircumstancesAsync(given.With(day), cancellation);
+        return await new WiringQuestions(console).SettleAsync(given, cancellation);
     }
 
-    private async Task<RigDraft> ThingsAsync(RigDraft draft, RigQuestion question, CancellationToken cancellation)
+    private async Task<GivenRig> ThingsAsync(GivenRig given, RigQuestion question, CancellationToken cancellation)
     {
         var listed = library.Where(item => question.PartKinds.Contains(item.Value.Kind))
             .OrderBy(item => question.PartKinds.Index().First(kind => kind.Item == item.Value.Kind).Index)
                 .Select(item => item.Key).ToList();
-        Say(question);
+        Say(question.Label, question.Help);
         List<string> chosen;
         if (question.Many)
         {
@@ -66,30 +62,32 @@ internal sealed class RigDialogue(IAnsiConsole console, OrderedMap<Part> library
         }
         foreach (var id in chosen.Where(id => id != None))
         {
-            var thing = id == NotListed
-                ? new DraftThing { Role = question.Role!.Value, Own = await figures.OwnAsync(question.Role.Value, cancellation) }
-                : new DraftThing { Role = question.Role!.Value, Part = id };
-            draft = draft.With(thing with { Essential = question.Role == RigRole.Camera });
-            console.MarkupLineInterpolated($"  [green]+[/] {thing.Own?.Name ?? parts[id].Name}");
+            var edited = id == NotListed ? Adding.Own(given, question.Key) : Adding.Listed(given, question.Key, id);
+            given = edited.Given;
+            if (id == NotListed)
+                given = await figures.OwnAsync(given, RigView.Of(given).Things.First(thing => thing.Name == edited.Thing),
+                    cancellation);
+            console.MarkupLineInterpolated(
+                $"  [green]+[/] {RigView.Of(given).Things.First(thing => thing.Name == edited.Thing).Title}");
         }
-        return draft;
+        return given;
     }
 
-    private Task<T> ChooseAsync<T>(RigQuestion question, IReadOnlyList<T> choices, Func<T, string> text,
+    private Task<T> ChooseAsync<T>(RigField field, IReadOnlyList<T> choices, Func<T, string> text,
         CancellationToken cancellation)
         where T : notnull
     {
-        Say(question);
+        Say(field.Label, field.Help);
         return new SelectionPrompt<T> { WrapAround = true,
-            Converter = choice => Markup.Escape(text(choice)) }.Title(Markup.Escape(question.Label)).AddChoices(choices)
+            Converter = choice => Markup.Escape(text(choice)) }.Title(Markup.Escape(field.Label)).AddChoices(choices)
             .ShowAsync(console, cancellation);
     }
 
-    private void Say(RigQuestion question)
+    private void Say(string label, string help)
     {
         console.WriteLine();
-        console.MarkupLineInterpolated($"[bold]{question.Label}[/]");
-        console.MarkupLineInterpolated($"[grey]{question.Help}[/]");
+        console.MarkupLineInterpolated($"[bold]{label}[/]");
+        console.MarkupLineInterpolated($"[grey]{help}[/]");
     }
 
     private string Row(string id) => parts.TryGetValue(id, out var part)

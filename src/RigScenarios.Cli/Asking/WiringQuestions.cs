@@ -1,21 +1,21 @@
 using RigScenarios.Drafts;
-using RigScenarios.Parts;
+using RigScenarios.Drafts.Edits;
 using RigScenarios.Scenarios;
 using Spectre.Console;
 
 namespace RigScenarios.Cli.Asking;
 
 /// <summary>Shows what feeds what and lets it be changed, until the rig adds up.</summary>
-internal sealed class WiringQuestions(IAnsiConsole console, OrderedMap<Part> library)
+internal sealed class WiringQuestions(IAnsiConsole console)
 {
     private const string TakeOff = "(take it off the rig)";
 
-    /// <summary>The scenario of a draft whose wiring the user agrees to.</summary>
-    public async Task<Scenario> SettleAsync(RigDraft draft, CancellationToken cancellation)
+    /// <summary>The scenario of a rig whose wiring the user agrees to.</summary>
+    public async Task<Scenario> SettleAsync(GivenRig given, CancellationToken cancellation)
     {
         while (true)
         {
-            var answer = DraftAnswer.Of(draft, null, library, RigDialogue.BuildName, RigDialogue.DayName, cancellation);
+            var answer = RigSoFar.Of(given, null, cancellation);
             Show(answer);
             var errors = answer.Problems.Where(problem => problem.Severity == Severity.Error).ToList();
             foreach (var problem in errors)
@@ -26,19 +26,19 @@ internal sealed class WiringQuestions(IAnsiConsole console, OrderedMap<Part> lib
                     || await new ConfirmationPrompt("Is that how it is wired?") { DefaultValue = true }.ShowAsync(console,
                     cancellation))
                     return scenario;
-                draft = await ChangeAsync(draft, answer.Wiring, cancellation);
+                given = await ChangeAsync(given, answer.Wiring, cancellation);
                 continue;
             }
-            var wrong = answer.Wiring.Where(line => errors.Exists(problem => problem.Path == $"things.{line.Thing}"
-                || problem.Path.StartsWith($"things.{line.Thing}.", StringComparison.Ordinal))).ToList();
+            var wrong = answer.Wiring.Where(line => errors.Exists(problem => problem.Path.Split('.').Contains(line.Thing)))
+                .ToList();
             if (wrong.Count == 0)
                 throw new ScenarioProblemsException(errors.Count > 0 ? errors
                     : throw new InvalidOperationException("The answers make no scenario, and nothing says why."));
-            draft = await ChangeAsync(draft, wrong, cancellation);
+            given = await ChangeAsync(given, wrong, cancellation);
         }
     }
 
-    private void Show(DraftAnswer answer)
+    private void Show(RigSoFar answer)
     {
         if (answer.Wiring.Count == 0)
             return;
@@ -52,26 +52,21 @@ internal sealed class WiringQuestions(IAnsiConsole console, OrderedMap<Part> lib
         console.WriteLine();
     }
 
-    private async Task<RigDraft> ChangeAsync(RigDraft draft, IReadOnlyList<WiringLine> lines, CancellationToken cancellation)
+    private async Task<GivenRig> ChangeAsync(GivenRig given, IReadOnlyList<WiringLine> lines, CancellationToken cancellation)
     {
         foreach (var line in lines)
         {
-            var own = draft.Things.ContainsKey(line.Thing);
             var choices = line.Choices.OrderByDescending(choice => choice.Value == line.FedBy).ToList();
-            if (own)
+            if (RigView.Of(given).Things.Any(thing => thing.Name == line.Thing))
                 choices.Add(new WiringChoice(TakeOff, TakeOff));
             var prompt = new SelectionPrompt<WiringChoice> { Converter = choice => Markup.Escape(choice.Title) }
                 .Title(Markup.Escape($"What feeds {line.Title}?")).AddChoices(choices);
             var chosen = await prompt.ShowAsync(console, cancellation);
             if (chosen.Value == TakeOff)
-                draft = draft with { Things = draft.Things.Without(line.Thing) };
-            else if (own)
-                draft = draft with { Things = draft.Things.With(line.Thing,
-                    draft.Things[line.Thing] with { FedBy = chosen.Value }) };
-            else if (line.FedBy != chosen.Value && library.ContainsKey(line.Thing))
-                draft = draft with { Things = draft.Things.With(line.Thing,
-                    new DraftThing { Role = RigRole.Regulator, Part = line.Thing, FedBy = chosen.Value }) };
+                given = TakingAway.From(given, line.Thing).Given;
+            else if (chosen.Value != line.FedBy)
+                given = Feeding.By(given, line.Thing, chosen.Value).Given;
         }
-        return draft;
+        return given;
     }
 }

@@ -55,7 +55,7 @@ internal static class NewCommand
         }
         console.MarkupLine("[bold]Your own rig[/]: a few questions, about ten minutes. Ctrl-C stops and leaves nothing behind.");
         var scenario = await AskAsync(console, new RigDialogue(console, library), cancellation);
-        var answer = RigAnswer.Of(scenario, RigDialogue.BuildName, [RigDialogue.DayName], AnswerOptions.EndOnly,
+        var answer = RigAnswer.Of(scenario, RigFrame.NewBuild, [RigFrame.NewDay], AnswerOptions.EndOnly,
             cancellation: cancellation);
         cancellation.ThrowIfCancellationRequested();
         ScenarioFile.Write(scenario, file);

@@ -4,7 +4,6 @@ using RigScenarios.Charts.Timeline;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Charts.Wiring;
 using RigScenarios.Drafts;
-using UnitsNet;
 
 namespace RigScenarios.Page.Rigs;
 
@@ -17,10 +16,10 @@ internal sealed class DayCache
     private readonly Lock gate = new();
     private readonly List<(string Key, RigAnswer Answer, DayParts Parts)> known = [];
 
-    /// <summary>All of a draft that a day rests on, as text; where its things sit is no part of it.</summary>
-    public static string KeyOf(RigDraft draft, RigPlace place, string partsMark) =>
-        string.Join('\n', RigDraftFormat.WriteJson(draft with { Places = Parts.OrderedMap<Length>.Empty, SlideMiddle = null })
-            .ToJsonString(), place.File?.Id, place.File?.Version, place.Build, place.Day, partsMark);
+    /// <summary>All that a day rests on, as text; where things sit is no part of it.</summary>
+    public static string KeyOf(GivenRig given, RigPlace place, string partsMark) =>
+        string.Join('\n', GivenJson.Write(given.WithoutPlaces).ToJsonString(), place.File?.Id, place.File?.Version,
+            place.Frame.Build, place.Frame.Day, partsMark);
 
     /// <summary>An answer whose day is that of the key; null if none is known.</summary>
     public RigAnswer? Find(string key)

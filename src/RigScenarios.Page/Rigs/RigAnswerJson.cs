@@ -9,22 +9,21 @@ using RigScenarios.Page.Requests;
 
 namespace RigScenarios.Page.Rigs;
 
-/// <summary>The answer to a draft as JSON: what can be said so far, what is missing, what feeds what, what was assumed.</summary>
+/// <summary>The answer to what is given of a rig as JSON: what can be said so far, what is missing, what feeds what, what was assumed.</summary>
 internal static class RigAnswerJson
 {
     /// <param name="json">Written to: an object that is begun and not ended here.</param>
     /// <param name="answer">What can be said of it.</param>
-    /// <param name="problems">What is wrong with the draft as it was written; those of the answer are added.</param>
+    /// <param name="view">The rig as the form lists it.</param>
     /// <param name="charts">The charts of a day.</param>
     /// <param name="seeks">Whether what would make it work is looked for after this.</param>
-    /// <param name="isWhole">Whether there is a file to save.</param>
     /// <param name="text">The scenario file's text; null while there is none, or where it isn't asked for.</param>
-    public static void Write(Utf8JsonWriter json, DraftAnswer answer,
-        IReadOnlyList<Problem> problems, Func<RigAnswer, DayParts> charts, bool seeks,
-        bool isWhole, string? text)
+    public static void Write(Utf8JsonWriter json, RigSoFar answer, object view, Func<RigAnswer, DayParts> charts, bool seeks,
+        string? text)
     {
-        WriteValue(json, "problems", problems.Concat(Problem.Of(answer.Problems)));
-        WriteValue(json, "missing", answer.Missing);
+        WriteValue(json, "problems", Problem.Of(answer.Problems));
+        WriteValue(json, "missing", answer.Missing.Select(field => new { path = field.Path, label = field.Label }));
+        WriteValue(json, "view", view);
         WriteValue(json, "answer", answer.Sentence.Length > 0
             ? new { text = answer.Sentence, cautions = answer.Cautions } : null);
         WriteValue(json, "wiring", answer.Wiring.Select(line => new
@@ -37,7 +36,7 @@ internal static class RigAnswerJson
             why = line.Why,
             part = line.Part,
             isDevice = line.IsDevice,
-            element = line.Element,
+            element = line.Thing,
             outlet = line.Outlet,
             cableTitle = line.CableTitle,
             choices = line.Choices.Select(choice => new
@@ -50,8 +49,9 @@ internal static class RigAnswerJson
         }));
         WriteValue(json, "cables", answer.Cables.Select(cable => new { value = cable.Value, title = cable.Title }));
         WriteValue(json, "assumed",
-            answer.Assumed.Select(assumed => new { name = assumed.Name, value = assumed.Value, why = assumed.Why,
+            answer.Assumed.Select(assumed => new { path = assumed.Field, name = assumed.Name, value = assumed.Value, why = assumed.Why,
             source = Source(assumed) }));
+        WriteValue(json, "restsOn", Array.Empty<object>());
         if (answer.Answer is { } first)
         {
             json.WritePropertyName("first");
@@ -72,7 +72,7 @@ internal static class RigAnswerJson
         json.WriteString("batterySlide", answer.BatterySlide);
         json.WriteString("mass", Mass(answer.Totals));
         json.WriteString("price", Price(answer.Totals));
-        json.WriteBoolean("isWhole", isWhole);
+        json.WriteBoolean("isWhole", answer.Scenario is not null);
         json.WriteString("text", text);
     }
 
@@ -85,11 +85,11 @@ internal static class RigAnswerJson
         WriteParts(json, AnswerBlock.WouldWork(sets));
     }
 
-    /// <summary>The first screenful; its cautions stand below what would make it work. Without a day of its own a draft has no
+    /// <summary>The first screenful; its cautions stand below what would make it work. Without a day of its own a rig has no
     /// verdict yet, only a sentence.</summary>
-    private static AnswerPart First(DraftAnswer draft, RigAnswer answer) =>
-        draft.IsForDay ? AnswerBlock.Of(answer) with { Text = draft.Sentence, Cautions = [] }
-            : new AnswerPart(draft.Sentence, []);
+    private static AnswerPart First(RigSoFar rig, RigAnswer answer) =>
+        rig.IsForDay ? AnswerBlock.Of(answer) with { Text = rig.Sentence, Cautions = [] }
+            : new AnswerPart(rig.Sentence, []);
 
     private static void WriteParts(Utf8JsonWriter json, IEnumerable<PagePart> parts)
     {

@@ -15,7 +15,7 @@ using RigScenarios.Scenarios;
 
 namespace RigScenarios.Page.Rigs;
 
-/// <summary>The guided form of one's own rig: what it asks, what a draft amounts to, and how it becomes a file.</summary>
+/// <summary>The guided form of one's own rig: what it asks, what is given amounts to, and how it becomes a file.</summary>
 internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOptions options)
 {
     private readonly RigParts parts = new(files.PartsFolder);
@@ -26,27 +26,42 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
     public void Map(IEndpointRouteBuilder routes)
     {
         routes.MapGet("/api/rig/questions", context => PageJson.WriteAsync(context, RigQuestionsJson.Of(parts.Read())));
-        routes.MapGet("/api/rig/draft", DraftAsync);
+        routes.MapGet("/api/rig/given", GivenAsync);
+        routes.MapPost("/api/rig/edit", EditAsync);
         routes.MapGet("/api/rig/live", LiveAsync);
         routes.MapPost("/api/rig/save", SaveAsync);
     }
 
-    private Task DraftAsync(HttpContext context)
+    private Task GivenAsync(HttpContext context)
     {
         var query = context.Request.Query;
         var file = query["file"] is [{ Length: > 0 } only]
             ? only : throw new ProblemException(StatusCodes.Status400BadRequest,
             [new Problem("One file is to be named.", "file", "such as own/my-rig.yaml")]);
         var place = Place(file, query["build"].FirstOrDefault(), query["day"].FirstOrDefault());
+        var before = place.Frame.Before!;
+        var given = GivenRig.Of(before, place.Frame);
         return PageJson.WriteAsync(context, new
         {
-            draft = RigDraftFormat.WriteJson(RigDraft.Of(place.Before!, place.Build, place.Day)),
-            builds = Titles.Builds(place.Before),
-            days = Titles.Days(place.Before),
-            build = place.Build,
-            day = place.Day,
+            given = GivenJson.Write(given.Tree),
+            view = RigQuestionsJson.View(given),
+            builds = Titles.Builds(before),
+            days = Titles.Days(before),
+            build = place.Frame.Build,
+            day = place.Frame.Day,
             version = place.File!.Version,
         });
+    }
+
+    private async Task EditAsync(HttpContext context)
+    {
+        var json = await RequestJson.ReadAsync(context, options.Limits.LargestJsonBytes);
+        if (!json.TryGetProperty("edit", out var edit) || edit.ValueKind != JsonValueKind.Object)
+            throw new ProblemException(StatusCodes.Status400BadRequest,
+                [new Problem("The change is missing, or is no group of fields.", "edit")]);
+        var edited = RigEdits.Apply(Given(json, Place(json)), edit);
+        await PageJson.WriteAsync(context, new { given = GivenJson.Write(edited.Given.Tree),
+            view = RigQuestionsJson.View(edited.Given), thing = edited.Thing });
     }
 
     private Task LiveAsync(HttpContext context) => pages.ServeAsync(context, options.Limits.LargestJsonBytes, null, _ =>
@@ -56,17 +71,17 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
     private Task Answer(JsonElement json, RunReply reply, CancellationToken cancellation)
     {
         var clock = Stopwatch.StartNew();
-        var (draft, problems) = Draft(json);
         var place = Place(json);
-        var key = DayCache.KeyOf(draft, place, parts.Mark);
-        var answer = DraftAnswer.Of(draft, place.Before, parts.Read(), place.Build, place.Day, days.Find(key), cancellation);
-        var isWhole = answer.Scenario is not null && !problems.Any(problem => problem.Severity == "error");
+        var given = Given(json, place);
+        var key = DayCache.KeyOf(given, place, parts.Mark);
+        var answer = RigSoFar.Of(given, days.Find(key), cancellation);
+        var isWhole = answer.Scenario is not null;
         // Whoever drags wants the picture at once; the text only where somebody looks at it.
         var text = isWhole && !RequestJson.Flag(json, "brief") ? TextFor(place, answer.Scenario!) : null;
         // What would make it work takes many runs, so it comes after the answer. The next change stops it.
         var seeks = isWhole && answer.Answer is { Verdict: Verdict.Close or Verdict.Fails };
-        reply.Send("answer", writer => RigAnswerJson.Write(writer, answer, problems, now => days.Charts(key, now), seeks,
-            isWhole, text));
+        reply.Send("answer", writer => RigAnswerJson.Write(writer, answer, RigQuestionsJson.View(given),
+            now => days.Charts(key, now), seeks, text));
         if (seeks)
         {
             var sets = WouldWork.Find(answer.Answer!, null, new RunProgress(reply, ""), cancellation);
@@ -79,26 +94,19 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
     private async Task SaveAsync(HttpContext context)
     {
         var json = await RequestJson.ReadAsync(context, options.Limits.LargestJsonBytes);
-        var (draft, problems) = Draft(json);
-        if (problems.Any(problem => problem.Severity == "error"))
-            throw new ProblemException(StatusCodes.Status400BadRequest, problems);
         var place = Place(json);
-        var text = TextFor(place, draft.ApplyTo(place.Before, parts.Read(), place.Build, place.Day));
+        var text = TextFor(place, RigSoFar.WholeOf(Given(json, place)));
         var saved = files.Write(RequestJson.NeededText(json, "name"), text, RequestJson.Text(json, "version"),
             RequestJson.Flag(json, "replace"));
-        await PageJson.WriteAsync(context, new { id = saved.Id, build = place.Build, day = place.Day, version = saved.Version,
-            command = Command(saved, place) });
+        await PageJson.WriteAsync(context, new { id = saved.Id, build = place.Frame.Build, day = place.Frame.Day,
+            version = saved.Version, command = Command(saved, place) });
     }
 
-    private static (RigDraft Draft, IReadOnlyList<Problem> Problems) Draft(JsonElement json)
-    {
-        if (!json.TryGetProperty("draft", out var given) || given.ValueKind != JsonValueKind.Object)
-            throw new ProblemException(StatusCodes.Status400BadRequest,
-                [new Problem("The draft is missing, or is no group of fields.", "draft")]);
-        var (draft, problems) = RigDraftFormat.TryRead(given);
-        return draft is null ? throw new ProblemException(StatusCodes.Status400BadRequest, Problem.Of(problems))
-            : (draft, Problem.Of(problems));
-    }
+    private static GivenRig Given(JsonElement json, RigPlace place) =>
+        json.TryGetProperty("given", out var given) && given.ValueKind == JsonValueKind.Object
+            ? GivenRig.Read(GivenJson.Read(given), place.Frame)
+            : throw new ProblemException(StatusCodes.Status400BadRequest,
+                [new Problem("What is given of the rig is missing, or is no group of fields.", "given")]);
 
     private RigPlace Place(JsonElement json) =>
         Place(RequestJson.Text(json, "file"), RequestJson.Text(json, "build"), RequestJson.Text(json, "day"));
@@ -107,11 +115,12 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
     private RigPlace Place(string? id, string? build, string? day)
     {
         if (string.IsNullOrEmpty(id))
-            return new RigPlace(null, null, RigPlace.NewBuild, RigPlace.NewDay);
+            return new RigPlace(null, RigFrame.New(parts.Read()));
         var file = files.Read(id);
         var scenario = Read(file);
-        return new RigPlace(file, scenario, Named(build, scenario.Builds.Keys, "build", RigPlace.NewBuild),
-            Named(day, scenario.Days.Keys, "day", RigPlace.NewDay));
+        return new RigPlace(file, new RigFrame(scenario, parts.Read(),
+            Named(build, scenario.Builds.Keys, "build", RigFrame.NewBuild),
+            Named(day, scenario.Days.Keys, "day", RigFrame.NewDay)));
     }
 
     /// <summary>The scenario of a file; the last one is kept as long as neither it nor a parts file that it names
@@ -151,7 +160,7 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
     /// <summary>The text of the file: an existing one keeps its comments and whatever the form doesn't show.</summary>
     private string TextFor(RigPlace place, Scenario after)
     {
-        if (place is not { File: { } file, Before: { } before })
+        if (place is not { File: { } file, Frame.Before: { } before })
             return ScenarioFile.Text(after);
         // A sample becomes a file in another folder: the parts that it names are the same ones, seen from there.
         var from = Path.GetDirectoryName(file.Path)!;
@@ -164,8 +173,8 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
     private string Command(RigText saved, RigPlace place)
     {
         var path = PathFrom.Of(options.CommandFolder ?? files.OwnFolder, saved.Path);
-        var which = place.Before is { } before && (before.Builds.Count > 1 || before.Days.Count > 1)
-            ? $" --build {place.Build} --day {place.Day}" : "";
+        var which = place.Frame is { Before: { } before } frame && (before.Builds.Count > 1 || before.Days.Count > 1)
+            ? $" --build {frame.Build} --day {frame.Day}" : "";
         return $"rigscenarios run {(path.Contains(' ', StringComparison.Ordinal) ? $"\"{path}\"" : path)}{which}";
     }
 }

@@ -75,6 +75,13 @@ public sealed record Build
     /// <summary>How it is held in the hands; null to take what is usual.</summary>
     public HandsInUse? InHands { get; init; }
 
+    /// <summary>
+    /// What of it nobody said and was proposed or assumed: paths inside the build such as <c>devices.camera.fed-by</c> or
+    /// <c>regulators.dummy-12v</c> (all of it), or of the scenario around it, such as <c>kit.dummy-12v</c> or
+    /// <c>chargers.charger.ambient</c>; <c>batteries</c> where the batteries of its kind begin in the state of its own.
+    /// </summary>
+    public IReadOnlyList<string> Assumed { get; init; } = [];
+
     /// <summary>The name under which the battery's own terminals feed something.</summary>
     public const string BatteryFeed = "battery";
 

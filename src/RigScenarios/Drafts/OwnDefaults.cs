@@ -44,10 +44,6 @@ internal static class OwnDefaults
     /// <summary>How far a middle head tilts down.</summary>
     public static readonly Angle HeadTiltDown = Angle.FromDegrees(75);
 
-    /// <summary>The outer size of a middle head, its bar folded away.</summary>
-    public static readonly BoxSize HeadSize = new(Length.FromMillimeters(130), Length.FromMillimeters(120),
-        Length.FromMillimeters(140));
-
     /// <summary>Height of legs that are set for standing work.</summary>
     public static readonly Length LegsHeight = Length.FromMillimeters(1400);
 
@@ -78,38 +74,27 @@ internal static class OwnDefaults
         return (Volts(volts * (1 - SupplyTolerance)), Volts(volts * (1 + SupplyTolerance)));
     }
 
-    /// <summary>The label voltages that could have given a window, or one end of it; the likeliest first.</summary>
-    public static IEnumerable<ElectricPotential> LabelsOf(VoltageWindow window) =>
-        (window.Maximum is { } high ? LabelsOf(high.Volts, FullVoltsOfGroup, 1 + SupplyTolerance) : [])
-        .Concat(window.Minimum is { } low ? LabelsOf(low.Volts, EmptyVoltsOfGroup, 1 - SupplyTolerance) : [])
-        .Where(volts => volts is >= 0.5 and <= 60).Select(Volts).Distinct();
-
-    private static IEnumerable<double> LabelsOf(double volts, double voltsOfGroup, double tolerance)
-    {
-        var groups = Math.Round(volts / voltsOfGroup);
-        return [groups * NominalVoltsOfGroup, groups * OtherNominalVoltsOfGroup, volts / tolerance];
-    }
-
     /// <summary>The most that a head's counterbalance gives: what holds its rated load with the centre 100 mm over the axis; 8
     /// N·m with no rating.</summary>
     public static Torque CounterbalanceOf(Mass? ratedLoad) =>
         Torque.FromNewtonMeters(ratedLoad is { } load ? Math.Round(load.Kilograms * 9.80665 * 0.1, 1) : 8);
 
-    /// <summary>A mass that is usual for the kind of thing.</summary>
-    public static Mass MassOf(RigRole role, Energy? energy) => role switch
+    /// <summary>A mass that is usual for the kind of thing; null for a cable, which weighs what its length makes.</summary>
+    public static Mass? MassOf(Part part) => part.Kind switch
     {
-        RigRole.Battery when energy is { } label =>
+        PartKind.Battery when part.Battery is { Energy: { Joules: > 0 } label } =>
             Mass.FromGrams(Math.Round(1000 * label.WattHours / CellChemistries.Nmc.SpecificEnergy.Value.WattHoursPerKilogram)),
-        RigRole.Camera => Mass.FromGrams(800),
-        RigRole.Lens => Mass.FromGrams(1000),
-        RigRole.Plate => Mass.FromGrams(220),
-        RigRole.Monitor => Mass.FromGrams(450),
-        RigRole.Transmitter => Mass.FromGrams(280),
-        RigRole.Motor => Mass.FromGrams(220),
-        RigRole.MotorController => Mass.FromGrams(200),
-        RigRole.Regulator => Mass.FromGrams(130),
-        RigRole.Head => Mass.FromGrams(2500),
-        RigRole.Legs => Mass.FromGrams(3500),
+        PartKind.Battery or PartKind.Cable => null,
+        PartKind.Body => Mass.FromGrams(800),
+        PartKind.Lens => Mass.FromGrams(1000),
+        PartKind.Plate => Mass.FromGrams(220),
+        PartKind.Monitor => Mass.FromGrams(450),
+        PartKind.Transmitter => Mass.FromGrams(280),
+        PartKind.Motor => Mass.FromGrams(220),
+        PartKind.MotorController => Mass.FromGrams(200),
+        PartKind.Regulator => Mass.FromGrams(130),
+        PartKind.Head => Mass.FromGrams(2500),
+        PartKind.Tripod => Mass.FromGrams(3500),
         _ => Mass.FromGrams(400),
     };
 

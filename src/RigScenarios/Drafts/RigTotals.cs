@@ -1,4 +1,6 @@
+using RigScenarios.Builds;
 using RigScenarios.Parts;
+using RigScenarios.Scenarios;
 using UnitsNet;
 
 namespace RigScenarios.Drafts;
@@ -13,9 +15,10 @@ public sealed record RigTotals(Mass Mass,
     IReadOnlyList<string> WithoutMass, IReadOnlyList<Money> Buy, IReadOnlyList<Money> RentPerDay,
     IReadOnlyList<string> WithoutPrice)
 {
-    internal static RigTotals Of(DraftRig rig)
+    internal static RigTotals Of(Scenario scenario, Build build)
     {
-        var all = Counted(rig).ToList();
+        var all = Counted(build).Select(item => (Part: scenario.PartOf(item.Name), item.Count)).Where(item => item.Part is not null)
+            .Select(item => (Part: item.Part!, item.Count)).ToList();
         return new RigTotals(
             Mass.FromKilograms(all.Sum(item => (item.Part.Mass?.Kilograms ?? 0) * item.Count)),
             [.. all.Where(item => item.Part.Mass is null).Select(item => item.Part.Name)],
@@ -24,11 +27,13 @@ public sealed record RigTotals(Mass Mass,
             [.. all.Where(item => item.Part.Buy is null && item.Part.RentPerDay is null).Select(item => item.Part.Name)]);
     }
 
-    // A cable that is also named among the carried things is counted there.
-    private static IEnumerable<(Part Part, int Count)> Counted(DraftRig rig) =>
-        rig.Things.Select(thing => (thing.Part, thing.Thing.Count))
-            .Concat(rig.Cables.All.Where(cable => rig.Find(cable.Name) is null)
-                .Select(cable => (cable.Part, rig.Cables.CountOf(cable.Name))));
+    /// <summary>Each thing with how many there are. A cable that is also named among the carried things is counted there.</summary>
+    private static IEnumerable<(string Name, int Count)> Counted(Build build) =>
+        build.Things.Distinct().Select(name => (name, build.Devices.TryGetValue(name, out var device) ? device.Count
+            : build.Carries.Contains(name) ? build.Carries.Count(other => other == name)
+            : build.Cables.Contains(name) ? LinkLookup.Fed(build).Where(item => item.Cable == name)
+                .Sum(item => build.Devices.TryGetValue(item.Name, out var fed) ? fed.Count : 1)
+            : 1));
 
     private static IReadOnlyList<Money> Sum(List<(Part Part, int Count)> all, Func<Part, Money?> price) =>
     [

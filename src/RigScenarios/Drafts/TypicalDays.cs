@@ -13,7 +13,23 @@ namespace RigScenarios.Drafts;
 /// <param name="Ambient">Temperature of the air.</param>
 /// <param name="Blocks">The blocks; they name no device but the camera, so that they fit any rig.</param>
 public sealed record TypicalDay(string Key, string Title, string Sentence, TimeOnly Starts, Temperature Ambient,
-    OrderedMap<DayBlock> Blocks);
+    OrderedMap<DayBlock> Blocks)
+{
+    /// <summary>A day with these hours in place of its own.</summary>
+    /// <param name="day">The day before; what the hours don't speak of stays.</param>
+    /// <param name="camera">The name of the camera in the kit.</param>
+    internal ShootingDay On(ShootingDay day, string camera) => day with
+    {
+        Title = Title,
+        Starts = Starts,
+        Ambient = Ambient,
+        AmbientPoints = [],
+        Blocks = new OrderedMap<DayBlock>(Blocks.Select(block => KeyValuePair.Create(block.Key, block.Value with
+        {
+            States = new OrderedMap<PowerState>(block.Value.States.Select(state => KeyValuePair.Create(camera, state.Value))),
+        }))),
+    };
+}
 
 /// <summary>Three invented days to start from and then change.</summary>
 public static class TypicalDays

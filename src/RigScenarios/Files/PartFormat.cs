@@ -84,6 +84,13 @@ internal static class PartFormat
         Fields<ChargerData>.Optional("current", Amperes, data => data.Current, (data, value) => data with { Current = value },
             "Charging current of each bay."));
 
+    private static readonly Format<LabelData> Label = new RecordFormat<LabelData>(
+        () => new LabelData(), "What stands on a device's label, where other figures were made of it.",
+        Fields<LabelData>.Optional("voltage", Volts, label => label.Voltage, (label, value) => label with { Voltage = value },
+            "The one voltage on it."),
+        Fields<LabelData>.Optional("current", Amperes, label => label.Current, (label, value) => label with { Current = value },
+            "The current on it."));
+
     /// <summary>A part.</summary>
     public static readonly RecordFormat<Part> Whole = new(
         () => new Part(), "A part that can be bought or rented.",
@@ -111,6 +118,8 @@ internal static class PartFormat
             "Price to buy."),
         Fields<Part>.Optional("rent-per-day", new MoneyFormat(), part => part.RentPerDay,
             (part, value) => part with { RentPerDay = value }, "Price to rent for a day."),
+        Fields<Part>.OptionalGroup("label", Label, part => part.Label, (part, value) => part with { Label = value },
+            "Volts and amperes on a device's label; figures made of them stand in \"assumed\"."),
         Fields<Part>.OptionalGroup("power", Draw, part => part.Power, (part, value) => part with { Power = value },
             "What it draws in each state."),
         Fields<Part>.OptionalGroup("voltage", Voltage, part => part.Voltage, (part, value) => part with { Voltage = value },

@@ -105,7 +105,13 @@ internal static class ScenarioFormat
         Fields<Build>.OptionalGroup("on-shoulder", PlaceFormat.OnShoulder, build => build.OnShoulder,
             (build, value) => build with { OnShoulder = value }, "How it rests on the shoulder."),
         Fields<Build>.OptionalGroup("in-hands", PlaceFormat.InHands, build => build.InHands,
-            (build, value) => build with { InHands = value }, "How it is held in the hands."));
+            (build, value) => build with { InHands = value }, "How it is held in the hands."),
+        new Field<Build, IReadOnlyList<string>>("assumed", new ListFormat<string>(new TextFormat(200), 200),
+            build => build.Assumed.Count > 0, build => build.Assumed, (build, value) =>
+            build with { Assumed = value }, false,
+            "What nobody said and was proposed or assumed, as paths inside the build (devices.camera.fed-by, or all of "
+                + "regulators.dummy-12v) or of kit, chargers and swaps (chargers.charger.ambient); \"batteries\" where all of "
+                + "its kind begin in the state of its own."));
 
     public static readonly Format<DayBlock> Block = new RecordFormat<DayBlock>(
         () => new DayBlock(), "A stretch of the day in which every device keeps one state.",

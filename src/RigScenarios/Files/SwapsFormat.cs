@@ -73,7 +73,7 @@ internal static class SwapsFormat
         new Field<DayCharger, Ratio>("efficiency", PartFormat.Shares, charger => charger.Efficiency.Percent != 88,
             charger => charger.Efficiency, (charger, value) =>
             charger with { Efficiency = value }, false, "Power into the battery over power from the wall; 88 % if left out."),
-        new Field<DayCharger, IReadOnlyList<ClockRange>>("power-hours", new ListFormat<ClockRange>(Hours, 20, 1),
+        new Field<DayCharger, IReadOnlyList<ClockRange>>("power-hours", new OneOrMoreFormat<ClockRange>(Hours, 20),
             charger => charger.PowerHours.Count > 0, charger => charger.PowerHours, (charger, value) =>
             charger with { PowerHours = value }, false,
             "The hours of every day in which it has power; at all hours if left out."),

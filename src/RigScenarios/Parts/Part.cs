@@ -123,6 +123,9 @@ public sealed record Part
     /// <summary>The mass it is rated to carry, for heads, tripods, arms, rods.</summary>
     public Mass? RatedLoad { get; init; }
 
+    /// <summary>What the label of a device says, where other figures were made of it; null where nobody said.</summary>
+    public LabelData? Label { get; init; }
+
     /// <summary>What its label says; batteries only.</summary>
     public Battery? Battery { get; init; }
 
@@ -159,6 +162,11 @@ public sealed record Part
     /// </summary>
     public IReadOnlyList<string> Assumed { get; init; } = [];
 }
+
+/// <summary>What stands on a device's label. Figures that were made of it stand in <see cref="Part.Assumed"/>.</summary>
+/// <param name="Voltage">The one voltage on it.</param>
+/// <param name="Current">The current on it: the most that the device takes.</param>
+public sealed record LabelData(ElectricPotential? Voltage = null, ElectricCurrent? Current = null);
 
 /// <summary>What a device draws at its own inlet in each of its states, as constant power unless <see cref="Load"/> says
 /// otherwise.</summary>

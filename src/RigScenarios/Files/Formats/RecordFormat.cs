@@ -12,6 +12,9 @@ namespace RigScenarios.Files.Formats;
 public sealed class RecordFormat<T>(Func<T> blank, string about, params Field<T>[] fields) : Format<T>
     where T : class
 {
+    /// <summary>What is said of a required field that is not there.</summary>
+    internal const string Missing = "This field is missing.";
+
     /// <inheritdoc/>
     public override bool TryRead(FileNode node, string path, ReadLog log, [MaybeNullWhen(false)] out T value)
     {
@@ -37,7 +40,7 @@ public sealed class RecordFormat<T>(Func<T> blank, string about, params Field<T>
         }
         foreach (var missing in fields.Where(field => field.Required && map.Entries.All(entry => entry.Key != field.Key)))
         {
-            log.Error(node.At, Join(path, missing.Key), "This field is missing.", missing.Accepted);
+            log.Error(node.At, Join(path, missing.Key), Missing, missing.Accepted);
             good = false;
         }
         return good;

@@ -1,0 +1,62 @@
+using RigScenarios.Builds;
+using RigScenarios.Files;
+using RigScenarios.Files.Editing;
+using RigScenarios.Files.Formats;
+using RigScenarios.Scenarios;
+
+namespace RigScenarios.Drafts;
+
+/// <summary>The way back from a whole scenario to what somebody gave of it: by what is marked.</summary>
+internal static class Opening
+{
+    private static readonly string[] StatesOfBattery = ["charge", "capacity-left", "resistance-growth", "start-temperature"];
+
+    private static readonly string[] Around = ["kit", "chargers", "swaps"];
+
+    /// <summary>What is given of a scenario.</summary>
+    /// <param name="scenario">A whole scenario.</param>
+    /// <param name="frame">What stands around it.</param>
+    public static MapNode Of(Scenario scenario, RigFrame frame)
+    {
+        var tree = (MapNode)ScenarioFormat.Whole.Write(scenario);
+        var build = scenario.Builds[frame.Build];
+        foreach (var (id, part) in scenario.Parts)
+        {
+            if (id.StartsWith(OwnPart.IdStart, StringComparison.Ordinal))
+                tree = GivenTree.With(tree, $"parts.{id}", OwnPart.Given(part));
+            else if (IsCopy(scenario, frame, id))
+                tree = GivenTree.Without(tree, $"parts.{id}");
+        }
+        foreach (var (group, name) in Open(build))
+            tree = GivenTree.With(tree, frame.InBuild($"{group}.{name}.fed-by"), build.StandardFeed);
+        foreach (var mark in build.Assumed.Where(mark => mark != UsualFigures.Batteries))
+            tree = GivenTree.Without(tree, Around.Contains(mark.Split('.')[0]) ? mark : frame.InBuild(mark));
+        if (build.Assumed.Count == 0)
+            return tree;
+        tree = GivenTree.Without(tree, frame.InBuild("assumed"));
+        if (!build.Assumed.Contains(UsualFigures.Batteries))
+            return tree;
+        foreach (var (name, _) in scenario.Batteries.Where(battery => battery.Value.Item == build.Battery.Item))
+        {
+            foreach (var path in StatesOfBattery.Where(state => GivenTree.Text(tree, $"batteries.{name}.{state}")
+                == GivenTree.Text(tree, frame.InBuild($"battery.{state}"))).Select(state => $"batteries.{name}.{state}"))
+                tree = GivenTree.Without(tree, path);
+        }
+        return GivenTree.With(tree, frame.InBuild("assumed"),
+            new ListNode([new TextNode(UsualFigures.Batteries, TextPlace.None)], TextPlace.None));
+    }
+
+    /// <summary>A listed part that was copied so that the file needs no other: it comes back when the scenario is
+    /// completed.</summary>
+    private static bool IsCopy(Scenario scenario, RigFrame frame, string id) =>
+        frame.Library.TryGetValue(id, out var listed) && !scenario.Library.ContainsKey(id)
+            && scenario.Kit.Values.Any(item => item.Part == id)
+            && TreeDifference.Same(PartFormat.Whole.Write(listed), PartFormat.Whole.Write(scenario.Parts[id]));
+
+    /// <summary>What names no feed hangs on the standard one.</summary>
+    private static IEnumerable<(string Group, string Name)> Open(Build build) =>
+        build.Devices.Where(item => item.Value.FedBy is null).Select(item => ("devices", item.Key))
+            .Concat(build.Splitters.Where(item => item.Value.FedBy is null).Select(item => ("splitters", item.Key)))
+            .Concat(build.Regulators.Where(item => item.Value.FedBy is null && !build.Assumed.Contains($"regulators.{item.Key}"))
+                .Select(item => ("regulators", item.Key)));
+}

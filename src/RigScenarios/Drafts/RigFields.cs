@@ -1,0 +1,91 @@
+using RigScenarios.Builds;
+using RigScenarios.Days;
+using RigScenarios.Files.Formats;
+
+namespace RigScenarios.Drafts;
+
+/// <summary>One field of the form beside the things: a path of the scenario's file.</summary>
+/// <param name="Key">Its key.</param>
+/// <param name="Path">Its path, with {build}, {day} and {charger} for their names.</param>
+/// <param name="Label">What is asked for, in a few words.</param>
+/// <param name="Help">One line for someone who is tired.</param>
+/// <param name="Example">How an answer is written.</param>
+/// <param name="Unit">The unit of a number that is written without one; empty for words.</param>
+public sealed record RigField(string Key, string Path, string Label, string Help, string Example, string Unit = "")
+{
+    /// <summary>Answers to pick from; none where anything can be written.</summary>
+    public IReadOnlyList<FieldChoice> Choices { get; init; } = [];
+
+    /// <summary>Whether there is no full answer without it.</summary>
+    public bool Required { get; init; }
+
+    /// <summary>The path for a rig.</summary>
+    public string PathIn(RigFrame frame, string charger = RigFields.NewCharger)
+    {
+        ArgumentNullException.ThrowIfNull(frame);
+        return Path.Replace("{build}", frame.Build, StringComparison.Ordinal)
+            .Replace("{day}", frame.Day, StringComparison.Ordinal).Replace("{charger}", charger, StringComparison.Ordinal);
+    }
+}
+
+/// <summary>What is asked beside the things: how it is carried, the battery's state, the day, the cold, the charger.</summary>
+public static class RigFields
+{
+    /// <summary>The name of a charger that the form adds.</summary>
+    public const string NewCharger = "charger";
+
+    /// <summary>The fields.</summary>
+    public static IReadOnlyList<RigField> All { get; } =
+    [
+        new("title", "title", "What to call it", "A name you will know again next week.", "My rig"),
+        new("stance", "builds.{build}.stance", "How it is carried", "On a tripod, on the shoulder or in the hand.", "tripod")
+        {
+            Choices = [.. Enum.GetValues<Stance>().Select(stance => ChoiceFormat<Stance>.Word(stance))
+                .Select(word => new FieldChoice(word, word))],
+        },
+        new("charge", "builds.{build}.battery.charge", "Charge in the morning",
+            "How full the battery is when the day begins. Full if left open.", "100 %", "%"),
+        new("capacity-left", "builds.{build}.battery.capacity-left", "What age has left",
+            "A battery used for two or three years often holds less than new. Taken as new if left open, and the answer says so.",
+            "90 %", "%"),
+        new("resistance-growth", "builds.{build}.battery.resistance-growth", "Growth of its resistance",
+            "How many times the resistance of a new battery, if somebody measured it. Leave it open if not.", "1.3"),
+        new("start-temperature", "builds.{build}.battery.start-temperature", "How warm the battery starts",
+            "Out of a warm bag it starts warmer than the air. That of the air if left open.", "15 °C", "°C"),
+        new("slide-middle", "builds.{build}.on-head.slide-middle", "Where the camera plate is screwed on",
+            "How far ahead of the camera's own tripod socket, with the plate in the middle of its slide; below zero: behind "
+                + "it. Under the socket if left open.", "25 mm", "mm"),
+        new("blocks", "days.{day}.blocks", "The day", "What the rig does, hour by hour. Start from a typical day and change it.",
+            "") { Required = true },
+        new("day-title", "days.{day}.title", "What to call the day", "A name for the answer. Leave it open if you like.",
+            "Night at the harbour"),
+        new("starts", "days.{day}.starts", "First call", "When the first block begins. Leave it open if clock times don't matter.",
+            "06:30"),
+        new("ambient", "days.{day}.ambient", "How cold", "The air around the rig at its coldest.", "-8 °C", "°C")
+        {
+            Required = true,
+        },
+        new("swap-at", "swaps.reserve", "Swap at",
+            "A battery is swapped when its charge is down to this, but not while the camera rolls. 15 % if left open (common "
+                + "practice, no source).", "20 %", "%"),
+        new("charger-current", "chargers.{charger}.current", "Charging current",
+            "Of each bay, from the charger's label. 3 A is taken if left open (common practice, no source).", "2.5 A", "A"),
+        new("charger-stands", "chargers.{charger}.stands", "Where the charger stands",
+            "A cold battery can't be charged. In a room of 20 °C if left open.", ChargerPlaces.Indoors)
+        {
+            Choices = ChargerPlaces.Choices,
+        },
+        new("charger-power-from", "chargers.{charger}.power-from", "What the charger has its power from",
+            "A generator brings cautions. Leave it open if you don't know.", "mains")
+        {
+            Choices = [.. Enum.GetValues<PowerSource>().Select(source => ChoiceFormat<PowerSource>.Word(source))
+                .Select(word => new FieldChoice(word, word))],
+        },
+        new("power-hours", "chargers.{charger}.power-hours", "When the charger has power",
+            "From when to when on every day: a generator's hours, a lunch break. All hours if left open.", "12:00-14:00"),
+    ];
+
+    /// <summary>The field of a key.</summary>
+    /// <exception cref="InvalidOperationException">There is none.</exception>
+    public static RigField Of(string key) => All.First(field => field.Key == key);
+}

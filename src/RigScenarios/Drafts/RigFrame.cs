@@ -1,0 +1,27 @@
+using RigScenarios.Parts;
+using RigScenarios.Scenarios;
+
+namespace RigScenarios.Drafts;
+
+/// <summary>What stands around a rig while it is described.</summary>
+/// <param name="Before">The scenario of the file that is open; null for a new one.</param>
+/// <param name="Library">The parts to choose from.</param>
+/// <param name="Build">The build's short name.</param>
+/// <param name="Day">The day's short name.</param>
+public sealed record RigFrame(Scenario? Before, OrderedMap<Part> Library, string Build, string Day)
+{
+    /// <summary>The short names in a new scenario.</summary>
+    public const string NewBuild = "rig";
+
+    /// <inheritdoc cref="NewBuild"/>
+    public const string NewDay = "day";
+
+    /// <summary>The frame of a new scenario.</summary>
+    public static RigFrame New(OrderedMap<Part> library) => new(null, library, NewBuild, NewDay);
+
+    /// <summary>The path of a field inside the build.</summary>
+    internal string InBuild(string field) => $"builds.{Build}.{field}";
+
+    /// <summary>The path of a field inside the day.</summary>
+    internal string InDay(string field) => $"days.{Day}.{field}";
+}
