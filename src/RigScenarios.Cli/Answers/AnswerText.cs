@@ -96,6 +96,19 @@ internal static class AnswerText
         console.Profile.Out.Writer.WriteLine($"What would make it work: rigscenarios run {file} --build {answer.Build}");
     }
 
+    /// <summary>What the batteries that stay behind cost the days; nothing where every one arrives.</summary>
+    /// <param name="console">The console.</param>
+    /// <param name="answer">The answer, of what arrives.</param>
+    /// <param name="cancellation">Stops the run with everything there.</param>
+    public static void StaysBehind(IAnsiConsole console, RigAnswer answer, CancellationToken cancellation = default)
+    {
+        if (ArrivalSentences.Cost(answer, answer.WithEverything(cancellation)) is not { } cost)
+            return;
+        var which = answer.Scenario.Builds.Count > 1 ? $" ({Title(answer)})" : "";
+        Paragraph.Heading(console, $"What the days lose by what stays behind{which}");
+        Paragraph.Write(console, cost, "  ");
+    }
+
     private static string Days(RigAnswer answer) =>
         answer.Days.Count == 1 ? answer.Plan.Days[0].Title ?? answer.Days[0] : $"{answer.Days.Count} days";
 }

@@ -27,6 +27,7 @@ internal static class DayText
         AnswerText.Headline(console, answer);
         console.WriteLine();
         AnswerText.Questions(console, answer, QuestionKind.Power);
+        AnswerText.StaysBehind(console, answer);
         Swaps(console, answer);
         Downs(console, answer);
         Batteries(console, answer);

@@ -61,6 +61,7 @@ internal static class RunText
             foreach (var other in answers.Skip(1))
                 Paragraph.Write(console, $"{other.Build}: {AnswerSentences.Headline(other)}", "  - ");
         }
+        AnswerText.StaysBehind(console, answer);
         Devices(console, answer);
         AnswerText.Details(console, answer);
         Assumed(console, answer, leading);

@@ -13,7 +13,7 @@ internal static class TravelText
 {
     public static void Write(
         IAnsiConsole console, Scenario scenario, IReadOnlyList<(string Name, TravelAnswer Answer)> answers,
-        IReadOnlyList<PlannedJourney> planned)
+        IReadOnlyList<PlannedJourney> planned, IReadOnlyList<RigAnswer> days)
     {
         Paragraph.Write(console, scenario.Title);
         if (planned.Count > 0)
@@ -27,6 +27,8 @@ internal static class TravelText
             console.WriteLine();
             One(console, answer);
         }
+        foreach (var day in days)
+            AnswerText.StaysBehind(console, day);
         AnswerText.Cautions(console, answers.SelectMany(item => TravelWords.Cautions(item.Answer)));
         Paragraph.Heading(console, "Rests on (--json has each rule with its place)");
         var sources = answers.SelectMany(item => TravelWords.Sources(item.Answer)).Select(item => Short(item.Source)).Distinct();

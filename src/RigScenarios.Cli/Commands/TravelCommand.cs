@@ -1,6 +1,7 @@
 using System.CommandLine;
 using RigScenarios.Answers;
 using RigScenarios.Cli.Answers;
+using RigScenarios.Limits;
 using RigScenarios.Scenarios;
 using RigScenarios.Travel;
 
@@ -26,16 +27,23 @@ internal static class TravelCommand
         {
             var scenario = options.Read(parsed);
             var answers = Answers(scenario, parsed.GetValue(journey), Today.Of(clock), cancellation);
+            var planned = PlannedJourney.All(scenario, Today.Of(clock), cancellation);
             if (parsed.GetValue(json))
-                Console.Out.WriteLine(TravelJson.Text(scenario, answers,
-                    PlannedJourney.All(scenario, Today.Of(clock), cancellation)));
+                Console.Out.WriteLine(TravelJson.Text(scenario, answers, planned));
             else
-                TravelText.Write(AnswerText.Console(), scenario, answers,
-                    PlannedJourney.All(scenario, Today.Of(clock), cancellation));
+                TravelText.Write(AnswerText.Console(), scenario, answers, planned,
+                    DaysWithout(scenario, Today.Of(clock), planned, cancellation));
             return Task.FromResult(ExitCodes.Done);
         }));
         return command;
     }
+
+    /// <summary>The days of each build that misses a battery which a journey leaves behind.</summary>
+    private static IReadOnlyList<RigAnswer> DaysWithout(
+        Scenario scenario, DateOnly today, IReadOnlyList<PlannedJourney> planned, CancellationToken cancellation) =>
+        JourneySentences.Verdict(planned) != Verdict.Fails || scenario.Days.Count == 0 ? []
+        : [.. scenario.Builds.Keys.Select(build => RigAnswer.Of(scenario, build, [],
+            AnswerOptions.EndOnly with { Today = today }, cancellation: cancellation)).Where(answer => answer.Staying.Count > 0)];
 
     private static IReadOnlyList<(string Name, TravelAnswer Answer)> Answers(Scenario scenario, string? journey, DateOnly today,
         CancellationToken cancellation)

@@ -12,6 +12,10 @@ public sealed record AnswerOptions
     /// the rules that is held.</summary>
     public DateOnly? Today { get; init; }
 
+    /// <summary>Whether every battery is taken to be there on the days, whatever the journeys before them leave behind: to see
+    /// what that costs.</summary>
+    public bool EverythingArrives { get; init; }
+
     /// <summary>The number of points that the series keeps, about; 0 for none.</summary>
     public int SeriesPoints { get; init; } = 400;
 

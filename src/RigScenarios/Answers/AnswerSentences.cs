@@ -14,17 +14,22 @@ public static class AnswerSentences
     public static string Headline(RigAnswer answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
+        if (TippingSentences.Headline(answer) is { } tips)
+            return tips;
         var worst = answer.Questions.FirstOrDefault(question => question.Verdict == answer.Verdict);
         return answer.Verdict switch
         {
             Verdict.Holds =>
                 $"Yes: {Lasts(answer)}"
-                + (answer.Of(QuestionKind.Wiring) is { Least: not null } ? ", and nothing is past a limit." : "."),
+                + (answer.Of(QuestionKind.Wiring) is not { Least: not null } ? ""
+                    : TippingSentences.Stands(answer) is null ? ", and nothing is past a limit" : ", nothing is past a limit")
+                + (TippingSentences.Stands(answer) is { } stands ? $", and {stands}." : "."),
             Verdict.Close when worst!.Kind == QuestionKind.Power => $"Just: {Lasts(answer)}; {CloseReserve(answer)}.",
             Verdict.Close => $"Just: {Lasts(answer)}, but {Lower(Reason(answer, worst!))}.",
             Verdict.NotKnown => $"Not known: {Lasts(answer)}, but a figure is missing for "
                 + $"{Title(worst!.Kind, answer.TheBuild.Stance).ToLowerInvariant()}.",
-            _ when worst!.Kind == QuestionKind.Power => $"No: {Stops(answer)}.",
+            _ when worst!.Kind == QuestionKind.Power => 
+                $"No: {ArrivalSentences.Cause(answer)}{Stops(answer)}{TippingSentences.Besides(answer)}.",
             _ => $"No: {Lasts(answer)}, but {Lower(Reason(answer, worst))}.",
         };
     }
@@ -101,6 +106,14 @@ public static class AnswerSentences
     /// <summary>Until when it lasts and what is left then: "it lasts until wrap at 23:50 with 1 h 27 min left".</summary>
     internal static string Lasts(RigAnswer answer)
     {
+        if (!answer.Simulation.Completes || answer.NothingArrives)
+            return Stops(answer);
+        return ArrivalSentences.Without(answer) is { } missing ? $"without {missing} {Outcome(answer)}" : Outcome(answer);
+    }
+
+    /// <summary>The same without a word of what stays behind.</summary>
+    internal static string Outcome(RigAnswer answer)
+    {
         if (!answer.Simulation.Completes)
             return Stops(answer);
         var times = new AnswerTimes(answer.Plan.Days);
@@ -119,6 +132,8 @@ public static class AnswerSentences
     /// 26 min before wrap".</summary>
     internal static string Stops(RigAnswer answer)
     {
+        if (answer.NothingArrives)
+            return ArrivalSentences.NothingArrives(answer);
         var times = new AnswerTimes(answer.Plan.Days);
         var name = answer.Simulation.Devices.FirstOrDefault(device => device.Value == FirstStop(answer)).Key;
         if (FirstStop(answer) is not { FirstStop: { } stop } || name is null)
@@ -142,7 +157,9 @@ public static class AnswerSentences
 
     private static string Line(RigAnswer answer, AnswerQuestion question) => question.Kind switch
     {
-        QuestionKind.Power when question.Verdict == Verdict.Fails => $"{Upper(Stops(answer))}: {StopReasonOf(answer)}.",
+        QuestionKind.Power when answer.NothingArrives => $"{Upper(Stops(answer))}.",
+        QuestionKind.Power when question.Verdict == Verdict.Fails =>
+            $"{Upper($"{ArrivalSentences.Cause(answer)}{Stops(answer)}")}: {StopReasonOf(answer)}.",
         QuestionKind.Power when question.Verdict == Verdict.Close => $"{Upper(Lasts(answer))}; {CloseReserve(answer)}.",
         QuestionKind.Power => $"{Upper(Lasts(answer))}.",
         _ => Upper(Reason(answer, question)) + ".",

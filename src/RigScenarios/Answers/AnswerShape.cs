@@ -21,6 +21,10 @@ public static class AnswerShape
             ["answer"] = AnswerSentences.Headline(answer),
             ["questions"] = new JsonArray([.. AnswerSentences.Questions(answer)
                 .Select(line => (JsonNode)Question(answer.Of(line.Kind)!, line))]),
+            ["stays_behind"] = new JsonArray([.. answer.Staying.Select(battery => (JsonNode)new JsonObject
+            {
+                ["battery"] = battery.Name, ["title"] = battery.Title, ["journey"] = battery.Journey,
+            })]),
             ["reserve_h"] = Round(answer.Reserve.Time.Hours),
             ["reserve_Wh"] = Round(answer.Reserve.Energy.WattHours),
             ["reserve_is_lower_bound"] = answer.Reserve.IsLowerBound,

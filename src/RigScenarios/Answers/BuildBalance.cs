@@ -58,6 +58,20 @@ public sealed record BuildBalance
     /// <summary>The wind that is expected; null where the build is told none.</summary>
     public ExpectedWind? ExpectedWind => Wind is { } wind ? ExpectedWind.Of(Rig.Build.OnLegs, wind.Height) : null;
 
+    /// <summary>The mean wind of a forecast, at the height that it is for, whose gusts tip it over on a slope; null without a
+    /// tripod, or
+    /// where it tips by itself.</summary>
+    /// <param name="stand">The tripod with its rig, at the tilt that is asked about.</param>
+    /// <param name="slope">The slope; 0 up to below 90°.</param>
+    public Speed? TippingMean(StandStability stand, Angle slope)
+    {
+        ArgumentNullException.ThrowIfNull(stand);
+        // Gusts are a fixed share of the mean, so that one of 1 m/s tells it.
+        var one = (Rig.Build.OnLegs ?? new()) with { Wind = Speed.FromMetersPerSecond(1) };
+        return Wind is { } wind && stand.TippingWind(wind, slope) is { } gust
+            ? gust / ExpectedWind.Of(one, wind.Height)!.Gust.MetersPerSecond : null;
+    }
+
     /// <summary>On the shoulder; null for other stances.</summary>
     public ShoulderBalance? Shoulder { get; init; }
 

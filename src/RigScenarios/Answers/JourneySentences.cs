@@ -1,4 +1,5 @@
 using RigScenarios.Limits;
+using RigScenarios.Travel;
 
 namespace RigScenarios.Answers;
 
@@ -34,7 +35,7 @@ public static class JourneySentences
                     + $"({staying[0].Margin})");
             else if (answer.Left.Count > 0)
                 clauses.Add($"on \"{title}\" {Batteries(answer.Left.Select(left => (left.Count, left.Battery.Title)))} can't "
-                    + $"fly and {(answer.Left.Sum(left => left.Count) == 1 ? "goes" : "go")} as freight");
+                    + $"fly and {(answer.Left.Sum(left => left.Count) == 1 ? "goes" : "go")} {OtherWay(answer, journeys)}");
             if (stopped.Count > 0)
                 clauses.Add(
                     $"on \"{title}\" {Batteries(stopped.Select(line => (line.Count, line.Battery.Title)))} can't be handed over "
@@ -45,6 +46,13 @@ public static class JourneySentences
                     + $"{(approvals == 1 ? "battery needs" : "batteries need")} its approval");
         }
         return clauses.Count > 0 ? string.Join("; ", clauses) : "nothing in the rules held here keeps a battery behind";
+    }
+
+    private static string OtherWay(TravelAnswer answer, IReadOnlyList<PlannedJourney> journeys)
+    {
+        var freight = journeys.Any(other => other.Answer?.Consignment.Any(line =>
+            answer.Left.Any(left => left.Battery.Name == line.Battery.Name)) == true);
+        return freight ? "as freight" : "by road";
     }
 
     private static string Batteries(IEnumerable<(int Count, string Title)> batteries) =>

@@ -70,6 +70,9 @@ public static class LimitSentences
         if (limit.Kind == LimitKind.Travel)
             return limit.IsPassed ? $"the centre of gravity is {Away(limit)} beyond its reach"
                 : $"{Away(limit)} of its travel left";
+        if (limit is { Kind: LimitKind.TipAngle, HasForce: true })
+            return $"tips over by itself at a lean of {worst}, on a slope of {most}, {Away(limit)} "
+                + (limit.IsPassed ? "too steep" : "left");
         if (limit.Kind == LimitKind.Gust)
             return $"a gust of {worst} tips it over, {most} are expected, {Left(limit)}";
         if (InUnits(limit) && limit.Left is { } left)
@@ -84,7 +87,8 @@ public static class LimitSentences
             : $"{worst}{Space(Worst(limit.Kind))} of {most} {Allowed(limit.Kind)}, {Left(limit)}";
     }
 
-    private static string Away(Limit limit) =>
+    /// <summary>How far the worst is from what is allowed: "2.9 m/s", "0.06 V".</summary>
+    internal static string Away(Limit limit) =>
         Number(Math.Abs(Value(limit.Allowed!, limit.Kind) - Value(limit.Worst, limit.Kind)), limit.Kind, difference: true);
 
     private static string Space(string words) => words.Length == 0 ? "" : $" {words}";
@@ -128,6 +132,8 @@ public static class LimitSentences
     {
         LoadCase.Peak => $", for a moment{Situated(limit, "with everything at its peak", "at the peak of the")}",
         LoadCase.StartUp => $", for a moment{Situated(limit, "at the start", "when these start:")}",
+        // The figures of a slope that tips it say so already.
+        _ when limit is { Kind: LimitKind.TipAngle, HasForce: true } => "",
         _ => limit.Situation.Length == 0 ? "" : $", {limit.Situation.Replace('-', ' ')}",
     };
 

@@ -116,12 +116,23 @@ internal static class QuestionRules
         };
     }
 
-    /// <summary>What can't fly and goes as freight on no other journey of the plan.</summary>
-    public static IEnumerable<LeftBehind> StaysBehind(TravelAnswer answer, IReadOnlyList<PlannedJourney> journeys) =>
-        answer.Left.Where(left =>
-        !journeys.Any(other => other.Answer is { } cargo && !ReferenceEquals(cargo, answer)
-            && cargo.Consignment.Any(line => line.Battery.Name == left.Battery.Name && line.StoppedBy is null
-                && line.Count >= left.Count)));
+    /// <summary>What can't fly and goes another way on no other journey of the plan, before the days or after them as this
+    /// one.</summary>
+    public static IEnumerable<LeftBehind> StaysBehind(TravelAnswer answer, IReadOnlyList<PlannedJourney> journeys)
+    {
+        var after = journeys.Any(journey => ReferenceEquals(journey.Answer, answer) && journey.AfterDays);
+        var others = journeys.Where(other => other.AfterDays == after && !ReferenceEquals(other.Answer, answer))
+            .Select(other => other.Answer).OfType<TravelAnswer>().ToList();
+        return answer.Left.Where(left => !others.Exists(other => Takes(other, left)));
+    }
+
+    /// <summary>Whether a journey takes as freight, or by road alone, what can't fly on another.</summary>
+    private static bool Takes(TravelAnswer other, LeftBehind left) =>
+        other.Consignment.Any(line => line.Battery.Name == left.Battery.Name && line.StoppedBy is null
+            && line.Count >= left.Count)
+        || (other.Journey.Legs.All(leg => leg == Leg.Road)
+            && other.Journey.Batteries.Where(battery => battery.Name == left.Battery.Name)
+                .Sum(battery => battery.Count) >= left.Count);
 
     /// <summary>What can't be handed over as freight as it is packed.</summary>
     public static IEnumerable<CargoCheck> Stopped(TravelAnswer answer) =>

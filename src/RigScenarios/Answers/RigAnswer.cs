@@ -54,6 +54,14 @@ public sealed record RigAnswer
     /// <summary>The journeys that are planned.</summary>
     public required IReadOnlyList<PlannedJourney> Journeys { get; init; }
 
+    /// <summary>The batteries that do not get to the days, because a journey before them leaves them behind. The days are run
+    /// without them: what <see cref="Plan"/> holds is what arrives.</summary>
+    public required IReadOnlyList<StayingBattery> Staying { get; init; }
+
+    /// <summary>Whether no battery gets there at all; the days are then run with all of them, so that the other questions have an
+    /// answer, and the question of power fails.</summary>
+    public required bool NothingArrives { get; init; }
+
     /// <summary>The questions, in their order; travel only where a journey is planned.</summary>
     public required IReadOnlyList<AnswerQuestion> Questions { get; init; }
 
@@ -108,25 +116,33 @@ public sealed record RigAnswer
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(days);
         IReadOnlyList<string> names = days.Count > 0 ? days : [.. scenario.Days.Keys];
-        var (powered, plan) = ScenarioPlan.Of(scenario, build, names);
+        IReadOnlyList<PlannedJourney> journeys = known is not null && ReferenceEquals(known.Scenario.Kit, scenario.Kit)
+            && ReferenceEquals(known.Scenario.Parts, scenario.Parts)
+            && ReferenceEquals(known.Scenario.Journeys, scenario.Journeys)
+            ? known.Journeys : PlannedJourney.All(scenario, options.Today, cancellation);
+        var arriving = ArrivingBatteries.Of(scenario, build, options.EverythingArrives ? [] : journeys);
+        var (powered, plan) = ScenarioPlan.Of(arriving.Scenario, build, names);
         var simulation = Told(build, () => DaySimulation.Run(powered, plan, new SimulationOptions(options.SeriesPoints),
             progress, cancellation));
         var balance = known is not null && ReferenceEquals(known.Scenario.Kit, scenario.Kit)
             && ReferenceEquals(known.Scenario.Parts, scenario.Parts)
             && known.TheBuild.Equals(powered.Build) ? known.Balance : BalanceOf(scenario, build);
-        IReadOnlyList<PlannedJourney> journeys = known is not null && ReferenceEquals(known.Scenario.Kit, scenario.Kit)
-            && ReferenceEquals(known.Scenario.Journeys, scenario.Journeys)
-            ? known.Journeys : PlannedJourney.All(scenario, options.Today, cancellation);
         var answer = new RigAnswer
         {
             Scenario = scenario, Build = build, Days = names, Options = options, Powered = powered, Plan = plan,
-            Simulation = simulation, Balance = balance, Journeys = journeys, Questions = [],
-            Tightest = (plan.Days.Count, simulation.Reserve),
+            Simulation = simulation, Balance = balance, Journeys = journeys, Staying = arriving.Staying,
+            NothingArrives = arriving.IsNothingLeft, Questions = [], Tightest = (plan.Days.Count, simulation.Reserve),
         };
         if (answer.EachDayBeginsAnew && simulation.Completes)
             answer = answer with { Tightest = TightestOf(answer, cancellation) };
         return answer with { Questions = [.. Asked(answer)] };
     }
+
+    /// <summary>The same as if every battery got to the days: itself where every one does.</summary>
+    /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public RigAnswer WithEverything(CancellationToken cancellation = default) => Staying.Count == 0 ? this
+        : Of(Scenario, Build, Days, Options with { EverythingArrives = true, SeriesPoints = 0 }, this, null, cancellation);
 
     /// <summary>
     /// The same build with parts moved along their mounts: places have no part in power, wiring and travel, so that only what
@@ -147,7 +163,9 @@ public sealed record RigAnswer
 
     private static IEnumerable<AnswerQuestion> Asked(RigAnswer answer)
     {
-        yield return QuestionRules.Power(answer.Simulation, answer.Working, answer.Options.Wish, answer.Tightest.Reserve);
+        var power = QuestionRules.Power(answer.Simulation, answer.Working, answer.Options.Wish, answer.Tightest.Reserve);
+        yield return answer.NothingArrives
+            ? power with { Verdict = Verdict.Fails, Shortfall = answer.Plan.Days.Sum(day => day.Length.Hours) } : power;
         yield return QuestionRules.OfLimits(QuestionKind.Wiring, answer.Simulation.Limits,
             QuestionRules.CountsIn(answer.Simulation), AnswerSentences.WiringMissing(answer.Powered), limit =>
             !QuestionRules.IsHeld(answer.Powered, limit));
@@ -218,6 +236,9 @@ public sealed record RigAnswer
 /// <param name="Answer">What the rules say of it; null where nobody says on which day it is.</param>
 public sealed record PlannedJourney(string Name, TravelAnswer? Answer)
 {
+    /// <summary>Whether it comes after the days.</summary>
+    public bool AfterDays { get; init; }
+
     /// <summary>All journeys of a scenario.</summary>
     /// <param name="scenario">The scenario.</param>
     /// <param name="today">The day for a journey without a date; null leaves it without an answer.</param>
@@ -229,7 +250,10 @@ public sealed record PlannedJourney(string Name, TravelAnswer? Answer)
         [
             .. scenario.Journeys.Where(journey => scenario.BatteriesOn(journey.Value).Any())
                 .Select(journey => new PlannedJourney(journey.Key, (journey.Value.Date ?? today) is { } day
-                    ? ScenarioTravel.Answer(scenario, journey.Key, day, cancellation) : null)),
+                    ? ScenarioTravel.Answer(scenario, journey.Key, day, cancellation) : null)
+                {
+                    AfterDays = journey.Value.AfterDays,
+                }),
         ];
     }
 }

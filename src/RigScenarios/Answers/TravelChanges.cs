@@ -21,14 +21,25 @@ internal static class TravelChanges
             {
                 var items = staying.Select(left => left.Battery.Name).Distinct().ToList();
                 var title = string.Join(", ", staying.Select(left => left.Battery.Title).Distinct());
+                var date = answer.Journey.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+                var after = plan.AfterDays ? "yes" : null;
                 var packed = BatteryChanges.Group(("with-equipment", "yes"), ("charge", FreightCharge));
                 yield return new($"Send the {title} as freight, in one package with the equipment, at {FreightCharge} charge",
                     [new($"journeys.{FreeName(now.Scenario, $"{name}-freight")}", BatteryChanges.Group(
-                        ("title", "As freight"),
-                        ("date", answer.Journey.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)), ("by", "cargo"),
+                        ("title", "As freight"), ("date", date), ("by", "cargo"), ("after-days", after),
                         ("batteries", $"[{string.Join(", ", items)}]"),
                         ("packed", BatteryChanges.Group(items.Select(item => (item, (string?)packed))))))],
                     ChangeEffort.Buy, $"freight of {name}");
+                yield return new($"Take the {title} by road",
+                    [new($"journeys.{FreeName(now.Scenario, $"{name}-by-road")}", BatteryChanges.Group(
+                        ("title", "By road"), ("date", date), ("by", "road"), ("after-days", after),
+                        ("batteries", $"[{string.Join(", ", items)}]")))],
+                    ChangeEffort.Nothing, $"road of {name}") { Provided = "somebody drives there in time" };
+                foreach (var bare in staying.Where(left => left.AsCargo is null).Select(left => left.Battery)
+                    .DistinctBy(battery => battery.Name))
+                    yield return new($"Cover the contacts of the {bare.Title}",
+                        [new($"journeys.{name}.packed.{bare.Name}.contacts-covered", "yes")], ChangeEffort.Nothing,
+                        $"contacts of {bare.Name}");
                 var used = now.Scenario.Builds.Values.Select(build => build.Battery.Item)
                     .Concat(now.Scenario.Batteries.Values.Select(battery => battery.Item)).ToHashSet();
                 var rest = now.Scenario.BatteriesOn(plan).Except(items).ToList();

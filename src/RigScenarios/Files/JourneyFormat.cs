@@ -45,6 +45,9 @@ internal static class JourneyFormat
             journey => journey.Travellers.Named || journey.Travellers.Count != 1, journey =>
             journey.Travellers, (journey, value) => journey with { Travellers = value }, false,
             "Who flies: how many, or their names. 1 if left out."),
+        Fields<JourneyPlan>.WithDefault("after-days", new YesNoFormat(), false, journey => journey.AfterDays,
+            (journey, value) => journey with { AfterDays = value },
+            "Whether it comes after the days, as a flight home does. No if left out: what stays behind is missed on the days."),
         new Field<JourneyPlan, IReadOnlyList<string>>("batteries", new ListFormat<string>(new TextFormat(60), 200),
             journey => journey.Batteries.Count > 0, journey => journey.Batteries, (journey, value) =>
             journey with { Batteries = value }, false,

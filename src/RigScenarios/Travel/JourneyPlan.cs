@@ -37,6 +37,9 @@ public sealed record JourneyPlan
     /// <summary>How the batteries travel.</summary>
     public IReadOnlyList<Leg> By { get; init; } = [Leg.Flight];
 
+    /// <summary>Whether it comes after the days, as a flight home does: what stays behind on it is missed on no day.</summary>
+    public bool AfterDays { get; init; }
+
     /// <summary>The batteries that come along, by their names in the kit; none means all.</summary>
     public IReadOnlyList<string> Batteries { get; init; } = [];
 

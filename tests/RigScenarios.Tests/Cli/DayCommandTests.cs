@@ -7,6 +7,9 @@ namespace RigScenarios.Tests.Cli;
 public class DayCommandTests
 {
     private static readonly string Island = Repository.Data("scenarios", "island-crossing.yaml");
+    /// <summary>Where all four batteries get there.</summary>
+    private const string ByRoad = "journeys.out.by=road";
+
     private static readonly string Harbour = Repository.Data("scenarios", "winter-harbour.yaml");
 
     [Fact]
@@ -18,11 +21,22 @@ public class DayCommandTests
     }
 
     [Fact]
+    public async Task What_cannot_fly_is_left_out_and_what_that_costs_is_told()
+    {
+        var (code, text, _) = await ConsoleRun.RunAsync("day", Island, "--json");
+        Assert.Equal(0, code);
+        using var json = JsonDocument.Parse(text);
+        var answer = json.RootElement.GetProperty("answers")[0];
+        Assert.Equal("big", answer.GetProperty("stays_behind")[0].GetProperty("battery").GetString());
+        Assert.Equal(3, answer.GetProperty("day").GetProperty("batteries").GetArrayLength());
+    }
+
+    [Fact]
     public async Task With_a_battery_less_it_breaks_in_a_named_take_and_says_why()
     {
         using var folder = new TemporaryFolder();
         var file = await WithoutAsync(folder, "  old: {");
-        var (code, text, _) = await ConsoleRun.RunAsync("day", file);
+        var (code, text, _) = await ConsoleRun.RunAsync("day", file, "--set", ByRoad);
         Assert.Equal(0, code);
         string[] inOrder =
         [
@@ -38,7 +52,7 @@ public class DayCommandTests
     [Fact]
     public async Task The_least_kit_is_the_four_and_every_smaller_one_fails_somewhere()
     {
-        var (code, text, _) = await ConsoleRun.RunAsync("day", Island, "--least", "--json");
+        var (code, text, _) = await ConsoleRun.RunAsync("day", Island, "--least", "--json", "--set", ByRoad);
         Assert.Equal(0, code);
         using var json = JsonDocument.Parse(text);
         var least = json.RootElement.GetProperty("answers")[0].GetProperty("day").GetProperty("least_kit");

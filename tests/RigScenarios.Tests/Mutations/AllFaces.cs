@@ -54,7 +54,7 @@ internal static class AllFaces
         BalanceText.Write(console, answers, "rig.yaml");
         WiringText.Write(console, answers, "rig.yaml");
         DayText.Write(console, Days(answers), "rig.yaml");
-        TravelText.Write(console, scenario, Journeys(scenario, cancellation), answers[0].Journeys);
+        TravelText.Write(console, scenario, Journeys(scenario, cancellation), answers[0].Journeys, []);
         return writer.ToString();
     }
 
