@@ -2,54 +2,53 @@
 import { el } from "../shared/parts.js";
 import { freshId } from "../shared/tell.js";
 import { asLength } from "./words.js";
-import { devicesOf, setAll, setOne, stateOf, stateOfAll } from "./states.js";
+import { devicesOf, isRolling, stateOf, stateOfAll, withAll, withOne } from "./states.js";
+
+/** @typedef {import("./states.js").Block} Block */
 
 const words = [["record", "Recording"], ["standby", "Standby"], ["off", "Off"]];
 
 export class BlockEditor {
+  /** @type {string | null} */
   #name = null;
   #each = false;
 
-  // deeds: {move(by), add(), remove()}
-  constructor(place, draft, titleOf, deeds) {
-    Object.assign(this, { place, draft, titleOf });
-    this.title = el("input", { type: "text", id: "block-title", autocomplete: "off" });
-    this.length = el("input", { type: "text", id: "block-length", autocomplete: "off", "aria-describedby": "block-length-help" });
-    const group = freshId("doing");
-    this.radios = [...words, ["mixed", "Each its own"]].map(([value, text]) => {
-      const radio = el("input", { type: "radio", name: group, value, onchange: () => this.#do(value) });
-      return { value, radio, element: el("label", { class: "doing", "data-state": value }, radio, el("span", {}, text)) };
-    });
+  /**
+   * @param {HTMLElement} place
+   * @param {import("./state.js").Rig} rig
+   * @param {{ move: (by: number) => void, add: () => void, remove: () => void }} deeds
+   */
+  constructor(place, rig, deeds) {
+    this.place = place;
+    this.rig = rig;
+    this.title = el("input", { type: "text", id: "block-title", autocomplete: "off", maxlength: 120 });
+    this.length = el("input", { type: "text", id: "block-length", autocomplete: "off", maxlength: 60,
+      "aria-describedby": "block-length-help" });
+    this.rolling = el("input", { type: "checkbox",
+      onchange: () => this.#set("rolling", this.rolling.checked ? "yes" : "", true) });
     this.devices = el("div", { class: "block-devices" });
-    this.earlier = el("button", { type: "button", class: "quiet", onclick: () => deeds.move(-1) }, "Move earlier");
-    this.later = el("button", { type: "button", class: "quiet", onclick: () => deeds.move(1) }, "Move later");
-    this.remove = el("button", { type: "button", class: "quiet", onclick: deeds.remove }, "Take this block out");
-    this.doing = el("fieldset", { class: "block-doing field" }, el("legend", {}, "What the devices do"),
-      el("div", { class: "doings" }, this.radios.map((radio) => radio.element)), this.devices);
-    this.fields = el("div", { class: "block-fields" },
-      el("div", { class: "field" }, el("label", { for: "block-title" }, "Block"), this.title),
-      el("div", { class: "field" }, el("label", { for: "block-length" }, "Length"), this.length,
-        el("p", { class: "help", id: "block-length-help" }, "such as 45 min or 1 h 15 min")));
-    this.rolling = el("input", { type: "checkbox", onchange: () => this.#change((block) => {
-      if (this.rolling.checked) block.rolling = "yes"; else delete block.rolling;
-    }) });
-    this.body = el("div", {}, this.fields, this.doing,
-      el("label", { class: "block-rolling" }, this.rolling,
-      el("span", {}, "the camera rolls all through it: no battery is swapped")));
-    place.append(this.body, el("div", { class: "block-deeds" },
-      el("button", { type: "button", class: "quiet", onclick: deeds.add }, "Add a block after it"), this.earlier, this.later,
-      this.remove));
-    this.title.addEventListener("input", () => this.#set("title", this.title.value.trim()));
-    this.length.addEventListener("input", () => this.#set("length", asLength(this.length.value)));
+    this.#makeDoings();
+    this.body = el("div", {},
+      el("div", { class: "block-fields" },
+        el("div", { class: "field" }, el("label", { for: "block-title" }, "Block"), this.title),
+        el("div", { class: "field" }, el("label", { for: "block-length" }, "Length"), this.length,
+          el("p", { class: "help", id: "block-length-help" }, "such as 45 min or 1 h 15 min"))),
+      this.doing, el("label", { class: "block-rolling" }, this.rolling,
+        el("span", {}, "the camera rolls all through it: no battery is swapped")));
+    this.#makeDeeds(deeds);
+    place.append(this.body, this.deeds);
+    this.title.addEventListener("input", () => this.#set("title", this.title.value.trim(), false));
+    this.length.addEventListener("input", () => this.#set("length", asLength(this.length.value), false));
     this.length.addEventListener("change", () => { this.length.value = asLength(this.length.value); });
   }
 
   focus() { this.title.focus(); this.title.select(); }
 
-  show(name) {
-    const rig = this.draft.value, block = rig.blocks[name], names = Object.keys(rig.blocks);
+  /** @param {string | null} name @param {boolean} isRestored */
+  show(name, isRestored = false) {
+    const block = name === null ? undefined : this.rig.blocks[name], names = Object.keys(this.rig.blocks);
+    const isSame = name === this.#name && !isRestored;
     if (name !== this.#name) this.#each = false;
-    const isSame = name === this.#name;
     this.#name = name;
     this.body.hidden = !block;
     for (const button of [this.earlier, this.later, this.remove]) button.disabled = !block;
@@ -59,38 +58,75 @@ export class BlockEditor {
     this.later.setAttribute("aria-disabled", String(name === names.at(-1)));
     if (!isSame || document.activeElement !== this.title) this.title.value = block.title ?? name;
     if (!isSame || document.activeElement !== this.length) this.length.value = block.length ?? "";
-    this.title.dataset.path = `blocks.${name}.title`;
-    this.length.dataset.path = `blocks.${name}.length`;
-    this.doing.dataset.path = `blocks.${name}`;
-    const all = stateOfAll(rig, block), each = this.#each || all === "mixed";
-    for (const { value, radio } of this.radios) radio.checked = each ? value === "mixed" : value === all;
-    this.rolling.checked = ["yes", "true", true].includes(block.rolling);
-    this.rolling.dataset.path = `blocks.${name}.rolling`;
-    this.devices.hidden = !each;
-    if (each) this.#showDevices(rig, block);
+    const path = `${this.rig.blocksPath}.${name}`;
+    for (const key of ["title", "length", "rolling"]) this[key].dataset.path = `${path}.${key}`;
+    this.doing.dataset.path = path;
+    this.#showDoings(block);
+    this.rolling.checked = isRolling(block);
   }
 
-  #showDevices(rig, block) {
-    const devices = devicesOf(rig), shown = [...this.devices.children].map((row) => row.dataset.device).join(" ");
+  #makeDoings() {
+    const group = freshId("doing");
+    this.radios = [...words, ["mixed", "Each its own"]].map(([value, text]) => {
+      const radio = el("input", { type: "radio", name: group, value, onchange: () => this.#do(value) });
+      return { value, radio, element: el("label", { class: "doing", "data-state": value }, radio, el("span", {}, text)) };
+    });
+    this.doing = el("fieldset", { class: "block-doing field" }, el("legend", {}, "What the devices do"),
+      el("div", { class: "doings" }, this.radios.map((radio) => radio.element)), this.devices);
+  }
+
+  /** @param {{ move: (by: number) => void, add: () => void, remove: () => void }} deeds */
+  #makeDeeds(deeds) {
+    const button = (/** @type {string} */ text, /** @type {() => void} */ onclick) =>
+      el("button", { type: "button", class: "quiet", onclick }, text);
+    this.earlier = button("Move earlier", () => deeds.move(-1));
+    this.later = button("Move later", () => deeds.move(1));
+    this.remove = button("Take this block out", deeds.remove);
+    this.deeds = el("div", { class: "block-deeds" }, button("Add a block after it", deeds.add), this.earlier, this.later,
+      this.remove);
+  }
+
+  /** @param {Block} block */
+  #showDoings(block) {
+    const all = stateOfAll(this.rig.view.things, block), each = this.#each || all === "mixed";
+    for (const { value, radio } of this.radios) radio.checked = each ? value === "mixed" : value === all;
+    this.devices.hidden = !each;
+    if (each) this.#showDevices(block);
+  }
+
+  /** @param {Block} block */
+  #showDevices(block) {
+    const devices = devicesOf(this.rig.view.things);
+    const shown = [...this.devices.children].map((row) => row.dataset.device).join(" ");
     if (shown !== devices.join(" "))
       this.devices.replaceChildren(...devices.map((device) => el("label", { class: "block-device", "data-device": device },
         el("span", {}),
-        el("select", { onchange: (event) => this.#change((changed) => setOne(changed, device, event.target.value)) },
+        el("select", { onchange: (event) => this.#change((changed) => withOne(changed, device, event.target.value)) },
           words.map(([value, text]) => el("option", { value }, text))))));
     for (const row of this.devices.children) {
-      row.firstElementChild.textContent = this.titleOf(row.dataset.device);
-      row.lastElementChild.value = stateOf(block, row.dataset.device);
-      row.lastElementChild.dataset.path = `blocks.${this.#name}.states.${row.dataset.device}`;
+      const { device } = row.dataset;
+      row.firstElementChild.textContent = this.rig.thing(device)?.title || device;
+      row.lastElementChild.value = stateOf(block, device);
+      row.lastElementChild.dataset.path = `${this.rig.blocksPath}.${this.#name}.states.${device}`;
     }
   }
 
+  /** @param {string} state */
   #do(state) {
     this.#each = state === "mixed";
     if (this.#each) this.show(this.#name);
-    else this.#change((block, rig) => setAll(rig, block, state));
+    else this.#change((block) => withAll(this.rig.view.things, block, state));
   }
 
-  #set(key, text) { this.#change((block) => { if (text === "") delete block[key]; else block[key] = text; }, false); }
+  /** @param {string} key @param {string} text @param {boolean} isQuick */
+  #set(key, text, isQuick) {
+    const path = `${this.rig.blocksPath}.${this.#name}.${key}`;
+    this.rig.set(path, text, { name: `block: ${key}`, key: isQuick ? null : `text ${path}`, isQuick });
+  }
 
-  #change(edit, isQuick = true) { this.draft.change((rig) => edit(rig.blocks[this.#name], rig), isQuick); }
+  /** @param {(block: Block) => Block} edit */
+  #change(edit) {
+    const path = `${this.rig.blocksPath}.${this.#name}`;
+    this.rig.set(path, edit(this.rig.blocks[this.#name]), { name: "what the devices do" });
+  }
 }

@@ -2,119 +2,93 @@
 import { el } from "../shared/parts.js";
 import { say } from "../shared/tell.js";
 import { BlockEditor } from "./block.js";
-import { asClock, clockOf, freeName, lengthText, minutesOf } from "./words.js";
-import { renamed } from "./draft.js";
+import { added, lengthOf, moved, removed, resized } from "./blocks.js";
+import { clockOf, lengthText, minutesOf } from "./words.js";
 import { stateOfAll } from "./states.js";
 import { Timeline } from "./timeline.js";
 
 export class Day {
+  /** @type {string | null} */
   #selected = null;
   #wrong = new Set();
-  #before = null;
 
-  constructor(draft, knowledge, titleOf) {
-    Object.assign(this, { draft, knowledge });
-    const byId = (id) => document.getElementById(id);
-    this.typical = byId("typical-days");
-    this.title = byId("day-title");
-    this.starts = byId("day-starts");
+  /**
+   * @param {import("./state.js").Rig} rig
+   * @param {{ days: { key: string, title: string, sentence: string }[] }} knowledge
+   */
+  constructor(rig, knowledge) {
+    this.rig = rig;
+    const byId = (/** @type {string} */ id) => document.getElementById(id);
     this.sum = byId("day-sum");
-    this.back = byId("day-back");
     this.timeline = new Timeline({
       selected: (name) => { this.#selected = name; this.show(); },
-      resized: (minutes) => draft.change((value) => {
-        for (const [name, length] of Object.entries(minutes)) value.blocks[name].length = lengthText(length);
-      }),
+      resized: (minutes, edge) => this.#change(resized(rig.blocks, minutes), "length of a block", `edge ${edge}`),
     });
     byId("timeline").append(this.timeline.element);
-    this.editor = new BlockEditor(byId("block-editor"), draft, titleOf, {
-      move: (by) => this.#move(by), add: () => this.#add(), remove: () => this.#remove(),
+    this.editor = new BlockEditor(byId("block-editor"), rig, {
+      move: (by) => this.#change(moved(rig.blocks, this.#selected, by), "order of the blocks"),
+      add: () => this.#add(), remove: () => this.#remove(),
     });
-    this.typical.append(...knowledge.days.map((day) =>
+    byId("typical-days").append(...knowledge.days.map((day) =>
       el("button", { type: "button", class: "typical", onclick: () => this.#take(day) },
-      el("span", { class: "typical-title" }, day.title), el("span", { class: "typical-sentence" }, day.sentence))));
-    this.title.addEventListener("input", () => draft.set("day-title", this.title.value.trim(), false));
-    this.starts.addEventListener("input", () => draft.set("starts", asClock(this.starts.value), false));
-    this.starts.addEventListener("change", () => { this.starts.value = asClock(this.starts.value); });
-    this.back.addEventListener("click", () => {
-      const before = this.#before;
-      this.#before = null;
-      draft.change((value) => Object.assign(value, before));
-      this.timeline.focus(this.#selected);
-    });
-    draft.addEventListener("opened", () => { this.#before = null; this.#selected = null; });
-    draft.addEventListener("changed", () => this.show());
+        el("span", { class: "typical-title" }, day.title), el("span", { class: "typical-sentence" }, day.sentence))));
+    rig.addEventListener("opened", () => { this.#selected = null; });
+    rig.onChanged((detail) => this.show(detail.isRestored ?? false));
   }
 
-  // Blocks with a problem are marked on the strip, because only one of them is open in the editor.
+  /**
+   * Blocks with a problem are marked on the strip, because only one of them is open below it.
+   * @param {{ path?: string }[]} problems
+   */
   showProblems(problems) {
-    this.#wrong = new Set(problems.filter((problem) => problem.path?.startsWith("blocks."))
-      .map((problem) => problem.path.split(".")[1]));
+    const start = `${this.rig.blocksPath}.`;
+    this.#wrong = new Set(problems.filter((problem) => problem.path?.startsWith(start))
+      .map((problem) => problem.path.slice(start.length).split(".")[0]));
     this.show();
   }
 
-  show() {
-    const { blocks, starts } = this.draft.value, names = Object.keys(blocks);
+  show(isRestored = false) {
+    const { blocks } = this.rig, names = Object.keys(blocks), starts = this.rig.text(`days.${this.rig.place.day}.starts`);
+    document.getElementById("timeline").dataset.path = this.rig.blocksPath;
     if (!names.includes(this.#selected)) this.#selected = names[0] ?? null;
     this.timeline.show(names.map((name) => ({
       name, title: blocks[name].title || name, minutes: minutesOf(blocks[name].length) ?? 0,
-      state: stateOfAll(this.draft.value, blocks[name]), wrong: this.#wrong.has(name),
+      state: stateOfAll(this.rig.view.things, blocks[name]),
+      wrong: this.#wrong.has(name) || minutesOf(blocks[name].length) === null,
     })), starts, this.#selected);
-    if (document.activeElement !== this.title) this.title.value = this.draft.value["day-title"] ?? "";
-    if (document.activeElement !== this.starts) this.starts.value = starts ?? "";
-    const total = names.reduce((sum, name) => sum + (minutesOf(blocks[name].length) ?? 0), 0);
-    const counted = names.length === 1 ? "1 block" : `${names.length} blocks`;
-    const until = starts ? `, until ${clockOf(starts, total)}` : "";
-    say(this.sum, names.length === 0
-      ? "No blocks yet: take one of the days above." : `${counted}, ${lengthText(total)} in all${until}.`);
-    this.back.hidden = this.#before === null;
-    this.editor.show(this.#selected);
+    this.#showSum(blocks, starts);
+    this.editor.show(this.#selected, isRestored);
   }
 
+  /** @param {import("./blocks.js").Blocks} blocks @param {string} starts */
+  #showSum(blocks, starts) {
+    const count = Object.keys(blocks).length, { minutes, isWhole } = lengthOf(blocks);
+    const counted = count === 1 ? "1 block" : `${count} blocks`, until = starts ? `, until ${clockOf(starts, minutes)}` : "";
+    say(this.sum, count === 0 ? "No blocks yet: take one of the days above."
+      : isWhole ? `${counted}, ${lengthText(minutes)} in all${until}.`
+        : `${counted}. The length of one can't be read, so there is no end yet.`);
+  }
+
+  /** @param {{ key: string, title: string }} day */
   #take(day) {
-    const { blocks, starts, ambient, "day-title": title } = this.draft.value;
-    if (Object.keys(blocks).length > 0) this.#before = structuredClone({ blocks, starts, ambient, "day-title": title });
     this.#selected = null;
-    this.draft.change((value) => {
-      value.blocks = withCamera(day.blocks, cameraOf(value));
-      value["day-title"] = day.title;
-      if (day.starts) value.starts = day.starts;
-      if (day.ambient) value.ambient = day.ambient;
-    });
-  }
-
-  #move(by) {
-    const entries = Object.entries(this.draft.value.blocks), at = entries.findIndex(([name]) => name === this.#selected),
-      to = at + by;
-    if (at < 0 || to < 0 || to >= entries.length) return;
-    [entries[at], entries[to]] = [entries[to], entries[at]];
-    this.draft.change((value) => { value.blocks = Object.fromEntries(entries); });
+    this.rig.edit({ do: "day", key: day.key }, { name: `day: ${day.title}` });
   }
 
   #add() {
-    const entries = Object.entries(this.draft.value.blocks), at = entries.findIndex(([name]) => name === this.#selected);
-    const name = freeName("new-block", (taken) => taken in this.draft.value.blocks);
-    entries.splice(at + 1, 0, [name, { title: "New block", length: "30 min", others: "standby" }]);
+    const { blocks, name } = added(this.rig.blocks, this.#selected);
     this.#selected = name;
-    this.draft.change((value) => { value.blocks = Object.fromEntries(entries); });
+    this.#change(blocks, "one more block");
     this.editor.focus();
   }
 
   #remove() {
-    const names = Object.keys(this.draft.value.blocks), at = names.indexOf(this.#selected), gone = this.#selected;
-    this.#selected = names[at + 1] ?? names[at - 1] ?? null;
-    this.draft.change((value) => { delete value.blocks[gone]; });
+    const { blocks, next } = removed(this.rig.blocks, this.#selected);
+    this.#selected = next;
+    this.#change(blocks, "block taken out");
     this.timeline.focus(this.#selected);
   }
+
+  /** @param {import("./blocks.js").Blocks} blocks @param {string} name @param {string | null} key */
+  #change(blocks, name, key = null) { this.rig.set(this.rig.blocksPath, blocks, { name, key }); }
 }
-
-
-// Typical days name no device but the camera, and call it "camera".
-function withCamera(blocks, camera) {
-  const copy = structuredClone(blocks);
-  for (const block of Object.values(copy)) if (block.states && camera !== "camera")
-    block.states = renamed(block.states, "camera", camera);
-  return copy;
-}
-
-function cameraOf(rig) { return Object.keys(rig.things).find((name) => rig.things[name].role === "camera") ?? "camera"; }

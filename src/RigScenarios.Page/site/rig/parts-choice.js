@@ -8,8 +8,11 @@ export class PartsChoice {
   #shown = [];
   #active = -1;
 
-  // options: [{value, title, note, figures: [mass, draw, price], search}]; chosen(value) is told of a choice.
-  constructor({ label, describedBy, path, options, chosen, hint = "Type to search" }) {
+  /**
+   * @param {{ label: string, describedBy: string | null, options: any[], chosen: (value: string) => void, hint?: string }} of
+   *   options: [{value, title, note, figures: [mass, draw, price], search}]; `chosen` is told of a choice
+   */
+  constructor({ label, describedBy, options, chosen, hint = "Type to search" }) {
     this.options = options;
     this.tell = chosen;
     const id = freshId("choice");
@@ -17,7 +20,6 @@ export class PartsChoice {
     this.input = el("input", {
       id, type: "text", role: "combobox", "aria-autocomplete": "list", "aria-expanded": "false", "aria-controls": `${id}-list`,
       "aria-label": label, "aria-describedby": describedBy, autocomplete: "off", spellcheck: "false", placeholder: hint,
-      "data-path": path,
     });
     this.count = el("span", { class: "visually-hidden", role: "status" });
     this.element = el("div", { class: "choice" }, this.input, el("span", { class: "choice-arrow", "aria-hidden": "true" }, "▾"),

@@ -1,67 +1,115 @@
 // Where things sit: proposed by the server, moved in the drawing, with a slider or by a number. What was moved is part of the
-// rig.
+// rig: each is a path of the build, such as "builds.rig.places.plate.forward".
+import { el } from "../shared/parts.js";
 import { makeMoving } from "../shared/moving.js";
-import { inMillimetres, PlacesList, readPlaces } from "../shared/places.js";
+import { inMillimetres } from "../shared/places.js";
+import { Field } from "./field.js";
+import { numberIn } from "./words.js";
+import { without } from "./tree.js";
+
+/** @typedef {{ value: string, title: string, least: number, greatest: number, at: number, isUsual: boolean }} Moveable */
 
 export class Places {
+  /** @type {Map<string, Moveable>} */
+  #moveable = new Map();
+  /** @type {Map<string, { field: Field, element: HTMLElement, range: HTMLElement }>} */
+  #rows = new Map();
+  /** @type {string | null} */
   #slide = null;
 
-  constructor(draft, answer) {
-    this.draft = draft;
-    const byId = (id) => document.getElementById(id);
-    Object.assign(this, { section: byId("places-some"), none: byId("places-none"), battery: byId("battery-place"),
-      slider: byId("battery-place-slider"), told: byId("battery-place-told"), head: byId("head-plate") });
-    this.list = new PlacesList({ label: "Moved parts", changed: () => this.#keep() });
-    byId("places-list").append(this.list.element);
+  /**
+   * @param {import("./state.js").Rig} rig
+   * @param {import("./fields.js").Fields} fields
+   * @param {import("./answer.js").Answer} answer
+   */
+  constructor(rig, fields, answer) {
+    this.rig = rig;
+    this.fields = fields;
+    const byId = (/** @type {string} */ id) => document.getElementById(id);
+    this.some = byId("places-some");
+    this.none = byId("places-none");
+    this.battery = byId("battery-place");
+    this.told = byId("battery-place-told");
+    this.list = byId("places-list");
+    this.slider = /** @type {HTMLInputElement} */ (byId("battery-place-slider"));
     this.moving = makeMoving(byId("answer-parts"), {
-      allows: (part) => this.list.has(part.dataset.part),
-      move: (part, millimetres) => { this.list.move(part.dataset.part, millimetres); this.#keep(); },
+      allows: (part) => this.#moveable.has(part.dataset.part),
+      move: (part, millimetres) => this.#move(part.dataset.part, millimetres),
     });
-    this.slider.addEventListener("input", () => { this.list.move(this.#slide, Number(this.slider.value)); this.#keep(); });
-    draft.addEventListener("changed", () => this.#show());
-    answer.addEventListener("answered", ({ detail }) => this.#answered(detail, answer));
-    answer.addEventListener("refused", () => this.moving.settled());
+    this.slider.addEventListener("input", () => this.#move(this.#slide, Number(this.slider.value)));
+    rig.onChanged(() => this.#showBattery());
+    answer.onAnswered((detail) => this.#answered(detail, answer));
+    rig.onRefused(() => this.moving.settled());
   }
 
-  // The texts as the server reads them.
-  #keep() {
-    const places = Object.fromEntries([...readPlaces(this.list.value)].map(([name, millimetres]) => [name, `${millimetres} mm`]));
-    this.draft.change((rig) => { if (Object.keys(places).length > 0) rig.places = places; else delete rig.places; });
+  /** @param {string} name */
+  #path(name) { return `builds.${this.rig.place.build}.places.${name}.forward`; }
+
+  // Where it was when the rig was opened is where it is put back to: then the file says again what it said.
+  /** @param {string} name @param {number} millimetres */
+  #move(name, millimetres) {
+    const path = this.#path(name), title = this.#moveable.get(name)?.title ?? name;
+    const opened = this.rig.openedText(path), isOpened = numberIn(opened, "mm") === rounded(millimetres);
+    this.rig.set(path, isOpened ? opened : `${rounded(millimetres)} mm`, { name: `place: ${title}`, key: `place ${name}` });
   }
 
-  #show() {
-    const places = this.draft.value.places ?? {};
-    const text = Object.entries(places).map(([name, place]) => `${name} ${place}`).join("; ");
-    if (text !== this.list.value) this.list.value = text;
-    const hasHead = Object.values(this.draft.value.things).some((thing) => thing.role === "head");
-    this.head.hidden = !hasHead || this.draft.value.stance !== "tripod";
-    this.#showBattery();
+  /** @param {string} name */
+  #putBack(name) {
+    const path = this.#path(name), opened = this.rig.openedText(path);
+    const doing = { name: `place: ${this.#moveable.get(name)?.title ?? name}` };
+    if (opened) this.rig.set(path, opened, doing); else this.rig.change((given) => without(given, path), doing);
   }
 
-  #answered(answer, asked) {
-    this.list.useChoices(answer.moveable);
-    this.#slide = answer.batterySlide;
-    this.section.hidden = answer.moveable.length === 0;
-    this.none.hidden = answer.moveable.length > 0;
+  /** @param {{ moveable: Moveable[], batterySlide: string | null }} answer @param {import("./answer.js").Answer} asked */
+  #answered({ moveable, batterySlide }, asked) {
+    this.#moveable = new Map(moveable.map((part) => [part.value, part]));
+    this.#slide = batterySlide;
+    this.some.hidden = moveable.length === 0;
+    this.none.hidden = moveable.length > 0;
+    for (const [name, row] of this.#rows) if (!this.#moveable.has(name)) {
+      this.fields.drop(row.field);
+      row.element.remove();
+      this.#rows.delete(name);
+    }
+    for (const part of moveable) this.#showRow(part);
     this.#showBattery();
     this.moving.arm();
     if (!asked.isBehind) this.moving.settled();
   }
 
-  #compared(at, choice) {
-    const from = choice.isUsual ? "proposed" : "in the file";
-    if (Math.abs(at - choice.at) < 0.05) return choice.isUsual ? ", as proposed" : ", as in the file";
-    return `, ${inMillimetres(Math.abs(at - choice.at))} further ${at < choice.at ? "back" : "forward"} than ${from}`;
+  /** @param {Moveable} part */
+  #showRow(part) {
+    if (!this.#rows.has(part.value)) this.#rows.set(part.value, this.#row(part));
+    const row = this.#rows.get(part.value);
+    row.field.path = this.#path(part.value);
+    row.field.input.placeholder = `${inMillimetres(part.at)}${part.isUsual ? " (usual)" : ""}`;
+    row.range.textContent = `from ${inMillimetres(part.least)} to ${inMillimetres(part.greatest)}`;
+    row.field.show();
+  }
+
+  /** @param {Moveable} part */
+  #row(part) {
+    const field = new Field(this.rig, { key: `place-${part.value}`, label: part.title, unit: "mm", path: "" });
+    const range = el("span", { class: "place-range" });
+    const back = el("button", { type: "button", class: "quiet", "aria-label": `Put back: ${part.title}`,
+      onclick: () => this.#putBack(part.value) }, "Put back");
+    const element = el("div", { class: "place-row" }, field.element, back, range);
+    this.list.append(element);
+    this.fields.add(field);
+    return { field, element, range };
   }
 
   #showBattery() {
-    const choice = this.list.choice(this.#slide);
+    const choice = this.#slide === null ? undefined : this.#moveable.get(this.#slide);
     this.battery.hidden = !choice;
     if (!choice) return;
-    const at = this.list.at(this.#slide);
+    const at = numberIn(this.rig.text(this.#path(choice.value)), "mm") ?? choice.at;
     Object.assign(this.slider, { min: Math.ceil(choice.least), max: Math.floor(choice.greatest) });
-    if (document.activeElement !== this.slider || Math.abs(Number(this.slider.value) - at) > 1) this.slider.value = at;
+    if (document.activeElement !== this.slider || Math.abs(Number(this.slider.value) - at) > 1) this.slider.value = String(at);
     this.slider.setAttribute("aria-valuetext", inMillimetres(at).replace("\u2212", "minus "));
-    this.told.textContent = `${choice.title}: ${inMillimetres(at)}${this.#compared(at, choice)}`;
+    this.told.textContent = `${choice.title}: ${inMillimetres(at)}`;
   }
 }
+
+/** @param {number} millimetres */
+function rounded(millimetres) { return Math.round(millimetres * 10) / 10 + 0; }

@@ -5,12 +5,18 @@ import { inWords, say } from "../shared/tell.js";
 import { freeName } from "./words.js";
 
 export class Save {
-  constructor(draft) {
-    this.draft = draft;
-    const byId = (id) => document.getElementById(id);
-    Object.assign(this, { form: byId("save-form"), name: byId("save-name"), told: byId("save-told"),
-      conflict: byId("save-conflict"), after: byId("save-after"), command: byId("save-command"), links: byId("save-links"),
-      state: byId("save-state") });
+  /** @param {import("./state.js").Rig} rig */
+  constructor(rig) {
+    this.rig = rig;
+    const byId = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
+    this.form = byId("save-form");
+    this.name = byId("save-name");
+    this.told = byId("save-told");
+    this.conflict = byId("save-conflict");
+    this.after = byId("save-after");
+    this.command = byId("save-command");
+    this.links = byId("save-links");
+    this.state = byId("save-state");
     this.form.addEventListener("submit", (event) => { event.preventDefault(); this.#save(false); });
     byId("save-replace").addEventListener("click", () => this.#save(true));
     byId("save-look").addEventListener("click",
@@ -20,17 +26,17 @@ export class Save {
         .then(() => say(byId("save-copied"), "Copied."), () => say(byId("save-copied"), "Mark the line and copy it."));
     });
     this.name.addEventListener("input", () => { this.conflict.hidden = true; this.named = true; });
-    draft.addEventListener("opened", () => {
-      const file = draft.place.file;
+    rig.addEventListener("opened", () => {
+      const file = rig.place.file;
       this.named = file?.startsWith("own/") ?? false;
       this.name.value = this.named ? file.slice(4) : file ? `my-${file.split("/").pop()}` : "my-rig.yaml";
       this.after.hidden = this.conflict.hidden = true;
       say(this.told, "");
     });
-    draft.addEventListener("changed", () => {
-      if (!this.named) this.name.value = draft.place.file ? this.name.value
-        : `${freeName(draft.value.title || "my-rig", () => false)}.yaml`;
-      say(this.state, draft.unsaved ? "Not saved yet; kept in this window meanwhile." : "");
+    rig.onChanged(() => {
+      if (!this.named) this.name.value = rig.place.file ? this.name.value
+        : `${freeName(rig.text("title"), () => false, "my-rig")}.yaml`;
+      say(this.state, rig.unsaved ? "Not saved yet; kept in this window meanwhile." : "");
     });
   }
 
@@ -39,8 +45,9 @@ export class Save {
     return /\.ya?ml$/i.test(name) ? name : `${name}.yaml`;
   }
 
+  /** @param {boolean} replace */
   async #save(replace) {
-    const { file, build, day, version } = this.draft.place, name = this.#fileName();
+    const { file, build, day, version } = this.rig.place, name = this.#fileName();
     this.name.value = name;
     this.conflict.hidden = true;
     this.name.removeAttribute("aria-invalid");
@@ -48,9 +55,9 @@ export class Save {
     try {
       const isSame = file === `own/${name}`;
       const saved = await api("POST", "/api/rig/save",
-        { draft: this.draft.value, name, file, build, day, version: isSame ? version : null, replace });
+        { given: this.rig.given, name, file, build, day, version: isSame ? version : null, replace });
       this.named = true;
-      this.draft.saved({ file: saved.id, build: saved.build, day: saved.day, version: saved.version });
+      this.rig.saved({ file: saved.id, build: saved.build, day: saved.day, version: saved.version });
       say(this.state, "");
       this.#tell(saved);
     } catch (error) {
@@ -61,6 +68,7 @@ export class Save {
     }
   }
 
+  /** @param {{ id: string, build: string, day: string, version: string, command: string }} saved */
   #tell(saved) {
     const at =
       `file=${encodeURIComponent(saved.id)}&build=${encodeURIComponent(saved.build)}&day=${encodeURIComponent(saved.day)}`;

@@ -4,20 +4,40 @@ import { freshId } from "../shared/tell.js";
 import { notListed, ThingRow } from "./thing.js";
 
 export class Things {
-  constructor(draft, knowledge, form) {
-    const places = [...form.querySelectorAll("[data-questions]")], rest = places.find((place) => place.dataset.questions === "*");
-    const questions = knowledge.questions.filter((asked) => asked.kinds?.length > 0)
-      .map((question) => new Question(draft, knowledge, question,
-      places.find((place) => place.dataset.questions.split(" ").includes(question.key)) ?? rest));
-    for (const kind of ["opened", "added"]) draft.addEventListener(kind, () => questions.forEach((question) => question.show()));
+  /**
+   * @param {import("./state.js").Rig} rig
+   * @param {import("./fields.js").Fields} fields
+   * @param {any} knowledge
+   * @param {ParentNode} form
+   */
+  constructor(rig, fields, knowledge, form) {
+    const places = /** @type {HTMLElement[]} */ ([...form.querySelectorAll("[data-questions]")]);
+    const rest = places.find((place) => place.dataset.questions === "*");
+    const placeOf = (/** @type {string} */ key) =>
+      places.find((place) => place.dataset.questions.split(" ").includes(key)) ?? rest;
+    const questions = knowledge.questions.filter((/** @type {any} */ asked) => asked.kinds?.length > 0)
+      .map((/** @type {any} */ question) => new Question(rig, fields, knowledge, question, placeOf(question.key)));
+    rig.addEventListener("opened", () => questions.forEach((/** @type {Question} */ question) => question.begin()));
+    rig.onChanged(() => questions.forEach((/** @type {Question} */ question) => question.show()));
   }
 }
 
 class Question {
+  /** @type {ThingRow[]} */
   #rows = [];
 
-  constructor(draft, knowledge, question, place) {
-    Object.assign(this, { draft, knowledge, question });
+  /**
+   * @param {import("./state.js").Rig} rig
+   * @param {import("./fields.js").Fields} fields
+   * @param {any} knowledge
+   * @param {any} question
+   * @param {HTMLElement} place
+   */
+  constructor(rig, fields, knowledge, question, place) {
+    this.rig = rig;
+    this.fields = fields;
+    this.knowledge = knowledge;
+    this.question = question;
     this.help = question.help ? freshId("help") : null;
     this.place = el("div", { class: "rows" });
     this.more = el("button", { type: "button", class: "quiet", "aria-label": `One more: ${question.label}`,
@@ -25,40 +45,60 @@ class Question {
     place.append(el("fieldset", { class: "question", id: `question-${question.key}` },
       el("legend", {}, question.label, question.required ? null : el("span", { class: "optional" }, " if there is one")),
       question.help ? el("p", { class: "help", id: this.help }, question.help) : null, this.place, this.more));
-    this.options = [...knowledge.parts.filter((part) => question.kinds.includes(part.kind)).map(asOption),
+    this.options = [...knowledge.parts.filter((/** @type {any} */ part) => question.kinds.includes(part.kind)).map(asOption),
       { value: notListed, title: "Mine is not listed", note: "Give its name and the figures of its label", always: true,
         search: "" }];
   }
 
+  /** Another rig: no row of the one before stays. */
+  begin() {
+    for (const row of this.#rows) row.leave();
+    this.#rows = [];
+  }
+
+  // A row that is there stays the same element, for somebody may be writing in it.
   show() {
-    const names = Object.entries(this.draft.value.things).filter(([, thing]) => thing.role === this.question.key)
-      .map(([name]) => name);
-    this.#rows = (names.length > 0 ? names : [null]).map((name) => this.#row(name));
-    this.place.replaceChildren(...this.#rows.map((row) => row.element));
+    const names = this.rig.view.things.filter((thing) => thing.question === this.question.key).map((thing) => thing.name);
+    const rows = names.map((name) => this.#rows.find((row) => row.name === name) ?? this.#row(name));
+    const open = this.#rows.find((row) => !row.name && row.isWanted);
+    if (open || rows.length === 0) rows.push(open ?? this.#rows.find((row) => !row.name) ?? this.#row(null));
+    for (const row of this.#rows) if (!rows.includes(row)) row.leave();
+    this.#rows = rows;
+    const wanted = rows.map((row) => row.element);
+    if (wanted.length !== this.place.childElementCount || wanted.some((element, i) => element !== this.place.children[i]))
+      this.#place(wanted);
+    for (const row of rows) row.show();
     this.#settle();
   }
 
-  #row(name) {
-    return new ThingRow({
-      draft: this.draft, knowledge: this.knowledge, question: this.question, options: this.options, describedBy: this.help, name,
-      deeds: { changed: () => this.#settle(), removed: (row) => this.#removeRow(row) },
+  // What stays is not taken out, not even for a moment: the focus would be lost.
+  /** @param {Element[]} wanted */
+  #place(wanted) {
+    for (const old of [...this.place.children]) if (!wanted.includes(old)) old.remove();
+    wanted.forEach((element, i) => {
+      if (this.place.children[i] !== element) this.place.insertBefore(element, this.place.children[i] ?? null);
     });
+  }
+
+  /** @param {string | null} name */
+  #row(name) {
+    return new ThingRow({ rig: this.rig, fields: this.fields, knowledge: this.knowledge, question: this.question,
+      options: this.options, describedBy: this.help, name, gone: (at) => this.#gone(at) });
   }
 
   #addRow() {
     const row = this.#row(null);
+    row.isWanted = true;
     this.#rows.push(row);
-    this.place.append(row.element);
-    this.#settle();
+    this.show();
     row.focus();
   }
 
   // The last row stays, empty; the focus goes to the row that comes into the place.
-  #removeRow(row) {
-    const at = this.#rows.indexOf(row);
-    this.#rows.splice(at, 1);
-    row.element.remove();
-    if (this.#rows.length === 0) this.#addRow(); else { this.#settle(); this.#rows[Math.min(at, this.#rows.length - 1)].focus(); }
+  /** @param {number} at */
+  #gone(at) {
+    this.show();
+    this.#rows[Math.max(0, Math.min(at, this.#rows.length - 1))].focus();
   }
 
   #settle() {
@@ -67,6 +107,7 @@ class Question {
   }
 }
 
+/** @param {any} part */
 function asOption(part) {
   return {
     value: part.id, title: part.name, note: part.note,

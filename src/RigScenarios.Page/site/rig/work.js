@@ -3,13 +3,17 @@ import { showParts } from "../shared/parts.js";
 import { say } from "../shared/tell.js";
 
 export class Work {
+  /** @param {HTMLElement} spoken */
   constructor(spoken) {
-    const byId = (id) => document.getElementById(id);
-    Object.assign(this, { spoken, element: byId("answer-work"), search: byId("answer-work-search"),
-      progress: byId("answer-work-progress"), parts: byId("answer-work-parts") });
+    const byId = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
+    this.spoken = spoken;
+    this.element = byId("answer-work");
+    this.search = byId("answer-work-search");
+    this.progress = byId("answer-work-progress");
+    this.parts = byId("answer-work-parts");
   }
 
-  /** A new answer is shown; `seeks`: whether something is looked for. What was found before was for another rig. */
+  /** A new answer is shown. What was found before was for another rig. @param {boolean} seeks whether something is looked for */
   begin(seeks) {
     this.element.hidden = !seeks;
     this.search.hidden = !seeks;
@@ -17,10 +21,10 @@ export class Work {
     showParts(this.parts, []);
   }
 
-  /** How far it has come, 0 to 1. */
+  /** How far it has come, 0 to 1. @param {number} fraction */
   tell(fraction) { this.progress.value = fraction; }
 
-  /** What was found. */
+  /** What was found. @param {{ text: string, parts: any[] }} found */
   show({ text, parts }) {
     this.search.hidden = true;
     showParts(this.parts, parts);

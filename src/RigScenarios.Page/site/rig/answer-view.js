@@ -1,0 +1,127 @@
+// How an answer is shown: the verdict, which stays in sight; what it rests on; what is missing; below it the details.
+import { el, makeCautions, showParts } from "../shared/parts.js";
+import { say } from "../shared/tell.js";
+import { goTo } from "./problems.js";
+
+export class AnswerView {
+  /** @param {HTMLElement} form */
+  constructor(form) {
+    this.form = form;
+    const byId = (/** @type {string} */ id) => document.getElementById(id);
+    this.element = byId("answer");
+    this.sight = byId("answer-sight");
+    this.line = byId("answer-line");
+    this.missing = byId("answer-missing");
+    this.stale = byId("answer-stale");
+    this.away = byId("answer-away");
+    this.first = byId("answer-first");
+    this.rests = byId("answer-rests");
+    this.cautions = byId("answer-cautions");
+    this.figures = byId("answer-figures");
+    this.assumed = byId("answer-assumed");
+    this.assumedList = byId("assumed-list");
+    this.text = byId("file-text");
+    this.spoken = byId("answer-spoken");
+    this.parts = byId("answer-parts");
+    this.file = /** @type {HTMLDetailsElement} */ (byId("answer-file"));
+    // On a phone the verdict is one line that opens the whole.
+    this.line.addEventListener("click", () => this.#open(this.line.getAttribute("aria-expanded") !== "true"));
+    this.sight.addEventListener("keydown", (event) => { if (event.key === "Escape") this.#open(false); });
+    // A link to a field goes there, and opens what it is folded in.
+    this.element.addEventListener("click", (event) => {
+      /** @type {HTMLElement | null} */
+      const link = /** @type {HTMLElement} */ (event.target).closest?.("[data-to]");
+      if (!link || !goTo(form, link.dataset.to)) return;
+      event.preventDefault();
+      this.#open(false);
+    });
+  }
+
+  /** @param {boolean} isBusy */
+  set isBusy(isBusy) {
+    if (isBusy) this.element.setAttribute("aria-busy", "true"); else this.element.removeAttribute("aria-busy");
+  }
+
+  /** Why there is no newer answer; "" when there is one. @param {string} words */
+  tellAway(words) {
+    this.away.hidden = words === "";
+    say(this.away, words);
+  }
+
+  /**
+   * Shows an answer; true if what is shown is still the answer from before, because something is to be put right.
+   * @param {any} answer
+   */
+  show(answer) {
+    const errors = answer.problems.filter((/** @type {any} */ problem) => problem.severity !== "warning").length;
+    this.#showMissing(answer.missing);
+    const spoken = answer.answer?.text ?? "";
+    const toDo = errors > 0 ? `${errors === 1 ? "One thing" : `${errors} things`} to put right in the form.`
+      : !spoken && answer.missing.length > 0 ? `Still to say: ${answer.missing.map(labelOf).join(", ")}.` : "";
+    say(this.spoken, [toDo, spoken].filter(Boolean).join(" "));
+    say(this.line, (errors > 0 && toDo) || spoken || toDo || "The answer appears here.");
+    const isStale = this.#showFirst(answer, errors);
+    this.#showFigures(answer);
+    this.#showAssumed(answer.assumed);
+    this.file.hidden = !answer.isWhole;
+    if (answer.text !== null || !answer.isWhole) say(this.text, answer.text ?? "");
+    return isStale;
+  }
+
+  /** @param {boolean} isOpen */
+  #open(isOpen) {
+    this.line.setAttribute("aria-expanded", String(isOpen));
+    this.sight.classList.toggle("is-open", isOpen);
+  }
+
+  // What was shown stays while something is to be put right, and says that it is from before.
+  /** @param {any} answer @param {number} errors */
+  #showFirst(answer, errors) {
+    // While there is no picture yet, the list of what is still to say says it all.
+    const isBegun = answer.first || answer.missing.length === 0;
+    const first = answer.first ?? (isBegun && answer.answer ? { type: "answer", text: answer.answer.text, cautions: [] } : null);
+    const isStale = errors > 0 && !answer.first && this.parts.querySelector("figure") !== null;
+    this.element.classList.toggle("answer-old", isStale);
+    this.stale.hidden = !isStale;
+    if (isStale) return true;
+    showParts(this.first, first ? [first] : []);
+    this.#showRests(answer.restsOn ?? []);
+    this.cautions.replaceChildren(...[first && makeCautions(answer.answer?.cautions)].filter(Boolean));
+    showParts(this.parts, answer.parts);
+    return false;
+  }
+
+  /** @param {{ path: string, text: string }[]} restsOn */
+  #showRests(restsOn) {
+    this.rests.hidden = restsOn.length === 0;
+    this.rests.lastElementChild.replaceChildren(...restsOn.map(({ path, text }) =>
+      el("li", {}, text, " ", el("a", { href: "#rig", "data-to": path }, "Change it"))));
+  }
+
+  /** @param {any} answer */
+  #showFigures({ mass, price }) {
+    this.figures.replaceChildren(...[["Mass", mass], ["Price", price]].filter(([, value]) => value)
+      .map(([name, value]) => el("div", {}, el("dt", {}, name), el("dd", {}, value))));
+  }
+
+  /** @param {import("./field.js").Assumed[]} assumed */
+  #showAssumed(assumed) {
+    this.assumed.hidden = assumed.length === 0;
+    say(this.assumed.firstElementChild, assumed.length === 1 ? "One value was left open and is assumed"
+      : `${assumed.length} values were left open and are assumed`);
+    this.assumedList.replaceChildren(...assumed.map(({ name, value, why, source }) =>
+      el("li", {}, el("span", { class: "assumed-name" }, name), ": ", el("strong", {}, value), why ? `. ${why}` : null,
+        source ? el("span", { class: "assumed-source" }, ` (${source})`) : null)));
+  }
+
+  // What is missing is a list of places to go to, not a list of faults.
+  /** @param {{ path: string, label: string }[]} missing */
+  #showMissing(missing) {
+    this.missing.hidden = missing.length === 0;
+    this.missing.lastElementChild.replaceChildren(...missing.map((item) =>
+      el("li", {}, el("a", { href: "#rig", "data-to": item.path }, labelOf(item)))));
+  }
+}
+
+/** @param {{ label: string }} missing */
+function labelOf({ label }) { return label.charAt(0).toLowerCase() + label.slice(1); }

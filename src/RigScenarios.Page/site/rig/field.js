@@ -1,0 +1,132 @@
+// One field of the form: what is asked, the text as somebody wrote it, and where it lies in the tree. What is left open shows
+// what is assumed instead.
+import { el } from "../shared/parts.js";
+import { freshId } from "../shared/tell.js";
+import { asClock, numberIn, withUnit } from "./words.js";
+
+/** @typedef {{ key: string, label: string, help?: string, example?: string, unit?: string, path: string,
+ *   choices?: { text: string, title: string }[] | null }} Asked a question as the server asks it */
+/** @typedef {{ path: string, name: string, value: string, why?: string, source?: string }} Assumed */
+/** @typedef {{ min: number, max: number, step?: number, rest?: number }} Range of a slider; `rest`: where it stands while open */
+
+// The value of the choice beside the listed ones; no text that means something begins with a space.
+const measured = " measured";
+
+export class Field {
+  #path = "";
+
+  /**
+   * @param {import("./state.js").Rig} rig
+   * @param {Asked} asked
+   * @param {{ range?: Range | null, write?: (text: string, isSettled: boolean) => void, read?: () => string }} [more] `write`,
+   *   `read`: where the text goes and comes from, if that is not a path of the tree
+   */
+  constructor(rig, asked, { range = null, write, read } = {}) {
+    this.rig = rig;
+    this.asked = asked;
+    this.range = range;
+    this.read = read;
+    this.unit = asked.unit ?? "";
+    this.write = write ?? ((text, isSettled) => rig.set(this.#path, text, { name: asked.label, key: `text ${this.#path}`,
+      isQuick: isSettled }));
+    const id = freshId("field"), help = `${id}-help`;
+    this.input = el("input", { type: "text", id, autocomplete: "off", maxlength: 400,
+      "aria-describedby": asked.help ? help : null });
+    this.slider = range ? el("input", { type: "range", step: 1, ...range, rest: null, "aria-label": `${asked.label}, slider` })
+      : null;
+    this.choice = asked.choices?.length ? this.#makeChoice(asked.choices) : null;
+    this.element = el("div", { class: `field ${range ? "dial" : "asked"}`, "data-field": asked.key },
+      el("label", { for: this.choice ? this.choice.id : id }, asked.label), this.slider, this.choice, this.input,
+      asked.help ? el("p", { class: "help", id: help }, asked.help) : null);
+    if (this.choice) this.input.setAttribute("aria-label", `${asked.label}, as measured`);
+    this.#listen();
+    this.assume(null);
+  }
+
+  get path() { return this.#path; }
+
+  /** Where it lies now; null: nowhere, and it is not shown. @param {string | null} path */
+  set path(path) {
+    this.#path = path ?? "";
+    this.element.hidden = path === null;
+    for (const control of [this.input, this.choice]) if (control) control.dataset.path = this.#path;
+  }
+
+  get text() { return this.read ? this.read() : this.rig.text(this.#path || null); }
+
+  focus() { (this.choice ?? this.input).focus(); }
+
+  /** Shows what the tree says; what is being typed stays, unless a step back or forth was made. @param {boolean} isRestored */
+  show(isRestored = false) {
+    const { text } = this;
+    if (document.activeElement !== this.input || isRestored) if (this.input.value !== text) this.input.value = text;
+    this.#showSlider(text);
+    if (this.choice) this.#showChoice(text);
+  }
+
+  /** What is taken while it is open. @param {Assumed | null} assumed */
+  assume(assumed) {
+    const open = assumed ? `${assumed.value} (assumed)` : this.asked.example ? `such as ${this.asked.example}` : "";
+    this.input.placeholder = open;
+    this.input.title = assumed?.why ?? "";
+    if (this.choice) this.choice.options[0].textContent = assumed ? `Not said: ${assumed.value} assumed` : "Not said";
+    if (this.slider && this.text === "") {
+      const number = assumed ? numberIn(assumed.value, this.unit) : this.range.rest ?? null;
+      if (number !== null && document.activeElement !== this.slider) this.slider.value = String(number);
+      this.slider.setAttribute("aria-valuetext", open || "open");
+    }
+  }
+
+  #listen() {
+    const { input, slider } = this;
+    input.addEventListener("input", () => this.write(this.#read(input.value), false));
+    input.addEventListener("change", () => {
+      input.value = this.#read(input.value);
+      if (this.text !== input.value) this.write(input.value, true);
+    });
+    // Who comes to a field means to write it anew; a second click sets the cursor.
+    input.addEventListener("focus", () => input.select());
+    slider?.addEventListener("input", () => {
+      input.value = withUnit(slider.value, this.unit);
+      this.write(input.value, true);
+    });
+  }
+
+  /** @param {string} text */
+  #read(text) { return this.unit === "clock" ? asClock(text) : withUnit(text, this.unit); }
+
+  /** @param {string} text */
+  #showSlider(text) {
+    const { slider } = this;
+    if (!slider) return;
+    const number = numberIn(text, this.unit);
+    if (number !== null && document.activeElement !== slider) slider.value = String(number);
+    if (text) slider.setAttribute("aria-valuetext", text);
+    slider.classList.toggle("open", text === "");
+  }
+
+  // Choices that stand for figures (a size) may be measured instead; where nothing but the choices is possible there is no
+  // example.
+  /** @param {{ text: string, title: string }[]} choices */
+  #makeChoice(choices) {
+    const choice = el("select", { id: freshId("choose") }, el("option", { value: "" }, "Not said"),
+      choices.map(({ text, title }) => el("option", { value: text }, title)),
+      this.asked.example ? el("option", { value: measured }, "As measured …") : null);
+    choice.addEventListener("change", () => {
+      const isMeasured = choice.value === measured;
+      this.input.hidden = !isMeasured;
+      if (isMeasured) this.input.focus(); else this.write(choice.value, true);
+    });
+    return choice;
+  }
+
+  /** @param {string} text */
+  #showChoice(text) {
+    const { choice, input } = this, isListed = this.asked.choices.some((listed) => listed.text === text);
+    const isBeingWritten = document.activeElement === input || (text === "" && choice.value === measured
+      && document.activeElement === choice);
+    if (isBeingWritten) return;
+    choice.value = isListed || text === "" ? text : measured;
+    input.hidden = isListed || text === "";
+  }
+}
