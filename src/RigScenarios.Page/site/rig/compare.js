@@ -1,5 +1,5 @@
-// Side by side: a copy of the rig is changed, and the verdicts of both are seen. Up to four; each keeps what was given and its own
-// steps back.
+// Side by side: a copy of the rig is changed, and the verdicts of both are seen. Up to four; each keeps what was given and its
+// own steps back.
 import { el } from "../shared/parts.js";
 import { say } from "../shared/tell.js";
 import { History } from "./history.js";
@@ -94,7 +94,8 @@ export class Compare {
       isNow ? el("span", { class: "compare-here" }, "in the form")
         : el("button", { type: "button", class: "quiet", "aria-label": `Change ${name} in the form`,
           onclick: () => this.#turnTo(at) }, "Change it"),
-      el("button", { type: "button", class: "quiet", "aria-label": `Forget ${name}`, onclick: () => this.#forget(at) }, "Forget"));
+      el("button", { type: "button", class: "quiet", "aria-label": `Forget ${name}`, onclick: () => this.#forget(at) },
+        "Forget"));
   }
 }
 

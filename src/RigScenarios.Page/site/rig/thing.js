@@ -86,7 +86,8 @@ export class ThingRow {
 
   #setCount() {
     const { count } = this.rig.thing(this.name) ?? {};
-    if (count) this.rig.set(count, this.count.value === "1" ? "" : this.count.value, { name: `how many: ${this.question.label}` });
+    const text = this.count.value === "1" ? "" : this.count.value;
+    if (count) this.rig.set(count, text, { name: `how many: ${this.question.label}` });
   }
 
   /** @param {(at: number) => void} gone */

@@ -1,8 +1,8 @@
 // Rigs side by side: up to four, one of them in the form. Knows nothing of pages.
 
 /**
- * @typedef {{ name: string, given: any, view: any, answer: any, history: any }} Version `answer`: what was last answered to it, as
- *   far as it is compared; null before
+ * @typedef {{ name: string, given: any, view: any, answer: any, history: any }} Version `answer`: what was last answered to it,
+ *   as far as it is compared; null before
  */
 
 /** The most that stand side by side. */
