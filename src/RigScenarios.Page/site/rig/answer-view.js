@@ -1,4 +1,5 @@
 // How an answer is shown: the verdict, which stays in sight; what it rests on; what is missing; below it the details.
+import { byId } from "../shared/elements.js";
 import { el, makeCautions, showParts } from "../shared/parts.js";
 import { say } from "../shared/tell.js";
 import { goTo } from "./problems.js";
@@ -7,23 +8,26 @@ export class AnswerView {
   /** @param {HTMLElement} form */
   constructor(form) {
     this.form = form;
-    const byId = (/** @type {string} */ id) => document.getElementById(id);
     this.element = byId("answer");
     this.sight = byId("answer-sight");
     this.line = byId("answer-line");
+    this.lineText = byId("answer-line-text");
     this.missing = byId("answer-missing");
+    this.missingList = byId("answer-missing-list");
     this.stale = byId("answer-stale");
     this.away = byId("answer-away");
     this.first = byId("answer-first");
     this.rests = byId("answer-rests");
+    this.restsList = byId("answer-rests-list");
     this.cautions = byId("answer-cautions");
     this.figures = byId("answer-figures");
     this.assumed = byId("answer-assumed");
+    this.assumedTitle = byId("assumed-title");
     this.assumedList = byId("assumed-list");
     this.text = byId("file-text");
     this.spoken = byId("answer-spoken");
     this.parts = byId("answer-parts");
-    this.file = /** @type {HTMLDetailsElement} */ (byId("answer-file"));
+    this.file = byId("answer-file", HTMLDetailsElement);
     // On a phone the verdict is one line that opens the whole.
     this.line.addEventListener("click", () => this.#open(this.line.getAttribute("aria-expanded") !== "true"));
     this.sight.addEventListener("keydown", (event) => { if (event.key === "Escape") this.#open(false); });
@@ -31,7 +35,7 @@ export class AnswerView {
     this.element.addEventListener("click", (event) => {
       /** @type {HTMLElement | null} */
       const link = /** @type {HTMLElement} */ (event.target).closest?.("[data-to]");
-      if (!link || !goTo(form, link.dataset.to)) return;
+      if (!link || !goTo(form, link.dataset.to ?? "")) return;
       event.preventDefault();
       this.#open(false);
     });
@@ -59,13 +63,20 @@ export class AnswerView {
     const toDo = errors > 0 ? `${errors === 1 ? "One thing" : `${errors} things`} to put right in the form.`
       : !spoken && answer.missing.length > 0 ? `Still to say: ${answer.missing.map(labelOf).join(", ")}.` : "";
     say(this.spoken, [toDo, spoken].filter(Boolean).join(" "));
-    say(this.line, (errors > 0 && toDo) || spoken || toDo || "The answer appears here.");
+    this.#showLine(errors > 0 ? "" : answer.first?.line ?? "", (errors > 0 && toDo) || spoken || toDo || "The answer appears here.");
     const isStale = this.#showFirst(answer, errors);
     this.#showFigures(answer);
     this.#showAssumed(answer.assumed);
     this.file.hidden = !answer.isWhole;
     if (answer.text !== null || !answer.isWhole) say(this.text, answer.text ?? "");
     return isStale;
+  }
+
+  // The line with its sign is markup that the server made from escaped text.
+  /** @param {string} markup @param {string} words */
+  #showLine(markup, words) {
+    if (!markup) say(this.lineText, words);
+    else if (this.lineText.innerHTML !== markup) this.lineText.innerHTML = markup;
   }
 
   /** @param {boolean} isOpen */
@@ -94,7 +105,7 @@ export class AnswerView {
   /** @param {{ path: string, text: string }[]} restsOn */
   #showRests(restsOn) {
     this.rests.hidden = restsOn.length === 0;
-    this.rests.lastElementChild.replaceChildren(...restsOn.map(({ path, text }) =>
+    this.restsList.replaceChildren(...restsOn.map(({ path, text }) =>
       el("li", {}, text, " ", el("a", { href: "#rig", "data-to": path }, "Change it"))));
   }
 
@@ -107,7 +118,7 @@ export class AnswerView {
   /** @param {import("./field.js").Assumed[]} assumed */
   #showAssumed(assumed) {
     this.assumed.hidden = assumed.length === 0;
-    say(this.assumed.firstElementChild, assumed.length === 1 ? "One value was left open and is assumed"
+    say(this.assumedTitle, assumed.length === 1 ? "One value was left open and is assumed"
       : `${assumed.length} values were left open and are assumed`);
     this.assumedList.replaceChildren(...assumed.map(({ name, value, why, source }) =>
       el("li", {}, el("span", { class: "assumed-name" }, name), ": ", el("strong", {}, value), why ? `. ${why}` : null,
@@ -118,7 +129,7 @@ export class AnswerView {
   /** @param {{ path: string, label: string }[]} missing */
   #showMissing(missing) {
     this.missing.hidden = missing.length === 0;
-    this.missing.lastElementChild.replaceChildren(...missing.map((item) =>
+    this.missingList.replaceChildren(...missing.map((item) =>
       el("li", {}, el("a", { href: "#rig", "data-to": item.path }, labelOf(item)))));
   }
 }

@@ -1,8 +1,8 @@
 // The answer, which builds up while the form is filled in. Asked for after each change; what is shown stays until the new
 // answer is there.
-import { connect } from "../shared/connection.js";
 import { tellUpdated } from "../shared/drawing.js";
 import { drawFigures } from "../shared/parts.js";
+import { listen } from "../shared/program.js";
 import { RunQueue, WHY_STOPPED } from "../shared/run-queue.js";
 import { inWords } from "../shared/tell.js";
 import { AnswerView } from "./answer-view.js";
@@ -24,7 +24,7 @@ export class Answer extends EventTarget {
     this.rig = rig;
     this.view = new AnswerView(form);
     this.work = new Work(this.view.spoken);
-    this.#queue = new RunQueue("now", connect("/api/rig/live", {
+    this.#queue = new RunQueue("now", listen({ kind: "rig" }, {
       message: (json) => this.#receive(json),
       open: () => { if (this.#isBegun) this.#want(performance.now(), true); },
       broken: (words) => {
@@ -73,7 +73,8 @@ export class Answer extends EventTarget {
   /** @param {boolean} onlyVisible */
   #draw(onlyVisible) {
     // One chart that can't be drawn does not keep the next from being drawn.
-    return this.#drawing = this.#drawing.catch(() => {}).then(() => drawFigures(this.view.parts, onlyVisible));
+    this.#drawing = this.#drawing.catch(() => {}).then(() => drawFigures(this.view.parts, onlyVisible));
+    return this.#drawing;
   }
 
   // What is out of sight is drawn when nobody waits for what is in sight.

@@ -12,6 +12,8 @@ export class BlockEditor {
   /** @type {string | null} */
   #name = null;
   #each = false;
+  /** @type {Map<string, { title: HTMLElement, select: HTMLSelectElement, element: HTMLElement }>} */
+  #rows = new Map();
 
   /**
    * @param {HTMLElement} place
@@ -27,7 +29,9 @@ export class BlockEditor {
     this.rolling = el("input", { type: "checkbox",
       onchange: () => this.#set("rolling", this.rolling.checked ? "yes" : "", true) });
     this.devices = el("div", { class: "block-devices" });
-    this.#makeDoings();
+    this.radios = this.#makeRadios();
+    this.doing = el("fieldset", { class: "block-doing field" }, el("legend", {}, "What the devices do"),
+      el("div", { class: "doings" }, this.radios.map((radio) => radio.element)), this.devices);
     this.body = el("div", {},
       el("div", { class: "block-fields" },
         el("div", { class: "field" }, el("label", { for: "block-title" }, "Block"), this.title),
@@ -35,8 +39,11 @@ export class BlockEditor {
           el("p", { class: "help", id: "block-length-help" }, "such as 45 min or 1 h 15 min"))),
       this.doing, el("label", { class: "block-rolling" }, this.rolling,
         el("span", {}, "the camera rolls all through it: no battery is swapped")));
-    this.#makeDeeds(deeds);
-    place.append(this.body, this.deeds);
+    this.earlier = button("Move earlier", () => deeds.move(-1));
+    this.later = button("Move later", () => deeds.move(1));
+    this.remove = button("Take this block out", deeds.remove);
+    place.append(this.body, el("div", { class: "block-deeds" }, button("Add a block after it", deeds.add), this.earlier,
+      this.later, this.remove));
     this.title.addEventListener("input", () => this.#set("title", this.title.value.trim(), false));
     this.length.addEventListener("input", () => this.#set("length", asLength(this.length.value), false));
     this.length.addEventListener("change", () => { this.length.value = asLength(this.length.value); });
@@ -59,31 +66,18 @@ export class BlockEditor {
     if (!isSame || document.activeElement !== this.title) this.title.value = block.title ?? name;
     if (!isSame || document.activeElement !== this.length) this.length.value = block.length ?? "";
     const path = `${this.rig.blocksPath}.${name}`;
-    for (const key of ["title", "length", "rolling"]) this[key].dataset.path = `${path}.${key}`;
+    for (const key of /** @type {const} */ (["title", "length", "rolling"])) this[key].dataset.path = `${path}.${key}`;
     this.doing.dataset.path = path;
     this.#showDoings(block);
     this.rolling.checked = isRolling(block);
   }
 
-  #makeDoings() {
+  #makeRadios() {
     const group = freshId("doing");
-    this.radios = [...words, ["mixed", "Each its own"]].map(([value, text]) => {
+    return [...words, ["mixed", "Each its own"]].map(([value, text]) => {
       const radio = el("input", { type: "radio", name: group, value, onchange: () => this.#do(value) });
       return { value, radio, element: el("label", { class: "doing", "data-state": value }, radio, el("span", {}, text)) };
     });
-    this.doing = el("fieldset", { class: "block-doing field" }, el("legend", {}, "What the devices do"),
-      el("div", { class: "doings" }, this.radios.map((radio) => radio.element)), this.devices);
-  }
-
-  /** @param {{ move: (by: number) => void, add: () => void, remove: () => void }} deeds */
-  #makeDeeds(deeds) {
-    const button = (/** @type {string} */ text, /** @type {() => void} */ onclick) =>
-      el("button", { type: "button", class: "quiet", onclick }, text);
-    this.earlier = button("Move earlier", () => deeds.move(-1));
-    this.later = button("Move later", () => deeds.move(1));
-    this.remove = button("Take this block out", deeds.remove);
-    this.deeds = el("div", { class: "block-deeds" }, button("Add a block after it", deeds.add), this.earlier, this.later,
-      this.remove);
   }
 
   /** @param {Block} block */
@@ -96,19 +90,23 @@ export class BlockEditor {
 
   /** @param {Block} block */
   #showDevices(block) {
-    const devices = devicesOf(this.rig.view.things);
-    const shown = [...this.devices.children].map((row) => row.dataset.device).join(" ");
-    if (shown !== devices.join(" "))
-      this.devices.replaceChildren(...devices.map((device) => el("label", { class: "block-device", "data-device": device },
-        el("span", {}),
-        el("select", { onchange: (event) => this.#change((changed) => withOne(changed, device, event.target.value)) },
-          words.map(([value, text]) => el("option", { value }, text))))));
-    for (const row of this.devices.children) {
-      const { device } = row.dataset;
-      row.firstElementChild.textContent = this.rig.thing(device)?.title || device;
-      row.lastElementChild.value = stateOf(block, device);
-      row.lastElementChild.dataset.path = `${this.rig.blocksPath}.${this.#name}.states.${device}`;
+    const devices = devicesOf(this.rig.view.things), path = `${this.rig.blocksPath}.${this.#name}.states`;
+    if (devices.join(" ") !== [...this.#rows.keys()].join(" ")) {
+      this.#rows = new Map(devices.map((device) => [device, this.#row(device)]));
+      this.devices.replaceChildren(...[...this.#rows.values()].map((row) => row.element));
     }
+    for (const [device, row] of this.#rows) {
+      row.title.textContent = this.rig.thing(device)?.title || device;
+      row.select.value = stateOf(block, device);
+      row.select.dataset.path = `${path}.${device}`;
+    }
+  }
+
+  /** @param {string} device */
+  #row(device) {
+    const title = el("span"), select = el("select", {}, words.map(([value, text]) => el("option", { value }, text)));
+    select.addEventListener("change", () => this.#change((block) => withOne(block, device, select.value)));
+    return { title, select, element: el("label", { class: "block-device" }, title, select) };
   }
 
   /** @param {string} state */
@@ -127,6 +125,9 @@ export class BlockEditor {
   /** @param {(block: Block) => Block} edit */
   #change(edit) {
     const path = `${this.rig.blocksPath}.${this.#name}`;
-    this.rig.set(path, edit(this.rig.blocks[this.#name]), { name: "what the devices do" });
+    this.rig.set(path, edit(this.rig.blocks[this.#name ?? ""]), { name: "what the devices do" });
   }
 }
+
+/** @param {string} text @param {() => void} onclick */
+function button(text, onclick) { return el("button", { type: "button", class: "quiet", onclick }, text); }

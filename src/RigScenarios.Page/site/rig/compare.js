@@ -1,5 +1,6 @@
 // Side by side: a copy of the rig is changed, and the verdicts of both are seen. Up to four; each keeps what was given and its
 // own steps back.
+import { byId } from "../shared/elements.js";
 import { el } from "../shared/parts.js";
 import { say } from "../shared/tell.js";
 import { History } from "./history.js";
@@ -21,10 +22,10 @@ export class Compare {
   constructor(rig, answer) {
     this.rig = rig;
     this.answer = answer;
-    this.element = document.getElementById("compare");
-    this.table = document.getElementById("compare-table");
-    this.told = document.getElementById("compare-told");
-    this.more = /** @type {HTMLButtonElement} */ (document.getElementById("compare-more"));
+    this.element = byId("compare");
+    this.table = byId("compare-table");
+    this.told = byId("compare-told");
+    this.more = byId("compare-more", HTMLButtonElement);
     this.more.addEventListener("click", () => this.#duplicate());
     rig.addEventListener("opened", () => {
       this.#versions.bringBack(rig.beside, fresh);

@@ -1,4 +1,5 @@
 // What the day looks like: one of the typical days to begin with, then edited block by block on the timeline.
+import { byId } from "../shared/elements.js";
 import { el } from "../shared/parts.js";
 import { say } from "../shared/tell.js";
 import { BlockEditor } from "./block.js";
@@ -18,7 +19,6 @@ export class Day {
    */
   constructor(rig, knowledge) {
     this.rig = rig;
-    const byId = (/** @type {string} */ id) => document.getElementById(id);
     this.sum = byId("day-sum");
     this.timeline = new Timeline({
       selected: (name) => { this.#selected = name; this.show(); },
@@ -26,7 +26,7 @@ export class Day {
     });
     byId("timeline").append(this.timeline.element);
     this.editor = new BlockEditor(byId("block-editor"), rig, {
-      move: (by) => this.#change(moved(rig.blocks, this.#selected, by), "order of the blocks"),
+      move: (by) => this.#change(moved(rig.blocks, this.#selected ?? "", by), "order of the blocks"),
       add: () => this.#add(), remove: () => this.#remove(),
     });
     byId("typical-days").append(...knowledge.days.map((day) =>
@@ -43,14 +43,14 @@ export class Day {
   showProblems(problems) {
     const start = `${this.rig.blocksPath}.`;
     this.#wrong = new Set(problems.filter((problem) => problem.path?.startsWith(start))
-      .map((problem) => problem.path.slice(start.length).split(".")[0]));
+      .map(({ path = "" }) => path.slice(start.length).split(".")[0]));
     this.show();
   }
 
   show(isRestored = false) {
     const { blocks } = this.rig, names = Object.keys(blocks), starts = this.rig.text(`days.${this.rig.place.day}.starts`);
-    document.getElementById("timeline").dataset.path = this.rig.blocksPath;
-    if (!names.includes(this.#selected)) this.#selected = names[0] ?? null;
+    byId("timeline").dataset.path = this.rig.blocksPath;
+    if (this.#selected === null || !names.includes(this.#selected)) this.#selected = names[0] ?? null;
     this.timeline.show(names.map((name) => ({
       name, title: blocks[name].title || name, minutes: minutesOf(blocks[name].length) ?? 0,
       state: stateOfAll(this.rig.view.things, blocks[name]),
@@ -83,7 +83,7 @@ export class Day {
   }
 
   #remove() {
-    const { blocks, next } = removed(this.rig.blocks, this.#selected);
+    const { blocks, next } = removed(this.rig.blocks, this.#selected ?? "");
     this.#selected = next;
     this.#change(blocks, "block taken out");
     this.timeline.focus(this.#selected);

@@ -43,6 +43,7 @@ export class Field {
     this.assume(null);
   }
 
+  /** @returns {string} */
   get path() { return this.#path; }
 
   /** Where it lies now; null: nowhere, and it is not shown. @param {string | null} path */
@@ -66,12 +67,13 @@ export class Field {
 
   /** What is taken while it is open. @param {Assumed | null} assumed */
   assume(assumed) {
-    const open = assumed ? `${assumed.value} (assumed)` : this.asked.example ? `such as ${this.asked.example}` : "";
+    const { example } = this.asked;
+    const open = assumed ? `${assumed.value} (assumed)` : !example ? "" : this.slider ? example : `such as ${example}`;
     this.input.placeholder = open;
     this.input.title = assumed?.why ?? "";
     if (this.choice) this.choice.options[0].textContent = assumed ? `Not said: ${assumed.value} assumed` : "Not said";
     if (this.slider && this.text === "") {
-      const number = assumed ? numberIn(assumed.value, this.unit) : this.range.rest ?? null;
+      const number = assumed ? numberIn(assumed.value, this.unit) : this.range?.rest ?? null;
       if (number !== null && document.activeElement !== this.slider) this.slider.value = String(number);
       this.slider.setAttribute("aria-valuetext", open || "open");
     }
@@ -122,7 +124,8 @@ export class Field {
 
   /** @param {string} text */
   #showChoice(text) {
-    const { choice, input } = this, isListed = this.asked.choices.some((listed) => listed.text === text);
+    const { choice, input } = this, isListed = this.asked.choices?.some((listed) => listed.text === text) ?? false;
+    if (!choice) return;
     const isBeingWritten = document.activeElement === input || (text === "" && choice.value === measured
       && document.activeElement === choice);
     if (isBeingWritten) return;

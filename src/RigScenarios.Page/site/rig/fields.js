@@ -32,7 +32,7 @@ export class Fields {
   constructor(rig, asked, form, others) {
     this.rig = rig;
     for (const place of /** @type {NodeListOf<HTMLElement>} */ (form.querySelectorAll("[data-fields]")))
-      for (const key of place.dataset.fields.split(" ")) {
+      for (const key of (place.dataset.fields ?? "").split(" ")) {
         const question = asked.find((candidate) => candidate.key === key);
         if (question) place.append(this.#make(question, others[key]));
       }
@@ -59,10 +59,11 @@ export class Fields {
   /** @param {Asked} question @param {any} other */
   #make(question, other) {
     const isClosed = question.choices?.length && !question.example;
+    /** @type {any} */
     const field = isClosed ? new Radios(this.rig, question)
       : new Field(this.rig, question, { range: ranges[question.key], ...other });
-    this.#fields.add(/** @type {Field} */ (field));
-    /** @type {any} */ (field).pattern = question.path;
+    this.#fields.add(field);
+    field.pattern = question.path;
     return field.element;
   }
 
@@ -82,7 +83,7 @@ class Radios {
   /** @param {import("./state.js").Rig} rig @param {Asked} asked */
   constructor(rig, asked) {
     this.rig = rig;
-    this.radios = asked.choices.map(({ text, title }) => {
+    this.radios = (asked.choices ?? []).map(({ text, title }) => {
       const input = el("input", { type: "radio", name: `asked-${asked.key}`, value: text,
         onchange: () => rig.set(this.#path, text, { name: asked.label }) });
       return { input, element: el("label", {}, input, " ", title) };

@@ -5,9 +5,14 @@ import { Field } from "./field.js";
 
 /** @typedef {import("./field.js").Asked & { of: string[], needed: string[] }} LabelAsked */
 
-// What decides an answer, for one kind of thing or another; of a battery the watt-hours, of a lens its size.
-const deciding = new Set(["energy", "power", "voltage", "current", "output-voltage", "rated-load", "size", "height", "mass"]);
-const alwaysFolded = { battery: ["current", "voltage", "size"], plate: ["power"], head: [], legs: [] };
+// What decides an answer, in the order in which it is asked: of a device watts (or volts and amperes) and mass, of a battery the
+// watt-hours, of a lens mass and size.
+/** @type {{ [question: string]: string[] }} */
+const deciding = {
+  battery: ["energy", "mass"], lens: ["mass", "size"], "lens-adapter": ["mass", "size"], plate: ["mass"],
+  regulator: ["output-voltage", "current", "mass"], head: ["rated-load", "mass"], legs: ["height", "mass"], other: ["mass", "size"],
+};
+const ofDevice = ["power", "voltage", "current", "mass"];
 
 export class OwnFigures {
   /** @type {Field[]} */
@@ -52,20 +57,17 @@ export class OwnFigures {
 
   /** @param {string} own */
   #make(own) {
-    /** @param {LabelAsked} asked */
-    const isFirst = (asked) => asked.needed.includes(this.question)
-      || (deciding.has(asked.key) && !(alwaysFolded[this.question] ?? []).includes(asked.key));
+    const order = deciding[this.question] ?? ofDevice;
     const made = this.asked.map((asked) => {
-      const field = new Field(this.rig, asked);
+      const field = new Field(this.rig, asked), place = order.indexOf(asked.key);
       field.path = `parts.${own}.${asked.path}`;
       this.fields.add(field);
-      return { field, isFirst: isFirst(asked) };
+      // What can't be left open is never folded; the name comes after the figures.
+      return { field, place: asked.key === "name" ? 20 : place >= 0 ? place : asked.needed.includes(this.question) ? 10 : 30 };
     });
-    const name = made.filter(({ field }) => field.asked.key === "name");
-    const first = made.filter((item) => item.isFirst);
-    this.first.append(...[...first, ...name].map(({ field }) => field.element));
-    this.rest.append(...made.filter((item) => !first.includes(item) && !name.includes(item)).map(({ field }) => field.element));
+    const inOrder = made.sort((one, other) => one.place - other.place);
+    for (const { field, place } of inOrder) (place < 30 ? this.first : this.rest).append(field.element);
     this.more.hidden = this.rest.childElementCount === 0;
-    this.#fields = [...first, ...made.filter((item) => !first.includes(item))].map(({ field }) => field);
+    this.#fields = inOrder.map(({ field }) => field);
   }
 }

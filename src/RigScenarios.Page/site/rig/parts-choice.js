@@ -1,16 +1,21 @@
 // A choice among many parts that one can search by typing: an editable combobox with a list
 // (WAI-ARIA Authoring Practices Guide, pattern "Combobox", list autocomplete with manual selection).
+import { around } from "../shared/elements.js";
 import { el } from "../shared/parts.js";
 import { freshId, say } from "../shared/tell.js";
 
+/** @typedef {{ value: string, title: string, note?: string, figures?: string[], search: string, always?: boolean }} Option one
+ *   part; `always`: offered whatever is typed */
+
 export class PartsChoice {
   #chosen = "";
+  /** @type {Option[]} */
   #shown = [];
   #active = -1;
 
   /**
-   * @param {{ label: string, describedBy: string | null, options: any[], chosen: (value: string) => void, hint?: string }} of
-   *   options: [{value, title, note, figures: [mass, draw, price], search}]; `chosen` is told of a choice
+   * @param {{ label: string, describedBy: string | null, options: Option[], chosen: (value: string) => void, hint?: string }} of
+   *   `chosen` is told of a choice
    */
   constructor({ label, describedBy, options, chosen, hint = "Type to search" }) {
     this.options = options;
@@ -33,7 +38,7 @@ export class PartsChoice {
     // Keeps the focus in the field while the list is used with a pointer.
     this.list.addEventListener("pointerdown", (event) => event.preventDefault());
     this.list.addEventListener("click", (event) => {
-      const option = event.target.closest("[role=option]");
+      const option = around(event, "[role=option]");
       if (option) this.#choose(Number(option.dataset.at));
     });
   }
@@ -44,11 +49,12 @@ export class PartsChoice {
 
   #write() { this.input.value = this.options.find((option) => option.value === this.#chosen)?.title ?? this.#chosen; }
 
+  /** @param {string} text */
   #open(text) {
     const words = text.toLowerCase().split(/\s+/).filter(Boolean);
     const fits = this.options.filter((option) => !option.always && words.every((word) => option.search.includes(word)));
     // The words as they were written come first: "body b" is in many descriptions, but in few names.
-    const isNamed = (option) => words.length > 0 && option.title.toLowerCase().includes(words.join(" "));
+    const isNamed = (/** @type {Option} */ option) => words.length > 0 && option.title.toLowerCase().includes(words.join(" "));
     this.#shown = [...fits.filter(isNamed), ...fits.filter((option) => !isNamed(option)),
       ...this.options.filter((option) => option.always)];
     this.list.replaceChildren(...this.#shown.map((option, at) => el("li",
@@ -72,6 +78,7 @@ export class PartsChoice {
     this.#active = -1;
   }
 
+  /** @param {number} at */
   #point(at) {
     this.list.children[this.#active]?.classList.remove("choice-active");
     this.#active = at;
@@ -82,6 +89,7 @@ export class PartsChoice {
     this.input.setAttribute("aria-activedescendant", option.id);
   }
 
+  /** @param {number} at */
   #choose(at) {
     const option = this.#shown[at];
     if (!option) return;
@@ -91,6 +99,7 @@ export class PartsChoice {
     this.tell(option.value);
   }
 
+  /** @param {KeyboardEvent} event */
   #key(event) {
     const isOpen = !this.list.hidden, last = this.#shown.length - 1;
     if (event.key === "ArrowDown" || event.key === "ArrowUp") {

@@ -1,12 +1,12 @@
 // Which rig this is: a new one, a file's build and day, or what this or another window left unsaved.
-import { api } from "../shared/api.js";
+import { pageOf } from "../shared/addresses.js";
+import { byId } from "../shared/elements.js";
+import { ask } from "../shared/program.js";
 import { el } from "../shared/parts.js";
 import { Rig } from "./state.js";
 
 /** @typedef {import("./state.js").Shown} Shown */
 /** @typedef {import("./state.js").Place} Place */
-
-const byId = (/** @type {string} */ id) => document.getElementById(id);
 
 /**
  * Opens what the address names.
@@ -20,10 +20,9 @@ export async function openPlace(rig, blank) {
     return;
   }
 
-  const query = new URLSearchParams(["file", "build", "day"].flatMap((name) => asked.get(name) ? [[name, asked.get(name)]] : []));
-  const opened = await api("GET", `/api/rig/given?${query}`);
+  const opened = await ask("rig-given", { file, build: asked.get("build"), day: asked.get("day") });
   const exact = { file, build: opened.build, day: opened.day };
-  history.replaceState(null, "", `/rig?${new URLSearchParams(exact)}${location.hash}`);
+  history.replaceState(null, "", `${pageOf.rig(exact)}${location.hash}`);
   open(rig, opened, { ...exact, version: opened.version });
   showChoices(rig, opened, exact);
   showPlace(rig);
@@ -33,7 +32,7 @@ export async function openPlace(rig, blank) {
 /** @param {Rig} rig @param {Shown} shown @param {Place} place */
 function open(rig, { given, view }, place) {
   const kept = Rig.kept(place);
-  const openKept = () => rig.open(kept.value, { ...place, version: kept.value.place?.version ?? place.version },
+  const openKept = () => kept && rig.open(kept.value, { ...place, version: kept.value.place?.version ?? place.version },
     { unsaved: true, opened: given, beside: kept.value.beside ?? null });
   if (kept?.isHere) openKept(); else rig.open({ given, view }, place);
   byId("kept").hidden = !kept?.isHere;
@@ -47,13 +46,13 @@ function open(rig, { given, view }, place) {
   byId("leave-it").onclick = () => { rig.forget(); byId("left").hidden = true; };
   byId("start-fresh").onclick = () => {
     rig.forget();
-    location.assign(rig.place.file ? location.href : "/rig");
+    location.assign(rig.place.file ? location.href : pageOf.rig());
   };
 }
 
 /** What the page says of the file. @param {Rig} rig */
 export function showPlace(rig) {
-  const { file } = rig.place, name = file.split("/").pop(), isSample = !file.startsWith("own/");
+  const file = rig.place.file ?? "", name = file.split("/").pop(), isSample = !file.startsWith("own/");
   byId("kept").hidden = byId("left").hidden = true;
   document.title = `${rig.text("title") || name} — your own rig`;
   byId("page-title").textContent = isSample ? "Start from a sample" : "Your own rig";
@@ -68,13 +67,13 @@ export function showPlace(rig) {
 function showChoices(rig, opened, place) {
   byId("place").hidden = false;
   for (const [key, choices] of [["build", opened.builds], ["day", opened.days]]) {
-    const select = /** @type {HTMLSelectElement} */ (byId(`place-${key}`));
+    const select = byId(`place-${key}`, HTMLSelectElement);
     select.replaceChildren(...choices.map((/** @type {any} */ choice) =>
       el("option", { value: choice.name }, choice.title || choice.name)));
     select.value = place[key];
     select.addEventListener("change", () => {
-      const [build, day] = ["build", "day"].map((name) => /** @type {HTMLSelectElement} */ (byId(`place-${name}`)).value);
-      location.assign(`/rig?${new URLSearchParams({ file: rig.place.file, build, day })}`);
+      const [build, day] = ["build", "day"].map((name) => byId(`place-${name}`, HTMLSelectElement).value);
+      location.assign(pageOf.rig({ file: rig.place.file, build, day }));
     });
   }
 }

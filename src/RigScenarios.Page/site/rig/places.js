@@ -1,5 +1,6 @@
 // Where things sit: proposed by the server, moved in the drawing, with a slider or by a number. What was moved is part of the
 // rig: each is a path of the build, such as "builds.rig.places.plate.forward".
+import { byId } from "../shared/elements.js";
 import { el } from "../shared/parts.js";
 import { makeMoving } from "../shared/moving.js";
 import { inMillimetres } from "../shared/places.js";
@@ -25,18 +26,17 @@ export class Places {
   constructor(rig, fields, answer) {
     this.rig = rig;
     this.fields = fields;
-    const byId = (/** @type {string} */ id) => document.getElementById(id);
     this.some = byId("places-some");
     this.none = byId("places-none");
     this.battery = byId("battery-place");
     this.told = byId("battery-place-told");
     this.list = byId("places-list");
-    this.slider = /** @type {HTMLInputElement} */ (byId("battery-place-slider"));
+    this.slider = byId("battery-place-slider", HTMLInputElement);
     this.moving = makeMoving(byId("answer-parts"), {
-      allows: (part) => this.#moveable.has(part.dataset.part),
-      move: (part, millimetres) => this.#move(part.dataset.part, millimetres),
+      allows: (part) => this.#moveable.has(part.dataset.part ?? ""),
+      move: (part, millimetres) => this.#move(part.dataset.part ?? "", millimetres),
     });
-    this.slider.addEventListener("input", () => this.#move(this.#slide, Number(this.slider.value)));
+    this.slider.addEventListener("input", () => this.#move(this.#slide ?? "", Number(this.slider.value)));
     rig.onChanged(() => this.#showBattery());
     answer.onAnswered((detail) => this.#answered(detail, answer));
     rig.onRefused(() => this.moving.settled());
@@ -79,8 +79,8 @@ export class Places {
 
   /** @param {Moveable} part */
   #showRow(part) {
-    if (!this.#rows.has(part.value)) this.#rows.set(part.value, this.#row(part));
-    const row = this.#rows.get(part.value);
+    const row = this.#rows.get(part.value) ?? this.#row(part);
+    this.#rows.set(part.value, row);
     row.field.path = this.#path(part.value);
     row.field.input.placeholder = `${inMillimetres(part.at)}${part.isUsual ? " (usual)" : ""}`;
     row.range.textContent = `from ${inMillimetres(part.least)} to ${inMillimetres(part.greatest)}`;

@@ -26,9 +26,9 @@ export class ProblemNotes {
     /** @type {Problem[]} */
     const homeless = [];
     this.#notes = problems.flatMap((problem) => {
-      const path = around(fields.keys(), problem.path ?? "");
-      if (path === null) homeless.push(problem);
-      return path === null ? [] : [this.#tell(problem, fields.get(path))];
+      const field = fields.get(around(fields.keys(), problem.path ?? "") ?? "");
+      if (!field) homeless.push(problem);
+      return field ? [this.#tell(problem, field)] : [];
     });
     this.rest.hidden = homeless.length === 0;
     this.rest.replaceChildren(...homeless.map((problem) => el("li", {}, inWords(problem))));
@@ -37,9 +37,9 @@ export class ProblemNotes {
   /** @param {Problem} problem @param {HTMLElement} field */
   #tell(problem, field) {
     const note = el("p", { class: "problem", id: freshId("problem") }, inWords(problem));
-    (field.closest(".field") ?? field.parentElement).append(note);
+    (field.closest(".field") ?? field.parentElement)?.append(note);
     // What is wrong is not left folded.
-    for (let fold = field.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
+    unfold(field);
     // Only fields can be said to be wrong; a group has its note within it.
     if (field.matches("input, select, textarea")) {
       if (problem.severity !== "warning") field.setAttribute("aria-invalid", "true");
@@ -55,6 +55,13 @@ export class ProblemNotes {
   }
 }
 
+// Opens whatever it is folded in.
+/** @param {HTMLElement} field */
+function unfold(field) {
+  for (let fold = field.closest("details"); fold; fold = fold.parentElement?.closest("details") ?? null)
+    if (fold instanceof HTMLDetailsElement) fold.open = true;
+}
+
 /**
  * The fields of the form by their paths.
  * @param {HTMLElement} form
@@ -64,7 +71,7 @@ function fieldsIn(form) {
   const all = /** @type {HTMLElement[]} */ ([...form.querySelectorAll("[data-path]")]);
   // A text beside a list of choices has the path of the choices: what is shown of the two comes first.
   return new Map(all.filter((field) => field.dataset.path).sort((one, other) => Number(other.hidden) - Number(one.hidden))
-    .map((field) => [field.dataset.path, field]));
+    .map((field) => [field.dataset.path ?? "", field]));
 }
 
 /**
@@ -73,9 +80,9 @@ function fieldsIn(form) {
  * @param {string} path
  */
 export function goTo(form, path) {
-  const fields = fieldsIn(form), found = around(fields.keys(), path), field = found === null ? null : fields.get(found);
+  const fields = fieldsIn(form), field = fields.get(around(fields.keys(), path) ?? "");
   if (!field) return false;
-  for (let fold = field.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
+  unfold(field);
   field.scrollIntoView({ block: "center" });
   const focused = field.matches("input, select, textarea, button") ? field
     : field.querySelector("input, select, textarea, button");

@@ -1,6 +1,7 @@
 // The page "Start with your own rig": fetches what there is to choose from and connects the sections of the form.
+import { byId } from "../shared/elements.js";
 import { Answer } from "./answer.js";
-import { api, inPath } from "../shared/api.js";
+import { ask } from "../shared/program.js";
 import { askedFields } from "./asked.js";
 import { Compare } from "./compare.js";
 import { Day } from "./day.js";
@@ -8,8 +9,10 @@ import { Fields } from "./fields.js";
 import { Journey } from "./journey.js";
 import { inWords, say } from "../shared/tell.js";
 import { openPlace, showPlace } from "./place.js";
+import { pageOf } from "../shared/addresses.js";
 import { Places } from "./places.js";
 import { ProblemNotes } from "./problems.js";
+import { ProgramProblem } from "../shared/program-problem.js";
 import { Rig } from "./state.js";
 import { Save } from "./save.js";
 import { Things } from "./things.js";
@@ -17,34 +20,32 @@ import { UndoButtons } from "./undo.js";
 import { Wiring } from "./wiring.js";
 import { WiringChoice } from "./wiring-choice.js";
 
-const byId = (/** @type {string} */ id) => document.getElementById(id);
-
 start();
 
 async function start() {
   const form = byId("rig"), rig = new Rig();
   try {
-    const knowledge = await api("GET", "/api/rig/questions");
+    const knowledge = await ask("rig-questions", {});
     connect(rig, knowledge, form);
     await openPlace(rig, knowledge);
     form.hidden = false;
     say(byId("page-told"), "");
     if (location.hash) document.getElementById(decodeURIComponent(location.hash.slice(1)))?.scrollIntoView();
   } catch (error) {
-    if (!error.problems) throw error;
+    if (!(error instanceof ProgramProblem)) throw error;
     tellRefused(error);
   }
 }
 
-/** @param {any} error */
+/** @param {ProgramProblem} error */
 function tellRefused(error) {
-  say(byId("page-told"), error.problems.map((/** @type {any} */ problem) =>
+  say(byId("page-told"), error.problems.map((problem) =>
     `${problem.path ? `${problem.path}: ` : ""}${inWords(problem)}`).join(" "));
   byId("page-again").hidden = false;
   byId("page-again").onclick = () => location.reload();
   // A file with errors has no form; in its text each one stands at its line.
   const file = new URLSearchParams(location.search).get("file");
-  if (file && error.status === 400) Object.assign(byId("page-text"), { hidden: false, href: `/file/${inPath(file)}` });
+  if (file && error.status === 400) Object.assign(byId("page-text"), { hidden: false, href: pageOf.file(file) });
 }
 
 /** @param {Rig} rig @param {any} knowledge @param {HTMLElement} form */

@@ -1,5 +1,8 @@
 // Saving the rig as an ordinary scenario file, and what one can do with it then.
-import { api, inPath } from "../shared/api.js";
+import { byId } from "../shared/elements.js";
+import { pageOf } from "../shared/addresses.js";
+import { ask } from "../shared/program.js";
+import { ProgramProblem } from "../shared/program-problem.js";
 import { el } from "../shared/parts.js";
 import { inWords, say } from "../shared/tell.js";
 import { freeName } from "./words.js";
@@ -8,9 +11,8 @@ export class Save {
   /** @param {import("./state.js").Rig} rig */
   constructor(rig) {
     this.rig = rig;
-    const byId = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
     this.form = byId("save-form");
-    this.name = byId("save-name");
+    this.name = byId("save-name", HTMLInputElement);
     this.told = byId("save-told");
     this.conflict = byId("save-conflict");
     this.after = byId("save-after");
@@ -29,7 +31,7 @@ export class Save {
     rig.addEventListener("opened", () => {
       const file = rig.place.file;
       this.named = file?.startsWith("own/") ?? false;
-      this.name.value = this.named ? file.slice(4) : file ? `my-${file.split("/").pop()}` : "my-rig.yaml";
+      this.name.value = this.named && file ? file.slice(4) : file ? `my-${file.split("/").pop()}` : "my-rig.yaml";
       this.after.hidden = this.conflict.hidden = true;
       say(this.told, "");
     });
@@ -54,14 +56,14 @@ export class Save {
     say(this.told, "Saving …");
     try {
       const isSame = file === `own/${name}`;
-      const saved = await api("POST", "/api/rig/save",
+      const saved = await ask("save-rig",
         { given: this.rig.given, name, file, build, day, version: isSame ? version : null, replace });
       this.named = true;
       this.rig.saved({ file: saved.id, build: saved.build, day: saved.day, version: saved.version });
       say(this.state, "");
       this.#tell(saved);
     } catch (error) {
-      if (!error.problems) throw error;
+      if (!(error instanceof ProgramProblem)) throw error;
       say(this.told, error.problems.map(inWords).join(" "));
       this.conflict.hidden = error.status !== 409;
       if (error.problems.some((problem) => problem.path === "name")) this.name.setAttribute("aria-invalid", "true");
@@ -70,15 +72,14 @@ export class Save {
 
   /** @param {{ id: string, build: string, day: string, version: string, command: string }} saved */
   #tell(saved) {
-    const at =
-      `file=${encodeURIComponent(saved.id)}&build=${encodeURIComponent(saved.build)}&day=${encodeURIComponent(saved.day)}`;
-    history.replaceState(null, "", `/rig?${at}`);
+    const { id: file, build, day } = saved;
+    history.replaceState(null, "", pageOf.rig({ file, build, day }));
     say(this.told, `Saved as ${saved.id.replace(/^own\//, "")}.`);
     this.after.hidden = false;
     say(this.command, saved.command);
-    const notebook = new URLSearchParams({ scenario: saved.id, build: saved.build, days: saved.day });
+    const notebook = pageOf.notebook("00-will-it-work", { scenario: file, build, days: day });
     this.links.replaceChildren(
-      el("li", {}, el("a", { href: `/n/00-will-it-work#${notebook}` }, "Open it in notebook 00: will it work?")),
-      el("li", {}, el("a", { href: `/file/${inPath(saved.id)}` }, "Edit it as text")));
+      el("li", {}, el("a", { href: notebook }, "Open it in notebook 00: will it work?")),
+      el("li", {}, el("a", { href: pageOf.file(saved.id) }, "Edit it as text")));
   }
 }

@@ -1,7 +1,8 @@
 // The rig as it stands in the form: what somebody gave, and how it is shown. Every section reads it and changes it here; the
 // browser keeps it with every change.
-import { api } from "../shared/api.js";
 import { forget, keep, kept } from "../shared/kept.js";
+import { ask } from "../shared/program.js";
+import { ProgramProblem } from "../shared/program-problem.js";
 import { History } from "./history.js";
 import { at, isSame, textAt, withAt } from "./tree.js";
 
@@ -193,7 +194,7 @@ export class Rig extends EventTarget {
     this.#since = [];
     this.isAsking = true;
     try {
-      const answer = await api("POST", "/api/rig/edit", { given: this.given, file, build, day, edit });
+      const answer = await ask("rig-edit", { given: this.given, file, build, day, edit });
       if (opening !== this.#opening) return null;
       this.history.note(this.shown, name, key);
       this.given = this.#since.reduce((given, change) => change(given), answer.given);
@@ -202,7 +203,7 @@ export class Rig extends EventTarget {
       this.#changed(isQuick);
       return answer.thing ?? null;
     } catch (error) {
-      if (!error.problems) throw error;
+      if (!(error instanceof ProgramProblem)) throw error;
       this.dispatchEvent(new CustomEvent("refused", { detail: { problems: error.problems, status: error.status, edit } }));
       return null;
     } finally {

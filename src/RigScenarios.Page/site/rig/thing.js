@@ -18,6 +18,7 @@ export class ThingRow {
     this.question = question;
     this.name = name;
     this.isWanted = name !== null;
+    this.at = 0;
     this.figures = el("p", { class: "thing-figures" });
     this.count = el("input", { type: "number", min: 1, max: 20, step: 1, class: "thing-count",
       "aria-label": `How many of this ${question.label.toLowerCase()}`, onchange: () => this.#setCount() });
@@ -74,7 +75,7 @@ export class ThingRow {
 
   /** @param {string} value */
   async #choose(value) {
-    const part = this.knowledge.parts.find((candidate) => candidate.id === value);
+    const part = this.knowledge.parts.find((/** @type {any} */ candidate) => candidate.id === value);
     const what = value === notListed ? { own: true } : { part: value };
     const edit = this.name ? { do: "choose", thing: this.name, ...what }
       : { do: "add", question: this.question.key, ...what };
@@ -85,7 +86,7 @@ export class ThingRow {
   }
 
   #setCount() {
-    const { count } = this.rig.thing(this.name) ?? {};
+    const { count } = this.rig.thing(this.name ?? "") ?? {};
     const text = this.count.value === "1" ? "" : this.count.value;
     if (count) this.rig.set(count, text, { name: `how many: ${this.question.label}` });
   }

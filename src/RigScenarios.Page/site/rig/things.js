@@ -14,11 +14,12 @@ export class Things {
     const places = /** @type {HTMLElement[]} */ ([...form.querySelectorAll("[data-questions]")]);
     const rest = places.find((place) => place.dataset.questions === "*");
     const placeOf = (/** @type {string} */ key) =>
-      places.find((place) => place.dataset.questions.split(" ").includes(key)) ?? rest;
+      places.find((place) => place.dataset.questions?.split(" ").includes(key)) ?? rest ?? places[0];
+    /** @type {Question[]} */
     const questions = knowledge.questions.filter((/** @type {any} */ asked) => asked.kinds?.length > 0)
       .map((/** @type {any} */ question) => new Question(rig, fields, knowledge, question, placeOf(question.key)));
-    rig.addEventListener("opened", () => questions.forEach((/** @type {Question} */ question) => question.begin()));
-    rig.onChanged(() => questions.forEach((/** @type {Question} */ question) => question.show()));
+    rig.addEventListener("opened", () => { for (const question of questions) question.begin(); });
+    rig.onChanged(() => { for (const question of questions) question.show(); });
   }
 }
 
@@ -102,7 +103,7 @@ class Question {
   }
 
   #settle() {
-    this.#rows.forEach((row, at) => row.settle(at, this.#rows.length));
+    for (const [at, row] of this.#rows.entries()) row.settle(at, this.#rows.length);
     this.more.hidden = !this.question.many || this.#rows.some((row) => !row.name);
   }
 }

@@ -23,7 +23,12 @@ export class Timeline {
     this.strip = el("ol",
       { class: "strip", "aria-label": "The day's blocks. Left and right arrow keys go from block to block." });
     this.hours = el("div", { class: "strip-hours", "aria-hidden": "true" });
-    this.element = el("div", { class: "strip-scroll" }, el("div", { class: "strip-inner" }, this.strip, this.hours));
+    this.inner = el("div", { class: "strip-inner" }, this.strip, this.hours);
+    this.element = el("div", { class: "strip-scroll" }, this.inner);
+    this.span = 60;
+    this.starts = "";
+    /** @type {string | null} */
+    this.selected = null;
     this.strip.addEventListener("keydown", (event) => this.#key(event));
   }
 
@@ -35,8 +40,8 @@ export class Timeline {
     this.#blocks = blocks;
     const total = Math.max(30, blocks.reduce((sum, block) => sum + Math.max(1, block.minutes), 0));
     if (!this.#isHeld) this.span = total * (1 + spare);
-    this.element.firstElementChild.style.minWidth = `${Math.min(widest, Math.round(this.span / 60 * 2.5))}rem`;
-    while (this.strip.children.length > blocks.length) this.strip.lastElementChild.remove();
+    this.inner.style.minWidth = `${Math.min(widest, Math.round(this.span / 60 * 2.5))}rem`;
+    while (this.strip.children.length > blocks.length) this.strip.lastElementChild?.remove();
     let from = 0;
     blocks.forEach((block, at) => {
       const item = this.strip.children[at] ?? this.strip.appendChild(this.#item(at));
@@ -48,7 +53,7 @@ export class Timeline {
   }
 
   /** @param {string | null} name */
-  focus(name) { this.strip.children[this.#blocks.findIndex((block) => block.name === name)]?.querySelector(".block").focus(); }
+  focus(name) { this.strip.children[this.#blocks.findIndex((block) => block.name === name)]?.querySelector(".block")?.focus(); }
 
   /** @param {number} at */
   #item(at) {

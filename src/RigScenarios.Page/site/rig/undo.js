@@ -1,5 +1,6 @@
 // Undo and redo: two buttons, and the keys that people know. In a text field that has something of its own to take back the keys
 // are the browser's; after that, and everywhere else, they are the form's.
+import { byId } from "../shared/elements.js";
 
 /** What a field was when the focus came to it, and what it was before its own typing was taken back. */
 class Typing {
@@ -32,7 +33,7 @@ export class UndoButtons {
   /** @param {import("./state.js").Rig} rig */
   constructor(rig) {
     this.rig = rig;
-    this.bar = /** @type {HTMLElement} */ (document.getElementById("undo-bar"));
+    this.bar = byId("undo-bar");
     const [undo, redo] = /** @type {HTMLButtonElement[]} */ ([...this.bar.querySelectorAll("button")]);
     this.undo = undo;
     this.redo = redo;

@@ -92,7 +92,7 @@ export class WirePanel {
 
   // The cable as the tree has it: a name of the kit, and its figures where it is no listed one.
   #present() {
-    const name = this.rig.text(`${groupOf(this.rig, this.#line.thing)}.cable`);
+    const name = this.rig.text(`${groupOf(this.rig, this.#line?.thing ?? "")}.cable`);
     const part = name ? this.rig.text(`kit.${name}.part`) : "", at = `parts.${part}.cable`;
     const isOwn = part.startsWith("own-") && this.rig.has(at);
     return { name, own: isOwn ? { part, length: this.rig.text(`${at}.length`), gauge: this.rig.text(`${at}.gauge`) } : null };
@@ -100,7 +100,7 @@ export class WirePanel {
 
   /** @param {any[]} problems @param {string | null} part */
   #showProblems(problems, part) {
-    const group = groupOf(this.rig, this.#line.thing);
+    const group = groupOf(this.rig, this.#line?.thing ?? "");
     const found = problems.filter(({ path = "" }) => (part && path.startsWith(`parts.${part}`))
       || [`${group}.outlet`, `${group}.cable`, `${group}.fed-by`].some((start) => path.startsWith(start)));
     this.wrong.hidden = found.length === 0;
@@ -108,6 +108,7 @@ export class WirePanel {
   }
 
   async #plug() {
+    if (!this.#line) return;
     const { thing, title, fedBy } = this.#line, [feed, outlet] = this.outlet.value.split(" ");
     const from = this.outlet.value === proposeIt ? "" : feed;
     if (from !== fedBy || this.outlet.value === proposeIt)
@@ -117,6 +118,7 @@ export class WirePanel {
   }
 
   #takeCable() {
+    if (!this.#line) return;
     const { thing, title } = this.#line, { value } = this.cable;
     this.own.hidden = value !== ownCable;
     if (value === ownCable) Object.assign(this.length, { value: firstOwn.length });
@@ -126,6 +128,7 @@ export class WirePanel {
 
   /** @param {{ length?: string, gauge?: string }} figure */
   #setOwn(figure) {
+    if (!this.#line) return;
     const { thing, title } = this.#line, present = this.#present().own ?? firstOwn;
     const { length, gauge } = { length: present.length, gauge: present.gauge, ...figure };
     this.rig.edit({ do: "cable", thing, length: length || firstOwn.length, gauge: gauge || firstOwn.gauge },

@@ -36,15 +36,16 @@ export class WiringChoice {
     this.#lines = new Map(wiring.map((line) => [line.element, line]));
     this.panel.cables = cables;
     this.#armAll();
-    if (this.#chosen && !this.#lines.has(this.#chosen)) this.#close(false);
-    if (this.#chosen) this.panel.show(this.#lines.get(this.#chosen), problems);
+    const line = this.#lines.get(this.#chosen ?? "");
+    if (this.#chosen && !line) this.#close(false);
+    if (line) this.panel.show(line, problems);
   }
 
   // Makes what can be plugged elsewhere buttons of the drawing. One of the two widths is shown at a time.
   /** @param {HTMLElement} sheet */
   #arm(sheet) {
-    for (const element of /** @type {NodeListOf<SVGGraphicsElement>} */ (sheet.querySelectorAll("[data-element]"))) {
-      const line = this.#lines.get(element.dataset.element);
+    for (const element of sheet.querySelectorAll("[data-element]")) {
+      const line = this.#lines.get(element.dataset.element ?? "");
       if (!line) continue;
       element.classList.add("wire-element");
       const isChosen = line.element === this.#chosen;
@@ -52,7 +53,7 @@ export class WiringChoice {
       // What is written in the box is its name.
       for (const [name, value] of Object.entries({ tabindex: 0, role: "button", "aria-expanded": isChosen,
         "aria-description": this.panel.where(line) })) element.setAttribute(name, String(value));
-      element.ownerSVGElement.setAttribute("role", "group");
+      element.ownerSVGElement?.setAttribute("role", "group");
     }
     const figure = sheet.closest(".rs-drawing"), { element } = this.panel;
     if (sheet.querySelector(".wire-element") && sheet.nextElementSibling !== element && figure) sheet.after(element);
@@ -66,8 +67,10 @@ export class WiringChoice {
   #choose(element, event) {
     if (!element) return;
     event.stopPropagation();
-    this.#chosen = element.dataset.element;
-    this.panel.show(this.#lines.get(this.#chosen), []);
+    const line = this.#lines.get(element.dataset.element ?? "");
+    if (!line) return;
+    this.#chosen = line.element;
+    this.panel.show(line, []);
     this.#armAll();
     this.panel.open();
   }

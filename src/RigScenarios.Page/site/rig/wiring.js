@@ -27,8 +27,8 @@ export class Wiring {
       this.#lines.delete(thing);
     }
     wiring.forEach((wired, at) => {
-      if (!this.#lines.has(wired.thing)) this.#lines.set(wired.thing, new Line(this.rig, wired.thing));
-      const line = this.#lines.get(wired.thing);
+      const line = this.#lines.get(wired.thing) ?? new Line(this.rig, wired.thing);
+      this.#lines.set(wired.thing, line);
       line.show(wired);
       if (this.place.children[at] !== line.element) this.place.insertBefore(line.element, this.place.children[at] ?? null);
     });

@@ -1,15 +1,15 @@
 // What would make it work: it comes after the answer, for it takes many runs.
+import { byId } from "../shared/elements.js";
 import { showParts } from "../shared/parts.js";
 import { say } from "../shared/tell.js";
 
 export class Work {
   /** @param {HTMLElement} spoken */
   constructor(spoken) {
-    const byId = (/** @type {string} */ id) => /** @type {any} */ (document.getElementById(id));
     this.spoken = spoken;
     this.element = byId("answer-work");
     this.search = byId("answer-work-search");
-    this.progress = byId("answer-work-progress");
+    this.progress = byId("answer-work-progress", HTMLProgressElement);
     this.parts = byId("answer-work-parts");
   }
 

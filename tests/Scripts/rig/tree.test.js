@@ -1,7 +1,7 @@
 // What somebody gave, as a tree of texts.
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { around, at, filled, isSame, textAt, withAt, without } from "../../../../src/RigScenarios.Page/site/rig/tree.js";
+import { around, at, filled, isSame, textAt, withAt, without } from "../../../src/RigScenarios.Page/site/rig/tree.js";
 
 const tree = { title: "Lake", builds: { rig: { devices: { camera: { essential: "yes" } }, battery: { charge: "80 %" } } } };
 

@@ -1,7 +1,7 @@
 // Rigs side by side.
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { Versions } from "../../../../src/RigScenarios.Page/site/rig/versions.js";
+import { Versions } from "../../../src/RigScenarios.Page/site/rig/versions.js";
 
 const shown = (title) => ({ given: { title }, view: { things: [] } });
 

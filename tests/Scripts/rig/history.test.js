@@ -1,7 +1,7 @@
 // Steps back and forth.
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { History } from "../../../../src/RigScenarios.Page/site/rig/history.js";
+import { History } from "../../../src/RigScenarios.Page/site/rig/history.js";
 
 const begin = (most) => new History((one, other) => one === other, most);
 
