@@ -1,4 +1,5 @@
 using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
 
 namespace RigScenarios.Page.Tests.Browser;
 
@@ -24,7 +25,7 @@ public sealed class AccessibilityTests(Chromium chromium)
         await visit.ReadAsync("03-the-cold");
         await CheckAsync("/n/03");
         await visit.GoAsync("/rig?file=samples/winter-harbour.yaml");
-        await visit.Page.Locator("#answer-first .rs-answer").First.WaitForAsync();
+        await visit.Page.Locator("#answer-first .rs-answer").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
         await CheckAsync("/rig");
         // A rig with its wiring's panel open, and several batteries.
         await visit.GoAsync("/rig?file=samples/night-dolly.yaml");

@@ -15,27 +15,27 @@ public sealed class OwnRigBatteriesTests(Chromium chromium)
         await visit.Page.Locator("#answer-parts .rs-drawing").First.WaitForAsync();
         var timeline = visit.Page.Locator("#answer-parts [data-drawing=batteries-over-the-days]");
         await Assertions.Expect(timeline).ToHaveCountAsync(0);
-        await visit.Page.GetByLabel("How many batteries are there?").FillAsync("2");
+        await visit.Page.Locator("#battery-count").FillAsync("2");
         await timeline.WaitForAsync();
         var answer = visit.Page.Locator("#answer-first .rs-answer p");
         var two = await answer.InnerTextAsync();
         // The longest block rolls through, and a charger has power at noon.
         await visit.Page.Locator("#block-editor")
             .GetByLabel("the camera rolls all through it: no battery is swapped").CheckAsync();
-        await visit.Page.GetByLabel("How many batteries are there?").FillAsync("3");
+        await visit.Page.Locator("#battery-count").FillAsync("3");
         await Assertions.Expect(answer).Not.ToHaveTextAsync(two);
-        await visit.Page.GetByLabel("Bays of the charger").FillAsync("2");
-        await visit.Page.GetByLabel("When it has power").FillAsync("12:00-14:00");
-        await visit.Page.GetByLabel("Swap when it is down to").FillAsync("25");
+        await visit.Page.Locator("#charger-bays").FillAsync("2");
+        await visit.Page.Locator("#power-hours").FillAsync("12:00-14:00");
+        await visit.Page.Locator("#swap-at").FillAsync("25");
         await visit.Page.Keyboard.PressAsync("Tab");
         await Assertions.Expect(visit.Page.Locator("#swap-at")).ToHaveValueAsync("25 %");
         await Assertions.Expect(visit.Page.Locator("#answer-cautions"))
             .ToContainTextAsync("Never charge lithium batteries unattended");
         // What can't be read is told at its field.
-        await visit.Page.GetByLabel("When it has power").FillAsync("at noon");
-        await Assertions.Expect(visit.Page.Locator(".dial:has(#power-hours) .problem")).ToContainTextAsync("19:00-07:00");
-        await visit.Page.GetByLabel("When it has power").FillAsync("12:00-14:00");
-        await Assertions.Expect(visit.Page.Locator(".dial:has(#power-hours) .problem")).ToHaveCountAsync(0);
+        await visit.Page.Locator("#power-hours").FillAsync("at noon");
+        await Assertions.Expect(visit.Page.Locator("[data-field=power-hours] .problem")).ToContainTextAsync("19:00-07:00");
+        await visit.Page.Locator("#power-hours").FillAsync("12:00-14:00");
+        await Assertions.Expect(visit.Page.Locator("[data-field=power-hours] .problem")).ToHaveCountAsync(0);
         await visit.Page.Locator("#save-name").FillAsync("batteries.yaml");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#save-told")).ToContainTextAsync("Saved as batteries.yaml");

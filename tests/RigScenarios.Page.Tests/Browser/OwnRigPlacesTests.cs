@@ -10,6 +10,8 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
 {
     private const string Plate = "#answer-parts svg.rs-wide [data-view=side] .rs-part[data-part=plate]";
 
+    private const string At = "#places-list input[data-path$='places.plate.forward']";
+
     [Fact]
     public async Task A_part_dragged_in_the_drawing_is_saved_where_it_was_left()
     {
@@ -31,7 +33,7 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
         // The balance follows; the day on the battery has nothing to do with it.
         Assert.NotEqual(balance, await Centre(visit.Page).InnerTextAsync());
         Assert.Equal(power, await LineAsync(visit.Page, "Power"));
-        await Assertions.Expect(visit.Page.Locator("#places-list input")).ToHaveValueAsync("-136");
+        await Assertions.Expect(visit.Page.Locator(At)).ToHaveValueAsync("-136 mm");
         await Assertions.Expect(visit.Page.Locator("#battery-place-slider")).ToHaveValueAsync("-136");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#save-told")).ToContainTextAsync("Saved as harbour.yaml");
@@ -39,7 +41,7 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
             StringComparison.Ordinal), await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken));
         await visit.GoAsync("/rig?file=own/harbour.yaml&build=tripod&day=day-one");
         await visit.Page.WaitForFunctionAsync($"() => document.querySelector('{Plate}')?.dataset.at === '-0.136'");
-        await Assertions.Expect(visit.Page.Locator("#places-list .moved-list li")).ToHaveCountAsync(0);
+        await Assertions.Expect(visit.Page.Locator(At)).ToHaveValueAsync("-136 mm");
         visit.AssertQuiet();
     }
 
@@ -75,16 +77,16 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
     {
         await using var visit = await Visit.BeginAsync(chromium, height: 900);
         await visit.GoAsync("/rig");
-        await ChooseAsync(visit.Page, "camera", "compact body b");
-        await ChooseAsync(visit.Page, "battery", "brick 190");
-        await ChooseAsync(visit.Page, "plate", "plate");
-        await ChooseAsync(visit.Page, "other", "400");
+        await Form.ChooseAsync(visit.Page, "camera", "compact body b");
+        await Form.ChooseAsync(visit.Page, "battery", "brick 190");
+        await Form.ChooseAsync(visit.Page, "plate", "plate");
+        await Form.ChooseAsync(visit.Page, "other", "400");
         await visit.Page.Locator("#ambient").FillAsync("5 °C");
         await visit.Page.Locator("#answer-parts [data-drawing='rig-to-scale']").WaitForAsync();
         await Assertions.Expect(visit.Page.Locator("#head-plate")).ToBeHiddenAsync();
         await Assertions.Expect(Line(visit.Page, "Balance")).ToContainTextAsync("not known");
-        await ChooseAsync(visit.Page, "head", "middle");
-        await ChooseAsync(visit.Page, "legs", "middle");
+        await Form.ChooseAsync(visit.Page, "head", "middle");
+        await Form.ChooseAsync(visit.Page, "legs", "middle");
         await Assertions.Expect(Line(visit.Page, "Balance")).Not.ToContainTextAsync("not known");
         await Assertions.Expect(visit.Page.Locator("#head-plate")).ToBeVisibleAsync();
         var balance = await LineAsync(visit.Page, "Balance");
@@ -94,7 +96,7 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
         // The battery further back with the slider: the drawing and the list follow.
         var least = await visit.Page.Locator("#battery-place-slider").GetAttributeAsync("min");
         await visit.Page.Locator("#battery-place-slider").FillAsync(least!);
-        await Assertions.Expect(visit.Page.Locator("#places-list input")).ToHaveValueAsync(least!);
+        await Assertions.Expect(visit.Page.Locator(At)).ToHaveValueAsync($"{least} mm");
         await visit.Page.Locator("#save-name").FillAsync("placed.yaml");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#save-told")).ToContainTextAsync("Saved as placed.yaml");
@@ -114,12 +116,4 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
         page.Locator($"#answer-first .rs-questions tr:has(th:text-is(\"{question}\"))");
 
     private static Task<string> LineAsync(IPage page, string question) => Line(page, question).InnerTextAsync();
-
-    private static async Task ChooseAsync(IPage page, string question, string words)
-    {
-        var field = page.Locator($"#question-{question} [role=combobox]").First;
-        await field.ClickAsync();
-        await field.FillAsync(words);
-        await page.Locator($"#question-{question} [role=listbox]").First.GetByRole(AriaRole.Option).First.ClickAsync();
-    }
 }

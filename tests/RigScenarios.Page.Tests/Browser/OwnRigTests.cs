@@ -13,14 +13,13 @@ public sealed class OwnRigTests(Chromium chromium)
     {
         await using var visit = await Visit.BeginAsync(chromium);
         await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Start with your own rig" }).ClickAsync();
-        await visit.Page.GetByLabel("What do you call it?").FillAsync("Lake at dawn");
-        await ChooseAsync(visit.Page, "camera", "compact body b");
-        await ChooseAsync(visit.Page, "battery", "brick 98");
-        await ChooseAsync(visit.Page, "plate", "plate");
-        await ChooseAsync(visit.Page, "monitor", "not listed");
-        var own = visit.Page.Locator("#question-monitor .own");
-        await own.GetByLabel("name", new() { Exact = false }).First.FillAsync("My old monitor");
-        await own.GetByLabel("Watts", new() { Exact = false }).First.FillAsync("9");
+        await visit.Page.Locator("#title").FillAsync("Lake at dawn");
+        await Form.ChooseAsync(visit.Page, "camera", "compact body b");
+        await Form.ChooseAsync(visit.Page, "battery", "brick 98");
+        await Form.ChooseAsync(visit.Page, "plate", "plate");
+        var own = await Form.NotListedAsync(visit.Page, "monitor");
+        await own.Locator("[data-field=name] input").FillAsync("My old monitor");
+        await own.Locator("[data-field=power] input").FillAsync("9");
         await visit.Page.Locator("#typical-days button, #typical-days input").First.ClickAsync();
         await visit.Page.Locator("#ambient").FillAsync("-6 °C");
         await visit.Page.Locator("#answer-first .rs-answer").First.WaitForAsync();
@@ -114,17 +113,5 @@ public sealed class OwnRigTests(Chromium chromium)
         Assert.Contains("kit: {}", await File.ReadAllTextAsync(Path.Combine(visit.Server.Rigs, "mine.yaml"),
             TestContext.Current.CancellationToken), StringComparison.Ordinal);
         visit.AssertQuiet();
-    }
-
-    private static async Task ChooseAsync(IPage page, string question, string words)
-    {
-        var field = page.Locator($"#question-{question} [role=combobox]").First;
-        await field.ClickAsync();
-        await field.FillAsync(words == "not listed" ? "" : words);
-        var list = page.Locator($"#question-{question} [role=listbox]").First;
-        if (words == "not listed")
-            await list.GetByText("Mine is not listed").ClickAsync();
-        else
-            await list.GetByRole(AriaRole.Option).First.ClickAsync();
     }
 }

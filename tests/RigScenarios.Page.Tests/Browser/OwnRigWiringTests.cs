@@ -91,9 +91,9 @@ public sealed class OwnRigWiringTests(Chromium chromium)
     {
         await using var visit = await Visit.BeginAsync(chromium, height: 900);
         await visit.GoAsync("/rig");
-        await ChooseAsync(visit.Page, "camera", "compact body b");
-        await ChooseAsync(visit.Page, "battery", "brick 190");
-        await ChooseAsync(visit.Page, "plate", "four outlets");
+        await Form.ChooseAsync(visit.Page, "camera", "compact body b");
+        await Form.ChooseAsync(visit.Page, "battery", "brick 190");
+        await Form.ChooseAsync(visit.Page, "plate", "four outlets");
         var regulator = visit.Page.Locator($"{Drawing} svg.rs-wide .wire-element:not([data-element=camera])");
         await Assertions.Expect(regulator).ToHaveCountAsync(1);
         // An answer that was still on its way draws anew, and what was opened on the old drawing goes with it.
@@ -135,14 +135,6 @@ public sealed class OwnRigWiringTests(Chromium chromium)
     {
         var splitter = ScenarioFile.Read(Path.Combine(visit.Server.Rigs, "dolly.yaml")).Builds["thin-lead"].Splitters["splitter"];
         return (splitter.Outlet, splitter.Cable);
-    }
-
-    private static async Task ChooseAsync(IPage page, string question, string words)
-    {
-        var field = page.Locator($"#question-{question} [role=combobox]").First;
-        await field.ClickAsync();
-        await field.FillAsync(words);
-        await page.Locator($"#question-{question} [role=listbox]").First.GetByRole(AriaRole.Option).First.ClickAsync();
     }
 
     private static async Task SaveAsync(Visit visit)

@@ -18,10 +18,10 @@ export class Field {
   /**
    * @param {import("./state.js").Rig} rig
    * @param {Asked} asked
-   * @param {{ range?: Range | null, write?: (text: string, isSettled: boolean) => void, read?: () => string }} [more] `write`,
+   * @param {{ id?: string, range?: Range | null, write?: (text: string, isSettled: boolean) => void, read?: () => string }} [more] `write`,
    *   `read`: where the text goes and comes from, if that is not a path of the tree
    */
-  constructor(rig, asked, { range = null, write, read } = {}) {
+  constructor(rig, asked, { id = freshId("field"), range = null, write, read } = {}) {
     this.rig = rig;
     this.asked = asked;
     this.range = range;
@@ -29,11 +29,11 @@ export class Field {
     this.unit = asked.unit ?? "";
     this.write = write ?? ((text, isSettled) => rig.set(this.#path, text, { name: asked.label, key: `text ${this.#path}`,
       isQuick: isSettled }));
-    const id = freshId("field"), help = `${id}-help`;
+    const help = `${id}-help`;
     this.input = el("input", { type: "text", id, autocomplete: "off", maxlength: 400,
       "aria-describedby": asked.help ? help : null });
-    this.slider = range ? el("input", { type: "range", step: 1, ...range, rest: null, "aria-label": `${asked.label}, slider` })
-      : null;
+    this.slider = range ? el("input", { type: "range", id: `${id}-slider`, step: 1, min: range.min, max: range.max,
+      "aria-label": `${asked.label}, slider` }) : null;
     this.choice = asked.choices?.length ? this.#makeChoice(asked.choices) : null;
     this.element = el("div", { class: `field ${range ? "dial" : "asked"}`, "data-field": asked.key },
       el("label", { for: this.choice ? this.choice.id : id }, asked.label), this.slider, this.choice, this.input,

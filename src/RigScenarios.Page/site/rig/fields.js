@@ -61,7 +61,7 @@ export class Fields {
     const isClosed = question.choices?.length && !question.example;
     /** @type {any} */
     const field = isClosed ? new Radios(this.rig, question)
-      : new Field(this.rig, question, { range: ranges[question.key], ...other });
+      : new Field(this.rig, question, { id: question.key, range: ranges[question.key], ...other });
     this.#fields.add(field);
     field.pattern = question.path;
     return field.element;
