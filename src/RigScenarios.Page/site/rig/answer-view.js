@@ -5,8 +5,8 @@ import { say } from "../shared/tell.js";
 import { goTo } from "./problems.js";
 
 export class AnswerView {
-  /** @param {HTMLElement} form */
-  constructor(form) {
+  /** @param {import("./state.js").Rig} rig @param {HTMLElement} form */
+  constructor(rig, form) {
     this.form = form;
     this.element = byId("answer");
     this.sight = byId("answer-sight");
@@ -35,7 +35,7 @@ export class AnswerView {
     this.element.addEventListener("click", (event) => {
       /** @type {HTMLElement | null} */
       const link = /** @type {HTMLElement} */ (event.target).closest?.("[data-to]");
-      if (!link || !goTo(form, link.dataset.to ?? "")) return;
+      if (!link || !goTo(rig, form, link.dataset.to ?? "")) return;
       event.preventDefault();
       this.#open(false);
     });

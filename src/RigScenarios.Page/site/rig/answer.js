@@ -22,7 +22,7 @@ export class Answer extends EventTarget {
   constructor(rig, form) {
     super();
     this.rig = rig;
-    this.view = new AnswerView(form);
+    this.view = new AnswerView(rig, form);
     this.work = new Work(this.view.spoken);
     this.#queue = new RunQueue("now", listen({ kind: "rig" }, {
       message: (json) => this.#receive(json),

@@ -1,12 +1,23 @@
-// Fields whose text is more than one figure of the file: how many batteries there are, how many bays the charger has. Each change
-// of them is asked for.
+// Questions whose answer is more than one figure of the file: how many batteries there are, how many bays the charger has. Each
+// change of them is asked for.
 import { at } from "./tree.js";
 
+/** @typedef {{ read: () => string, write: (text: string, isSettled: boolean) => void }} AskedField */
+
 const pause = 250;
+
+/** What is asked. Their paths are places of the form, not of the file. @type {import("./field.js").Asked[]} */
+export const askedQuestions = [
+  { key: "battery-count", path: "asked.battery-count", label: "How many batteries", example: "3",
+    help: "All of the kind on the rig, charged as it is. Leave it open if one is all you want to know about." },
+  { key: "charger-bays", path: "asked.charger-bays", label: "Bays of the charger", example: "2",
+    help: "How many batteries it takes at once. Leave it open if nothing is charged during the day." },
+];
 
 /**
  * How these fields read and write, by their keys.
  * @param {import("./state.js").Rig} rig
+ * @returns {{ [key: string]: AskedField }}
  */
 export function askedFields(rig) {
   return {
@@ -21,6 +32,13 @@ export function askedFields(rig) {
   };
 }
 
+/** Where it is told that an edit was refused. @param {any} edit */
+export function fieldOfEdit(edit) {
+  /** @type {{ [kind: string]: string }} */
+  const fields = { batteries: "asked.battery-count", charger: "asked.charger-bays", journey: "asked.journey" };
+  return fields[edit.do] ?? (edit.thing ? `kit.${edit.thing}` : edit.question ? `missing.${edit.question}` : "");
+}
+
 // While a number is typed it is asked for after a moment; all that is typed in one field is one step.
 /**
  * @param {import("./state.js").Rig} rig
@@ -28,7 +46,8 @@ export function askedFields(rig) {
  * @param {(text: string) => { [name: string]: any }} editOf
  */
 function asking(rig, name, editOf) {
-  let timer = 0;
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  let timer;
   return (/** @type {string} */ text, /** @type {boolean} */ isSettled) => {
     clearTimeout(timer);
     const ask = () => rig.edit(editOf(text), { name, key: `asked ${name}` });

@@ -38,7 +38,7 @@ export class Field {
     this.element = el("div", { class: `field ${range ? "dial" : "asked"}`, "data-field": asked.key },
       el("label", { for: this.choice ? this.choice.id : id }, asked.label), this.slider, this.choice, this.input,
       asked.help ? el("p", { class: "help", id: help }, asked.help) : null);
-    if (this.choice) this.input.setAttribute("aria-label", `${asked.label}, as measured`);
+    if (this.choice) this.input.setAttribute("aria-label", `${asked.label}, in your own words`);
     this.#listen();
     this.assume(null);
   }
@@ -107,13 +107,12 @@ export class Field {
     slider.classList.toggle("open", text === "");
   }
 
-  // Choices that stand for figures (a size) may be measured instead; where nothing but the choices is possible there is no
-  // example.
+  // Choices that stand for figures (a size) or words may be given otherwise too.
   /** @param {{ text: string, title: string }[]} choices */
   #makeChoice(choices) {
     const choice = el("select", { id: freshId("choose") }, el("option", { value: "" }, "Not said"),
       choices.map(({ text, title }) => el("option", { value: text }, title)),
-      this.asked.example ? el("option", { value: measured }, "As measured …") : null);
+      el("option", { value: measured }, /\d/.test(this.asked.example ?? "") ? "As measured …" : "In other words …"));
     choice.addEventListener("change", () => {
       const isMeasured = choice.value === measured;
       this.input.hidden = !isMeasured;

@@ -58,7 +58,7 @@ export class Fields {
 
   /** @param {Asked} question @param {any} other */
   #make(question, other) {
-    const isClosed = question.choices?.length && !question.example;
+    const isClosed = question.choices?.every(({ text }) => /^[a-z-]+$/.test(text)) ?? false;
     /** @type {any} */
     const field = isClosed ? new Radios(this.rig, question)
       : new Field(this.rig, question, { id: question.key, range: ranges[question.key], ...other });

@@ -12,6 +12,7 @@ export class Journey {
   /** @param {import("./state.js").Rig} rig @param {HTMLElement} place */
   constructor(rig, place) {
     this.rig = rig;
+    this.place = place;
     const id = freshId("journey");
     this.by = el("select", { id: `${id}-by`, onchange: () => this.#ask(true) },
       ways.map(([value, text]) => el("option", { value }, text)));
@@ -42,6 +43,7 @@ export class Journey {
     this.people.hidden = !by.includes("flight");
     if (document.activeElement !== this.travellers || isRestored) this.travellers.value = travellers;
     this.by.dataset.path = `journeys.${name ?? "journey"}.by`;
+    this.place.dataset.path = "asked.journey";
     this.travellers.dataset.path = `journeys.${name ?? "journey"}.travellers`;
   }
 

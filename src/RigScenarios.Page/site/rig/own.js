@@ -9,10 +9,11 @@ import { Field } from "./field.js";
 // watt-hours, of a lens mass and size.
 /** @type {{ [question: string]: string[] }} */
 const deciding = {
-  battery: ["energy", "mass"], lens: ["mass", "size"], "lens-adapter": ["mass", "size"], plate: ["mass"],
-  regulator: ["output-voltage", "current", "mass"], head: ["rated-load", "mass"], legs: ["height", "mass"], other: ["mass", "size"],
+  battery: ["battery-energy", "mass"], lens: ["mass", "size"], plate: ["mass"], head: ["rated-load", "mass"],
+  regulator: ["regulator-output-voltage", "regulator-maximum-current", "mass"], legs: ["legs-height", "mass"],
+  other: ["mass", "size"],
 };
-const ofDevice = ["power", "voltage", "current", "mass"];
+const ofDevice = ["power-record", "label-voltage", "label-current", "mass"];
 
 export class OwnFigures {
   /** @type {Field[]} */

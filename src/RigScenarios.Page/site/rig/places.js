@@ -17,6 +17,8 @@ export class Places {
   #rows = new Map();
   /** @type {string | null} */
   #slide = null;
+  /** The move that is asked for next. @type {{ name: string, text: string } | null} */
+  #wanted = null;
 
   /**
    * @param {import("./state.js").Rig} rig
@@ -45,19 +47,39 @@ export class Places {
   /** @param {string} name */
   #path(name) { return `builds.${this.rig.place.build}.places.${name}.forward`; }
 
-  // Where it was when the rig was opened is where it is put back to: then the file says again what it said.
+  // Where it was when the rig was opened is where it is put back to: then the file says again what it said. The first move of a
+  // thing is asked for, because the places of the others are written down with it; after that it is a field like any other.
   /** @param {string} name @param {number} millimetres */
   #move(name, millimetres) {
-    const path = this.#path(name), title = this.#moveable.get(name)?.title ?? name;
-    const opened = this.rig.openedText(path), isOpened = numberIn(opened, "mm") === rounded(millimetres);
-    this.rig.set(path, isOpened ? opened : `${rounded(millimetres)} mm`, { name: `place: ${title}`, key: `place ${name}` });
+    const path = this.#path(name), title = this.#moveable.get(name)?.title ?? name, opened = this.rig.openedText(path);
+    const text = numberIn(opened, "mm") === rounded(millimetres) ? opened : `${rounded(millimetres)} mm`;
+    const doing = { name: `place: ${title}`, key: `place ${name}` };
+    if (this.rig.has(path)) { this.rig.set(path, text, doing); return; }
+    const isAsked = this.#wanted !== null;
+    this.#wanted = { name, text };
+    if (!isAsked) this.#ask(doing);
   }
 
+  // Of the moves during one question only the newest is asked for next.
+  /** @param {{ name: string, key: string }} doing */
+  async #ask(doing) {
+    while (this.#wanted) {
+      const { name, text } = this.#wanted;
+      await this.rig.edit({ do: "move", thing: name, forward: text }, doing);
+      const { name: next, text: newest } = this.#wanted;
+      const isDone = next === name && newest === text;
+      this.#wanted = isDone || this.rig.has(this.#path(next)) ? null : this.#wanted;
+      if (!isDone && this.#wanted === null) this.rig.set(this.#path(next), newest, doing);
+    }
+  }
+
+  // A thing that had no place when the rig was opened gets the usual one again.
   /** @param {string} name */
   #putBack(name) {
     const path = this.#path(name), opened = this.rig.openedText(path);
     const doing = { name: `place: ${this.#moveable.get(name)?.title ?? name}` };
-    if (opened) this.rig.set(path, opened, doing); else this.rig.change((given) => without(given, path), doing);
+    if (opened) this.rig.set(path, opened, doing);
+    else this.rig.change((given) => without(given, path.slice(0, path.lastIndexOf("."))), doing);
   }
 
   /** @param {{ moveable: Moveable[], batterySlide: string | null }} answer @param {import("./answer.js").Answer} asked */
@@ -89,7 +111,14 @@ export class Places {
 
   /** @param {Moveable} part */
   #row(part) {
-    const field = new Field(this.rig, { key: `place-${part.value}`, label: part.title, unit: "mm", path: "" });
+    const field = new Field(this.rig, { key: `place-${part.value}`, label: part.title, unit: "mm", path: "" }, {
+      read: () => this.rig.text(this.#path(part.value)),
+      write: (text) => {
+        const millimetres = numberIn(text, "mm"), path = this.#path(part.value);
+        if (this.rig.has(path)) this.rig.set(path, text, { name: `place: ${part.title}`, key: `text ${path}`, isQuick: false });
+        else if (millimetres !== null) this.#move(part.value, millimetres);
+      },
+    });
     const range = el("span", { class: "place-range" });
     const back = el("button", { type: "button", class: "quiet", "aria-label": `Put back: ${part.title}`,
       onclick: () => this.#putBack(part.value) }, "Put back");

@@ -1,6 +1,7 @@
 // Problems stand at the field that they are about. What has no field on the page is told in one place below the answer.
 import { el } from "../shared/parts.js";
 import { freshId, inWords } from "../shared/tell.js";
+import { placesOf } from "./paths.js";
 import { around } from "./tree.js";
 
 /** @typedef {{ path?: string, text: string, severity?: string, accepted?: string, nearest?: string }} Problem */
@@ -9,29 +10,37 @@ export class ProblemNotes {
   /** @type {{ note: HTMLElement, field: HTMLElement }[]} */
   #notes = [];
 
-  /** @param {HTMLElement} form @param {HTMLElement} rest */
-  constructor(form, rest) {
+  /** @param {import("./state.js").Rig} rig @param {HTMLElement} form @param {HTMLElement} rest */
+  constructor(rig, form, rest) {
+    this.rig = rig;
     this.form = form;
     this.rest = rest;
   }
 
-  /** @param {Problem[]} problems */
+  /** Shows these in the place of those before. @param {Problem[]} problems */
   show(problems) {
     for (const { note, field } of this.#notes) {
       note.remove();
       field.removeAttribute("aria-invalid");
       this.#describe(field, (ids) => ids.filter((id) => id !== note.id));
     }
+    this.#notes = [];
+    this.rest.replaceChildren();
+    this.#tellAll(problems);
+  }
+
+  /** Shows more of them, all at one field. @param {Problem[]} problems @param {string} path */
+  add(problems, path) { this.#tellAll(problems.map((problem) => ({ ...problem, path }))); }
+
+  /** @param {Problem[]} problems */
+  #tellAll(problems) {
     const fields = fieldsIn(this.form);
-    /** @type {Problem[]} */
-    const homeless = [];
-    this.#notes = problems.flatMap((problem) => {
-      const field = fields.get(around(fields.keys(), problem.path ?? "") ?? "");
-      if (!field) homeless.push(problem);
-      return field ? [this.#tell(problem, field)] : [];
-    });
-    this.rest.hidden = homeless.length === 0;
-    this.rest.replaceChildren(...homeless.map((problem) => el("li", {}, inWords(problem))));
+    for (const problem of problems) {
+      const field = fieldAt(this.rig, fields, problem.path ?? "");
+      if (field) this.#notes.push(this.#tell(problem, field));
+      else this.rest.append(el("li", {}, inWords(problem)));
+    }
+    this.rest.hidden = this.rest.childElementCount === 0;
   }
 
   /** @param {Problem} problem @param {HTMLElement} field */
@@ -74,13 +83,24 @@ function fieldsIn(form) {
     .map((field) => [field.dataset.path ?? "", field]));
 }
 
+// The field at a path or around it; for what no field is about, the thing that it is about.
+/** @param {import("./state.js").Rig} rig @param {Map<string, HTMLElement>} fields @param {string} path */
+function fieldAt(rig, fields, path) {
+  for (const candidate of [path, ...placesOf(path, rig.place.build, rig.view)]) {
+    const found = around(fields.keys(), candidate);
+    if (found !== null) return fields.get(found) ?? null;
+  }
+  return null;
+}
+
 /**
  * Goes to the field at a path, or the nearest around it; true if there is one.
+ * @param {import("./state.js").Rig} rig
  * @param {HTMLElement} form
  * @param {string} path
  */
-export function goTo(form, path) {
-  const fields = fieldsIn(form), field = fields.get(around(fields.keys(), path) ?? "");
+export function goTo(rig, form, path) {
+  const field = fieldAt(rig, fieldsIn(form), path);
   if (!field) return false;
   unfold(field);
   field.scrollIntoView({ block: "center" });

@@ -2,7 +2,7 @@
 import { byId } from "../shared/elements.js";
 import { Answer } from "./answer.js";
 import { ask } from "../shared/program.js";
-import { askedFields } from "./asked.js";
+import { askedFields, askedQuestions, fieldOfEdit } from "./asked.js";
 import { Compare } from "./compare.js";
 import { Day } from "./day.js";
 import { Fields } from "./fields.js";
@@ -50,14 +50,14 @@ function tellRefused(error) {
 
 /** @param {Rig} rig @param {any} knowledge @param {HTMLElement} form */
 function connect(rig, knowledge, form) {
-  const fields = new Fields(rig, knowledge.fields, form, askedFields(rig));
+  const fields = new Fields(rig, [...knowledge.fields, ...askedQuestions], form, askedFields(rig));
   new Things(rig, fields, knowledge, form);
   const wiring = new Wiring(rig, byId("wiring"), byId("wiring-empty"));
   const choice = new WiringChoice(rig, byId("answer-parts"));
   const day = new Day(rig, knowledge);
   new Journey(rig, byId("journey"));
   new Save(rig);
-  const problems = new ProblemNotes(form, byId("answer-problems"));
+  const problems = new ProblemNotes(rig, form, byId("answer-problems"));
   const answer = new Answer(rig, form);
   new Places(rig, fields, answer);
   new Compare(rig, answer);
@@ -70,10 +70,9 @@ function connect(rig, knowledge, form) {
     day.showProblems(detail.problems);
     problems.show(detail.problems);
   });
-  const refused = (/** @type {any[]} */ found) => { day.showProblems(found); problems.show(found); };
-  answer.onRefused(refused);
-  rig.onRefused(({ status, problems: found }) => {
-    if (status < 500 && status > 0) refused(found);
+  answer.onRefused((found) => { day.showProblems(found); problems.show(found); });
+  rig.onRefused(({ status, problems: found, edit }) => {
+    if (status < 500 && status > 0) problems.add(found, fieldOfEdit(edit));
     else answer.view.tellAway(`${found.map(inWords).join(" ")} What you entered is kept in this window.`);
   });
   rig.addEventListener("saved", () => showPlace(rig));

@@ -25,7 +25,7 @@ export class ThingRow {
     this.countField = el("label", { class: "thing-many" }, "×", this.count);
     this.remove = el("button", { type: "button", class: "quiet thing-remove", onclick: () => this.#takeAway(gone) }, "Take away");
     this.notListed = el("button", { type: "button", class: "quiet thing-own", onclick: () => this.#choose(notListed) },
-      "Mine is not listed");
+      question.kinds.length > 0 ? "Mine is not listed" : "Add one");
     this.own = new OwnFigures(rig, fields, knowledge.label, question.key);
     this.choice = new PartsChoice({
       label: question.label, describedBy, options, hint: question.required ? "Choose, or type to search" : "None",
@@ -48,7 +48,7 @@ export class ThingRow {
     this.choice.input.setAttribute("aria-label", of === 1 ? this.question.label : `${this.question.label}, ${at + 1} of ${of}`);
   }
 
-  focus() { this.choice.input.focus(); }
+  focus() { (this.question.kinds.length > 0 ? this.choice.input : this.notListed).focus(); }
 
   /** It stands in the form no more. */
   leave() { this.own.leave(); }
@@ -56,6 +56,8 @@ export class ThingRow {
   show() {
     const thing = this.name ? this.rig.thing(this.name) : null, isOwn = thing?.own !== null && thing !== null;
     this.element.classList.toggle("thing-open", !thing);
+    // Of some kinds there is no list: only the figures of their labels.
+    this.choice.element.hidden = this.question.kinds.length === 0;
     this.choice.input.dataset.path = thing ? `kit.${this.name}` : `missing.${this.question.key}`;
     this.element.dataset.thing = this.name ?? "";
     const value = isOwn ? notListed : thing?.part ?? "";
@@ -64,12 +66,12 @@ export class ThingRow {
     if (this.figures.textContent !== figures) this.figures.textContent = figures;
     this.figures.hidden = figures === "";
     this.notListed.hidden = isOwn;
-    this.countField.hidden = !thing?.count;
+    this.countField.hidden = !thing?.count || !this.question.many;
     if (document.activeElement !== this.count) this.count.value = (thing?.count && this.rig.text(thing.count)) || "1";
     this.count.dataset.path = thing?.count ?? "";
     const title = thing?.title || this.question.label;
     this.remove.setAttribute("aria-label", `Take away: ${title}`);
-    this.notListed.setAttribute("aria-label", `Mine is not listed: ${this.question.label}`);
+    this.notListed.setAttribute("aria-label", `${this.notListed.textContent}: ${this.question.label}`);
     this.own.show(thing?.own ?? null);
   }
 

@@ -16,7 +16,7 @@ export class Things {
     const placeOf = (/** @type {string} */ key) =>
       places.find((place) => place.dataset.questions?.split(" ").includes(key)) ?? rest ?? places[0];
     /** @type {Question[]} */
-    const questions = knowledge.questions.filter((/** @type {any} */ asked) => asked.kinds?.length > 0)
+    const questions = knowledge.questions
       .map((/** @type {any} */ question) => new Question(rig, fields, knowledge, question, placeOf(question.key)));
     rig.addEventListener("opened", () => { for (const question of questions) question.begin(); });
     rig.onChanged(() => { for (const question of questions) question.show(); });
