@@ -1,4 +1,5 @@
 using Plotly.NET;
+using RigScenarios.Charts.Pages;
 using RigScenarios.Charts.Style;
 
 namespace RigScenarios.Charts;
@@ -53,15 +54,25 @@ public sealed record Figure
     /// <param name="alternativeText">The chart in words.</param>
     /// <param name="chart">The chart, best made with <c>UseDefaults: false</c>.</param>
     /// <param name="data">The numbers that it shows.</param>
+    /// <exception cref="ArgumentException">It has a trace that the pages' script does not draw:
+    /// <see cref="ChartScript.TraceTypes"/>.</exception>
     public static Figure FromChart(string slug, string title, string alternativeText, GenericChart chart,
-        ChartTable data) => new()
+        ChartTable data)
     {
-        Slug = slug,
-        Title = title,
-        AlternativeText = alternativeText,
-        Specification = new PlotlySpecification(GenericChart.getTraces(chart)).With(GenericChart.getLayout(chart)).ToJson(),
-        Data = data,
-    };
+        var traces = GenericChart.getTraces(chart);
+        // It would draw nothing, and say so only in the browser.
+        if (traces.FirstOrDefault(trace => !ChartScript.TraceTypes.Contains(trace.type)) is { } other)
+            throw new ArgumentException($"A page does not draw \"{other.type}\". It draws "
+                + $"{string.Join(", ", ChartScript.TraceTypes.Order(StringComparer.Ordinal))}.", nameof(chart));
+        return new()
+        {
+            Slug = slug,
+            Title = title,
+            AlternativeText = alternativeText,
+            Specification = new PlotlySpecification(traces).With(GenericChart.getLayout(chart)).ToJson(),
+            Data = data,
+        };
+    }
 
     /// <summary>A name as part of a slug: what is neither letter nor digit becomes a hyphen.</summary>
     internal static string SlugOf(string name) =>

@@ -14,7 +14,8 @@ public sealed partial class PageTests(TrialRun trial)
 
     [Fact]
     public void The_drawing_script_is_there_once() =>
-        Assert.Single(Regex.Matches(page, "plotly\\.js v2", RegexOptions.None, TimeSpan.FromSeconds(10)));
+        Assert.Single(Regex.Matches(page, "plotly\\.js \\(cartesian - minified\\) v2", RegexOptions.None,
+            TimeSpan.FromSeconds(10)));
 
     [Fact]
     public void Nothing_is_fetched_when_it_opens()

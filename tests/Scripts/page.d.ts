@@ -36,11 +36,15 @@ declare global {
   interface Window {
     /** figure.js: draws charts, and makes pictures of them. */
     rigFigures: {
-      draw(element: Element, specification: unknown): Promise<unknown>;
-      forget(element: Element): void;
+      draw(element: HTMLElement, specification: any): Promise<unknown>;
+      forget(element: HTMLElement): void;
       redraw(): void;
-      picture(specification: unknown,
+      picture(specification: any,
         options: { format: string, width: number, height: number, scale?: number }): Promise<string>;
     };
+    /** The same for pages that are kept: draws a figure where its name says. */
+    rigFigure: (slug: string, specification: any) => void;
+    /** plotly.js. */
+    Plotly: any;
   }
 }

@@ -1,31 +1,27 @@
-using System.Reflection;
-using Plotly.NET;
-
 namespace RigScenarios.Charts.Pages;
 
 /// <summary>
-/// The scripts and styles that figures need, once on a page: plotly.js (MIT licence, its notice is kept), which Plotly.NET
-/// carries with it, and the few lines of our own that draw a figure. Nothing is fetched: a page works with no network.
+/// The scripts and styles that figures need, once on a page: of plotly.js (MIT licence, which stands above it) the part that
+/// draws flat charts, as its makers publish it, and the few lines of our own that draw a figure. Nothing is fetched: a page works
+/// with no network.
 /// </summary>
+/// <remarks>Plotly.NET carries the whole of plotly.js, with maps, globes and solids: nearly three times as much for every
+/// page.</remarks>
 public static class ChartScript
 {
-    private static readonly Lazy<string> PlotlyText = new(() =>
-        Read(typeof(GenericChart).Assembly, name => name.Contains("plotly", StringComparison.Ordinal)
-            && name.EndsWith(".min.js", StringComparison.Ordinal)));
+    private static readonly Lazy<string> PlotlyText =
+        new(() => $"/*\n{Read("plotly.LICENSE").TrimEnd()}\n*/\n{Read(".min.js").TrimEnd()}\n");
 
-    private static readonly Lazy<string> Own =
-        new(() => Read(typeof(ChartScript).Assembly, name => name.EndsWith("figure.js", StringComparison.Ordinal)));
+    private static readonly Lazy<string> Own = new(() => Read("figure.js"));
 
     // Some notebook pages define a module loader: without the wrapper plotly.js would register there and not on the page.
     private static readonly Lazy<string> Text = new(() =>
         $"(function(define, module, exports) {{\n{PlotlyText.Value}\n}}).call(window);\n{Own.Value}".Replace("</script",
             "<\\/script", StringComparison.OrdinalIgnoreCase));
 
-    private static readonly Lazy<string> Styles =
-        new(() => Read(typeof(ChartScript).Assembly, name => name.EndsWith("figure.css", StringComparison.Ordinal)));
+    private static readonly Lazy<string> Styles = new(() => Read("figure.css"));
 
-    private static readonly Lazy<string> PageStyles =
-        new(() => Read(typeof(ChartScript).Assembly, name => name.EndsWith("page.css", StringComparison.Ordinal)));
+    private static readonly Lazy<string> PageStyles = new(() => Read("page.css"));
 
     /// <summary>The script and style elements that must stand once on a page, before the first figure.</summary>
     public static string Html => $"<style>\n{Styles.Value}</style>\n<script>{InPage}</script>\n";
@@ -33,7 +29,14 @@ public static class ChartScript
     /// <summary>What stands in that script element, to the letter.</summary>
     internal static string InPage => $"\n{Text.Value}\n";
 
-    /// <summary>plotly.js, as a file of its own.</summary>
+    /// <summary>The kinds of traces that the script draws, by plotly.js's names; a test asks the script itself.</summary>
+    public static IReadOnlySet<string> TraceTypes { get; } = new HashSet<string>(StringComparer.Ordinal)
+    {
+        "bar", "box", "contour", "heatmap", "histogram", "histogram2d", "histogram2dcontour", "image", "pie", "scatter",
+        "scatterternary", "violin",
+    };
+
+    /// <summary>The part of plotly.js, under its licence, as a file of its own.</summary>
     public static string Plotly => PlotlyText.Value;
 
     /// <summary>The script that draws figures, as a file of its own; needs <see cref="Plotly"/> before it.</summary>
@@ -45,9 +48,11 @@ public static class ChartScript
     /// <summary>The styles of a page of our own, beyond those of figures, tables and answers.</summary>
     internal static string PageStyle => PageStyles.Value;
 
-    private static string Read(Assembly assembly, Func<string, bool> isWanted)
+    private static string Read(string ending)
     {
-        using var stream = assembly.GetManifestResourceStream(assembly.GetManifestResourceNames().Single(isWanted))!;
+        var assembly = typeof(ChartScript).Assembly;
+        using var stream = assembly.GetManifestResourceStream(assembly.GetManifestResourceNames()
+            .Single(name => name.EndsWith(ending, StringComparison.Ordinal)))!;
         using var reader = new StreamReader(stream);
         return reader.ReadToEnd();
     }

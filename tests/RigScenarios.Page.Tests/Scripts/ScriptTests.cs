@@ -8,9 +8,13 @@ namespace RigScenarios.Page.Tests.Scripts;
 public sealed partial class ScriptTests
 {
     // The folders of the site that are held to both so far.
-    private static readonly string[] Folders = ["shared", "file", "shelf"];
-
-    private static string Site { get; } = Path.Combine(Checkout.Root, "src", "RigScenarios.Page", "site");
+    private static readonly string[] Folders =
+    [
+        .. ((string[])["shared", "file", "shelf"]).Select(folder =>
+            Path.Combine(Checkout.Root, "src", "RigScenarios.Page", "site", folder)),
+        Path.Combine(Checkout.Root, "src", "RigScenarios.Charts", "Pages"),
+        NodeProgram.Folder,
+    ];
 
     [Fact]
     public async Task The_types_fit()
@@ -29,17 +33,35 @@ public sealed partial class ScriptTests
     {
         var (code, told) = await NodeProgram.RunPackageAsync("@biomejs/biome", "bin/biome", ["lint", "--config-path=.",
             "--error-on-warnings", "--max-diagnostics=none", "--colors=off",
-            .. Folders.Select(folder => Path.Combine(Site, folder))]);
+            .. Folders]);
         Assert.True(code == 0, told);
-        var files = Folders.SelectMany(folder => Directory.GetFiles(Path.Combine(Site, folder))).Count();
-        var checkedFiles = int.Parse(CheckedFiles().Match(told).Groups["count"].Value,
-            System.Globalization.CultureInfo.InvariantCulture);
-        Assert.Equal(files, checkedFiles);
+        var files = Folders.SelectMany(folder => Directory.GetFiles(folder))
+            .Count(file => Path.GetFileName(file) != "package-lock.json"
+                && Path.GetExtension(file) is ".js" or ".css" or ".html" or ".ts" or ".json" or ".jsonc");
+        Assert.Equal(files, Count(CheckedFiles(), told));
     }
 
+    // They need Node.js and none of the packages.
+    [Fact]
+    public async Task Their_own_tests_pass()
+    {
+        var (code, told) = await NodeProgram.RunAsync("--test", "--test-reporter=tap");
+        Assert.True(code == 0,
+            string.Join('\n', told.Split('\n').Where(line => !line.StartsWith("ok ", StringComparison.Ordinal))));
+        Assert.True(Count(Passed(), told) >= 70, told);
+    }
+
+    private static int Count(Regex count, string told) =>
+        int.Parse(count.Match(told).Groups["count"].Value, System.Globalization.CultureInfo.InvariantCulture);
+
     private static IEnumerable<string> Scripts() =>
-        Folders.SelectMany(folder => Directory.GetFiles(Path.Combine(Site, folder), "*.js"));
+        Folders.SkipLast(1).SelectMany(folder => Directory.GetFiles(folder, "*.js"));
 
     [GeneratedRegex(@"Checked (?<count>\d+) files?", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex CheckedFiles();
+
+    [GeneratedRegex(@"^# pass (?<count>\d+)",
+        RegexOptions.ExplicitCapture | RegexOptions.Multiline | RegexOptions.CultureInvariant,
+        1000)]
+    private static partial Regex Passed();
 }

@@ -96,6 +96,23 @@ public sealed partial class SourceRulesTests
             file => File.ReadAllText(file).Contains("://", StringComparison.Ordinal), atLeast: 2);
     }
 
+    // Whoever puts something else in the server's place does so at one door.
+    [Fact]
+    public void One_script_of_the_page_asks_a_network_and_no_other()
+    {
+        var asking = SourceFiles.OfPages.Where(file => file.EndsWith(".js", StringComparison.Ordinal)
+            && AsksANetwork().IsMatch(Comments().Replace(File.ReadAllText(file), ""))).Select(file => Path.GetFileName(file));
+        Assert.Equal(["api.js", "connection.js", "server.js"], asking);
+    }
+
+    [Theory]
+    [InlineData("await fetch(path)", true)]
+    [InlineData("new WebSocket(address)", true)]
+    [InlineData("navigator.sendBeacon('/x')", true)]
+    [InlineData("fetchFile(path)", false)]
+    public void The_search_for_what_asks_a_network_finds_what_it_should(string text, bool found) =>
+        Assert.Equal(found, AsksANetwork().IsMatch(text));
+
     [Fact]
     public void The_core_library_knows_no_console_and_no_charts()
     {
@@ -145,6 +162,10 @@ public sealed partial class SourceRulesTests
 
     [GeneratedRegex("Helper|Util|Manager|Common(?!Practice)", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Empty();
+
+    [GeneratedRegex(@"\b(fetch|sendBeacon|WebSocket|XMLHttpRequest|EventSource|SharedWorker|Worker)\(",
+        RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
+    private static partial Regex AsksANetwork();
 
     [GeneratedRegex(@"""([^""\\\n]|\\.)*""", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
     private static partial Regex Strings();

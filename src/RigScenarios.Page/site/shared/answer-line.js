@@ -13,6 +13,7 @@ export function makeAnswerLine({ sight, holder, head }) {
   const isOpen = () => sight.classList.contains("is-open");
   const show = () => { line.hidden = holder.hidden || (isSeen && !isOpen()); };
 
+  /** @param {boolean} toOpen */
   function setOpen(toOpen) {
     document.documentElement.style.setProperty("--rs-line-height", `${line.offsetHeight}px`);
     holder.style.minHeight = toOpen ? `${holder.offsetHeight}px` : "";
@@ -22,12 +23,14 @@ export function makeAnswerLine({ sight, holder, head }) {
   }
 
   // The sentence counts as seen where neither the window's edge nor the controls at its foot cover it.
+  /** @type {IntersectionObserver | null} */
   let watch = null;
+  /** @param {number} covered in pixels, of the window's lower edge */
   function follow(covered) {
     watch?.disconnect();
     watch = new IntersectionObserver(entries => {
       if (isOpen()) return;
-      isSeen = entries.at(-1).intersectionRatio > 0.98;
+      isSeen = (entries.at(-1)?.intersectionRatio ?? 0) > 0.98;
       show();
     }, { rootMargin: `0px 0px ${-covered}px 0px`, threshold: [0, 0.5, 0.99, 1] });
     watch.observe(mark);
@@ -48,7 +51,7 @@ export function makeAnswerLine({ sight, holder, head }) {
 
   return {
     element: line,
-    /** The line's words, as markup that the server made from escaped text. */
+    /** The line's words, as markup that the program made from escaped text. @param {string} html */
     say(html) {
       if (text.innerHTML !== html) text.innerHTML = html;
       show();

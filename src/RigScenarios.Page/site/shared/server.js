@@ -142,7 +142,7 @@ class ServerLine {
    */
   async #why(wasOpen) {
     try {
-      const words = this.on.gone?.(await server.ask("shelf", {}));
+      const shelf = await server.ask("shelf", {}), words = this.on.gone?.(shelf);
       if (words) return { words, isFinal: true };
       return { words: wasOpen ? "The line to the program broke. Trying again…"
         : "The program has no line free for this page. Is it open in many windows? Trying again…", isFinal: false };
