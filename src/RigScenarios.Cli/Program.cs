@@ -30,6 +30,7 @@ namespace RigScenarios.Cli
                 WiringCommand.Create(clock ?? TimeProvider.System),
                 SweepCommand.Create(),
                 TravelCommand.Create(clock ?? TimeProvider.System),
+                TakeAlongCommand.Create(clock ?? TimeProvider.System),
                 NotebookCommand.Create(),
                 NewCommand.Create(),
                 OpenCommand.Create(clock ?? TimeProvider.System),

@@ -46,11 +46,14 @@ internal sealed class ScenarioOptions
     }
 
     /// <summary>What every command takes that gives the answer or a part of it.</summary>
-    public void AddAnswerTo(Command command)
+    /// <param name="command">The command.</param>
+    /// <param name="json">Whether it prints JSON too.</param>
+    public void AddAnswerTo(Command command, bool json = true)
     {
         AddTo(command);
         command.Add(reserve);
-        command.Add(json);
+        if (json)
+            command.Add(this.json);
     }
 
     /// <summary>Only the file and the changes, for a command that is about no build and no day.</summary>
@@ -88,15 +91,26 @@ internal sealed class ScenarioOptions
     /// <param name="cancellation">Stops it.</param>
     public IReadOnlyList<RigAnswer> Answers(ParseResult parsed, Scenario scenario, DateOnly today, CancellationToken cancellation)
     {
-        var options = AnswerOptions.EndOnly with
-        {
-            Today = today,
-            Wish = OptionValue.Read(parsed.GetValue(reserve),
-                new DurationFormat(Duration.Zero, Duration.FromHours(1000), "1 h"), "--reserve"),
-        };
+        var options = Asked(parsed, today);
         var (builds, names) = (Builds(parsed, scenario), Days(parsed, scenario));
         return [.. builds.Select(name => RigAnswer.Of(scenario, name, names, options, cancellation: cancellation))];
     }
+
+    /// <summary>The answer of the first of the builds that are asked about.</summary>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="today">The day for a journey without a date.</param>
+    /// <param name="cancellation">Stops it.</param>
+    public RigAnswer FirstAnswer(ParseResult parsed, Scenario scenario, DateOnly today, CancellationToken cancellation) =>
+        RigAnswer.Of(scenario, Builds(parsed, scenario)[0], Days(parsed, scenario), Asked(parsed, today),
+            cancellation: cancellation);
+
+    private AnswerOptions Asked(ParseResult parsed, DateOnly today) => AnswerOptions.EndOnly with
+    {
+        Today = today,
+        Wish = OptionValue.Read(parsed.GetValue(reserve),
+            new DurationFormat(Duration.Zero, Duration.FromHours(1000), "1 h"), "--reserve"),
+    };
 
     /// <summary>The builds that are asked about: all, or the one that was named.</summary>
     public IReadOnlyList<string> Builds(ParseResult parsed, Scenario scenario) =>

@@ -12,6 +12,10 @@ public static class AnswerCautions
     public const string Polarity =
         "Which contact is positive is not told here for any connector: measure it with a meter before you plug anything in.";
 
+    /// <summary>Beside every answer.</summary>
+    public const string Always = "The makers' limits go first, and local rules. Lithium batteries can burn: never use one that is "
+        + "swollen, damaged or wet, never bridge its contacts, never work around its protection.";
+
     private const double ColdCelsius = 5;
     private const double HotCelsius = 40;
 
@@ -39,8 +43,7 @@ public static class AnswerCautions
         if (air.Max().DegreesCelsius > HotCelsius)
             cautions.Add("Heat: keep batteries out of the sun.");
         cautions.AddRange(PowerCautions.Batteries(answer.Plan));
-        cautions.Add("The makers' limits go first, and local rules. Lithium batteries can burn: never use one that is "
-            + "swollen, damaged or wet, never bridge its contacts, never work around its protection.");
+        cautions.Add(Always);
         return cautions;
     }
 

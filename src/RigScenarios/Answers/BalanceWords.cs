@@ -28,6 +28,9 @@ public static class BalanceWords
         "How long it can be held follows from the greatest effort of the operator's own shoulder, measured "
             + "(in-hands.greatest-effort).";
 
+    /// <summary>Beside every rig that is lifted.</summary>
+    internal const string Lifting = "Lift heavy rigs with two people, and tighten every lock before you carry them.";
+
     /// <summary>Where to set camera plate and counterbalance; null without a head.</summary>
     public static string? Setting(BuildBalance balance)
     {
@@ -116,7 +119,7 @@ public static class BalanceWords
             cautions.Add("Tipping is worked out for a tripod that is locked and stiff, on hard ground, nobody touching it. "
                 + "Soft ground, a knock or a cable takes less. Put on ballast and have somebody hold it. Anything raised over "
                     + "people is work for a qualified rigger, with safety lines.");
-        cautions.Add("Lift heavy rigs with two people, and tighten every lock before you carry them.");
+        cautions.Add(Lifting);
         if (balance.Rig.Build.Stance != Stance.Tripod)
             cautions.Add("How long somebody can hold a rig differs widely between people. Put it down before it hurts; hand "
                 + "over.");

@@ -15,6 +15,11 @@ public static class ChargerWords
             .Select(charger => Of(charger.Key, charger.Value, plan))];
     }
 
+    /// <summary>Bays, current and hours of power of each charger, without what it then draws.</summary>
+    /// <param name="plan">The plan.</param>
+    internal static IEnumerable<string> Given(DayPlan plan) => plan.Chargers.Where(charger => charger.Value.Bays > 0)
+        .Select(charger => $"{charger.Key}: {Bays(charger.Value)}{PowerOf(charger.Value)}.");
+
     /// <summary>Where a charger stands that is counted in air of its own, as an assumption; none where the file says
     /// it.</summary>
     /// <param name="chargers">The chargers by name.</param>
@@ -43,9 +48,24 @@ public static class ChargerWords
 
     private static string Of(string name, DayCharger charger, DayPlan plan)
     {
-        var bays = charger.Bays == 1 ? "one bay" : $"{charger.Bays} bays";
         var stands = charger.Stands is { } place ? $", {place}" : "";
         var air = charger.Ambient is { } own ? $", in air of {own.DegreesCelsius:0.#} °C" : "";
+        var watts = (double)Draw(charger, plan).Watts;
+        if (watts <= 0)
+            return $"{name}: {Bays(charger)}{stands}{air}{PowerOf(charger)}. It gets no power.";
+        var factor = (charger.PowerFactor ?? DayCharger.UsualPowerFactor).DecimalFractions;
+        var assumed = charger.PowerFactor is null ? ", assumed" : "";
+        var outlet = charger.SupplyRating is { } rating ? $"the outlet is rated for {(double)rating.Voltamperes:0} VA"
+            : "compare that with the outlet's label";
+        return $"{name}: {Bays(charger)}{stands}{air}{PowerOf(charger)}. It draws up to {watts:0} W, which is "
+            + $"{watts / factor:0} VA at a power factor of {factor:0.##}{assumed}; {outlet}.";
+    }
+
+    private static string Bays(DayCharger charger) =>
+        $"{(charger.Bays == 1 ? "one bay" : $"{charger.Bays} bays")} of {charger.Current.Amperes:0.##} A";
+
+    private static string PowerOf(DayCharger charger)
+    {
         var from = charger.PowerFrom switch
         {
             PowerSource.Generator => "a generator",
@@ -55,15 +75,6 @@ public static class ChargerWords
         };
         var hours = charger.PowerHours.Count == 0 ? "" : string.Join(" and ",
             charger.PowerHours.Select(range => $" {range.From:HH:mm} to {range.To:HH:mm}"));
-        var power = from is not null ? $"; power from {from}{hours}" : hours.Length > 0 ? $"; power{hours}" : "";
-        var watts = (double)Draw(charger, plan).Watts;
-        if (watts <= 0)
-            return $"{name}: {bays} of {charger.Current.Amperes:0.##} A{stands}{air}{power}. It gets no power.";
-        var factor = (charger.PowerFactor ?? DayCharger.UsualPowerFactor).DecimalFractions;
-        var assumed = charger.PowerFactor is null ? ", assumed" : "";
-        var outlet = charger.SupplyRating is { } rating ? $"the outlet is rated for {(double)rating.Voltamperes:0} VA"
-            : "compare that with the outlet's label";
-        return $"{name}: {bays} of {charger.Current.Amperes:0.##} A{stands}{air}{power}. It draws up to {watts:0} W, which is "
-            + $"{watts / factor:0} VA at a power factor of {factor:0.##}{assumed}; {outlet}.";
+        return from is not null ? $"; power from {from}{hours}" : hours.Length > 0 ? $"; power{hours}" : "";
     }
 }

@@ -95,6 +95,9 @@ public static class TravelWords
         return line.Battery.Installed ? rules.DevicesPlace.Value : "cabin bag, contacts covered";
     }
 
+    /// <summary>Where a device with its battery goes: "best in the cabin; …".</summary>
+    internal static string DevicesPlace(PassengerRules rules) => rules.DevicesPlace.Value["in its device, ".Length..];
+
     /// <summary>What to mind, the most general last.</summary>
     public static IReadOnlyList<string> Cautions(TravelAnswer answer)
     {
@@ -138,7 +141,7 @@ public static class TravelWords
             used.AddRange(answer.Lists.SelectMany(list => list.Numbers)
                 .Select(number => (number.Limit.Why, number.Limit.Source)));
             if (answer.Lists.Any(list => list.Lines.Any(line => line.Battery.Installed)))
-                used.Add(($"A device with its battery travels {passengers.DevicesPlace.Value["in its device, ".Length..]}.",
+                used.Add(($"A device with its battery travels {DevicesPlace(passengers)}.",
                     passengers.DevicesPlace.Source));
             if (MayBePowerBanks(answer))
                 used.Add((passengers.Outlets.Value, passengers.Outlets.Source));

@@ -23,12 +23,20 @@ public static class TripodWords
             : $", with the head tilted {worst.Tilt.Degrees:0}° at {worst.TipAngle.Degrees:0.0}°";
         var left = slope.Degrees > 0 ? $"; {ground} leaves {worst.OnSlope(slope).TipAngleLeft.Degrees:0.0}° of that" : "";
         var wind = balance.TippingGust is { } gust ? $", or a gust of {gust.MetersPerSecond:0.0} m/s" : "";
-        var ballast = StandBallast.Of(balance) is not { } bag
-            ? "" : Needed($"a lean of {bag.Wanted.Degrees:0.#}°", bag.Ballast, bag.Height)
-            + (bag.ForGust is { } more ? Needed("these gusts", more, bag.Height) : "");
         return $"On its tripod, at the worst pan: level it tips at a lean of {level.TipAngle.Degrees:0.0}°{tilted}{left}. On "
             + $"{ground} a push of {BalanceWords.InKilograms(push.Newtons)} at the height of the camera plate tips "
-                + $"it{wind}.{Expected(balance)}{ballast}";
+                + $"it{wind}.{Expected(balance)}{string.Concat(Ballast(balance))}";
+    }
+
+    /// <summary>The ballast that it needs, each a sentence with a space before it; none without a tripod whose figures are
+    /// known.</summary>
+    internal static IEnumerable<string> Ballast(BuildBalance balance)
+    {
+        if (StandBallast.Of(balance) is not { } bag)
+            yield break;
+        yield return Needed($"a lean of {bag.Wanted.Degrees:0.#}°", bag.Ballast, bag.Height);
+        if (bag.ForGust is { } more)
+            yield return Needed("these gusts", more, bag.Height);
     }
 
     /// <summary>Picking it up, as the revised NIOSH equation judges it.</summary>

@@ -1,0 +1,177 @@
+using RigScenarios.Answers.TakeAlong;
+
+namespace RigScenarios.Charts.TakeAlong;
+
+/// <summary>A section as it stands on the page.</summary>
+/// <param name="Section">The section.</param>
+/// <param name="Rows">The number of its rows that stand there.</param>
+/// <param name="Widths">Widths of its columns, percent of the section's; none but for a table.</param>
+internal sealed record PlacedSection(SheetSection Section, int Rows, IReadOnlyList<double> Widths);
+
+/// <summary>
+/// A sheet laid out on one page, so that it fits on A4 and on Letter: two columns, and what is wide below them. What does not fit
+/// goes row by row, the least important first, and is told.
+/// </summary>
+internal sealed class SheetLayout
+{
+    /// <summary>Size of the type, pt.</summary>
+    public const double Size = 7.5;
+
+    /// <summary>From one line to the next, pt.</summary>
+    public const double Line = 9.4;
+
+    /// <summary>Width of the print, pt: A4's 210 mm less 10 mm on each side.</summary>
+    public const double Width = 190 * PointsAMillimetre;
+
+    /// <summary>Height of the print, pt: Letter's 11 in less 10 mm at head and foot, and a little for rounding.</summary>
+    public const double Height = (279.4 - 20 - 3) * PointsAMillimetre;
+
+    /// <summary>Between the two columns, pt.</summary>
+    public const double Gap = 12;
+
+    /// <summary>Above and below the words of a row of a table, together, pt.</summary>
+    public const double RowPadding = 2.2;
+
+    /// <summary>At each side of a cell, pt.</summary>
+    public const double CellPadding = 2;
+
+    /// <summary>A section's heading with the room above and below it, pt.</summary>
+    public const double Heading = 20;
+
+    /// <summary>Room to write in beside a question, pt.</summary>
+    public const double Blank = 21;
+
+    private const double PointsAMillimetre = 72 / 25.4;
+    private readonly TakeAlongSheet sheet;
+    private readonly Dictionary<SheetSection, int> rows;
+
+    private SheetLayout(TakeAlongSheet sheet)
+    {
+        this.sheet = sheet;
+        rows = sheet.Sections.ToDictionary(section => section, section => section.Rows.Count);
+    }
+
+    /// <summary>The left column, the right one, and what is below both.</summary>
+    public (IReadOnlyList<PlacedSection> Left, IReadOnlyList<PlacedSection> Right, IReadOnlyList<PlacedSection> Below) Placed =>
+        Place();
+
+    /// <summary>What was left out, in one line; empty where nothing was.</summary>
+    public string LeftOut => TakeAlongSheets.LeftOut([.. sheet.Sections.Where(section => rows[section] < section.Rows.Count)
+        .Select(section => (section, rows[section]))]);
+
+    /// <summary>Lays a sheet out.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="whole">Whether nothing is left out, on however many pages.</param>
+    public static SheetLayout Of(TakeAlongSheet sheet, bool whole)
+    {
+        var layout = new SheetLayout(sheet);
+        while (!whole && layout.Total() > Height && layout.Cut())
+        {
+        }
+        return layout;
+    }
+
+    /// <summary>Takes the last row of the section that matters least; false where nothing may go any more.</summary>
+    private bool Cut()
+    {
+        var next = sheet.Sections.Where(section => section.GoesAs is not null && rows[section] > Math.Max(section.Keeps, 1))
+            .OrderBy(section => section.GoesAs).ThenByDescending(section => rows[section]).FirstOrDefault();
+        if (next is null)
+            return false;
+        rows[next]--;
+        return true;
+    }
+
+    private double Total()
+    {
+        var (left, right, below) = Place();
+        double Sum(IEnumerable<PlacedSection> sections, double width) =>
+            sections.Sum(section => HeightOf(section.Section, section.Rows, width));
+        return Head() + Math.Max(Sum(left, ColumnWidth), Sum(right, ColumnWidth)) + Sum(below, Width) + Foot();
+    }
+
+    private static double ColumnWidth => (Width - Gap) / 2;
+
+    private double Head()
+    {
+        var height = 18.0 + 13 + (Line * sheet.Days.Sum(day => SheetText.Lines(day, Width, Size)));
+        if (sheet.Headline.Length > 0)
+            height += 14 + (12.5 * SheetText.Lines(sheet.Headline, Width - 40, 10, bold: true));
+        return height + sheet.Questions.Sum(line => RowPadding
+            + (Line * SheetText.Lines(line.Words, (Width * QuestionWidth) - (2 * CellPadding), Size)));
+    }
+
+    /// <summary>The part of the width that a question's words have.</summary>
+    public const double QuestionWidth = 0.72;
+
+    private double Foot() => 8 + (Line * (SheetText.Lines(sheet.Foot, Width, Size)
+        + (LeftOut.Length > 0 ? SheetText.Lines(LeftOut, Width, Size, bold: true) : 0)));
+
+    // Each section goes where more room is left; the order stays as it is in each column.
+    private (IReadOnlyList<PlacedSection>, IReadOnlyList<PlacedSection>, IReadOnlyList<PlacedSection>) Place()
+    {
+        List<PlacedSection> left = [], right = [], below = [];
+        double leftHeight = 0, rightHeight = 0;
+        foreach (var section in sheet.Sections)
+        {
+            var placed = new PlacedSection(section, rows[section],
+                section.Form == SheetForm.Table ? Widths(section, rows[section], section.IsWide ? Width : ColumnWidth) : []);
+            if (section.IsWide)
+                below.Add(placed);
+            else if (leftHeight <= rightHeight)
+            {
+                left.Add(placed);
+                leftHeight += HeightOf(section, rows[section], ColumnWidth);
+            }
+            else
+            {
+                right.Add(placed);
+                rightHeight += HeightOf(section, rows[section], ColumnWidth);
+            }
+        }
+        return (left, right, below);
+    }
+
+    private static double HeightOf(SheetSection section, int rows, double width)
+    {
+        var shown = section.Rows.Take(rows).ToList();
+        var height = Heading - Line + (Line * SheetText.Lines(section.Title, width, 8.5, bold: true))
+            + (section.Note.Length > 0 ? 2 + (Line * SheetText.Lines(section.Note, width, Size)) : 0);
+        switch (section.Form)
+        {
+            case SheetForm.Table:
+                var widths = Widths(section, rows, width);
+                double Row(IReadOnlyList<string> cells, bool bold) => RowPadding + (Line * cells.Select((cell, i) =>
+                    SheetText.Lines(cell, (widths[i] / 100 * width) - (2 * CellPadding), Size, bold)).Max());
+                return height + Row(section.Columns, true) + shown.Sum(row => Row(row, false));
+            case SheetForm.Blanks:
+                return height + Line + shown.Sum(row => Math.Max(Blank, RowPadding
+                    + (Line * SheetText.Lines(row[0], (width * BlankQuestion) - (2 * CellPadding), Size))));
+            default:
+                return height + shown.Sum(row => 1.5 + (Line * SheetText.Lines(row[0], width - 12, Size)));
+        }
+    }
+
+    /// <summary>The part of the width that the question of a blank has.</summary>
+    public const double BlankQuestion = 0.42;
+
+    // The longest columns give up what is short, all down to one width; what is left over is shared.
+    private static List<double> Widths(SheetSection section, int rows, double width)
+    {
+        var wanted = section.Columns.Select((title, i) => (2 * CellPadding) + 1 + Math.Max(SheetText.Width(title, Size, true),
+            section.Rows.Take(rows).Select(row => SheetText.Width(row[i], Size)).DefaultIfEmpty(0).Max())).ToList();
+        if (wanted.Sum() > width)
+        {
+            var (most, left) = (0.0, width);
+            foreach (var (i, want) in wanted.Order().Index())
+            {
+                most = left / (wanted.Count - i);
+                if (want > most)
+                    break;
+                left -= want;
+            }
+            wanted = [.. wanted.Select(want => Math.Min(want, most))];
+        }
+        return [.. wanted.Select(want => Math.Round(100 * want / wanted.Sum(), 2))];
+    }
+}

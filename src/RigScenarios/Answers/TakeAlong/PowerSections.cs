@@ -1,0 +1,88 @@
+using RigScenarios.Simulation;
+using UnitsNet;
+
+namespace RigScenarios.Answers.TakeAlong;
+
+/// <summary>What is done with the batteries and when: swaps, times without an essential device, charging.</summary>
+internal static class PowerSections
+{
+    public static IEnumerable<SheetSection> Of(RigAnswer answer)
+    {
+        var times = new AnswerTimes(answer.Plan.Days);
+        yield return Swaps(answer, times);
+        if (Stops(answer, times) is { Rows.Count: > 0 } stops)
+            yield return stops;
+        if (answer.Plan.Chargers.Values.Any(charger => charger.Bays > 0))
+            yield return Charging(answer, times);
+    }
+
+    private static SheetSection Swaps(RigAnswer answer, AnswerTimes times)
+    {
+        var swaps = answer.Simulation.Swaps;
+        if (swaps.Count == 0)
+            return new("Swaps", SheetForm.Sentences, [["No battery is swapped."], .. Batteries(answer)]);
+        return new("Swaps", SheetForm.Table,
+            [.. swaps.Select(swap => new[]
+            {
+                times.At(swap.Time), times.Title(swap.Day, swap.Block) + (swap.Forced ? " (the rig had stopped)" : ""),
+                swap.Off is { } off ? $"{SheetWords.Thing(off)}, {SheetWords.Percent(swap.ChargeOff ?? Ratio.Zero)}" : "none",
+                $"{SheetWords.Thing(swap.On)}, {SheetWords.Percent(swap.ChargeOn)}",
+            })])
+        {
+            Columns = ["When", "In", "Comes off", "Goes on"],
+            Note = answer.Balance is { } balance && BalanceWords.BeforeSwap(balance) is { } before
+                ? $"At every swap: {before}" : "",
+            GoesAs = 5, Keeps = 4, Things = "swaps",
+        };
+    }
+
+    private static IEnumerable<IReadOnlyList<string>> Batteries(RigAnswer answer) => answer.EachDayBeginsAnew
+        ? [["No charger is planned: every day is to begin with charged batteries."]] : [];
+
+    private static SheetSection Stops(RigAnswer answer, AnswerTimes times) => new("Times without an essential device",
+        SheetForm.Table, [.. answer.Simulation.DownTimes.Where(down => !down.IsPlanned).Select(down => new[]
+        {
+            $"{times.At(down.Start)} to {times.At(down.End)}", answer.Simulation.Devices[down.Device].Title,
+            $"{AnswerSentences.Because(answer, down.Reason)}"
+                + (down.Awaits is { } awaits ? $"; {AnswerSentences.Because(new(awaits))}" : ""),
+        })])
+    {
+        Columns = ["When", "Without", "Reason"], GoesAs = 4, Keeps = 2, Things = "times without a device",
+    };
+
+    private static SheetSection Charging(RigAnswer answer, AnswerTimes times)
+    {
+        var rows = answer.Simulation.Batteries.SelectMany(battery => Charges(battery.Value)
+            .Select(span => (span.Start, Cells: new[]
+            {
+                SheetWords.Thing(battery.Key), times.At(span.Start), times.At(span.End),
+                $"{span.ChargeAtStart.Percent:0} to {SheetWords.Percent(span.ChargeAtEnd)}",
+            }))).OrderBy(row => row.Start.Seconds).Select(row => row.Cells).ToList();
+        return new("Charging", rows.Count == 0 ? SheetForm.Sentences : SheetForm.Table,
+            rows.Count == 0 ? [["No battery is charged."]] : [.. rows])
+        {
+            Columns = rows.Count == 0 ? [] : ["Battery", "From", "To", "Charge"],
+            Note = string.Join(" ", ChargerWords.Of(answer.Plan)),
+            GoesAs = 3, Keeps = 4, Things = "times of charging",
+        };
+    }
+
+    // One stretch may be kept in pieces that follow each other.
+    private static IEnumerable<BatterySpan> Charges(BatteryTimeline battery)
+    {
+        BatterySpan? last = null;
+        foreach (var span in battery.Spans.Where(span => span.Place == BatteryPlace.Charging))
+        {
+            if (last is not null && Math.Abs((span.Start - last.End).Seconds) < 1)
+            {
+                last = last with { End = span.End, ChargeAtEnd = span.ChargeAtEnd };
+                continue;
+            }
+            if (last is not null)
+                yield return last;
+            last = span;
+        }
+        if (last is not null)
+            yield return last;
+    }
+}
