@@ -18,19 +18,19 @@ internal sealed class SheetLayout
     public const double Size = 7.5;
 
     /// <summary>From one line to the next, pt.</summary>
-    public const double Line = 9.4;
+    public const double Line = 9;
 
-    /// <summary>Width of the print, pt: A4's 210 mm less 10 mm on each side.</summary>
-    public const double Width = 190 * PointsAMillimetre;
+    /// <summary>Width of the print, pt: A4's 210 mm less 8 mm on each side.</summary>
+    public const double Width = 194 * PointsAMillimetre;
 
-    /// <summary>Height of the print, pt: Letter's 11 in less 10 mm at head and foot, and a little for rounding.</summary>
-    public const double Height = (279.4 - 20 - 3) * PointsAMillimetre;
+    /// <summary>Height of the print, pt: Letter's 11 in less 8 mm at head and foot, and a little for rounding.</summary>
+    public const double Height = (279.4 - 16 - 3) * PointsAMillimetre;
 
     /// <summary>Between the two columns, pt.</summary>
     public const double Gap = 12;
 
     /// <summary>Above and below the words of a row of a table, together, pt.</summary>
-    public const double RowPadding = 2.2;
+    public const double RowPadding = 1.6;
 
     /// <summary>At each side of a cell, pt.</summary>
     public const double CellPadding = 2;
@@ -42,6 +42,7 @@ internal sealed class SheetLayout
     public const double Blank = 21;
 
     private const double PointsAMillimetre = 72 / 25.4;
+    private const int MostShared = 10;
     private readonly TakeAlongSheet sheet;
     private readonly Dictionary<SheetSection, int> rows;
 
@@ -96,7 +97,7 @@ internal sealed class SheetLayout
     {
         var height = 18.0 + 13 + (Line * sheet.Days.Sum(day => SheetText.Lines(day, Width, Size)));
         if (sheet.Headline.Length > 0)
-            height += 14 + (12.5 * SheetText.Lines(sheet.Headline, Width - 40, 10, bold: true));
+            height += 17 + (12 * SheetText.Lines(sheet.Headline, Width - 32, 9.5, bold: true));
         return height + sheet.Questions.Sum(line => RowPadding
             + (Line * SheetText.Lines(line.Words, (Width * QuestionWidth) - (2 * CellPadding), Size)));
     }
@@ -105,32 +106,29 @@ internal sealed class SheetLayout
     public const double QuestionWidth = 0.72;
 
     private double Foot() => 8 + (Line * (SheetText.Lines(sheet.Foot, Width, Size)
-        + (LeftOut.Length > 0 ? SheetText.Lines(LeftOut, Width, Size, bold: true) : 0)));
+        + (LeftOut.Length > 0 ? SheetText.Lines(LeftOut, Width, Size) : 0)));
 
-    // Each section goes where more room is left; the order stays as it is in each column.
+    // The share of the sections between the columns that leaves the taller one lowest; in each column they keep their order.
     private (IReadOnlyList<PlacedSection>, IReadOnlyList<PlacedSection>, IReadOnlyList<PlacedSection>) Place()
     {
-        List<PlacedSection> left = [], right = [], below = [];
-        double leftHeight = 0, rightHeight = 0;
-        foreach (var section in sheet.Sections)
+        var narrow = sheet.Sections.Where(section => !section.IsWide).ToList();
+        var heights = narrow.ConvertAll(section => HeightOf(section, rows[section], ColumnWidth));
+        // The first section stands at the left; each bit says of one of the others whether it stands at the right.
+        var best = Enumerable.Range(0, 1 << Math.Max(0, Math.Min(narrow.Count, MostShared) - 1)).MinBy(bits =>
         {
-            var placed = new PlacedSection(section, rows[section],
-                section.Form == SheetForm.Table ? Widths(section, rows[section], section.IsWide ? Width : ColumnWidth) : []);
-            if (section.IsWide)
-                below.Add(placed);
-            else if (leftHeight <= rightHeight)
-            {
-                left.Add(placed);
-                leftHeight += HeightOf(section, rows[section], ColumnWidth);
-            }
-            else
-            {
-                right.Add(placed);
-                rightHeight += HeightOf(section, rows[section], ColumnWidth);
-            }
-        }
-        return (left, right, below);
+            var right = heights.Where((_, i) => IsRight(bits, i)).Sum();
+            return Math.Max(right, heights.Sum() - right);
+        });
+        return ([.. narrow.Where((_, i) => !IsRight(best, i)).Select(In)], [.. narrow.Where((_, i) => IsRight(best, i)).Select(In)],
+            [.. sheet.Sections.Where(section => section.IsWide).Select(In)]);
     }
+
+    // Of very many sections, one for each of many days or journeys, the later ones stand left and right in turn.
+    private static bool IsRight(int bits, int section) => section >= MostShared ? section % 2 == 1
+        : section > 0 && (bits >> (section - 1) & 1) == 1;
+
+    private PlacedSection In(SheetSection section) => new(section, rows[section], section.Form == SheetForm.Table
+        ? Widths(section, rows[section], section.IsWide ? Width : ColumnWidth) : []);
 
     private static double HeightOf(SheetSection section, int rows, double width)
     {
@@ -147,6 +145,9 @@ internal sealed class SheetLayout
             case SheetForm.Blanks:
                 return height + Line + shown.Sum(row => Math.Max(Blank, RowPadding
                     + (Line * SheetText.Lines(row[0], (width * BlankQuestion) - (2 * CellPadding), Size))));
+            case SheetForm.Checks:
+                return height + shown.Chunk(2).Sum(pair => 1.5 + (Line * pair.Max(row =>
+                    SheetText.Lines(row[0], ((width - Gap) / 2) - 12, Size))));
             default:
                 return height + shown.Sum(row => 1.5 + (Line * SheetText.Lines(row[0], width - 12, Size)));
         }

@@ -27,9 +27,19 @@ public static class AnswerCautions
     public static IReadOnlyList<string> Of(RigAnswer answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
+        return Of(answer, Predicted(answer.Simulation.ExpectedError));
+    }
+
+    /// <summary>The same for a sheet that is taken along: how far off times may be without the reason, and without what is for the
+    /// time between jobs.</summary>
+    internal static IEnumerable<string> OfTheDay(RigAnswer answer) =>
+        Of(answer, PredictionWords.Short(answer.Simulation.ExpectedError)).Where(caution => caution != PowerCautions.Keeping);
+
+    private static List<string> Of(RigAnswer answer, string predicted)
+    {
         List<string> cautions =
         [
-            .. Wiring(answer), .. Standing(answer), .. Travel(answer), Predicted(answer.Simulation.ExpectedError),
+            .. Wiring(answer), .. Standing(answer), .. Travel(answer), predicted,
             .. PowerCautions.Generators(answer.Plan), .. Charging(answer.Plan),
         ];
         if (answer.Simulation.Assumed.Values.Any(values => values.Any(value => value.Field == "capacity-left")))

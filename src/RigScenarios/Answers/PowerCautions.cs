@@ -6,6 +6,9 @@ namespace RigScenarios.Answers;
 /// docs/cautions.md.</summary>
 public static class PowerCautions
 {
+    /// <summary>For the time between jobs.</summary>
+    internal const string Keeping = "Between jobs keep batteries at 40 to 60 % charge, cool and dry, apart from what burns.";
+
     /// <summary>What goes with a generator: exhaust first, then electric shock; nothing where none can be meant.</summary>
     /// <param name="plan">The plan.</param>
     /// <remarks>Power at hours that nobody says the source of may be a generator's, and is told so.</remarks>
@@ -32,7 +35,7 @@ public static class PowerCautions
         ArgumentNullException.ThrowIfNull(plan);
         var several = plan.Days.Count > 1;
         if (several)
-            yield return "Between jobs keep batteries at 40 to 60 % charge, cool and dry, apart from what burns.";
+            yield return Keeping;
         if (several || plan.Chargers.Values.Any(charger => charger.Bays > 0))
             yield return "If a battery smokes, hisses, swells or gets hot by itself: don't touch it, get everybody out and away "
                 + "from the smoke, which is poisonous, and call the fire service.";

@@ -1,3 +1,4 @@
+using System.Globalization;
 using RigScenarios.Batteries;
 
 namespace RigScenarios.Answers;
@@ -14,4 +15,11 @@ public static class PredictionWords
             ? FormattableString.Invariant($"within ±{share.Percent:0.#} %, {error.Why}")
             : $"to be off by an amount that nobody knows: {error.Why}";
     }
+
+    /// <summary>The caution in short, without what it rests on.</summary>
+    /// <param name="error">The error.</param>
+    internal static string Short(ExpectedError error) => error.Share is { } share
+        ? string.Create(CultureInfo.InvariantCulture, $"Times are predicted, not measured: expect them within "
+            + $"±{share.Percent:0.#} %, or worse with another age or another use than was measured. Carry a reserve.")
+        : "Times are predicted, and nobody knows how far off they are. Carry a reserve.";
 }

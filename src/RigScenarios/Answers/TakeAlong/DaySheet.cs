@@ -13,7 +13,8 @@ internal static class DaySheet
         Days = SheetWords.Days(answer),
         Verdict = answer.Verdict,
         Headline = AnswerSentences.Headline(answer),
-        Questions = AnswerSentences.Questions(answer),
+        Questions = [.. AnswerSentences.Questions(answer).Select(line => IsTold(answer, line.Words) ? line with { Words = "As above." }
+            : line)],
         Sections =
         [
             .. PowerSections.Of(answer), .. PlaceSections.Setting(answer), .. PlaceSections.Cables(answer),
@@ -22,14 +23,17 @@ internal static class DaySheet
         Foot = Foot(answer),
     };
 
+    private static bool IsTold(RigAnswer answer, string words) => AnswerSentences.Headline(answer)
+        .Contains(words.TrimEnd('.'), StringComparison.OrdinalIgnoreCase);
+
     // Nothing of these is ever left out.
     private static SheetSection Cautions(RigAnswer answer) => new("Cautions", SheetForm.Sentences,
-        [.. HeadCautions(answer).Concat(AnswerCautions.Of(answer)).Distinct().Select(caution => new[] { caution })])
+        [.. HeadCautions(answer).Concat(AnswerCautions.OfTheDay(answer)).Distinct().Select(caution => new[] { caution })])
         { IsWide = true };
 
     private static IEnumerable<string> HeadCautions(RigAnswer answer) =>
         answer.TheBuild.Stance == Stance.Tripod && answer.Balance?.BatteryOff is { } off
-            && HeadCaseWords.Caution(off) is { } caution ? [caution] : [];
+            && HeadCaseWords.Caution(off) is { } caution ? [caution.Replace(off.Part, SheetWords.Thing(off.Part), StringComparison.Ordinal)] : [];
 
     private static string Foot(RigAnswer answer) => answer.Assumed.Count == 0
         ? "Every figure that this rests on was given."

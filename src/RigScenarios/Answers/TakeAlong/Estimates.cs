@@ -17,7 +17,7 @@ internal static class Estimates
     {
         var simulation = answer.Simulation;
         yield return new("How much energy does the rig take from its batteries?", "Wh",
-            $"{simulation.FromPacks.WattHours:0} Wh{(simulation.Completes ? "" : ", until it stops and where it runs again")}.");
+            $"{simulation.FromPacks.WattHours:0} Wh{(simulation.Completes ? "" : ", as far as it runs")}.");
         yield return new("Until when does it run? Does it last until wrap, with what left?", "time", Line(answer, QuestionKind.Power));
         if (simulation.Swaps.Count > 0)
         {

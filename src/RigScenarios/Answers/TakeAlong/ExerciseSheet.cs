@@ -28,7 +28,6 @@ internal static class ExerciseSheet
         Days = SheetWords.Days(answer),
         Verdict = answer.Verdict,
         Headline = AnswerSentences.Headline(answer),
-        Questions = AnswerSentences.Questions(answer),
         Sections =
         [
             new("The answers", SheetForm.Table, [.. Estimates.Of(answer).Select(item => new[] { item.Question, item.Answer })])

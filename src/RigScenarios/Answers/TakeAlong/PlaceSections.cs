@@ -38,7 +38,7 @@ internal static class PlaceSections
         yield return new("Places, mm", SheetForm.Table, [.. rows])
         {
             Columns = [.. new[] { "Part", "On", "Forward", "Left", "Up", "Slides" }.Take(slides.Count == 0 ? 5 : 6)],
-            Note = "From mounting point to mounting point, along the mount; below zero: backward, right, down." + assumed,
+            Note = "Between mounting points; below zero: backward, right, down." + assumed,
             GoesAs = 1, Keeps = Math.Clamp(slides.Count, 1, 4), Things = "places",
         };
     }
@@ -55,9 +55,9 @@ internal static class PlaceSections
             .. powered.Devices.Select(item => (item.Key, item.Value.FedBy)),
         ];
         var bare = false;
-        var rows = new List<IReadOnlyList<string>>();
+        var rows = new List<string[]>();
         if (build.Plate is { } plate)
-            rows.Add([SheetWords.Thing(build.Battery.Item), "", Counted(answer, plate), "on its contacts", ""]);
+            rows.Add([SheetWords.Thing(build.Battery.Item), "", SheetWords.Thing(plate), "on its contacts", ""]);
         foreach (var (name, from) in fed)
         {
             powered.Links.TryGetValue(name, out var link);
@@ -67,6 +67,10 @@ internal static class PlaceSections
                     ? $"{SheetWords.Thing(cable)}, {data.Gauge}" : "not given",
                 link?.Cable is { } known ? $"{known.Length.Meters:0.##} m" : ""]);
         }
+        // What nobody says anything about is told in one line.
+        rows = [.. rows.GroupBy(row => row[3] == "not given" && row[1].Length == 0 ? row[0] : string.Join('\n', row))
+            .Select(alike => (string[])[.. alike.First()[..2], string.Join(", ", alike.Select(row => row[2])),
+                .. alike.First()[3..]])];
         string[] titles = ["From", "Outlet", "To", "Cable", "Length"];
         // A column in which nothing stands takes room and says nothing.
         int[] said = [.. Enumerable.Range(0, titles.Length).Where(i => rows.Exists(row => row[i].Length > 0))];

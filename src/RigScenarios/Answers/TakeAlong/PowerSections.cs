@@ -32,7 +32,7 @@ internal static class PowerSections
             Columns = ["When", "In", "Comes off", "Goes on"],
             Note = answer.Balance is { } balance && BalanceWords.BeforeSwap(balance) is { } before
                 ? $"At every swap: {before}" : "",
-            GoesAs = 5, Keeps = 4, Things = "swaps",
+            GoesAs = 5, Keeps = 6, Things = "swaps",
         };
     }
 
@@ -62,7 +62,7 @@ internal static class PowerSections
             rows.Count == 0 ? [["No battery is charged."]] : [.. rows])
         {
             Columns = rows.Count == 0 ? [] : ["Battery", "From", "To", "Charge"],
-            Note = string.Join(" ", ChargerWords.Of(answer.Plan)),
+            Note = string.Join(" ", ChargerWords.Given(answer.Plan)),
             GoesAs = 3, Keeps = 4, Things = "times of charging",
         };
     }

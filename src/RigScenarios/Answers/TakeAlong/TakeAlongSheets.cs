@@ -26,7 +26,6 @@ public static class TakeAlongSheets
             return "";
         var what = cut.Select(item =>
             $"{item.Section.Rows.Count - item.Rows} of {item.Section.Rows.Count} {item.Section.Things}");
-        return $"Left out for want of room: {string.Join(", ", what)}. They stand on the whole sheet, which takes more pages "
-            + "(take-along --whole).";
+        return $"Left out for want of room: {string.Join(", ", what)}. The whole sheet has them (take-along --whole).";
     }
 }

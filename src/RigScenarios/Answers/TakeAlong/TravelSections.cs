@@ -41,7 +41,7 @@ internal static class TravelSections
     private static string Note(TravelAnswer travel)
     {
         var installed = travel.Lists.Any(list => list.Lines.Any(line => line.Battery.Installed))
-            ? $"A device with its battery: {TravelWords.DevicesPlace(travel.Rules.Rules.Passengers)}. " : "";
-        return installed + (travel.Rules.Warning ?? $"By: {TravelWords.Edition(travel.Rules.Rules)}.");
+            ? $"A device with its battery: {TravelWords.DevicesPlace(travel.Rules.Rules.Passengers)}." : "";
+        return $"{installed} {travel.Rules.Warning}".Trim();
     }
 }
