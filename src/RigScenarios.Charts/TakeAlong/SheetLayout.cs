@@ -14,17 +14,11 @@ internal sealed record PlacedSection(SheetSection Section, int Rows, IReadOnlyLi
 /// </summary>
 internal sealed class SheetLayout
 {
-    /// <summary>Size of the type, pt.</summary>
+    /// <summary>Size of the smallest type, pt: all other measures are those of a sheet in this size.</summary>
     public const double Size = 7.5;
 
     /// <summary>From one line to the next, pt.</summary>
     public const double Line = 9;
-
-    /// <summary>Width of the print, pt: A4's 210 mm less 8 mm on each side.</summary>
-    public const double Width = 194 * PointsAMillimetre;
-
-    /// <summary>Height of the print, pt: Letter's 11 in less 8 mm at head and foot, and a little for rounding.</summary>
-    public const double Height = (279.4 - 16 - 3) * PointsAMillimetre;
 
     /// <summary>Between the two columns, pt.</summary>
     public const double Gap = 12;
@@ -42,13 +36,25 @@ internal sealed class SheetLayout
     public const double Blank = 21;
 
     private const double PointsAMillimetre = 72 / 25.4;
+
+    // A4's 210 mm less 8 mm on each side, and Letter's 11 in less 8 mm at head and foot and a little for rounding.
+    private const double PageWidth = 194 * PointsAMillimetre;
+    private const double PageHeight = (279.4 - 16 - 3) * PointsAMillimetre;
+
+    // 9, 8.5, 8 and 7.5 pt.
+    private static readonly double[] Scales = [1.2, 8.5 / 7.5, 8 / 7.5, 1];
+
+    // 7 pt, where even the least of every section is too much.
+    private const double Least = 7 / 7.5;
+
     private const int MostShared = 10;
+    private const double Disorder = 24;
     private readonly TakeAlongSheet sheet;
     private readonly Dictionary<SheetSection, int> rows;
 
-    private SheetLayout(TakeAlongSheet sheet)
+    private SheetLayout(TakeAlongSheet sheet, double scale)
     {
-        this.sheet = sheet;
+        (this.sheet, Scale) = (sheet, scale);
         rows = sheet.Sections.ToDictionary(section => section, section => section.Rows.Count);
     }
 
@@ -60,26 +66,46 @@ internal sealed class SheetLayout
     public string LeftOut => TakeAlongSheets.LeftOut([.. sheet.Sections.Where(section => rows[section] < section.Rows.Count)
         .Select(section => (section, rows[section]))]);
 
-    /// <summary>Lays a sheet out.</summary>
+    /// <summary>How many times as large as the smallest the type is.</summary>
+    public double Scale { get; }
+
+    // Large type on the page is as good as small type on a smaller page.
+    private double Width => PageWidth / Scale;
+
+    private double ColumnWidth => (Width - Gap) / 2;
+
+    /// <summary>Lays a sheet out: in the largest type in which nothing is left out, or else in the smallest.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="whole">Whether nothing is left out, on however many pages.</param>
     public static SheetLayout Of(TakeAlongSheet sheet, bool whole)
     {
-        var layout = new SheetLayout(sheet);
-        while (!whole && layout.Total() > Height && layout.Cut())
-        {
-        }
-        return layout;
+        if (Scales.Select(scale => new SheetLayout(sheet, scale)).FirstOrDefault(layout => layout.Fits) is { } all)
+            return all;
+        var smallest = new SheetLayout(sheet, 1);
+        return whole || smallest.CutToFit() ? smallest : new SheetLayout(sheet, Least).Cut();
     }
 
-    /// <summary>Takes the last row of the section that matters least; false where nothing may go any more.</summary>
-    private bool Cut()
+    private bool Fits => Total() <= PageHeight / Scale;
+
+    private SheetLayout Cut()
     {
-        var next = sheet.Sections.Where(section => section.GoesAs is not null && rows[section] > Math.Max(section.Keeps, 1))
-            .OrderBy(section => section.GoesAs).ThenByDescending(section => rows[section]).FirstOrDefault();
-        if (next is null)
-            return false;
-        rows[next]--;
+        CutToFit();
+        return this;
+    }
+
+    /// <summary>Takes rows away, the last of what matters least first, until the sheet fits; false where it never does.</summary>
+    private bool CutToFit()
+    {
+        while (!Fits)
+        {
+            // Down to what each section keeps, and where that is too much, evenly from the longest.
+            var mayGo = sheet.Sections.Where(section => section.GoesAs is not null && rows[section] > 1).ToList();
+            var next = mayGo.Where(section => rows[section] > section.Keeps).OrderBy(section => section.GoesAs)
+                .ThenByDescending(section => rows[section]).FirstOrDefault() ?? mayGo.MaxBy(section => rows[section]);
+            if (next is null)
+                return false;
+            rows[next]--;
+        }
         return true;
     }
 
@@ -90,8 +116,6 @@ internal sealed class SheetLayout
             sections.Sum(section => HeightOf(section.Section, section.Rows, width));
         return Head() + Math.Max(Sum(left, ColumnWidth), Sum(right, ColumnWidth)) + Sum(below, Width) + Foot();
     }
-
-    private static double ColumnWidth => (Width - Gap) / 2;
 
     private double Head()
     {
@@ -117,7 +141,9 @@ internal sealed class SheetLayout
         var best = Enumerable.Range(0, 1 << Math.Max(0, Math.Min(narrow.Count, MostShared) - 1)).MinBy(bits =>
         {
             var right = heights.Where((_, i) => IsRight(bits, i)).Sum();
-            return Math.Max(right, heights.Sum() - right);
+            // Read down the left column and then down the right one, unless that costs much room.
+            var inOrder = Enumerable.Range(1, Math.Max(0, narrow.Count - 1)).All(i => IsRight(bits, i) || !IsRight(bits, i - 1));
+            return Math.Max(right, heights.Sum() - right) + (inOrder ? 0 : Disorder);
         });
         return ([.. narrow.Where((_, i) => !IsRight(best, i)).Select(In)], [.. narrow.Where((_, i) => IsRight(best, i)).Select(In)],
             [.. sheet.Sections.Where(section => section.IsWide).Select(In)]);

@@ -29,7 +29,8 @@ public static class SheetPage
             + "base-uri 'none'; form-action 'none'\">\n<meta name=\"viewport\" content=\"width=device-width, "
             + "initial-scale=1\">\n");
         html.Append($"<title>{HtmlText.Escape($"{sheet.Title}. {sheet.Subtitle}")}</title>\n<style>\n{Style.Value}</style>\n");
-        html.Append("</head>\n<body>\n<main>\n");
+        html.Append(CultureInfo.InvariantCulture,
+            $"</head>\n<body style=\"font-size:{SheetLayout.Size * layout.Scale:0.##}pt\">\n<main>\n");
         Head(html, sheet);
         var (left, right, below) = layout.Placed;
         html.Append("<div class=\"columns\">\n");

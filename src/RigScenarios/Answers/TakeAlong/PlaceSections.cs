@@ -1,4 +1,5 @@
 using RigScenarios.Builds;
+using RigScenarios.Parts;
 using UnitsNet;
 
 namespace RigScenarios.Answers.TakeAlong;
@@ -24,7 +25,9 @@ internal static class PlaceSections
             yield break;
         var slides = rig.Moveable.Select(thing => thing.Key).ToHashSet(StringComparer.Ordinal);
         var usual = rig.PlacesAssumed.ToHashSet(StringComparer.Ordinal);
-        var rows = rig.Places.OrderBy(place => !slides.Contains(place.Key)).Select(place => new[]
+        // A power cable lies about; it has no place.
+        var rows = rig.Places.Where(place => rig.Things[place.Key].Kind != PartKind.Cable)
+            .OrderBy(place => !slides.Contains(place.Key)).Select(place => new[]
         {
             SheetWords.Thing(place.Key) + (usual.Contains(place.Key) ? " *" : "") + Turns(place.Value), On(place.Value),
             SheetWords.Millimetres(place.Value.Forward), SheetWords.Millimetres(place.Value.Left),

@@ -42,7 +42,7 @@ internal static class PowerSections
     private static SheetSection Stops(RigAnswer answer, AnswerTimes times) => new("Times without an essential device",
         SheetForm.Table, [.. answer.Simulation.DownTimes.Where(down => !down.IsPlanned).Select(down => new[]
         {
-            $"{times.At(down.Start)} to {times.At(down.End)}", answer.Simulation.Devices[down.Device].Title,
+            SheetWords.Span(times, down.Start, down.End), answer.Simulation.Devices[down.Device].Title,
             $"{AnswerSentences.Because(answer, down.Reason)}"
                 + (down.Awaits is { } awaits ? $"; {AnswerSentences.Because(new(awaits))}" : ""),
         })])
@@ -55,13 +55,13 @@ internal static class PowerSections
         var rows = answer.Simulation.Batteries.SelectMany(battery => Charges(battery.Value)
             .Select(span => (span.Start, Cells: new[]
             {
-                SheetWords.Thing(battery.Key), times.At(span.Start), times.At(span.End),
+                SheetWords.Thing(battery.Key), SheetWords.Span(times, span.Start, span.End),
                 $"{span.ChargeAtStart.Percent:0} to {SheetWords.Percent(span.ChargeAtEnd)}",
             }))).OrderBy(row => row.Start.Seconds).Select(row => row.Cells).ToList();
         return new("Charging", rows.Count == 0 ? SheetForm.Sentences : SheetForm.Table,
             rows.Count == 0 ? [["No battery is charged."]] : [.. rows])
         {
-            Columns = rows.Count == 0 ? [] : ["Battery", "From", "To", "Charge"],
+            Columns = rows.Count == 0 ? [] : ["Battery", "When", "Charge"],
             Note = string.Join(" ", ChargerWords.Given(answer.Plan)),
             GoesAs = 3, Keeps = 4, Things = "times of charging",
         };

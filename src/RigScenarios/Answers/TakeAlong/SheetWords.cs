@@ -24,6 +24,15 @@ internal static class SheetWords
         })];
     }
 
+    /// <summary>"11:31 to 12:14 on day 2", "22:10 on day 1 to 00:20 on day 2".</summary>
+    public static string Span(AnswerTimes times, Duration from, Duration to)
+    {
+        var (start, end) = (times.At(from), times.At(to));
+        var day = end.IndexOf(" on day ", StringComparison.Ordinal);
+        return day > 0 && start.EndsWith(end[day..], StringComparison.Ordinal)
+            ? $"{start[..^(end.Length - day)]} to {end}" : $"{start} to {end}";
+    }
+
     /// <summary>A thing of the kit as people write it.</summary>
     public static string Thing(string name) => LimitSentences.Element(name);
 
