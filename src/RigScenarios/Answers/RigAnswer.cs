@@ -223,6 +223,11 @@ public sealed record RigAnswer
         {
             return run();
         }
+        catch (PlanBoundException problem)
+        {
+            throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, "swaps", problem.Message,
+                "batteries that last longer, or a swap at a lower charge or voltage")]);
+        }
         catch (WiringException problem)
         {
             throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, $"builds.{build}",

@@ -58,7 +58,7 @@ internal static class JourneyFormat
 
     /// <summary>The journeys of a scenario.</summary>
     public static readonly Field<Scenario> Field = Fields<Scenario>.WithDefault(
-        "journeys", new MapFormat<JourneyPlan>(Journey, "journey"), OrderedMap<JourneyPlan>.Empty, scenario =>
+        "journeys", new MapFormat<JourneyPlan>(Journey, "journey", 50), OrderedMap<JourneyPlan>.Empty, scenario =>
             scenario.Journeys, (scenario, value) => scenario with { Journeys = value }, "Journeys with batteries.");
 
     private sealed class DateFormat : PlainFormat<DateOnly>

@@ -155,5 +155,5 @@ internal static class PartFormat
                 + "lists those that entered it."));
 
     /// <summary>Parts by their ids.</summary>
-    public static readonly MapFormat<Part> Parts = new(Whole, "part");
+    public static readonly MapFormat<Part> Parts = new(Whole, "part", 10_000);
 }

@@ -155,9 +155,9 @@ internal static class ScenarioFormat
             (scenario, value) => scenario with { Conditions = value }, "What holds for all days."),
         Fields<Scenario>.Required("kit", new MapFormat<KitItem>(Kit, "thing of the kit"), scenario => scenario.Kit,
             (scenario, value) => scenario with { Kit = value }, "What is owned or rented."),
-        Fields<Scenario>.Required("builds", new MapFormat<Build>(Build, "build"), scenario => scenario.Builds,
+        Fields<Scenario>.Required("builds", new MapFormat<Build>(Build, "build", 100), scenario => scenario.Builds,
             (scenario, value) => scenario with { Builds = value }, "The builds."),
-        Fields<Scenario>.Required("days", new MapFormat<ShootingDay>(Day, "day"), scenario => scenario.Days,
+        Fields<Scenario>.Required("days", new MapFormat<ShootingDay>(Day, "day", 100), scenario => scenario.Days,
             (scenario, value) => scenario with { Days = value }, "The days."),
         JourneyFormat.Field,
             .. SwapsFormat.OfScenario]);

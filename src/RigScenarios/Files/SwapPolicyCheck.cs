@@ -43,16 +43,6 @@ internal static class SwapPolicyCheck
         if (scenario.Swaps.Reserve is not { } reserve)
             return;
         const string Accepted = "a share that the battery has to fall to, such as \"15 %\"";
-        if (reserve.DecimalFractions >= 1)
-        {
-        {
-            log.Error(
-                "swaps.reserve", "A full battery does not hold more than 100 %, so it would be swapped at once, again and again.",
-                Accepted);
-        }
-            return;
-        }
-
         // With a bay it waits there until it is full.
         if (scenario.Chargers.Values.Any(charger => charger.Bays > 0))
             return;

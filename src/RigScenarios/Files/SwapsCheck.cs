@@ -45,6 +45,7 @@ internal static class SwapsCheck
                     $"The battery would have to be above {charger.Lowest.DegreesCelsius:G4} °C and below "
                         + $"{charger.Highest.DegreesCelsius:G4} °C.", "a lower temperature than \"highest\"");
         }
+        PlanBoundsCheck.Run(scenario, log);
         SwapPolicyCheck.Run(scenario, log);
         DaysInOrder(scenario, log);
         AirPoints(scenario, log);

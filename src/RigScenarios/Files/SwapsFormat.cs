@@ -19,6 +19,9 @@ internal static class SwapsFormat
 
     private static readonly DurationFormat Short = new(Duration.FromSeconds(0), Duration.FromHours(2), "60 s");
 
+    // Nobody swaps sooner, and what hardly differs from a full battery would be swapped again and again.
+    private static readonly QuantityFormat<Ratio> Reserves = new(Ratio.FromPercent(0), Ratio.FromPercent(95), "15 %");
+
     private static readonly DurationFormat TakeLength = new(Duration.FromSeconds(1), Duration.FromHours(12), "4 min");
 
     private static readonly Format<BatteryAtStart> Battery = new RecordFormat<BatteryAtStart>(
@@ -91,7 +94,7 @@ internal static class SwapsFormat
         () => new SwapPolicy(), "When and how batteries are swapped.",
         Fields<SwapPolicy>.Optional("warning-voltage", PartFormat.Volts, swaps => swaps.WarningVoltage,
             (swaps, value) => swaps with { WarningVoltage = value }, "Swap when the battery's voltage has fallen to this."),
-        Fields<SwapPolicy>.Optional("reserve", PartFormat.Shares, swaps => swaps.Reserve,
+        Fields<SwapPolicy>.Optional("reserve", Reserves, swaps => swaps.Reserve,
             (swaps, value) => swaps with { Reserve = value }, "Swap when the battery's charge has fallen to this."),
         Fields<SwapPolicy>.WithDefault("at-block-ends", new YesNoFormat(), false, swaps => swaps.AtBlockEnds,
             (swaps, value) => swaps with { AtBlockEnds = value },
@@ -165,10 +168,10 @@ internal static class SwapsFormat
     /// <summary>The groups of a scenario.</summary>
     public static readonly Field<Scenario>[] OfScenario =
     [
-        Fields<Scenario>.WithDefault("batteries", new MapFormat<BatteryAtStart>(Battery, "battery"),
+        Fields<Scenario>.WithDefault("batteries", new MapFormat<BatteryAtStart>(Battery, "battery", 200),
             OrderedMap<BatteryAtStart>.Empty, scenario => scenario.Batteries, (scenario, value) =>
             scenario with { Batteries = value }, "The batteries that are swapped through the days, by names of their own."),
-        Fields<Scenario>.WithDefault("chargers", new MapFormat<DayCharger>(Charger, "charger"), OrderedMap<DayCharger>.Empty,
+        Fields<Scenario>.WithDefault("chargers", new MapFormat<DayCharger>(Charger, "charger", 20), OrderedMap<DayCharger>.Empty,
             scenario => scenario.Chargers, (scenario, value) =>
             scenario with { Chargers = value }, "The chargers, by names of their own."),
         Fields<Scenario>.WithDefault("swaps", Swaps, new SwapPolicy(), scenario => scenario.Swaps,

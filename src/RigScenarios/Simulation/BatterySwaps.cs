@@ -8,6 +8,10 @@ namespace RigScenarios.Simulation;
 /// day.</summary>
 internal sealed class BatterySwaps
 {
+    /// <summary>The greatest number of swaps in a plan. Nobody makes that many; batteries that last for seconds, or one that is no
+    /// better than what comes off, would be swapped without end.</summary>
+    public const int Most = 1000;
+
     private readonly DayPlan plan;
     private readonly AirTemperature air;
     private readonly List<Swap> done = [];
@@ -115,6 +119,12 @@ internal sealed class BatterySwaps
     /// <summary>A swap begins.</summary>
     public void Begin(SimulatedBattery next, DayStretch stretch, double time, bool forced)
     {
+        if (done.Count >= Most)
+        {
+            throw new PlanBoundException(
+                $"More than {Most:N0} swaps would be needed, the last of them in \"{stretch.Name}\" on day {stretch.Day + 1}.");
+        }
+
         var off = Mounted;
         off?.AdvanceTo(time);
         done.Add(new Swap(

@@ -26,7 +26,7 @@ internal static class ReserveRun
         loop.Swaps.Bays.PowerIsGone(end);
         StopReason? ends = null;
         var reached = loop.Run(Again(plan.Days[^1], schedule.Days.Count - 1, end, longest), first: false,
-            () => (ends = Stopped(loop)) is not null);
+            () => (ends = Stopped(loop)) is not null || loop.Swaps.Done.Count >= BatterySwaps.Most);
         loop.Swaps.Settle(reached);
         var time = Duration.FromSeconds(reached - end);
         return result with

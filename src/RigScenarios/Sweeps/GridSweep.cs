@@ -86,6 +86,11 @@ public static class GridSweep
         {
             return DaySimulation.Run(powered, plan, SimulationOptions.EndOnly, null, cancellation);
         }
+        catch (PlanBoundException problem)
+        {
+            throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, "swaps", problem.Message,
+                "batteries that last longer, or a swap at a lower charge or voltage")]);
+        }
         catch (WiringException problem)
         {
             throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, $"builds.{build}",

@@ -166,7 +166,7 @@ public sealed class SwapsTests
         "Found an empty list. Accepted: a list in square brackets, 1 to 20")]
     [InlineData("12:00-13:30", "12:00-12:00", "chargers.van.power-hours.1", "two different times of day")]
     [InlineData("warning-voltage: 13 V", "warning-voltage: 17 V", "swaps.warning-voltage", "such as \"13.2 V\"")]
-    [InlineData("warning-voltage: 13 V", "reserve: 100 %", "swaps.reserve", "again and again")]
+    [InlineData("warning-voltage: 13 V", "reserve: 100 %", "swaps.reserve", "outside the range")]
     [InlineData("swap-time: 45 s", "swap-time: 2 h", "swaps.swap-time",
         "Each swap takes 120 min without a battery; one or two minutes are usual. The block \"talk\" of \"first\" is over "
             + "before, after 30 min.")]

@@ -9,7 +9,10 @@ namespace RigScenarios.Files.Formats;
 /// <summary>The form of named things, in the order of the file. Names are short words in lower case, digits and
 /// hyphens.</summary>
 /// <typeparam name="T">What has a name.</typeparam>
-public sealed partial class MapFormat<T>(Format<T> form, string oneOf) : Format<OrderedMap<T>>
+/// <param name="form">The form of each.</param>
+/// <param name="oneOf">What one of them is, in words.</param>
+/// <param name="most">The greatest number of them.</param>
+public sealed partial class MapFormat<T>(Format<T> form, string oneOf, int most = 1000) : Format<OrderedMap<T>>
     where T : notnull
 {
     private const string NamePattern = "^[a-z0-9][a-z0-9-]{0,59}$";
@@ -22,6 +25,11 @@ public sealed partial class MapFormat<T>(Format<T> form, string oneOf) : Format<
         {
             log.Error(node.At, path, $"Found {node.Describe()} where names with their values belong.",
                 $"a name for each {oneOf}, followed by its fields");
+            return false;
+        }
+        if (map.Entries.Count > most)
+        {
+            log.Error(node.At, path, $"Found {map.Entries.Count:N0} of them.", $"at most {most:N0}, each a {oneOf}");
             return false;
         }
         var good = true;
@@ -55,6 +63,7 @@ public sealed partial class MapFormat<T>(Format<T> form, string oneOf) : Format<
         ["type"] = "object",
         ["propertyNames"] = new JsonObject { ["pattern"] = NamePattern },
         ["additionalProperties"] = form.Schema(),
+        ["maxProperties"] = most,
     };
 
     /// <inheritdoc/>
