@@ -8,8 +8,8 @@ namespace RigScenarios.Simulation;
 /// day.</summary>
 internal sealed class BatterySwaps
 {
-    /// <summary>The greatest number of swaps in a plan. Nobody makes that many; batteries that last for seconds, or one that is no
-    /// better than what comes off, would be swapped without end.</summary>
+    /// <summary>The greatest number of swaps in a plan. Nobody makes that many; batteries that last for seconds, or are no better
+    /// than what comes off, would be swapped without end.</summary>
     public const int Most = 1000;
 
     private readonly DayPlan plan;

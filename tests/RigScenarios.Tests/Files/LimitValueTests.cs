@@ -6,8 +6,8 @@ using RigScenarios.Tests.Shared;
 
 namespace RigScenarios.Tests.Files;
 
-/// <summary>What the formats accept comes to an end: figures of the demos at both ends of their ranges, alone and together, and the
-/// whole answer run.</summary>
+/// <summary>What the formats accept comes to an end: figures of the demos at both ends of their ranges, alone and together, and
+/// the whole answer run.</summary>
 public sealed partial class LimitValueTests
 {
     // Far more than any answer takes, so that only one without an end is stopped, on a busy machine too.
