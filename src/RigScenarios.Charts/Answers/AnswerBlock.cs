@@ -13,7 +13,7 @@ public static class AnswerBlock
         ArgumentNullException.ThrowIfNull(answer);
         return new AnswerPart(AnswerSentences.Headline(answer), AnswerCautions.Of(answer))
         {
-            Verdict = answer.Verdict, Lines = AnswerSentences.Questions(answer),
+            Verdict = answer.Verdict, Whole = answer, Lines = AnswerSentences.Questions(answer),
             Line = AnswerLine.Of(answer),
         };
     }

@@ -27,6 +27,9 @@ public sealed record AnswerPart(string Text, IReadOnlyList<string> Cautions) : P
     /// <summary>The verdict of all; null for an answer that is no verdict.</summary>
     public Verdict? Verdict { get; init; }
 
+    /// <summary>The answer that it tells of; null where it is only a sentence.</summary>
+    public RigAnswer? Whole { get; init; }
+
     /// <summary>The questions behind it, a line with its verdict each; none for an answer that is only a sentence.</summary>
     public IReadOnlyList<QuestionLine> Lines { get; init; } = [];
 

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
+using RigScenarios.Answers;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Live;
@@ -9,6 +10,7 @@ using RigScenarios.Page.Requests;
 using RigScenarios.Page.Runs;
 using RigScenarios.Page.Settings;
 using RigScenarios.Page.Shelf;
+using RigScenarios.Page.TakeAlong;
 
 namespace RigScenarios.Page.Live;
 
@@ -22,6 +24,7 @@ internal sealed class LiveEndpoints(NotebookShelf shelf, PageSockets pages, RunW
     {
         routes.MapGet("/api/live/{notebook}", LiveAsync);
         routes.MapGet("/api/page/{notebook}", PageAsync);
+        routes.MapPost("/api/take-along/{notebook}", TakeAlongAsync);
     }
 
     private async Task LiveAsync(HttpContext context)
@@ -52,20 +55,54 @@ internal sealed class LiveEndpoints(NotebookShelf shelf, PageSockets pages, RunW
         await context.Response.WriteAsync(NotebookPage.Of(session.ToRun()).ToHtml(), context.RequestAborted);
     }
 
+    /// <summary>The cells are run until the answer is there, and no further.</summary>
+    private async Task TakeAlongAsync(HttpContext context)
+    {
+        var notebook = Found((string)context.GetRouteValue("notebook")!);
+        var json = await RequestJson.ReadAsync(context, limits.LargestJsonBytes);
+        var kind = SheetReply.Kind(RequestJson.Text(json, "sheet"));
+        using var reading = shelf.Open(notebook.Name);
+        var live = await reading.Live.WaitAsync(context.RequestAborted);
+        using var found = CancellationTokenSource.CreateLinkedTokenSource(context.RequestAborted);
+        var first = new FirstAnswer(found);
+        try
+        {
+            await watch.RunAsync(cancellation => live.OpenSession().RunAsync(NotebookRuns.Values(json), first, cancellation),
+                found.Token);
+        }
+        catch (OperationCanceledException) when (first.Answer is not null)
+        {
+            // It was stopped for that.
+        }
+        await SheetReply.WriteAsync(context, first.Answer, kind, RequestJson.Flag(json, "whole"));
+    }
+
     private Notebook Found(string name) =>
         shelf.Find(name) ?? throw new ProblemException(StatusCodes.Status404NotFound, "There is no such notebook on the shelf.");
 
     private static string FileName(string name) =>
         string.Concat(name.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
 
+    /// <summary>Waits for the first answer, and then stops the run.</summary>
+    private sealed class FirstAnswer(CancellationTokenSource found) : Nobody
+    {
+        public RigAnswer? Answer { get; private set; }
+
+        public override void Cell(int cell, IReadOnlyList<PagePart> parts)
+        {
+            if ((Answer ??= parts.OfType<AnswerPart>().FirstOrDefault(part => part.Whole is not null)?.Whole) is not null)
+                found.Cancel();
+        }
+    }
+
     /// <summary>Nobody watches while a page is made to be kept.</summary>
-    private sealed class Nobody : ILiveObserver
+    private class Nobody : ILiveObserver
     {
         public void Parameters(IReadOnlyList<LiveParameter> parameters)
         {
         }
 
-        public void Cell(int cell, IReadOnlyList<PagePart> parts)
+        public virtual void Cell(int cell, IReadOnlyList<PagePart> parts)
         {
         }
 

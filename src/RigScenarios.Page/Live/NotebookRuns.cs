@@ -59,7 +59,7 @@ internal sealed class NotebookRuns(LiveNotebook notebook)
     }
 
     // Values of parameters by name, as a person writes them. Texts, and never code: the notebook reads each by its declared kind.
-    private static Dictionary<string, string> Values(JsonElement json)
+    internal static Dictionary<string, string> Values(JsonElement json)
     {
         var values = new Dictionary<string, string>(StringComparer.Ordinal);
         if (!json.TryGetProperty("values", out var given))

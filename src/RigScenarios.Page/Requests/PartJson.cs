@@ -17,6 +17,7 @@ internal static class PartJson
                 json.WriteString("type", "answer");
                 json.WriteString("text", answer.Text);
                 WriteTexts(json, "cautions", answer.Cautions);
+                json.WriteBoolean("mayBeTaken", answer.Whole is not null);
                 json.WriteString("line", PartHtml.LineOf(answer));
                 json.WriteBoolean("isVerdict", answer.Verdict is not null);
                 // Its cautions are texts of their own: a page may put them elsewhere.

@@ -11,6 +11,7 @@ using RigScenarios.Page.Requests;
 using RigScenarios.Page.OwnFiles;
 using RigScenarios.Page.Runs;
 using RigScenarios.Page.Settings;
+using RigScenarios.Page.TakeAlong;
 using RigScenarios.Scenarios;
 
 namespace RigScenarios.Page.Rigs;
@@ -30,6 +31,7 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
         routes.MapPost("/api/rig/edit", EditAsync);
         routes.MapGet("/api/rig/live", LiveAsync);
         routes.MapPost("/api/rig/save", SaveAsync);
+        routes.MapPost("/api/rig/take-along", TakeAlongAsync);
     }
 
     private Task GivenAsync(HttpContext context)
@@ -100,6 +102,14 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
             RequestJson.Flag(json, "replace"));
         await PageJson.WriteAsync(context, new { id = saved.Id, build = place.Frame.Build, day = place.Frame.Day,
             version = saved.Version, command = Command(saved, place) });
+    }
+
+    private async Task TakeAlongAsync(HttpContext context)
+    {
+        var json = await RequestJson.ReadAsync(context, options.Limits.LargestJsonBytes);
+        var kind = SheetReply.Kind(RequestJson.Text(json, "sheet"));
+        var rig = RigSoFar.Of(Given(json, Place(json)), null, context.RequestAborted);
+        await SheetReply.WriteAsync(context, rig.Answer, kind, RequestJson.Flag(json, "whole"));
     }
 
     private static GivenRig Given(JsonElement json, RigPlace place) =>
