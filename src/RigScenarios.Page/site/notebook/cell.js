@@ -9,10 +9,11 @@ import { el, showParts } from "../shared/parts.js";
  * @property {HTMLElement} bar how far it has come
  * @property {HTMLElement} failed why it could not be computed
  * @property {HTMLElement} name the words above it, where there are two
- * @property {object[]} parts what the cell gave last, the answer included
+ * @property {Part[]} parts what the cell gave last, the answer included
  */
 
-/** @typedef {"now" | "pinned"} VersionName */
+/** @import { Part } from "../shared/requests.js" */
+/** @import { VersionName } from "./types.js" */
 
 /** @typedef {{element: HTMLElement, versions: Record<VersionName, Version>}} Cell */
 
@@ -55,7 +56,7 @@ export function makeCell(cell) {
  * Shows parts in a version of a place, and marks whether the place shows anything at all.
  * @param {HTMLElement} element the place
  * @param {Version} version
- * @param {object[]} parts
+ * @param {Part[]} parts
  */
 export function showIn(element, version, parts) {
   showParts(version.shown, parts);
@@ -72,17 +73,17 @@ export function makeProse(html, isFirst) {
   const prose = el("div", { class: "prose" });
   prose.innerHTML = html;
   mendLinks(prose);
-  /** @type {HTMLElement | null} */
   const title = isFirst ? prose.querySelector("h1") : null;
   title?.remove();
-  return { title, prose: prose.textContent.trim() === "" && !prose.querySelector("img") ? null : prose };
+  return { title, prose: prose.textContent?.trim() === "" && !prose.querySelector("img") ? null : prose };
 }
 
-// Notebooks refer to each other as pages that lie side by side; here they are all on the shelf.
+/** Notebooks refer to each other as pages that lie side by side; here they are all on the shelf. @param {HTMLElement} prose */
 function mendLinks(prose) {
-  for (const link of prose.querySelectorAll("a[href]")) {
-    const other = /^(?:\.\/)?([^/:?#]+)\.(?:html|ipynb)(#.*)?$/.exec(link.getAttribute("href"));
+  for (const link of prose.querySelectorAll("a")) {
+    const address = link.getAttribute("href") ?? "";
+    const other = /^(?:\.\/)?([^/:?#]+)\.(?:html|ipynb)(#.*)?$/.exec(address);
     if (other) link.setAttribute("href", `/n/${other[1]}`);
-    else if (/^https?:/.test(link.getAttribute("href"))) { link.target = "_blank"; link.rel = "noopener noreferrer"; }
+    else if (/^https?:/.test(address)) { link.target = "_blank"; link.rel = "noopener noreferrer"; }
   }
 }

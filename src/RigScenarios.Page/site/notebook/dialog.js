@@ -2,9 +2,22 @@
 import { el } from "../shared/parts.js";
 
 /**
- * Asks something. `fields`: [{name, label, value, help}] one-line texts; `actions`: [{value, label, primary}] besides "Cancel".
- * Gives {action, values}, or null when the reader turned away. `check(action, values)` may give (a promise of) words that say
- * what is wrong; then the dialog stays open and shows them.
+ * `fields`: one-line texts; `actions`: buttons besides "Cancel". `check` may give words that say what is wrong; then the dialog
+ * stays open and shows them.
+ * @typedef {{ title: string, text?: string, content?: Node | null,
+ *   fields?: { name: string, label: string, value?: string, help?: string }[],
+ *   actions?: { value: string, label: string, primary?: boolean }[], cancel?: string | null,
+ *   check?: (action: string, values: Record<string, string>) => Promise<string | null> }} Question
+ */
+
+/** @typedef {{ action: string, values: Record<string, string> }} Answer */
+
+let asked = 0;
+
+/**
+ * Asks something; gives null when the reader turned away.
+ * @param {Question} question
+ * @returns {Promise<Answer | null>}
  */
 export function ask({ title, text, content, fields = [], actions = [{ value: "ok", label: "OK", primary: true }],
   cancel = "Cancel", check }) {
@@ -25,17 +38,15 @@ export function ask({ title, text, content, fields = [], actions = [{ value: "ok
       cancel ? el("button", { type: "button", class: "quiet", onclick: () => dialog.close() }, cancel) : null));
   const dialog = el("dialog", { "aria-labelledby": `ask-${number}` }, form);
   return new Promise(resolve => {
+    /** @type {Answer | null} */
     let answer = null;
     form.addEventListener("submit", async event => {
       event.preventDefault();
-      const action = event.submitter?.value ?? actions[0]?.value;
+      const action = event.submitter instanceof HTMLButtonElement ? event.submitter.value : actions[0]?.value ?? "";
       const values = Object.fromEntries(fields.map((field, i) => [field.name, inputs[i].value.trim()]));
-      const problem = check ? await check(action, values) : null;
-      if (problem) {
-        wrong.textContent = problem;
-        wrong.hidden = false;
-        return;
-      }
+      wrong.textContent = check ? await check(action, values) : "";
+      wrong.hidden = !wrong.textContent;
+      if (!wrong.hidden) return;
       answer = { action, values };
       dialog.close();
     });
@@ -47,14 +58,8 @@ export function ask({ title, text, content, fields = [], actions = [{ value: "ok
   });
 }
 
-/** Tells something and waits until it is put away. */
-export function tell(title, text) {
-  return ask({ title, text, cancel: null });
-}
-
-let asked = 0;
-
-/** Copies an address; where the browser does not allow it, shows it to be copied by hand. Gives whether it was copied. */
+/** Copies an address; where the browser does not allow it, shows it to be copied by hand. Gives whether it was copied.
+ * @param {string} address */
 export async function copyLink(address) {
   try {
     await navigator.clipboard.writeText(address);

@@ -4,9 +4,12 @@ import { makeAnswerLine } from "../shared/answer-line.js";
 import { makeVersions, showIn } from "./cell.js";
 import { el, makeCautions } from "../shared/parts.js";
 
+/** @import { Part } from "../shared/requests.js" */
+/** @import { VersionName } from "./types.js" */
+
 /** Takes the answer out of what the cells show. Which part it is, the notebook says: a verdict, else its first sentence. */
 export class Sight {
-  /** The number of the cell that gives the answer; null until one has. */
+  /** The number of the cell that gives the answer; null until one has. @type {number | null} */
   cell = null;
 
   #isVerdict = false;
@@ -29,7 +32,11 @@ export class Sight {
     }).observe(this.block);
   }
 
-  /** Whether the answer of the page is this cell's from now on: a verdict goes before a sentence. */
+  /**
+   * Whether the answer of the page is this cell's from now on: a verdict goes before a sentence.
+   * @param {number} number
+   * @param {Part[]} parts
+   */
   adopts(number, parts) {
     const answer = answerOf(parts);
     if (!answer || number === this.cell) return false;
@@ -41,13 +48,17 @@ export class Sight {
     return true;
   }
 
-  /** Shows the answer among these parts of the answer's cell, and gives the others. */
+  /**
+   * Shows the answer among these parts of the answer's cell, and gives the others.
+   * @param {VersionName} name
+   * @param {Part[]} parts
+   */
   take(name, parts) {
     const answer = answerOf(parts);
     const version = this.versions[name];
     // Its cautions scroll away with the page; the verdict stays.
     showIn(this.block, version, answer ? [{ ...answer, cautions: [] }] : []);
-    this.cautions[name].replaceChildren(...[answer && makeCautions(answer.cautions)].filter(Boolean));
+    this.cautions[name].replaceChildren(...[makeCautions(answer?.cautions)].filter(cautions => cautions !== null));
     version.parts = answer ? [answer] : [];
     if (name === "now") {
       this.holder.hidden = !answer;
@@ -56,10 +67,12 @@ export class Sight {
     return answer ? parts.filter(part => part !== answer) : parts;
   }
 
+  /** @param {boolean} isPinned */
   setPinned(isPinned) {
     this.versions.pinned.box.hidden = this.cautions.pinned.hidden = !isPinned;
   }
 }
 
+/** @param {Part[]} parts */
 const answerOf = parts => parts.find(part => part.type === "answer" && part.isVerdict)
   ?? parts.find(part => part.type === "answer");

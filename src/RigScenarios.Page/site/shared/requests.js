@@ -15,10 +15,10 @@
 
 /**
  * A piece of an answer or of a notebook, as parts.js shows it; `type` says which of the other fields there are. Only `html`,
- * `svg` and `narrowSvg` are markup.
+ * `svg`, `narrowSvg` and `line` are markup. `line`: an answer in one line; `isVerdict`: it is one, and no sentence only.
  * @typedef {{ type: string, text?: string, html?: string, cautions?: string[], slug?: string, title?: string, caption?: string,
  *   alternative?: string, height?: number, specification?: unknown, svg?: string, narrowSvg?: string, table?: Table,
- *   level?: number, name?: string }} Part
+ *   level?: number, name?: string, line?: string, isVerdict?: boolean }} Part
  */
 
 /**
