@@ -29,7 +29,7 @@ public sealed class OwnRigEffortTests(Chromium chromium)
         var keys = visit.Page.Keyboard;
         // The camera's label: 24 W, 14.4 V.
         await visit.Page.Locator("#question-camera .thing-own").ClickAsync();
-        await FocusedAsync(visit.Page, "power");
+        await FocusedAsync(visit.Page, "power-record");
         await keys.TypeAsync("24");
         await keys.PressAsync("Tab");
         await keys.TypeAsync("14.4");
@@ -59,7 +59,7 @@ public sealed class OwnRigEffortTests(Chromium chromium)
         await keys.PressAsync("Tab");
         await keys.TypeAsync("L");
         await visit.Page.Locator("#question-monitor .thing-own").ClickAsync();
-        await FocusedAsync(visit.Page, "power");
+        await FocusedAsync(visit.Page, "power-record");
         await keys.TypeAsync("18");
         await keys.PressAsync("Tab");
         await keys.TypeAsync("14.4");

@@ -19,7 +19,7 @@ public sealed class OwnRigTests(Chromium chromium)
         await Form.ChooseAsync(visit.Page, "plate", "plate");
         var own = await Form.NotListedAsync(visit.Page, "monitor");
         await own.Locator("[data-field=name] input").FillAsync("My old monitor");
-        await own.Locator("[data-field=power] input").FillAsync("9");
+        await own.Locator("[data-field=power-record] input").FillAsync("9");
         await visit.Page.Locator("#typical-days button, #typical-days input").First.ClickAsync();
         await visit.Page.Locator("#ambient").FillAsync("-6 °C");
         await visit.Page.Locator("#answer-first .rs-answer").First.WaitForAsync();

@@ -6,7 +6,8 @@ import { asClock, numberIn, withUnit } from "./words.js";
 
 /** @typedef {{ key: string, label: string, help?: string, example?: string, unit?: string, path: string,
  *   choices?: { text: string, title: string }[] | null }} Asked a question as the server asks it */
-/** @typedef {{ path: string, name: string, value: string, why?: string, source?: string }} Assumed */
+/** @typedef {{ path: string, name: string, value: string, why?: string, source?: string, note?: string }} Assumed what is
+ *   taken; `note`: where that comes from, in a word */
 /** @typedef {{ min: number, max: number, step?: number, rest?: number }} Range of a slider; `rest`: where it stands while open */
 
 // The value of the choice beside the listed ones; no text that means something begins with a space.
@@ -68,7 +69,7 @@ export class Field {
   /** What is taken while it is open. @param {Assumed | null} assumed */
   assume(assumed) {
     const { example } = this.asked;
-    const open = assumed ? `${assumed.value} (assumed)` : !example ? "" : this.slider ? example : `such as ${example}`;
+    const open = assumed ? `${assumed.value} (${assumed.note ?? "assumed"})` : !example ? "" : this.slider ? example : `such as ${example}`;
     this.input.placeholder = open;
     this.input.title = assumed?.why ?? "";
     if (this.choice) this.choice.options[0].textContent = assumed ? `Not said: ${assumed.value} assumed` : "Not said";

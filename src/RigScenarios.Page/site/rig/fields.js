@@ -16,6 +16,10 @@ const ranges = {
   "slide-middle": { min: -150, max: 150, rest: 0 },
 };
 
+// What holds for a field that is open, where the file says it for all days.
+/** @type {{ [key: string]: string }} */
+const inherited = { ambient: "conditions.ambient" };
+
 export class Fields {
   /** @type {Set<Field>} */
   #fields = new Set();
@@ -43,7 +47,7 @@ export class Fields {
   add(field) {
     this.#fields.add(field);
     field.show();
-    field.assume(this.#assumed.get(field.path) ?? null);
+    field.assume(this.#assumedAt(field));
     return field;
   }
 
@@ -53,7 +57,13 @@ export class Fields {
   /** @param {{ assumed: import("./field.js").Assumed[] }} answer */
   answered({ assumed }) {
     this.#assumed = new Map(assumed.filter((value) => value.path).map((value) => [value.path, value]));
-    for (const field of this.#fields) field.assume(this.#assumed.get(field.path) ?? null);
+    for (const field of this.#fields) field.assume(this.#assumedAt(field));
+  }
+
+  /** @param {Field} field @returns {import("./field.js").Assumed | null} */
+  #assumedAt(field) {
+    const found = this.#assumed.get(field.path), value = this.rig.text(inherited[field.asked?.key] ?? null);
+    return found ?? (value ? { path: field.path, name: field.asked.label, value, note: "for all days" } : null);
   }
 
   /** @param {Asked} question @param {any} other */
@@ -72,6 +82,7 @@ export class Fields {
     for (const field of /** @type {Set<any>} */ (this.#fields)) {
       if (field.pattern) field.path = filled(field.pattern, this.rig.names);
       field.show(isRestored);
+      if (inherited[field.asked?.key]) field.assume(this.#assumedAt(field));
     }
   }
 }

@@ -32,6 +32,7 @@ export class Places {
     this.none = byId("places-none");
     this.battery = byId("battery-place");
     this.told = byId("battery-place-told");
+    this.plate = byId("head-plate");
     this.list = byId("places-list");
     this.slider = byId("battery-place-slider", HTMLInputElement);
     this.moving = makeMoving(byId("answer-parts"), {
@@ -39,7 +40,12 @@ export class Places {
       move: (part, millimetres) => this.#move(part.dataset.part ?? "", millimetres),
     });
     this.slider.addEventListener("input", () => this.#move(this.#slide ?? "", Number(this.slider.value)));
-    rig.onChanged(() => this.#showBattery());
+    rig.onChanged(() => {
+      this.#showBattery();
+      // Where the camera plate is screwed on matters on a head only.
+      this.plate.hidden = rig.text(`builds.${rig.place.build}.stance`) !== "tripod"
+        || !rig.view.things.some((thing) => thing.question === "head");
+    });
     answer.onAnswered((detail) => this.#answered(detail, answer));
     rig.onRefused(() => this.moving.settled());
   }
