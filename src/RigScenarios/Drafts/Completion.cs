@@ -186,7 +186,8 @@ internal sealed class Completion
     private Build Complete(Build build)
     {
         bool IsIn(string name) => !leftOut.Contains(name) && Whole.PartOf(name) is not null;
-        bool IsCable(string? name) => name is null || Whole.PartOf(name)?.Cable is { Length.Meters: > 0 };
+        bool IsCable(string? name) => name is null
+            || Whole.PartOf(name)?.Cable is { Length.Meters: > 0, Gauge: { Awg: not null } or { Area: not null } };
         if (build.Things.All(IsIn) && build.Cables.All(IsCable))
             return build;
         return build with
@@ -225,7 +226,8 @@ internal sealed class Completion
             missing.Insert(0, new MissingField(frame.InBuild("devices"), RigQuestions.All[0].Label));
         foreach (var problem in given.Problems.Concat(log.Problems))
         {
-            if (Required(problem.Path) is { } label && given.Has(problem.Path) == false)
+            // What is written and can't be read is wrong, not missing.
+            if (Required(problem.Path) is { } label && given.TextAt(problem.Path) is null)
                 missing.Add(new MissingField(problem.Path, label));
             else if (!filled.Contains(problem.Path) && !Follows(problem))
                 problems.Add(problem);

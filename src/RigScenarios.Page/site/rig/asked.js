@@ -23,7 +23,11 @@ export function askedFields(rig) {
   return {
     "battery-count": {
       read: () => String(Object.keys(at(rig.given, "batteries") ?? {}).length || ""),
-      write: asking(rig, "how many batteries", (count) => ({ do: "batteries", count })),
+      write: asking(rig, "how many batteries", (text) => {
+        const count = text.normalize("NFKC").trim();
+        return /^([1-9]|1\d|20)?$/.test(count) ? { do: "batteries", count }
+          : rig.refuse({ text: `Found “${text}”.`, accepted: "a whole number, 1 to 20" }, { do: "batteries" });
+      }),
     },
     "charger-bays": {
       read: () => rig.text(rig.view.charger ? `chargers.${rig.view.charger}.bays` : null),
@@ -43,14 +47,17 @@ export function fieldOfEdit(edit) {
 /**
  * @param {import("./state.js").Rig} rig
  * @param {string} name
- * @param {(text: string) => { [name: string]: any }} editOf
+ * @param {(text: string) => { [name: string]: any } | null} editOf
  */
 function asking(rig, name, editOf) {
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let timer;
   return (/** @type {string} */ text, /** @type {boolean} */ isSettled) => {
     clearTimeout(timer);
-    const ask = () => rig.edit(editOf(text), { name, key: `asked ${name}` });
+    const ask = () => {
+      const edit = editOf(text);
+      if (edit) rig.edit(edit, { name, key: `asked ${name}` });
+    };
     if (isSettled) ask(); else timer = setTimeout(ask, pause);
   };
 }

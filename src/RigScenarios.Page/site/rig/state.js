@@ -158,6 +158,16 @@ export class Rig extends EventTarget {
     return turn;
   }
 
+  /**
+   * Says that an edit can't be made; null, for there is no edit then.
+   * @param {import("../shared/requests.js").Problem} problem
+   * @param {any} edit
+   */
+  refuse(problem, edit) {
+    this.dispatchEvent(new CustomEvent("refused", { detail: { problems: [problem], status: 400, edit } }));
+    return null;
+  }
+
   /** A step back; waits for edits on their way. */
   undo() { this.#turn = this.#turn.then(() => this.#step(this.history.undo(this.shown))); }
 
