@@ -10,7 +10,7 @@ public sealed partial class ScriptTests
     // The folders of the site that are held to both so far.
     private static readonly string[] Folders =
     [
-        .. ((string[])["shared", "file", "shelf"]).Select(folder =>
+        .. ((string[])["shared", "file", "rig", "shelf"]).Select(folder =>
             Path.Combine(Checkout.Root, "src", "RigScenarios.Page", "site", folder)),
         Path.Combine(Checkout.Root, "src", "RigScenarios.Charts", "Pages"),
         NodeProgram.Folder,

@@ -10,7 +10,7 @@ test("lengths", () => {
 
 test("a length that no block can have is none", () => {
   for (const text of ["0", "0 min", "-5 min", "99,999,999 h", "99999999 h", "48.1 h", "soon", "", undefined, "5 constructor",
-    "9".repeat(400) + " h"]) assert.equal(minutesOf(text), null, String(text));
+    `${"9".repeat(400)} h`]) assert.equal(minutesOf(text), null, String(text));
 });
 
 test("a bare number gets its unit, anything else stays as it was written", () => {

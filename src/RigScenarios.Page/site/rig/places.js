@@ -10,6 +10,9 @@ import { without } from "./tree.js";
 
 /** @typedef {{ value: string, title: string, least: number, greatest: number, at: number, isUsual: boolean }} Moveable */
 
+const nothingSlides = "Nothing on this rig slides along a mount, so there is nothing to move. With rods under the camera, what sits "
+  + "on them slides: choose them at “Everything else on the rig”.";
+
 export class Places {
   /** @type {Map<string, Moveable>} */
   #moveable = new Map();
@@ -88,12 +91,16 @@ export class Places {
     else this.rig.change((given) => without(given, path.slice(0, path.lastIndexOf("."))), doing);
   }
 
-  /** @param {{ moveable: Moveable[], batterySlide: string | null }} answer @param {import("./answer.js").Answer} asked */
-  #answered({ moveable, batterySlide }, asked) {
+  /**
+   * @param {{ moveable: Moveable[], batterySlide: string | null, first?: unknown }} answer
+   * @param {import("./answer.js").Answer} asked
+   */
+  #answered({ moveable, batterySlide, first }, asked) {
     this.#moveable = new Map(moveable.map((part) => [part.value, part]));
     this.#slide = batterySlide;
     this.some.hidden = moveable.length === 0;
     this.none.hidden = moveable.length > 0;
+    if (first) this.none.textContent = nothingSlides;
     for (const [name, row] of this.#rows) if (!this.#moveable.has(name)) {
       this.fields.drop(row.field);
       row.element.remove();
