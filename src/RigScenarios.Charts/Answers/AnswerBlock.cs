@@ -46,8 +46,7 @@ public static class AnswerBlock
     public static ListPart Assumed(IReadOnlyList<AssumptionEffect> effects, int most = 3)
     {
         ArgumentNullException.ThrowIfNull(effects);
-        return new ListPart(effects.Count == 0 ? "Nothing that is assumed moves the reserve by a minute."
-            : "Assumed, what moves the answer most first:",
-            [.. effects.Take(most).Select(effect => $"{char.ToUpperInvariant(effect.Words[0])}{effect.Words[1..]}.")]);
+        return new ListPart(effects.Count == 0 ? "Nothing that is assumed moves the answer by a minute."
+            : "Rests on:", [.. effects.Take(most).Select(effect => effect.Words)]);
     }
 }

@@ -20,6 +20,10 @@ internal static class RunJson
         {
             runtime_h = JsonText.Round(answer.Simulation.Runtime.Hours),
             coldest_battery_C = JsonText.Round(answer.Simulation.ColdestBattery.DegreesCelsius),
+            rests_on = leading is null ? null : LeadingAssumptions.RestsOn(leading).Select(rest => new
+            {
+                path = rest.Path, text = rest.Text,
+            }),
             leading_assumptions = leading?.Select(effect => new
             {
                 path = effect.Path, words = effect.Words, low = effect.Low, high = effect.High,

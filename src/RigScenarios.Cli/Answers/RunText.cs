@@ -8,8 +8,6 @@ namespace RigScenarios.Cli.Answers;
 /// details.</summary>
 internal static class RunText
 {
-    private const int Assumptions = 3;
-
     /// <summary>The headline and the questions: all that is known before a search begins.</summary>
     /// <param name="console">The console.</param>
     /// <param name="answers">The answers of all builds, the one with the least left first: it is the one that is shown.</param>
@@ -49,6 +47,7 @@ internal static class RunText
         IAnsiConsole console, IReadOnlyList<RigAnswer> answers, WorkingSets? sets, IReadOnlyList<AssumptionEffect>? leading)
     {
         var answer = answers[0];
+        RestsOn(console, leading);
         if (sets is { Sets.Count: > 1 })
         {
             Paragraph.Heading(console, "Other ways");
@@ -105,15 +104,25 @@ internal static class RunText
             Paragraph.Write(console, $"Run whenever they are wanted, planned swaps aside: {string.Join(", ", running)}.", "  - ");
     }
 
+    private static void RestsOn(IAnsiConsole console, IReadOnlyList<AssumptionEffect>? leading)
+    {
+        if (leading is not { Count: > 0 })
+            return;
+        Paragraph.Heading(console, "Rests on");
+        foreach (var rest in LeadingAssumptions.RestsOn(leading))
+            Paragraph.Write(console, $"{rest.Text} ({rest.Path})", "  - ");
+    }
+
     private static void Assumed(IAnsiConsole console, RigAnswer answer, IReadOnlyList<AssumptionEffect>? leading)
     {
-        Paragraph.Heading(console, leading is { Count: > 0 } ? "Assumed, what moves the answer most first" : "Assumed");
-        foreach (var effect in leading?.Take(Assumptions) ?? [])
-            Paragraph.Write(console, $"{effect.Words}.", "  - ");
+        Paragraph.Heading(console, "Assumed");
         foreach (var sentence in NotPlanned.Of(answer.Scenario, answer.Build, answer.Days.Count))
             Paragraph.Write(console, sentence, "  - ");
-        var moving = leading is null ? "" : leading.Count > Assumptions
-            ? " The others move it less." : " None of the others moves it by a minute.";
+        var moving = leading is null ? "" : leading.Count > LeadingAssumptions.Told
+            ? " What moves the answer most stands under \"Rests on\"; the others move it less."
+            : " None but those under \"Rests on\" moves it by a minute.";
+        if (leading is { Count: 0 })
+            moving = " None of them moves it by a minute.";
         Paragraph.Write(console,
             $"{answer.Assumed.Count} figures in all are assumed because no file gives them; --json lists them.{moving}",
             "  - ");

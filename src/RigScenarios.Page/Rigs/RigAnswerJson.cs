@@ -51,7 +51,6 @@ internal static class RigAnswerJson
         WriteValue(json, "assumed",
             answer.Assumed.Select(assumed => new { path = assumed.Field, name = assumed.Name, value = assumed.Value, why = assumed.Why,
             source = Source(assumed) }));
-        WriteValue(json, "restsOn", Array.Empty<object>());
         if (answer.Answer is { } first)
         {
             json.WritePropertyName("first");
@@ -84,6 +83,12 @@ internal static class RigAnswerJson
         json.WriteString("text", WouldWorkSentences.Heading(sets) ?? "");
         WriteParts(json, AnswerBlock.WouldWork(sets));
     }
+
+    /// <summary>What the answer rests on, as JSON.</summary>
+    /// <param name="json">Written to: an object that is begun and not ended here.</param>
+    /// <param name="effects">What was found.</param>
+    public static void Write(Utf8JsonWriter json, IReadOnlyList<AssumptionEffect> effects) => WriteValue(json, "restsOn",
+        LeadingAssumptions.RestsOn(effects).Select(rest => new { path = rest.Path, text = rest.Text }));
 
     /// <summary>The first screenful; its cautions stand below what would make it work. Without a day of its own a rig has no
     /// verdict yet, only a sentence.</summary>

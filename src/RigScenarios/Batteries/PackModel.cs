@@ -69,7 +69,7 @@ public static class PackModel
                     AssumedText.Range),
             // A table of the file's own ends where its cells are full; nobody says more of them.
             ChargeVoltage = battery.ChargeVoltage / groups ?? (battery.OpenCircuitVoltage is null
-                && chemistry.ChargeVoltage is { } full ? log.Add("charge-voltage", "voltage of the pack on a charger",
+                && chemistry.ChargeVoltage is { } full ? log.Add("charge-voltage", "voltage on a charger",
                     groups * full.Value, AssumedText.Volts, full.Why, full.Source) / groups : null),
             Resistance0 = battery.Resistance0 ?? log.Add(
                 "resistance-0", "resistance of a group, at once", ElectricResistance.FromOhms(sustained * split.Value.Share0),
@@ -102,7 +102,7 @@ public static class PackModel
             HeatCapacity = battery.HeatCapacity ?? HeatCapacity(battery, mass, chemistry, log),
             HeatConductance = battery.HeatConductance ?? HeatConductance(battery, mass, size, chemistry, log),
             CutoffVoltage = battery.CutoffVoltage ?? log.Add(
-                "cutoff-voltage", "cut-off of the pack", groups * chemistry.CutoffVoltage.Value, AssumedText.Volts,
+                "cutoff-voltage", "cut-off voltage", groups * chemistry.CutoffVoltage.Value, AssumedText.Volts,
                 $"{AssumedText.Volts(chemistry.CutoffVoltage.Value)} a group: {chemistry.CutoffVoltage.Why}",
                 chemistry.CutoffVoltage.Source),
             MaximumCurrent = battery.MaximumCurrent ?? log.Add(
@@ -110,7 +110,7 @@ public static class PackModel
                 ElectricCurrent.FromAmperes(chemistry.MaximumRatePerHour.Value * capacity.AmpereHours), AssumedText.Amperes,
                 chemistry.MaximumRatePerHour.Why, chemistry.MaximumRatePerHour.Source),
             MaximumTemperature = battery.MaximumTemperature
-                ?? log.Add("maximum-temperature", "hottest pack temperature", chemistry.MaximumTemperature, AssumedText.Celsius),
+                ?? log.Add("maximum-temperature", "hottest temperature", chemistry.MaximumTemperature, AssumedText.Celsius),
             Age = log.Age(capacityLeft, resistanceFactor, chemistry),
         };
         return new PackAssumptions(pack, log.Values);

@@ -226,7 +226,7 @@ public sealed class RigTests
         await form.SendAsync(new { kind = "run", queue = "now", run = 1, draft });
         Assert.Equal("done", (await form.EndAsync(1)).Text("kind"));
         var kinds = form.Messages.Select(message => message.Text("kind")).Where(kind => kind != "progress").ToList();
-        Assert.Equal(["answer", "would-work", "done"], kinds);
+        Assert.Equal(["answer", "rests-on", "would-work", "done"], kinds);
         var answer = form.Messages.First(message => message.Text("kind") == "answer");
         Assert.True(answer.GetProperty("seeks").GetBoolean());
         var ofFile = RigAnswer.Of(ScenarioFile.TryReadText(answer.Text("text"), "mine.yaml").Scenario!, "rig", ["day"],

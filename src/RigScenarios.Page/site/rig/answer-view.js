@@ -96,14 +96,15 @@ export class AnswerView {
     this.stale.hidden = !isStale;
     if (isStale) return true;
     showParts(this.first, first ? [first] : []);
-    this.#showRests(answer.restsOn ?? []);
+    this.showRests([]);
     this.cautions.replaceChildren(...[first && makeCautions(answer.answer?.cautions)].filter(Boolean));
     showParts(this.parts, answer.parts);
     return false;
   }
 
+  // It takes many runs, and so comes after the answer.
   /** @param {{ path: string, text: string }[]} restsOn */
-  #showRests(restsOn) {
+  showRests(restsOn) {
     this.rests.hidden = restsOn.length === 0;
     this.restsList.replaceChildren(...restsOn.map(({ path, text }) =>
       el("li", {}, text, " ", el("a", { href: "#rig", "data-to": path }, "Change it"))));

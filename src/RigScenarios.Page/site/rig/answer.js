@@ -84,9 +84,10 @@ export class Answer extends EventTarget {
   async #receive(json) {
     if (json.kind === "answer") return this.#answered(json);
     // What is found after the answer is of use only while that answer is the newest.
-    if (json.kind === "progress" || json.kind === "would-work") {
+    if (json.kind === "progress" || json.kind === "rests-on" || json.kind === "would-work") {
       if (this.#queue.running?.run !== json.run || this.isBehind) return;
       if (json.kind === "progress") this.work.tell(json.fraction);
+      else if (json.kind === "rests-on") this.view.showRests(json.restsOn);
       else this.work.show(json);
       return;
     }
