@@ -1,5 +1,6 @@
 // The one door to the program: site/shared/program.js, and what its server is asked.
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
 import { beforeEach, test } from "node:test";
 import "./browser.js";
 import { ask, listen, Newest, useProgram } from "../../src/RigScenarios.Page/site/shared/program.js";
@@ -109,4 +110,17 @@ test("another program takes the server's place, for requests and for lines", asy
   assert.ok(send({ kind: "stop", queue: "now" }));
   assert.deepEqual([heard, sent], [[{ kind: "notebook", of: "01" }], [{ kind: "stop", queue: "now" }]]);
   assert.deepEqual(asked, [], "the server was not asked");
+});
+
+const within = path => readFileSync(new URL(`../../${path}`, import.meta.url), "utf8");
+
+test("the list of requests is the same in the types, at the server and in the documentation", async () => {
+  const typed = [...within("src/RigScenarios.Page/site/shared/requests.js").matchAll(/^ \*\s+"([a-z-]+)": \{ asks:/gm)]
+    .map(found => found[1]);
+  const documented = [...within("docs/living-page.md").matchAll(/^\| `([a-z-]+)` \|.*\|.*\|$/gm)].map(found => found[1]);
+  const atServer = [...within("src/RigScenarios.Page/site/shared/server.js").matchAll(/^ {2}"([a-z-]+)": /gm)]
+    .map(found => found[1]);
+  assert.ok(typed.length >= 11, `${typed.length} requests`);
+  assert.deepEqual(atServer, typed);
+  assert.deepEqual(typed.filter(name => !documented.includes(name)), []);
 });

@@ -22,10 +22,11 @@ public sealed class Visit : IAsyncDisposable
     /// <summary>Complaints that a test expects, such as those of a server that was stopped on purpose.</summary>
     public bool ExpectsTrouble { get; set; }
 
-    public static async Task<Visit> BeginAsync(Chromium chromium, bool ownNotebooks = true, int width = 1280, int height = 800,
+    public static async Task<Visit> BeginAsync(MachineBrowser machine, bool ownNotebooks = true, int width = 1280,
+        int height = 800,
         bool night = false, PageLimits? limits = null)
     {
-        var browser = chromium.Browser;
+        var browser = machine.Browser;
         var visit = new Visit(await TrialServer.StartAsync(limits, ownNotebooks: ownNotebooks));
         visit.context = await browser.NewContextAsync(new()
         {

@@ -1,6 +1,7 @@
 // The answer of a notebook, which stays in sight: beside the controls on a wide window; on a small one it stands at the head
 // of the page, and one line of it stays at the window's edge.
 import { makeAnswerLine } from "../shared/answer-line.js";
+import { keepReachable } from "../shared/reachable.js";
 import { makeVersions, showIn } from "./cell.js";
 import { el, makeCautions } from "../shared/parts.js";
 
@@ -17,7 +18,7 @@ export class Sight {
   constructor() {
     this.versions = makeVersions("answer");
     this.cautions = { pinned: el("div"), now: el("div") };
-    this.block = el("section", { class: "sight-block", "aria-label": "The answer" },
+    this.block = el("div", { class: "sight-block" },
       el("div", { class: "versions" }, this.versions.pinned.box, this.versions.now.box));
     this.element = el("div", { class: "sight", id: "sight" }, this.block,
       el("div", { class: "sight-cautions versions" }, this.cautions.pinned, this.cautions.now));
@@ -26,10 +27,8 @@ export class Sight {
     this.holder.hidden = true;
     new ResizeObserver(() => {
       document.documentElement.style.setProperty("--rs-sight-height", `${this.block.offsetHeight}px`);
-      // What scrolls must be reached by keyboard.
-      if (this.block.scrollHeight > this.block.clientHeight + 1) this.block.tabIndex = 0;
-      else this.block.removeAttribute("tabindex");
     }).observe(this.block);
+    keepReachable(this.block, () => "The answer");
   }
 
   /**

@@ -1,6 +1,7 @@
 // How an answer is shown: the verdict, which stays in sight; what it rests on; what is missing; below it the details.
 import { byId } from "../shared/elements.js";
 import { el, makeCautions, showParts } from "../shared/parts.js";
+import { keepReachable } from "../shared/reachable.js";
 import { say } from "../shared/tell.js";
 import { goTo } from "./problems.js";
 
@@ -28,6 +29,7 @@ export class AnswerView {
     this.spoken = byId("answer-spoken");
     this.parts = byId("answer-parts");
     this.file = byId("answer-file", HTMLDetailsElement);
+    for (const box of [this.sight, byId("answer-whole")]) keepReachable(box, () => "The answer");
     // On a phone the verdict is one line that opens the whole.
     this.line.addEventListener("click", () => this.#open(this.line.getAttribute("aria-expanded") !== "true"));
     this.sight.addEventListener("keydown", (event) => { if (event.key === "Escape") this.#open(false); });

@@ -1,5 +1,6 @@
 // What a notebook or an answer shows, as elements of the page. Text from the server goes in as text, never as markup; the
 // exceptions are parts of type "html" and the SVG of drawings, which the server made from escaped text.
+import { keepReachable } from "./reachable.js";
 
 /** @import { Part, Table } from "./requests.js" */
 
@@ -107,7 +108,7 @@ export function makeTable(table) {
     table.caption ? el("caption", {}, prose(table.caption)) : null,
     el("thead", {}, el("tr", {}, table.columns.map(column => el("th", { scope: "col", ...side(column) }, column.title)))),
     el("tbody", {}, table.rows.map(row => el("tr", {}, row.map((cell, i) => el("td", side(table.columns[i]), prose(cell))))))));
-  reachable.observe(element);
+  keepReachable(element, () => element.querySelector("caption")?.textContent || "Table");
   return element;
 }
 
@@ -224,18 +225,3 @@ function isOnScreen(element) {
   const place = element.getBoundingClientRect();
   return place.bottom > 0 && place.top < innerHeight && place.width > 0;
 }
-
-// A box that scrolls must be reachable by keyboard; one that does not would only be a stop in the way.
-const reachable = new ResizeObserver(entries => {
-  for (const { target } of entries) {
-    if (target.scrollWidth > target.clientWidth + 1 || target.scrollHeight > target.clientHeight + 1) {
-      target.setAttribute("tabindex", "0");
-      target.setAttribute("role", "group");
-      target.setAttribute("aria-label", target.querySelector("caption")?.textContent || "Table");
-    } else {
-      target.removeAttribute("tabindex");
-      target.removeAttribute("role");
-      target.removeAttribute("aria-label");
-    }
-  }
-});

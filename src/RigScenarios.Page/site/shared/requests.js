@@ -22,11 +22,12 @@
  */
 
 /**
- * A file of the reader's own ("own/…") or a sample ("samples/…"). `version` is given back when it is saved.
+ * A file of the reader's own ("own/…") or a sample ("samples/…"). `version` is given back when it is saved. The shelf's `folder`
+ * is where own files lie, in words for people; null where they lie in none.
  * @typedef {{ id: string, text: string, writable: boolean, version: string, problems: Problem[] }} TextFile
  * @typedef {{ id: string, folder: string, name: string, title: string, problems: number }} FileOnShelf
  * @typedef {{ name: string, title: string, sentence: string, hasPicture: boolean }} NotebookOnShelf
- * @typedef {{ notebooks: NotebookOnShelf[], files: FileOnShelf[], folder: string }} Shelf
+ * @typedef {{ notebooks: NotebookOnShelf[], files: FileOnShelf[], folder: string | null }} Shelf
  */
 
 /**

@@ -48,9 +48,9 @@ try {
   if (shelf.notebooks.length > 0) show("notebooks-part", "notebook-list", shelf.notebooks.map(notebookRow));
 
   const own = shelf.files.filter(file => file.folder === "own"), samples = shelf.files.filter(file => file.folder !== "own");
-  byId("own-about").textContent = own.length > 0
-    ? `They lie in the folder ${shelf.folder}; the command line and the notebooks take them too.`
-    : `None yet. What you save is kept in the folder ${shelf.folder}.`;
+  const place = shelf.folder ? `in the folder ${shelf.folder}` : "by this browser";
+  byId("own-about").textContent = own.length === 0 ? `None yet. What you save is kept ${place}.`
+    : `They are kept ${place}; ${shelf.folder ? "the command line and " : ""}the notebooks take them too.`;
   show("own-part", "own-list", own.map(fileRow));
   if (samples.length > 0) show("samples-part", "sample-list", samples.map(fileRow));
 } catch (error) {
