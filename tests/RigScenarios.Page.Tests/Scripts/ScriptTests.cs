@@ -7,11 +7,10 @@ namespace RigScenarios.Page.Tests.Scripts;
 /// logic.</summary>
 public sealed partial class ScriptTests
 {
-    // The folders of the site that are held to both so far.
+    // What is held to both.
     private static readonly string[] Folders =
     [
-        .. ((string[])["shared", "file", "rig", "shelf"]).Select(folder =>
-            Path.Combine(Checkout.Root, "src", "RigScenarios.Page", "site", folder)),
+        Path.Combine(Checkout.Root, "src", "RigScenarios.Page", "site"),
         Path.Combine(Checkout.Root, "src", "RigScenarios.Charts", "Pages"),
         NodeProgram.Folder,
     ];
@@ -55,7 +54,8 @@ public sealed partial class ScriptTests
         int.Parse(count.Match(told).Groups["count"].Value, System.Globalization.CultureInfo.InvariantCulture);
 
     private static IEnumerable<string> Scripts() =>
-        Folders.SkipLast(1).SelectMany(folder => Directory.GetFiles(folder, "*.js"));
+        Folders.SkipLast(1).SelectMany(folder => Directory.GetFiles(folder, "*.js", SearchOption.AllDirectories))
+            .Where(file => !file.EndsWith(".min.js", StringComparison.Ordinal));
 
     [GeneratedRegex(@"Checked (?<count>\d+) files?", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex CheckedFiles();

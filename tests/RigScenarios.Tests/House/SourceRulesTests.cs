@@ -102,13 +102,14 @@ public sealed partial class SourceRulesTests
     {
         var asking = SourceFiles.OfPages.Where(file => file.EndsWith(".js", StringComparison.Ordinal)
             && AsksANetwork().IsMatch(Comments().Replace(File.ReadAllText(file), ""))).Select(file => Path.GetFileName(file));
-        Assert.Equal(["api.js", "connection.js", "server.js"], asking);
+        Assert.Equal(["server.js"], asking);
     }
 
     [Theory]
     [InlineData("await fetch(path)", true)]
     [InlineData("new WebSocket(address)", true)]
     [InlineData("navigator.sendBeacon('/x')", true)]
+    [InlineData("\"/api/shelf\"", true)]
     [InlineData("fetchFile(path)", false)]
     public void The_search_for_what_asks_a_network_finds_what_it_should(string text, bool found) =>
         Assert.Equal(found, AsksANetwork().IsMatch(text));
@@ -163,7 +164,7 @@ public sealed partial class SourceRulesTests
     [GeneratedRegex("Helper|Util|Manager|Common(?!Practice)", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Empty();
 
-    [GeneratedRegex(@"\b(fetch|sendBeacon|WebSocket|XMLHttpRequest|EventSource|SharedWorker|Worker)\(",
+    [GeneratedRegex(@"\b(fetch|sendBeacon|WebSocket|XMLHttpRequest|EventSource|SharedWorker|Worker)\(|[""`']/api/",
         RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
     private static partial Regex AsksANetwork();
 

@@ -1,4 +1,5 @@
 // A code cell of a notebook, or the place of the answer: what it shows, in one version or in two beside each other.
+import { pageOf } from "../shared/addresses.js";
 import { el, showParts } from "../shared/parts.js";
 
 /**
@@ -83,7 +84,7 @@ function mendLinks(prose) {
   for (const link of prose.querySelectorAll("a")) {
     const address = link.getAttribute("href") ?? "";
     const other = /^(?:\.\/)?([^/:?#]+)\.(?:html|ipynb)(#.*)?$/.exec(address);
-    if (other) link.setAttribute("href", `/n/${other[1]}`);
+    if (other) link.setAttribute("href", pageOf.notebook(decodeURIComponent(other[1])));
     else if (/^https?:/.test(address)) { link.target = "_blank"; link.rel = "noopener noreferrer"; }
   }
 }

@@ -22,7 +22,7 @@ export class Save {
     this.form.addEventListener("submit", (event) => { event.preventDefault(); this.#save(false); });
     byId("save-replace").addEventListener("click", () => this.#save(true));
     byId("save-look").addEventListener("click",
-      () => window.open(`/file/own/${encodeURIComponent(this.#fileName())}`, "_blank", "noopener"));
+      () => window.open(pageOf.file(`own/${this.#fileName()}`), "_blank", "noopener"));
     byId("save-copy").addEventListener("click", async () => {
       await navigator.clipboard?.writeText(this.command.textContent)
         .then(() => say(byId("save-copied"), "Copied."), () => say(byId("save-copied"), "Mark the line and copy it."));
