@@ -82,7 +82,7 @@ public sealed record RigAnswer
     /// those of the batteries' models, those of places.</summary>
     public IReadOnlyList<AssumedValue> Assumed =>
     [
-        .. PartsAssumed
+        .. PartsAssumed.Concat(BuildAssumptions.In(Scenario, TheBuild))
             .Concat(Simulation.Assumed.Values.SelectMany(values => values)).Concat(Balance?.Assumed ?? [])
             .DistinctBy(value => (value.Field, value.Value)),
     ];

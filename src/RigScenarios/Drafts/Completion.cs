@@ -29,7 +29,11 @@ internal sealed class Completion
     private Completion(GivenRig given)
     {
         (this.given, frame) = (given, given.Frame);
-        Whole = given.Scenario with { Builds = given.Scenario.Builds.With(frame.Build, given.Build) };
+        Whole = given.Scenario with
+        {
+            Builds = given.Scenario.Builds.With(frame.Build, given.Build),
+            Days = given.Scenario.Days.With(frame.Day, given.Day),
+        };
     }
 
     /// <summary>The scenario with everything that is given, complete or not.</summary>
@@ -132,6 +136,14 @@ internal sealed class Completion
             Change(Build with { Splitters = Build.Splitters.With(name, splitter with { FedBy = Feed("splitters", name) }) });
         foreach (var (name, regulator) in Build.Regulators.Where(item => FeedOf("regulators", item.Key, item.Value.FedBy)))
             Change(Build with { Regulators = Build.Regulators.With(name, regulator with { FedBy = Feed("regulators", name) }) });
+        // What can't be fed yet is left open, which is not what an open feed of a file means.
+        foreach (var (name, _, _, _) in LinkLookup.Fed(given.Build).Where(item => item.FedBy is null
+            && !Wiring.Feeds.ContainsKey(item.Name)))
+        {
+            var group = Build.Devices.ContainsKey(name) ? "devices" : Build.Splitters.ContainsKey(name) ? "splitters" : "regulators";
+            if (!WasOpen(group, name))
+                marks.Add($"{group}.{name}.fed-by");
+        }
         foreach (var line in Wiring.Lines.Where(line => line.FedBy.Length == 0))
         {
             leftOut.Add(line.Thing);
@@ -168,7 +180,7 @@ internal sealed class Completion
 
     private void Mark()
     {
-        var kept = given.Build.Assumed.Where(mark => mark == UsualFigures.Batteries).ToList();
+        var kept = given.Build.Assumed.Where(mark => mark == BuildAssumptions.Batteries).ToList();
         List<string> all = [.. kept, .. marks];
         if (!all.SequenceEqual(Build.Assumed))
             Change(Build with { Assumed = all });
@@ -180,7 +192,20 @@ internal sealed class Completion
         var days = Whole.Days;
         foreach (var (name, day) in Whole.Days)
             days = days.With(name, day with { Blocks = Complete(day.Blocks) });
-        Counted = Whole with { Days = days, Builds = Whole.Builds.With(frame.Build, Complete(Build)) };
+        var gone = leftOut.Where(name => Whole.Builds.All(build => build.Key == frame.Build || !build.Value.Things.Contains(name)))
+            .ToHashSet(StringComparer.Ordinal);
+        var kit = gone.Count == 0 ? Whole.Kit : new(Whole.Kit.Where(item => !gone.Contains(item.Key)));
+        Counted = Whole with
+        {
+            Days = days,
+            Builds = Whole.Builds.With(frame.Build, Complete(Build)),
+            Kit = kit,
+            // An incomplete part of own figures is no part yet.
+            Parts = gone.Count == 0 ? Whole.Parts : new(Whole.Parts.Where(part => kit.Values.Any(item => item.Part == part.Key)
+                || Whole.Kit.Values.All(item => item.Part != part.Key))),
+            Batteries = gone.Count == 0 ? Whole.Batteries
+                : new(Whole.Batteries.Where(battery => !gone.Contains(battery.Value.Item))),
+        };
     }
 
     private Build Complete(Build build)
@@ -224,17 +249,20 @@ internal sealed class Completion
             .Where(part => !Whole.Library.ContainsKey(part.Key)))) }, log);
         if (RigThings.Camera(given) is null && (frame.Before is null || given.Build.Devices.Count == 0))
             missing.Insert(0, new MissingField(frame.InBuild("devices"), RigQuestions.All[0].Label));
-        foreach (var problem in given.Problems.Concat(log.Problems))
-        {
-            // What is written and can't be read is wrong, not missing.
-            if (Required(problem.Path) is { } label && given.TextAt(problem.Path) is null)
-                missing.Add(new MissingField(problem.Path, label));
-            else if (!filled.Contains(problem.Path) && !Follows(problem))
-                problems.Add(problem);
-        }
+        // Where a text can't be read, that is what is told.
+        var told = given.Problems.Concat(log.Problems.Where(problem => !given.Problems.Any(other =>
+            other.Problem != RecordFormat<Scenario>.Missing && (other.Path == problem.Path
+                || other.Path.StartsWith(problem.Path + ".", StringComparison.Ordinal))))).ToList();
+        missing.AddRange(from problem in told
+                         let label = Required(problem.Path)
+                         orderby problem.Path descending
+                         where label is not null && GivenTree.Find(given.Tree, problem.Path) is null or MapNode { Entries.Count: 0 }
+                         select new MissingField(problem.Path, label));
         var order = missing.DistinctBy(field => field.Path).ToList();
         missing.Clear();
         missing.AddRange(order);
+        problems.AddRange(told.Where(problem => !(problem.Problem == RecordFormat<Scenario>.Missing
+            && filled.Contains(problem.Path)) && !Follows(problem)));
     }
 
     /// <summary>The label of the question at a path without which there is no full answer.</summary>

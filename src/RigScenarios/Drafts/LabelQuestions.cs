@@ -16,8 +16,8 @@ public sealed record FieldChoice(string Text, string Title);
 public sealed record LabelQuestion(string Path, string Label, string Help, string Example, string Unit,
     IReadOnlyList<string> Of, IReadOnlyList<string> Needed)
 {
-    /// <summary>Its key: the path with hyphens.</summary>
-    public string Key => Path.Replace('.', '-');
+    /// <summary>Its key: the path with hyphens; for sizes that of the question behind it.</summary>
+    public string Key => Choices.Count == 0 ? Path.Replace('.', '-') : $"{Path}-{Of[0]}";
 
     /// <summary>Answers to pick from; none where only a figure can be written.</summary>
     public IReadOnlyList<FieldChoice> Choices { get; init; } = [];
@@ -91,6 +91,12 @@ public static class LabelQuestions
         new("legs.foot-radius", "Middle to a foot",
             "From the middle between the feet to a foot. 600 mm is taken if left open.", "620 mm", "mm", Legs, None),
         new("mass", "Mass", "Put it on a kitchen scale. A usual one is taken if left open.", "310 g", "g", Everything, None),
+        .. UsualSizes.All.Select(size => new LabelQuestion("size", "Size",
+            "Front to back, left to right, bottom to top: the nearest of three, or as measured. It is not assumed: without it "
+                + "nothing is known of where it ends.", "96 x 122 x 91 mm", "mm", [size.Question], None)
+        {
+            Choices = size.Choices,
+        }),
     ];
 
     /// <summary>The figures that are asked of things that answer a question.</summary>

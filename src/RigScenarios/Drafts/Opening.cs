@@ -11,8 +11,6 @@ internal static class Opening
 {
     private static readonly string[] StatesOfBattery = ["charge", "capacity-left", "resistance-growth", "start-temperature"];
 
-    private static readonly string[] Around = ["kit", "chargers", "swaps"];
-
     /// <summary>What is given of a scenario.</summary>
     /// <param name="scenario">A whole scenario.</param>
     /// <param name="frame">What stands around it.</param>
@@ -23,18 +21,28 @@ internal static class Opening
         foreach (var (id, part) in scenario.Parts)
         {
             if (id.StartsWith(OwnPart.IdStart, StringComparison.Ordinal))
+            {
                 tree = GivenTree.With(tree, $"parts.{id}", OwnPart.Given(part));
+                // In a row it is one field of a form.
+                if (part.Size is { } size)
+                    tree = GivenTree.With(tree, $"parts.{id}.size", SizeFormat.Text(size));
+            }
             else if (IsCopy(scenario, frame, id))
                 tree = GivenTree.Without(tree, $"parts.{id}");
         }
         foreach (var (group, name) in Open(build))
             tree = GivenTree.With(tree, frame.InBuild($"{group}.{name}.fed-by"), build.StandardFeed);
-        foreach (var mark in build.Assumed.Where(mark => mark != UsualFigures.Batteries))
-            tree = GivenTree.Without(tree, Around.Contains(mark.Split('.')[0]) ? mark : frame.InBuild(mark));
+        // A form shows what a file may leave out.
+        foreach (var (name, _) in scenario.Chargers.Where(charger => charger.Value.Bays == 1))
+            tree = GivenTree.With(tree, $"chargers.{name}.bays", "1");
+        foreach (var name in scenario.Journeys.Keys)
+            tree = AsAsked(AsAsked(tree, $"journeys.{name}.by", "flight"), $"journeys.{name}.travellers", "1");
+        foreach (var mark in build.Assumed.Where(mark => mark != BuildAssumptions.Batteries))
+            tree = GivenTree.Without(tree, BuildAssumptions.PathOf(mark, frame.Build));
         if (build.Assumed.Count == 0)
             return tree;
         tree = GivenTree.Without(tree, frame.InBuild("assumed"));
-        if (!build.Assumed.Contains(UsualFigures.Batteries))
+        if (!build.Assumed.Contains(BuildAssumptions.Batteries))
             return tree;
         foreach (var (name, _) in scenario.Batteries.Where(battery => battery.Value.Item == build.Battery.Item))
         {
@@ -43,8 +51,11 @@ internal static class Opening
                 tree = GivenTree.Without(tree, path);
         }
         return GivenTree.With(tree, frame.InBuild("assumed"),
-            new ListNode([new TextNode(UsualFigures.Batteries, TextPlace.None)], TextPlace.None));
+            new ListNode([new TextNode(BuildAssumptions.Batteries, TextPlace.None)], TextPlace.None));
     }
+
+    private static MapNode AsAsked(MapNode tree, string path, string standard) =>
+        GivenTree.Find(tree, path) is null ? GivenTree.With(tree, path, standard) : tree;
 
     /// <summary>A listed part that was copied so that the file needs no other: it comes back when the scenario is
     /// completed.</summary>
@@ -57,6 +68,7 @@ internal static class Opening
     private static IEnumerable<(string Group, string Name)> Open(Build build) =>
         build.Devices.Where(item => item.Value.FedBy is null).Select(item => ("devices", item.Key))
             .Concat(build.Splitters.Where(item => item.Value.FedBy is null).Select(item => ("splitters", item.Key)))
-            .Concat(build.Regulators.Where(item => item.Value.FedBy is null && !build.Assumed.Contains($"regulators.{item.Key}"))
-                .Select(item => ("regulators", item.Key)));
+            .Concat(build.Regulators.Where(item => item.Value.FedBy is null).Select(item => ("regulators", item.Key)))
+            .Where(item => !build.Assumed.Contains($"{item.Item1}.{item.Key}")
+                && !build.Assumed.Contains($"{item.Item1}.{item.Key}.fed-by"));
 }

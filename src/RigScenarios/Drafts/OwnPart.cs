@@ -87,6 +87,11 @@ internal static class OwnPart
     {
         var whole = (MapNode)PartFormat.Whole.Write(part);
         var given = part.Assumed.Aggregate(GivenTree.Without(whole, "assumed"), GivenTree.Without);
+        // A figure that must be there and isn't yet stands as zero in the whole part, which no file would take.
+        var log = new ReadLog("");
+        PartFormat.Whole.TryRead(given, "", log, out _);
+        given = log.Problems.Where(problem => GivenTree.Text(given, problem.Path) is not null)
+            .Aggregate(given, (now, problem) => GivenTree.Without(now, problem.Path));
         return Files.Editing.TreeDifference.Same(PartFormat.Whole.Write(Complete(given)), whole) ? given : whole;
     }
 }

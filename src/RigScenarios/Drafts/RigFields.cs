@@ -6,7 +6,7 @@ namespace RigScenarios.Drafts;
 
 /// <summary>One field of the form beside the things: a path of the scenario's file.</summary>
 /// <param name="Key">Its key.</param>
-/// <param name="Path">Its path, with {build}, {day} and {charger} for their names.</param>
+/// <param name="Path">Its path, with {build}, {day}, {charger} and {journey} for their names.</param>
 /// <param name="Label">What is asked for, in a few words.</param>
 /// <param name="Help">One line for someone who is tired.</param>
 /// <param name="Example">How an answer is written.</param>
@@ -20,11 +20,12 @@ public sealed record RigField(string Key, string Path, string Label, string Help
     public bool Required { get; init; }
 
     /// <summary>The path for a rig.</summary>
-    public string PathIn(RigFrame frame, string charger = RigFields.NewCharger)
+    public string PathIn(RigFrame frame, string charger = RigFields.NewCharger, string journey = RigFields.NewJourney)
     {
         ArgumentNullException.ThrowIfNull(frame);
         return Path.Replace("{build}", frame.Build, StringComparison.Ordinal)
-            .Replace("{day}", frame.Day, StringComparison.Ordinal).Replace("{charger}", charger, StringComparison.Ordinal);
+            .Replace("{day}", frame.Day, StringComparison.Ordinal).Replace("{charger}", charger, StringComparison.Ordinal)
+            .Replace("{journey}", journey, StringComparison.Ordinal);
     }
 }
 
@@ -33,6 +34,9 @@ public static class RigFields
 {
     /// <summary>The name of a charger that the form adds.</summary>
     public const string NewCharger = "charger";
+
+    /// <summary>The name of a journey that the form adds.</summary>
+    public const string NewJourney = "journey";
 
     /// <summary>The fields.</summary>
     public static IReadOnlyList<RigField> All { get; } =
@@ -59,7 +63,7 @@ public static class RigFields
             "") { Required = true },
         new("day-title", "days.{day}.title", "What to call the day", "A name for the answer. Leave it open if you like.",
             "Night at the harbour"),
-        new("starts", "days.{day}.starts", "First call", "When the first block begins. Leave it open if clock times don't matter.",
+        new("starts", "days.{day}.starts", "Call time", "When the first block begins. Leave it open if clock times don't matter.",
             "06:30"),
         new("ambient", "days.{day}.ambient", "How cold", "The air around the rig at its coldest.", "-8 °C", "°C")
         {
@@ -83,6 +87,13 @@ public static class RigFields
         },
         new("power-hours", "chargers.{charger}.power-hours", "When the charger has power",
             "From when to when on every day: a generator's hours, a lunch break. All hours if left open.", "12:00-14:00"),
+        new("journey-by", "journeys.{journey}.by", "How the batteries travel",
+            "What the rules say of them is then part of the answer. Leave it open if they stay at home.", "flight")
+        {
+            Choices = [new("flight", "in a passenger flight, with people"), new("cargo", "as air cargo"), new("road", "by road")],
+        },
+        new("journey-travellers", "journeys.{journey}.travellers", "How many people carry them",
+            "The rules count batteries for each passenger. One if left open.", "2"),
     ];
 
     /// <summary>The field of a key.</summary>

@@ -93,7 +93,7 @@ public sealed record RigSoFar
         var now = new RigSoFar
         {
             Missing = whole.Missing,
-            Problems = whole.Problems,
+            Problems = [.. whole.Problems.Select(RigProblem.Of)],
             Wiring = whole.Wiring.Lines,
             Cables = RigCables.Choices(given),
             Assumed = [.. build.Things.Distinct().Where(name => whole.Counted.Kit.ContainsKey(name))
@@ -120,7 +120,7 @@ public sealed record RigSoFar
         PartCheck.Run(scenario.Parts, "parts", log);
         ScenarioCheck.Run(scenario, log);
         if (log.HasErrors)
-            return now with { Sentence = RigWords.WrongSoFar(log.Problems) };
+            return now with { Sentence = RigWords.WrongSoFar(log.Problems.Select(RigProblem.Of)) };
         if (!run)
             return now;
 
@@ -132,8 +132,8 @@ public sealed record RigSoFar
         catch (ScenarioProblemsException wrong)
         {
             // A voltage that only the wiring as a whole makes too high: nothing is run then.
-            return now with { Problems = [.. now.Problems, .. wrong.Problems], Scenario = null,
-                Sentence = RigWords.WrongSoFar(wrong.Problems) };
+            return now with { Problems = [.. now.Problems, .. wrong.Problems.Select(RigProblem.Of)], Scenario = null,
+                Sentence = RigWords.WrongSoFar(wrong.Problems.Select(RigProblem.Of)) };
         }
         return now with
         {

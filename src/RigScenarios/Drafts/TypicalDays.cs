@@ -31,7 +31,7 @@ public sealed record TypicalDay(string Key, string Title, string Sentence, TimeO
     };
 }
 
-/// <summary>Three invented days to start from and then change.</summary>
+/// <summary>Five invented days to start from and then change.</summary>
 public static class TypicalDays
 {
     /// <summary>The days.</summary>
@@ -50,16 +50,16 @@ public static class TypicalDays
             ("afternoon-wait", "Waiting, rig ready", 60, PowerState.Standby, PowerState.Standby),
             ("last-takes", "Last takes", 50, PowerState.Record, PowerState.Record),
             ("wrap", "Packing up", 30, PowerState.Off, PowerState.Off)),
-        Day("talks-indoors", "Talks indoors",
-            "Three sit-down talks in a room: the camera runs through each one, everything stays on while chairs are moved.",
+        Day("interviews-indoors", "Interviews indoors",
+            "Three sit-down interviews in a room: the camera runs through each one, everything stays on while chairs are moved.",
             new(9, 0), 21,
             ("setting-up", "Light, sound and picture check", 75, PowerState.Standby, PowerState.Standby),
-            ("first-talk", "First talk", 60, PowerState.Record, PowerState.Record),
+            ("first-interview", "First interview", 60, PowerState.Record, PowerState.Record),
             ("change-over", "Next guest sits down", 25, PowerState.Standby, PowerState.Standby),
-            ("second-talk", "Second talk", 70, PowerState.Record, PowerState.Record),
+            ("second-interview", "Second interview", 70, PowerState.Record, PowerState.Record),
             ("meal", "Meal", 60, PowerState.Off, PowerState.Off),
             ("setting-again", "Turning the room round", 40, PowerState.Standby, PowerState.Standby),
-            ("third-talk", "Third talk", 90, PowerState.Record, PowerState.Record),
+            ("third-interview", "Third interview", 90, PowerState.Record, PowerState.Record),
             ("hands-and-details", "Hands, faces, details", 35, PowerState.Record, PowerState.Record),
             ("wrap", "Packing up", 25, PowerState.Off, PowerState.Off)),
         Day("moves-through-town", "Short moves through town",
@@ -78,6 +78,33 @@ public static class TypicalDays
             ("waiting", "Waiting for dusk", 40, PowerState.Standby, PowerState.Standby),
             ("lights", "The lights come on", 25, PowerState.Record, PowerState.Record),
             ("wrap", "Packing up", 20, PowerState.Off, PowerState.Off)),
+        Day("night-in-the-cold", "A night in the cold",
+            "Night exterior in frost, past midnight: long waits for lamps, the rig kept ready, a warm meal indoors.",
+            new(19, 0), -6,
+            ("rigging", "Rigging and picture check", 45, PowerState.Standby, PowerState.Standby),
+            ("first-takes", "First takes", 55, PowerState.Record, PowerState.Record),
+            ("lamps", "Waiting for the lamps", 50, PowerState.Standby, PowerState.Off),
+            ("late-takes", "Takes before midnight", 60, PowerState.Record, PowerState.Record),
+            ("meal", "Meal", 45, PowerState.Off, PowerState.Off),
+            ("move", "Across the street", 30, PowerState.Standby, PowerState.Standby),
+            ("night-takes", "Takes after midnight", 70, PowerState.Record, PowerState.Record),
+            ("cold-wait", "Waiting, rig ready", 35, PowerState.Standby, PowerState.Standby),
+            ("last-takes", "Last takes", 45, PowerState.Record, PowerState.Record),
+            ("wrap", "Packing up", 30, PowerState.Off, PowerState.Off)),
+        Day("rainy-day", "A rainy day",
+            "Eight hours outside between showers: short takes under cover, many waits with everything switched on.",
+            new(7, 30), 9,
+            ("cover", "Rain cover and rigging", 50, PowerState.Standby, PowerState.Standby),
+            ("dry-spell", "Takes in a dry spell", 40, PowerState.Record, PowerState.Record),
+            ("shower", "Waiting out a shower", 45, PowerState.Standby, PowerState.Standby),
+            ("under-roof", "Takes under a roof", 65, PowerState.Record, PowerState.Record),
+            ("drying", "Drying lens and rig", 25, PowerState.Off, PowerState.Off),
+            ("meal", "Meal", 55, PowerState.Off, PowerState.Off),
+            ("long-rain", "Waiting, rig ready", 60, PowerState.Standby, PowerState.Standby),
+            ("wet-street", "Takes in the wet street", 70, PowerState.Record, PowerState.Record),
+            ("second-shower", "Waiting out a shower", 30, PowerState.Standby, PowerState.Standby),
+            ("last-takes", "Last takes", 35, PowerState.Record, PowerState.Record),
+            ("wrap", "Packing up", 25, PowerState.Off, PowerState.Off)),
     ];
 
     private static TypicalDay Day(string key, string title, string sentence, TimeOnly starts, double celsius,

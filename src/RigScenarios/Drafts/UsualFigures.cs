@@ -1,5 +1,6 @@
 using RigScenarios.Builds;
 using RigScenarios.Days;
+using RigScenarios.Files;
 using RigScenarios.Scenarios;
 using UnitsNet;
 
@@ -9,9 +10,6 @@ namespace RigScenarios.Drafts;
 /// gives the reasons.</summary>
 internal static class UsualFigures
 {
-    /// <summary>The mark of a build whose batteries begin in the state of its own.</summary>
-    public const string Batteries = "batteries";
-
     /// <summary>The charge at which a battery is swapped.</summary>
     public static readonly Ratio Reserve = Ratio.FromPercent(15);
 
@@ -41,7 +39,7 @@ internal static class UsualFigures
                 Marked($"kit.{name}.count");
             }
         }
-        if (build.Assumed.Contains(Batteries))
+        if (build.Assumed.Contains(BuildAssumptions.Batteries))
             scenario = scenario with { Batteries = new(scenario.Batteries.Select(battery => KeyValuePair.Create(battery.Key,
                 battery.Value.Item == build.Battery.Item ? Like(battery.Value, build.Battery) : battery.Value))) };
         if (scenario.Batteries.Count > 0 && scenario.Swaps == new SwapPolicy()

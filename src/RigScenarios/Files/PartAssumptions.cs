@@ -1,3 +1,4 @@
+using System.Globalization;
 using RigScenarios.Batteries;
 using RigScenarios.Builds;
 using RigScenarios.Cells;
@@ -60,13 +61,27 @@ internal static class PartAssumptions
     /// <summary>The figures of a part that are marked as assumed.</summary>
     public static IEnumerable<AssumedValue> Of(string id, Part part, Func<string, bool> wanted) =>
         from field in part.Assumed
-        where wanted(field)
+        where wanted(field) && !IsFromLabel(part, field)
         let value = ValueOf(part, field)
         where value is not null
         select new AssumedValue(
             $"parts.{id}.{field}", $"{part.Name}, {Words.GetValueOrDefault(field, field)}", value,
-            "marked as assumed where the part is described; a figure from its label replaces it",
+            Why(part, field),
             Citation.CommonPractice("defaults for parts that are not listed (docs/own-rig.md)"));
+
+    /// <summary>Whether a figure was made of the label and nothing else.</summary>
+    private static bool IsFromLabel(Part part, string field) => part.Label is { } label && field switch
+    {
+        "power.record" => label is { Voltage: not null, Current: not null },
+        "maximum-current" => label.Current is not null,
+        _ => false,
+    };
+
+    private static string Why(Part part, string field) =>
+        part.Label?.Voltage is not null && field is "voltage.minimum" or "voltage.maximum"
+            ? string.Create(CultureInfo.InvariantCulture, $"made of the {part.Label!.Voltage!.Value.Volts:0.##} V on its label; a "
+                + $"figure from its data sheet replaces it")
+            : "marked as assumed where the part is described; a figure from its label replaces it";
 
     /// <summary>The text of one figure of a part; null if it has none of that key.</summary>
     public static string? ValueOf(Part part, string field)

@@ -38,15 +38,6 @@ internal static class PartFormat
             "Draw when recording or working."),
         WiringFormat.DrawFields[0], WiringFormat.DrawFields[1], WiringFormat.DrawFields[2], WiringFormat.DrawFields[3]);
 
-    private static readonly Format<BoxSize> Size = new RecordFormat<BoxSize>(
-        () => new BoxSize(Length.Zero, Length.Zero, Length.Zero), "Outer size in the rig's directions.",
-        Fields<BoxSize>.Required("length", Lengths, size => size.Length, (size, value) => size with { Length = value },
-            "Front to back, along the lens."),
-        Fields<BoxSize>.Required("width", Lengths, size => size.Width, (size, value) => size with { Width = value },
-            "Left to right."),
-        Fields<BoxSize>.Required("height", Lengths, size => size.Height, (size, value) => size with { Height = value },
-            "Bottom to top."));
-
     private static readonly Format<VoltageWindow> Voltage = new RecordFormat<VoltageWindow>(
         () => new VoltageWindow(), "The voltage that the device accepts at its own inlet.",
         Fields<VoltageWindow>.Optional("minimum", Volts, window => window.Minimum,
@@ -102,7 +93,7 @@ internal static class PartFormat
         Fields<Part>.Optional("mass", Masses, part => part.Mass, (part, value) => part with { Mass = value }, "Mass."),
         Fields<Part>.Optional("mass-within", MassesFromZero, part => part.MassWithin,
             (part, value) => part with { MassWithin = value }, "How far the true mass may be from it, either way."),
-        Fields<Part>.OptionalGroup("size", Size, part => part.Size, (part, value) => part with { Size = value }, "Outer size."),
+        Fields<Part>.OptionalGroup("size", new SizeFormat(), part => part.Size, (part, value) => part with { Size = value }, "Outer size."),
         Fields<Part>.OptionalGroup("centre", SupportFormat.Offsets, part => part.Centre,
             (part, value) => part with { Centre = value },
             "Its centre of gravity, from the middle of its box; the middle itself if left out."),

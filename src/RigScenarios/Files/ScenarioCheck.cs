@@ -66,6 +66,7 @@ internal static class ScenarioCheck
         WiringCheck.Run(scenario, build, at, log);
         VoltageCheck.Run(scenario, build, at, log);
         PlaceCheck.Run(scenario, build, at, log);
+        BuildAssumptions.Check(scenario, build, at, log);
     }
 
     internal static void KitName(Scenario scenario, string name, string path, Func<Part, bool> fits, string what, ReadLog log)

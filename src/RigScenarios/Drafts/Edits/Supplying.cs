@@ -1,3 +1,4 @@
+using RigScenarios.Files;
 using RigScenarios.Scenarios;
 
 namespace RigScenarios.Drafts.Edits;
@@ -33,8 +34,8 @@ public static class Supplying
             && (owned.Count < number2 || owned.Count == mine.Count) ? scenario.Kit.With(item, owned with { Count = number2 })
             : count is null && owned is not null && owned.Count == mine.Count && !KitNames.IsElsewhere(given, item)
                 ? scenario.Kit.With(item, owned with { Count = 1 }) : scenario.Kit;
-        var marks = isNew && !build.Assumed.Contains(UsualFigures.Batteries) ? [.. build.Assumed, UsualFigures.Batteries]
-            : count is null ? [.. build.Assumed.Where(mark => mark != UsualFigures.Batteries)] : build.Assumed;
+        var marks = isNew && !build.Assumed.Contains(BuildAssumptions.Batteries) ? [.. build.Assumed, BuildAssumptions.Batteries]
+            : count is null ? [.. build.Assumed.Where(mark => mark != BuildAssumptions.Batteries)] : build.Assumed;
         return new EditedRig(given.With(scenario with
         {
             Batteries = batteries,
@@ -61,7 +62,7 @@ public static class Supplying
     public static EditedRig Journey(GivenRig given, string? by, string? travellers)
     {
         ArgumentNullException.ThrowIfNull(given);
-        var at = $"journeys.{given.Scenario.Journeys.Keys.FirstOrDefault() ?? "journey"}";
+        var at = $"journeys.{given.Scenario.Journeys.Keys.FirstOrDefault() ?? RigFields.NewJourney}";
         if (string.IsNullOrWhiteSpace(by))
             return new EditedRig(given.With(at, null));
         return new EditedRig(given.With($"{at}.by", by).With($"{at}.travellers", travellers));
