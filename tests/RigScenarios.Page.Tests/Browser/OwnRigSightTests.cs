@@ -46,7 +46,8 @@ public sealed class OwnRigSightTests(Chromium chromium)
         // Nothing is cut off at the side, and whatever one taps is large enough (24 CSS pixels: WCAG 2.2, 2.5.8).
         Assert.Equal(0, await visit.Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - innerWidth"));
         var small = await visit.Page.EvaluateAsync<string[]>("""
-            () => [...document.querySelectorAll("#rig :is(button, select, summary, input:not([type=radio], [type=checkbox])), #rig a")]
+            () => [...document.querySelectorAll(
+              "#rig :is(button, select, summary, input:not([type=radio], [type=checkbox])), #rig a")]
               .filter(e => e.getClientRects().length > 0 && e.checkVisibility() && !e.closest("p, li, .visually-hidden"))
               .map(e => [e, e.getBoundingClientRect()]).filter(([, box]) => box.height < 24 || box.width < 24)
               .map(([e, box]) => `${e.outerHTML.slice(0, 90)} ${box.width} x ${box.height}`)

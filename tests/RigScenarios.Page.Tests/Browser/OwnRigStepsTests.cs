@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 
 namespace RigScenarios.Page.Tests.Browser;
@@ -65,10 +66,10 @@ public sealed class OwnRigStepsTests(Chromium chromium)
         var through = visit.Page.Locator(".wire-panel").GetByLabel("Through");
         var before = await through.InputValueAsync();
         await through.SelectOptionAsync("power-cable-short");
-        await Assertions.Expect(element).ToHaveAttributeAsync("aria-description", new System.Text.RegularExpressions.Regex("0.3 m"));
+        await Assertions.Expect(element).ToHaveAttributeAsync("aria-description", new Regex("0.3 m"));
         await visit.Page.Keyboard.PressAsync("Control+z");
         await Assertions.Expect(through).ToHaveValueAsync(before);
-        await Assertions.Expect(element).ToHaveAttributeAsync("aria-description", new System.Text.RegularExpressions.Regex("no cable"));
+        await Assertions.Expect(element).ToHaveAttributeAsync("aria-description", new Regex("no cable"));
 
         // A block of the day: its edge with the pointer, then the block taken out.
         var sum = visit.Page.Locator("#day-sum");

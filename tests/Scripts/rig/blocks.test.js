@@ -1,7 +1,9 @@
 // The blocks of a day.
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { added, edgeMoved, hourMarks, lengthOf, moved, removed, resized } from "../../../src/RigScenarios.Page/site/rig/blocks.js";
+import {
+  added, edgeMoved, hourMarks, lengthOf, moved, removed, resized,
+} from "../../../src/RigScenarios.Page/site/rig/blocks.js";
 import { stateOfAll, withAll, withOne } from "../../../src/RigScenarios.Page/site/rig/states.js";
 
 const day = { takes: { length: "1 h" }, meal: { length: "45 min" }, wrap: { length: "30 min" } };

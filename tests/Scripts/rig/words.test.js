@@ -1,7 +1,9 @@
 // Lengths, clock times and numbers as people write them.
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { asClock, asLength, clockOf, freeName, lengthText, minutesOf, numberIn, withUnit } from "../../../src/RigScenarios.Page/site/rig/words.js";
+import {
+  asClock, asLength, clockOf, freeName, lengthText, minutesOf, numberIn, withUnit,
+} from "../../../src/RigScenarios.Page/site/rig/words.js";
 
 test("lengths", () => {
   for (const [text, minutes] of [["1 h 30 min", 90], ["1.5 h", 90], ["90 min", 90], ["1:30", 90], ["９０ min", 90], ["48 h", 2880]])

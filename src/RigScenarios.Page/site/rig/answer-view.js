@@ -65,7 +65,8 @@ export class AnswerView {
     const toDo = errors > 0 ? `${errors === 1 ? "One thing" : `${errors} things`} to put right in the form.`
       : !spoken && answer.missing.length > 0 ? `Still to say: ${answer.missing.map(labelOf).join(", ")}.` : "";
     say(this.spoken, [toDo, spoken].filter(Boolean).join(" "));
-    this.#showLine(errors > 0 ? "" : answer.first?.line ?? "", (errors > 0 && toDo) || spoken || toDo || "The answer appears here.");
+    this.#showLine(errors > 0 ? "" : answer.first?.line ?? "",
+      (errors > 0 && toDo) || spoken || toDo || "The answer appears here.");
     const isStale = this.#showFirst(answer, errors);
     this.#showFigures(answer);
     this.#showAssumed(answer.assumed);

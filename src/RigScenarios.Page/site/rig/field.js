@@ -19,8 +19,8 @@ export class Field {
   /**
    * @param {import("./state.js").Rig} rig
    * @param {Asked} asked
-   * @param {{ id?: string, range?: Range | null, write?: (text: string, isSettled: boolean) => void, read?: () => string }} [more] `write`,
-   *   `read`: where the text goes and comes from, if that is not a path of the tree
+   * @param {{ id?: string, range?: Range | null, write?: (text: string, isSettled: boolean) => void,
+   *   read?: () => string }} [more] `write`, `read`: where the text goes and comes from, if that is not a path of the tree
    */
   constructor(rig, asked, { id = freshId("field"), range = null, write, read } = {}) {
     this.rig = rig;
@@ -69,7 +69,8 @@ export class Field {
   /** What is taken while it is open. @param {Assumed | null} assumed */
   assume(assumed) {
     const { example } = this.asked;
-    const open = assumed ? `${assumed.value} (${assumed.note ?? "assumed"})` : !example ? "" : this.slider ? example : `such as ${example}`;
+    const such = !example ? "" : this.slider ? example : `such as ${example}`;
+    const open = assumed ? `${assumed.value} (${assumed.note ?? "assumed"})` : such;
     this.input.placeholder = open;
     this.input.title = assumed?.why ?? "";
     if (this.choice) this.choice.options[0].textContent = assumed ? `Not said: ${assumed.value} assumed` : "Not said";

@@ -13,11 +13,13 @@ export function placesOf(path, build, { things }) {
     const thing = things.find((candidate) => candidate.question === question);
     return thing ? `kit.${thing.name}` : `missing.${question}`;
   };
-  if (inBuild && ["devices", "regulators", "splitters", "places"].includes(inner)) return [item ? `kit.${item}` : named("camera")];
+  if (inBuild && ["devices", "regulators", "splitters", "places"].includes(inner))
+    return [item ? `kit.${item}` : named("camera")];
   if (inBuild && (inner === "battery" || inner === "plate")) return [named(inner)];
   if (inBuild && inner === "on-head") return [named("head")];
   if (inBuild && inner === "on-legs") return [named("legs")];
-  if (group === "parts") return things.filter(({ own, part }) => own === name || part === name).map((thing) => `kit.${thing.name}`);
+  if (group === "parts")
+    return things.filter(({ own, part }) => own === name || part === name).map((thing) => `kit.${thing.name}`);
   if (group === "chargers") return ["asked.charger-bays"];
   if (group === "batteries") return ["asked.battery-count"];
   if (group === "journeys") return ["asked.journey"];

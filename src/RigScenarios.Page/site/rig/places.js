@@ -10,8 +10,8 @@ import { without } from "./tree.js";
 
 /** @typedef {{ value: string, title: string, least: number, greatest: number, at: number, isUsual: boolean }} Moveable */
 
-const nothingSlides = "Nothing on this rig slides along a mount, so there is nothing to move. With rods under the camera, what sits "
-  + "on them slides: choose them at “Everything else on the rig”.";
+const nothingSlides = "Nothing on this rig slides along a mount, so there is nothing to move. With rods under the camera, what "
+  + "sits on them slides: choose them at “Everything else on the rig”.";
 
 export class Places {
   /** @type {Map<string, Moveable>} */

@@ -6,8 +6,8 @@ import { clockOf, lengthText, longestBlock } from "./words.js";
 
 /** @typedef {{ name: string, title: string, minutes: number, state: string, wrong: boolean }} Shown */
 
-// However long a day is, it is drawn no wider than this many rem.
-const step = 5, spare = 0.05, widest = 240;
+// However long a day is, it is drawn no wider than so many hours.
+const step = 5, spare = 0.05, widest = 96;
 
 /** @type {{ [state: string]: string }} */
 const stateWords = { record: "recording", standby: "standby", off: "off", mixed: "each device its own" };
@@ -40,7 +40,7 @@ export class Timeline {
     this.#blocks = blocks;
     const total = Math.max(30, blocks.reduce((sum, block) => sum + Math.max(1, block.minutes), 0));
     if (!this.#isHeld) this.span = total * (1 + spare);
-    this.inner.style.minWidth = `${Math.min(widest, Math.round(this.span / 60 * 2.5))}rem`;
+    this.inner.style.setProperty("--hours", String(Math.min(widest, Math.round(this.span / 6) / 10)));
     while (this.strip.children.length > blocks.length) this.strip.lastElementChild?.remove();
     let from = 0;
     blocks.forEach((block, at) => {

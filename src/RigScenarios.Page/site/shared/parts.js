@@ -106,8 +106,10 @@ export function makeTable(table) {
   const side = column => column.isNumber ? { class: "rs-number" } : {};
   const element = el("div", { class: "rs-table" }, el("table", {},
     table.caption ? el("caption", {}, prose(table.caption)) : null,
-    el("thead", {}, el("tr", {}, table.columns.map(column => el("th", { scope: "col", ...side(column) }, column.title)))),
-    el("tbody", {}, table.rows.map(row => el("tr", {}, row.map((cell, i) => el("td", side(table.columns[i]), prose(cell))))))));
+    el("thead", {}, el("tr", {}, table.columns.map(column =>
+      column.title ? el("th", { scope: "col", ...side(column) }, column.title) : el("td")))),
+    el("tbody", {}, table.rows.map(row => el("tr", {}, row.map((cell, i) =>
+      el("td", { ...side(table.columns[i]), "data-title": table.columns[i].title }, prose(cell))))))));
   keepReachable(element, () => element.querySelector("caption")?.textContent || "Table");
   return element;
 }
