@@ -42,6 +42,16 @@ declare global {
       picture(specification: any,
         options: { format: string, width: number, height: number, scale?: number }): Promise<string>;
     };
+    /** keep.js: charts, drawings and numbers as files. */
+    rigKeep: {
+      csvOfChart(specification: any): string;
+      csvOfTable(table: Table): string;
+      drawingOf(markup: string): { text: string, width: number, height: number };
+      save(content: Blob | string, name: string, type?: string): void;
+      saveChart(specification: any, name: string, format: "png" | "svg"): Promise<void>;
+      saveDrawing(markup: string, name: string, format: "png" | "svg"): Promise<void>;
+      saveNumbers(text: string, name: string): void;
+    };
     /** The same for pages that are kept: draws a figure where its name says. */
     rigFigure: (slug: string, specification: any) => void;
     /** plotly.js. */

@@ -60,7 +60,8 @@ public static class EnvelopeChart
             Cautions = [BalanceCautions.Arithmetic, BalanceCautions.TiltLock],
             AlternativeText = Describe(picture),
             Specification = new PlotlySpecification(EnvelopeLayout.Traces(picture, wide).DefaultIfEmpty(EnvelopeLayout.Nothing()))
-                .With(wide.Members).WithNarrow(narrow.Members, EnvelopeLayout.LegendChanges(picture, narrow)).ToJson(),
+                .With(wide.Members).WithPoints(EnvelopeLayout.Points(picture))
+                .WithNarrow(narrow.Members, EnvelopeLayout.LegendChanges(picture, narrow)).ToJson(),
             Data = Table(envelope, picture),
             Height = wide.Height,
         };

@@ -64,6 +64,11 @@ internal sealed class EnvelopeLayout
         }
     }
 
+    /// <summary>What the numbers are: the edges, then the marks.</summary>
+    public static ChartPoints Points(EnvelopePicture picture) => new(ChartPoints.Title(picture.X), [ChartPoints.Title(picture.Y)],
+        [.. picture.Edges.Select(edge => new PointSeries(EdgeName(edge), 0)),
+            .. picture.Marks.Select(mark => new PointSeries(mark.Name, 0))]);
+
     /// <summary>Something to draw even where there is nothing to show: the axes alone say that the region is empty.</summary>
     public static Trace Nothing() =>
         PlotlySpecification.Trace("scatter", [("x", Array.Empty<double>()), ("y", Array.Empty<double>()), ("showlegend", false)]);

@@ -63,7 +63,8 @@ public sealed record BarChart
             Caption = Caption,
             Cautions = Cautions,
             AlternativeText = AlternativeText ?? Describe(),
-            Specification = new PlotlySpecification([Trace()]).With(wide.Members).WithNarrow(narrow.Members).ToJson(),
+            Specification = new PlotlySpecification([Trace()]).With(wide.Members).WithPoints(Points)
+                .WithNarrow(narrow.Members).ToJson(),
             Data = Table(),
             Height = wide.Height,
         };
@@ -73,6 +74,9 @@ public sealed record BarChart
     internal string NoteOf(ChartBar bar) => bar.Note ?? (bar.From == 0
         ? $"{Rounding.Text(bar.To, 3)} {Value.Unit}".TrimEnd()
         : $"{Rounding.Text(bar.From, 3)} to {Rounding.Text(bar.To, 3)} {Value.Unit}".TrimEnd());
+
+    private ChartPoints Points => new($"from, {Value.Label}", [$"to, {Value.Label}"],
+        [new PointSeries("", 0) { Names = [.. Bars.Select(bar => bar.Name)] }]);
 
     private Plotly.NET.Trace Trace()
     {

@@ -72,12 +72,16 @@ public sealed record HeatMapChart
             Caption = HeatMapText.Caption(this),
             Cautions = Cautions,
             AlternativeText = AlternativeText ?? HeatMapText.Describe(this),
-            Specification = new PlotlySpecification(traces).With(wide.Members)
+            Specification = new PlotlySpecification(traces).With(wide.Members).WithPoints(Points(traces.Count))
                 .WithNarrow(narrow.Members, NarrowTraces(traces.Count, narrow)).ToJson(),
             Data = HeatMapText.Table(this),
             Height = wide.Height,
         };
     }
+
+    // The cells alone: the line of the threshold and the numbers on the cells say the same once more.
+    private ChartPoints Points(int traces) => new(ChartPoints.Title(X), [ChartPoints.Title(Y), ChartPoints.Title(Value)],
+        [new PointSeries("", 0), .. Enumerable.Repeat<PointSeries?>(null, traces - 1)]);
 
     // The cells' numbers are the last trace.
     private static List<Dictionary<string, object?>> NarrowTraces(int count, HeatMapLayout narrow) =>

@@ -42,6 +42,7 @@ public sealed record LineChart
         var narrow = LineChartLayout.Make(this, ChartStyle.NarrowWidth, isNarrow: true);
         var specification = new PlotlySpecification(LineChartTraces.Make(this, wide))
             .With(wide.Members)
+            .WithPoints(LineChartTraces.Points(this))
             .WithNarrow(narrow.Members, LineChartTraces.LegendChanges(this, narrow));
         return new Figure
         {

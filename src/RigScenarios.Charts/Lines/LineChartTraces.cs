@@ -29,26 +29,35 @@ internal static class LineChartTraces
         }),
     ];
 
-    private static IEnumerable<(int Panel, string? LegendName, (string, object?)[] Members)> Parts(LineChart chart)
+    /// <summary>What the numbers are. A mark at a line's end is the line's last point once more.</summary>
+    public static ChartPoints Points(LineChart chart)
+    {
+        var values = chart.Panels.Select(panel => ChartPoints.Title(panel.Y)).Distinct().ToList();
+        int Column(int panel) => values.IndexOf(ChartPoints.Title(chart.Panels[panel].Y));
+        return new(ChartPoints.Title(chart.X), values, [.. Parts(chart).Select(part => part.Series is { } name
+            ? new PointSeries(name, Column(part.Panel)) : null)]);
+    }
+
+    private static IEnumerable<(int Panel, string? LegendName, string? Series, (string, object?)[] Members)> Parts(LineChart chart)
     {
         for (var i = 0; i < chart.Panels.Count; i++)
         {
             var panel = chart.Panels[i];
             foreach (var limit in panel.Limits)
-                yield return (i, limit.Name, Limit(chart, limit));
+                yield return (i, limit.Name, limit.Name, Limit(chart, limit));
             for (var number = 0; number < panel.Lines.Count; number++)
             {
                 var line = panel.Lines[number];
                 var style = SeriesStyle.Number(line.Look ?? number);
                 if (line is { Lower: { } lower, Upper: { } upper })
                 {
-                    yield return (i, null, BandEdge(line, lower, null));
-                    yield return (i, null, BandEdge(line, upper, style.Fill(0.18)));
+                    yield return (i, null, $"{line.Name}, lowest", BandEdge(line, lower, null));
+                    yield return (i, null, $"{line.Name}, highest", BandEdge(line, upper, style.Fill(0.18)));
                 }
 
-                yield return (i, line.Name, Curve(chart, panel, line, style));
+                yield return (i, line.Name, line.Name, Curve(chart, panel, line, style));
                 if (line.EndCause is not null)
-                    yield return (i, null, EndMark(chart, panel, line));
+                    yield return (i, null, null, EndMark(chart, panel, line));
             }
         }
     }

@@ -50,7 +50,7 @@ public sealed record ChartPage
             .. Parts.OfType<FigurePart>().Select(part => PartHtml.ScriptOf(part.Figure))]));
         html.Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
         html.Append($"<title>{HtmlText.Escape(Title)}</title>\n<style>\n{ChartScript.PageStyle}</style>\n");
-        html.Append($"{ChartScript.Html}</head>\n<body>\n<main>\n");
+        html.Append($"{ChartScript.Html}</head>\n<body class=\"rs-kept\">\n<main>\n");
         if (ShowsTitle)
             html.Append($"<h1>{HtmlText.Escape(Title)}</h1>\n");
         foreach (var part in Parts.Where(part => part is not ScriptPart))

@@ -2,7 +2,7 @@ namespace RigScenarios.Charts.Pages;
 
 /// <summary>
 /// The scripts and styles that figures need, once on a page: of plotly.js (MIT licence, which stands above it) the part that
-/// draws flat charts, as its makers publish it, and the few lines of our own that draw a figure. Nothing is fetched: a page works
+/// draws flat charts, as its makers publish it, and the few lines of our own that draw a figure and keep it as a file. Nothing is fetched: a page works
 /// with no network.
 /// </summary>
 /// <remarks>Plotly.NET carries the whole of plotly.js, with maps, globes and solids: nearly three times as much for every
@@ -12,7 +12,7 @@ public static class ChartScript
     private static readonly Lazy<string> PlotlyText =
         new(() => $"/*\n{Read("plotly.LICENSE").TrimEnd()}\n*/\n{Read(".min.js").TrimEnd()}\n");
 
-    private static readonly Lazy<string> Own = new(() => Read("figure.js"));
+    private static readonly Lazy<string> Own = new(() => $"{Read("figure.js")}{Read("keep.js")}");
 
     // Some notebook pages define a module loader: without the wrapper plotly.js would register there and not on the page.
     private static readonly Lazy<string> Text = new(() =>
@@ -39,7 +39,7 @@ public static class ChartScript
     /// <summary>The part of plotly.js, under its licence, as a file of its own.</summary>
     public static string Plotly => PlotlyText.Value;
 
-    /// <summary>The script that draws figures, as a file of its own; needs <see cref="Plotly"/> before it.</summary>
+    /// <summary>The script that draws figures and keeps them, as a file of its own; needs <see cref="Plotly"/> before it.</summary>
     public static string FigureScript => Own.Value;
 
     /// <summary>The styles of figures, tables and answers, as a file of its own.</summary>

@@ -10,6 +10,8 @@ internal sealed class PlotlySpecification(IEnumerable<Trace> traces)
 {
     private readonly IReadOnlyList<Trace> traces = [.. traces];
     private readonly Layout layout = HouseLayout();
+    private static readonly JsonSerializerOptions PointNames = new(JsonSerializerDefaults.Web);
+    private ChartPoints? points;
     private IReadOnlyDictionary<string, object?> narrowLayout = new Dictionary<string, object?>();
     private IReadOnlyList<IReadOnlyDictionary<string, object?>> narrowTraces = [];
 
@@ -48,6 +50,13 @@ internal sealed class PlotlySpecification(IEnumerable<Trace> traces)
         return this;
     }
 
+    /// <summary>Says what the numbers are, for a file of all points.</summary>
+    public PlotlySpecification WithPoints(ChartPoints what)
+    {
+        points = what;
+        return this;
+    }
+
     /// <summary>The whole as JSON. Every "&lt;" is escaped, so that no text in it can end the script it stands in.</summary>
     public string ToJson()
     {
@@ -60,7 +69,8 @@ internal sealed class PlotlySpecification(IEnumerable<Trace> traces)
         var wide = GenericChart.toJson(chart);
         var narrow = JsonSerializer.Serialize(new { layout = narrowLayout, traces = narrowTraces,
             below = ChartStyle.NarrowBelow });
-        return $"{wide.TrimEnd()[..^1]},\"narrow\":{narrow}}}".Replace("<", "\\u003c");
+        var told = points is null ? "" : $",\"points\":{JsonSerializer.Serialize(points, PointNames)}";
+        return $"{wide.TrimEnd()[..^1]},\"narrow\":{narrow}{told}}}".Replace("<", "\\u003c");
     }
 
     private static Layout HouseLayout()

@@ -51,6 +51,9 @@
  *   "rig-questions": { asks: {}, gives: any },
  *   "rig-given": { asks: { file: string, build?: string | null, day?: string | null }, gives: any },
  *   "rig-edit": { asks: object, gives: any },
+ *   "rig-sheet": { asks: object, gives: Blob },
+ *   "notebook-sheet": { asks: { notebook: string, values: Record<string, string>, sheet: string, whole: boolean },
+ *     gives: Blob },
  *   "save-rig": { asks: object, gives: any },
  * }} Requests
  */

@@ -26,11 +26,13 @@ const REQUESTS = {
   "rig-questions": () => ["GET", "/api/rig/questions"],
   "rig-given": place => ["GET", `/api/rig/given?${new URLSearchParams(Object.entries(place).filter(([, value]) => value))}`],
   "rig-edit": body => ["POST", "/api/rig/edit", body],
+  "rig-sheet": body => ["POST", "/api/rig/take-along", body],
+  "notebook-sheet": ({ notebook, ...body }) => ["POST", `/api/take-along/${within(notebook)}`, body],
   "save-rig": body => ["POST", "/api/rig/save", body],
 };
 
 /** What is given as a file and not as JSON. */
-const FILES = new Set(["picture", "page"]);
+const FILES = new Set(["picture", "page", "rig-sheet", "notebook-sheet"]);
 
 /** @type {Program} */
 export const server = {

@@ -1,0 +1,42 @@
+// "To take along": the answer as a sheet of one page to print, for the day or for a class. The program makes it; here is only the
+// choice, for whatever page shows an answer.
+import { el } from "./parts.js";
+import { ask } from "./program.js";
+
+/** @import { Requests } from "./requests.js" */
+
+const SHEETS = [
+  ["day", "For the day", "Swaps and charging with their times, places, setting, cables, who flies what, checks, cautions."],
+  ["blanks", "For a class: with blanks", "What is given, and room for one's own estimate. No answer stands on it."],
+  ["solution", "For a class: the solution", "What the answer says of each of those questions."],
+];
+
+/**
+ * The choice of sheets, folded. `what` gives the request for the answer that is shown now: of the form ("rig-sheet": what it sends
+ * for an answer) or of a notebook ("notebook-sheet": its name and values).
+ * @param {() => { request: "rig-sheet", asks: object } | { request: "notebook-sheet", asks: { notebook: string,
+ *   values: Record<string, string> } }} what
+ */
+export function takeAlong(what) {
+  const told = el("p", { class: "note", role: "status" });
+  const whole = el("input", { type: "checkbox" });
+  const buttons = SHEETS.map(([sheet, label, help]) => el("li", {},
+    el("button", { type: "button", onclick: () => save(sheet) }, label), el("span", { class: "help" }, ` ${help}`)));
+  /** @param {string} sheet */
+  async function save(sheet) {
+    const { request, asks } = what();
+    told.textContent = "Making it …";
+    try {
+      const page = await ask(request, /** @type {Requests[typeof request]["asks"] & any} */ ({ ...asks, sheet,
+        whole: whole.checked }));
+      window.rigKeep.save(page, sheet === "day" ? "take-along.html" : `take-along-${sheet}.html`);
+      told.textContent = "Saved with your downloads. Open it and print it: it fits on A4 and on Letter.";
+    } catch (error) {
+      if (!error.problems) throw error;
+      told.textContent = error.message;
+    }
+  }
+  return el("details", { class: "take-along no-print" }, el("summary", {}, "To take along"),
+    el("p", {}, "The answer as one page to print, in black on white. It needs no network."), el("ul", {}, buttons),
+    el("p", {}, el("label", {}, whole, " Leave nothing out, on as many pages as it takes")), told);
+}
