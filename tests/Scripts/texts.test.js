@@ -3,7 +3,6 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import "./browser.js";
 import { indentFor, keyOf } from "../../src/RigScenarios.Page/site/file/help.js";
-import { toCsv } from "../../src/RigScenarios.Page/site/notebook/csv.js";
 import { forget, keep, kept } from "../../src/RigScenarios.Page/site/shared/kept.js";
 import { keyedTo } from "../../src/RigScenarios.Page/site/shared/moving.js";
 import { prose } from "../../src/RigScenarios.Page/site/shared/parts.js";
@@ -58,22 +57,6 @@ test("keys move a part along its mount", () => {
   const to = ["ArrowRight", "ArrowUp", "ArrowLeft", "ArrowDown", "PageUp", "PageDown", "Home", "End", "Escape", "a"]
     .map(key => keyedTo(key, now));
   assert.deepEqual(to, [6, 6, 4, 4, 15, -5, -20, 30, 2, null]);
-});
-
-const table = (rows, columns = [{ title: "name", isNumber: false }, { title: "voltage [V]", isNumber: true }]) =>
-  ({ columns, rows });
-
-test("a table is CSV with its titles first and lines that end with CR LF", () => {
-  assert.equal(toCsv(table([["a", "12.5"], ["b", ""]])), "name,voltage [V]\r\na,12.5\r\nb,\r\n");
-});
-
-test("what would part a field stands in quotes", () => {
-  assert.equal(toCsv(table([["a, b", "1"], ['say "no"', "2"], ["two\nlines", "3"]])),
-    'name,voltage [V]\r\n"a, b",1\r\n"say ""no""",2\r\n"two\nlines",3\r\n');
-});
-
-test("a typeset minus of a number is one that programs read; in a text it stays", () => {
-  assert.equal(toCsv(table([["\u22125 °C", "\u22125"]])), "name,voltage [V]\r\n\u22125 °C,-5\r\n");
 });
 
 test("what is kept is found again, and this window's before another's", () => {

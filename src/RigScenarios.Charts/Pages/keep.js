@@ -1,5 +1,6 @@
 // Charts, drawings and their numbers as files: PNG, SVG, CSV. On a page that was kept as a file it also puts the buttons there.
 // What stands in a file of numbers: docs/take-along.md.
+// biome-ignore lint/complexity/noExcessiveLinesPerFunction: the scope of a plain script, not a function with a task.
 (() => {
   /** @typedef {{ name: string, column: number, names?: string[] | null }} Series */
   /** @typedef {{ x: string, values: string[], series: (Series | null)[] }} Points */

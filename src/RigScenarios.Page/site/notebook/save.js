@@ -1,27 +1,17 @@
 // Keeping what is shown: pictures, numbers, the whole page, a scenario as a file.
 import { pageOf } from "../shared/addresses.js";
-import { toCsv } from "./csv.js";
 import { ask } from "./dialog.js";
+import { addKeepTools, keepActions, keepName } from "../shared/keep-tools.js";
 import { el } from "../shared/parts.js";
 import { ask as askProgram } from "../shared/program.js";
 import { ProgramProblem } from "../shared/program-problem.js";
+import { takeAlong } from "../shared/take-along.js";
 
-/** @import { Part, Table } from "../shared/requests.js" */
+/** @import { Part } from "../shared/requests.js" */
 /** @import { Notebook, Values } from "./types.js" */
 
-/** Gives each chart, table and scenario in `container` its own small row of what can be saved of it.
- * @param {HTMLElement} container */
-export function addTools(container) {
-  for (const shown of container.children) {
-    if (shown.rsHasTools && shown.contains(shown.rsHasTools)) continue;
-    const actions = actionsOf(shown);
-    if (actions.length === 0) continue;
-    shown.rsHasTools = el("div", { class: "tools no-print", role: "group", "aria-label": `Save: ${nameOf(shown)}` }, "Save:",
-      actions.map(action =>
-      el("button", { type: "button", class: "quiet", onclick: action.run }, action.label)));
-    shown.append(shown.rsHasTools);
-  }
-}
+/** Gives each chart, drawing, table and scenario its own small row of what can be saved of it. @param {HTMLElement} container */
+export const addTools = container => addKeepTools(container, scenarioActions);
 
 /**
  * All that can be saved, in one place. `shown`: the elements of the article's parts.
@@ -33,10 +23,12 @@ export function addTools(container) {
 export function askWhatToSave(notebook, values, shown, hasPinned) {
   const rows = [el("li", {}, el("span", { class: "what" }, "This page as one file, with its charts; works with no network"),
     el("button", { type: "button", onclick: event => savePage(notebook, values, event) }, "HTML page"))];
+  if (shown.some(element => element.rsPart?.mayBeTaken))
+    rows.push(el("li", {}, takeAlong(() => ({ request: "notebook-sheet", asks: { notebook: notebook.name, values } }))));
   for (const element of shown) {
-    const actions = actionsOf(element);
+    const actions = [...keepActions(element), ...scenarioActions(element)];
     if (actions.length > 0)
-      rows.push(el("li", {}, el("span", { class: "what" }, nameOf(element)),
+      rows.push(el("li", {}, el("span", { class: "what" }, keepName(element)),
         actions.map(action => el("button", { type: "button", onclick: action.run }, action.label))));
   }
   return ask({ title: "Save", text: hasPinned
@@ -44,37 +36,9 @@ export function askWhatToSave(notebook, values, shown, hasPinned) {
     content: el("ul", { class: "save-list" }, rows), actions: [], cancel: "Close" });
 }
 
-/** @param {Element} shown */
-function nameOf({ rsPart: part }) {
-  if (!part) return "";
-  if (part.type === "figure") return part.title ?? "";
-  if (part.type === "scenario") return `The scenario, as the file ${part.name}`;
-  return part.table?.caption || (part.table ? `Table: ${part.table.columns.map(column => column.title).join(", ")}` : "");
-}
-
-/**
- * What can be saved of what is shown: as it is at that moment, for parts change in place.
- * @param {Element} shown
- * @returns {{ label: string, run: () => unknown }[]}
- */
-function actionsOf(shown) {
-  /** @param {(part: Part) => unknown} save */
-  const of = save => () => { if (shown.rsPart) save(shown.rsPart); };
-  switch (shown.rsPart?.type) {
-    case "figure":
-      return [
-        { label: "PNG", run: of(part => savePicture(part, "png")) },
-        { label: "SVG", run: of(part => savePicture(part, "svg")) },
-        { label: "CSV", run: of(part => saveTable(part.table, part.slug)) },
-      ];
-    case "table":
-      return [{ label: "CSV",
-        run: of(({ table }) => saveTable(table, slugOf(table?.caption || table?.columns[0]?.title || "table"))) }];
-    case "scenario":
-      return [{ label: "Save as a scenario file…", run: of(saveScenario) }];
-    default:
-      return [];
-  }
+/** @param {Element} shown @returns {{ label: string, run: () => unknown }[]} */
+function scenarioActions({ rsPart: part }) {
+  return part?.type === "scenario" ? [{ label: "Save as a scenario file…", run: () => saveScenario(part) }] : [];
 }
 
 /**
@@ -90,7 +54,7 @@ async function savePage(notebook, values, event) {
   button.textContent = "Making it…";
   try {
     const file = await askProgram("page", { notebook: notebook.name, values });
-    saveFile(file, `${notebook.name.replace(/[^A-Za-z0-9_-]/g, "-")}.html`);
+    window.rigKeep.save(file, `${notebook.name.replace(/[^A-Za-z0-9_-]/g, "-")}.html`);
     button.textContent = label;
   } catch (error) {
     if (!(error instanceof ProgramProblem)) throw error;
@@ -98,42 +62,6 @@ async function savePage(notebook, values, event) {
   } finally {
     button.disabled = false;
   }
-}
-
-/** @param {Part} part @param {"png" | "svg"} format */
-async function savePicture(part, format) {
-  const address = await window.rigFigures.picture(part.specification,
-    { format, width: 1000, height: part.height || 420, scale: format === "png" ? 2 : 1 });
-  if (format === "png") return download(address, `${part.slug}.png`);
-  const text = decodeURIComponent(address.slice(address.indexOf(",") + 1));
-  return saveText(text, `${part.slug}.svg`, "image/svg+xml");
-}
-
-/** @param {Table | undefined} table @param {string | undefined} name */
-function saveTable(table, name) {
-  if (!table) return;
-  // The mark at the start tells programs that guess an encoding that this is UTF-8 ("°C" would suffer).
-  saveText(`\ufeff${toCsv(table)}`, `${name}.csv`, "text/csv;charset=utf-8");
-}
-
-/** @param {string} text @param {string} name @param {string} type */
-function saveText(text, name, type) {
-  saveFile(new Blob([text], { type }), name);
-}
-
-/** @param {Blob} file @param {string} name */
-function saveFile(file, name) {
-  const address = URL.createObjectURL(file);
-  download(address, name);
-  setTimeout(() => URL.revokeObjectURL(address), 10000);
-}
-
-/** @param {string} address @param {string} name */
-function download(address, name) {
-  const link = el("a", { href: address, download: name, hidden: true });
-  document.body.append(link);
-  link.click();
-  link.remove();
 }
 
 /** @param {Part} part */
@@ -167,9 +95,4 @@ async function saveScenario({ name: ownName = "", text = "" }) {
       el("a", { href: pageOf.file(saved) }, "edit it as text"), "."),
     cancel: null,
   });
-}
-
-/** @param {string} text */
-function slugOf(text) {
-  return text.toLowerCase().normalize("NFKD").replace(/[^a-z0-9]+/g, "-").replace(/^-|-$/g, "").slice(0, 60) || "table";
 }

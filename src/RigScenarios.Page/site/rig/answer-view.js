@@ -1,7 +1,9 @@
 // How an answer is shown: the verdict, which stays in sight; what it rests on; what is missing; below it the details.
 import { byId } from "../shared/elements.js";
+import { addKeepTools } from "../shared/keep-tools.js";
 import { el, makeCautions, showParts } from "../shared/parts.js";
 import { keepReachable } from "../shared/reachable.js";
+import { takeAlong } from "../shared/take-along.js";
 import { say } from "../shared/tell.js";
 import { goTo } from "./problems.js";
 
@@ -30,6 +32,8 @@ export class AnswerView {
     this.parts = byId("answer-parts");
     this.file = byId("answer-file", HTMLDetailsElement);
     for (const box of [this.sight, byId("answer-whole")]) keepReachable(box, () => "The answer");
+    this.sheets = takeAlong(() => ({ request: "rig-sheet", asks: { given: rig.given, ...rig.place } }));
+    this.file.before(this.sheets);
     // On a phone the verdict is one line that opens the whole.
     this.line.addEventListener("click", () => this.#open(this.line.getAttribute("aria-expanded") !== "true"));
     this.sight.addEventListener("keydown", (event) => { if (event.key === "Escape") this.#open(false); });
@@ -71,6 +75,7 @@ export class AnswerView {
     this.#showFigures(answer);
     this.#showAssumed(answer.assumed);
     this.file.hidden = !answer.isWhole;
+    this.sheets.hidden = !answer.isWhole || !answer.answer;
     if (answer.text !== null || !answer.isWhole) say(this.text, answer.text ?? "");
     return isStale;
   }
@@ -102,6 +107,7 @@ export class AnswerView {
     this.showRests([]);
     this.cautions.replaceChildren(...[first && makeCautions(answer.answer?.cautions)].filter(Boolean));
     showParts(this.parts, answer.parts);
+    addKeepTools(this.parts);
     return false;
   }
 

@@ -18,7 +18,7 @@
  * `svg`, `narrowSvg` and `line` are markup. `line`: an answer in one line; `isVerdict`: it is one, and no sentence only.
  * @typedef {{ type: string, text?: string, html?: string, cautions?: string[], slug?: string, title?: string, caption?: string,
  *   alternative?: string, height?: number, specification?: unknown, svg?: string, narrowSvg?: string, table?: Table,
- *   level?: number, name?: string, line?: string, isVerdict?: boolean }} Part
+ *   level?: number, name?: string, line?: string, isVerdict?: boolean, mayBeTaken?: boolean }} Part
  */
 
 /**
