@@ -11,6 +11,10 @@ public static class AnswerLine
     public static string Of(RigAnswer answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
+        if (TippingSentences.Line(answer) is { } tips)
+            return $"{Word(answer.Verdict)}: {tips}";
+        if (answer.NothingArrives)
+            return "No: no battery gets there";
         var worst = answer.Questions.FirstOrDefault(question => question.Verdict == answer.Verdict);
         var about = answer.Verdict == Verdict.Holds || worst is null or { Kind: QuestionKind.Power } ? ""
             : $", {AnswerSentences.Title(worst.Kind, answer.TheBuild.Stance).ToLowerInvariant()}";
@@ -30,7 +34,7 @@ public static class AnswerLine
         var days = answer.Plan.Days;
         if (answer.Simulation.Completes)
             return $"{(days.Count > 1 ? $"lasts all {days.Count} days" : "lasts the day")}, "
-                + $"{AnswerSentences.ReserveLeft(answer.Tightest.Reserve)} left";
+                + $"{AnswerSentences.ReserveLeft(answer.Tightest.Reserve)} left{TippingSentences.LeftInLine(answer)}";
         var runs = AnswerTimes.Length(answer.Simulation.Runtime);
         if (AnswerSentences.FirstStop(answer)?.FirstStop is not { } stop)
             return $"runs {runs}";

@@ -21,6 +21,18 @@ internal static class TippingSentences
             : StatedErrors.IsClose(limit) && limit.HasForce ? $"Just: it may tip: {Clause(limit)}; {rest}." : null;
     }
 
+    /// <summary>The same in a few words: "it tips, 7.0 m/s too windy"; null where <see cref="Headline"/> is.</summary>
+    public static string? Line(RigAnswer answer) => Headline(answer) is null || Decisive(answer) is not { } limit ? null
+        : !limit.IsPassed ? $"it may tip, {LimitSentences.Away(limit)} left"
+        : limit.Kind == LimitKind.Gust ? $"it tips, {LimitSentences.Away(limit)} too windy"
+        : IsBySlope(limit) ? $"it tips over by itself, {LimitSentences.Away(limit)} too steep"
+        : $"it tips {LimitSentences.Away(limit)} before the lean that is wanted";
+
+    /// <summary>What is left until it tips, for the end of a line: ", 2.9 m/s until it tips"; empty where nobody asked, or it
+    /// tips.</summary>
+    public static string LeftInLine(RigAnswer answer) => Stands(answer) is null ? ""
+        : $", {LimitSentences.Away(Decisive(answer)!)} until it tips";
+
     /// <summary>What is told after something else that fails: ", and the wind tips it, 4.2 m/s too strong"; empty where nothing
     /// tips
     /// it.</summary>
@@ -35,12 +47,14 @@ internal static class TippingSentences
         answer.Of(QuestionKind.Stand)?.Verdict == Verdict.Holds && Decisive(answer) is { IsPassed: false } limit
             ? $"it stands: {Clause(limit)}" : null;
 
-    /// <summary>Of what was asked about the tripod's tipping the limit that is passed, else the one with the least
-    /// left.</summary>
+    /// <summary>Of what was asked about the tripod's tipping what is passed; else the wind, which pushes on the slope; else the
+    /// slope
+    /// alone, else the lean that is wanted.</summary>
     private static Limit? Decisive(RigAnswer answer) => answer.Of(QuestionKind.Stand)?.Limits
         .Where(limit => limit.Kind == LimitKind.Gust || (limit.Kind == LimitKind.TipAngle
             && (limit.HasForce || answer.TheBuild.OnLegs?.WantedLean is not null)))
-        .OrderByDescending(limit => limit is { HasForce: true, IsPassed: true }).ThenBy(limit => limit.Share).FirstOrDefault();
+        .OrderByDescending(limit => limit is { HasForce: true, IsPassed: true }).ThenByDescending(limit => limit.IsPassed)
+        .ThenByDescending(limit => limit.Kind == LimitKind.Gust).ThenByDescending(IsBySlope).FirstOrDefault();
 
     /// <summary>The limit in words, with what is left or missing.</summary>
     private static string Clause(Limit limit)

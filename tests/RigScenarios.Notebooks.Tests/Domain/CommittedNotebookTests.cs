@@ -19,9 +19,10 @@ public sealed class CommittedNotebookTests
         { "01-one-build-one-day.ipynb", "day", "day-three", "it lasts until wrap" },
         { "02-battery-size-and-load-mix.ipynb", "myBattery", "190", "the camera stops at 16:50" },
         { "03-the-cold.ipynb", "warmStart", "0", "Starting at 0 °C" },
+        { "03-the-cold.ipynb", "degreesColder", "10", "At −18 °C the build runs" },
         { "04-placement-and-balance.ipynb", "build", "shoulder", "13:25 on day 1" },
         { "05-one-kit-three-stances.ipynb", "scenario", "../data/scenarios/winter-harbour.yaml", "before wrap" },
-        { "07-three-days-four-batteries.ipynb", "comes", "without the last", "on day 2" },
+        { "07-three-days-four-batteries.ipynb", "comes", "without the first", "at 09:29 on day 1" },
     };
 
     [Theory]
@@ -53,6 +54,33 @@ public sealed class CommittedNotebookTests
         Assert.DoesNotContain(expected, Said(before), StringComparison.Ordinal);
         Assert.Contains(expected, Said(after), StringComparison.Ordinal);
         Assert.Contains(HtmlText.Escape(after.Answers[0].Text), Words(after), StringComparison.Ordinal);
+    }
+
+    // The days of the island have a course of the air: each of its points moves.
+    [Theory]
+    [InlineData("01-one-build-one-day.ipynb", "day")]
+    [InlineData("02-battery-size-and-load-mix.ipynb", "day")]
+    [InlineData("03-the-cold.ipynb", "day")]
+    [InlineData("07-three-days-four-batteries.ipynb", "build")]
+    public async Task A_colder_day_moves_a_course(string file, string name)
+    {
+        var notebook = Notebook.Load(DemoData.NotebookPath(file));
+        Dictionary<string, string> values = new()
+        {
+            ["scenario"] = Path.Combine(DemoData.Root, "data/scenarios/island-crossing.yaml"),
+            [name] = name == "day" ? "crossing" : "tripod",
+        };
+        if (name == "day")
+            values["build"] = "tripod";
+        var planned = await NotebookRunner.RunAsync(notebook, values, cancellation: TestContext.Current.CancellationToken);
+        var colder = await NotebookRunner.RunAsync(notebook, new Dictionary<string, string>(values) { ["degreesColder"] = "20" },
+            cancellation: TestContext.Current.CancellationToken);
+
+        Assert.True(colder.Succeeded, colder.Failure?.ToString());
+        Assert.NotEqual(Said(planned), Said(colder));
+        Assert.Contains("in the course of", Words(planned), StringComparison.Ordinal);
+        Assert.Contains("as the file says", Words(planned), StringComparison.Ordinal);
+        Assert.Contains("20 °C colder than the file says", Words(colder), StringComparison.Ordinal);
     }
 
     [Theory]

@@ -1,6 +1,7 @@
 using RigScenarios.Answers;
 using RigScenarios.Files;
 using RigScenarios.Limits;
+using RigScenarios.Scenarios;
 using UnitsNet;
 
 namespace RigScenarios.Tests.Answers;
@@ -30,6 +31,15 @@ public class TippingHeadlineTests
         Each.Of(words, word => Assert.Contains(word, headline, StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("wind=6 m/s", "Yes: lasts the day, 49 min left, 2.9 m/s until it tips")]
+    [InlineData("wind=12 m/s", "No: it tips, 7.0 m/s too windy")]
+    [InlineData("slope=15 °", "No: it tips over by itself, 4.2° too steep")]
+    [InlineData("wanted-lean=20 °", "Just: it tips 9.2° before the lean that is wanted")]
+    [InlineData("height=1300 mm", "Yes: lasts the day, 49 min left")]
+    public void The_one_line_tells_it_too(string setting, string expected) =>
+        Assert.Equal(expected, AnswerLine.Of(Of(setting)));
+
     [Fact]
     public void Back_to_less_wind_is_the_first_sentence_again()
     {
@@ -50,7 +60,7 @@ public class TippingHeadlineTests
     [Fact]
     public void A_rig_that_stops_before_wrap_says_that_it_tips_too()
     {
-        var scenario = ScenarioPath.SetAll(ScenarioFile.Read(Repository.Data("scenarios", "market-hall.yaml")),
+        var scenario = ScenarioPath.SetAll(Plain(),
             [("builds.tripod.on-legs.wind", "12 m/s"), ("builds.tripod.battery.charge", "30 %")]);
         var answer = RigAnswer.Of(scenario, "tripod", [], AnswerOptions.EndOnly,
             cancellation: TestContext.Current.CancellationToken);
@@ -74,11 +84,17 @@ public class TippingHeadlineTests
         Assert.Null(balance.TippingMean(balance.Stand!, balance.Stand!.TipAngle + Angle.FromDegrees(1)));
     }
 
+    /// <summary>The market hall's tripod, with nothing asked about it.</summary>
+    private static Scenario Plain()
+    {
+        var scenario = ScenarioFile.Read(Repository.Data("scenarios", "market-hall.yaml"));
+        return scenario with { Builds = scenario.Builds.With("tripod", scenario.Builds["tripod"] with { OnLegs = null }) };
+    }
+
     private static RigAnswer Of(string setting)
     {
         var parts = setting.Split('=');
-        var scenario = ScenarioPath.Set(ScenarioFile.Read(Repository.Data("scenarios", "market-hall.yaml")),
-            $"builds.tripod.on-legs.{parts[0]}", parts[1]);
+        var scenario = ScenarioPath.Set(Plain(), $"builds.tripod.on-legs.{parts[0]}", parts[1]);
         return RigAnswer.Of(scenario, "tripod", [], AnswerOptions.EndOnly,
             cancellation: TestContext.Current.CancellationToken);
     }
