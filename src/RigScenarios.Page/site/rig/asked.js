@@ -1,8 +1,8 @@
-// Questions whose answer is more than one figure of the file: how many batteries there are, how many bays the charger has. Each
-// change of them is asked for.
-import { at } from "./tree.js";
+// Questions whose answer is more than one figure of the file: how many batteries there are, how many bays the charger has, how
+// the batteries travel. Each change of them is asked for.
+import { at, textAt } from "./tree.js";
 
-/** @typedef {{ read: () => string, write: (text: string, isSettled: boolean) => void }} AskedField */
+/** @typedef {{ read: () => string, write: (text: string, isSettled: boolean) => void, isShown?: () => boolean }} AskedField */
 
 const pause = 250;
 
@@ -33,14 +33,30 @@ export function askedFields(rig) {
       read: () => rig.text(rig.view.charger ? `chargers.${rig.view.charger}.bays` : null),
       write: asking(rig, "bays of the charger", (bays) => ({ do: "charger", bays })),
     },
+    // The first journey of the file is the one that is shown; what else it says stays.
+    "journey-by": {
+      read: () => journeyOf(rig).by,
+      write: asking(rig, "how the batteries travel", (by) => ({ do: "journey", by, travellers: journeyOf(rig).travellers })),
+    },
+    "journey-travellers": {
+      read: () => journeyOf(rig).travellers,
+      write: asking(rig, "how many people carry them", (travellers) => ({ do: "journey", by: journeyOf(rig).by, travellers })),
+      isShown: () => journeyOf(rig).by.includes("flight"),
+    },
   };
 }
 
 /** Where it is told that an edit was refused. @param {any} edit */
 export function fieldOfEdit(edit) {
   /** @type {{ [kind: string]: string }} */
-  const fields = { batteries: "asked.battery-count", charger: "asked.charger-bays", journey: "asked.journey" };
+  const fields = { batteries: "asked.battery-count", charger: "asked.charger-bays", journey: "asked.journey-by" };
   return fields[edit.do] ?? (edit.thing ? `kit.${edit.thing}` : edit.question ? `missing.${edit.question}` : "");
+}
+
+/** @param {import("./state.js").Rig} rig */
+function journeyOf(rig) {
+  const journey = Object.values(at(rig.given, "journeys") ?? {})[0];
+  return { by: journey ? textAt(journey, "by") || "flight" : "", travellers: textAt(journey, "travellers") };
 }
 
 // While a number is typed it is asked for after a moment; all that is typed in one field is one step.

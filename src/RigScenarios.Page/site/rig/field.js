@@ -109,12 +109,14 @@ export class Field {
     slider.classList.toggle("open", text === "");
   }
 
-  // Choices that stand for figures (a size) or words may be given otherwise too.
+  // Choices that stand for figures (a size) or words may be given otherwise too; a word of the file may not.
   /** @param {{ text: string, title: string }[]} choices */
   #makeChoice(choices) {
+    const isClosed = choices.every(({ text }) => /^[a-z-]+$/.test(text));
     const choice = el("select", { id: freshId("choose") }, el("option", { value: "" }, "Not said"),
       choices.map(({ text, title }) => el("option", { value: text }, title)),
-      el("option", { value: measured }, /\d/.test(this.asked.example ?? "") ? "As measured …" : "In other words …"));
+      isClosed ? null
+        : el("option", { value: measured }, /\d/.test(this.asked.example ?? "") ? "As measured …" : "In other words …"));
     choice.addEventListener("change", () => {
       const isMeasured = choice.value === measured;
       this.input.hidden = !isMeasured;
@@ -132,5 +134,10 @@ export class Field {
     if (isBeingWritten) return;
     choice.value = isListed || text === "" ? text : measured;
     input.hidden = isListed || text === "";
+    // Of a question with these answers alone a file may hold two at once.
+    if (choice.selectedIndex >= 0) return;
+    choice.append(el("option", { value: text }, text));
+    choice.value = text;
+    input.hidden = true;
   }
 }

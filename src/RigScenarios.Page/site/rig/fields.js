@@ -16,6 +16,9 @@ const ranges = {
   "slide-middle": { min: -150, max: 150, rest: 0 },
 };
 
+// What a rig always says, one of a few: they all stand there.
+const alwaysSaid = new Set(["stance"]);
+
 // What holds for a field that is open, where the file says it for all days.
 /** @type {{ [key: string]: string }} */
 const inherited = { ambient: "conditions.ambient" };
@@ -68,12 +71,12 @@ export class Fields {
 
   /** @param {Asked} question @param {any} other */
   #make(question, other) {
-    const isClosed = question.choices?.every(({ text }) => /^[a-z-]+$/.test(text)) ?? false;
     /** @type {any} */
-    const field = isClosed ? new Radios(this.rig, question)
+    const field = alwaysSaid.has(question.key) ? new Radios(this.rig, question)
       : new Field(this.rig, question, { id: question.key, range: ranges[question.key], ...other });
     this.#fields.add(field);
-    field.pattern = question.path;
+    field.pattern = other ? `asked.${question.key}` : question.path;
+    field.isShown = other?.isShown;
     return field.element;
   }
 
@@ -81,13 +84,13 @@ export class Fields {
   #show(isRestored) {
     for (const field of /** @type {Set<any>} */ (this.#fields)) {
       if (field.pattern) field.path = filled(field.pattern, this.rig.names);
+      if (field.isShown) field.element.hidden = !field.isShown();
       field.show(isRestored);
       if (inherited[field.asked?.key]) field.assume(this.#assumedAt(field));
     }
   }
 }
 
-// A question with a few answers and no other: they all stand there.
 class Radios {
   #path = "";
 

@@ -60,7 +60,7 @@ export class OwnFigures {
   #make(own) {
     const order = deciding[this.question] ?? ofDevice;
     const made = this.asked.map((asked) => {
-      const field = new Field(this.rig, asked), place = order.indexOf(asked.key);
+      const field = new Field(this.rig, asked), place = order.indexOf(asked.path === "size" ? "size" : asked.key);
       field.path = `parts.${own}.${asked.path}`;
       this.fields.add(field);
       // What can't be left open is never folded; the name comes after the figures.

@@ -22,6 +22,6 @@ export function placesOf(path, build, { things }) {
     return things.filter(({ own, part }) => own === name || part === name).map((thing) => `kit.${thing.name}`);
   if (group === "chargers") return ["asked.charger-bays"];
   if (group === "batteries") return ["asked.battery-count"];
-  if (group === "journeys") return ["asked.journey"];
+  if (group === "journeys") return ["asked.journey-by"];
   return [];
 }

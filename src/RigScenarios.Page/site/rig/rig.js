@@ -6,7 +6,6 @@ import { askedFields, askedQuestions, fieldOfEdit } from "./asked.js";
 import { Compare } from "./compare.js";
 import { Day } from "./day.js";
 import { Fields } from "./fields.js";
-import { Journey } from "./journey.js";
 import { inWords, say } from "../shared/tell.js";
 import { openPlace, showPlace } from "./place.js";
 import { pageOf } from "../shared/addresses.js";
@@ -55,7 +54,6 @@ function connect(rig, knowledge, form) {
   const wiring = new Wiring(rig, byId("wiring"), byId("wiring-empty"));
   const choice = new WiringChoice(rig, byId("answer-parts"));
   const day = new Day(rig, knowledge);
-  new Journey(rig, byId("journey"));
   new Save(rig);
   const problems = new ProblemNotes(rig, form, byId("answer-problems"));
   const answer = new Answer(rig, form);
