@@ -11,7 +11,7 @@ namespace RigScenarios.Page.Tests.Api;
 public sealed class RigTests
 {
     [Fact]
-    public async Task The_form_gets_its_questions_parts_days_and_a_first_draft()
+    public async Task The_form_gets_its_questions_fields_parts_days_and_a_first_rig()
     {
         await using var server = await TrialServer.StartAsync();
         var knowledge = await (await server.GetAsync("/api/rig/questions")).JsonAsync();
@@ -20,21 +20,29 @@ public sealed class RigTests
         var part = knowledge.GetProperty("parts").EnumerateArray().First(part => part.Text("id") == "compact-body-b");
         Assert.Equal(("body", "820 g"), (part.Text("kind"), part.Text("mass")));
         Assert.Contains("21 W", part.Text("draw"), StringComparison.Ordinal);
-        Assert.Equal(3, knowledge.GetProperty("days").GetArrayLength());
-        Assert.NotEmpty(knowledge.GetProperty("days")[0].GetProperty("blocks").EnumerateObject());
-        Assert.Equal("100 %", knowledge.GetProperty("draft").Text("charge"));
+        Assert.Equal(5, knowledge.GetProperty("days").GetArrayLength());
+        Assert.NotEmpty(knowledge.GetProperty("days")[0].Text("sentence"));
+        var given = knowledge.GetProperty("given");
+        Assert.Equal("100 %", given.GetProperty("builds").GetProperty("rig").GetProperty("battery").Text("charge"));
+        Assert.NotEmpty(given.GetProperty("days").GetProperty("day").GetProperty("blocks").EnumerateObject());
+        Assert.Equal(("rig", "day"), (knowledge.Text("build"), knowledge.Text("day")));
+        Assert.Equal("builds.{build}.battery.charge", knowledge.GetProperty("fields").EnumerateArray()
+            .Single(field => field.Text("key") == "charge").Text("path"));
+        var watts = knowledge.GetProperty("label").EnumerateArray().Single(figure => figure.Text("path") == "power.record");
+        Assert.Contains("camera", watts.GetProperty("needed").EnumerateArray().Select(key => key.GetString()));
     }
 
     [Fact]
     public async Task The_answer_builds_up_and_says_what_is_still_missing()
     {
         await using var server = await TrialServer.StartAsync();
-        var draft = await BlankAsync(server);
-        var nothing = await AnswerAsync(server, draft);
-        Assert.Equal(["camera", "battery"], nothing.GetProperty("missing").EnumerateArray().Select(key => key.GetString()!));
+        var nothing = await AnswerAsync(server, await BlankAsync(server));
+        Assert.Equal([("builds.rig.devices", "Camera body"), ("builds.rig.battery.item", "Battery")],
+            nothing.GetProperty("missing").EnumerateArray().Select(field => (field.Text("path"), field.Text("label"))));
         Assert.Empty(nothing.GetProperty("parts").EnumerateArray());
-        draft["things"] = Things();
-        var whole = await AnswerAsync(server, draft);
+        var whole = await AnswerAsync(server, await SmallAsync(server));
+        Assert.Equal(["camera", "battery", "plate", "monitor"],
+            whole.GetProperty("view").GetProperty("things").EnumerateArray().Select(thing => thing.Text("name")));
         Assert.Empty(whole.GetProperty("missing").EnumerateArray());
         Assert.Empty(whole.GetProperty("problems").EnumerateArray());
         Assert.Matches("^(Yes|Just|No|Not known): ", whole.GetProperty("answer").Text("text"));
@@ -60,9 +68,8 @@ public sealed class RigTests
     public async Task The_answer_draws_its_wiring_with_the_nearest_limit_first()
     {
         await using var server = await TrialServer.StartAsync();
-        var draft = await BlankAsync(server);
-        draft["things"] = Things();
-        var answer = await AnswerAsync(server, draft);
+        var given = await SmallAsync(server);
+        var answer = await AnswerAsync(server, given);
         var parts = answer.GetProperty("parts").EnumerateArray().ToList();
         var drawing = Assert.Single(parts, part => part.Text("type") == "drawing"
             && part.Text("slug").StartsWith("wiring", StringComparison.Ordinal));
@@ -85,15 +92,14 @@ public sealed class RigTests
     public async Task What_is_wrong_is_told_at_its_field_beside_what_can_be_said()
     {
         await using var server = await TrialServer.StartAsync();
-        var draft = await BlankAsync(server);
-        draft["things"] = Things();
-        draft["things"]!["monitor"]!["own"]!["mass"] = "heavy";
-        var answer = await AnswerAsync(server, draft);
+        var given = await SmallAsync(server);
+        given["parts"]!["own-monitor"]!["mass"] = "heavy";
+        var answer = await AnswerAsync(server, given);
         var problem = Assert.Single(answer.GetProperty("problems").EnumerateArray());
-        Assert.Equal("things.monitor.own.mass", problem.Text("path"));
+        Assert.Equal("parts.own-monitor.mass", problem.Text("path"));
         Assert.Contains("g", problem.Text("accepted"), StringComparison.Ordinal);
         Assert.Equal(JsonValueKind.Null, answer.GetProperty("text").ValueKind);
-        using var saved = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { draft, name = "mine.yaml" });
+        using var saved = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { given, name = "mine.yaml" });
         Assert.Equal(HttpStatusCode.BadRequest, saved.StatusCode);
         Assert.Empty(Directory.EnumerateFileSystemEntries(server.Rigs));
     }
@@ -102,10 +108,9 @@ public sealed class RigTests
     public async Task A_saved_rig_is_an_ordinary_file_with_the_same_answer()
     {
         await using var server = await TrialServer.StartAsync();
-        var draft = await BlankAsync(server);
-        draft["things"] = Things();
-        var shown = await AnswerAsync(server, draft);
-        var saved = await (await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { draft, name = "my rig.yaml" }))
+        var given = await SmallAsync(server);
+        var shown = await AnswerAsync(server, given);
+        var saved = await (await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { given, name = "my rig.yaml" }))
             .JsonAsync();
         Assert.Equal("own/my rig.yaml", saved.Text("id"));
         Assert.Equal("rigscenarios run \"my rig.yaml\"", saved.Text("command"));
@@ -114,7 +119,7 @@ public sealed class RigTests
             cancellation: TestContext.Current.CancellationToken);
         Assert.Equal(AnswerSentences.Headline(ofFile), shown.GetProperty("answer").Text("text"));
         Assert.Equal(shown.Text("text"), File.ReadAllText(Path.Combine(server.Rigs, "my rig.yaml")));
-        using var again = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { draft, name = "my rig.yaml" });
+        using var again = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { given, name = "my rig.yaml" });
         Assert.Equal(HttpStatusCode.Conflict, again.StatusCode);
     }
 
@@ -127,12 +132,12 @@ public sealed class RigTests
             .Replace("[../parts]", $"[\"{Checkout.Data.Replace('\\', '/')}/parts\"]", StringComparison.Ordinal)
             .Replace("title: Teaching kit", "title: Teaching kit  # ours since spring", StringComparison.Ordinal);
         File.WriteAllText(file, before);
-        var opened = await (await server.GetAsync("/api/rig/draft?file=own/mine.yaml&build=full-rig")).JsonAsync();
+        var opened = await (await server.GetAsync("/api/rig/given?file=own/mine.yaml&build=full-rig")).JsonAsync();
         Assert.Equal("full-rig", opened.Text("build"));
-        var draft = JsonNode.Parse(opened.GetProperty("draft").GetRawText())!;
-        draft["charge"] = "90 %";
+        var given = JsonNode.Parse(opened.GetProperty("given").GetRawText())!;
+        given["builds"]!["full-rig"]!["battery"]!["charge"] = "90 %";
         using var answer = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save",
-            new { draft, name = "mine.yaml", file = "own/mine.yaml", build = "full-rig", day = opened.Text("day"),
+            new { given, name = "mine.yaml", file = "own/mine.yaml", build = "full-rig", day = opened.Text("day"),
             version = opened.Text("version") });
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         Assert.Contains("--build full-rig", (await answer.JsonAsync()).Text("command"), StringComparison.Ordinal);
@@ -149,12 +154,11 @@ public sealed class RigTests
     public async Task A_form_does_not_write_over_a_file_that_changed_meanwhile()
     {
         await using var server = await TrialServer.StartAsync();
-        var draft = await BlankAsync(server);
-        draft["things"] = Things();
-        (await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { draft, name = "mine.yaml" })).Dispose();
-        var opened = await (await server.GetAsync("/api/rig/draft?file=own/mine.yaml")).JsonAsync();
+        var given = await SmallAsync(server);
+        (await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { given, name = "mine.yaml" })).Dispose();
+        var opened = await (await server.GetAsync("/api/rig/given?file=own/mine.yaml")).JsonAsync();
         File.AppendAllText(Path.Combine(server.Rigs, "mine.yaml"), "# changed elsewhere\n");
-        var body = new { draft, name = "mine.yaml", file = "own/mine.yaml", build = opened.Text("build"),
+        var body = new { given, name = "mine.yaml", file = "own/mine.yaml", build = opened.Text("build"),
             day = opened.Text("day"), version = opened.Text("version") };
         using var answer = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", body);
         Assert.Equal(HttpStatusCode.Conflict, answer.StatusCode);
@@ -166,9 +170,9 @@ public sealed class RigTests
     public async Task A_sample_becomes_an_own_file_that_finds_the_same_parts()
     {
         await using var server = await TrialServer.StartAsync();
-        var opened = await (await server.GetAsync("/api/rig/draft?file=samples/winter-harbour.yaml")).JsonAsync();
+        var opened = await (await server.GetAsync("/api/rig/given?file=samples/winter-harbour.yaml")).JsonAsync();
         using var answer = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save",
-            new { draft = opened.GetProperty("draft"), name = "harbour.yaml", file = "samples/winter-harbour.yaml",
+            new { given = opened.GetProperty("given"), name = "harbour.yaml", file = "samples/winter-harbour.yaml",
             build = opened.Text("build"), day = opened.Text("day") });
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         var mine = ScenarioFile.Read(Path.Combine(server.Rigs, "harbour.yaml"));
@@ -184,7 +188,7 @@ public sealed class RigTests
     public async Task A_build_or_day_that_is_not_there_is_told_with_those_that_are(string query, string what)
     {
         await using var server = await TrialServer.StartAsync();
-        using var answer = await server.GetAsync($"/api/rig/draft?file=samples/teaching-kit.yaml&{query}");
+        using var answer = await server.GetAsync($"/api/rig/given?file=samples/teaching-kit.yaml&{query}");
         Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
         var problem = (await answer.JsonAsync()).GetProperty("problems")[0];
         Assert.Equal(what, problem.Text("path"));
@@ -196,9 +200,9 @@ public sealed class RigTests
     {
         await using var server = await TrialServer.StartAsync();
         using var form = await LiveReader.OpenRigAsync(server);
-        var draft = await BlankAsync(server);
+        var given = await BlankAsync(server);
         for (var run = 1; run <= 20; run++)
-            await form.SendAsync(new { kind = "run", queue = "now", run, draft });
+            await form.SendAsync(new { kind = "run", queue = "now", run, given });
         Assert.Equal("done", (await form.EndAsync(20)).Text("kind"));
         var ends = form.Messages.Where(message => message.Text("kind") is "done" or "stopped")
             .Select(end => end.GetProperty("run").GetInt32());
@@ -207,10 +211,10 @@ public sealed class RigTests
         await form.SendAsync(new { kind = "run", queue = "now", run = 21 });
         var refused = await form.EndAsync(21);
         Assert.Equal(("problems", 400), (refused.Text("kind"), refused.GetProperty("status").GetInt32()));
-        Assert.Contains("The draft is missing", refused.Problems(), StringComparison.Ordinal);
-        await form.SendAsync(new { kind = "run", queue = "now", run = 22, draft, file = "own/none.yaml" });
+        Assert.Contains("What is given of the rig is missing", refused.Problems(), StringComparison.Ordinal);
+        await form.SendAsync(new { kind = "run", queue = "now", run = 22, given, file = "own/none.yaml" });
         Assert.Equal(404, (await form.EndAsync(22)).GetProperty("status").GetInt32());
-        await form.SendAsync(new { kind = "run", queue = "pinned", run = 23, draft });
+        await form.SendAsync(new { kind = "run", queue = "pinned", run = 23, given });
         Assert.Contains("There is no such queue", (await form.UntilAsync("problems")).Problems(), StringComparison.Ordinal);
     }
 
@@ -218,12 +222,11 @@ public sealed class RigTests
     public async Task What_would_make_it_work_comes_after_the_answer_on_the_same_line_and_is_what_the_file_gives()
     {
         await using var server = await TrialServer.StartAsync();
-        var draft = await BlankAsync(server);
-        draft["things"] = Things();
+        var given = await SmallAsync(server);
         // Common practice, no source: 98 Wh do not carry a body of 21 W and a monitor through ten hours.
-        draft["things"]!["battery"]!["part"] = "brick-98wh";
+        given["kit"]!["battery"]!["part"] = "brick-98wh";
         using var form = await LiveReader.OpenRigAsync(server);
-        await form.SendAsync(new { kind = "run", queue = "now", run = 1, draft });
+        await form.SendAsync(new { kind = "run", queue = "now", run = 1, given });
         Assert.Equal("done", (await form.EndAsync(1)).Text("kind"));
         var kinds = form.Messages.Select(message => message.Text("kind")).Where(kind => kind != "progress").ToList();
         Assert.Equal(["answer", "rests-on", "would-work", "done"], kinds);
@@ -240,13 +243,12 @@ public sealed class RigTests
     public async Task A_change_stops_the_search_for_what_would_make_it_work()
     {
         await using var server = await TrialServer.StartAsync();
-        var draft = await BlankAsync(server);
-        draft["things"] = Things();
-        draft["things"]!["battery"]!["part"] = "brick-98wh";
+        var given = await SmallAsync(server);
+        given["kit"]!["battery"]!["part"] = "brick-98wh";
         using var form = await LiveReader.OpenRigAsync(server);
-        await form.SendAsync(new { kind = "run", queue = "now", run = 1, draft });
+        await form.SendAsync(new { kind = "run", queue = "now", run = 1, given });
         await form.UntilAsync("answer");
-        await form.SendAsync(new { kind = "run", queue = "now", run = 2, draft });
+        await form.SendAsync(new { kind = "run", queue = "now", run = 2, given });
         Assert.Equal("overtaken", (await form.EndAsync(1)).Text("why"));
         Assert.Equal("done", (await form.EndAsync(2)).Text("kind"));
         Assert.Equal(2, Assert.Single(form.Messages, message => message.Text("kind") == "would-work")
@@ -258,30 +260,115 @@ public sealed class RigTests
     {
         await using var server = await TrialServer.StartAsync();
         File.WriteAllText(Path.Combine(server.Rigs, "mine.yaml"), "rigscenarios: scenario 1\ntitle: [\n");
-        using var answer = await server.GetAsync("/api/rig/draft?file=own/mine.yaml");
+        using var answer = await server.GetAsync("/api/rig/given?file=own/mine.yaml");
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
         Assert.Contains("Open it as text", (await answer.JsonAsync()).Problems(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Every_kind_of_change_is_made_and_named()
+    {
+        await using var server = await TrialServer.StartAsync();
+        var given = await SmallAsync(server);
+        async Task<JsonObject> Edit(object edit)
+        {
+            var edited = await EditAsync(server, given, edit);
+            given = (JsonObject)edited["given"]!.DeepClone();
+            return edited;
+        }
+
+        Assert.Equal("camera", (string?)(await Edit(new { @do = "choose", thing = "camera", part = "compact-body-a" }))["thing"]);
+        Assert.Equal("compact-body-a", (string?)given["kit"]!["camera"]!["part"]);
+        await Edit(new { @do = "choose", thing = "plate", part = "plate-outlets" });
+        await Edit(new { @do = "feed", thing = "monitor", from = "plate" });
+        await Edit(new { @do = "outlet", thing = "monitor", outlet = "b" });
+        await Edit(new { @do = "cable", thing = "monitor", length = "2 m", gauge = "AWG 20" });
+        var monitor = given["builds"]!["rig"]!["devices"]!["monitor"]!;
+        Assert.Equal(("plate", "b", "monitor-cable"),
+            ((string?)monitor["fed-by"], (string?)monitor["outlet"], (string?)monitor["cable"]));
+        await Edit(new { @do = "cable", thing = "monitor", cable = "" });
+        Assert.Null(given["kit"]!["monitor-cable"]);
+        await Edit(new { @do = "batteries", count = "2" });
+        Assert.Equal(2, ((JsonObject)given["batteries"]!).Count);
+        Assert.Equal("charger", (string?)(await Edit(new { @do = "charger", bays = 2 }))["view"]!["charger"]);
+        await Edit(new { @do = "day", key = "night-in-the-cold" });
+        Assert.Equal("-6 °C", (string?)given["days"]!["day"]!["ambient"]);
+        await Edit(new { @do = "journey", by = "flight", travellers = "2" });
+        Assert.Equal("2", (string?)given["journeys"]!["journey"]!["travellers"]);
+        foreach (var part in (string[])["cage-full", "rods-400-steel"])
+            await Edit(new { @do = "add", question = "other", part });
+        await Edit(new { @do = "move", thing = "plate", forward = "-150 mm" });
+        Assert.NotNull(given["builds"]!["rig"]!["places"]!["plate"]);
+        Assert.Null((await Edit(new { @do = "take-away", thing = "monitor" }))["thing"]);
+        Assert.Null(given["parts"]?["own-monitor"]);
+        Assert.Empty((await AnswerAsync(server, given)).GetProperty("problems").EnumerateArray());
+    }
+
+    [Theory]
+    [InlineData("{\"do\": \"ad\", \"question\": \"camera\"}", "edit.do", "add")]
+    [InlineData("{\"do\": \"add\", \"question\": \"monitr\", \"own\": true}", "question", "monitor")]
+    [InlineData("{\"do\": \"add\", \"question\": \"lens\", \"part\": \"stills-prime-25\"}", "part", "stills-prime-24")]
+    [InlineData("{\"do\": \"take-away\"}", "edit.thing", null)]
+    [InlineData("{\"do\": \"feed\", \"thing\": \"camera\", \"from\": \"sun\"}", "from", null)]
+    [InlineData("{\"do\": \"move\", \"thing\": \"plate\", \"forward\": \"far\"}", "forward", null)]
+    public async Task A_change_that_can_not_be_made_is_told(string edit, string path, string? nearest)
+    {
+        await using var server = await TrialServer.StartAsync();
+        var given = await SmallAsync(server);
+        using var answer = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/edit", new { given,
+            edit = JsonNode.Parse(edit) });
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        var problem = (await answer.JsonAsync()).GetProperty("problems")[0];
+        Assert.Equal(path, problem.Text("path"));
+        if (nearest is not null)
+            Assert.Equal(nearest, problem.Text("nearest"));
+    }
+
+    [Fact]
+    public async Task A_file_of_a_new_rig_opens_as_it_was_given()
+    {
+        await using var server = await TrialServer.StartAsync();
+        var given = await SmallAsync(server);
+        (await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { given, name = "mine.yaml" })).Dispose();
+        var opened = await (await server.GetAsync("/api/rig/given?file=own/mine.yaml")).JsonAsync();
+        Assert.True(JsonNode.DeepEquals(Sorted(given), Sorted(JsonNode.Parse(opened.GetProperty("given").GetRawText())!)));
+
+        static JsonNode Sorted(JsonNode node) => node is JsonObject map
+            ? new JsonObject(map.OrderBy(entry => entry.Key, StringComparer.Ordinal)
+                .Select(entry => KeyValuePair.Create(entry.Key, (JsonNode?)Sorted(entry.Value!)))) : node.DeepClone();
+    }
+
     private static async Task<JsonObject> BlankAsync(TrialServer server) =>
-        (JsonObject)JsonNode.Parse((await (await server.GetAsync("/api/rig/questions")).JsonAsync()).GetProperty("draft")
+        (JsonObject)JsonNode.Parse((await (await server.GetAsync("/api/rig/questions")).JsonAsync()).GetProperty("given")
             .GetRawText())!;
 
-    private static async Task<JsonElement> AnswerAsync(TrialServer server, JsonObject draft)
+    private static async Task<JsonElement> AnswerAsync(TrialServer server, JsonObject given)
     {
         using var form = await LiveReader.OpenRigAsync(server);
-        await form.SendAsync(new { kind = "run", queue = "now", run = 1, draft, file = (string?)null, build = (string?)null,
+        await form.SendAsync(new { kind = "run", queue = "now", run = 1, given, file = (string?)null, build = (string?)null,
             day = (string?)null });
         Assert.Equal("done", (await form.EndAsync(1)).Text("kind"));
         return form.Messages.Single(message => message.Text("kind") == "answer");
     }
 
-    private static JsonNode Things() => JsonNode.Parse("""
-        {
-          "camera": {"role": "camera", "part": "compact-body-b", "essential": "yes"},
-          "battery": {"role": "battery", "part": "brick-190wh"},
-          "plate": {"role": "plate", "part": "plate-guarded"},
-          "monitor": {"role": "monitor", "own": {"name": "My monitor", "voltage": "14.4 V", "current": "0.8 A", "mass": "310 g"}}
-        }
-        """)!;
+    /// <summary>A body, a battery, a plate and a monitor of its own label, as a form makes them.</summary>
+    private static async Task<JsonObject> SmallAsync(TrialServer server)
+    {
+        var given = await BlankAsync(server);
+        foreach (var edit in (object[])[Add("camera", "compact-body-b"), Add("battery", "brick-190wh"),
+            Add("plate", "plate-guarded"), new { @do = "add", question = "monitor", own = true }])
+            given = (JsonObject)(await EditAsync(server, given, edit))["given"]!.DeepClone();
+        var monitor = given["parts"]!["own-monitor"]!;
+        (monitor["label"], monitor["mass"]) = (new JsonObject { ["voltage"] = "14.4 V", ["current"] = "0.8 A" }, "310 g");
+        return given;
+
+        static object Add(string question, string part) => new { @do = "add", question, part };
+    }
+
+    private static async Task<JsonObject> EditAsync(TrialServer server, JsonObject given, object edit)
+    {
+        using var answer = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/edit", new { given, edit });
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        return (JsonObject)JsonNode.Parse(await answer.TextAsync())!;
+    }
 }

@@ -7,16 +7,18 @@ namespace RigScenarios.Page.Tests.Attacks;
 /// <summary>Bodies that no page sends: told in plain words, with nothing of the program's inside showing.</summary>
 public sealed class BrokenJsonTests
 {
-    public static readonly TheoryData<string> Doors = new("/api/text/check", "/api/text/help", "/api/rig/save");
+    public static readonly TheoryData<string> Doors = new("/api/text/check", "/api/text/help", "/api/rig/save",
+        "/api/rig/edit");
 
     private static readonly string[] Bodies =
     [
         "", " ", "{", "}", "[]", "null", "1", "\"text\"", "{\"text\":}", "{\"text\":\"a\"", "{text:\"a\"}", "{\"text\":\"a\",}",
         "{\"text\":\"a\"}{}", "// no\n{}",
         "{\"text\":1}", "{\"text\":[]}", "{\"text\":{}}", "{\"text\":\"\\ud800\"}", "{\"text\":\"a\",\"text\":\"b\"}",
-        "{\"draft\":1}", "{\"draft\":\"x\"}", "{\"draft\":[]}", "{\"draft\":null}",
-        "{\"draft\":{\"things\":[]}}", "{\"draft\":{\"things\":{\"camera\":7}}}", "{\"draft\":{},\"file\":7}",
-        "{\"draft\":{},\"name\":\"../x.yaml\"}",
+        "{\"given\":1}", "{\"given\":\"x\"}", "{\"given\":[]}", "{\"given\":null}",
+        "{\"given\":{\"kit\":[]},\"edit\":{}}", "{\"given\":{\"kit\":{\"camera\":7},\"builds\":3}}",
+        "{\"given\":{},\"file\":7,\"edit\":[]}", "{\"given\":{\"builds\":{\"rig\":[]},\"days\":\"x\"},\"edit\":{\"do\":7}}",
+        "{\"given\":{},\"name\":\"../x.yaml\",\"edit\":{\"do\":\"move\",\"thing\":\"a\",\"forward\":{}}}",
         "{\"text\":\"a\",\"line\":0,\"column\":0}", "{\"text\":\"a\",\"line\":-1,\"column\":1}",
         "{\"text\":\"a\",\"line\":1e9,\"column\":\"x\"}",
         "{\"text\":\"\u0001\"}", "\0", "{\"\0\":1}",
@@ -47,7 +49,7 @@ public sealed class BrokenJsonTests
         foreach (var depth in (int[])[20, 1000, 100_000])
         {
             foreach (var body in (string[])[$"{{\"text\":{new string('[', depth)}{new string(']', depth)}}}",
-                $"{{\"draft\":{string.Concat(Enumerable.Repeat("{\"a\":", Math.Min(depth, 20_000)))}1"
+                $"{{\"given\":{string.Concat(Enumerable.Repeat("{\"a\":", Math.Min(depth, 20_000)))}1"
                     + $"{new string('}', Math.Min(depth, 20_000))}}}"])
             {
                 using var answer = await server.SendTextAsync(HttpMethod.Post, door, body);
@@ -96,8 +98,8 @@ public sealed class BrokenJsonTests
     [InlineData("/n/%ff%fe")]
     [InlineData("/n/a%0ab")]
     [InlineData("/%zz")]
-    [InlineData("/api/rig/draft?file=%00")]
-    [InlineData("/api/rig/draft?file=own/a.yaml&file=own/b.yaml")]
+    [InlineData("/api/rig/given?file=%00")]
+    [InlineData("/api/rig/given?file=own/a.yaml&file=own/b.yaml")]
     [InlineData("/api/page/01-quick?%00=%00")]
     [InlineData("/?%ff")]
     public async Task Odd_addresses_are_answered_in_plain_words_or_not_at_all(string path)

@@ -250,7 +250,7 @@ public sealed class FileNameTests
     {
         await using var server = await TrialServer.StartAsync();
         File.WriteAllText(Path.Combine(server.Outside, "secret.yaml"), Secret);
-        using var answer = await server.GetAsync($"/api/rig/draft?file={Uri.EscapeDataString(file)}&build=a&day=b");
+        using var answer = await server.GetAsync($"/api/rig/given?file={Uri.EscapeDataString(file)}&build=a&day=b");
         Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
         Assert.DoesNotContain("This is the secret", await answer.TextAsync(), StringComparison.Ordinal);
     }

@@ -18,7 +18,7 @@ public sealed class LimitTests
         using var file = await server.SendJsonAsync(HttpMethod.Put, "/api/files/own/a.yaml", new { text });
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, file.StatusCode);
         using var form = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save",
-            new { draft = new { title = new string('a', 256 * 1024) } });
+            new { given = new { title = new string('a', 256 * 1024) } });
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, form.StatusCode);
         Assert.Empty(Directory.EnumerateFileSystemEntries(server.Rigs));
         Assert.Equal(HttpStatusCode.OK, (await server.GetAsync("/api/shelf")).StatusCode);
@@ -73,7 +73,7 @@ public sealed class LimitTests
         using var form = await LiveReader.OpenRigAsync(server);
         await form
             .SendTextAsync(
-            $"{{\"kind\":\"run\",\"queue\":\"now\",\"run\":1,\"draft\":{{\"title\":\"{new string('a', 256 * 1024)}\"}}}}");
+            $"{{\"kind\":\"run\",\"queue\":\"now\",\"run\":1,\"given\":{{\"title\":\"{new string('a', 256 * 1024)}\"}}}}");
         await Assert.ThrowsAnyAsync<Exception>(() => form.EndAsync(1));
         Assert.Equal(WebSocketCloseStatus.MessageTooBig, form.Closed);
     }
