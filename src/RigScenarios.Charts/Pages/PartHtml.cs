@@ -7,6 +7,8 @@ namespace RigScenarios.Charts.Pages;
 /// <summary>Figures, tables and answers as pieces of HTML, for a page or for a notebook's output.</summary>
 public static class PartHtml
 {
+    private const int ManyColumns = 4;
+
     /// <summary>A part as HTML. A figure needs <see cref="ChartScript"/> once on the page before it.</summary>
     public static string Of(PagePart part) => part switch
     {
@@ -63,18 +65,25 @@ public static class PartHtml
 
     private static string Table(ChartTable table)
     {
-        var html = new StringBuilder("<div class=\"rs-table\"><table>");
+        // With so many columns a row is a small list on a phone, each value with its title: roles keep it a table to all readers.
+        var isMany = table.Columns.Count >= ManyColumns;
+        string Role(string role) => isMany ? $" role=\"{role}\"" : "";
+        var html = new StringBuilder($"<div class=\"rs-table{(isMany ? " rs-many" : "")}\"><table{Role("table")}>");
         if (table.Caption.Length > 0)
             html.Append($"<caption>{HtmlText.Prose(table.Caption)}</caption>");
-        html.Append("<thead><tr>");
+        html.Append($"<thead{Role("rowgroup")}><tr{Role("row")}>");
         foreach (var column in table.Columns)
-            html.Append($"<th{Side(column)} scope=\"col\">{HtmlText.Escape(column.Title)}</th>");
-        html.Append("</tr></thead><tbody>");
+            html.Append(column.Title.Length == 0 ? $"<td{Role("cell")}></td>"
+                : $"<th{Side(column)} scope=\"col\"{Role("columnheader")}>{HtmlText.Escape(column.Title)}</th>");
+        html.Append($"</tr></thead><tbody{Role("rowgroup")}>");
         foreach (var row in table.Rows)
         {
-            html.Append("<tr>");
+            html.Append($"<tr{Role("row")}>");
             for (var i = 0; i < row.Count; i++)
-                html.Append($"<td{Side(table.Columns[i])}>{HtmlText.Prose(row[i])}</td>");
+            {
+                var title = isMany ? $" data-title=\"{HtmlText.Escape(table.Columns[i].Title)}\"" : "";
+                html.Append($"<td{Side(table.Columns[i])}{Role("cell")}{title}>{HtmlText.Prose(row[i])}</td>");
+            }
             html.Append("</tr>");
         }
 

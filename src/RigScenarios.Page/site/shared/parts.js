@@ -100,16 +100,26 @@ export async function drawFigures(root, onlyVisible = false) {
   }
 }
 
-/** A table. @param {Table} table */
+const MANY_COLUMNS = 4;
+
+/** A table, the same as on pages that the command line writes. @param {Table} table */
 export function makeTable(table) {
+  // With so many columns a row is a small list on a phone, each value with its title: roles keep it a table to all readers.
+  const isMany = table.columns.length >= MANY_COLUMNS;
+  /** @param {string} role */
+  const as = role => isMany ? { role } : {};
   /** @param {import("./requests.js").Column} column */
   const side = column => column.isNumber ? { class: "rs-number" } : {};
-  const element = el("div", { class: "rs-table" }, el("table", {},
+  /** @param {import("./requests.js").Column} column */
+  const head = column => column.title === "" ? el("td", as("cell"))
+    : el("th", { scope: "col", ...side(column), ...as("columnheader") }, column.title);
+  /** @param {string} text @param {import("./requests.js").Column} column */
+  const cell = (text, column) =>
+    el("td", { ...side(column), ...as("cell"), "data-title": column.title }, prose(text));
+  const element = el("div", { class: isMany ? "rs-table rs-many" : "rs-table" }, el("table", as("table"),
     table.caption ? el("caption", {}, prose(table.caption)) : null,
-    el("thead", {}, el("tr", {}, table.columns.map(column =>
-      column.title ? el("th", { scope: "col", ...side(column) }, column.title) : el("td")))),
-    el("tbody", {}, table.rows.map(row => el("tr", {}, row.map((cell, i) =>
-      el("td", { ...side(table.columns[i]), "data-title": table.columns[i].title }, prose(cell))))))));
+    el("thead", as("rowgroup"), el("tr", as("row"), table.columns.map(head))),
+    el("tbody", as("rowgroup"), table.rows.map(row => el("tr", as("row"), row.map((text, i) => cell(text, table.columns[i])))))));
   keepReachable(element, () => element.querySelector("caption")?.textContent || "Table");
   return element;
 }
