@@ -65,7 +65,8 @@ public static class TipOverRose
         for (var foot = 0; foot < 3; foot++)
         {
             sheet.Line("rs-line", (x, y), At(foot * 120, greatest));
-            var name = At(foot * 120, greatest * (1 + (22 / radius)));
+            // The first stands beside its spoke: nearer, so that its name has room on a phone.
+            var name = At(foot * 120, greatest * (1 + ((foot == 0 ? 8 : 22) / radius)));
             sheet.Text($"foot {foot + 1}", name.X, name.Y + 5, foot == 0 ? "start" : "middle", bold: true);
         }
 
