@@ -63,12 +63,15 @@ public static class PartHtml
             + (items.Length > 0 ? $"<{tag}>{items}</{tag}>" : "") + "</div>\n";
     }
 
+    // What does not fit beside each other scrolls, and what scrolls must be reached by keyboard.
     private static string Table(ChartTable table)
     {
         // With so many columns a row is a small list on a phone, each value with its title: roles keep it a table to all readers.
         var isMany = table.Columns.Count >= ManyColumns;
         string Role(string role) => isMany ? $" role=\"{role}\"" : "";
-        var html = new StringBuilder($"<div class=\"rs-table{(isMany ? " rs-many" : "")}\"><table{Role("table")}>");
+        var name = table.Caption.Length > 0 ? table.Caption : "Table";
+        var html = new StringBuilder($"<div class=\"rs-table{(isMany ? " rs-many" : "")}\" tabindex=\"0\" role=\"group\" "
+            + $"aria-label=\"{HtmlText.Escape(name)}\"><table{Role("table")}>");
         if (table.Caption.Length > 0)
             html.Append($"<caption>{HtmlText.Prose(table.Caption)}</caption>");
         html.Append($"<thead{Role("rowgroup")}><tr{Role("row")}>");

@@ -53,8 +53,8 @@ public static class NotebookPage
         var values = run.Parameters;
         var held = run.Cells.SelectMany(cell => cell.Outputs).OfType<ControlPart>().ToLookup(part => part.Parameter);
         var hasGiven = values.Any(value => value.IsGiven);
-        var html = new StringBuilder("<div class=\"rs-table rs-parameters\"><table><caption>This page was made "
-            + "with</caption><tbody>");
+        var html = new StringBuilder("<div class=\"rs-table rs-parameters\" tabindex=\"0\" role=\"group\" "
+            + "aria-label=\"Values\"><table><caption>This page was made with</caption><tbody>");
         foreach (var value in values)
         {
             var parameter = value.Parameter;

@@ -79,8 +79,7 @@ public sealed class AccessibilityTests(Chromium chromium)
     public async Task No_saved_page_has_a_fault(int width)
     {
         await using var visit = await Visit.BeginAsync(chromium, width: width);
-        using var answer = await visit.Server.GetAsync("/api/page/01-one-build-one-day");
-        await visit.Page.SetContentAsync(await answer.TextAsync());
+        await visit.OpenSavedAsync("01-one-build-one-day");
         await visit.Page.WaitForFunctionAsync(
             "() => [...document.querySelectorAll('.rs-chart')].every(chart => chart.querySelector('.main-svg'))");
         var faults = new AxeFaults();

@@ -1,5 +1,4 @@
 using Microsoft.Playwright;
-using RigScenarios.Page.Tests.Servers;
 
 namespace RigScenarios.Page.Tests.Browser;
 
@@ -33,8 +32,11 @@ public sealed class FirefoxTests(Firefox firefox)
         await using var visit = await Visit.BeginAsync(firefox);
         await visit.ReadAsync("04-placement-and-balance");
         var part = visit.Page.Locator(plate);
-        await part.EvaluateAsync("element => element.scrollIntoView({ block: 'center' })");
-        var box = (await part.BoundingBoxAsync())!;
+        // What is drawn above it later pushes it down again.
+        await visit.Page.WaitForFunctionAsync("() => !document.querySelector('.strip .run button:not([hidden])')");
+        await visit.Page.WaitForFunctionAsync($"() => {{ const top = () => document.querySelector('{plate}')"
+            + ".getBoundingClientRect().top; scrollBy(0, top() - 400); return Math.abs(top() - 400) < 50; }");
+        var box = (await visit.Page.Locator($"{plate} polygon").BoundingBoxAsync())!;
         await visit.Page.Mouse.MoveAsync(box.X + (box.Width / 2), box.Y + (box.Height / 2));
         await visit.Page.Mouse.DownAsync();
         await visit.Page.Mouse.MoveAsync(box.X + (box.Width / 2) - 30, box.Y + (box.Height / 2), new() { Steps = 5 });
@@ -82,8 +84,7 @@ public sealed class FirefoxTests(Firefox firefox)
     public async Task A_saved_page_draws_its_charts()
     {
         await using var visit = await Visit.BeginAsync(firefox);
-        using var answer = await visit.Server.GetAsync("/api/page/01-one-build-one-day");
-        await visit.Page.SetContentAsync(await answer.TextAsync());
+        await visit.OpenSavedAsync("01-one-build-one-day");
         await visit.Page.WaitForFunctionAsync(AllDrawn);
         var faults = new AxeFaults();
         await faults.LookAsync(visit.Page, "a saved page");

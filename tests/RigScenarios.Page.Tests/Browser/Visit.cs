@@ -68,6 +68,17 @@ public sealed class Visit : IAsyncDisposable
         await SettledAsync(Page);
     }
 
+    /// <summary>Keeps a notebook's page as a file, and opens that.</summary>
+    public async Task OpenSavedAsync(string notebook)
+    {
+        using var answer = await Server.GetAsync($"/api/page/{notebook}");
+        var folder = Directory.CreateTempSubdirectory("rigscenarios-saved-").FullName;
+        var file = Path.Combine(folder, "page.html");
+        await File.WriteAllTextAsync(file, await answer.TextAsync());
+        await Page.GotoAsync(new Uri(file).AbsoluteUri);
+        Directory.Delete(folder, recursive: true);
+    }
+
     /// <summary>The text of the present answer.</summary>
     public Task<string> AnswerAsync() => Page.Locator(".version-now .rs-answer p").First.InnerTextAsync();
 
