@@ -36,10 +36,10 @@ public sealed class OwnRigEffortTests(Chromium chromium)
         // The battery, its charge, the day and the cold.
         await PickAsync(visit.Page, "battery", "98");
         await TypeAsync(visit.Page, "charge", "80");
-        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "night", Exact = false }).First.ClickAsync();
+        await visit.Page.Locator("#typical-days button").Filter(new() { HasText = "A night" }).ClickAsync();
         await TypeAsync(visit.Page, "ambient", "-5");
         await keys.PressAsync("Tab");
-        await Assertions.Expect(Form.Line(visit.Page, "Power")).ToBeVisibleAsync();
+        await Form.Line(visit.Page, "Power").WaitForAsync();
         await SettledAsync(visit.Page);
         var first = await EffortAsync(visit.Page);
         Assert.True(first is { Clicks: <= 7, Keys: <= 30 }, $"the first answer: {first}");
@@ -66,7 +66,7 @@ public sealed class OwnRigEffortTests(Chromium chromium)
         await PickAsync(visit.Page, "head", "middle");
         await PickAsync(visit.Page, "legs", "middle");
         await keys.PressAsync("Tab");
-        await Assertions.Expect(Form.Line(visit.Page, "Balance")).ToBeVisibleAsync();
+        await Form.Line(visit.Page, "Balance").WaitForAsync();
         await Assertions.Expect(Form.Line(visit.Page, "Balance")).Not.ToContainTextAsync("not known");
         await SettledAsync(visit.Page);
         var full = await EffortAsync(visit.Page);
