@@ -5,11 +5,12 @@ import { el, makeCautions, showParts } from "../shared/parts.js";
 import { keepReachable } from "../shared/reachable.js";
 import { takeAlong } from "../shared/take-along.js";
 import { say } from "../shared/tell.js";
-import { goTo } from "./problems.js";
+import { goTo, hasField } from "./problems.js";
 
 export class AnswerView {
   /** @param {import("./state.js").Rig} rig @param {HTMLElement} form */
   constructor(rig, form) {
+    this.rig = rig;
     this.form = form;
     this.element = byId("answer");
     this.sight = byId("answer-sight");
@@ -116,7 +117,8 @@ export class AnswerView {
   showRests(restsOn) {
     this.rests.hidden = restsOn.length === 0;
     this.restsList.replaceChildren(...restsOn.map(({ path, text }) =>
-      el("li", {}, text, " ", el("a", { href: "#rig", "data-to": path }, "Change it"))));
+      el("li", {}, text, " ",
+        hasField(this.rig, this.form, path) ? el("a", { href: "#rig", "data-to": path }, "Change it") : null)));
   }
 
   /** @param {any} answer */

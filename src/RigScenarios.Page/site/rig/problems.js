@@ -93,6 +93,9 @@ function fieldAt(rig, fields, path) {
   return null;
 }
 
+/** Whether there is a field at a path. @param {import("./state.js").Rig} rig @param {HTMLElement} form @param {string} path */
+export function hasField(rig, form, path) { return fieldAt(rig, fieldsIn(form), path) !== null; }
+
 /**
  * Goes to the field at a path, or the nearest around it; true if there is one.
  * @param {import("./state.js").Rig} rig
