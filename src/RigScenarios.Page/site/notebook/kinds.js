@@ -64,7 +64,7 @@ function number({ parameter, id, label, tell, below, words }) {
  * @param {number} maximum
  * @param {Parameter} parameter
  */
-function stepOf(minimum, maximum, { kind, default: own }) {
+export function stepOf(minimum, maximum, { kind, default: own }) {
   /** @param {number} step */
   const meets = step => { const n = (Number(own) - minimum) / step; return Math.abs(n - Math.round(n)) < 1e-6; };
   const coarsest = (maximum - minimum) / 200, power = 10 ** Math.floor(Math.log10(coarsest));

@@ -8,6 +8,17 @@ import { el, makeCautions } from "../shared/parts.js";
 /** @import { Part } from "../shared/requests.js" */
 /** @import { VersionName } from "./types.js" */
 
+/** @typedef {{ number: number, isVerdict: boolean }} Candidate a cell's number, and whether what it answers is a verdict */
+
+/**
+ * Of two cells with an answer, whether the first one's is the page's: a verdict goes before a sentence, then the earlier cell.
+ * @param {Candidate} one
+ * @param {Candidate} other
+ */
+export function goesBefore(one, other) {
+  return one.isVerdict === other.isVerdict ? one.number < other.number : one.isVerdict;
+}
+
 /** Takes the answer out of what the cells show. Which part it is, the notebook says: a verdict, else its first sentence. */
 export class Sight {
   /** The number of the cell that gives the answer; null until one has. @type {number | null} */
@@ -39,11 +50,10 @@ export class Sight {
   adopts(number, parts) {
     const answer = answerOf(parts);
     if (!answer || number === this.cell) return false;
-    const isBetter = this.cell === null || (answer.isVerdict && !this.#isVerdict)
-      || (number < this.cell && Boolean(answer.isVerdict) === this.#isVerdict);
-    if (!isBetter) return false;
+    const isVerdict = Boolean(answer.isVerdict);
+    if (this.cell !== null && !goesBefore({ number, isVerdict }, { number: this.cell, isVerdict: this.#isVerdict })) return false;
     this.cell = number;
-    this.#isVerdict = Boolean(answer.isVerdict);
+    this.#isVerdict = isVerdict;
     return true;
   }
 

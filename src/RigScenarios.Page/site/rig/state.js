@@ -6,11 +6,10 @@ import { ProgramProblem } from "../shared/program-problem.js";
 import { History } from "./history.js";
 import { at, isSame, textAt, withAt } from "./tree.js";
 
-/** @typedef {import("./tree.js").Tree} Tree */
-/** @typedef {{ name: string, question: string, part: string | null, own: string | null, title: string, figures: string,
- *   count: string | null }} Thing */
-/** @typedef {{ things: Thing[], camera: string | null, battery: string | null, charger: string | null }} View */
-/** @typedef {{ given: Tree, view: View }} Shown */
+/** @typedef {import("../shared/requests.js").Tree} Tree */
+/** @typedef {import("../shared/requests.js").Thing} Thing */
+/** @typedef {import("../shared/requests.js").View} View */
+/** @typedef {import("../shared/requests.js").ShownRig} Shown */
 /** @typedef {{ file: string | null, build: string | null, day: string | null, version: string | null }} Place */
 /** @typedef {{ name: string, key?: string | null, isQuick?: boolean }} Doing what a step is called; changes with one key are one
  *   step; quick: done with a slider, a choice or the pointer, so that what is there now is meant */

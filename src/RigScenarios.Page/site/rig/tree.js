@@ -1,7 +1,7 @@
 // What somebody gave of a rig: a tree of texts, as a scenario file has it. A tree is never changed in place: a change gives a
 // new one that shares with the old what stayed, so that every step back costs next to nothing.
 
-/** @typedef {{ [name: string]: any }} Tree groups within groups, texts at their ends */
+/** @typedef {import("../shared/requests.js").Tree} Tree groups within groups, texts at their ends */
 
 /**
  * What stands at a path such as "builds.rig.battery.charge"; undefined where nothing does.

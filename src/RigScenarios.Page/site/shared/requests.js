@@ -37,6 +37,18 @@
  */
 
 /**
+ * A rig as the form has it. `given`: what somebody gave, a tree of texts as a scenario file has it. `view`: the things in it, by
+ * their names in the tree; `part`: a listed one; `own`: one of the reader's own; `count`: the path of how many there are.
+ * @typedef {{ [name: string]: any }} Tree
+ * @typedef {{ name: string, question: string, part: string | null, own: string | null, title: string, figures: string,
+ *   count: string | null }} Thing
+ * @typedef {{ things: Thing[], camera: string | null, battery: string | null, charger: string | null }} View
+ * @typedef {{ given: Tree, view: View }} ShownRig
+ * @typedef {{ name: string, title: string }} Choice
+ * @typedef {{ given: Tree, file: string | null, build: string | null, day: string | null }} PlacedRig
+ */
+
+/**
  * Each request: what is asked, and what is given.
  * @typedef {{
  *   "shelf": { asks: {}, gives: Shelf },
@@ -48,13 +60,16 @@
  *   "check-text": { asks: { text: string, file: string },
  *     gives: { problems: Problem[], answers: { build: string, day: string, text: string }[] } },
  *   "text-help": { asks: { text: string, line: number, column: number }, gives: TextHelp },
- *   "rig-questions": { asks: {}, gives: any },
- *   "rig-given": { asks: { file: string, build?: string | null, day?: string | null }, gives: any },
- *   "rig-edit": { asks: object, gives: any },
+ *   "rig-questions": { asks: {}, gives: ShownRig & { build: string, day: string, questions: any[], fields: any[], label: any[],
+ *     parts: any[], days: any[] } },
+ *   "rig-given": { asks: { file: string, build?: string | null, day?: string | null },
+ *     gives: ShownRig & { builds: Choice[], days: Choice[], build: string, day: string, version: string } },
+ *   "rig-edit": { asks: PlacedRig & { edit: object }, gives: ShownRig & { thing: string | null } },
  *   "rig-sheet": { asks: object, gives: Blob },
  *   "notebook-sheet": { asks: { notebook: string, values: Record<string, string>, sheet: string, whole: boolean },
  *     gives: Blob },
- *   "save-rig": { asks: object, gives: any },
+ *   "save-rig": { asks: PlacedRig & { name: string, version: string | null, replace: boolean },
+ *     gives: { id: string, build: string, day: string, version: string, command: string } },
  * }} Requests
  */
 
