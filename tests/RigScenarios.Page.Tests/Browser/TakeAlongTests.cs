@@ -1,0 +1,94 @@
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+using RigScenarios.Answers;
+using RigScenarios.Answers.TakeAlong;
+using RigScenarios.Charts.TakeAlong;
+using RigScenarios.Files;
+using RigScenarios.Page.Tests.Servers;
+
+namespace RigScenarios.Page.Tests.Browser;
+
+/// <summary>The sheet to take along, printed and out of the pages.</summary>
+[Collection(InABrowser.Name)]
+public sealed partial class TakeAlongTests(Chromium chromium)
+{
+    public static TheoryData<string> Demos => ["winter-harbour", "market-hall", "island-crossing", "night-dolly", "teaching-kit"];
+
+    [Theory]
+    [MemberData(nameof(Demos))]
+    public async Task Every_sheet_of_every_build_is_one_printed_page_of_A4_and_of_Letter(string demo)
+    {
+        var scenario = ScenarioFile.Read(Path.Combine(Checkout.Data, "scenarios", $"{demo}.yaml"));
+        var page = await chromium.Browser.NewPageAsync();
+        foreach (var build in scenario.Builds.Keys)
+        {
+            var answer = RigAnswer.Of(scenario, build, [], AnswerOptions.EndOnly);
+            foreach (var kind in Enum.GetValues<SheetKind>())
+            {
+                await page.SetContentAsync(SheetPage.Of(TakeAlongSheets.Of(answer, kind)));
+                foreach (var paper in (string[])["A4", "Letter"])
+                    Assert.Equal((demo, build, kind, paper, 1), (demo, build, kind, paper, await PagesAsync(page, paper)));
+                Assert.Equal("", await page.EvaluateAsync<string>(CutOff));
+            }
+        }
+        await page.CloseAsync();
+    }
+
+    [Fact]
+    public async Task A_second_page_would_be_seen()
+    {
+        var page = await chromium.Browser.NewPageAsync();
+        await page.SetContentAsync("<p style=\"height:300mm\">long</p>");
+        Assert.Equal(2, await PagesAsync(page, "A4"));
+        await page.CloseAsync();
+    }
+
+    [Fact]
+    public async Task A_notebook_gives_the_sheet_of_the_answer_that_it_shows()
+    {
+        await using var visit = await Visit.BeginAsync(chromium);
+        await visit.ReadAsync("00-will-it-work");
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save…", Exact = true }).ClickAsync();
+        var sheet = await SheetAsync(visit.Page, "For the day");
+        Assert.Contains($"<span>{await visit.AnswerAsync()}</span>", Plain(sheet), StringComparison.Ordinal);
+        var blanks = await SheetAsync(visit.Page, "For a class: with blanks");
+        Assert.DoesNotContain(await visit.AnswerAsync(), Plain(blanks), StringComparison.Ordinal);
+        visit.AssertQuiet();
+    }
+
+    [Fact]
+    public async Task The_form_gives_the_sheet_of_the_answer_that_it_shows()
+    {
+        await using var visit = await Visit.BeginAsync(chromium);
+        await visit.GoAsync("/rig?file=samples/night-dolly.yaml");
+        var first = visit.Page.Locator("#answer-first .rs-answer p").First;
+        await first.WaitForAsync();
+        var sheet = await SheetAsync(visit.Page, "For the day");
+        Assert.Contains($"<span>{await first.InnerTextAsync()}</span>", Plain(sheet), StringComparison.Ordinal);
+        visit.AssertQuiet();
+    }
+
+    private static async Task<string> SheetAsync(IPage page, string which)
+    {
+        var choice = page.Locator("details.take-along");
+        if (await choice.GetAttributeAsync("open") is null)
+            await choice.Locator("summary").ClickAsync();
+        var download = await page.RunAndWaitForDownloadAsync(() =>
+            choice.GetByRole(AriaRole.Button, new() { Name = which, Exact = true }).ClickAsync());
+        return await File.ReadAllTextAsync(await download.PathAsync());
+    }
+
+    private static string Plain(string html) => System.Net.WebUtility.HtmlDecode(html).Replace('\u00a0', ' ');
+
+    private static async Task<int> PagesAsync(IPage page, string paper) =>
+        OfAPage().Count(System.Text.Encoding.Latin1.GetString(await page.PdfAsync(new() { Format = paper })));
+
+    // Words that their cell or the page cuts off.
+    private const string CutOff = """
+        () => [...document.querySelectorAll("td, th, li, p")].filter(box => box.scrollWidth > box.clientWidth + 1)
+          .map(box => box.textContent).join("; ")
+        """;
+
+    [GeneratedRegex(@"/Type /Page\b(?!s)", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex OfAPage();
+}
