@@ -12,7 +12,8 @@ internal static class NotebookCommand
 {
     public static Command Create()
     {
-        var file = new Argument<string>("FILE") { Description = "The notebook (.ipynb)." };
+        var file = new Argument<string>("FILE") { Description =
+            "The notebook (.ipynb); one that came with the program by its name alone, such as 03-the-cold.ipynb." };
         var set = new Option<string[]>("--set")
         {
             Description = "Another value for one of the notebook's parameters; may be given several times. Example: --set "
@@ -41,7 +42,7 @@ internal static class NotebookCommand
             foreach (var (name, value) in ScenarioOptions.Changes(set))
                 values[name] = value;
             var (page, notebookOut) = (Path.GetFullPath(output), executed is null ? null : Path.GetFullPath(executed));
-            var notebook = Notebook.Load(file);
+            var notebook = Notebook.Load(OwnOrShipped(file));
             OutputFile.Check("--out", page, "page.html", file);
             if (notebookOut is not null)
                 OutputFile.Check("--executed", notebookOut, "with-results.ipynb", file, page);
@@ -65,6 +66,13 @@ internal static class NotebookCommand
                 ErrorText.Line($"error: {problem}");
             return ExitCodes.BadInput;
         }
+    }
+
+    // From the folder of one's own rig the program's notebooks are not in sight; a file that is there goes first.
+    private static string OwnOrShipped(string file)
+    {
+        var shipped = Path.Combine(AppContext.BaseDirectory, "notebooks", Path.GetFileName(file));
+        return !File.Exists(file) && file == Path.GetFileName(file) && file.Length > 0 && File.Exists(shipped) ? shipped : file;
     }
 
     /// <summary>One line a cell on standard error. Written at once: a notebook takes the console for itself while a cell

@@ -50,9 +50,9 @@ public sealed partial class TakeAlongTests(Chromium chromium)
         await visit.ReadAsync("00-will-it-work");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save…", Exact = true }).ClickAsync();
         var sheet = await SheetAsync(visit.Page, "For the day");
-        Assert.Contains($"<span>{await visit.AnswerAsync()}</span>", Plain(sheet), StringComparison.Ordinal);
+        Assert.Contains($"<span>{Plain(await visit.AnswerAsync())}</span>", Plain(sheet), StringComparison.Ordinal);
         var blanks = await SheetAsync(visit.Page, "For a class: with blanks");
-        Assert.DoesNotContain(await visit.AnswerAsync(), Plain(blanks), StringComparison.Ordinal);
+        Assert.DoesNotContain(Plain(await visit.AnswerAsync()), Plain(blanks), StringComparison.Ordinal);
         visit.AssertQuiet();
     }
 
@@ -64,7 +64,7 @@ public sealed partial class TakeAlongTests(Chromium chromium)
         var first = visit.Page.Locator("#answer-first .rs-answer p").First;
         await first.WaitForAsync();
         var sheet = await SheetAsync(visit.Page, "For the day");
-        Assert.Contains($"<span>{await first.InnerTextAsync()}</span>", Plain(sheet), StringComparison.Ordinal);
+        Assert.Contains($"<span>{Plain(await first.InnerTextAsync())}</span>", Plain(sheet), StringComparison.Ordinal);
         visit.AssertQuiet();
     }
 

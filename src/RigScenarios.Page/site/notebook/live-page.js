@@ -110,7 +110,8 @@ export class LivePage {
       covers: pixels => this.article?.covered(pixels),
       stop: () => { for (const queue of Object.values(this.queues)) queue.stop(); },
       pin: () => this.#pin(), unpin: () => this.#unpin(), swap: () => this.#swap(), link: () => this.#link(),
-      save: () => askWhatToSave(json, this.now, this.article?.shown("now") ?? [], this.pinned !== null),
+      save: () => askWhatToSave(json, this.now, this.article?.shown("now") ?? [], this.article?.answers("now") ?? [],
+        this.pinned !== null),
       reset: () => this.#take({ now: { ...this.defaults }, pinned: this.pinned }),
     });
     this.strip = strip;

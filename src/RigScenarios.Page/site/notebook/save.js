@@ -18,12 +18,13 @@ export const addTools = container => addKeepTools(container, scenarioActions);
  * @param {Notebook} notebook
  * @param {Values} values
  * @param {Element[]} shown
+ * @param {Part[]} answers
  * @param {boolean} hasPinned
  */
-export function askWhatToSave(notebook, values, shown, hasPinned) {
+export function askWhatToSave(notebook, values, shown, answers, hasPinned) {
   const rows = [el("li", {}, el("span", { class: "what" }, "This page as one file, with its charts; works with no network"),
     el("button", { type: "button", onclick: event => savePage(notebook, values, event) }, "HTML page"))];
-  if (shown.some(element => element.rsPart?.mayBeTaken))
+  if (answers.some(answer => answer.mayBeTaken))
     rows.push(el("li", {}, takeAlong(() => ({ request: "notebook-sheet", asks: { notebook: notebook.name, values } }))));
   for (const element of shown) {
     const actions = [...keepActions(element), ...scenarioActions(element)];
