@@ -26,7 +26,7 @@ internal sealed class FigureQuestions(IAnsiConsole console)
     /// <summary>Asks for the figures on the label of a thing that is not listed, until those that are needed are there.</summary>
     public async Task<GivenRig> OwnAsync(GivenRig given, ThingInView thing, CancellationToken cancellation)
     {
-        var questions = LabelQuestions.Of(thing.Question).Where(question => question.Choices.Count == 0).ToList();
+        var questions = LabelQuestions.Of(thing.Question).ToList();
         console.MarkupLine("[grey]From its label. Enter alone leaves a figure open; it is then assumed, and the answer says "
             + "so.[/]");
         while (true)

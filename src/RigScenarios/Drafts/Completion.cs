@@ -227,6 +227,7 @@ internal sealed class Completion
                 IsCable(item.Value.Cable) ? item.Value : item.Value with { Cable = null }))),
             Carries = [.. build.Carries.Where(IsIn)],
             Places = new(build.Places.Where(place => IsIn(place.Key) && (place.Value.On is not { } on || IsIn(on)))),
+            Assumed = [.. build.Assumed.Where(mark => !mark.Split('.').Any(leftOut.Contains))],
         };
     }
 

@@ -23,6 +23,7 @@ public class NewCommandTests
         Assert.Equal("Night ferry", scenario.Title);
         Assert.Equal("compact-body-b", scenario.Kit["camera"].Part);
         Assert.Equal("My monitor", scenario.PartOf("monitor")!.Name);
+        Assert.Equal(138, scenario.PartOf("monitor")!.Size!.Width.Millimeters, 9);
         Assert.Equal(["cage-full"], scenario.Builds["rig"].Carries);
         Assert.Equal(-8, scenario.Days["day"].Ambient!.Value.DegreesCelsius);
         Assert.Equal(90, scenario.Builds["rig"].Battery.CapacityLeft!.Value.Percent);
@@ -140,9 +141,9 @@ public class NewCommandTests
         console.Input.PushKey(ConsoleKey.UpArrow);
         console.Input.PushKey(ConsoleKey.Spacebar);
         console.Input.PushKey(ConsoleKey.Enter);
-        foreach (var figure in (string[])["My monitor", "", "12 V", "0.8 A", "", "", "", "310 g"])
+        foreach (var figure in (string[])["My monitor", "", "12 V", "0.8 A", "", "", "", "310 g", "24 x 138 x 86 mm"])
             console.Input.PushTextWithEnter(figure);
-        for (var question = 0; question < 3; question++)
+        for (var question = 0; question < 4; question++)
             console.Input.PushKey(ConsoleKey.Enter);
         // No head and no legs: "None" comes first.
         console.Input.PushKey(ConsoleKey.Enter);

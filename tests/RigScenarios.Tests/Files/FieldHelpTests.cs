@@ -100,7 +100,7 @@ public sealed class FieldHelpTests
     {
         var fields = FieldHelp.At(Start + "    ", 10, 5).Fields;
         Assert.Equal(["title", "stance", "battery", "plate", "regulators", "splitters", "devices", "carries", "beside", "places",
-            "on-head", "on-legs", "on-shoulder", "in-hands"], fields.Select(field => field.Key));
+            "on-head", "on-legs", "on-shoulder", "in-hands", "assumed"], fields.Select(field => field.Key));
         Assert.Equal(["stance", "battery", "devices"], fields.Where(field => field.Required).Select(field => field.Key));
         Assert.Equal(["stance", "battery", "devices"], fields.Where(field => field.Present).Select(field => field.Key));
         Assert.Equal("How it is carried.", fields[1].About);

@@ -163,7 +163,7 @@ public sealed class SwapsTests
     [InlineData("order: in-turn", "order: in-tern", "chargers.van.order", "in-turn")]
     [InlineData("time: \"13:00\"", "time: \"06:00\"", "days.first.ambient-points.2.time", "not later")]
     [InlineData("\"12:00-13:30\", \"19:00-06:00\"", "", "chargers.van.power-hours",
-        "Found an empty list. Accepted: a list in square brackets, 1 to 20")]
+        "Found a list of 0. Accepted: two different times of day")]
     [InlineData("12:00-13:30", "12:00-12:00", "chargers.van.power-hours.1", "two different times of day")]
     [InlineData("warning-voltage: 13 V", "warning-voltage: 17 V", "swaps.warning-voltage", "such as \"13.2 V\"")]
     [InlineData("warning-voltage: 13 V", "reserve: 100 %", "swaps.reserve", "outside the range")]
