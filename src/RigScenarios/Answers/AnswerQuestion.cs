@@ -35,6 +35,9 @@ public sealed record AnswerQuestion(QuestionKind Kind, Verdict Verdict, IReadOnl
     /// <summary>What nobody gave, in sentences; it makes the verdict "not known" only where nothing else can be said.</summary>
     public IReadOnlyList<string> Missing { get; init; } = [];
 
+    /// <summary>The fields that would give some of it, by their paths in the file.</summary>
+    public IReadOnlyList<string> MissingPaths { get; init; } = [];
+
     /// <summary>
     /// How far it is from holding, 0 where it holds: hours of the day that are not reached for power, shares past their limits
     /// added up for limits,

@@ -106,6 +106,7 @@ public static class AnswerShape
         ["question"] = Word(question.Kind), ["verdict"] = question.Verdict.InWords(), ["words"] = line.Words,
         ["least"] = question.Least is { } least ? Limit(least) : null,
         ["missing"] = Texts(question.Missing),
+        ["missing_fields"] = Texts(question.MissingPaths),
     };
 
     private static JsonObject Set(WorkingSet set) => new()

@@ -27,7 +27,7 @@ public sealed record BalanceHelp(string Part, Length From, PlaceAnswer Answer, s
     public static IReadOnlyList<BalanceHelp> Find(BuildBalance balance)
     {
         ArgumentNullException.ThrowIfNull(balance);
-        if (Wanted(balance) is not { } wanted)
+        if (balance.SizesMissing.Count > 0 || Wanted(balance) is not { } wanted)
             return [];
         var found = balance.Rig.Moveable.Where(thing => Moved.Contains(balance.Rig.Things[thing.Key].Kind))
             .Select(thing => Of(balance, thing.Key, thing.Value, wanted.Centre, wanted.Words));

@@ -12,6 +12,8 @@ public static class BalanceWords
     public static string Answer(BuildBalance balance)
     {
         ArgumentNullException.ThrowIfNull(balance);
+        if (balance.SizesMissing is [var size, ..])
+            return size.Words;
         return balance.Rig.Build.Stance switch
         {
             Stance.Shoulder => balance.Shoulder is { } shoulder ? OnShoulder(balance, shoulder) : NoAnswer(balance),
@@ -35,7 +37,7 @@ public static class BalanceWords
     public static string? Setting(BuildBalance balance)
     {
         ArgumentNullException.ThrowIfNull(balance);
-        return balance.Best is not { } head ? null
+        return balance.Best is not { } head || balance.SizesMissing.Count > 0 ? null
             : $"Set the camera plate so that the point {Ahead(head.CameraPlate)} the body's tripod socket stands over the "
                 + $"middle of the head, and the counterbalance to {Dial(head)}.";
     }
@@ -54,7 +56,7 @@ public static class BalanceWords
     public static string? AsSet(BuildBalance balance)
     {
         ArgumentNullException.ThrowIfNull(balance);
-        return balance.AsSet is not { } set ? null
+        return balance.AsSet is not { } set || balance.SizesMissing.Count > 0 ? null
             : $"As it is set now, {Ahead(set.CameraPlate)} the socket and {Moment(set.Counterbalance)}: at worst "
                 + $"{Moment(set.WorstResidual)} at {set.WorstTilt.Degrees:0}° tilt; let go there, it {LetGoInWords(set)}.";
     }
@@ -87,6 +89,10 @@ public static class BalanceWords
         var side = Math.Round(centre.Y.Millimeters);
         var across = side == 0 ? "in the plane of the lens"
             : $"{Math.Abs(side):0} mm to the {(side > 0 ? "left" : "right")} of the lens";
+        if (balance.SizesMissing.Count > 0)
+            return $"{balance.Mass.Mass.Kilograms:0.00} kg (±{balance.Mass.MassUncertainty.Kilograms:0.00} kg). Where the "
+                + "centre of gravity is can't be said without the size of the "
+                + $"{string.Join(", ", balance.SizesMissing.Select(missing => LimitSentences.Element(missing.Thing)))}.";
         return $"{balance.Mass.Mass.Kilograms:0.00} kg (±{balance.Mass.MassUncertainty.Kilograms:0.00} kg). The centre of "
             + $"gravity is {Ahead(centre.X)} the body's tripod socket (±{unsure.X.Millimeters:0} mm), "
                 + $"{centre.Z.Millimeters:0} mm above its base (±{unsure.Z.Millimeters:0} mm), {across}.";

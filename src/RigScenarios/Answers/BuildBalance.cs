@@ -97,6 +97,9 @@ public sealed record BuildBalance
     /// <summary>Lens mounts.</summary>
     public required IReadOnlyList<LensMountFinding> LensMounts { get; init; }
 
+    /// <summary>The sizes without which nobody can say where the centre of gravity is; empty where none is missing.</summary>
+    public IReadOnlyList<MissingSize> SizesMissing { get; init; } = [];
+
     /// <summary>What was taken because nobody gave it.</summary>
     public required IReadOnlyList<AssumedValue> Assumed { get; init; }
 
@@ -106,8 +109,8 @@ public sealed record BuildBalance
     /// <summary>The limits of head, shoulder or hands, and of the lift: least left first.</summary>
     public IReadOnlyList<Limit> BalanceLimits => Limit.LeastLeftFirst(
     [
-        .. Present is { } head ? HeadLimits.Of(head, Supports.HeadName!, Supports.IsFrictionKnown, Cases) : [],
-        .. Hands is { } hands ? [hands.AsLimit(Mass, Rig.Build.InHands?.GreatestEffort)] : Array.Empty<Limit>(),
+        .. Present is { } head ? HeadLimits.Of(head, Supports.HeadName!, Supports.IsFrictionKnown, Cases).Where(IsKnown) : [],
+        .. SizesMissing.Count == 0 && Hands is { } hands ? [hands.AsLimit(Mass, Rig.Build.InHands?.GreatestEffort)] : Array.Empty<Limit>(),
         Lift.AsLimit(),
     ]);
 
@@ -127,7 +130,10 @@ public sealed record BuildBalance
 
     /// <summary>What is missing for the verdict on head, shoulder or hand, each a sentence; empty where nothing is.</summary>
     public IReadOnlyList<string> BalanceMissing =>
-        Hands is not null && Rig.Build.InHands?.GreatestEffort is null ? [BalanceWords.NoEffort] : Supports.MissingForBalance;
+    [
+        .. SizesMissing.Select(size => size.Words),
+        .. Hands is not null && Rig.Build.InHands?.GreatestEffort is null ? [BalanceWords.NoEffort] : Supports.MissingForBalance,
+    ];
 
     /// <summary>What is missing for the verdict on tripod and joints, each a sentence; empty where nothing is.</summary>
     public IReadOnlyList<string> StandMissing => Supports.MissingForStand;
@@ -139,8 +145,11 @@ public sealed record BuildBalance
     /// <summary>
     /// Whether the tilt lock must be tight before the battery comes off, at every swap: friction at rest does not hold what is
     /// left. Null where the build stands on a
-    /// tripod and nothing is known of its head, or no mass of the battery.
+    /// tripod and nothing is known of its head, no mass of the battery, or not how far something reaches.
     /// </summary>
     public bool? LocksBeforeSwap => Rig.Build.Stance != Stance.Tripod || Rig.Build.Beside.Contains(Rig.Build.Battery.Item)
-        ? false : BatteryOff?.NeedsLock;
+        ? false : SizesMissing.Count > 0 ? null : BatteryOff?.NeedsLock;
+
+    // Without a size only what follows from the mass alone is known.
+    private bool IsKnown(Limit limit) => SizesMissing.Count == 0 || limit.Kind == LimitKind.Load;
 }

@@ -97,7 +97,8 @@ public static class ScenarioBalance
             Carriers = CarrierFinding.All(rig),
             Rods = RodFinding.All(rig),
             LensMounts = LensMountFinding.All(rig),
-            Assumed = [.. rig.Assumed, .. supports.Assumed, .. AssumedWind(build, supports), AssumedLift,
+            SizesMissing = MissingSize.Of(rig, present, scenario),
+            Assumed = [.. rig.Assumed, .. MissingSize.Points(rig, present, scenario), .. supports.Assumed, .. AssumedWind(build, supports), AssumedLift,
                 .. Unweighed(supports, partOf)],
         };
     }
