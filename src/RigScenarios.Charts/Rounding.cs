@@ -23,7 +23,9 @@ public static class Rounding
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(digits, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(digits, 15);
-        if (value == 0 || !double.IsFinite(value))
+        if (value == 0)
+            return 0;
+        if (!double.IsFinite(value))
             return value;
         // Through the decimal text: scaling by powers of ten would bring back the very digits that are to go.
         return double.Parse(value.ToString("E" + (digits - 1), CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);

@@ -65,6 +65,8 @@ internal static class BalanceText
         if (TripodWords.Tipping(balance) is { } tipping)
             Paragraph.Write(console, tipping);
         Paragraph.Write(console, TripodWords.Lifting(balance));
+        if (balance.SizesMissing.Count > 0)
+            return;
         var about = balance.Present?.CameraPlate ?? balance.Supports.Shoulder?.Pad ?? balance.Mass.Centre.X;
         var shares = balance.Mass.ForeAftShares(about).Take(5)
             .Select(share => $"{share.Key} {share.Value.NewtonMeters:+0.0;-0.0;0.0} N·m");

@@ -73,6 +73,7 @@ public static class ScenarioBalance
             ? HeadBalance.At(best!.Head, mass, build.OnHead!.PlateAt ?? best.CameraPlate,
                 build.OnHead.CounterbalanceAt ?? best.Counterbalance) : null;
         var present = set ?? best;
+        var sizes = MissingSize.Of(rig, present, scenario);
         var hands = build.Stance == Stance.Hand ? HandsOf(rig) : null;
         return new()
         {
@@ -82,7 +83,7 @@ public static class ScenarioBalance
             Supports = supports,
             Best = best,
             AsSet = set,
-            Cases = present is null ? [] : HeadCase.Of(rig, present),
+            Cases = present is null || sizes.Count > 0 ? [] : HeadCase.Of(rig, present),
             Level = supports.Stand is { } stand
                 ? StandStability.Of(stand, mass, present?.CameraPlate ?? build.OnHead?.PlateAt ?? mass.Centre.X) : null,
             WorstTilt = supports.Stand is { } tilted && present is not null ? StandStability.WorstTilt(tilted, present) : null,
@@ -97,7 +98,7 @@ public static class ScenarioBalance
             Carriers = CarrierFinding.All(rig),
             Rods = RodFinding.All(rig),
             LensMounts = LensMountFinding.All(rig),
-            SizesMissing = MissingSize.Of(rig, present, scenario),
+            SizesMissing = sizes,
             Assumed = [.. rig.Assumed, .. MissingSize.Points(rig, present, scenario), .. supports.Assumed, .. AssumedWind(build, supports), AssumedLift,
                 .. Unweighed(supports, partOf)],
         };

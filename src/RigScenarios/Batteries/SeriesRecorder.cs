@@ -105,7 +105,7 @@ internal sealed class SeriesRecorder(int limit)
                     ElectricPotential.FromVolts(sample.Volts),
                     ElectricCurrent.FromAmperes(sample.Amperes),
                     Power.FromWatts(sample.Volts * sample.Amperes),
-                    Ratio.FromDecimalFractions(sample.Charge),
+                    Ratio.FromDecimalFractions(Math.Max(0, sample.Charge)),
                     Temperature.FromKelvins(sample.Kelvin));
             }
         }

@@ -31,8 +31,22 @@ internal static class YamlTree
                     + "\"indent with spaces\".");
                 return null;
             }
-            log.Error(Place(exception.Start), "", "From here the text can't be read as YAML: " + Reason(exception)
-                + " Often a colon without a space after it, a tab, or a quote that isn't closed.");
+            if (YamlBrackets.Find(text, (int)exception.Start.Line) is { } bracket)
+            {
+                log.Error(bracket.At, "", bracket.Problem);
+                return null;
+            }
+            var reason = Reason(exception);
+            log.Error(Place(exception.Start), "", "From here the text can't be read as YAML: " + reason
+                + (reason.Contains("escape", StringComparison.Ordinal)
+                    ? " Within double quotes a backslash begins an escape: write it twice, or take single quotes."
+                    : " Often a colon without a space after it, a tab, or a quote that isn't closed."));
+            return null;
+        }
+        catch (Unreadable unreadable)
+        {
+            var (at, problem) = YamlBrackets.Find(text, unreadable.At.Line) ?? (unreadable.At, unreadable.Message);
+            log.Error(at, "", problem);
             return null;
         }
         catch (Refused refused)
@@ -62,6 +76,12 @@ internal static class YamlTree
         var message = exception.InnerException?.Message ?? exception.Message;
         var end = message.StartsWith('(') ? message.IndexOf("): ", StringComparison.Ordinal) : -1;
         return (end > 0 ? message[(end + 3)..] : message).TrimEnd('.') + ".";
+    }
+
+    /// <summary>The parser gave up without saying why.</summary>
+    private sealed class Unreadable(TextPlace at, string message) : Exception(message)
+    {
+        public TextPlace At { get; } = at;
     }
 
     private sealed class Refused(TextPlace at, string message) : Exception(message)
@@ -102,7 +122,7 @@ internal static class YamlTree
                 or InvalidOperationException)
             {
                 // The parser lets these through for a number behind \U or in a directive that is none.
-                throw new Refused(parser.Current is { } last ? Place(last.End) : new TextPlace(1, 1),
+                throw new Unreadable(parser.Current is { } last ? Place(last.End) : new TextPlace(1, 1),
                     "After this place something stands that can't be read, such as a \\U with a number that is no character.");
             }
         }

@@ -15,7 +15,7 @@ internal sealed class ChargeRecord
         // While a battery rests its charge hardly changes: only the last of such points is kept.
         if (points.Count > 1 && IsAbout(points[^1], charge) && IsAbout(points[^2], charge))
             points.RemoveAt(points.Count - 1);
-        points.Add(new ChargePoint(Duration.FromSeconds(time), Ratio.FromDecimalFractions(charge)));
+        points.Add(new ChargePoint(Duration.FromSeconds(time), Ratio.FromDecimalFractions(Math.Max(0, charge))));
     }
 
     private static bool IsAbout(ChargePoint point, double charge) => Math.Abs(point.Charge.DecimalFractions - charge) < 1e-4;

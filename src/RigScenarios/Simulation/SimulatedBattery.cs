@@ -65,7 +65,8 @@ internal sealed class SimulatedBattery
     /// <summary>The time to which the state belongs, s.</summary>
     public double Since { get; private set; }
 
-    public double Charge => state.Charge;
+    /// <summary>0 or more: where it ends empty is found to a rounding, which may lie below.</summary>
+    public double Charge => Math.Max(0, state.Charge);
 
     public double Kelvin => state.Kelvin;
 
@@ -213,8 +214,9 @@ internal sealed class SimulatedBattery
         if (time > spanStart)
         {
             spans.Add(new BatterySpan(
-                Place, Duration.FromSeconds(spanStart), Duration.FromSeconds(time), Ratio.FromDecimalFractions(spanState.Charge),
-                Ratio.FromDecimalFractions(state.Charge),
+                Place, Duration.FromSeconds(spanStart), Duration.FromSeconds(time), Ratio.FromDecimalFractions(
+                    Math.Max(0, spanState.Charge)),
+                Ratio.FromDecimalFractions(Charge),
                 Temperature.FromKelvins(spanState.Kelvin), Temperature.FromKelvins(state.Kelvin)));
         }
     }
