@@ -99,8 +99,8 @@ public static class ScenarioBalance
             Rods = RodFinding.All(rig),
             LensMounts = LensMountFinding.All(rig),
             SizesMissing = sizes,
-            Assumed = [.. rig.Assumed, .. MissingSize.Points(rig, present, scenario), .. supports.Assumed, .. AssumedWind(build, supports), AssumedLift,
-                .. Unweighed(supports, partOf)],
+            Assumed = [.. rig.Assumed, .. MissingSize.Points(rig, present, scenario), .. supports.Assumed,
+                .. AssumedWind(build, supports), AssumedLift, .. Unweighed(supports, partOf)],
         };
     }
 

@@ -62,7 +62,8 @@ internal static class YamlBrackets
         if (!open.TryPop(out var last))
             return $"A \"{closing}\" stands here without the \"{wanted}\" that it closes.";
         return last.Bracket == wanted ? null
-            : $"A \"{closing}\" stands here where the \"{last.Bracket}\" of line {last.At.Line}, column {last.At.Column} is open.";
+            : $"A \"{closing}\" stands here, but what is open is the \"{last.Bracket}\" of line {last.At.Line}, "
+                + $"column {last.At.Column}.";
     }
 
     private static string NotClosed(char bracket, int? line) =>

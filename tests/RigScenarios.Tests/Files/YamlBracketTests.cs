@@ -10,9 +10,10 @@ public sealed class YamlBracketTests
     [InlineData("conditions: {ambient: 25 °C}", "conditions: {ambient: 25 °C", "The \"{\" that opens here is not closed", "{")]
     [InlineData("plate: {part: plate}}", "plate: {part: plate}", "The \"{\" that opens here is not closed", "{flat")]
     [InlineData("conditions: {ambient: 25 °C}", "conditions: ambient: 25 °C}", "A \"}\" stands here without the \"{\"", "}")]
-    [InlineData("{charge: 100 %, voltage: 10 V}]}", "{charge: 100 %, voltage: 10 V}}", "where the \"[\" of line", null)]
+    [InlineData("{charge: 100 %, voltage: 10 V}]}", "{charge: 100 %, voltage: 10 V}}", "the \"[\" of line", null)]
     [InlineData("title: By hand", "title: \"By \\q hand\"", "a backslash begins an escape", null)]
-    [InlineData("blocks: {all: {length: 2 h, others: record}}", "blocks: {all: {length: 2 h, others: record}", "is missing", "{all")]
+    [InlineData("blocks: {all: {length: 2 h, others: record}}", "blocks: {all: {length: 2 h, others: record}", "is missing",
+        "{all")]
     public void What_is_missing_is_told_at_its_place(string right, string wrong, string words, string? at)
     {
         var text = SmallScenario.Text();
