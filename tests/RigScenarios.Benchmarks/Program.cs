@@ -16,6 +16,7 @@ try
         ["live", .. var rest] => await LiveCommand.RunAsync(rest),
         ["page", .. var rest] => await PageCommand.RunAsync(rest),
         ["drag", .. var rest] => await DragCommand.RunAsync(rest),
+        ["pictures", .. var rest] => await PicturesCommand.RunAsync(rest),
         ["mutate", .. var rest] => MutateCommand.Run(rest),
         ["start", .. var rest] => StartCommand.Run(rest),
         [] or ["help" or "--help" or "-h"] => Help(),
@@ -49,6 +50,8 @@ static int Help()
             the same on its living page in Chromium: from the slider's event until the chart is drawn
         {DragCommand.Usage}
             drag a part of a drawing there: from the pointer's move until answer, drawing and charts are drawn
+        {PicturesCommand.Usage}
+            save the pictures that stand for the notebooks, and their first screens
         {MutateCommand.Usage}
             change files of data/ by chance and take each through the doors of the commands, tell what no file may lead to
         {StartCommand.Usage}

@@ -41,7 +41,7 @@ public static class TippingWindChart
         lines.Add(new("as it is", [slope], [wind]) { Kind = LineKind.Points, Look = PointLook });
         return new LineChart
         {
-            Slug = $"tipping-{balance.Name}",
+            Slug = $"tipping-{Figure.SlugOf(balance.Name)}",
             Title = title ?? "In how much wind, on which slope does it tip over?",
             Caption = Caption(balance, stand, slope, wind),
             Cautions = [Caution, BalanceCautions.Arithmetic],
