@@ -68,7 +68,7 @@ public sealed class OwnRigSightTests(Chromium chromium)
         var power = table.Locator("tr:has(th:text-is('Power')) td");
         await Assertions.Expect(power.Nth(1)).Not.ToHaveTextAsync(await power.Nth(0).InnerTextAsync());
         // The first one comes back into the form, with what was given to it and its own steps.
-        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Change A in the form" }).ClickAsync();
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Change it: A" }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#charge")).ToHaveValueAsync("100 %");
         await Assertions.Expect(visit.Page.Locator("#undo-bar")).ToBeHiddenAsync();
         for (var more = 3; more <= 4; more++)

@@ -17,6 +17,7 @@ export class AnswerView {
     this.line = byId("answer-line");
     this.lineText = byId("answer-line-text");
     this.missing = byId("answer-missing");
+    this.missingTitle = byId("answer-missing-title");
     this.missingList = byId("answer-missing-list");
     this.stale = byId("answer-stale");
     this.away = byId("answer-away");
@@ -35,6 +36,8 @@ export class AnswerView {
     for (const box of [this.sight, byId("answer-whole")]) keepReachable(box, () => "The answer");
     this.sheets = takeAlong(() => ({ request: "rig-sheet", asks: { given: rig.given, ...rig.place } }));
     this.file.before(this.sheets);
+    // What is scrolled to comes below it.
+    new ResizeObserver(() => this.element.style.setProperty("--sight", `${this.sight.offsetHeight}px`)).observe(this.sight);
     // On a phone the verdict is one line that opens the whole.
     this.line.addEventListener("click", () => this.#open(this.line.getAttribute("aria-expanded") !== "true"));
     this.sight.addEventListener("keydown", (event) => { if (event.key === "Escape") this.#open(false); });
@@ -65,7 +68,7 @@ export class AnswerView {
    */
   show(answer) {
     const errors = answer.problems.filter((/** @type {any} */ problem) => problem.severity !== "warning").length;
-    this.#showMissing(answer.missing);
+    this.#showMissing(answer.missing, Boolean(answer.first));
     const spoken = answer.answer?.text ?? "";
     const toDo = errors > 0 ? `${errors === 1 ? "One thing" : `${errors} things`} to put right in the form.`
       : !spoken && answer.missing.length > 0 ? `Still to say: ${answer.missing.map(labelOf).join(", ")}.` : "";
@@ -138,8 +141,9 @@ export class AnswerView {
   }
 
   // What is missing is a list of places to go to, not a list of faults.
-  /** @param {{ path: string, label: string }[]} missing */
-  #showMissing(missing) {
+  /** @param {{ path: string, label: string }[]} missing @param {boolean} isBegun */
+  #showMissing(missing, isBegun) {
+    say(this.missingTitle, isBegun ? "Still to say, and not counted yet:" : "Still to say, then there is an answer:");
     this.missing.hidden = missing.length === 0;
     this.missingList.replaceChildren(...missing.map((item) =>
       el("li", {}, el("a", { href: "#rig", "data-to": item.path }, labelOf(item)))));
@@ -147,4 +151,7 @@ export class AnswerView {
 }
 
 /** @param {{ label: string }} missing */
-function labelOf({ label }) { return label.charAt(0).toLowerCase() + label.slice(1); }
+function labelOf({ label }) {
+  // What begins with a thing's own name stays as it was written.
+  return label.includes(":") ? label : label.charAt(0).toLowerCase() + label.slice(1);
+}

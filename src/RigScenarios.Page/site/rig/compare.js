@@ -93,7 +93,7 @@ export class Compare {
   #head(name, at, isNow) {
     return el("th", { scope: "col", class: isNow ? "compare-now" : null }, el("span", { class: "compare-name" }, name), " ",
       isNow ? el("span", { class: "compare-here" }, "in the form")
-        : el("button", { type: "button", class: "quiet", "aria-label": `Change ${name} in the form`,
+        : el("button", { type: "button", class: "quiet", "aria-label": `Change it: ${name}`,
           onclick: () => this.#turnTo(at) }, "Change it"),
       el("button", { type: "button", class: "quiet", "aria-label": `Forget ${name}`, onclick: () => this.#forget(at) },
         "Forget"));
