@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 
 namespace RigScenarios.Page.Tests.Browser;
@@ -53,6 +54,27 @@ public sealed class OwnRigSightTests(Chromium chromium)
               .map(([e, box]) => `${e.outerHTML.slice(0, 90)} ${box.width} x ${box.height}`)
             """);
         Assert.Empty(small.Where(element => !element.Contains("class=\"block\"", StringComparison.Ordinal)));
+        visit.AssertQuiet();
+    }
+
+    [Fact]
+    public async Task What_the_answer_rests_on_leads_to_its_field()
+    {
+        await using var visit = await Visit.BeginAsync(chromium);
+        await visit.GoAsync("/rig");
+        await visit.Page.Locator("#typical-days button").First.WaitForAsync();
+        var own = await Form.NotListedAsync(visit.Page, "camera");
+        await own.Locator("[data-field=power-record] input").FillAsync("24");
+        await own.Locator("[data-field=label-voltage] input").FillAsync("14.4");
+        await Form.ChooseAsync(visit.Page, "battery", "brick 98");
+        // What is assumed for an open field stands in it.
+        await Assertions.Expect(own.Locator("[data-field=voltage-minimum] input"))
+            .ToHaveAttributeAsync("placeholder", new Regex("V \\(assumed\\)"), new() { Timeout = 60_000 });
+        var link = visit.Page.Locator("#answer-rests a").First;
+        await link.WaitForAsync();
+        var path = await link.GetAttributeAsync("data-to");
+        await link.ClickAsync();
+        Assert.Equal(path, await visit.Page.EvaluateAsync<string>("() => document.activeElement.dataset.path"));
         visit.AssertQuiet();
     }
 
