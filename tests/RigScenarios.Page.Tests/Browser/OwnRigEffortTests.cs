@@ -49,9 +49,11 @@ public sealed class OwnRigEffortTests(Chromium chromium)
         await SameAsTheCommandAsync(visit, "first.yaml");
         await visit.Page.EvaluateAsync($"() => Object.assign(window.effort, {{ clicks: {first.Clicks}, keys: {first.Keys} }})");
 
-        // The rest: mass of the body, plate, prime, monitor, head and tripod.
+        // The rest: mass and size of the body, plate, prime, monitor, head and tripod.
         await visit.Page.Locator("#question-camera [data-field=mass] input").ClickAsync();
         await keys.TypeAsync("2400");
+        await keys.PressAsync("Tab");
+        await keys.TypeAsync("L");
         await PickAsync(visit.Page, "plate", "plate");
         await visit.Page.Locator("#question-lens .thing-own").ClickAsync();
         await FocusedAsync(visit.Page, "mass");

@@ -6,10 +6,11 @@ import { Field } from "./field.js";
 /** @typedef {import("./field.js").Asked & { of: string[], needed: string[] }} LabelAsked */
 
 // What decides an answer, in the order in which it is asked: of a device watts (or volts and amperes) and mass, of a battery the
-// watt-hours, of a lens mass and size.
+// watt-hours. Without the sizes of body, lens and battery there is no verdict on balance.
 /** @type {{ [question: string]: string[] }} */
 const deciding = {
-  battery: ["battery-energy", "mass"], lens: ["mass", "size"], plate: ["mass"], head: ["rated-load", "mass"],
+  camera: ["power-record", "label-voltage", "label-current", "mass", "size"], battery: ["battery-energy", "mass", "size"],
+  lens: ["mass", "size"], plate: ["mass"], head: ["rated-load", "mass"],
   regulator: ["regulator-output-voltage", "regulator-maximum-current", "mass"], legs: ["legs-height", "mass"],
   other: ["mass", "size"],
 };
