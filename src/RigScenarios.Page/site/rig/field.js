@@ -8,7 +8,8 @@ import { asClock, numberIn, withUnit } from "./words.js";
  *   choices?: { text: string, title: string }[] | null }} Asked a question as the server asks it */
 /** @typedef {{ path: string, name: string, value: string, why?: string, source?: string, note?: string }} Assumed what is
  *   taken; `note`: where that comes from, in a word */
-/** @typedef {{ min: number, max: number, step?: number, rest?: number }} Range of a slider; `rest`: where it stands while open */
+/** @typedef {{ min: number, max: number, rest: number, open?: string }} Range of a slider; `rest`: where it stands while
+ *   nothing is said; `open`: what that means */
 
 // The value of the choice beside the listed ones; no text that means something begins with a space.
 const measured = " measured";
@@ -69,7 +70,7 @@ export class Field {
   /** What is taken while it is open. @param {Assumed | null} assumed */
   assume(assumed) {
     const { example } = this.asked;
-    const such = !example ? "" : this.slider ? example : `such as ${example}`;
+    const such = this.range?.open ?? (example ? `such as ${example}` : "");
     const open = assumed ? `${assumed.value} (${assumed.note ?? "assumed"})` : such;
     this.input.placeholder = open;
     this.input.title = assumed?.why ?? "";
@@ -97,7 +98,7 @@ export class Field {
   }
 
   /** @param {string} text */
-  #read(text) { return this.unit === "clock" ? asClock(text) : withUnit(text, this.unit); }
+  #read(text) { return this.asked.key === "starts" ? asClock(text) : withUnit(text, this.unit); }
 
   /** @param {string} text */
   #showSlider(text) {

@@ -6,14 +6,14 @@ import { filled } from "./tree.js";
 
 /** @typedef {import("./field.js").Asked} Asked */
 
-// Where a slider helps: from where to where, and where it rests while nothing is said.
+// Where a slider helps: from where to where, where it rests while nothing is said, and what that means.
 /** @type {{ [key: string]: import("./field.js").Range }} */
 const ranges = {
   ambient: { min: -30, max: 40, rest: 20 },
-  charge: { min: 1, max: 100, rest: 100 },
-  "capacity-left": { min: 50, max: 100, rest: 100 },
-  "start-temperature": { min: -20, max: 40, rest: 20 },
-  "slide-middle": { min: -150, max: 150, rest: 0 },
+  charge: { min: 1, max: 100, rest: 100, open: "100 % (full)" },
+  "capacity-left": { min: 50, max: 100, rest: 100, open: "100 % (new)" },
+  "start-temperature": { min: -20, max: 40, rest: 20, open: "that of the air" },
+  "slide-middle": { min: -150, max: 150, rest: 0, open: "0 mm (at the socket)" },
 };
 
 // What a rig always says, one of a few: they all stand there.
@@ -91,6 +91,7 @@ export class Fields {
   }
 }
 
+// A question whose few answers all stand there.
 class Radios {
   #path = "";
 
