@@ -3,6 +3,7 @@ using RigScenarios.Answers;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Live;
+using RigScenarios.Notebooks.Pages;
 using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks.Tests.Places;
 
@@ -127,6 +128,29 @@ public sealed class LiveNotebookTests : IDisposable
         Assert.Equal("1", Text(reader, 4));
         Assert.Equal([3, 4], (await session.RunAsync(Values("a", "3"), reader, Cancellation)).Rerun);
         Assert.Equal("3", Text(reader, 4));
+    }
+
+    [Fact]
+    public async Task A_parameter_left_empty_stands_on_the_files_value_and_its_control_is_told()
+    {
+        using var live = await Compile("double? wind = null; // mean wind, m/s, 0 to 25\nint a = 1; // a",
+            "double blows = AsInFile(wind, a == 1 ? 3.2 : (double?)null, otherwise: 6);",
+            "if (a == 1)\n    MovesNothing(wind, \"Nothing stands.\");", "$\"{blows}\"");
+        var (session, reader) = (live.OpenSession(), new Listening());
+        await session.RunAsync(Values(), reader, Cancellation);
+        Assert.Equal("3.2", Text(reader, 5));
+        Assert.Equal([new ControlPart("wind") { Holds = "3.2", IsOfFile = true }], reader.Cells[3]);
+        Assert.Equal([new ControlPart("wind") { WhyNothing = "Nothing stands." }], reader.Cells[4]);
+        Assert.Contains("3.2\u00a0m/s, as in the file", NotebookPage.Of(session.ToRun()).ToHtml(), StringComparison.Ordinal);
+        await session.RunAsync(Values("wind", "8 m/s"), reader, Cancellation);
+        Assert.Equal("8", Text(reader, 5));
+        await session.RunAsync(Values("wind", "", "a", "2"), reader, Cancellation);
+        Assert.Equal("6", Text(reader, 5));
+        Assert.Equal([new ControlPart("wind") { Holds = "6", IsOfFile = false }], reader.Cells[3]);
+        Assert.Empty(reader.Cells[4]);
+        var refused = await Assert.ThrowsAsync<NotebookInputException>(
+            () => session.RunAsync(Values("wind", "30"), reader, Cancellation));
+        Assert.Contains("or empty for what the file says", refused.Message, StringComparison.Ordinal);
     }
 
     [Fact]
