@@ -25,6 +25,8 @@ export class Sight {
   cell = null;
 
   #isVerdict = false;
+  /** The cautions shown, as one text. @type {Partial<Record<VersionName, string>>} */
+  #cautioned = {};
 
   constructor() {
     this.versions = makeVersions("answer");
@@ -67,7 +69,11 @@ export class Sight {
     const version = this.versions[name];
     // Its cautions scroll away with the page; the verdict stays.
     showIn(this.block, version, answer ? [{ ...answer, cautions: [] }] : []);
-    this.cautions[name].replaceChildren(...[makeCautions(answer?.cautions)].filter(cautions => cautions !== null));
+    // While one drags they mostly stay the same, and are left alone.
+    const words = JSON.stringify(answer?.cautions ?? []);
+    if (this.#cautioned[name] !== words)
+      this.cautions[name].replaceChildren(...[makeCautions(answer?.cautions)].filter(cautions => cautions !== null));
+    this.#cautioned[name] = words;
     version.parts = answer ? [answer] : [];
     if (name === "now") {
       this.holder.hidden = !answer;
