@@ -1,3 +1,4 @@
+using System.Buffers;
 using RigScenarios.Scenarios;
 
 namespace RigScenarios.Files;
@@ -8,6 +9,8 @@ namespace RigScenarios.Files;
 /// </summary>
 internal static class YamlBrackets
 {
+    private static readonly SearchValues<char> NotInNames = SearchValues.Create("{}[],\"'# ");
+
     /// <summary>Where one stands alone, with what is wrong; null if all have their other half.</summary>
     /// <param name="text">The file.</param>
     /// <param name="stumbled">The line on which the parser stumbled: outside of groups a closing brace is part of a text, and
@@ -74,6 +77,6 @@ internal static class YamlBrackets
     {
         var colon = text.IndexOf(':');
         return colon > 0 && (colon + 1 == text.Length || text[colon + 1] == ' ')
-            && text[..colon].IndexOfAny("{}[],\"'# ") < 0;
+            && text[..colon].IndexOfAny(NotInNames) < 0;
     }
 }

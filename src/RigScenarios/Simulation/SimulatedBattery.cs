@@ -211,14 +211,12 @@ internal sealed class SimulatedBattery
 
     private void AddSpan(double time)
     {
-        if (time > spanStart)
-        {
-            spans.Add(new BatterySpan(
-                Place, Duration.FromSeconds(spanStart), Duration.FromSeconds(time), Ratio.FromDecimalFractions(
-                    Math.Max(0, spanState.Charge)),
-                Ratio.FromDecimalFractions(Charge),
-                Temperature.FromKelvins(spanState.Kelvin), Temperature.FromKelvins(state.Kelvin)));
-        }
+        if (time <= spanStart)
+            return;
+        spans.Add(new BatterySpan(
+            Place, Duration.FromSeconds(spanStart), Duration.FromSeconds(time),
+            Ratio.FromDecimalFractions(Math.Max(0, spanState.Charge)), Ratio.FromDecimalFractions(Charge),
+            Temperature.FromKelvins(spanState.Kelvin), Temperature.FromKelvins(state.Kelvin)));
     }
 
     private void RestTo(double time)

@@ -145,6 +145,7 @@ public sealed partial class LimitValueTests
         }
     }
 
-    [GeneratedRegex("(?<low>-?[0-9][^,]*?) to (?<high>[^,]+)", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex("(?<low>-?[0-9][^,]*?) to (?<high>[^,]+)",
+        RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Range();
 }

@@ -1,5 +1,4 @@
 using RigScenarios.Files;
-using RigScenarios.Scenarios;
 
 namespace RigScenarios.Tests.Files;
 
