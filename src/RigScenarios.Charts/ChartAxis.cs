@@ -38,6 +38,9 @@ public sealed record ChartAxis(string Title, string Unit = "")
     /// <summary>Title and unit as they stand at the axis: "battery voltage (V)".</summary>
     public string Label => Unit.Length == 0 ? Title : $"{Title} ({Unit})";
 
+    /// <summary>Title and unit as they head a column of plain numbers: clock times are hours there.</summary>
+    internal string ColumnTitle => Scale == AxisScale.Clock ? $"{Title} (h since midnight of the first day)" : Label;
+
     /// <summary>An axis that takes quantities and shows them in one unit.</summary>
     /// <param name="title">What is shown, in plain words.</param>
     /// <param name="unit">A unit of UnitsNet, such as <c>ElectricPotentialUnit.Volt</c>.</param>

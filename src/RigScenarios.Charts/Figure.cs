@@ -1,5 +1,4 @@
 using Plotly.NET;
-using RigScenarios.Charts.Pages;
 using RigScenarios.Charts.Style;
 
 namespace RigScenarios.Charts;
@@ -55,15 +54,15 @@ public sealed record Figure
     /// <param name="chart">The chart, best made with <c>UseDefaults: false</c>.</param>
     /// <param name="data">The numbers that it shows.</param>
     /// <exception cref="ArgumentException">It has a trace that the pages' script does not draw:
-    /// <see cref="ChartScript.TraceTypes"/>.</exception>
+    /// <see cref="DrawnTraces.Kinds"/>.</exception>
     public static Figure FromChart(string slug, string title, string alternativeText, GenericChart chart,
         ChartTable data)
     {
         var traces = GenericChart.getTraces(chart);
         // It would draw nothing, and say so only in the browser.
-        if (traces.FirstOrDefault(trace => !ChartScript.TraceTypes.Contains(trace.type)) is { } other)
+        if (traces.FirstOrDefault(trace => !DrawnTraces.Kinds.Contains(trace.type)) is { } other)
             throw new ArgumentException($"A page does not draw \"{other.type}\". It draws "
-                + $"{string.Join(", ", ChartScript.TraceTypes.Order(StringComparer.Ordinal))}.", nameof(chart));
+                + $"{string.Join(", ", DrawnTraces.Kinds.Order(StringComparer.Ordinal))}.", nameof(chart));
         return new()
         {
             Slug = slug,

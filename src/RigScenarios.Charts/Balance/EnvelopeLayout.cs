@@ -65,7 +65,7 @@ internal sealed class EnvelopeLayout
     }
 
     /// <summary>What the numbers are: the edges, then the marks.</summary>
-    public static ChartPoints Points(EnvelopePicture picture) => new(ChartPoints.Title(picture.X), [ChartPoints.Title(picture.Y)],
+    public static ChartPoints Points(EnvelopePicture picture) => new(picture.X.ColumnTitle, [picture.Y.ColumnTitle],
         [.. picture.Edges.Select(edge => new PointSeries(EdgeName(edge), 0)),
             .. picture.Marks.Select(mark => new PointSeries(mark.Name, 0))]);
 

@@ -80,7 +80,7 @@ public sealed record HeatMapChart
     }
 
     // The cells alone: the line of the threshold and the numbers on the cells say the same once more.
-    private ChartPoints Points(int traces) => new(ChartPoints.Title(X), [ChartPoints.Title(Y), ChartPoints.Title(Value)],
+    private ChartPoints Points(int traces) => new(X.ColumnTitle, [Y.ColumnTitle, Value.ColumnTitle],
         [new PointSeries("", 0), .. Enumerable.Repeat<PointSeries?>(null, traces - 1)]);
 
     // The cells' numbers are the last trace.

@@ -32,13 +32,14 @@ internal static class LineChartTraces
     /// <summary>What the numbers are. A mark at a line's end is the line's last point once more.</summary>
     public static ChartPoints Points(LineChart chart)
     {
-        var values = chart.Panels.Select(panel => ChartPoints.Title(panel.Y)).Distinct().ToList();
-        int Column(int panel) => values.IndexOf(ChartPoints.Title(chart.Panels[panel].Y));
-        return new(ChartPoints.Title(chart.X), values, [.. Parts(chart).Select(part => part.Series is { } name
+        var values = chart.Panels.Select(panel => panel.Y.ColumnTitle).Distinct().ToList();
+        int Column(int panel) => values.IndexOf(chart.Panels[panel].Y.ColumnTitle);
+        return new(chart.X.ColumnTitle, values, [.. Parts(chart).Select(part => part.Series is { } name
             ? new PointSeries(name, Column(part.Panel)) : null)]);
     }
 
-    private static IEnumerable<(int Panel, string? LegendName, string? Series, (string, object?)[] Members)> Parts(LineChart chart)
+    private static IEnumerable<(int Panel, string? LegendName, string? Series, (string, object?)[] Members)> Parts(
+        LineChart chart)
     {
         for (var i = 0; i < chart.Panels.Count; i++)
         {

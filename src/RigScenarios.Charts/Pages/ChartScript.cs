@@ -2,8 +2,8 @@ namespace RigScenarios.Charts.Pages;
 
 /// <summary>
 /// The scripts and styles that figures need, once on a page: of plotly.js (MIT licence, which stands above it) the part that
-/// draws flat charts, as its makers publish it, and the few lines of our own that draw a figure and keep it as a file. Nothing is fetched: a page works
-/// with no network.
+/// draws flat charts, as its makers publish it, and the few lines of our own that draw a figure and keep it as a file. Nothing is
+/// fetched: a page works with no network.
 /// </summary>
 /// <remarks>Plotly.NET carries the whole of plotly.js, with maps, globes and solids: nearly three times as much for every
 /// page.</remarks>
@@ -29,17 +29,11 @@ public static class ChartScript
     /// <summary>What stands in that script element, to the letter.</summary>
     internal static string InPage => $"\n{Text.Value}\n";
 
-    /// <summary>The kinds of traces that the script draws, by plotly.js's names; a test asks the script itself.</summary>
-    public static IReadOnlySet<string> TraceTypes { get; } = new HashSet<string>(StringComparer.Ordinal)
-    {
-        "bar", "box", "contour", "heatmap", "histogram", "histogram2d", "histogram2dcontour", "image", "pie", "scatter",
-        "scatterternary", "violin",
-    };
-
     /// <summary>The part of plotly.js, under its licence, as a file of its own.</summary>
     public static string Plotly => PlotlyText.Value;
 
-    /// <summary>The script that draws figures and keeps them, as a file of its own; needs <see cref="Plotly"/> before it.</summary>
+    /// <summary>The script that draws figures and keeps them, as a file of its own; needs <see cref="Plotly"/> before
+    /// it.</summary>
     public static string FigureScript => Own.Value;
 
     /// <summary>The styles of figures, tables and answers, as a file of its own.</summary>

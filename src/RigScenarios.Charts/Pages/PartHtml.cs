@@ -40,8 +40,9 @@ public static class PartHtml
     {
         if (answer.Verdict is not { } verdict)
             return $"<div class=\"rs-answer\"><p>{HtmlText.Prose(answer.Text)}</p>{Cautions(answer.Cautions)}</div>\n";
-        var html = new StringBuilder($"<section class=\"rs-answer rs-block {VerdictSign.Class(verdict)}\" aria-label=\"The "
-            + "answer\">");
+        // A group and no landmark: two versions may stand beside each other.
+        var html = new StringBuilder($"<div class=\"rs-answer rs-block {VerdictSign.Class(verdict)}\" role=\"group\" "
+            + "aria-label=\"The answer\">");
         html.Append($"<p>{VerdictSign.Svg(verdict)}<span>{HtmlText.Prose(answer.Text)}</span></p><table "
             + "class=\"rs-questions\"><tbody>");
         foreach (var line in answer.Lines)
@@ -52,7 +53,7 @@ public static class PartHtml
             html.Append($"<td>{HtmlText.Prose(line.Words)}</td></tr>");
         }
 
-        return html.Append($"</tbody></table>{Cautions(answer.Cautions)}</section>\n").ToString();
+        return html.Append($"</tbody></table>{Cautions(answer.Cautions)}</div>\n").ToString();
     }
 
     private static string List(ListPart list)

@@ -6,12 +6,7 @@ namespace RigScenarios.Charts.Style;
 /// <param name="Values">Titles of the other values, each with its unit.</param>
 /// <param name="Series">For each trace, in order, its name and the column of its values; null for one that shows nothing of its
 /// own.</param>
-internal sealed record ChartPoints(string X, IReadOnlyList<string> Values, IReadOnlyList<PointSeries?> Series)
-{
-    /// <summary>The title of an axis with its unit; clock times are hours there.</summary>
-    public static string Title(ChartAxis axis) =>
-        axis.Scale == AxisScale.Clock ? $"{axis.Title} (h since midnight of the first day)" : axis.Label;
-}
+internal sealed record ChartPoints(string X, IReadOnlyList<string> Values, IReadOnlyList<PointSeries?> Series);
 
 /// <summary>A trace as a series of points.</summary>
 /// <param name="Name">Its name in plain words.</param>

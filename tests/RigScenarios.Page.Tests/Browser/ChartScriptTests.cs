@@ -2,6 +2,7 @@ using System.Text.Json;
 using Plotly.NET;
 using RigScenarios.Charts;
 using RigScenarios.Charts.Pages;
+using RigScenarios.Charts.Style;
 using Figure = RigScenarios.Charts.Figure;
 
 namespace RigScenarios.Page.Tests.Browser;
@@ -16,7 +17,7 @@ public sealed class ChartScriptTests(Chromium chromium)
         await using var visit = await Visit.BeginAsync(chromium);
         await visit.ReadAsync("01-one-build-one-day");
         var kinds = await visit.Page.EvaluateAsync<string[]>("() => Object.keys(Plotly.PlotSchema.get().traces)");
-        Assert.Equal(ChartScript.TraceTypes.Order(StringComparer.Ordinal), kinds.Order(StringComparer.Ordinal));
+        Assert.Equal(DrawnTraces.Kinds.Order(StringComparer.Ordinal), kinds.Order(StringComparer.Ordinal));
         visit.AssertQuiet();
     }
 
