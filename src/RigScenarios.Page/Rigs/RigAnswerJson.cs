@@ -9,7 +9,8 @@ using RigScenarios.Page.Requests;
 
 namespace RigScenarios.Page.Rigs;
 
-/// <summary>The answer to what is given of a rig as JSON: what can be said so far, what is missing, what feeds what, what was assumed.</summary>
+/// <summary>The answer to what is given of a rig as JSON: what can be said so far, what is missing, what feeds what, what was
+/// assumed.</summary>
 internal static class RigAnswerJson
 {
     /// <param name="json">Written to: an object that is begun and not ended here.</param>
@@ -49,8 +50,8 @@ internal static class RigAnswerJson
         }));
         WriteValue(json, "cables", answer.Cables.Select(cable => new { value = cable.Value, title = cable.Title }));
         WriteValue(json, "assumed",
-            answer.Assumed.Select(assumed => new { path = assumed.Field, name = assumed.Name, value = assumed.Value, why = assumed.Why,
-            source = Source(assumed) }));
+            answer.Assumed.Select(assumed => new { path = assumed.Field, name = assumed.Name, value = assumed.Value,
+            why = assumed.Why, source = Source(assumed) }));
         if (answer.Answer is { } first)
         {
             json.WritePropertyName("first");

@@ -1,5 +1,4 @@
 using RigScenarios.Builds;
-using RigScenarios.Days;
 using RigScenarios.Files;
 using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
@@ -63,7 +62,7 @@ internal sealed class Completion
         completion.Wire();
         completion.Whole = UsualFigures.In(given, completion.Whole, completion.marks, completion.filled);
         completion.Mark();
-        completion.Count();
+        completion.Counted = CountedRig.Of(completion.Whole, completion.frame.Build, completion.leftOut);
         completion.Check();
         return completion;
     }
@@ -121,8 +120,12 @@ internal sealed class Completion
 
     private void Wire()
     {
-        Wiring = ProposedWiring.Of(given, Whole with { Builds = Whole.Builds.With(frame.Build, Complete(Build)) });
-        Whole = Wiring.Scenario with { Builds = Whole.Builds };
+        Wiring = ProposedWiring.Of(given, CountedRig.Of(Whole, frame.Build, leftOut));
+        Whole = Whole with
+        {
+            Parts = new(Whole.Parts.Concat(Wiring.Scenario.Parts.Where(part => !Whole.Parts.ContainsKey(part.Key)))),
+            Kit = new(Whole.Kit.Concat(Wiring.Scenario.Kit.Where(item => !Whole.Kit.ContainsKey(item.Key)))),
+        };
         foreach (var name in Wiring.Added)
         {
             marks.Add($"regulators.{name}");
@@ -140,15 +143,16 @@ internal sealed class Completion
         foreach (var (name, _, _, _) in LinkLookup.Fed(given.Build).Where(item => item.FedBy is null
             && !Wiring.Feeds.ContainsKey(item.Name)))
         {
-            var group = Build.Devices.ContainsKey(name) ? "devices" : Build.Splitters.ContainsKey(name) ? "splitters" : "regulators";
+            var group = Build.Devices.ContainsKey(name) ? "devices" : Build.Splitters.ContainsKey(name) ? "splitters"
+                : "regulators";
             if (!WasOpen(group, name))
                 marks.Add($"{group}.{name}.fed-by");
         }
         foreach (var line in Wiring.Lines.Where(line => line.FedBy.Length == 0))
         {
             leftOut.Add(line.Thing);
-            problems.Add(new Diagnostic(Severity.Error, "", TextPlace.None, frame.InBuild($"devices.{line.Thing}.fed-by"), line.Why,
-                line.Choices.Count == 0 ? null : string.Join(", ", line.Choices.Select(choice => choice.Value))));
+            problems.Add(new Diagnostic(Severity.Error, "", TextPlace.None, frame.InBuild($"devices.{line.Thing}.fed-by"),
+                line.Why, line.Choices.Count == 0 ? null : string.Join(", ", line.Choices.Select(choice => choice.Value))));
         }
     }
 
@@ -186,60 +190,6 @@ internal sealed class Completion
             Change(Build with { Assumed = all });
     }
 
-    /// <summary>Takes out what is not complete: of the build, and of the hours.</summary>
-    private void Count()
-    {
-        var days = Whole.Days;
-        foreach (var (name, day) in Whole.Days)
-            days = days.With(name, day with { Blocks = Complete(day.Blocks) });
-        var gone = leftOut.Where(name => Whole.Builds.All(build => build.Key == frame.Build || !build.Value.Things.Contains(name)))
-            .ToHashSet(StringComparer.Ordinal);
-        var kit = gone.Count == 0 ? Whole.Kit : new(Whole.Kit.Where(item => !gone.Contains(item.Key)));
-        Counted = Whole with
-        {
-            Days = days,
-            Builds = Whole.Builds.With(frame.Build, Complete(Build)),
-            Kit = kit,
-            // An incomplete part of own figures is no part yet.
-            Parts = gone.Count == 0 ? Whole.Parts : new(Whole.Parts.Where(part => kit.Values.Any(item => item.Part == part.Key)
-                || Whole.Kit.Values.All(item => item.Part != part.Key))),
-            Batteries = gone.Count == 0 ? Whole.Batteries
-                : new(Whole.Batteries.Where(battery => !gone.Contains(battery.Value.Item))),
-        };
-    }
-
-    private Build Complete(Build build)
-    {
-        bool IsIn(string name) => !leftOut.Contains(name) && Whole.PartOf(name) is not null;
-        bool IsCable(string? name) => name is null
-            || Whole.PartOf(name)?.Cable is { Length.Meters: > 0, Gauge: { Awg: not null } or { Area: not null } };
-        if (build.Things.All(IsIn) && build.Cables.All(IsCable))
-            return build;
-        return build with
-        {
-            Battery = IsIn(build.Battery.Item) ? build.Battery : build.Battery with { Item = "" },
-            Plate = build.Plate is { } plate && IsIn(plate) ? plate : null,
-            Devices = new(build.Devices.Where(item => IsIn(item.Key)).Select(item => KeyValuePair.Create(item.Key,
-                IsCable(item.Value.Cable) ? item.Value : item.Value with { Cable = null }))),
-            Regulators = new(build.Regulators.Where(item => IsIn(item.Key)).Select(item => KeyValuePair.Create(item.Key,
-                IsCable(item.Value.Cable) ? item.Value : item.Value with { Cable = null }))),
-            Splitters = new(build.Splitters.Where(item => IsIn(item.Key)).Select(item => KeyValuePair.Create(item.Key,
-                IsCable(item.Value.Cable) ? item.Value : item.Value with { Cable = null }))),
-            Carries = [.. build.Carries.Where(IsIn)],
-            Places = new(build.Places.Where(place => IsIn(place.Key) && (place.Value.On is not { } on || IsIn(on)))),
-            Assumed = [.. build.Assumed.Where(mark => !mark.Split('.').Any(leftOut.Contains))],
-        };
-    }
-
-    private OrderedMap<DayBlock> Complete(OrderedMap<DayBlock> blocks)
-    {
-        var onRig = Whole.Builds.Values.SelectMany(build => build.Devices.Keys).Except(leftOut).ToHashSet(StringComparer.Ordinal);
-        return blocks.Values.All(block => block.Length.Seconds > 0 && block.States.Keys.All(onRig.Contains)) ? blocks
-            : new(blocks.Where(block => block.Value.Length.Seconds > 0).Select(block => KeyValuePair.Create(block.Key,
-                block.Value with { States = new(block.Value.States.Where(state => onRig.Contains(state.Key)
-                    || Whole.PartOf(state.Key)?.Power is not null)) })));
-    }
-
     /// <summary>What the check of a file says of it. What only follows from something that is missing is not told too.</summary>
     private void Check()
     {
@@ -257,7 +207,8 @@ internal sealed class Completion
         missing.AddRange(from problem in told
                          let label = Required(problem.Path)
                          orderby problem.Path descending
-                         where label is not null && GivenTree.Find(given.Tree, problem.Path) is null or MapNode { Entries.Count: 0 }
+                         where label is not null
+                             && GivenTree.Find(given.Tree, problem.Path) is null or MapNode { Entries.Count: 0 }
                          select new MissingField(problem.Path, label));
         var order = missing.DistinctBy(field => field.Path).ToList();
         missing.Clear();
@@ -279,8 +230,8 @@ internal sealed class Completion
         if (missing.Exists(field => IsIn(field.Path) || field.Path.StartsWith(path + ".", StringComparison.Ordinal)))
             return true;
         // The state of a thing that is no device yet, as of the camera in a typical day.
-        if (path.StartsWith(frame.InDay("blocks."), StringComparison.Ordinal) && path.Contains(".states.", StringComparison.Ordinal)
-            && path[(path.LastIndexOf('.') + 1)..] is var state && (!Whole.Kit.ContainsKey(state) || leftOut.Contains(state)))
+        if (path.StartsWith(frame.InDay("blocks."), StringComparison.Ordinal)
+            && path.Contains(".states.", StringComparison.Ordinal) && path[(path.LastIndexOf('.') + 1)..] is var state && (!Whole.Kit.ContainsKey(state) || leftOut.Contains(state)))
             return true;
         return RigThings.Of(given).Any(thing => leftOut.Contains(thing.Name) && OwnPart.IsOwn(Whole, thing.Part)
             && (IsIn(frame.InBuild($"devices.{thing.Name}")) || IsIn(frame.InBuild($"regulators.{thing.Name}"))

@@ -66,7 +66,8 @@ public sealed class GivenRig
         return Read(tree, frame).With(TypicalDays.All[0]);
     }
 
-    /// <summary>What is given of a build and a day of a scenario: all of it without what is marked as assumed or proposed.</summary>
+    /// <summary>What is given of a build and a day of a scenario: all of it without what is marked as assumed or
+    /// proposed.</summary>
     /// <param name="scenario">A scenario that was read or checked.</param>
     /// <param name="frame">What stands around it.</param>
     /// <exception cref="ScenarioProblemsException">The scenario has no such build or day.</exception>

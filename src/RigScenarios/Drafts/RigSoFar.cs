@@ -140,7 +140,8 @@ public sealed record RigSoFar
             Answer = answer,
             IsForDay = !noBlocks,
             Assumed = [.. now.Assumed.Concat(answer.Assumed).DistinctBy(value => (value.Field, value.Value))],
-            Sentence = RigWords.Answer(answer, [.. whole.LeftOut.Select(name => given.PartOf(name)?.Name ?? name)], noBlocks, noAir),
+            Sentence = RigWords.Answer(answer, [.. whole.LeftOut.Select(name => given.PartOf(name)?.Name ?? name)], noBlocks,
+                noAir),
             Cautions = [.. RigWords.Cautions(scenario, build), .. AnswerCautions.Of(answer)],
         };
     }

@@ -17,8 +17,8 @@ public sealed record RigTotals(Mass Mass,
 {
     internal static RigTotals Of(Scenario scenario, Build build)
     {
-        var all = Counted(build).Select(item => (Part: scenario.PartOf(item.Name), item.Count)).Where(item => item.Part is not null)
-            .Select(item => (Part: item.Part!, item.Count)).ToList();
+        var all = Counted(build).Select(item => (Part: scenario.PartOf(item.Name), item.Count))
+            .Where(item => item.Part is not null).Select(item => (Part: item.Part!, item.Count)).ToList();
         return new RigTotals(
             Mass.FromKilograms(all.Sum(item => (item.Part.Mass?.Kilograms ?? 0) * item.Count)),
             [.. all.Where(item => item.Part.Mass is null).Select(item => item.Part.Name)],
@@ -27,7 +27,8 @@ public sealed record RigTotals(Mass Mass,
             [.. all.Where(item => item.Part.Buy is null && item.Part.RentPerDay is null).Select(item => item.Part.Name)]);
     }
 
-    /// <summary>Each thing with how many there are. A cable that is also named among the carried things is counted there.</summary>
+    /// <summary>Each thing with how many there are. A cable that is also named among the carried things is counted
+    /// there.</summary>
     private static IEnumerable<(string Name, int Count)> Counted(Build build) =>
         build.Things.Distinct().Select(name => (name, build.Devices.TryGetValue(name, out var device) ? device.Count
             : build.Carries.Contains(name) ? build.Carries.Count(other => other == name)

@@ -2,12 +2,12 @@ using RigScenarios.Batteries;
 using RigScenarios.Builds;
 using RigScenarios.Cells;
 using RigScenarios.Files.Formats;
-using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 
 namespace RigScenarios.Files;
 
-/// <summary>What builds say of what nobody gave: which feeds were proposed, which figures around the build were assumed.</summary>
+/// <summary>What builds say of what nobody gave: which feeds were proposed, which figures around the build were
+/// assumed.</summary>
 internal static class BuildAssumptions
 {
     /// <summary>The mark of a build whose batteries begin in the state of its own.</summary>

@@ -79,8 +79,8 @@ internal static class PartAssumptions
 
     private static string Why(Part part, string field) =>
         part.Label?.Voltage is not null && field is "voltage.minimum" or "voltage.maximum"
-            ? string.Create(CultureInfo.InvariantCulture, $"made of the {part.Label!.Voltage!.Value.Volts:0.##} V on its label; a "
-                + $"figure from its data sheet replaces it")
+            ? string.Create(CultureInfo.InvariantCulture, $"made of the {part.Label!.Voltage!.Value.Volts:0.##} V on its label; "
+                + $"a figure from its data sheet replaces it")
             : "marked as assumed where the part is described; a figure from its label replaces it";
 
     /// <summary>The text of one figure of a part; null if it has none of that key.</summary>

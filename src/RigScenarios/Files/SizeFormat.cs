@@ -11,7 +11,11 @@ namespace RigScenarios.Files;
 /// <summary>The outer size of a part: three lengths by their names, or in a row as a tape measure gives them.</summary>
 internal sealed partial class SizeFormat : Format<BoxSize>, IAcceptedText
 {
-    private const string Pattern = @"^\s*([0-9.]+)\s*[x×]\s*([0-9.]+)\s*[x×]\s*([0-9.]+)\s*([a-z]+)\s*$";
+    private const string Pattern = @"^\s*(?<a>[0-9.]+)\s*[x×]\s*(?<b>[0-9.]+)\s*[x×]\s*(?<c>[0-9.]+)\s*(?<unit>[a-z]+)\s*$";
+
+    private const string SchemaPattern = @"^\s*[0-9.]+\s*[x×]\s*[0-9.]+\s*[x×]\s*[0-9.]+\s*[a-z]+\s*$";
+
+    private static readonly string[] Names = ["a", "b", "c"];
 
     private static readonly RecordFormat<BoxSize> Group = new(
         () => new BoxSize(Length.Zero, Length.Zero, Length.Zero), "Outer size in the rig's directions.",
@@ -47,8 +51,10 @@ internal sealed partial class SizeFormat : Format<BoxSize>, IAcceptedText
         var good = true;
         var lengths = new Length[3];
         for (var index = 0; index < 3; index++)
-            good &= PartFormat.Lengths.TryRead(new TextNode($"{row.Groups[index + 1].Value} {row.Groups[4].Value}", node.At), path,
-                log, out lengths[index]);
+        {
+            var length = new TextNode($"{row.Groups[Names[index]].Value} {row.Groups["unit"].Value}", node.At);
+            good &= PartFormat.Lengths.TryRead(length, path, log, out lengths[index]);
+        }
         value = good ? new BoxSize(lengths[0], lengths[1], lengths[2]) : null;
         return good;
     }
@@ -59,7 +65,7 @@ internal sealed partial class SizeFormat : Format<BoxSize>, IAcceptedText
     /// <inheritdoc/>
     public override JsonObject Schema() => new()
     {
-        ["anyOf"] = new JsonArray(Group.Schema(), new JsonObject { ["type"] = "string", ["pattern"] = Pattern }),
+        ["anyOf"] = new JsonArray(Group.Schema(), new JsonObject { ["type"] = "string", ["pattern"] = SchemaPattern }),
     };
 
     /// <inheritdoc/>
@@ -73,6 +79,6 @@ internal sealed partial class SizeFormat : Format<BoxSize>, IAcceptedText
 
     internal override FormatOutline Outline() => Group.Outline();
 
-    [GeneratedRegex(Pattern, RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(Pattern, RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex InRow();
 }

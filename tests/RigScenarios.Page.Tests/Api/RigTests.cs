@@ -36,11 +36,11 @@ public sealed class RigTests
     public async Task The_answer_builds_up_and_says_what_is_still_missing()
     {
         await using var server = await TrialServer.StartAsync();
-        var nothing = await AnswerAsync(server, await BlankAsync(server));
+        var nothing = await FormRig.AnswerAsync(server, await FormRig.BlankAsync(server));
         Assert.Equal([("builds.rig.devices", "Camera body"), ("builds.rig.battery.item", "Battery")],
             nothing.GetProperty("missing").EnumerateArray().Select(field => (field.Text("path"), field.Text("label"))));
         Assert.Empty(nothing.GetProperty("parts").EnumerateArray());
-        var whole = await AnswerAsync(server, await SmallAsync(server));
+        var whole = await FormRig.AnswerAsync(server, await FormRig.SmallAsync(server));
         Assert.Equal(["camera", "battery", "plate", "monitor"],
             whole.GetProperty("view").GetProperty("things").EnumerateArray().Select(thing => thing.Text("name")));
         Assert.Empty(whole.GetProperty("missing").EnumerateArray());
@@ -68,8 +68,8 @@ public sealed class RigTests
     public async Task The_answer_draws_its_wiring_with_the_nearest_limit_first()
     {
         await using var server = await TrialServer.StartAsync();
-        var given = await SmallAsync(server);
-        var answer = await AnswerAsync(server, given);
+        var given = await FormRig.SmallAsync(server);
+        var answer = await FormRig.AnswerAsync(server, given);
         var parts = answer.GetProperty("parts").EnumerateArray().ToList();
         var drawing = Assert.Single(parts, part => part.Text("type") == "drawing"
             && part.Text("slug").StartsWith("wiring", StringComparison.Ordinal));
@@ -92,9 +92,9 @@ public sealed class RigTests
     public async Task What_is_wrong_is_told_at_its_field_beside_what_can_be_said()
     {
         await using var server = await TrialServer.StartAsync();
-        var given = await SmallAsync(server);
+        var given = await FormRig.SmallAsync(server);
         given["parts"]!["own-monitor"]!["mass"] = "heavy";
-        var answer = await AnswerAsync(server, given);
+        var answer = await FormRig.AnswerAsync(server, given);
         var problem = Assert.Single(answer.GetProperty("problems").EnumerateArray());
         Assert.Equal("parts.own-monitor.mass", problem.Text("path"));
         Assert.Contains("g", problem.Text("accepted"), StringComparison.Ordinal);
@@ -108,8 +108,8 @@ public sealed class RigTests
     public async Task A_saved_rig_is_an_ordinary_file_with_the_same_answer()
     {
         await using var server = await TrialServer.StartAsync();
-        var given = await SmallAsync(server);
-        var shown = await AnswerAsync(server, given);
+        var given = await FormRig.SmallAsync(server);
+        var shown = await FormRig.AnswerAsync(server, given);
         var saved = await (await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { given, name = "my rig.yaml" }))
             .JsonAsync();
         Assert.Equal("own/my rig.yaml", saved.Text("id"));
@@ -154,7 +154,7 @@ public sealed class RigTests
     public async Task A_form_does_not_write_over_a_file_that_changed_meanwhile()
     {
         await using var server = await TrialServer.StartAsync();
-        var given = await SmallAsync(server);
+        var given = await FormRig.SmallAsync(server);
         (await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { given, name = "mine.yaml" })).Dispose();
         var opened = await (await server.GetAsync("/api/rig/given?file=own/mine.yaml")).JsonAsync();
         File.AppendAllText(Path.Combine(server.Rigs, "mine.yaml"), "# changed elsewhere\n");
@@ -200,7 +200,7 @@ public sealed class RigTests
     {
         await using var server = await TrialServer.StartAsync();
         using var form = await LiveReader.OpenRigAsync(server);
-        var given = await BlankAsync(server);
+        var given = await FormRig.BlankAsync(server);
         for (var run = 1; run <= 20; run++)
             await form.SendAsync(new { kind = "run", queue = "now", run, given });
         Assert.Equal("done", (await form.EndAsync(20)).Text("kind"));
@@ -222,7 +222,7 @@ public sealed class RigTests
     public async Task What_would_make_it_work_comes_after_the_answer_on_the_same_line_and_is_what_the_file_gives()
     {
         await using var server = await TrialServer.StartAsync();
-        var given = await SmallAsync(server);
+        var given = await FormRig.SmallAsync(server);
         // Common practice, no source: 98 Wh do not carry a body of 21 W and a monitor through ten hours.
         given["kit"]!["battery"]!["part"] = "brick-98wh";
         using var form = await LiveReader.OpenRigAsync(server);
@@ -243,7 +243,7 @@ public sealed class RigTests
     public async Task A_change_stops_the_search_for_what_would_make_it_work()
     {
         await using var server = await TrialServer.StartAsync();
-        var given = await SmallAsync(server);
+        var given = await FormRig.SmallAsync(server);
         given["kit"]!["battery"]!["part"] = "brick-98wh";
         using var form = await LiveReader.OpenRigAsync(server);
         await form.SendAsync(new { kind = "run", queue = "now", run = 1, given });
@@ -266,69 +266,10 @@ public sealed class RigTests
     }
 
     [Fact]
-    public async Task Every_kind_of_change_is_made_and_named()
-    {
-        await using var server = await TrialServer.StartAsync();
-        var given = await SmallAsync(server);
-        async Task<JsonObject> Edit(object edit)
-        {
-            var edited = await EditAsync(server, given, edit);
-            given = (JsonObject)edited["given"]!.DeepClone();
-            return edited;
-        }
-
-        Assert.Equal("camera", (string?)(await Edit(new { @do = "choose", thing = "camera", part = "compact-body-a" }))["thing"]);
-        Assert.Equal("compact-body-a", (string?)given["kit"]!["camera"]!["part"]);
-        await Edit(new { @do = "choose", thing = "plate", part = "plate-outlets" });
-        await Edit(new { @do = "feed", thing = "monitor", from = "plate" });
-        await Edit(new { @do = "outlet", thing = "monitor", outlet = "b" });
-        await Edit(new { @do = "cable", thing = "monitor", length = "2 m", gauge = "AWG 20" });
-        var monitor = given["builds"]!["rig"]!["devices"]!["monitor"]!;
-        Assert.Equal(("plate", "b", "monitor-cable"),
-            ((string?)monitor["fed-by"], (string?)monitor["outlet"], (string?)monitor["cable"]));
-        await Edit(new { @do = "cable", thing = "monitor", cable = "" });
-        Assert.Null(given["kit"]!["monitor-cable"]);
-        await Edit(new { @do = "batteries", count = "2" });
-        Assert.Equal(2, ((JsonObject)given["batteries"]!).Count);
-        Assert.Equal("charger", (string?)(await Edit(new { @do = "charger", bays = 2 }))["view"]!["charger"]);
-        await Edit(new { @do = "day", key = "night-in-the-cold" });
-        Assert.Equal("-6 °C", (string?)given["days"]!["day"]!["ambient"]);
-        await Edit(new { @do = "journey", by = "flight", travellers = "2" });
-        Assert.Equal("2", (string?)given["journeys"]!["journey"]!["travellers"]);
-        foreach (var part in (string[])["cage-full", "rods-400-steel"])
-            await Edit(new { @do = "add", question = "other", part });
-        await Edit(new { @do = "move", thing = "plate", forward = "-150 mm" });
-        Assert.NotNull(given["builds"]!["rig"]!["places"]!["plate"]);
-        Assert.Null((await Edit(new { @do = "take-away", thing = "monitor" }))["thing"]);
-        Assert.Null(given["parts"]?["own-monitor"]);
-        Assert.Empty((await AnswerAsync(server, given)).GetProperty("problems").EnumerateArray());
-    }
-
-    [Theory]
-    [InlineData("{\"do\": \"ad\", \"question\": \"camera\"}", "edit.do", "add")]
-    [InlineData("{\"do\": \"add\", \"question\": \"monitr\", \"own\": true}", "question", "monitor")]
-    [InlineData("{\"do\": \"add\", \"question\": \"lens\", \"part\": \"stills-prime-25\"}", "part", "stills-prime-24")]
-    [InlineData("{\"do\": \"take-away\"}", "edit.thing", null)]
-    [InlineData("{\"do\": \"feed\", \"thing\": \"camera\", \"from\": \"sun\"}", "from", null)]
-    [InlineData("{\"do\": \"move\", \"thing\": \"plate\", \"forward\": \"far\"}", "forward", null)]
-    public async Task A_change_that_can_not_be_made_is_told(string edit, string path, string? nearest)
-    {
-        await using var server = await TrialServer.StartAsync();
-        var given = await SmallAsync(server);
-        using var answer = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/edit", new { given,
-            edit = JsonNode.Parse(edit) });
-        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
-        var problem = (await answer.JsonAsync()).GetProperty("problems")[0];
-        Assert.Equal(path, problem.Text("path"));
-        if (nearest is not null)
-            Assert.Equal(nearest, problem.Text("nearest"));
-    }
-
-    [Fact]
     public async Task A_file_of_a_new_rig_opens_as_it_was_given()
     {
         await using var server = await TrialServer.StartAsync();
-        var given = await SmallAsync(server);
+        var given = await FormRig.SmallAsync(server);
         (await server.SendJsonAsync(HttpMethod.Post, "/api/rig/save", new { given, name = "mine.yaml" })).Dispose();
         var opened = await (await server.GetAsync("/api/rig/given?file=own/mine.yaml")).JsonAsync();
         Assert.True(JsonNode.DeepEquals(Sorted(given), Sorted(JsonNode.Parse(opened.GetProperty("given").GetRawText())!)));
@@ -336,39 +277,5 @@ public sealed class RigTests
         static JsonNode Sorted(JsonNode node) => node is JsonObject map
             ? new JsonObject(map.OrderBy(entry => entry.Key, StringComparer.Ordinal)
                 .Select(entry => KeyValuePair.Create(entry.Key, (JsonNode?)Sorted(entry.Value!)))) : node.DeepClone();
-    }
-
-    private static async Task<JsonObject> BlankAsync(TrialServer server) =>
-        (JsonObject)JsonNode.Parse((await (await server.GetAsync("/api/rig/questions")).JsonAsync()).GetProperty("given")
-            .GetRawText())!;
-
-    private static async Task<JsonElement> AnswerAsync(TrialServer server, JsonObject given)
-    {
-        using var form = await LiveReader.OpenRigAsync(server);
-        await form.SendAsync(new { kind = "run", queue = "now", run = 1, given, file = (string?)null, build = (string?)null,
-            day = (string?)null });
-        Assert.Equal("done", (await form.EndAsync(1)).Text("kind"));
-        return form.Messages.Single(message => message.Text("kind") == "answer");
-    }
-
-    /// <summary>A body, a battery, a plate and a monitor of its own label, as a form makes them.</summary>
-    private static async Task<JsonObject> SmallAsync(TrialServer server)
-    {
-        var given = await BlankAsync(server);
-        foreach (var edit in (object[])[Add("camera", "compact-body-b"), Add("battery", "brick-190wh"),
-            Add("plate", "plate-guarded"), new { @do = "add", question = "monitor", own = true }])
-            given = (JsonObject)(await EditAsync(server, given, edit))["given"]!.DeepClone();
-        var monitor = given["parts"]!["own-monitor"]!;
-        (monitor["label"], monitor["mass"]) = (new JsonObject { ["voltage"] = "14.4 V", ["current"] = "0.8 A" }, "310 g");
-        return given;
-
-        static object Add(string question, string part) => new { @do = "add", question, part };
-    }
-
-    private static async Task<JsonObject> EditAsync(TrialServer server, JsonObject given, object edit)
-    {
-        using var answer = await server.SendJsonAsync(HttpMethod.Post, "/api/rig/edit", new { given, edit });
-        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
-        return (JsonObject)JsonNode.Parse(await answer.TextAsync())!;
     }
 }

@@ -43,8 +43,8 @@ public sealed class AnswerInSightTests(Chromium chromium)
             await Expect(first, "at the head");
             // To the last chart or drawing, as far down as the page has any.
             await visit.Page.Locator(".version-now :is(.rs-chart, .rs-sheet, .rs-table)").First.WaitForAsync();
-            await visit.Page.EvaluateAsync("() => [...document.querySelectorAll('.version-now :is(.rs-chart, .rs-sheet, .rs-table)')]"
-                + ".at(-1).scrollIntoView({ block: 'start' })");
+            await visit.Page.EvaluateAsync("() => [...document.querySelectorAll('.version-now :is(.rs-chart, .rs-sheet, "
+                + ".rs-table)')].at(-1).scrollIntoView({ block: 'start' })");
             await Expect(later, "at the last chart");
             if (await visit.Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth") is var wide && wide > width)
                 told.Add($"{notebook}: {wide} wide");
@@ -106,7 +106,8 @@ public sealed class AnswerInSightTests(Chromium chromium)
         visit.AssertQuiet();
 
         Task<double> CoveredAsync() => visit.Page.EvaluateAsync<double>(
-            "() => ['.strip', '.answer-line'].reduce((sum, name) => sum + document.querySelector(name).offsetHeight, 0) / innerHeight");
+            "() => ['.strip', '.answer-line'].reduce((sum, name) => sum + document.querySelector(name).offsetHeight, 0) "
+                + "/ innerHeight");
     }
 
     [Fact]

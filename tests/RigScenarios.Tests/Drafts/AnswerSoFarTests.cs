@@ -139,7 +139,8 @@ public sealed class AnswerSoFarTests
     [Fact]
     public void An_incomplete_rig_is_no_scenario_and_everything_that_is_missing_is_told()
     {
-        var refused = Assert.Throws<ScenarioProblemsException>(() => Drafting.Small.Without("battery").Set("blocks", null).Whole());
+        var refused = Assert.Throws<ScenarioProblemsException>(
+            () => Drafting.Small.Without("battery").Set("blocks", null).Whole());
         Assert.Equal(["builds.rig.battery.item", "days.day.blocks"], refused.Problems.Select(problem => problem.Path).Order());
     }
 

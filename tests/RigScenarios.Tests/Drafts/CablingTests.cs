@@ -142,7 +142,8 @@ public sealed class CablingTests
     {
         var given = Drafting.Open(Dolly, "thin-lead", Dolly.Days.Keys.First());
         Assert.Equal(("plate", "a", "thin-lead"), (given.TextAt("builds.thin-lead.splitters.splitter.fed-by"),
-            given.TextAt("builds.thin-lead.splitters.splitter.outlet"), given.TextAt("builds.thin-lead.splitters.splitter.cable")));
+            given.TextAt("builds.thin-lead.splitters.splitter.outlet"),
+            given.TextAt("builds.thin-lead.splitters.splitter.cable")));
         var (before, after) = (Drafting.Answer(given), Drafting.Answer(given.Cable("splitter", "heavy-lead")));
         Assert.Empty(before.Problems);
         Assert.NotEmpty(before.Answer!.Simulation.DropOuts);

@@ -82,7 +82,8 @@ public sealed class MovingTests
     [Fact]
     public void A_thing_that_gets_another_name_keeps_its_place()
     {
-        var places = Drafting.Open(Harbour, "tripod", "day-one").Choose("camera", "compact-body-a").Whole().Builds["tripod"].Places;
+        var places = Drafting.Open(Harbour, "tripod", "day-one").Choose("camera", "compact-body-a").Whole()
+            .Builds["tripod"].Places;
         Assert.Equal("cage", places["camera-2"].On);
         Assert.Equal("camera-2", places["long-lens"].On);
         Assert.False(places.ContainsKey("camera"));

@@ -140,7 +140,8 @@ public sealed class ProposedWiringTests
     {
         var given = Drafting.Small.Feed("dummy-battery-7v6", "battery");
         Assert.Equal(("battery", false), Line(given, "dummy-battery-7v6") is var line ? (line.FedBy, line.Proposed) : default);
-        Assert.Equal(("dummy-battery-7v6", true), Line(given, "camera") is var camera ? (camera.FedBy, camera.Proposed) : default);
+        Assert.Equal(("dummy-battery-7v6", true),
+            Line(given, "camera") is var camera ? (camera.FedBy, camera.Proposed) : default);
     }
 
     [Fact]

@@ -66,8 +66,8 @@ public static class Cabling
         given = Feeding.Change(given, thing, (fedBy, outlet, _) => (fedBy, outlet, cable));
         var scenario = was is null || was == cable ? given.Scenario : KitNames.Dropped(given.Scenario, was);
         if (cable is not null && scenario.Kit.TryGetValue(cable, out var item)
-            && LinkLookup.Fed(given.Build).Where(fed => fed.Cable == cable).Sum(fed =>
-                given.Build.Devices.TryGetValue(fed.Name, out var device) ? device.Count : 1) is var needed && item.Count < needed)
+            && LinkLookup.Fed(given.Build).Where(fed => fed.Cable == cable).Sum(fed => given.Build.Devices.TryGetValue(fed.Name,
+                out var device) ? device.Count : 1) is var needed && item.Count < needed)
             scenario = scenario with { Kit = scenario.Kit.With(cable, item with { Count = needed }) };
         return given.With(scenario);
     }

@@ -1,5 +1,4 @@
 using RigScenarios.Builds;
-using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 

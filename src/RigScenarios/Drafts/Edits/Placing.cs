@@ -1,6 +1,5 @@
 using RigScenarios.Builds;
 using RigScenarios.Parts;
-using RigScenarios.Scenarios;
 
 namespace RigScenarios.Drafts.Edits;
 
