@@ -41,7 +41,7 @@ internal sealed class OpenedPage : IAsyncDisposable
         opened.browser = await opened.playwright.Chromium
             .LaunchAsync(new() { ExecutablePath = chromium, Args = ["--no-sandbox", "--disable-gpu"] });
         opened.Page = await opened.browser.NewPageAsync(new() { ViewportSize = new() { Width = 1280, Height = 900 } });
-        opened.Page.SetDefaultTimeout(120_000);
+        opened.Page.SetDefaultTimeout(600_000);
         await opened.Page.GotoAsync(opened.server.Address.ToString());
         var address = isRig ? $"/rig?file=samples/{Uri.EscapeDataString(Path.GetFileName(path))}"
             : $"/n/{Uri.EscapeDataString(Path.GetFileNameWithoutExtension(path))}";

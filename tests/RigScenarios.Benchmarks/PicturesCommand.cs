@@ -80,6 +80,6 @@ internal static class PicturesCommand
         var saved = await part!.QuerySelectorAsync($".tools button:text-is('{button}')");
         var download = await page.RunAndWaitForDownloadAsync(() => saved!.ClickAsync());
         await download.SaveAsAsync(path);
-        Console.WriteLine($"{path}, {new FileInfo(path).Length / 1000} kB");
+        Console.WriteLine($"{Path.GetFileName(path)}, {new FileInfo(path).Length / 1000} kB");
     }
 }

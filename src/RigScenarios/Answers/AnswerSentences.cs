@@ -159,7 +159,8 @@ public static class AnswerSentences
     {
         QuestionKind.Power when answer.NothingArrives => $"{Upper(Stops(answer))}.",
         QuestionKind.Power when question.Verdict == Verdict.Fails =>
-            $"{Upper($"{ArrivalSentences.Cause(answer)}{Stops(answer)}")}: {StopReasonOf(answer)}.",
+            $"{Upper(ArrivalSentences.Without(answer) is { } missing ? $"without {missing} {Stops(answer)}" : Stops(answer))}: "
+                + $"{StopReasonOf(answer)}.",
         QuestionKind.Power when question.Verdict == Verdict.Close => $"{Upper(Lasts(answer))}; {CloseReserve(answer)}.",
         QuestionKind.Power => $"{Upper(Lasts(answer))}.",
         _ => Upper(Reason(answer, question)) + ".",

@@ -88,8 +88,14 @@ public static class LimitSentences
     }
 
     /// <summary>How far the worst is from what is allowed: "2.9 m/s", "0.06 V".</summary>
-    internal static string Away(Limit limit) =>
-        Number(Math.Abs(Value(limit.Allowed!, limit.Kind) - Value(limit.Worst, limit.Kind)), limit.Kind, difference: true);
+    internal static string Away(Limit limit)
+    {
+        var (allowed, worst) = (Value(limit.Allowed!, limit.Kind), Value(limit.Worst, limit.Kind));
+        // Beside both figures in one sentence: the difference of these as they are written.
+        if (limit.Kind is LimitKind.TipAngle or LimitKind.Gust)
+            (allowed, worst) = (Math.Round(allowed, 1), Math.Round(worst, 1));
+        return Number(Math.Abs(allowed - worst), limit.Kind, difference: true);
+    }
 
     private static string Space(string words) => words.Length == 0 ? "" : $" {words}";
 
