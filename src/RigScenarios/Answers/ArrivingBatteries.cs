@@ -1,4 +1,3 @@
-using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 using RigScenarios.Travel;
 using UnitsNet;
