@@ -33,7 +33,13 @@
         ({ name: trace.name ?? `series ${i + 1}`, column: 0 })) };
   }
 
-  /** The points of one trace, a row each. @param {any} trace @param {Series} series @param {number} columns @returns {Cell[][]} */
+  /**
+   * The points of one trace, a row each.
+   * @param {any} trace
+   * @param {Series} series
+   * @param {number} columns
+   * @returns {Cell[][]}
+   */
   function rowsOf(trace, series, columns) {
     if (trace.type === "heatmap")
       return trace.y.flatMap((/** @type {number} */ y, /** @type {number} */ row) =>
@@ -107,7 +113,8 @@
     const [left, top, width, height] = (svg.getAttribute("viewBox") ?? "0 0 800 600").split(/[ ,]+/).map(Number);
     svg.setAttribute("width", String(width));
     svg.setAttribute("height", String(height));
-    const style = document.createElementNS(svg.namespaceURI ?? "", "style"), paper = document.createElementNS(svg.namespaceURI ?? "", "rect");
+    const style = document.createElementNS(svg.namespaceURI ?? "", "style");
+    const paper = document.createElementNS(svg.namespaceURI ?? "", "rect");
     style.textContent = DRAWING_STYLE;
     for (const [name, value] of Object.entries({ x: left, y: top, width, height, fill: "#ffffff" }))
       paper.setAttribute(name, String(value));
@@ -124,7 +131,8 @@
     canvas.width = Math.round(width * scale);
     canvas.height = Math.round(height * scale);
     canvas.getContext("2d")?.drawImage(image, 0, 0, canvas.width, canvas.height);
-    return new Promise((done, failed) => canvas.toBlob(blob => blob ? done(blob) : failed(new Error("No picture could be made."))));
+    return new Promise((done, failed) => canvas.toBlob(blob => blob ? done(blob)
+      : failed(new Error("No picture could be made."))));
   }
 
   /** @param {Blob | string} content @param {string} name @param {string} [type] */

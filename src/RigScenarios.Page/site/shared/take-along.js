@@ -12,8 +12,8 @@ const SHEETS = [
 ];
 
 /**
- * The choice of sheets, folded. `what` gives the request for the answer that is shown now: of the form ("rig-sheet": what it sends
- * for an answer) or of a notebook ("notebook-sheet": its name and values).
+ * The choice of sheets, folded. `what` gives the request for the answer that is shown now: of the form ("rig-sheet": what it
+ * sends for an answer) or of a notebook ("notebook-sheet": its name and values).
  * @param {() => { request: "rig-sheet", asks: object } | { request: "notebook-sheet", asks: { notebook: string,
  *   values: Record<string, string> } }} what
  */
