@@ -85,7 +85,7 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
         var seeks = isWhole && answer.Answer is { Verdict: Verdict.Close or Verdict.Fails };
         reply.Send("answer", writer => RigAnswerJson.Write(writer, answer, RigQuestionsJson.View(given),
             now => days.Charts(key, now), seeks, text));
-        if (answer.Answer is { } first && !RequestJson.Flag(json, "brief"))
+        if (answer.Answer is { } first)
         {
             // Many runs as well, and sooner done: what the answer rests on stands under it before what would change it.
             var effects = LeadingAssumptions.Find(first, cancellation: cancellation);
