@@ -106,10 +106,10 @@ public sealed class OwnRigEffortTests(Chromium chromium)
         await page.Keyboard.TypeAsync(text);
     }
 
-    private static Task FocusedAsync(IPage page, string field) =>
-        page.WaitForFunctionAsync($"() => document.activeElement.closest('[data-field]')?.dataset.field === '{field}'");
+    private static async Task FocusedAsync(IPage page, string field) =>
+        await page.WaitForFunctionAsync($"() => document.activeElement.closest('[data-field]')?.dataset.field === '{field}'");
 
-    private static Task SettledAsync(IPage page) => page.WaitForFunctionAsync(
+    private static async Task SettledAsync(IPage page) => await page.WaitForFunctionAsync(
         "() => document.querySelector('#answer').getAttribute('aria-busy') === null "
             + "&& document.querySelector('#answer-work-search').getClientRects().length === 0");
 

@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 
 namespace RigScenarios.Page.Tests.Browser;
@@ -49,11 +48,11 @@ public sealed class OwnRigSightTests(Chromium chromium)
         var small = await visit.Page.EvaluateAsync<string[]>("""
             () => [...document.querySelectorAll(
               "#rig :is(button, select, summary, input:not([type=radio], [type=checkbox])), #rig a")]
-              .filter(e => e.getClientRects().length > 0 && e.checkVisibility() && !e.closest("p, li, .visually-hidden"))
+              .filter(e => e.getClientRects().length > 0 && e.checkVisibility() && !e.closest("p, li, .visually-hidden, .block"))
               .map(e => [e, e.getBoundingClientRect()]).filter(([, box]) => box.height < 24 || box.width < 24)
               .map(([e, box]) => `${e.outerHTML.slice(0, 90)} ${box.width} x ${box.height}`)
             """);
-        Assert.Empty(small.Where(element => !element.Contains("class=\"block\"", StringComparison.Ordinal)));
+        Assert.Empty(small);
         visit.AssertQuiet();
     }
 
@@ -68,8 +67,8 @@ public sealed class OwnRigSightTests(Chromium chromium)
         await own.Locator("[data-field=label-voltage] input").FillAsync("14.4");
         await Form.ChooseAsync(visit.Page, "battery", "brick 98");
         // What is assumed for an open field stands in it.
-        await Assertions.Expect(own.Locator("[data-field=voltage-minimum] input"))
-            .ToHaveAttributeAsync("placeholder", new Regex("V \\(assumed\\)"), new() { Timeout = 60_000 });
+        await Assertions.Expect(own.Locator("[data-field=voltage-minimum] input[placeholder*='V (assumed)']"))
+            .ToHaveCountAsync(1, new() { Timeout = 60_000 });
         var link = visit.Page.Locator("#answer-rests a").First;
         await link.WaitForAsync();
         var path = await link.GetAttributeAsync("data-to");
