@@ -65,6 +65,10 @@ public sealed class OwnRigEffortTests(Chromium chromium)
         await keys.TypeAsync("18");
         await keys.PressAsync("Tab");
         await keys.TypeAsync("14.4");
+        // Past amperes and mass to the size: a middle one.
+        for (var field = 0; field < 3; field++)
+            await keys.PressAsync("Tab");
+        await keys.TypeAsync("m");
         await PickAsync(visit.Page, "head", "middle");
         await PickAsync(visit.Page, "legs", "middle");
         await keys.PressAsync("Tab");

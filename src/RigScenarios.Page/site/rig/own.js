@@ -6,15 +6,14 @@ import { Field } from "./field.js";
 /** @typedef {import("./field.js").Asked & { of: string[], needed: string[] }} LabelAsked */
 
 // What decides an answer, in the order in which it is asked: of a device watts (or volts and amperes) and mass, of a battery the
-// watt-hours. Without the sizes of body, lens and battery there is no verdict on balance.
+// watt-hours. Without the sizes of what reaches out there is no verdict on balance.
 /** @type {{ [question: string]: string[] }} */
 const deciding = {
-  camera: ["power-record", "label-voltage", "label-current", "mass", "size"], battery: ["battery-energy", "mass", "size"],
-  lens: ["mass", "size"], plate: ["mass"], head: ["rated-load", "mass"],
+  battery: ["battery-energy", "mass", "size"], lens: ["mass", "size"], plate: ["mass"], head: ["rated-load", "mass"],
   regulator: ["regulator-output-voltage", "regulator-maximum-current", "mass"], legs: ["legs-height", "mass"],
   other: ["mass", "size"],
 };
-const ofDevice = ["power-record", "label-voltage", "label-current", "mass"];
+const ofDevice = ["power-record", "label-voltage", "label-current", "mass", "size"];
 
 export class OwnFigures {
   /** @type {Field[]} */
