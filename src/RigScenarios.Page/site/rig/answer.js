@@ -17,9 +17,6 @@ export class Answer extends EventTarget {
   #drawing = Promise.resolve();
   /** @type {RunQueue} */
   #queue;
-  // Whoever drags wants the picture at once, and nothing that takes longer; it is asked for when they let go.
-  #isHeld = false;
-  #isOwed = false;
 
   /** @param {import("./state.js").Rig} rig @param {HTMLElement} form */
   constructor(rig, form) {
@@ -37,8 +34,8 @@ export class Answer extends EventTarget {
       },
     }));
     addEventListener("scroll", () => this.#draw(true), { passive: true, capture: true });
-    addEventListener("pointerdown", () => { this.#isHeld = true; }, true);
-    for (const kind of ["pointerup", "pointercancel"]) addEventListener(kind, () => this.#letGo(), true);
+    // The file's text is made for who looks at it.
+    this.view.file.addEventListener("toggle", () => { if (this.view.file.open) this.#want(performance.now(), true); });
     rig.onChanged((detail) => { if (!detail.isLook) this.#changed(detail.isQuick); });
   }
 
@@ -70,14 +67,7 @@ export class Answer extends EventTarget {
     this.#timer = 0;
     if (!this.#slow) this.#slow = setTimeout(() => this.view.isBusy = true, 400);
     const { file, build, day } = this.rig.place;
-    this.#isOwed = this.#isHeld;
-    this.#queue.want({ given: this.rig.given, file, build, day, brief: this.#isHeld }, at, isSettled);
-  }
-
-  #letGo() {
-    this.#isHeld = false;
-    // After whatever else letting go does: the last place of what was dragged is told then.
-    if (this.#isOwed) setTimeout(() => { if (this.#isOwed) this.#want(performance.now(), true); });
+    this.#queue.want({ given: this.rig.given, file, build, day, brief: !this.view.file.open }, at, isSettled);
   }
 
   /** @param {boolean} onlyVisible */
