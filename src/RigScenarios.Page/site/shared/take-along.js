@@ -18,7 +18,7 @@ const SHEETS = [
  *   values: Record<string, string> } }} what
  */
 export function takeAlong(what) {
-  const told = el("p", { class: "note", role: "status" });
+  const told = el("p", { class: "help", role: "status" });
   const whole = el("input", { type: "checkbox" });
   const buttons = SHEETS.map(([sheet, label, help]) => el("li", {},
     el("button", { type: "button", onclick: () => save(sheet) }, label), el("span", { class: "help" }, ` ${help}`)));
