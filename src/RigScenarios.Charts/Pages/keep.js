@@ -25,7 +25,7 @@
   /** @param {Cell[][]} rows */
   const lines = rows => rows.map(row => row.map(field).join(",") + LINE_END).join("");
 
-  /** What a chart says of its numbers; of one that says nothing, what its traces say. @returns {Points} @param {any} figure */
+  /** What a chart says of its numbers; of one that says nothing, what its traces say. @param {any} figure @returns {Points} */
   function pointsOf(figure) {
     const axis = (/** @type {string} */ name) => figure.layout?.[name]?.title?.text ?? name[0];
     return figure.points ?? { x: axis("xaxis"), values: [axis("yaxis")],

@@ -14,9 +14,9 @@ public sealed class SavedPagePathTests
     public async Task A_kept_page_names_no_folder_of_this_machine(string notebook)
     {
         await using var server = await TrialServer.StartAsync(ownNotebooks: true);
+        var parts = $"parts-from: ['{Path.Combine(Checkout.Data, "parts")}']";
         await File.WriteAllTextAsync(Path.Combine(server.Rigs, "mine.yaml"), Checkout.Sample("island-crossing.yaml")
-            .Replace("parts-from: [../parts]", $"parts-from: ['{Path.Combine(Checkout.Data, "parts")}']", StringComparison.Ordinal),
-            TestContext.Current.CancellationToken);
+            .Replace("parts-from: [../parts]", parts, StringComparison.Ordinal), TestContext.Current.CancellationToken);
         foreach (var query in (string[])["", "?scenario=own/mine.yaml"])
         {
             using var answer = await server.GetAsync($"/api/page/{notebook}{query}");
@@ -24,8 +24,9 @@ public sealed class SavedPagePathTests
                 continue;
             var page = await answer.TextAsync();
             Assert.Contains("<main>", page, StringComparison.Ordinal);
+            var home = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile) + Path.DirectorySeparatorChar;
             foreach (var folder in (string[])[server.Rigs, server.Outside, Checkout.Root, AppContext.BaseDirectory,
-                Path.GetTempPath(), Environment.GetFolderPath(Environment.SpecialFolder.UserProfile) + Path.DirectorySeparatorChar])
+                Path.GetTempPath(), home])
                 Assert.False(page.Contains(folder, StringComparison.Ordinal), $"{notebook}{query} names {folder}");
         }
     }
