@@ -145,7 +145,8 @@ internal sealed class SheetLayout
             var inOrder = Enumerable.Range(1, Math.Max(0, narrow.Count - 1)).All(i => IsRight(bits, i) || !IsRight(bits, i - 1));
             return Math.Max(right, heights.Sum() - right) + (inOrder ? 0 : Disorder);
         });
-        return ([.. narrow.Where((_, i) => !IsRight(best, i)).Select(In)], [.. narrow.Where((_, i) => IsRight(best, i)).Select(In)],
+        return ([.. narrow.Where((_, i) => !IsRight(best, i)).Select(In)],
+            [.. narrow.Where((_, i) => IsRight(best, i)).Select(In)],
             [.. sheet.Sections.Where(section => section.IsWide).Select(In)]);
     }
 

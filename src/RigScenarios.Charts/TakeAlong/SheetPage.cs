@@ -65,7 +65,8 @@ public static class SheetPage
         {
             SheetForm.Table => Table(section, shown, placed.Widths),
             SheetForm.Blanks => "<table class=\"blanks\"><thead><tr><th scope=\"col\">Question</th><th scope=\"col\">In</th><th "
-                + "scope=\"col\">Your estimate, and what it rests on</th></tr></thead><tbody>\n" + string.Concat(shown.Select(row =>
+                + "scope=\"col\">Your estimate, and what it rests on</th></tr></thead><tbody>\n"
+                    + string.Concat(shown.Select(row =>
                     $"<tr><td>{HtmlText.Prose(row[0])}</td><td>{HtmlText.Prose(row[1])}</td><td></td></tr>\n"))
                     + "</tbody></table>\n",
             SheetForm.Checks => List("checks", shown),

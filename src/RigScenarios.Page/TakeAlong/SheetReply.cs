@@ -30,7 +30,8 @@ internal static class SheetReply
     public static async Task WriteAsync(HttpContext context, RigAnswer? answer, SheetKind kind, bool whole)
     {
         if (answer is null)
-            throw new ProblemException(StatusCodes.Status400BadRequest, "There is no answer yet, so there is nothing to take along.");
+            throw new ProblemException(StatusCodes.Status400BadRequest,
+                "There is no answer yet, so there is nothing to take along.");
         context.Response.ContentType = "text/html; charset=utf-8";
         context.Response.Headers.ContentDisposition = "attachment; filename=\"take-along.html\"";
         await context.Response.WriteAsync(SheetPage.Of(TakeAlongSheets.Of(answer, kind), whole), context.RequestAborted);

@@ -13,7 +13,8 @@ public static class AnswerCautions
         "Which contact is positive is not told here for any connector: measure it with a meter before you plug anything in.";
 
     /// <summary>Beside every answer.</summary>
-    public const string Always = "The makers' limits go first, and local rules. Lithium batteries can burn: never use one that is "
+    public const string Always =
+        "The makers' limits go first, and local rules. Lithium batteries can burn: never use one that is "
         + "swollen, damaged or wet, never bridge its contacts, never work around its protection.";
 
     private const double ColdCelsius = 5;
@@ -30,7 +31,8 @@ public static class AnswerCautions
         return Of(answer, Predicted(answer.Simulation.ExpectedError));
     }
 
-    /// <summary>The same for a sheet that is taken along: how far off times may be without the reason, and without what is for the
+    /// <summary>The same for a sheet that is taken along: how far off times may be without the reason, and without what is for
+    /// the
     /// time between jobs.</summary>
     internal static IEnumerable<string> OfTheDay(RigAnswer answer) =>
         Of(answer, PredictionWords.Short(answer.Simulation.ExpectedError)).Where(caution => caution != PowerCautions.Keeping);

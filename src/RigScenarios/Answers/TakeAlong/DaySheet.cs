@@ -13,7 +13,8 @@ internal static class DaySheet
         Days = SheetWords.Days(answer),
         Verdict = answer.Verdict,
         Headline = AnswerSentences.Headline(answer),
-        Questions = [.. AnswerSentences.Questions(answer).Select(line => IsTold(answer, line.Words) ? line with { Words = "As above." }
+        Questions = [.. AnswerSentences.Questions(answer)
+            .Select(line => IsTold(answer, line.Words) ? line with { Words = "As above." }
             : line)],
         Sections =
         [
@@ -33,7 +34,8 @@ internal static class DaySheet
 
     private static IEnumerable<string> HeadCautions(RigAnswer answer) =>
         answer.TheBuild.Stance == Stance.Tripod && answer.Balance?.BatteryOff is { } off
-            && HeadCaseWords.Caution(off) is { } caution ? [caution.Replace(off.Part, SheetWords.Thing(off.Part), StringComparison.Ordinal)] : [];
+            && HeadCaseWords.Caution(off) is { } caution
+                ? [caution.Replace(off.Part, SheetWords.Thing(off.Part), StringComparison.Ordinal)] : [];
 
     private static string Foot(RigAnswer answer) => answer.Assumed.Count == 0
         ? "Every figure that this rests on was given."

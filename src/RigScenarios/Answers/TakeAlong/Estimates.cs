@@ -18,7 +18,8 @@ internal static class Estimates
         var simulation = answer.Simulation;
         yield return new("How much energy does the rig take from its batteries?", "Wh",
             $"{simulation.FromPacks.WattHours:0} Wh{(simulation.Completes ? "" : ", as far as it runs")}.");
-        yield return new("Until when does it run? Does it last until wrap, with what left?", "time", Line(answer, QuestionKind.Power));
+        yield return new("Until when does it run? Does it last until wrap, with what left?", "time",
+            Line(answer, QuestionKind.Power));
         if (simulation.Swaps.Count > 0)
         {
             var first = simulation.Swaps[0];
@@ -48,7 +49,8 @@ internal static class Estimates
     private static IEnumerable<Estimate> Rest(RigAnswer answer)
     {
         if (answer.Of(QuestionKind.Stand) is not null)
-            yield return new("What is nearest to its limit: a joint, the tripod, the lift?", "part", Line(answer, QuestionKind.Stand));
+            yield return new("What is nearest to its limit: a joint, the tripod, the lift?", "part",
+                Line(answer, QuestionKind.Stand));
         if (answer.Of(QuestionKind.Travel) is not null)
             yield return new("Which battery may not fly, and which needs the airline's approval?", "battery",
                 Line(answer, QuestionKind.Travel));

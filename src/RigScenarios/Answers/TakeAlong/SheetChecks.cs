@@ -16,7 +16,8 @@ internal static class SheetChecks
         if (answer.TheBuild.Stance == Stance.Tripod && answer.Balance is { } balance)
         {
             if (balance.Best is not null)
-                yield return "Camera plate and counterbalance set. A hand under the lens, let go level, nose up, nose down: does it "
+                yield return "Camera plate and counterbalance set. A hand under the lens, let go level, nose up, nose down: "
+                    + "does it "
                     + "stay?";
             yield return "Tripod spread, locked, on firm ground." + string.Concat(TripodWords.Ballast(balance))
                 + " Nothing hangs where somebody walks into it.";

@@ -32,7 +32,8 @@ public sealed record SheetSection(string Title, SheetForm Form, IReadOnlyList<IR
     /// <summary>Whether it runs over the whole width, below the columns.</summary>
     public bool IsWide { get; init; }
 
-    /// <summary>The order in which sections lose rows where the page is full: the smallest first; null where nothing of it may go.
+    /// <summary>The order in which sections lose rows where the page is full: the smallest first; null where nothing of it may
+    /// go.
     /// </summary>
     public int? GoesAs { get; init; }
 
