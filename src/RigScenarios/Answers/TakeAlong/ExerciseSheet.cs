@@ -1,5 +1,3 @@
-using RigScenarios.Builds;
-
 namespace RigScenarios.Answers.TakeAlong;
 
 /// <summary>The teacher's version: what is given, with blanks for one's own estimate, and a sheet with the answers. On the first

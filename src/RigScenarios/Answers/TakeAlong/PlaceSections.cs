@@ -7,6 +7,8 @@ namespace RigScenarios.Answers.TakeAlong;
 /// <summary>How the rig is put together: the setting of the head, places on the mounts and rods, cables.</summary>
 internal static class PlaceSections
 {
+    private static readonly string[] PlaceTitles = ["Part", "On", "Forward", "Left", "Up", "Slides"];
+
     /// <summary>Camera plate and counterbalance, or what shoulder and hands carry, and the centre of gravity.</summary>
     public static IEnumerable<SheetSection> Setting(RigAnswer answer)
     {
@@ -40,7 +42,7 @@ internal static class PlaceSections
         var assumed = usual.Count > 0 ? " * The usual place, for none is given." : "";
         yield return new("Places, mm", SheetForm.Table, [.. rows])
         {
-            Columns = [.. new[] { "Part", "On", "Forward", "Left", "Up", "Slides" }.Take(slides.Count == 0 ? 5 : 6)],
+            Columns = [.. PlaceTitles.Take(slides.Count == 0 ? 5 : 6)],
             Note = "Between mounting points; below zero: backward, right, down." + assumed,
             GoesAs = 1, Keeps = Math.Clamp(slides.Count, 1, 4), Things = "places",
         };

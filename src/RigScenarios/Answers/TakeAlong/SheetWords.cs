@@ -1,6 +1,5 @@
 using RigScenarios.Builds;
 using RigScenarios.Days;
-using RigScenarios.Limits;
 using UnitsNet;
 
 namespace RigScenarios.Answers.TakeAlong;
