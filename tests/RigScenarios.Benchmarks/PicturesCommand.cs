@@ -71,11 +71,11 @@ internal static class PicturesCommand
             await page.WaitForFunctionAsync(Shown, slug);
             part = (await page.EvaluateHandleAsync(Shown, slug)).AsElement();
         }
-        catch (TimeoutException)
+        catch (TimeoutException late)
         {
             var there = await page.EvaluateAsync<string[]>(
                 "() => [...document.querySelectorAll('*')].map(part => part.rsPart?.slug).filter(Boolean)");
-            throw new IOException($"{path}: the page has no \"{slug}\", but {string.Join(", ", there)}.");
+            throw new IOException($"{path}: the page has no \"{slug}\", but {string.Join(", ", there)}.", late);
         }
         var saved = await part!.QuerySelectorAsync($".tools button:text-is('{button}')");
         var download = await page.RunAndWaitForDownloadAsync(() => saved!.ClickAsync());

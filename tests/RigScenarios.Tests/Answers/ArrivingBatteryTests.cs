@@ -27,7 +27,7 @@ public class ArrivingBatteryTests
         Assert.Equal("No: the Large battery stays behind, and without it the camera stops 5 h into the day, 3 h before wrap.",
             AnswerSentences.Headline(answer));
         Assert.Equal("With the Large battery: it lasts the day with 7 h left. Without it: the camera stops 5 h into the day, "
-            + "3 h before wrap; in all it is down for 3 h.", ArrivalSentences.Cost(answer, answer.WithEverything()));
+            + "3 h before wrap; in all it is down for 3 h.", ArrivalSentences.Cost(answer, Everything(answer)));
     }
 
     [Theory]
@@ -40,7 +40,7 @@ public class ArrivingBatteryTests
         Assert.Empty(answer.Staying);
         Assert.Equal(7, answer.Reserve.Time.Hours, 2);
         Assert.Equal(Verdict.Holds, answer.Of(QuestionKind.Travel)!.Verdict);
-        Assert.Null(ArrivalSentences.Cost(answer, answer.WithEverything()));
+        Assert.Null(ArrivalSentences.Cost(answer, Everything(answer)));
     }
 
     [Fact]
@@ -106,6 +106,8 @@ public class ArrivingBatteryTests
         Assert.Contains(sets.Sets, set => set.Changes[0].Words.Contains("by road", StringComparison.Ordinal));
         Assert.Contains(sets.Sets, set => set.Changes[0].Words.Contains("as freight", StringComparison.Ordinal));
     }
+
+    private static RigAnswer Everything(RigAnswer answer) => answer.WithEverything(TestContext.Current.CancellationToken);
 
     private static RigAnswer Of(string journeys) => Of(Read(journeys));
 
