@@ -5,6 +5,7 @@ import { el, makeCautions, showParts } from "../shared/parts.js";
 import { keepReachable } from "../shared/reachable.js";
 import { takeAlong } from "../shared/take-along.js";
 import { say } from "../shared/tell.js";
+import { namedPath } from "./paths.js";
 import { goTo, hasField } from "./problems.js";
 
 export class AnswerView {
@@ -108,6 +109,11 @@ export class AnswerView {
     this.stale.hidden = !isStale;
     if (isStale) return true;
     showParts(this.first, first ? [first] : []);
+    // Where a sentence names a field of the file, the form leads there. The markup is the server's, made from escaped text.
+    for (const cell of this.first.querySelectorAll("td")) {
+      const markup = cell.innerHTML.replaceAll(namedPath, ' (<a href="#rig" data-to="$1">say it</a>)');
+      if (markup !== cell.innerHTML) cell.innerHTML = markup;
+    }
     this.showRests([]);
     this.cautions.replaceChildren(...[first && makeCautions(answer.answer?.cautions)].filter(Boolean));
     showParts(this.parts, answer.parts);

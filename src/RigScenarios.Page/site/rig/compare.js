@@ -4,6 +4,7 @@ import { byId } from "../shared/elements.js";
 import { el } from "../shared/parts.js";
 import { say } from "../shared/tell.js";
 import { History } from "./history.js";
+import { namedPath } from "./paths.js";
 import { isSameRig } from "./state.js";
 import { Versions } from "./versions.js";
 
@@ -115,7 +116,7 @@ function comparedOf({ first, answer, mass, price }) {
   const block = new DOMParser().parseFromString(first.html ?? "", "text/html");
   const lines = [...block.querySelectorAll(".rs-questions tr")].map((row) => ({
     title: row.querySelector("th")?.textContent.trim() ?? "", verdict: row.querySelector(".rs-verdict")?.textContent.trim() ?? "",
-    words: row.querySelector("td:last-child")?.textContent.trim() ?? "", mark: row.className,
+    words: (row.querySelector("td:last-child")?.textContent.trim() ?? "").replaceAll(namedPath, ""), mark: row.className,
   }));
   return { sentence: answer?.text ?? first.text ?? "", lines, mass, price };
 }

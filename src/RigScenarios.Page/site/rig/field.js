@@ -74,7 +74,9 @@ export class Field {
     const open = assumed ? `${assumed.value} (${assumed.note ?? "assumed"})` : such;
     this.input.placeholder = open;
     this.input.title = assumed?.why ?? "";
-    if (this.choice) this.choice.options[0].textContent = assumed ? `Not said: ${assumed.value} assumed` : "Not said";
+    // A long text would hide that nothing is said.
+    const isShort = assumed !== null && assumed.value.length < 24;
+    if (this.choice) this.choice.options[0].textContent = isShort ? `Not said: ${assumed.value} assumed` : "Not said";
     if (this.slider && this.text === "") {
       const number = assumed ? numberIn(assumed.value, this.unit) : this.range?.rest ?? null;
       if (number !== null && document.activeElement !== this.slider) this.slider.value = String(number);

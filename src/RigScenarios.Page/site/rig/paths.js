@@ -1,5 +1,8 @@
 // Which place of the form a path of the file belongs to, where no field of the form is about that very path.
 
+/** A path that a sentence names, in its brackets: " (parts.own-camera.size)". */
+export const namedPath = / \(((?:parts|builds|days|chargers|kit)\.[a-z0-9.-]+)\)/g;
+
 /**
  * The places to look for, best first: a thing of the rig is "kit.NAME", the question for one that is missing "missing.QUESTION".
  * @param {string} path
