@@ -64,6 +64,7 @@ internal static class TippingSentences
         var away = LimitSentences.Away(limit);
         if (limit.Kind == LimitKind.Gust)
             return limit.IsPassed ? $"gusts of {asked} are expected and {tips} tip it, {away} too many"
+                : limit.Allowed is Speed { MetersPerSecond: 0 } ? $"a gust of {tips} tips it, no wind is expected"
                 : $"a gust of {tips} tips it, {asked} are expected, {away} left";
         if (!IsBySlope(limit))
             return $"it tips at a lean of {tips}, {asked} is wanted, {away} {(limit.IsPassed ? "short" : "left")}";

@@ -16,6 +16,7 @@ public class TippingHeadlineTests
     [InlineData("wind=7.5 m/s", "Just: it may tip: a gust of ", " tips it, 12.", " left; apart from that it lasts until wrap")]
     [InlineData("wind=12 m/s", "No: it tips: gusts of 19.9 m/s are expected and ", " tip it, ",
         " too many; apart from that it lasts")]
+    [InlineData("wind=0 m/s", "Yes: it lasts until wrap", "it stands: a gust of 12.9 m/s tips it, no wind is expected.")]
     [InlineData("slope=10 °", "Yes: it lasts until wrap",
         "it stands: it tips at a slope of 10.8°, this one has 10.0°, 0.8° left")]
     [InlineData("slope=15 °",
