@@ -23,7 +23,8 @@ public sealed class MissingSizeTests
     public void A_heavy_thing_without_a_size_leaves_balance_not_known(PartKind kind, string asked)
     {
         var thing = On(kind);
-        var answer = RigAnswer.Of(Without(thing), Build, ["day-one"]);
+        var answer = RigAnswer.Of(
+            Without(thing), Build, ["day-one"], cancellation: TestContext.Current.CancellationToken);
         var question = answer.Of(QuestionKind.Balance)!;
         Assert.Equal(Verdict.NotKnown, question.Verdict);
         Assert.Equal($"parts.{Harbour.Kit[thing].Part}.size", Assert.Single(question.MissingPaths));

@@ -1,7 +1,6 @@
 using RigScenarios.Answers;
 using RigScenarios.Files;
 using RigScenarios.Scenarios;
-using RigScenarios.Tests.Shared;
 
 namespace RigScenarios.Tests.Answers;
 
@@ -23,12 +22,12 @@ public sealed class RestsOnTests
     [Fact]
     public void A_least_voltage_is_told_with_what_another_one_would_give()
     {
-        var now = RigAnswer.Of(Rig, "one", []);
+        var now = Asked(Rig);
         var rest = Assert.Single(
-            LeadingAssumptions.RestsOn(LeadingAssumptions.Find(now)), one => one.Path == "parts.own.voltage.minimum");
+            LeadingAssumptions.RestsOn(Found(now)), one => one.Path == "parts.own.voltage.minimum");
         // 13 V by a twelfth either way; the one that moves more is told.
         var (tried, then) = new[] { "11.92 V", "14.08 V" }
-            .Select(volts => (volts, RigAnswer.Of(ScenarioPath.Set(Rig, rest.Path, volts), "one", [])))
+            .Select(volts => (volts, Asked(ScenarioPath.Set(Rig, rest.Path, volts))))
                 .MaxBy(one => Moved(one.Item2));
         Assert.Equal(now.Of(QuestionKind.Power)!.Verdict, then.Of(QuestionKind.Power)!.Verdict);
         Assert.Equal(
@@ -40,7 +39,7 @@ public sealed class RestsOnTests
     [Fact]
     public void A_growth_by_the_rule_is_tried_at_both_ends_of_what_is_usual()
     {
-        var effect = Assert.Single(LeadingAssumptions.Find(RigAnswer.Of(Rig, "one", [])),
+        var effect = Assert.Single(Found(Asked(Rig)),
             one => one.Path == "builds.one.battery.resistance-growth");
         Assert.Equal(("1.34", "1", "2"), (effect.Value.Value, effect.Low, effect.High));
     }
@@ -48,8 +47,8 @@ public sealed class RestsOnTests
     [Fact]
     public void What_a_growth_says_is_no_longer_assumed_once_it_is_given() =>
         Assert.DoesNotContain(
-            LeadingAssumptions.Find(
-                RigAnswer.Of(ScenarioPath.Set(Rig, "builds.one.battery.resistance-growth", "1.2"), "one", [])),
+            Found(
+                Asked(ScenarioPath.Set(Rig, "builds.one.battery.resistance-growth", "1.2"))),
             one => one.Path == "builds.one.battery.resistance-growth");
 
     [Theory]
@@ -60,12 +59,19 @@ public sealed class RestsOnTests
         var scenario = ScenarioFile.Read(Repository.Data("scenarios", demo + ".yaml"));
         build = scenario.Builds.ContainsKey(build) ? build : scenario.Builds.Keys.First();
         day = scenario.Days.ContainsKey(day) ? day : scenario.Days.Keys.First();
-        var effects = LeadingAssumptions.Find(RigAnswer.Of(scenario, build, [day]));
+        var effects = Found(RigAnswer.Of(scenario, build, [day], cancellation: Stop));
         var rests = LeadingAssumptions.RestsOn(effects);
         Assert.Equal(Math.Min(3, effects.Count), rests.Count);
         Each.Of(effects, effect => Assert.NotNull(ScenarioPath.Set(scenario, effect.Path, effect.Tried)));
         Each.Of(effects, effect => Assert.True(effect.ChangesVerdict || effect.Moves.Minutes >= 1));
     }
+
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
+
+    private static RigAnswer Asked(Scenario scenario) => RigAnswer.Of(scenario, "one", [], cancellation: Stop);
+
+    private static IReadOnlyList<AssumptionEffect> Found(RigAnswer answer) =>
+        LeadingAssumptions.Find(answer, cancellation: Stop);
 
     private static string Length(RigAnswer answer) => AnswerTimes.Length(answer.Simulation.Runtime);
 }

@@ -2,7 +2,6 @@ using System.Text.RegularExpressions;
 using RigScenarios.Answers;
 using RigScenarios.Files;
 using RigScenarios.Scenarios;
-using RigScenarios.Tests.Shared;
 
 namespace RigScenarios.Tests.Files;
 
@@ -97,7 +96,8 @@ public sealed partial class LimitValueTests
             + "\nswaps: {warning-voltage: 16.7 V, swap-time: 0 s, restart: 0 s, least-charge: 1 %, allowed: any-time}";
         var (scenario, problems) = ScenarioFile.TryReadText(text, "swaps.yaml");
         Assert.True(scenario is not null, string.Join('\n', problems));
-        var problem = Assert.Single(Assert.Throws<ScenarioProblemsException>(() => RigAnswer.Of(scenario, "one", [])).Problems);
+        var problem = Assert.Single(Assert.Throws<ScenarioProblemsException>(() =>
+            RigAnswer.Of(scenario, "one", [], cancellation: TestContext.Current.CancellationToken)).Problems);
         Assert.Equal(("swaps", true), (problem.Path, problem.Problem.Contains("1,000 swaps", StringComparison.Ordinal)));
     }
 
