@@ -50,7 +50,8 @@ internal sealed class CellSession(IReadOnlyList<CompiledCell> cells, int? parame
     /// <returns>The cells that were run, and the one that failed with its error.</returns>
     /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
     public async Task<(IReadOnlyList<int> Rerun, (int Cell, CellError Error)? Failure)> RunAsync(
-        IReadOnlyDictionary<string, object?> given, IReadOnlySet<int> wanted, ICellObserver reader, CancellationToken cancellation)
+        IReadOnlyDictionary<string, object?> given, IReadOnlySet<int> wanted, ICellObserver reader,
+        CancellationToken cancellation)
     {
         MarkStale(given);
         var rerun = new List<int>();

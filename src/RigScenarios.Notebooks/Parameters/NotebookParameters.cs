@@ -98,7 +98,8 @@ public sealed class NotebookParameters
             Name = variable.Identifier.Text,
             Kind = kind,
             Label = variable.Identifier.Text,
-            Default = isOptional ? "" : value is LiteralExpressionSyntax { Token.Value: string text } ? text : DateOf(value) ?? Plain(value, type),
+            Default = isOptional ? "" : value is LiteralExpressionSyntax { Token.Value: string text } ? text
+                : DateOf(value) ?? Plain(value, type),
             IsOptional = isOptional,
             LiteralSuffix = type switch { "decimal" => "m", "float" => "f", _ => "" },
         });

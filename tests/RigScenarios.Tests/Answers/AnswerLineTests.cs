@@ -13,7 +13,8 @@ public sealed partial class AnswerLineTests
     {
         var answers = Directory.EnumerateFiles(Repository.Data("scenarios"), "*.yaml").Order(StringComparer.Ordinal)
             .Select(ScenarioFile.Read)
-            .SelectMany(scenario => scenario.Builds.Keys.Select(build => RigAnswer.Of(scenario, build, [], AnswerOptions.EndOnly)))
+            .SelectMany(scenario => scenario.Builds.Keys
+                .Select(build => RigAnswer.Of(scenario, build, [], AnswerOptions.EndOnly)))
             .ToList();
         Each.Of(answers, answer =>
         {
