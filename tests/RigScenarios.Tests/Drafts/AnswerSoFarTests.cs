@@ -1,5 +1,4 @@
 using RigScenarios.Answers;
-using RigScenarios.Days;
 using RigScenarios.Drafts;
 using RigScenarios.Drafts.Edits;
 using RigScenarios.Files;

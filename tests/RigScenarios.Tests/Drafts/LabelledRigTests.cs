@@ -64,7 +64,8 @@ public sealed class LabelledRigTests
             foreach (var choice in figure.Choices)
             {
                 var given = Drafting.Blank.AndOwn(figure.Of.Single(), ("size", choice.Text));
-                Assert.Empty(given.Problems.Where(problem => problem.Path.StartsWith("parts.own-", StringComparison.Ordinal)));
+                Assert.DoesNotContain(given.Problems,
+                    problem => problem.Path.StartsWith("parts.own-", StringComparison.Ordinal));
                 var part = Assert.Single(given.Scenario.Parts.Values);
                 Assert.Equal(choice.Text, SizeFormat.Text(part.Size!));
                 Assert.DoesNotContain("size", OwnPart.Complete(PartFormat.Whole.Write(part)).Assumed);

@@ -26,13 +26,13 @@ public sealed class RigQuestionsTests
         {
             foreach (var text in field.Choices.Select(choice => choice.Text).Append(field.Example)
                 .Where(text => text.Length > 0))
-                Assert.Empty(Drafting.Small.Set(field.Key, text).Problems.Where(problem => problem.Path
-                    == field.PathIn(Drafting.Small.Frame)));
+                Assert.DoesNotContain(Drafting.Small.Set(field.Key, text).Problems,
+                    problem => problem.Path == field.PathIn(Drafting.Small.Frame));
         }
         foreach (var figure in LabelQuestions.All)
         {
             var given = Drafting.Blank.AndOwn(figure.Of[0], (figure.Path, figure.Example));
-            Assert.Empty(given.Problems.Where(problem => problem.Path.EndsWith(figure.Path, StringComparison.Ordinal)));
+            Assert.DoesNotContain(given.Problems, problem => problem.Path.EndsWith(figure.Path, StringComparison.Ordinal));
             Assert.EndsWith(figure.Unit, figure.Example, StringComparison.Ordinal);
         }
     }

@@ -4,7 +4,6 @@ using RigScenarios.Days;
 using RigScenarios.Drafts;
 using RigScenarios.Drafts.Edits;
 using RigScenarios.Files;
-using RigScenarios.Limits;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 using UnitsNet;
