@@ -231,7 +231,8 @@ internal sealed class Completion
             return true;
         // The state of a thing that is no device yet, as of the camera in a typical day.
         if (path.StartsWith(frame.InDay("blocks."), StringComparison.Ordinal)
-            && path.Contains(".states.", StringComparison.Ordinal) && path[(path.LastIndexOf('.') + 1)..] is var state && (!Whole.Kit.ContainsKey(state) || leftOut.Contains(state)))
+            && path.Contains(".states.", StringComparison.Ordinal)
+            && path[(path.LastIndexOf('.') + 1)..] is var state && (!Whole.Kit.ContainsKey(state) || leftOut.Contains(state)))
             return true;
         return RigThings.Of(given).Any(thing => leftOut.Contains(thing.Name) && OwnPart.IsOwn(Whole, thing.Part)
             && (IsIn(frame.InBuild($"devices.{thing.Name}")) || IsIn(frame.InBuild($"regulators.{thing.Name}"))

@@ -10,9 +10,10 @@ internal static class RigWords
     /// <summary>Where nothing can be run yet: what is needed next.</summary>
     public static string NothingYet(IReadOnlyList<MissingField> missing, IReadOnlyList<Diagnostic> problems, RigFrame frame)
     {
-        var next = missing.Where(field => field.Path == frame.InBuild("devices")
-            || field.Path.StartsWith(frame.InBuild("battery"), StringComparison.Ordinal)).Select(field => field.Path == frame.InBuild("devices") ? "a camera body" : "a battery")
-            .ToList();
+        var devices = frame.InBuild("devices");
+        var next = missing.Where(field => field.Path == devices
+            || field.Path.StartsWith(frame.InBuild("battery"), StringComparison.Ordinal))
+            .Select(field => field.Path == devices ? "a camera body" : "a battery").ToList();
         return next.Count > 0 ? $"Choose {string.Join(" and ", next)}: the answer begins there."
             : missing.Count > 0 ? $"Still needed: {string.Join(", ", missing.Select(field => field.Label))}."
             : problems.FirstOrDefault(problem => problem.Severity == Severity.Error)?.Problem
