@@ -22,7 +22,8 @@ public sealed partial class TakeAlongTests(Chromium chromium)
         var page = await chromium.Browser.NewPageAsync();
         foreach (var build in scenario.Builds.Keys)
         {
-            var answer = RigAnswer.Of(scenario, build, [], AnswerOptions.EndOnly);
+            var answer = RigAnswer.Of(scenario, build, [], AnswerOptions.EndOnly, null,
+                TestContext.Current.CancellationToken);
             foreach (var kind in Enum.GetValues<SheetKind>())
             {
                 await page.SetContentAsync(SheetPage.Of(TakeAlongSheets.Of(answer, kind)));

@@ -1,7 +1,6 @@
 using System.Text.RegularExpressions;
 using RigScenarios.Answers;
 using RigScenarios.Files;
-using RigScenarios.Tests.Files;
 
 namespace RigScenarios.Tests.Answers;
 
@@ -29,7 +28,7 @@ public sealed partial class AnswerLineTests
         Assert.Contains(answers, answer => !answer.Simulation.Completes);
     }
 
-    [GeneratedRegex("^(Yes|Just|No|Not known)", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex("^(Yes|Just|No|Not known)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex FirstWord();
 
     [GeneratedRegex(@"\d\d:\d\d", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
