@@ -28,6 +28,6 @@ public sealed class ExecutedNotebookTests(TrialRun trial)
 
     [Fact]
     public void The_drawing_script_is_in_the_first_cells_output() =>
-        Assert.Contains("plotly.js v2", cells[1]!["outputs"]![0]!["data"]!["text/html"]!.GetValue<string>(),
+        Assert.Contains("plotly.js (cartesian", cells[1]!["outputs"]![0]!["data"]!["text/html"]!.GetValue<string>(),
             StringComparison.Ordinal);
 }

@@ -12,10 +12,11 @@ internal static class BalanceQuestions
     /// <param name="balance">The build at rest; null where nothing of it has a mass.</param>
     public static AnswerQuestion Balance(BuildBalance? balance) =>
         balance is null ? new(QuestionKind.Balance, Verdict.NotKnown, []) { Missing = NoMass }
-        : balance.SizesMissing.Count > 0 ? Of(QuestionKind.Balance, balance.BalanceLimits, balance.BalanceMissing, false, null) with
-        {
-            MissingPaths = [.. balance.SizesMissing.Select(size => size.Path)],
-        }
+        : balance.SizesMissing.Count > 0
+            ? Of(QuestionKind.Balance, balance.BalanceLimits, balance.BalanceMissing, false, null) with
+            {
+                MissingPaths = [.. balance.SizesMissing.Select(size => size.Path)],
+            }
         : Of(QuestionKind.Balance, balance.BalanceLimits, balance.BalanceMissing, PadLifts(balance), CloseBy(balance));
 
     /// <summary>Does it stand and hold: tipping, wind, ratings, joints?</summary>

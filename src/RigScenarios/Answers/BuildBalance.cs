@@ -110,7 +110,8 @@ public sealed record BuildBalance
     public IReadOnlyList<Limit> BalanceLimits => Limit.LeastLeftFirst(
     [
         .. Present is { } head ? HeadLimits.Of(head, Supports.HeadName!, Supports.IsFrictionKnown, Cases).Where(IsKnown) : [],
-        .. SizesMissing.Count == 0 && Hands is { } hands ? [hands.AsLimit(Mass, Rig.Build.InHands?.GreatestEffort)] : Array.Empty<Limit>(),
+        .. SizesMissing.Count == 0 && Hands is { } hands
+            ? [hands.AsLimit(Mass, Rig.Build.InHands?.GreatestEffort)] : Array.Empty<Limit>(),
         Lift.AsLimit(),
     ]);
 

@@ -3,8 +3,8 @@ using UnitsNet;
 
 namespace RigScenarios.Balance;
 
-/// <summary>A thing on the rig with a mass and no size: it is taken as a point where it is mounted, and its weight may act further
-/// out.</summary>
+/// <summary>A thing on the rig with a mass and no size: it is taken as a point where it is mounted, and its weight may act
+/// further out.</summary>
 /// <param name="Thing">Its name in the kit.</param>
 /// <param name="Kind">What it is.</param>
 /// <param name="AtMost">How far out its weight may act.</param>

@@ -13,7 +13,8 @@ namespace RigScenarios.Batteries;
 /// <param name="Source">Where it comes from.</param>
 public sealed record AssumedValue(string Field, string Name, string Value, string Why, Citation Source)
 {
-    /// <summary>The ends of what is usual, as they would stand in a file; null where whoever assumed it does not know them.</summary>
+    /// <summary>The ends of what is usual, as they would stand in a file; null where whoever assumed it does not know
+    /// them.</summary>
     public UsualRange? Usual { get; init; }
 }
 

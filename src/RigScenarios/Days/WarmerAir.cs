@@ -12,8 +12,8 @@ public static class WarmerAir
     public static Temperature Warmest { get; } = Temperature.FromDegreesCelsius(60);
 
     /// <summary>
-    /// The day with its air moved: each point of its course, or its one temperature. Clock times stay, and so does the shape of the
-    /// course wherever it stays between <see cref="Coldest"/> and <see cref="Warmest"/>.
+    /// The day with its air moved: each point of its course, or its one temperature. Clock times stay, and so does the shape of
+    /// the course wherever it stays between <see cref="Coldest"/> and <see cref="Warmest"/>.
     /// </summary>
     /// <param name="day">The day.</param>
     /// <param name="by">How much warmer; below 0 for colder; 0 gives the day as it is.</param>

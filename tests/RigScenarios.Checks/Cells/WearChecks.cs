@@ -4,13 +4,14 @@ using UnitsNet;
 namespace RigScenarios.Checks.Cells;
 
 /// <summary>The rule that stands in for a growth of the resistance that is not given, against lives by a published fit.</summary>
-[Source(SourceKind.Paper, "J. Schmalstieg et al., A holistic aging model for Li(NiMnCo)O2 based 18650 lithium-ion batteries, J. Power "
-    + "Sources 257 (2014) 325-334; equations as read in public implementations, second-hand")]
+[Source(SourceKind.Paper, "J. Schmalstieg et al., A holistic aging model for Li(NiMnCo)O2 based 18650 lithium-ion batteries, "
+    + "J. Power Sources 257 (2014) 325-334; equations as read in public implementations, second-hand")]
 public class WearChecks
 {
     private const int Lives = 4000;
 
-    // What the equations give, worked out by another program: storage at 4.16 V, 40 °C for 365 days; full cycles at 3.70 V, 300 times.
+    // What the equations give, worked out by another program: storage at 4.16 V, 40 °C for 365 days; full cycles at
+    // 3.70 V, 300 times.
     [Fact]
     public void The_equations_are_those_of_the_paper()
     {
@@ -21,8 +22,8 @@ public class WearChecks
         Assert.Equal((0.829939, 1.325611), (Math.Round(cycled.Capacity(300), 6), Math.Round(cycled.Resistance(300), 6)));
     }
 
-    // Lives of a camera battery: 5 to 35 °C, charge 0.3 to 1 (3.63 to 4.16 V of the paper's cell), 0.5 to 15 shoots a month, depth
-    // 0.2 to 1, up to 20 years.
+    // Lives of a camera battery: 5 to 35 °C, charge 0.3 to 1 (3.63 to 4.16 V of the paper's cell), 0.5 to 15 shoots a month,
+    // depth 0.2 to 1, up to 20 years.
     [Theory]
     [InlineData(0.80, 0.04)] // the middle is 1.35 to 1.37, by how the lives are drawn
     [InlineData(0.90, 0.07)] // the line lies above the fits before
@@ -47,7 +48,8 @@ public class WearChecks
         Assert.Equal(growths[growths.Count / 2], rule, tolerance);
     }
 
-    /// <summary>Storage voltage in V, temperature in °C, charge through a cell of 2.05 Ah in Ah a day, depth of cycles 0…1.</summary>
+    /// <summary>Storage voltage in V, temperature in °C, charge through a cell of 2.05 Ah in Ah a day, depth of cycles
+    /// 0…1.</summary>
     private sealed class Life(double volts, double celsius, double ampereHoursADay, double depth)
     {
         private const double LongestDays = 20 * 365.25;

@@ -15,7 +15,7 @@ public sealed class CtrlCTests
         var text = await File.ReadAllTextAsync(Repository.Data("scenarios", "night-dolly.yaml"),
             TestContext.Current.CancellationToken);
         var blocks = string.Concat(Enumerable.Range(0, 300).Select(i =>
-            $"      b{i}: {{length: 4 min, others: record, cycle: {{take: 1 s, reset: 1 s}}}}\n"));
+            $"      b{i}: {{length: 4 min, others: record, cycle: {{take: 4 s, reset: 4 s}}}}\n"));
         var file = folder.Write("long.yaml", text[..text.IndexOf("\ndays:", StringComparison.Ordinal)]
             .Replace("../parts", Repository.Data("parts"), StringComparison.Ordinal)
             + $"\ndays:\n  night:\n    title: A night of short takes\n    starts: \"00:00\"\n    blocks:\n{blocks}");

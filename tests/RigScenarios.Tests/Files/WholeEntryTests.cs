@@ -40,7 +40,7 @@ public class WholeEntryTests
     [InlineData("kit.spare.part", "flat", "There is no thing of the kit \"spare\".")]
     [InlineData("kit.spare", "{count: 2}", "This field is missing.")]
     [InlineData("kit.Spare!", "{part: flat}", "There is no thing of the kit \"Spare!\".")]
-    [InlineData("kit.spare", "{part: flat", "can't be read")]
+    [InlineData("kit.spare", "{part: flat", "is not closed")]
     [InlineData("days.day.blocks.all.states.lihgt", "off", "No build has a device \"lihgt\".")]
     [InlineData("builds.one.battery", "flat", "This names a whole group.")]
     public void A_slip_is_told_with_its_path(string path, string value, string problem)
