@@ -36,10 +36,11 @@ public class LeastKitSolverChecks
             : Battery(98));
 
     // Invented kits of 4 to 9 batteries, drawn from a fixed seed: 15 to 100 Wh, 60 to 100 % of the capacity left, 50 to 100 %
-    // charged. In two rows all of them are too few.
+    // charged. In two rows all of them are too few. No row is decided by the seconds that a battery loses while it waits for its
+    // turn, which the solver knows nothing of.
     private static readonly (int Seed, int Count, double Hours)[] Kits =
     [
-        (1, 5, 3.3), (2, 6, 2.0), (3, 7, 5.5), (4, 7, 5.5), (5, 8, 3.0), (6, 8, 7.0), (7, 8, 4.0), (8, 9, 6.0), (9, 9, 1.2),
+        (1, 5, 3.3), (2, 6, 2.0), (3, 7, 5.5), (4, 7, 5.5), (5, 8, 3.0), (6, 8, 6.9), (7, 8, 4.0), (8, 9, 6.0), (9, 9, 1.2),
         (10, 9, 6.5), (11, 5, 4.5), (12, 4, 0.8), (13, 9, 12.0),
     ];
 
