@@ -46,7 +46,7 @@ public static class AnswerCautions
         ];
         if (answer.Simulation.Assumed.Values.Any(values => values.Any(value => value.Field == "capacity-left")))
             cautions.Add("A battery's age is not given, so it is taken as new. A worn one stops sooner, in the cold much "
-                + "sooner: measure it once and set capacity-left.");
+                + "sooner: measure it once and say what it still holds.");
         var air = answer.Plan.Days.SelectMany(day => day.AmbientPoints.Select(point => point.Temperature)
             .DefaultIfEmpty(day.Ambient ?? Temperature.FromDegreesCelsius(20))).ToList();
         if (air.Min().DegreesCelsius < ColdCelsius)

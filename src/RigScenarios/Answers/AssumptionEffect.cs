@@ -55,7 +55,7 @@ public sealed record AssumptionEffect(AssumedValue Value, string Path, Duration 
         if (before.Simulation.Completes && after.Simulation.Completes)
             return $"{Left(after)} left instead of {Left(before)}";
         return FirstStop(before) is { } was && FirstStop(after) is { } now
-            ? $"it stops {now} instead of {was}" : AnswerSentences.Lasts(after);
+            ? $"it stops {now}, not {was}" : AnswerSentences.Lasts(after);
     }
 
     private static string Left(RigAnswer answer) => AnswerSentences.ReserveLeft(answer.Tightest.Reserve);

@@ -46,7 +46,8 @@ public static class CellChemistries
             1.7, "right at 80 % of the capacity (5 to 95 % of lives: 1.55 to 2.1) and up to 0.06 high before; other cells grow "
                 + "faster",
             new Citation("J. Schmalstieg et al.", "A holistic aging model for Li(NiMnCo)O2 based 18650 lithium-ion batteries",
-                2014, "J. Power Sources 257, 325-334: its fits of capacity and resistance over 4000 random lives", Standing.Computed)),
+                2014, "J. Power Sources 257, 325-334: its fits of capacity and resistance over 4000 random lives",
+                Standing.Computed)),
         SpecificHeat = Heat,
         SpecificEnergy = new(SpecificEnergy.FromWattHoursPerKilogram(140),
             "about 220 Wh/kg for the cells alone, a third of the pack's mass is case and board",

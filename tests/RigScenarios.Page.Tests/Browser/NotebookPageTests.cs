@@ -7,6 +7,9 @@ namespace RigScenarios.Page.Tests.Browser;
 [Collection(InABrowser.Name)]
 public sealed class NotebookPageTests(Chromium chromium)
 {
+    private const string Colder = "Colder than the file says, the whole course of the day";
+    private const string ColderSlider = $"{Colder}, slider";
+
     private const string First = "01-one-build-one-day";
 
     [Fact]
@@ -15,7 +18,7 @@ public sealed class NotebookPageTests(Chromium chromium)
         await using var visit = await Visit.BeginAsync(chromium);
         await visit.ReadAsync(First);
         var (answer, line) = (await visit.AnswerAsync(), await LineAsync(visit.Page));
-        await visit.Page.GetByRole(AriaRole.Slider, new() { Name = "How much colder than planned, slider" }).FillAsync("12");
+        await visit.Page.GetByRole(AriaRole.Slider, new() { Name = ColderSlider }).FillAsync("12");
         await Assertions.Expect(visit.Page.Locator(".version-now .rs-answer p").First).Not.ToHaveTextAsync(answer);
         await Assertions.Expect(visit.Page.Locator("figure .rs-figure-title").First).ToContainTextAsync("−20");
         await visit.Page.WaitForFunctionAsync($"before => ({Line})(document.querySelector('.version-now .rs-chart')) !== before",
@@ -40,7 +43,7 @@ public sealed class NotebookPageTests(Chromium chromium)
               }).observe(document.getElementById('article'), { childList: true, subtree: true });
             }
             """);
-        var slider = visit.Page.GetByRole(AriaRole.Slider, new() { Name = "How much colder than planned, slider" });
+        var slider = visit.Page.GetByRole(AriaRole.Slider, new() { Name = ColderSlider });
         foreach (var value in (string[])["3", "9", "-4", "15", "0", "7"])
             await slider.FillAsync(value);
         await Visit.SettledAsync(visit.Page);
@@ -54,9 +57,9 @@ public sealed class NotebookPageTests(Chromium chromium)
         await using var visit = await Visit.BeginAsync(chromium);
         await visit.ReadAsync(First);
         await visit.Page.GetByLabel("Build of the camera").SelectOptionAsync("shoulder");
-        await visit.Page.GetByLabel("How much colder than planned", new() { Exact = true }).FillAsync("7.5");
+        await visit.Page.GetByLabel(Colder, new() { Exact = true }).FillAsync("7.5");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Pin this version" }).ClickAsync();
-        await visit.Page.GetByLabel("How much colder than planned", new() { Exact = true }).FillAsync("-3");
+        await visit.Page.GetByLabel(Colder, new() { Exact = true }).FillAsync("-3");
         await visit.Page.WaitForFunctionAsync("() => location.hash.includes('degreesColder=-3') && "
             + "location.hash.includes('pinned?')");
         await Visit.SettledAsync(visit.Page);
@@ -64,7 +67,7 @@ public sealed class NotebookPageTests(Chromium chromium)
         await visit.Page.ReloadAsync();
         await visit.Page.Locator(".version-pinned .rs-answer").First.WaitForAsync();
         await Visit.SettledAsync(visit.Page);
-        await Assertions.Expect(visit.Page.GetByLabel("How much colder than planned", new() { Exact = true }))
+        await Assertions.Expect(visit.Page.GetByLabel(Colder, new() { Exact = true }))
             .ToHaveValueAsync("-3");
         Assert.Equal(shown, await visit.Page.Locator(".rs-answer p").AllInnerTextsAsync());
         visit.AssertQuiet();
@@ -77,14 +80,14 @@ public sealed class NotebookPageTests(Chromium chromium)
         await visit.ReadAsync(First);
         var first = await visit.AnswerAsync();
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Pin this version" }).ClickAsync();
-        await visit.Page.GetByLabel("How much colder than planned", new() { Exact = true }).FillAsync("15");
+        await visit.Page.GetByLabel(Colder, new() { Exact = true }).FillAsync("15");
         var (pinned, now) = (visit.Page.Locator(".version-pinned .rs-answer p").First,
             visit.Page.Locator(".version-now .rs-answer p").First);
         await Assertions.Expect(now).Not.ToHaveTextAsync(first);
         await Assertions.Expect(pinned).ToHaveTextAsync(first);
         var (left, right) = (await pinned.BoundingBoxAsync(), await now.BoundingBoxAsync());
         Assert.True(left!.X + left.Width <= right!.X, "The two versions do not stand side by side.");
-        await Assertions.Expect(visit.Page.Locator(".pinned-words")).ToContainTextAsync("How much colder than planned: pinned 0");
+        await Assertions.Expect(visit.Page.Locator(".pinned-words")).ToContainTextAsync($"{Colder}: pinned 0");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Swap" }).ClickAsync();
         await Assertions.Expect(now).ToHaveTextAsync(first);
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Unpin" }).ClickAsync();
@@ -148,7 +151,7 @@ public sealed class NotebookPageTests(Chromium chromium)
     {
         await using var visit = await Visit.BeginAsync(chromium);
         await visit.ReadAsync(First);
-        await visit.Page.GetByLabel("How much colder than planned", new() { Exact = true }).FillAsync("4");
+        await visit.Page.GetByLabel(Colder, new() { Exact = true }).FillAsync("4");
         await Assertions.Expect(visit.Page.Locator("figure .rs-figure-title").First).ToContainTextAsync("−12");
         await Visit.SettledAsync(visit.Page);
 
@@ -188,13 +191,13 @@ public sealed class NotebookPageTests(Chromium chromium)
         Assert.NotEqual(here, there);
         for (var i = 0; i < 5; i++)
         {
-            await visit.Page.GetByRole(AriaRole.Slider, new() { Name = "How much colder than planned, slider" })
+            await visit.Page.GetByRole(AriaRole.Slider, new() { Name = ColderSlider })
                 .FillAsync($"{i}");
-            await other.GetByRole(AriaRole.Slider, new() { Name = "How much colder than planned, slider" })
+            await other.GetByRole(AriaRole.Slider, new() { Name = ColderSlider })
                 .FillAsync($"{18 - i}");
         }
-        await visit.Page.GetByRole(AriaRole.Slider, new() { Name = "How much colder than planned, slider" }).FillAsync("0");
-        await other.GetByRole(AriaRole.Slider, new() { Name = "How much colder than planned, slider" }).FillAsync("18");
+        await visit.Page.GetByRole(AriaRole.Slider, new() { Name = ColderSlider }).FillAsync("0");
+        await other.GetByRole(AriaRole.Slider, new() { Name = ColderSlider }).FillAsync("18");
         await Assertions.Expect(visit.Page.Locator(".version-now .rs-answer p").First).ToHaveTextAsync(here);
         await Assertions.Expect(other.Locator(".version-now .rs-answer p").First).ToHaveTextAsync(there);
         visit.AssertQuiet();

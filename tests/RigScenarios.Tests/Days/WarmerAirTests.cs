@@ -19,7 +19,8 @@ public sealed class WarmerAirTests
     {
         Conditions = new Conditions(Plans.Celsius(12), Plans.Celsius(18)),
         Days = new([
-            new("course", Course), new("cold", new ShootingDay { Ambient = Plans.Celsius(-3) }), new("plain", new ShootingDay())]),
+            new("course", Course), new("cold", new ShootingDay { Ambient = Plans.Celsius(-3) }),
+            new("plain", new ShootingDay())]),
     };
 
     [Fact]
