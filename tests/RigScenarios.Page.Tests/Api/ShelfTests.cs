@@ -17,7 +17,7 @@ public sealed class ShelfTests
         File.WriteAllText(Path.Combine(server.Rigs, "notes.txt"), "rigscenarios: scenario 1\n");
         var shelf = await (await server.GetAsync("/api/shelf")).JsonAsync();
         // The broken one is left out; the others stay.
-        Assert.Equal(["01-quick", "02-slow", "03-fails", "05-moves"],
+        Assert.Equal(["01-quick", "02-slow", "03-fails", "05-moves", "06-of-the-file"],
             shelf.GetProperty("notebooks").EnumerateArray().Select(notebook => notebook.Text("name")));
         Assert.Equal("What is said?", shelf.GetProperty("notebooks")[0].Text("title"));
         Assert.Equal(["own/mine.yaml", "samples/island-crossing.yaml", "samples/market-hall.yaml", "samples/night-dolly.yaml",
