@@ -80,14 +80,13 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
         var isWhole = answer.Scenario is not null;
         // Whoever drags wants the picture at once; the text only where somebody looks at it.
         var text = isWhole && !RequestJson.Flag(json, "brief") ? TextFor(place, answer.Scenario!) : null;
-        // What it rests on and what would make it work take many runs, so they come after the answer. The next change stops
-        // them.
+        // What it rests on and what would make it work take many runs, so they come after the answer, the sooner done first. The
+        // next change stops them.
         var seeks = isWhole && answer.Answer is { Verdict: Verdict.Close or Verdict.Fails };
         reply.Send("answer", writer => RigAnswerJson.Write(writer, answer, RigQuestionsJson.View(given),
             now => days.Charts(key, now), seeks, text));
         if (answer.Answer is { } first)
         {
-            // Many runs as well, and sooner done: what the answer rests on stands under it before what would change it.
             var effects = LeadingAssumptions.Find(first, cancellation: cancellation);
             reply.Send("rests-on", writer => RigAnswerJson.Write(writer, effects));
         }

@@ -188,7 +188,7 @@ public static class AnswerSentences
         return $"{(least.IsPassed ? "" : "least left: ")}{LimitSentences.Of(least, times)}{more}";
     }
 
-    private static string Upper(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+    internal static string Upper(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
     private static string Lower(string text) => text.Length == 0 ? text : char.ToLowerInvariant(text[0]) + text[1..];
 }

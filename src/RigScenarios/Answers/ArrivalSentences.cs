@@ -15,7 +15,7 @@ public static class ArrivalSentences
         if (Without(answer) is not { } missing)
             return null;
         if (answer.NothingArrives)
-            return $"{Upper(NothingArrives(answer))}.";
+            return $"{AnswerSentences.Upper(NothingArrives(answer))}.";
         var less = everything.Reserve.Time - answer.Reserve.Time;
         var cost = everything.Simulation.Completes && answer.Simulation.Completes && Math.Abs(less.Minutes) >= 1
             ? $", {AnswerTimes.Length(less)} less" : "";
@@ -45,6 +45,4 @@ public static class ArrivalSentences
     internal static string NothingArrives(RigAnswer answer) =>
         $"no battery gets there: {Without(answer)} {(answer.Staying.Count == 1 ? "stays" : "stay")} behind on "
         + string.Join(", ", answer.Staying.Select(battery => $"\"{battery.Journey}\"").Distinct());
-
-    private static string Upper(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -27,7 +27,7 @@ public sealed record AssumptionEffect(AssumedValue Value, string Path, Duration 
     public Duration Moves => Duration.FromSeconds(Math.Max(Math.Abs(Less.Seconds), Math.Abs(More.Seconds)));
 
     /// <summary>In words: "Camera A, least voltage, assumed 12 V; if it is 11 V: 7 h 6 min instead of 6 h 40 min."</summary>
-    public string Words => $"{char.ToUpperInvariant(Name[0])}{Name[1..]}, assumed {Value.Value}; if it is {Tried}: {Outcome}.";
+    public string Words => $"{AnswerSentences.Upper(Name)}, assumed {Value.Value}; if it is {Tried}: {Outcome}.";
 
     // A figure of a part names its part; one of the battery's model only itself.
     private string Name => Value.Field.Contains('.', StringComparison.Ordinal) ? Value.Name : $"the battery's {Value.Name}";
@@ -63,10 +63,6 @@ public sealed record AssumptionEffect(AssumedValue Value, string Path, Duration 
     private static string Runtime(RigAnswer answer) => (answer.Reserve.IsLowerBound ? "more than " : "")
         + AnswerTimes.Length(answer.Simulation.Runtime);
 
-    private static string? FirstStop(RigAnswer answer)
-    {
-        var stop = answer.Simulation.Devices.Values.Where(device => device is { Essential: true, FirstStop: not null })
-            .MinBy(device => device.FirstStop!.At.Seconds)?.FirstStop;
-        return stop is null ? null : new AnswerTimes(answer.Plan.Days).When(stop.At);
-    }
+    private static string? FirstStop(RigAnswer answer) => AnswerSentences.FirstStop(answer)?.FirstStop is { } stop
+        ? new AnswerTimes(answer.Plan.Days).When(stop.At) : null;
 }

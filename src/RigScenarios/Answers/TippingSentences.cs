@@ -34,22 +34,19 @@ internal static class TippingSentences
         : $", {LimitSentences.Away(Decisive(answer)!)} until it tips";
 
     /// <summary>What is told after something else that fails: ", and the wind tips it, 4.2 m/s too strong"; empty where nothing
-    /// tips
-    /// it.</summary>
+    /// tips it.</summary>
     public static string Besides(RigAnswer answer) => Decisive(answer) is not { HasForce: true, IsPassed: true } limit ? ""
         : limit.Kind == LimitKind.Gust ? $", and the wind tips it, {LimitSentences.Away(limit)} too strong"
         : ", and it tips over by itself";
 
     /// <summary>Where everything holds: "it stands: a gust of 12.9 m/s tips it, 10.0 m/s are expected"; null where nobody asked
-    /// about
-    /// wind, slope or lean.</summary>
+    /// about wind, slope or lean.</summary>
     public static string? Stands(RigAnswer answer) =>
         answer.Of(QuestionKind.Stand)?.Verdict == Verdict.Holds && Decisive(answer) is { IsPassed: false } limit
             ? $"it stands: {Clause(limit)}" : null;
 
     /// <summary>Of what was asked about the tripod's tipping what is passed; else the wind, which pushes on the slope; else the
-    /// slope
-    /// alone, else the lean that is wanted.</summary>
+    /// slope alone, else the lean that is wanted.</summary>
     private static Limit? Decisive(RigAnswer answer) => answer.Of(QuestionKind.Stand)?.Limits
         .Where(limit => limit.Kind == LimitKind.Gust || (limit.Kind == LimitKind.TipAngle
             && (limit.HasForce || answer.TheBuild.OnLegs?.WantedLean is not null)))

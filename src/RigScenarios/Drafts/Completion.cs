@@ -98,10 +98,9 @@ internal sealed class Completion
         {
             var part = Whole.FindPart(thing.Part);
             var needed = part is null || !OwnPart.IsOwn(Whole, thing.Part) ? [] : LabelQuestions.Of(thing.Question)
-                .Where(figure => figure.Needed.Contains(thing.Question) && $"parts.{thing.Part}.{figure.Path}" is var path
-                    && !filled.Contains(path) && !given.Has(path))
+                .Where(figure => figure.Needed.Contains(thing.Question))
                 .Select(figure => new MissingField($"parts.{thing.Part}.{figure.Path}", $"{part.Name}: {figure.Label}"))
-                .ToList();
+                .Where(field => !filled.Contains(field.Path) && !given.Has(field.Path)).ToList();
             missing.AddRange(needed.Where(field => !missing.Contains(field)));
             if (part is null || needed.Count > 0 || !Fits(thing, part))
                 leftOut.Add(thing.Name);
