@@ -31,8 +31,8 @@ public static class PackModel
     /// <param name="battery">Label and data sheet.</param>
     /// <param name="mass">Mass of the battery; estimated from its energy if null.</param>
     /// <param name="size">Outer size of the battery; estimated from its mass if null.</param>
-    /// <param name="capacityLeft">Part of the new capacity that is left, above 0, up to 1; as new if null.</param>
-    /// <param name="resistanceFactor">Resistance over that of the new battery, 1 or more; by the rule of <see cref="Wear"/> if
+    /// <param name="capacityLeft">Part of the new capacity that is left, above 0, up to 1.5; as new if null.</param>
+    /// <param name="resistanceFactor">Resistance over that of the new battery, above 0; by the rule of <see cref="Wear"/> if
     /// null and the capacity is known.</param>
     /// <exception cref="ArgumentException">A value lies outside its range, or the chemistry is not known; the message names
     /// it.</exception>

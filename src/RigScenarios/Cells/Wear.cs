@@ -18,26 +18,26 @@ public static class Wear
     // Below this loss the ratio of growth to loss says more about how both were measured than about the battery.
     private const double LeastLossWithRatio = 0.02;
 
-    /// <summary>Resistance over that of the new battery.</summary>
-    /// <param name="capacityLeft">Part of the new capacity that is left; above 0, up to 1.</param>
+    /// <summary>Resistance over that of the new battery; 1 where no capacity is lost.</summary>
+    /// <param name="capacityLeft">Part of the new capacity that is left; above 0.</param>
     /// <param name="growthPerLoss">k; 0 or more.</param>
     public static double ResistanceFactor(Ratio capacityLeft, double growthPerLoss) =>
-        1 + (growthPerLoss * (1 - capacityLeft.DecimalFractions));
+        1 + (growthPerLoss * Math.Max(0, 1 - capacityLeft.DecimalFractions));
 
     /// <summary>
     /// A resistance that is known, after the capacity has gone on to fall (or is taken back): it keeps the battery's own ratio of
     /// growth to loss. A battery with hardly a loss has no such ratio, and goes along the line.
     /// </summary>
-    /// <param name="resistanceFactor">Resistance over that of the new battery, as it is known; 1 or more.</param>
+    /// <param name="resistanceFactor">Resistance over that of the new battery, as it is known; above 0.</param>
     /// <param name="from">Part of the new capacity that was left then.</param>
     /// <param name="to">Part of the new capacity that is left now.</param>
     /// <param name="growthPerLoss">k, for the line.</param>
-    /// <returns>1 or more.</returns>
+    /// <returns>1 or more; where it is known to be less, not less than that.</returns>
     public static double Further(double resistanceFactor, Ratio from, Ratio to, double growthPerLoss)
     {
         var (before, after) = (1 - from.DecimalFractions, 1 - to.DecimalFractions);
-        return before >= LeastLossWithRatio
+        return before >= LeastLossWithRatio && resistanceFactor >= 1
             ? 1 + ((resistanceFactor - 1) * after / before)
-            : Math.Max(1, resistanceFactor + (growthPerLoss * (after - before)));
+            : Math.Max(Math.Min(1, resistanceFactor), resistanceFactor + (growthPerLoss * (after - before)));
     }
 }

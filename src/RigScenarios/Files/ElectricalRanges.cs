@@ -16,4 +16,10 @@ internal static class ElectricalRanges
         ElectricCurrent.FromAmperes(200), "10 A");
 
     public static readonly QuantityFormat<Ratio> Shares = new(Ratio.FromPercent(1), Ratio.FromPercent(100), "92 %");
+
+    /// <summary>Capacity left over that of the label: one that was measured may hold more.</summary>
+    public static readonly QuantityFormat<Ratio> CapacityLeft = new(Ratio.FromPercent(1), Ratio.FromPercent(120), "92 %");
+
+    /// <summary>Resistance over that of a new battery: one that was measured may have less.</summary>
+    public static readonly NumberFormat ResistanceGrowth = new(0.5, 20);
 }

@@ -15,7 +15,8 @@ public static class ScenarioWear
     /// <see cref="Wear"/>.
     /// </summary>
     /// <param name="scenario">The scenario.</param>
-    /// <param name="by">Part of the new capacity that is lost besides; below 0 for less worn. What is left ends at 100 % and at
+    /// <param name="by">Part of the new capacity that is lost besides; below 0 for less worn. What is left ends at 100 %, or
+    /// at what the scenario says if that is more, and at
     /// <see cref="LeastLeft"/>. 0 gives the scenario as it is.</param>
     public static Scenario MoreWorn(this Scenario scenario, Ratio by)
     {
@@ -46,7 +47,8 @@ public static class ScenarioWear
     {
         var before = left ?? Ratio.FromPercent(100);
         var after = Ratio.FromPercent(Math.Round(
-            Math.Clamp(before.Percent - by.Percent, Math.Min(LeastLeft.Percent, before.Percent), 100), 3));
+            Math.Clamp(before.Percent - by.Percent, Math.Min(LeastLeft.Percent, before.Percent),
+                Math.Max(100, before.Percent)), 3));
         return (after, growth is { } known
             ? Math.Round(Wear.Further(known, before, after, GrowthPerLoss(scenario, item)), 4) : null);
     }

@@ -86,8 +86,8 @@ public class CellTests
     public void Age_outside_its_range_is_refused()
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => new Age(Ratio.Zero, 1));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new Age(Ratio.FromDecimalFractions(1.01), 1));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new Age(Ratio.FromDecimalFractions(0.8), 0.9));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new Age(Ratio.FromDecimalFractions(1.51), 1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new Age(Ratio.FromDecimalFractions(0.8), 0));
         Assert.Throws<ArgumentOutOfRangeException>(() => Age.New with { ResistanceFactor = double.NaN });
     }
 
