@@ -1,0 +1,94 @@
+using MathNet.Numerics.LinearAlgebra;
+
+namespace RigScenarios.Numerics;
+
+/// <summary>A sum of squares to be made least.</summary>
+internal interface ILeastSquares
+{
+    /// <summary>The residuals at a place.</summary>
+    double[] Residuals(double[] at);
+
+    /// <summary>The residuals at a place and their derivatives, a row each.</summary>
+    (double[] Residuals, Matrix<double> Slopes) Linearize(double[] at);
+}
+
+/// <summary>Where a minimisation ended.</summary>
+/// <param name="At">The best place.</param>
+/// <param name="Cost">The sum of squares there.</param>
+/// <param name="Found">Whether it is the minimum, and not only where the steps ran out.</param>
+internal sealed record LeastSquaresEnd(double[] At, double Cost, bool Found);
+
+/// <summary>The Levenberg-Marquardt method: a step of Gauss and Newton, shortened until the sum falls.</summary>
+/// <remarks>D. W. Marquardt, "An algorithm for least-squares estimation of nonlinear parameters", J. SIAM 11 (1963) 431-441
+/// (from memory). The loop is short, and when it stops is part of what is promised; so it stands here.</remarks>
+internal static class LevenbergMarquardt
+{
+    private const double StepShare = 1e-4;
+    private const double CostShare = 1e-9;
+
+    /// <summary>Looks for the least sum of squares.</summary>
+    /// <param name="problem">The residuals; priors among them, so that each unknown is held by something.</param>
+    /// <param name="start">Where to begin.</param>
+    /// <param name="held">The unknown that stays where it is; -1 for none.</param>
+    /// <param name="mostSteps">Steps, tried or taken, after which it gives up.</param>
+    /// <param name="cancellation">Stops it.</param>
+    public static LeastSquaresEnd Minimise(
+        ILeastSquares problem, double[] start, int held, int mostSteps, CancellationToken cancellation)
+    {
+        var at = (double[])start.Clone();
+        var (residuals, slopes) = problem.Linearize(at);
+        var cost = Sum(residuals);
+        var damping = 1e-3;
+        var lastGain = false;
+        for (var tried = 0; tried < mostSteps; tried++)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            var normal = slopes.TransposeThisAndMultiply(slopes);
+            var downhill = slopes.TransposeThisAndMultiply(Vector<double>.Build.Dense(residuals)).Negate();
+            if (held >= 0)
+                Hold(normal, downhill, held);
+            var deviations = normal.Inverse().Diagonal().PointwiseSqrt();
+            var damped = normal.Clone();
+            for (var k = 0; k < at.Length; k++)
+                damped[k, k] *= 1 + damping;
+            var step = damped.Cholesky().Solve(downhill);
+            var small = Enumerable.Range(0, at.Length).All(k => Math.Abs(step[k]) < StepShare * deviations[k]);
+            var next = at.Select((value, k) => value + step[k]).ToArray();
+            var nextCost = Sum(problem.Residuals(next));
+            if (!(nextCost <= cost))
+            {
+                // So near the bottom only rounding is left.
+                if (small && damping <= 1e-3)
+                    return new LeastSquaresEnd(at, cost, Found: true);
+                damping *= 10;
+                continue;
+            }
+
+            var littleGain = cost - nextCost < CostShare * cost;
+            (at, cost) = (next, nextCost);
+            if (small || (littleGain && lastGain))
+                return new LeastSquaresEnd(at, cost, Found: true);
+            lastGain = littleGain;
+            damping = Math.Max(1e-12, damping / 10);
+            (residuals, slopes) = problem.Linearize(at);
+        }
+
+        return new LeastSquaresEnd(at, cost, Found: false);
+    }
+
+    private static void Hold(Matrix<double> normal, Vector<double> downhill, int held)
+    {
+        normal.ClearRow(held);
+        normal.ClearColumn(held);
+        normal[held, held] = 1;
+        downhill[held] = 0;
+    }
+
+    private static double Sum(double[] residuals)
+    {
+        var sum = 0.0;
+        foreach (var one in residuals)
+            sum += one * one;
+        return double.IsNaN(sum) ? double.PositiveInfinity : sum;
+    }
+}
