@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using RigScenarios.Numerics;
 
 namespace RigScenarios.Batteries;
@@ -163,6 +164,7 @@ internal sealed class DrivenPack
     }
 
     /// <summary>An exponential lag over one step.</summary>
+    [StructLayout(LayoutKind.Auto)]
     private readonly struct Decay
     {
         public Decay(double ratio)

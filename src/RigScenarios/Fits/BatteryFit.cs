@@ -75,8 +75,8 @@ public static class BatteryFit
     /// By how much each note misses what all others say of it, in its deviations, the worst first; of a note with two figures
     /// the worse.
     /// </summary>
-    /// <remarks>The deleted residual, exact to first order: R. D. Cook, S. Weisberg, Residuals and Influence in Regression (1982),
-    /// ch. 2 (from memory).</remarks>
+    /// <remarks>The deleted residual, exact to first order: R. D. Cook, S. Weisberg, Residuals and Influence in
+    /// Regression (1982), ch. 2 (from memory).</remarks>
     private static List<NoteMiss> Misses(FitModel model, FitMinimum minimum, double[] at, Matrix<double> covariance,
         CancellationToken cancellation)
     {

@@ -80,7 +80,8 @@ public sealed record RunStretch(Duration? Length, IReadOnlyList<RunState> States
 {
     /// <summary>One state all the time, to the end.</summary>
     /// <param name="devices">Mean power of each device that ran.</param>
-    public static RunStretch ToTheEnd(OrderedMap<Power> devices) => new(null, [new RunState(Ratio.FromDecimalFractions(1), devices)]);
+    public static RunStretch ToTheEnd(OrderedMap<Power> devices) =>
+        new(null, [new RunState(Ratio.FromDecimalFractions(1), devices)]);
 }
 
 /// <summary>A state of the rig: which devices drew how much.</summary>

@@ -68,7 +68,8 @@ public sealed record FitPriors
         }
     } = ElectricPotential.FromVolts(0.02);
 
-    /// <summary>The priors of a battery of the age that an aging model gives; one scale for all loads, from data sheets.</summary>
+    /// <summary>The priors of a battery of the age that an aging model gives; one scale for all loads, from data
+    /// sheets.</summary>
     /// <param name="age">Its age; <see cref="Age.New"/> for a new one.</param>
     public static FitPriors Of(Age age)
     {
@@ -83,6 +84,7 @@ public sealed record FitPriors
     private static NormalPrior Aged(double factor, double newDeviation)
     {
         var mean = Math.Log(factor);
-        return new NormalPrior(mean, Math.Sqrt((newDeviation * newDeviation) + (AgingDeviation * AgingDeviation * mean * mean)));
+        var aging = AgingDeviation * mean;
+        return new NormalPrior(mean, Math.Sqrt((newDeviation * newDeviation) + (aging * aging)));
     }
 }

@@ -62,9 +62,9 @@ public sealed record FitProblem
         foreach (var (i, stretch) in run.Stretches.Index())
         {
             var last = i == run.Stretches.Count - 1;
-            if (stretch.Length is null != last)
-                yield return $"{name}, stretch {i + 1}: {(last ? "has" : "has no")} length; accepted: a length for each stretch but the "
-                    + "last one, which goes on to the end.";
+            if ((stretch.Length is null) != last)
+                yield return $"{name}, stretch {i + 1}: {(last ? "has a" : "has no")} length; accepted: a length for each "
+                    + "stretch but the last one, which goes on to the end.";
             else if (stretch.Length is { } length && !(length.Seconds > 0 && double.IsFinite(length.Seconds)))
                 yield return $"{name}, stretch {i + 1}: lasts {length.Seconds:G6} s; accepted: above 0 s.";
             if (stretch.States.Any(state => state.Share.DecimalFractions is not (>= 0 and <= 1)))
@@ -77,13 +77,17 @@ public sealed record FitProblem
             if (run.Wiring is { } wiring)
             {
                 var devices = wiring.Elements.OfType<Device>().Select(device => device.Name).ToHashSet(StringComparer.Ordinal);
-                foreach (var missing in stretch.States.SelectMany(state => state.Devices.Keys).Distinct().Where(one => !devices.Contains(one)))
-                    yield return $"{name}, stretch {i + 1}: \"{missing}\" is no device of its wiring; its devices: {string.Join(", ", devices)}.";
+                foreach (var missing in stretch.States.SelectMany(state => state.Devices.Keys).Distinct()
+                    .Where(one => !devices.Contains(one)))
+                {
+                    yield return $"{name}, stretch {i + 1}: \"{missing}\" is no device of its wiring; its devices: "
+                        + $"{string.Join(", ", devices)}.";
+                }
             }
         }
 
-        if (run.EndedBy is { } device && run.Wiring?.Elements.OfType<Device>().FirstOrDefault(one => one.Name == device)?.MinimumVoltage
-            is null)
+        if (run.EndedBy is { } device
+            && run.Wiring?.Elements.OfType<Device>().FirstOrDefault(one => one.Name == device)?.MinimumVoltage is null)
             yield return $"{name} was ended by \"{device}\", which is no device with a minimum voltage in its wiring.";
     }
 
@@ -95,21 +99,23 @@ public sealed record FitProblem
             yield return $"Two logs are called {twice.Key}; accepted: a name of its own for each.";
         foreach (var note in Notes)
         {
-            if (note.Runtime is null == note.StillRunning is null)
-                yield return $"Note {note.Id} has {(note.Runtime is null ? "neither" : "both")} a run-time and a time at which it still "
-                    + "ran; accepted: one of the two.";
+            if ((note.Runtime is null) == (note.StillRunning is null))
+                yield return $"Note {note.Id} has {(note.Runtime is null ? "neither" : "both")}: a run-time, a time at which it "
+                    + "still ran; accepted: one of the two.";
             if (note.PercentShown is not null && note.StillRunning is null)
                 yield return $"Note {note.Id} has a percentage shown, but no time at which it still ran.";
             foreach (var problem in ProblemsOf($"Note {note.Id}", note.Run))
                 yield return problem;
         }
 
-        foreach (var log in Logs.Where(log => log.Devices.Count > 0 && !(log.Devices.Values.Sum(power => (double)power.Watts) > 0)))
+        foreach (var log in Logs.Where(log => log.Devices.Count > 0
+            && !(log.Devices.Values.Sum(power => (double)power.Watts) > 0)))
             yield return $"The devices of log {log.Id} draw nothing; accepted: above 0 W, or no devices.";
         foreach (var test in Tests)
         {
             if (!(test.Factor > 0 && double.IsFinite(test.Factor)) || !(test.Deviation > 0 && double.IsFinite(test.Deviation)))
-                yield return $"A test of {test.Quantity} gave {test.Factor:G6} with a deviation of {test.Deviation:G6}; accepted: above 0.";
+                yield return $"A test of {test.Quantity} gave {test.Factor:G6} with a deviation of {test.Deviation:G6}; "
+                    + "accepted: above 0.";
             if (test.Quantity == BenchQuantity.DevicePower && !Scales(test.Device))
                 yield return $"A meter was on \"{test.Device}\", whose draw is no unknown of this fit; accepted: "
                     + (Priors.Devices.Count > 0 ? string.Join(", ", Priors.Devices.Keys) : "no device, for all together") + ".";

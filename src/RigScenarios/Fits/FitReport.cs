@@ -67,7 +67,8 @@ internal sealed class FitReport(
         {
             var error = Math.Sqrt(covariance[k, k]);
             var reach = NormalTail.Of95Percent * error;
-            var plain = new FitEstimate(model.Unknowns[k], model.Priors[k], At[k], error, At[k] - reach, At[k] + reach, false, null);
+            var plain = new FitEstimate(
+                model.Unknowns[k], model.Priors[k], At[k], error, At[k] - reach, At[k] + reach, false, null);
             if (model.Problem.Options.ChecksIntervals)
             {
                 var (atLow, atHigh, low, high, byProfile) = check.Look(k);
@@ -90,8 +91,10 @@ internal sealed class FitReport(
         var outputs = model.Predictors[number].At(At, cancellation);
         var time = model.Data.Index().First(item => item.Item.Note == number);
         var miss = minimum.Miss(time.Index, outputs[0]);
-        return new FittedNote(note.Id, Duration.FromSeconds(Math.Exp(outputs[0])),
-            outputs.Length > 1 ? Ratio.FromDecimalFractions(outputs[1]) : null, time.Item.IsBound ? -miss : miss, leftOut[number]);
+        return new FittedNote(
+            note.Id, Duration.FromSeconds(Math.Exp(outputs[0])),
+            outputs.Length > 1 ? Ratio.FromDecimalFractions(outputs[1]) : null, time.Item.IsBound ? -miss : miss,
+            leftOut[number]);
     }
 
     private FittedLog Log(int number, double[] predicted, CancellationToken cancellation)

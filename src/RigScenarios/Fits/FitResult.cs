@@ -29,7 +29,8 @@ public sealed record FitResult
     /// <summary>Number of data: run-times, percents, blocks, mean powers, tests; without bounds and notes left out.</summary>
     public required int Data { get; init; }
 
-    /// <summary>f, how many times all deviations were widened, because the data scatter more than assumed; 1 if they don't.</summary>
+    /// <summary>f, how many times all deviations were widened, because the data scatter more than assumed; 1 if they
+    /// don't.</summary>
     public required double Inflation { get; init; }
 
     /// <summary>Notes that were left out because they fit to nothing else, in the order in which they went.</summary>

@@ -34,7 +34,8 @@ internal sealed class IntervalCheck(
     private double Ratio(int unknown, double away)
     {
         // The others go along as they are correlated: near the bottom that is already the answer.
-        var start = best.At.Select((value, k) => value + (away * covariance[unknown, k] / covariance[unknown, unknown])).ToArray();
+        var along = covariance.Row(unknown) * (away / covariance[unknown, unknown]);
+        var start = best.At.Select((value, k) => value + along[k]).ToArray();
         start[unknown] = best.At[unknown] + away;
         var end = LevenbergMarquardt.Minimise(minimum, start, unknown, MostSteps, cancellation);
         return (end.Cost - best.Cost) / (inflation * inflation * Growth);

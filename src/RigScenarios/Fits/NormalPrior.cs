@@ -5,7 +5,8 @@ namespace RigScenarios.Fits;
 /// <summary>
 /// What is believed of one unknown before anything is measured: a normal distribution. It counts like one measurement.
 /// </summary>
-/// <remarks>For capacity, resistance and loads the unknown is a natural logarithm, so that a small deviation is a share.</remarks>
+/// <remarks>For capacity, resistance and loads the unknown is a natural logarithm, so that a small deviation
+/// is a share.</remarks>
 public sealed record NormalPrior
 {
     /// <param name="mean">Its middle; finite.</param>
