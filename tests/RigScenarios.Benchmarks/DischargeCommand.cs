@@ -20,13 +20,14 @@ internal static class DischargeCommand
 
         var file = DischargeCaseReader.Read(arguments[0]);
         var options = new DischargeOptions { TimeLimit = file.TimeLimit, SeriesPoints = 0 };
-        var text = new StringBuilder("id,t_end_s,cause,z_end,T_end_K,V_end\n");
+        var text = new StringBuilder("id,t_end_s,cause,z_end,zn_end,T_end_K,V_end\n");
         foreach (var one in file.Cases)
         {
             var result = Discharge.Run(one.Pack, one.Ambient, one.Start, one.Demand, options);
             text.Append(CultureInfo.InvariantCulture,
                 $"{Quoted(one.Id)},{result.EndTime.Seconds:G12},{result.Cause.InWords()},"
-                + $"{result.EndStateOfCharge.DecimalFractions:G12},{result.EndTemperature.Kelvins:G12},"
+                + $"{result.EndStateOfCharge.DecimalFractions:G12},{result.EndNearCharge.DecimalFractions:G12},"
+                + $"{result.EndTemperature.Kelvins:G12},"
                 + $"{result.EndVoltage?.Volts:G12}\n");
         }
 

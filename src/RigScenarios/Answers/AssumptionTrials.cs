@@ -11,7 +11,16 @@ namespace RigScenarios.Answers;
 /// <param name="Path">The field that replaces it.</param>
 /// <param name="Usual">The values that are tried.</param>
 /// <param name="OnlyAtRest">Whether it has no part in the days, only in balance, tripod and joints.</param>
-internal sealed record AssumptionTrial(AssumedValue Value, string Path, UsualRange Usual, bool OnlyAtRest);
+internal sealed record AssumptionTrial(AssumedValue Value, string Path, UsualRange Usual, bool OnlyAtRest)
+{
+    /// <summary>A field that is set beside it, so that the trial changes nothing else; null for none.</summary>
+    public AssignedField? Beside { get; init; }
+}
+
+/// <summary>A field and its text.</summary>
+/// <param name="Path">The field.</param>
+/// <param name="Text">Its text.</param>
+internal sealed record AssignedField(string Path, string Text);
 
 /// <summary>
 /// What is varied of an answer's assumptions, and how far: to the ends of what is usual where whoever assumed it knows them.
@@ -38,7 +47,7 @@ internal static class AssumptionTrials
         foreach (var (value, path, atRest) in values.Where(one => one.Path is not null && told.Add(one.Path!)))
         {
             if ((value.Usual ?? Range(value)) is { } usual)
-                yield return new(value, path!, usual, atRest);
+                yield return new(value, path!, usual, atRest) { Beside = Beside(answer, value, path!) };
         }
     }
 
@@ -90,6 +99,16 @@ internal static class AssumptionTrials
             return planned ? $"batteries.{battery}.{field}" : $"builds.{answer.Build}.battery.{field}";
         var item = planned ? turn!.Item : answer.TheBuild.Battery.Item;
         return scenario.Kit.TryGetValue(item, out var thing) ? $"parts.{thing.Part}.battery.{field}" : null;
+    }
+
+    // A resistance of its own would take away the battery's second well, if the near share were not given beside it.
+    private static AssignedField? Beside(RigAnswer answer, AssumedValue value, string path)
+    {
+        if (value.Field is not ("resistance-0" or "resistance-1" or "resistance-2"))
+            return null;
+        var values = answer.Simulation.Assumed.Values.First(one => one.Contains(value));
+        return values.FirstOrDefault(one => one.Field == "near-share") is { Value: not "1" } share
+            ? new(path.Replace(value.Field, share.Field, StringComparison.Ordinal), share.Value) : null;
     }
 
     private static UsualRange? Range(AssumedValue value)

@@ -18,6 +18,8 @@ internal static class AssumedText
 
     public static string KilojoulesPerMole(MolarEnergy value) => $"{value.KilojoulesPerMole:G4} kJ/mol";
 
+    public static string Number(double value) => $"{value:G3}";
+
     public static string Celsius(Temperature value) => $"{value.DegreesCelsius:G4} °C";
 
     public static string Kilograms(Mass value) => $"{value.Kilograms:G3} kg";

@@ -23,6 +23,13 @@ internal sealed class AssumptionLog
     public T Add<T>(string field, string name, Sourced<T> value, Func<T, string> inWords) =>
         Add(field, name, value.Value, inWords, value.Why, value.Source);
 
+    /// <summary>Notes a chemistry's value with the ends of what is usual, and gives it back.</summary>
+    public T Add<T>(string field, string name, Sourced<T> value, Func<T, string> inWords, UsualRange? usual)
+    {
+        values.Add(new AssumedValue(field, name, inWords(value.Value), value.Why, value.Source) { Usual = usual });
+        return value.Value;
+    }
+
     /// <summary>The named chemistry; NMC if none is named.</summary>
     public CellChemistry Chemistry(string? name) => name is not null
         ? CellChemistries.Find(name)

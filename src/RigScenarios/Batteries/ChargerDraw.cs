@@ -18,8 +18,12 @@ internal enum ChargePhase
 /// <summary>Within what a pack is charged.</summary>
 /// <param name="LowestKelvin">K.</param>
 /// <param name="HighestKelvin">K.</param>
-/// <param name="UpTo">The state of charge at which the charge ends, if nothing ends it before.</param>
-internal sealed record ChargeWindow(double LowestKelvin, double HighestKelvin, double UpTo = 1);
+/// <param name="UpTo">The state of charge at which the charge ends, if nothing ends it before; a full near well does.</param>
+internal sealed record ChargeWindow(double LowestKelvin, double HighestKelvin, double UpTo = 1)
+{
+    /// <summary>Stands for a rest, which nothing ends.</summary>
+    public static ChargeWindow Rest { get; } = new(0, double.PositiveInfinity, double.PositiveInfinity);
+}
 
 /// <summary>What a charger does in plain numbers.</summary>
 /// <param name="Amperes">Charging current, A.</param>

@@ -10,8 +10,13 @@ namespace RigScenarios.Batteries;
 /// <param name="Voltage1">v1, V of one group.</param>
 /// <param name="Voltage2">v2, V of one group.</param>
 /// <param name="Kelvin">T, K.</param>
+/// <param name="Lag">w, how far the near well lags behind the state of charge; 0 for a pack with one well.</param>
 [StructLayout(LayoutKind.Auto)]
-internal readonly record struct PackState(double Charge, double Voltage1, double Voltage2, double Kelvin);
+internal readonly record struct PackState(double Charge, double Voltage1, double Voltage2, double Kelvin, double Lag = 0)
+{
+    /// <summary>zn, state of charge of the near well.</summary>
+    public double Near => Charge - Lag;
+}
 
 /// <summary>The draw at the terminals in plain numbers: I = Current + Conductance·V + Power/V.</summary>
 /// <param name="Power">P, W.</param>
@@ -34,15 +39,19 @@ internal readonly record struct CircuitPoint(double Voltage, double Current);
 /// <summary>Eight states side by side, one in each lane.</summary>
 [StructLayout(LayoutKind.Auto)]
 internal readonly record struct StateLanes(
-    Vector512<double> Charge, Vector512<double> Voltage1, Vector512<double> Voltage2, Vector512<double> Kelvin)
+    Vector512<double> Charge, Vector512<double> Voltage1, Vector512<double> Voltage2, Vector512<double> Kelvin,
+    Vector512<double> Lag)
 {
+    /// <summary>zn, state of charge of the near well.</summary>
+    public Vector512<double> Near => Charge - Lag;
+
     /// <summary>The same state in all lanes.</summary>
     public static StateLanes Same(in PackState state) => new(
         Vector512.Create(state.Charge), Vector512.Create(state.Voltage1), Vector512.Create(state.Voltage2),
-        Vector512.Create(state.Kelvin));
+        Vector512.Create(state.Kelvin), Vector512.Create(state.Lag));
 
     /// <summary>The state in one lane.</summary>
-    public PackState this[int lane] => new(Charge[lane], Voltage1[lane], Voltage2[lane], Kelvin[lane]);
+    public PackState this[int lane] => new(Charge[lane], Voltage1[lane], Voltage2[lane], Kelvin[lane], Lag[lane]);
 }
 
 /// <summary>What the circuit does in eight states, one in each lane.</summary>
@@ -69,10 +78,13 @@ internal struct CircuitLanes
     /// <summary>dz/dt, 1/s.</summary>
     public Vector512<double> ChargeRate;
 
+    /// <summary>1/tau(T), how fast the two wells even out, 1/s; not set for a pack with one well.</summary>
+    public Vector512<double> ExchangeRate;
+
     /// <summary>Heat that the pack makes, W.</summary>
     public Vector512<double> Heat;
 
-    /// <summary>Power at the open-circuit voltage, W.</summary>
+    /// <summary>What the cells give, W: current times open-circuit voltage, and the heat of mixing of the two wells.</summary>
     public Vector512<double> ChemicalPower;
 
     /// <summary>Voltage and current in one lane.</summary>
@@ -82,7 +94,7 @@ internal struct CircuitLanes
 /// <summary>
 /// The algebra of the discharge model at one moment: from state and draw to voltage, current and rates; for eight states at once,
 /// because a step
-/// looks at eight places. The open-circuit piece and the temperature band are given, so that all of it is smooth within a step.
+/// looks at eight places. The open-circuit pieces and the temperature band are given, so that all of it is smooth within a step.
 /// </summary>
 internal static class Circuit
 {
@@ -92,13 +104,11 @@ internal static class Circuit
     // short run.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Solve(
-        PackParameters pack, in MonotoneCubic.Piece piece, in TemperatureBand band, in TerminalDraw draw, in StateLanes state,
-        Vector512<double> air,
+        PackParameters pack, in StepPieces pieces, in TerminalDraw draw, in StateLanes state, Vector512<double> air,
         out CircuitLanes point)
     {
-        var along = state.Charge - Vector512.Create(piece.Start);
-        var openCircuit = (((((along * piece.C3) + Vector512.Create(piece.C2)) * along) + Vector512.Create(piece.C1)) * along)
-            + Vector512.Create(piece.C0);
+        ref readonly var band = ref pieces.Band;
+        var openCircuit = OpenCircuit(pieces.Near, state.Near);
         var factor = double.IsNaN(band.Floor)
             ? Vector512.Exp((Vector512<double>.One / state.Kelvin * pack.ActivationTemperature)
                 - Vector512.Create(pack.ActivationTemperature / PackParameters.ReferenceTemperature))
@@ -148,5 +158,30 @@ internal static class Circuit
             point.Heat -= point.ChemicalPower * (1 - charger.ChargeFactor);
             point.ChemicalPower *= charger.ChargeFactor;
         }
+
+        if (pack.HasFarWell)
+            Mix(pack, pieces, state, usable, openCircuit, ref point);
+    }
+
+    // The exchange of the two wells and its heat, which is never below zero: charge goes from the higher voltage to the lower one.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private static void Mix(PackParameters pack, in StepPieces pieces, in StateLanes state, Vector512<double> usable,
+        Vector512<double> openCircuit, ref CircuitLanes point)
+    {
+        point.ExchangeRate = Vector512.Exp(Vector512.Create(pack.ExchangeLogarithm)
+            - (Vector512<double>.One / state.Kelvin * pack.ExchangeActivationTemperature));
+        var far = OpenCircuit(pieces.Far, state.Charge + (state.Lag * pack.FarPerLag));
+        var mixing = usable * state.Lag * point.ExchangeRate * (far - openCircuit)
+            * (pack.Groups * pack.ChargePerUnit * pack.NearShare);
+        point.Heat += mixing;
+        point.ChemicalPower += mixing;
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector512<double> OpenCircuit(in MonotoneCubic.Piece piece, Vector512<double> charge)
+    {
+        var along = charge - Vector512.Create(piece.Start);
+        return (((((along * piece.C3) + Vector512.Create(piece.C2)) * along) + Vector512.Create(piece.C1)) * along)
+            + Vector512.Create(piece.C0);
     }
 }

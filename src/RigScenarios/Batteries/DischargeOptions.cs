@@ -54,8 +54,8 @@ public sealed record DischargeOptions
         }
     }
 
-    /// <summary>The run stops with <see cref="EndCause.WatchedCharge"/> when the state of charge falls to this, 0…1. Nothing is
-    /// watched if null.</summary>
+    /// <summary>The run stops with <see cref="EndCause.WatchedCharge"/> when the state of charge that the terminals
+    /// see, that of the near well, falls to this, 0…1. Nothing is watched if null.</summary>
     public Ratio? WatchedCharge
     {
         get;

@@ -53,8 +53,11 @@ public sealed record DischargeResult(
     IReadOnlyList<DischargePoint> Series,
     EnergyAccount Energies)
 {
-    /// <summary>State of charge at the end.</summary>
+    /// <summary>State of charge at the end: what is left behind, and comes back with rest or warmth.</summary>
     public Ratio EndStateOfCharge => FinalState.StateOfCharge;
+
+    /// <summary>State of charge of the near well at the end: what the terminals see.</summary>
+    public Ratio EndNearCharge => FinalState.NearCharge;
 
     /// <summary>Pack temperature at the end.</summary>
     public Temperature EndTemperature => FinalState.Temperature!.Value;

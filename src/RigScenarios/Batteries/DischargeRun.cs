@@ -14,15 +14,11 @@ internal sealed class DischargeRun
     // right before a power limit, where the current turns with an infinite slope.
     private const double ShortestStep = 1e-4;
 
-    // How far a temperature, K, passes the edge of its band before the next holds: a pack that rests on an edge must not flicker.
-    private const double BandOverlap = 1e-9;
-
-    private const int LastNode = Collocation.Count - 1;
-
     private readonly PackParameters pack;
     private readonly DischargeOptions options;
     private readonly DemandCursor cursor;
     private readonly DischargeStep step;
+    private readonly SmoothRange range;
     private readonly EndConditions conditions;
     private readonly SeriesRecorder recorder;
     private readonly RunObserver? observer;
@@ -35,8 +31,6 @@ internal sealed class DischargeRun
     private PackState state;
     private double time;
     private double nextLength;
-    private int piece;
-    private int band;
     private double charge;
     private double delivered;
     private double chemical;
@@ -66,22 +60,25 @@ internal sealed class DischargeRun
         this.observer = observer;
         ambientKelvin = ambient.Kelvins;
         this.ambientSlope = ambientSlope;
-        startKelvin = start.Temperature?.Kelvins ?? ambientKelvin;
-        state = new PackState(start.StateOfCharge.DecimalFractions, start.Voltage1.Volts, start.Voltage2.Volts, startKelvin);
+        state = start.State(ambientKelvin);
+        if (!pack.HasFarWell)
+            state = state with { Lag = 0 };
+        startKelvin = state.Kelvin;
         firstLengths = new double[cursor.Count];
         time = cursor.Start;
         limit = cursor.Start + (options.TimeLimit ?? DischargeOptions.LongestRun).Seconds;
         step = new DischargeStep(this.pack, ambientSlope);
         conditions = new EndConditions(this.pack, options.WatchedVoltage?.Volts, options.WatchedCharge?.DecimalFractions, charge);
         recorder = new SeriesRecorder(options.SeriesPoints);
-        piece = PieceBelow(state.Charge);
-        band = BandOf(startKelvin);
+        range = new SmoothRange(pack, state, options.RelativeTolerance);
     }
 
     /// <summary>Runs to the end.</summary>
     public DischargeResult Run(CancellationToken cancellation)
     {
-        ChooseByDirection();
+        // A start on the edge of two ranges: the one towards which temperature or charge moves.
+        Begin(afresh: true, 0);
+        range.ChooseByDirection(state, NearRate, step.HeatingRate);
         var afterStep = true;
         var theta = 0.0;
         while (true)
@@ -105,8 +102,8 @@ internal sealed class DischargeRun
                 firstLengths[cursor.Index] = step.Length;
             var toTarget = step.Length == target - time;
 
-            theta = LeavesSmoothRange(out var nextPiece, out var nextBand);
-            var endState = theta == 1 ? step.States[LastNode] : step.StateAt(theta);
+            theta = range.LeavesAt(step);
+            var endState = theta == 1 ? step.States[Collocation.Count - 1] : step.StateAt(theta);
             step.Solve(theta, endState, out var endPoint);
 
             var cause = conditions.FirstWithin(step, theta, endPoint, endState, out var eventTheta);
@@ -126,7 +123,7 @@ internal sealed class DischargeRun
             if (cause is { } found)
                 return End(found, atStep: false, endPoint[0]);
 
-            (piece, band) = (nextPiece, nextBand);
+            range.Pass();
             afterStep = false;
             if (!stepEnds)
                 continue;
@@ -138,9 +135,13 @@ internal sealed class DischargeRun
 
     private double AirKelvin => ambientKelvin + (ambientSlope * (time - cursor.Start));
 
+    // d(zn)/dt at the start of the step, 1/s.
+    private double NearRate => pack.HasFarWell
+        ? (step.First.ChargeRate[0] / pack.NearShare) + (state.Lag * step.First.ExchangeRate[0]) : step.First.ChargeRate[0];
+
     private void Begin(bool afresh, double lastTheta)
     {
-        step.Hold(pack.OpenCircuit.Pieces[piece], pack.Bands[band], cursor.Draw, AirKelvin);
+        step.Hold(range.At(state), cursor.Draw, AirKelvin);
         if (afresh)
             step.Begin(state);
         else
@@ -149,14 +150,8 @@ internal sealed class DischargeRun
 
     private void TakeStep(double remaining)
     {
-        var length = nextLength;
-
-        // The next point of the open-circuit table; a little beyond, so that the step reaches it.
-        var rate = -step.First.ChargeRate[0];
-        if (rate > 0)
-            length = Math.Min(length, (1.05 * Math.Max(0, state.Charge - step.Piece.Start) / rate) + 1e-6);
-        else if (rate < 0 && piece < pack.OpenCircuit.Pieces.Length - 1)
-            length = Math.Min(length, (1.05 * Math.Max(0, step.Piece.End - state.Charge) / -rate) + 1e-6);
+        // To the next point of the open-circuit table, a little beyond, so that the step reaches it.
+        var length = Math.Min(nextLength, range.TimeToPoint(state.Near, NearRate));
         if (length > 0.9 * remaining)
             length = remaining;
         else if (length > 0.5 * remaining)
@@ -180,49 +175,6 @@ internal sealed class DischargeRun
     private static double Growth(double ratio, double most) =>
         Math.Min(most, 0.9 * Math.Pow(Math.Max(ratio, 1e-12), -1.0 / Collocation.Count));
 
-    // Where the step leaves its open-circuit piece or its temperature band; 1 if it doesn't.
-    private double LeavesSmoothRange(out int nextPiece, out int nextBand)
-    {
-        var theta = 1.0;
-        (nextPiece, nextBand) = (piece, band);
-        var knot = step.Piece.Start;
-        if (piece > 0 && step.States.Charge[LastNode] <= knot)
-        {
-            theta = PlaceOfCharge(knot);
-            nextPiece = piece - 1;
-        }
-        else if (piece < pack.OpenCircuit.Pieces.Length - 1 && step.States.Charge[LastNode] >= step.Piece.End)
-        {
-            theta = PlaceOfCharge(step.Piece.End);
-            nextPiece = piece + 1;
-        }
-
-        var current = step.Band;
-        for (var i = 1; i < Collocation.Count; i++)
-        {
-            var kelvin = step.States.Kelvin[i];
-            if (kelvin >= current.From - BandOverlap && kelvin <= current.To + BandOverlap)
-                continue;
-            var isColder = kelvin < current.From;
-            var (edge, neighbour) = isColder ? (current.From - BandOverlap, band - 1) : (current.To + BandOverlap, band + 1);
-            var crossing = PlaceOfTemperature(edge, Collocation.Nodes[i - 1], Collocation.Nodes[i]);
-            if (crossing < theta)
-            {
-                theta = crossing;
-                (nextPiece, nextBand) = (piece, neighbour);
-            }
-
-            break;
-        }
-
-        return theta;
-    }
-
-    private double PlaceOfCharge(double knot) => RootBracket.Root(at => step.ChargeAt(at) - knot, 0, 1, 1e-14);
-
-    private double PlaceOfTemperature(double edge, double low, double high) =>
-        RootBracket.Root(at => step.StateAt(at).Kelvin - edge, low, high, 1e-14);
-
     private void Record(double theta, in CircuitPoint endPoint, in PackState endState, bool atStep)
     {
         if (!recorder.Enabled)
@@ -242,25 +194,6 @@ internal sealed class DischargeRun
         heatToAmbient += integrals.HeatToAmbient;
     }
 
-    private int PieceBelow(double z)
-    {
-        // On a point of the table the lower piece holds: the charge falls.
-        var index = pack.OpenCircuit.IndexOf(z);
-        return index > 0 && z <= pack.OpenCircuit.Pieces[index].Start ? index - 1 : index;
-    }
-
-    private int BandOf(double kelvin) => Math.Max(0, Array.FindLastIndex(pack.Bands, one => kelvin >= one.From));
-
-    // A start on the edge of two bands or pieces: the one towards which temperature or charge moves.
-    private void ChooseByDirection()
-    {
-        Begin(afresh: true, 0);
-        if (band > 0 && state.Kelvin == pack.Bands[band].From && step.HeatingRate < 0)
-            band--;
-        if (step.First.ChargeRate[0] > 0 && state.Charge >= step.Piece.End && piece < pack.OpenCircuit.Pieces.Length - 1)
-            piece++;
-    }
-
     private DischargeResult End(EndCause cause, bool atStep, in CircuitPoint point)
     {
         var none = cause == EndCause.PowerLimit && atStep;
@@ -273,14 +206,7 @@ internal sealed class DischargeRun
             cause,
             atStep,
             cursor.Finished,
-            new DischargeStart
-            {
-                StateOfCharge = Ratio.FromDecimalFractions(Math.Clamp(state.Charge, 0, 1)),
-                Temperature = Temperature.FromKelvins(state.Kelvin),
-                Voltage1 = ElectricPotential.FromVolts(state.Voltage1),
-                Voltage2 = ElectricPotential.FromVolts(state.Voltage2),
-                DemandOffset = Duration.FromSeconds(cursor.OffsetOf(time)),
-            },
+            DischargeStart.Of(state) with { DemandOffset = Duration.FromSeconds(cursor.OffsetOf(time)) },
             none ? null : ElectricPotential.FromVolts(point.Voltage),
             none ? null : ElectricCurrent.FromAmperes(point.Current),
             recorder.Points(),

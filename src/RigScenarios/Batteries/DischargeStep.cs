@@ -6,7 +6,7 @@ namespace RigScenarios.Batteries;
 
 /// <summary>
 /// One step of the integration: exponential collocation. The drivers of the state (I·rho of the resistor-capacitor pairs, dz/dt,
-/// heat) are
+/// the lag of the near well, heat) are
 /// polynomials through the nodes of the step; what they do to the state follows exactly, also where the step is long
 /// against a time constant. The drivers are found by fixed-point iteration; the same formulas give the state anywhere in the
 /// step.
@@ -23,6 +23,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
     private const int Count = Collocation.Count;
     private const int LargestIterations = 25;
 
+    private readonly LagBranch? lag = pack.HasFarWell ? new LagBranch(pack) : null;
     private readonly double thermalRate = pack.HeatConductance / pack.HeatCapacity;
 
     // What the rising ambient takes from the difference of temperature, as a heat: W.
@@ -40,8 +41,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
     private CircuitLanes first;
     private StateLanes states;
     private CircuitLanes circuits;
-    private MonotoneCubic.Piece piece;
-    private TemperatureBand band;
+    private StepPieces pieces;
     private TerminalDraw draw;
     private Trend pairTrend;
     private Trend chargeTrend;
@@ -52,11 +52,8 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
     private Vector512<double> chargeRate;
     private Vector512<double> heat;
 
-    /// <summary>The open-circuit piece that holds in this step.</summary>
-    public ref readonly MonotoneCubic.Piece Piece => ref piece;
-
-    /// <summary>The temperature band that holds in this step.</summary>
-    public ref readonly TemperatureBand Band => ref band;
+    /// <summary>What holds throughout this step.</summary>
+    public ref readonly StepPieces Pieces => ref pieces;
 
     /// <summary>The draw at the terminals in this step.</summary>
     public ref readonly TerminalDraw Draw => ref draw;
@@ -77,8 +74,8 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
     public double HeatingRate => (first.Heat[0] / pack.HeatCapacity) - (thermalRate * (start.Kelvin - ambient));
 
     /// <summary>Sets what holds in the next step, and the temperature of the air at its start, K.</summary>
-    public void Hold(in MonotoneCubic.Piece openCircuit, in TemperatureBand temperatures, in TerminalDraw demanded, double air) =>
-        (piece, band, draw, ambient) = (openCircuit, temperatures, demanded, air);
+    public void Hold(in StepPieces smooth, in TerminalDraw demanded, double air) =>
+        (pieces, draw, ambient) = (smooth, demanded, air);
 
     /// <summary>Sets the state at the start of a step that goes on from the last one, which ended at <paramref name="theta"/> of
     /// its length.</summary>
@@ -87,6 +84,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
         pairTrend = Trend.Of(pairCoefficients, theta, Length);
         chargeTrend = Trend.Of(chargeCoefficients, theta, Length);
         heatTrend = Trend.Of(heatCoefficients, theta, Length);
+        lag?.Continue(theta);
         Set(state);
     }
 
@@ -95,13 +93,14 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
     public void Begin(in PackState state)
     {
         pairTrend = chargeTrend = heatTrend = default;
+        lag?.Begin();
         Set(state);
     }
 
     /// <summary>Solves the circuit in the state at θ of the step, with the piece, the band and the draw of this step; in all
     /// lanes the same.</summary>
     public void Solve(double theta, in PackState state, out CircuitLanes point) =>
-        Circuit.Solve(pack, in piece, in band, in draw, StateLanes.Same(state),
+        Circuit.Solve(pack, in pieces, in draw, StateLanes.Same(state),
             Vector512.Create(ambient + (theta * Length * ambientSlope)), out point);
 
     /// <summary>
@@ -114,6 +113,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
     {
         Length = length;
         Guess();
+        lag?.Guess(length, first);
         Collocation.Branch(Collocation.Places, length / pack.TimeConstant1, weights1, out var decay1);
         Collocation.Branch(Collocation.Places, length / pack.TimeConstant2, weights2, out var decay2);
         Collocation.Branch(Collocation.Places, length * thermalRate, weightsHeat, out var decayHeat);
@@ -125,9 +125,11 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
         var converged = false;
         for (var iteration = 0; iteration < LargestIterations && !converged; iteration++)
         {
-            states = StatesWith(Collocation.Places, weights1, weights2, weightsHeat, weightsCharge, decay1, decay2, decayHeat);
-            Circuit.Solve(pack, in piece, in band, in draw, in states, air, out circuits);
-            converged = Vector512.LessThanOrEqualAll(Vector512.Abs(circuits.PairDriver - pairDriver), pairLimit)
+            states = StatesWith(Collocation.Places, weights1, weights2, weightsHeat, weightsCharge, decay1, decay2, decayHeat,
+                lag is null ? Vector512<double>.Zero : lag.Along());
+            Circuit.Solve(pack, in pieces, in draw, in states, air, out circuits);
+            converged = lag is null || lag.Settles(circuits, states.Lag, tolerance);
+            converged &= Vector512.LessThanOrEqualAll(Vector512.Abs(circuits.PairDriver - pairDriver), pairLimit)
                 && Vector512.LessThanOrEqualAll(Vector512.Abs(circuits.Heat - heat), heatLimit);
             (pairDriver, chargeRate, heat) = (circuits.PairDriver, circuits.ChargeRate, circuits.Heat);
         }
@@ -135,12 +137,19 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
         Collocation.Coefficients(pairDriver, pairCoefficients);
         Collocation.Coefficients(chargeRate, chargeCoefficients);
         Collocation.Coefficients(heat, heatCoefficients);
+        lag?.Close();
         error = converged ? Deviation() : double.PositiveInfinity;
         return converged;
     }
 
     /// <summary>State of charge at θ of the step.</summary>
     public double ChargeAt(double theta) => start.Charge + (Length * Collocation.Integral(chargeCoefficients, theta));
+
+    /// <summary>State of charge of the near well at θ of the step.</summary>
+    public double NearAt(double theta) => lag is null ? ChargeAt(theta) : ChargeAt(theta) - lag.At(theta);
+
+    /// <summary>State of charge of the far well at θ of the step of a pack that has one.</summary>
+    public double FarAt(double theta) => ChargeAt(theta) + (lag!.At(theta) * pack.FarPerLag);
 
     /// <summary>The state at θ of the step, 0…1 (a little beyond is allowed).</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -155,7 +164,8 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
         Collocation.Branch(place, Length / pack.TimeConstant2, at2, out var decay2);
         Collocation.Branch(place, Length * thermalRate, atHeat, out var decayHeat);
         Collocation.Branch(place, 0, atCharge, out _);
-        return StatesWith(place, at1, at2, atHeat, atCharge, decay1, decay2, decayHeat)[0];
+        return StatesWith(place, at1, at2, atHeat, atCharge, decay1, decay2, decayHeat,
+            lag is null ? Vector512<double>.Zero : Vector512.Create(lag.At(theta)))[0];
     }
 
     /// <summary>Charge (A·s), delivered and chemical energy and heat to the air (J), from the start of the step to θ.</summary>
@@ -174,6 +184,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
     {
         start = state;
         Solve(0, state, out first);
+        lag?.Set(state.Lag, first);
     }
 
     // First values of the drivers for the iteration: the course of the step before, where this one goes on from it; else they are
@@ -196,14 +207,16 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
         ReadOnlySpan<Vector512<double>> onCharge,
         Vector512<double> decay1,
         Vector512<double> decay2,
-        Vector512<double> decayHeat) => new(
+        Vector512<double> decayHeat,
+        Vector512<double> lags) => new(
             (Collocation.Weighted(onCharge, chargeRate) * Length) + Vector512.Create(start.Charge),
             (Collocation.Weighted(on1, pairDriver) * (Length * pack.Resistance1 / pack.TimeConstant1))
                 + (decay1 * start.Voltage1),
             (Collocation.Weighted(on2, pairDriver) * (Length * pack.Resistance2 / pack.TimeConstant2))
                 + (decay2 * start.Voltage2),
             (Collocation.Weighted(onHeat, heat - Vector512.Create(slopeHeat)) * (Length / pack.HeatCapacity))
-                + (decayHeat * (start.Kelvin - ambient)) + AmbientAt(places));
+                + (decayHeat * (start.Kelvin - ambient)) + AmbientAt(places),
+            lags);
 
     /// <summary>What the places of the step were like; those beyond θ, which it does not reach, stand for its end.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -231,6 +244,8 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
         var error = Relative(circuits.PairDriver);
         error = Math.Max(error, Relative(circuits.ChargeRate));
         error = Math.Max(error, 0.03 * Relative(circuits.Heat));
+        if (lag is not null)
+            error = Math.Max(error, 0.3 * lag.Deviation(states.Lag));
         return Math.Max(error, 0.3 * Relative(circuits.Voltage));
 
         static double Relative(Vector512<double> values)

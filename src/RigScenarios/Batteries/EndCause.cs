@@ -8,7 +8,7 @@ public enum EndCause
     /// <summary>The pack's terminal voltage fell to its cut-off.</summary>
     VoltageCutoff,
 
-    /// <summary>The state of charge fell to zero.</summary>
+    /// <summary>The state of charge of the near well fell to zero.</summary>
     Empty,
 
     /// <summary>The pack cannot deliver the demand at any voltage.</summary>
@@ -26,10 +26,10 @@ public enum EndCause
     /// <summary>The terminal voltage fell to the voltage that the run was asked to watch.</summary>
     WatchedVoltage,
 
-    /// <summary>The state of charge fell to the one that the run was asked to watch.</summary>
+    /// <summary>The state of charge of the near well fell to the one that the run was asked to watch.</summary>
     WatchedCharge,
 
-    /// <summary>A charge: the state of charge rose to one.</summary>
+    /// <summary>A charge: the state of charge of the near well rose to one, or that of the pack to the one asked for.</summary>
     Full,
 
     /// <summary>A charge: the pack's temperature fell to the lower end of its charge window.</summary>

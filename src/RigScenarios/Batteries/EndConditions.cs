@@ -19,7 +19,9 @@ internal sealed class EndConditions
         [EndCause.PowerLimit, EndCause.WatchedVoltage, EndCause.WatchedCharge, EndCause.VoltageCutoff, EndCause.Empty,
             EndCause.OverCurrent, EndCause.OverTemperature];
 
-    // The power limit stands first in each order; a charge has none.
+    // The power limit stands first in each order; a charge has none, and a rest ends at nothing.
+    private static readonly EndCause[] OrderOfRest = [EndCause.PowerLimit];
+
     private static readonly EndCause[] OrderOfCharge =
         [EndCause.PowerLimit, EndCause.WatchedVoltage, EndCause.Full, EndCause.OverTemperature, EndCause.UnderTemperature];
 
@@ -42,7 +44,7 @@ internal sealed class EndConditions
     public EndConditions(PackParameters pack, double? watchedVoltage, double? watchedCharge = null, ChargeWindow? charge = null)
     {
         charges = charge is not null;
-        order = charges ? OrderOfCharge : watchedCharge is null ? Order : OrderWithCharge;
+        order = charge == ChargeWindow.Rest ? OrderOfRest : charges ? OrderOfCharge : watchedCharge is null ? Order : OrderWithCharge;
         this.watchedCharge = watchedCharge ?? 0;
         fullCharge = charge?.UpTo ?? 1;
         minimumTemperature = charge?.LowestKelvin ?? 0;
@@ -103,9 +105,9 @@ internal sealed class EndConditions
         EndCause.PowerLimit => point.PowerMargin,
         EndCause.WatchedVoltage => point.Watched - Vector512.Create(watchedVoltage),
         EndCause.VoltageCutoff => point.Voltage - Vector512.Create(cutoffVoltage),
-        EndCause.Empty => state.Charge,
-        EndCause.WatchedCharge => state.Charge - Vector512.Create(watchedCharge),
-        EndCause.Full => Vector512.Create(fullCharge) - state.Charge,
+        EndCause.Empty => state.Near,
+        EndCause.WatchedCharge => state.Near - Vector512.Create(watchedCharge),
+        EndCause.Full => Vector512.Min(Vector512.Create(fullCharge) - state.Charge, Vector512<double>.One - state.Near),
         EndCause.UnderTemperature => state.Kelvin - Vector512.Create(minimumTemperature),
         EndCause.OverCurrent => Vector512.Create(maximumCurrent) - point.Current,
         _ => Vector512.Create(maximumTemperature) - state.Kelvin,

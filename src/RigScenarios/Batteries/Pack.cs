@@ -221,6 +221,41 @@ public sealed record Pack
         }
     } = UsableCapacity.Full;
 
+    /// <summary>Share of the charge in the near well, c: the terminals see this part alone. Above 0, up to 1; 1 (one well) if not
+    /// given.</summary>
+    public double NearShare
+    {
+        get;
+        init
+        {
+            Require.AboveUpTo(value, 0, 1, "");
+            field = value;
+        }
+    } = 1;
+
+    /// <summary>Time constant of the exchange between the two wells at 25 °C, tauX; above 0. Of no effect where all of the charge
+    /// is near.</summary>
+    public Duration ExchangeTime
+    {
+        get;
+        init
+        {
+            Require.Positive(value.Seconds, "s");
+            field = value;
+        }
+    } = Kollmeyer2020.ExchangeTime;
+
+    /// <summary>Activation energy of the exchange, EX; 0 or more. Of no effect where all of the charge is near.</summary>
+    public MolarEnergy ExchangeActivationEnergy
+    {
+        get;
+        init
+        {
+            Require.NotNegative(value.JoulesPerMole, "J/mol");
+            field = value;
+        }
+    } = Kollmeyer2020.ExchangeActivationEnergy;
+
     /// <summary>Least value of the resistance factor in the warm, rhoMin; 0…1. 0 (no floor) if not given.</summary>
     public double ResistanceFloor
     {

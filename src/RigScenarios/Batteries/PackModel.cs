@@ -54,8 +54,10 @@ public static class PackModel
             AssumedText.AmpereHours,
             "label energy over label voltage", new Citation("", "definition of the label's energy", null, "",
                 Standing.CommonPractice));
-        var product = chemistry.SustainedResistanceOhmAmpereHours;
-        var split = chemistry.ResistanceSplit;
+        var cold = ColdSet(battery, chemistry);
+        var product = cold.SustainedResistanceOhmAmpereHours;
+        var hasFarWell = (battery.NearShare ?? cold.NearShare.Value) < 1;
+        var split = cold.ResistanceSplit;
         var sustained = product.Value / capacity.AmpereHours;
         var resistanceWhy = $"{product.Value:G3} Ω·Ah over the capacity, share of {{0:P0}}: {product.Why}; {split.Why}";
 
@@ -63,8 +65,8 @@ public static class PackModel
         {
             SeriesGroups = groups,
             Capacity = capacity,
-            OpenCircuitVoltage = battery.OpenCircuitVoltage is { } table
-                ? new OpenCircuitVoltage(table)
+            OpenCircuitVoltage = battery.OpenCircuitVoltage is { } openCircuit
+                ? new OpenCircuitVoltage(openCircuit)
                 : log.Add("open-circuit-voltage", "open-circuit voltage of a group", chemistry.OpenCircuitVoltage,
                     AssumedText.Range),
             // A table of the file's own ends where its cells are full; nobody says more of them.
@@ -93,12 +95,19 @@ public static class PackModel
                 "usual for a camera pack with its plate contacts",
                 Citation.CommonPractice("20 mΩ for leads, switch and contacts")),
             ActivationEnergy = battery.ActivationEnergy ?? log.Add("activation-energy", "growth of resistance in the cold",
-                chemistry.ActivationEnergy, AssumedText.KilojoulesPerMole),
+                cold.ActivationEnergy, AssumedText.KilojoulesPerMole),
             ResistanceFloor = battery.ResistanceFloor
                 ?? log.Add("resistance-floor", "least resistance factor in the warm", chemistry.ResistanceFloor, x => $"{x:G3}"),
-            UsableCapacity = battery.UsableCapacity is { } cold
-                ? new UsableCapacity(cold)
-                : log.Add("usable-capacity", "usable capacity in the cold", chemistry.UsableCapacity, AssumedText.Range),
+            UsableCapacity = battery.UsableCapacity is { } table
+                ? new UsableCapacity(table)
+                : log.Add("usable-capacity", "usable capacity in the cold", cold.UsableCapacity, AssumedText.Range),
+            NearShare = battery.NearShare ?? log.Add("near-share", "share of the charge that the terminals see", cold.NearShare,
+                AssumedText.Number, cold.NearShare.Value < 1 ? new("0.5", "0.6") : null),
+            ExchangeTime = battery.ExchangeTime ?? (hasFarWell ? log.Add("exchange-time", "time in which the rest of it follows",
+                cold.ExchangeTime, AssumedText.Seconds, new("7.7 s", "10.5 s")) : cold.ExchangeTime.Value),
+            ExchangeActivationEnergy = battery.ExchangeActivationEnergy ?? (hasFarWell ? log.Add("exchange-activation-energy",
+                "how much slower the rest follows in the cold", cold.ExchangeActivationEnergy, AssumedText.KilojoulesPerMole,
+                new("68 kJ/mol", "74 kJ/mol")) : cold.ExchangeActivationEnergy.Value),
             HeatCapacity = battery.HeatCapacity ?? HeatCapacity(battery, mass, chemistry, log),
             HeatConductance = battery.HeatConductance ?? HeatConductance(battery, mass, size, chemistry, log),
             CutoffVoltage = battery.CutoffVoltage ?? log.Add(
@@ -114,6 +123,18 @@ public static class PackModel
             Age = log.Age(capacityLeft, resistanceFactor, chemistry),
         };
         return new PackAssumptions(pack, log.Values);
+    }
+
+    // The values for two wells and those for one must not be mixed: who gives a cold table or resistances gives what the cold does
+    // as a whole, unless they say that there are two wells.
+    private static CellChemistry ColdSet(Battery battery, CellChemistry chemistry)
+    {
+        if (battery.NearShare is { } share)
+            return share < 1 ? chemistry : chemistry.OneWell;
+        var saysExchange = battery.ExchangeTime is not null || battery.ExchangeActivationEnergy is not null;
+        var givesCold = battery.UsableCapacity is not null
+            || (battery.Resistance0 ?? battery.Resistance1 ?? battery.Resistance2) is not null;
+        return givesCold && !saysExchange ? chemistry.OneWell : chemistry;
     }
 
     private static int Groups(ElectricPotential voltage, CellChemistry chemistry) =>

@@ -28,6 +28,11 @@ internal sealed class PackParameters
         MaximumCurrent = pack.MaximumCurrent.Amperes;
         MaximumTemperature = pack.MaximumTemperature.Kelvins;
         OpenCircuit = pack.OpenCircuitVoltage.Curve;
+        NearShare = pack.NearShare;
+        LagPerCharge = (1 - NearShare) / NearShare;
+        FarPerLag = NearShare / (1 - NearShare);
+        ExchangeActivationTemperature = pack.ExchangeActivationEnergy.JoulesPerMole / GasConstant;
+        ExchangeLogarithm = (ExchangeActivationTemperature / ReferenceTemperature) - Math.Log(pack.ExchangeTime.Seconds);
         Bands = TemperatureBand.Of(pack.UsableCapacity, pack.ResistanceFloor, ActivationTemperature);
     }
 
@@ -62,7 +67,7 @@ internal sealed class PackParameters
     public double HeatCapacity { get; }
 
     /// <summary>G, W/K.</summary>
-    public double HeatConductance { get; }
+    public double HeatConductance { get; private set; }
 
     /// <summary>Vcut, V of the pack.</summary>
     public double CutoffVoltage { get; }
@@ -76,9 +81,41 @@ internal sealed class PackParameters
     /// <summary>U(z), V of one group.</summary>
     public MonotoneCubic OpenCircuit { get; }
 
+    /// <summary>c, share of the charge in the near well.</summary>
+    public double NearShare { get; }
+
+    /// <summary>Whether there is a second well.</summary>
+    public bool HasFarWell => NearShare < 1;
+
+    /// <summary>(1 - c)/c: how far the near well lags for each part of the charge that is drawn.</summary>
+    public double LagPerCharge { get; }
+
+    /// <summary>c/(1 - c): how far the far well is above the mean for each part that the near one lags behind it.</summary>
+    public double FarPerLag { get; }
+
+    /// <summary>EX over the gas constant, K.</summary>
+    public double ExchangeActivationTemperature { get; }
+
+    /// <summary>The logarithm of 1/tau(T), in 1/s, without its part in 1/T.</summary>
+    public double ExchangeLogarithm { get; }
+
     /// <summary>Temperature ranges in which kappa is one straight line and the resistance factor one formula, from cold to
     /// warm.</summary>
     public TemperatureBand[] Bands { get; }
+
+    /// <summary>The same pack in a place where its heat conductance is another one.</summary>
+    /// <param name="factor">How many times that in still air.</param>
+    public PackParameters WithConductance(double factor)
+    {
+        if (factor == 1)
+            return this;
+        var other = (PackParameters)MemberwiseClone();
+        other.HeatConductance = factor * HeatConductance;
+        return other;
+    }
+
+    /// <summary>1/tau, how fast the two wells even out, 1/s, at a temperature in K.</summary>
+    public double ExchangeRateAt(double kelvin) => Math.Exp(ExchangeLogarithm - (ExchangeActivationTemperature / kelvin));
 
     /// <summary>rho, how many times their resistance at 25 °C the groups have, at a temperature in K.</summary>
     public double ResistanceFactorAt(double kelvin)

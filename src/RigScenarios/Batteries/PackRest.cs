@@ -1,11 +1,12 @@
 using MathNet.Numerics.Integration;
 using RigScenarios.Numerics;
+using UnitsNet;
 
 namespace RigScenarios.Batteries;
 
 /// <summary>
-/// A pack at rest: the circuit at no current, in closed form. The pairs decay, the temperature follows that of the place, a
-/// little charge goes by itself.
+/// A pack at rest: the circuit at no current. The pairs decay, the two wells even out, the temperature follows that of the place,
+/// a little charge goes by itself. All of that in closed form, as long as the heat of mixing of the wells warms nothing.
 /// </summary>
 internal static class PackRest
 {
@@ -14,6 +15,9 @@ internal static class PackRest
     public const double SelfDischargePerSecond = 0.03 / (30 * 86400.0);
 
     private const double SelfDischargeKelvin = 293.15;
+
+    // A heat of mixing that warms the pack by less than this, K, is left out.
+    private const double LeastWarming = 1e-3;
 
     /// <summary>The state after a rest.</summary>
     /// <param name="pack">The pack.</param>
@@ -31,11 +35,19 @@ internal static class PackRest
         double At(double time) => KelvinAfter(pack, start, ambientKelvin, ambientSlope, factor, time);
         var lost = GaussLegendreRule.Integrate(time => Math.Pow(2, (At(time) - SelfDischargeKelvin) / 10), 0, seconds,
             20) * SelfDischargePerSecond;
+        var charge = Math.Max(0, state.Charge - lost);
+        if (state.Lag != 0 && WarmingByMixing(pack, state) > LeastWarming)
+        {
+            var mixed = Mixed(pack.WithConductance(factor), state, ambientKelvin, ambientSlope, seconds);
+            return mixed with { Charge = charge, Lag = Within(pack, charge, mixed.Lag) };
+        }
+
         return new PackState(
-            Math.Max(0, state.Charge - lost),
+            charge,
             state.Voltage1 * Math.Exp(-seconds / pack.TimeConstant1),
             state.Voltage2 * Math.Exp(-seconds / pack.TimeConstant2),
-            At(seconds));
+            At(seconds),
+            state.Lag == 0 ? 0 : Within(pack, charge, state.Lag * Math.Exp(-Exchanged(pack, At, factor, seconds))));
     }
 
     /// <summary>The first time, s, at which the temperature lies within [low, high]; infinite if that is not before the
@@ -67,6 +79,43 @@ internal static class PackRest
 
         return double.PositiveInfinity;
     }
+
+    // The integral of 1/tau(T) over the rest: while the temperature settles, and afterwards.
+    private static double Exchanged(PackParameters pack, Func<double, double> kelvinAt, double factor, double seconds)
+    {
+        var settled = Math.Min(seconds, 5 * pack.HeatCapacity / Math.Max(pack.HeatConductance * factor, 1e-9));
+        double Between(double from, double to) => to > from
+            ? GaussLegendreRule.Integrate(time => pack.ExchangeRateAt(kelvinAt(time)), from, to, 20) : 0;
+        return Between(0, settled) + Between(settled, seconds);
+    }
+
+    // What evening out the wells would warm the pack by, K, if no heat left it; a little more than that.
+    private static double WarmingByMixing(PackParameters pack, in PackState state)
+    {
+        var far = state.Charge + (state.Lag * pack.FarPerLag);
+        return pack.Groups * pack.ChargePerUnit * pack.NearShare * state.Lag
+            * (pack.OpenCircuit.At(far) - pack.OpenCircuit.At(state.Near)) / pack.HeatCapacity;
+    }
+
+    // A run in which nothing is drawn.
+    private static PackState Mixed(PackParameters pack, in PackState state, double ambientKelvin, double ambientSlope,
+        double seconds)
+    {
+        var end = new DischargeRun(
+            pack,
+            Temperature.FromKelvins(ambientKelvin),
+            DischargeStart.Of(state),
+            new DemandCursor([default], [seconds], 0),
+            new DischargeOptions { TimeLimit = Duration.FromSeconds(seconds), SeriesPoints = 0 },
+            observer: null,
+            ambientSlope,
+            ChargeWindow.Rest).Run(CancellationToken.None).FinalState;
+        return end.State(end.Temperature!.Value.Kelvins);
+    }
+
+    // Self-discharge takes from both wells alike; neither falls below empty.
+    private static double Within(PackParameters pack, double charge, double lag) =>
+        Math.Clamp(lag, pack.FarPerLag > 0 ? -charge / pack.FarPerLag : -1, charge);
 
     private static double KelvinAfter(PackParameters pack, double kelvin, double ambientKelvin, double ambientSlope,
         double factor, double time)

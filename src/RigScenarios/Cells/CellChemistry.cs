@@ -44,6 +44,30 @@ public sealed record CellChemistry
     /// <summary>Least resistance factor in the warm.</summary>
     public required Sourced<double> ResistanceFloor { get; init; }
 
+    /// <summary>Share of the charge in the near well; 1 for one well.</summary>
+    public required Sourced<double> NearShare { get; init; }
+
+    /// <summary>Time constant of the exchange between the two wells at 25 °C.</summary>
+    public required Sourced<Duration> ExchangeTime { get; init; }
+
+    /// <summary>Activation energy of the exchange.</summary>
+    public required Sourced<MolarEnergy> ExchangeActivationEnergy { get; init; }
+
+    /// <summary>
+    /// The same with the values that belong to a single well: the usable capacity, resistance and activation energy of a model
+    /// without an exchange. The two sets must not be mixed.
+    /// </summary>
+    public CellChemistry OneWell => this with
+    {
+        NearShare = ValuesOfOneWell.NearShare,
+        UsableCapacity = ValuesOfOneWell.UsableCapacity,
+        SustainedResistanceOhmAmpereHours = ValuesOfOneWell.SustainedResistanceOhmAmpereHours,
+        ActivationEnergy = ValuesOfOneWell.ActivationEnergy,
+    };
+
+    /// <summary>What takes the place of the values for two wells.</summary>
+    public required OneWellValues ValuesOfOneWell { get; init; }
+
     /// <summary>
     /// Growth of the resistance, as a share of the new one, over the loss of capacity, as a share of the new one: k of
     /// <see cref="Wear"/>.
@@ -70,3 +94,12 @@ public sealed record CellChemistry
 /// <param name="TimeConstant1">First time constant.</param>
 /// <param name="TimeConstant2">Second time constant.</param>
 public sealed record ResistanceSplit(double Share0, double Share1, double Share2, Duration TimeConstant1, Duration TimeConstant2);
+
+/// <summary>The values of a chemistry that belong to a single well, fitted without an exchange.</summary>
+/// <param name="NearShare">Share of the charge in the near well: 1.</param>
+/// <param name="UsableCapacity">Usable part of the capacity over cell temperature, which holds all that the cold does.</param>
+/// <param name="SustainedResistanceOhmAmpereHours">Sustained resistance of one group times its capacity at 25 °C, Ω·Ah.</param>
+/// <param name="ActivationEnergy">Activation energy of the sustained resistance.</param>
+public sealed record OneWellValues(
+    Sourced<double> NearShare, Sourced<UsableCapacity> UsableCapacity, Sourced<double> SustainedResistanceOhmAmpereHours,
+    Sourced<MolarEnergy> ActivationEnergy);

@@ -83,6 +83,16 @@ internal static class BatteryFormat
         Fields<Battery>.OptionalGroup("usable-capacity", new ListFormat<UsableCapacityPoint>(UsableCapacityPoint, 100),
             battery => battery.UsableCapacity, (battery, value) =>
             battery with { UsableCapacity = value }, "Usable share of the capacity by cell temperature."),
+        Fields<Battery>.Optional("near-share", new NumberFormat(0.05, 1), battery => battery.NearShare,
+            (battery, value) => battery with { NearShare = value },
+            "Share of the charge that the terminals see; the rest follows, slowly in the cold. 1 with a cold table or resistances "
+                + "of one's own."),
+        Fields<Battery>.Optional("exchange-time", Seconds, battery => battery.ExchangeTime,
+            (battery, value) => battery with { ExchangeTime = value }, "Time constant at 25 °C with which the rest follows."),
+        Fields<Battery>.Optional("exchange-activation-energy",
+            new QuantityFormat<MolarEnergy>(MolarEnergy.FromKilojoulesPerMole(0), MolarEnergy.FromKilojoulesPerMole(150),
+            "71 kJ/mol"), battery => battery.ExchangeActivationEnergy, (battery, value) =>
+            battery with { ExchangeActivationEnergy = value }, "Activation energy of that: how much slower in the cold."),
         Fields<Battery>.Optional("charge-voltage", PartFormat.Volts, battery => battery.ChargeVoltage,
             (battery, value) => battery with { ChargeVoltage = value },
             "Voltage of the pack to which its charger charges it; that of the full cells if left out."),

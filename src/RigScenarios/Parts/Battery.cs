@@ -68,6 +68,16 @@ public sealed record Battery
     /// outside.</summary>
     public IReadOnlyList<UsableCapacityPoint>? UsableCapacity { get; init; }
 
+    /// <summary>Share of the charge that lies near the surface of the electrodes, above 0, up to 1: the terminals see this part
+    /// alone. 1 for a battery whose charge can all be had at once.</summary>
+    public double? NearShare { get; init; }
+
+    /// <summary>Time constant with which charge moves from the far part to the near one, at 25 °C.</summary>
+    public Duration? ExchangeTime { get; init; }
+
+    /// <summary>Activation energy of that exchange: how much slower it is in the cold.</summary>
+    public MolarEnergy? ExchangeActivationEnergy { get; init; }
+
     /// <summary>Voltage of the pack to which its charger charges it; null if not known. Above 0.</summary>
     public ElectricPotential? ChargeVoltage { get; init; }
 

@@ -92,13 +92,7 @@ internal sealed class SimulatedBattery
 
     public bool IsReady => Charge >= ReadyFrom;
 
-    public DischargeStart StartState => new()
-    {
-        StateOfCharge = Ratio.FromDecimalFractions(Math.Clamp(state.Charge, 0, 1)),
-        Temperature = Temperature.FromKelvins(state.Kelvin),
-        Voltage1 = ElectricPotential.FromVolts(state.Voltage1),
-        Voltage2 = ElectricPotential.FromVolts(state.Voltage2),
-    };
+    public DischargeStart StartState => DischargeStart.Of(state);
 
     /// <summary>Goes to rest in its own place, or where the air and the factor are given.</summary>
     public void Rest(BatteryPlace place, double time, AirTemperature? air = null, double factor = 1)
@@ -294,7 +288,5 @@ internal sealed class SimulatedBattery
     private PackState AtFirst(double time) =>
         new(Battery.Charge.DecimalFractions, 0, 0, Battery.StartTemperature?.Kelvins ?? restAmbient.At(time).Kelvin);
 
-    private void Take(DischargeStart end) =>
-        state = new PackState(end.StateOfCharge.DecimalFractions, end.Voltage1.Volts, end.Voltage2.Volts,
-            end.Temperature!.Value.Kelvins);
+    private void Take(DischargeStart end) => state = end.State(state.Kelvin);
 }

@@ -32,6 +32,7 @@ internal static class DischargeCaseReader
         var before = problems.Count;
         var ambient = fields.Positive(element, "ambientK");
         var charge = fields.Number(element, "initialSoc", value => value is >= 0 and <= 1, "from 0 to 1");
+        var near = fields.Number(element, "initialNearSoc", value => value is >= 0 and <= 1, "from 0 to 1", otherwise: charge);
         var startKelvin = fields.Number(element, "initialTemperatureK", value => value > 0, "above 0", otherwise: ambient);
         var segments = ReadDemand(element, fields);
         var pack = ReadPack(element, fields, problems);
@@ -42,7 +43,7 @@ internal static class DischargeCaseReader
             pack,
             Temperature.FromKelvins(ambient),
             new DischargeStart { StateOfCharge = Ratio.FromDecimalFractions(charge),
-                Temperature = Temperature.FromKelvins(startKelvin) },
+                SurfaceLag = Ratio.FromDecimalFractions(charge - near), Temperature = Temperature.FromKelvins(startKelvin) },
             new Demand(segments.Select(one => new DemandSegment(
                 Duration.FromSeconds(one.Seconds),
                 Power.FromWatts(one.Watts),
@@ -81,12 +82,15 @@ internal static class DischargeCaseReader
         var activation = fields.NotNegative(element, "pack.activationEnergyJPerMol");
         var heatCapacity = fields.Positive(element, "pack.heatCapacityJPerK");
         var conductance = fields.NotNegative(element, "pack.heatConductanceWPerK");
-        var left = fields.Number(element, "pack.capacityFactor", value => value is > 0 and <= 1, "above 0, up to 1");
-        var growth = fields.Number(element, "pack.resistanceFactor", value => value >= 1, "1 or more");
+        var left = fields.Number(element, "pack.capacityFactor", value => value is > 0 and <= 1.5, "above 0, up to 1.5");
+        var growth = fields.Positive(element, "pack.resistanceFactor");
         var cutoff = fields.Positive(element, "pack.cutoffVoltageV");
         var current = fields.Positive(element, "pack.maxCurrentA");
         var kelvin = fields.Positive(element, "pack.maxTemperatureK");
         var floor = fields.Number(element, "pack.resistanceFloor", value => value is >= 0 and <= 1, "from 0 to 1", otherwise: 0);
+        var nearShare = fields.Number(element, "pack.nearShare", value => value is > 0 and <= 1, "above 0, up to 1", otherwise: 1);
+        var exchange = fields.Number(element, "pack.exchangeTimeS", value => value > 0, "above 0", otherwise: 1);
+        var exchangeActivation = fields.NotNegative(element, "pack.exchangeActivationEnergyJPerMol", otherwise: 0);
         var openCircuit = Table(fields, "pack.ocvTable", () => OpenCircuitVoltage.FromTable(
             fields.Numbers(element, "pack.ocvTable.soc"), fields.Numbers(element, "pack.ocvTable.voltageV")), problems);
         var usable = CaseFields.Find(element, "pack.usableFraction", out _)
@@ -116,6 +120,9 @@ internal static class DischargeCaseReader
             Age = new Age(Ratio.FromDecimalFractions(left), growth),
             UsableCapacity = usable,
             ResistanceFloor = floor,
+            NearShare = nearShare,
+            ExchangeTime = Duration.FromSeconds(exchange),
+            ExchangeActivationEnergy = MolarEnergy.FromJoulesPerMole(exchangeActivation),
         };
     }
 

@@ -27,6 +27,8 @@ public class ReferenceDischargeChecks
         Assert.Equal(expected.Segments, result.SegmentsFinished);
         Assert.Equal(expected.EndSeconds, result.EndTime.Seconds, 1e-6 * (1 + expected.EndSeconds));
         Assert.Equal(expected.Charge, result.EndStateOfCharge.DecimalFractions, 1e-7);
+        if (expected.NearCharge is { } near)
+            Assert.Equal(near, result.EndNearCharge.DecimalFractions, 1e-7);
         Assert.Equal(expected.Kelvin, result.EndTemperature.Kelvins, 1e-5);
         if (expected.Volts is { } volts)
             Assert.Equal(volts, result.EndVoltage!.Value.Volts, 1e-5);

@@ -25,8 +25,9 @@ public class DischargeAccuracyTests
     {
         var pack = new PackParameters(Packs.Default);
         var step = new DischargeStep(pack, ambientSlope: 0);
-        step.Hold(pack.OpenCircuit.Pieces[pack.OpenCircuit.IndexOf(0.81)], pack.Bands[3], new TerminalDraw(40, 0, 0), 280);
-        step.Begin(new PackState(0.81, 0, 0, 280));
+        var start = new PackState(0.81, 0, 0, 280, pack.HasFarWell ? 0.02 : 0);
+        step.Hold(new SmoothRange(pack, start, 1e-10).At(start), new TerminalDraw(40, 0, 0), 280);
+        step.Begin(start);
 
         Assert.True(step.TrySolve(16, 1e-10, out var coarse));
         Assert.True(step.TrySolve(8, 1e-10, out var fine));
