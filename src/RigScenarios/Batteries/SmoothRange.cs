@@ -198,7 +198,8 @@ internal sealed class SmoothRange
     {
         ref readonly var below = ref pack.OpenCircuit.Pieces[index - 1];
         ref readonly var above = ref pack.OpenCircuit.Pieces[index];
-        var jump = (2 * above.C2) - (2 * below.C2) - (6 * below.C3 * (below.End - below.Start));
-        return Math.Min(reach / Math.Cbrt(Math.Abs(jump) + 1e-9), 0.5 * Math.Min(below.End - below.Start, above.End - above.Start));
+        return Math.Min(
+            reach / (pack.OpenCircuit.CurvatureJumpRoots[index] + 1e-9),
+            0.5 * Math.Min(below.End - below.Start, above.End - above.Start));
     }
 }

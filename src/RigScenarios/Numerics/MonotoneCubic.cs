@@ -18,6 +18,7 @@ internal sealed class MonotoneCubic
 {
     private readonly double[] knots;
     private readonly Piece[] pieces;
+    private readonly double[] jumps;
 
     /// <param name="x">At least two rising abscissae.</param>
     /// <param name="y">As many ordinates.</param>
@@ -37,10 +38,20 @@ internal sealed class MonotoneCubic
         pieces = new Piece[knots.Length - 1];
         for (var i = 0; i < pieces.Length; i++)
             pieces[i] = Piece.Hermite(knots[i], knots[i + 1], y[i], y[i + 1], slopes[i], slopes[i + 1]);
+        jumps = new double[pieces.Length];
+        for (var i = 1; i < pieces.Length; i++)
+        {
+            var (below, above) = (pieces[i - 1], pieces[i]);
+            jumps[i] = Math.Cbrt(Math.Abs((2 * above.C2) - (2 * below.C2) - (6 * below.C3 * (below.End - below.Start))));
+        }
     }
 
     /// <summary>The cubics, one for each interval of the table.</summary>
     public ReadOnlySpan<Piece> Pieces => pieces;
+
+    /// <summary>The cube root of the jump of the second derivative where each piece starts, without its sign; 0 for the
+    /// first.</summary>
+    public ReadOnlySpan<double> CurvatureJumpRoots => jumps;
 
     /// <summary>The interval that holds x; outside the table, the one at its end.</summary>
     public int IndexOf(double x)
