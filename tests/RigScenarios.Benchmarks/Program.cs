@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Running;
 using RigScenarios.Benchmarks;
+using RigScenarios.Benchmarks.AgedCells;
 using RigScenarios.Benchmarks.Cases;
 using RigScenarios.Benchmarks.MeasuredCells;
 
@@ -12,6 +13,8 @@ try
         ["days", .. var rest] => DayCommand.RunDays(rest),
         ["one-day", .. var rest] => DayCommand.RunOneDay(rest),
         ["balance", .. var rest] => BalanceCommand.Run(rest),
+        ["aging", .. var rest] => AgingCommand.Run(rest),
+        ["aged-cells", .. var rest] => AgedCellsCommand.Run(rest),
         ["measured-cells", .. var rest] => MeasuredCellsCommand.Run(rest),
         ["live", .. var rest] => await LiveCommand.RunAsync(rest),
         ["page", .. var rest] => await PageCommand.RunAsync(rest),
@@ -42,6 +45,10 @@ static int Help()
             run them with their wiring, limits and reserve, write what came out
         {BalanceCommand.Usage}
             answer what a case file asks about the balance of its rigs
+        {AgingCommand.Usage}
+            follow the histories of a case file, write what became of each battery
+        {AgedCellsCommand.Usage}
+            predict eleven measured cells by every set of aging laws, write the errors and what the sets say of usual lives
         {MeasuredCellsCommand.Usage}
             predict the measured discharges of tests/RigScenarios.Checks/data/measured, write the errors
         {LiveCommand.Usage}

@@ -51,7 +51,7 @@ public static class AgingSets
         _ => (Nmc, true),
     };
 
-    /// <summary>The sets whose spread is the band of a set: the spread of published fits, no bound on what a cell may do.</summary>
+    /// <summary>The sets whose spread is the band of a set: that of published fits, no bound on what a cell may do.</summary>
     public static IReadOnlyList<AgingSet> BandFor(AgingSet set)
     {
         ArgumentNullException.ThrowIfNull(set);

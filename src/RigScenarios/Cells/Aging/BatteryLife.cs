@@ -22,7 +22,8 @@ public static class BatteryLife
         {
             if (one is Cycling { MeanVoltage: not null } && set.Chemistry.Name == CellChemistries.Lfp.Name)
                 throw new ArgumentException(
-                    $"A phase gives a mean voltage, and the set '{set.Name}' knows none; accepted: a mean charge.", nameof(phases));
+                    $"A phase gives a mean voltage, and the set '{set.Name}' knows none; accepted: a mean charge.",
+                    nameof(phases));
         }
 
         var state = new LifeState(set);

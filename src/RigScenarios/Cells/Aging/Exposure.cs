@@ -19,8 +19,8 @@ internal readonly record struct Cycled(double FullCycles, AgingCondition Conditi
 /// <param name="ChargingKelvin">Least temperature at which it is charged, K; null: it isn't.</param>
 /// <param name="GivenVolts">Mean voltage of the cycles that is given, V.</param>
 /// <param name="Day">One shooting day, where its course is given.</param>
-internal sealed record Exposure(IReadOnlyList<StandingTime> Standings, IReadOnlyList<Cycled> Cycles, double? ChargingKelvin = null,
-    double? GivenVolts = null, AgedDay? Day = null)
+internal sealed record Exposure(IReadOnlyList<StandingTime> Standings, IReadOnlyList<Cycled> Cycles,
+    double? ChargingKelvin = null, double? GivenVolts = null, AgedDay? Day = null)
 {
     /// <summary>All of its time, days.</summary>
     public double Days => Standings.Sum(one => one.Days);

@@ -101,7 +101,7 @@ public sealed record Cycling : LifePhase
         }
     }
 
-    /// <summary>Cycles about a mean voltage of the set's own cell instead of a mean charge; for the sets of NMC and NCA.</summary>
+    /// <summary>Cycles about a mean voltage of the set's own cell instead of a mean charge.</summary>
     /// <inheritdoc cref="Cycling(Duration, Temperature, double, Ratio, double, Ratio)"/>
     public static Cycling AboutVoltage(Duration length, Temperature temperature, double fullCycles, Ratio depth,
         double ratePerHour, ElectricPotential meanVoltage)

@@ -7,8 +7,8 @@ namespace RigScenarios.Cells.Aging;
 /// standing, no depth and no resistance.
 /// </summary>
 /// <remarks>
-/// J. Wang et al. (2011), as read in public implementations. Q is the charge delivered; users disagree whether the charge counts,
-/// too. Another work of 2014 by some of its authors is left out: with its printed digits cycling heals between 13 and 36 °C.
+/// J. Wang et al. (2011), as read in public implementations. Q is the charge delivered; users disagree whether charging counts,
+/// too. A fit of Wang et al. 2014 on NMC with LMO is left out: with its printed digits cycling heals between 13 and 36 °C.
 /// </remarks>
 internal static class Wang2011
 {
