@@ -15,6 +15,9 @@ internal sealed record AgingPart(double Exponent, Func<AgingCondition, double> F
     private static readonly double[] Weights =
         [0.1184634425280945, 0.2393143352496832, 0.2844444444444444, 0.2393143352496832, 0.1184634425280945];
 
+    /// <summary>No aging at all.</summary>
+    public static AgingPart None { get; } = new(1, _ => 0);
+
     /// <summary>How fast x = L^(1/p) grows under the condition, per day or per full cycle.</summary>
     /// <param name="condition">Condition, steady.</param>
     /// <param name="pace">g, the battery's own pace.</param>

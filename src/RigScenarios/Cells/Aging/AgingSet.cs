@@ -37,7 +37,7 @@ public sealed record AgingSet
     internal AgingPart? CalendarLoss { get; init; }
 
     /// <summary>Loss over full cycles.</summary>
-    internal required AgingPart CycleLoss { get; init; }
+    internal AgingPart CycleLoss { get; init; } = AgingPart.None;
 
     /// <summary>Growth over days; null: none known.</summary>
     internal AgingPart? CalendarGrowth { get; init; }

@@ -37,8 +37,9 @@ public sealed record Shooting : LifePhase
         Require.Within(depth.DecimalFractions, 0, 1, "", nameof(depth));
         Depth = depth;
         ShootTemperature = temperature ?? UsualTemperature;
-        RatePerHour = ratePerHour ?? (depth.DecimalFractions / HoursOfDay.Hours);
-        Require.NotNegative(RatePerHour, "1/h", nameof(ratePerHour));
+        var rate = ratePerHour ?? (depth.DecimalFractions / HoursOfDay.Hours);
+        Require.NotNegative(rate, "1/h", nameof(ratePerHour));
+        RatePerHour = rate;
     }
 
     /// <summary>Shooting days by the course of one of them, from leaving the shelf to lying there again.</summary>
