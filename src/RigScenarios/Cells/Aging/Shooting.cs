@@ -43,9 +43,14 @@ public sealed record Shooting : LifePhase
     }
 
     /// <summary>Shooting days by the course of one of them, from leaving the shelf to lying there again.</summary>
-    /// <inheritdoc cref="Shooting(Duration, Temperature, Ratio, double, Ratio, Duration?, Temperature?, double?)"/>
+    /// <param name="length">All the days of the phase; 0 or more.</param>
+    /// <param name="shelf">Temperature of the battery in between.</param>
+    /// <param name="charge">Its charge in between, 0…1.</param>
+    /// <param name="days">Shooting days among them, 0 or more; need not be a whole number.</param>
     /// <param name="course">One shooting day, cut at each turn of the charge and each change of place; one stretch or
     /// more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value lies outside its range.</exception>
+    /// <exception cref="ArgumentException">The shooting days are longer than the phase.</exception>
     public Shooting(Duration length, Temperature shelf, Ratio charge, double days, IReadOnlyList<CourseStretch> course)
         : this(length, shelf, charge, days, Duration.FromHours(course.Sum(one => one.Length.Hours)))
     {
