@@ -187,6 +187,6 @@ internal sealed class DrivenPack
             return mean;
         }
 
-        private static double ExpLess1(double x) => MathNet.Numerics.SpecialFunctions.ExponentialMinusOne(x);
+        private static double ExpLess1(double x) => MathNet.Numerics.SpecialFunctions.Expm1(x);
     }
 }
