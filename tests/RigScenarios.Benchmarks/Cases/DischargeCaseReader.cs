@@ -67,7 +67,12 @@ internal static class DischargeCaseReader
         return segments;
     }
 
-    internal static Pack? ReadPack(JsonElement element, CaseFields fields, List<string> problems)
+    /// <param name="element">The case.</param>
+    /// <param name="fields">Reads its fields.</param>
+    /// <param name="problems">What is wrong is added.</param>
+    /// <param name="isLabel">Whether the pack is as its label has it: without age and without limits of current and
+    /// temperature.</param>
+    internal static Pack? ReadPack(JsonElement element, CaseFields fields, List<string> problems, bool isLabel = false)
     {
         var before = problems.Count;
         var groups = fields.Number(element, "pack.seriesGroups", value => value >= 1 && value == Math.Floor(value),
@@ -82,11 +87,12 @@ internal static class DischargeCaseReader
         var activation = fields.NotNegative(element, "pack.activationEnergyJPerMol");
         var heatCapacity = fields.Positive(element, "pack.heatCapacityJPerK");
         var conductance = fields.NotNegative(element, "pack.heatConductanceWPerK");
-        var left = fields.Number(element, "pack.capacityFactor", value => value is > 0 and <= 1.5, "above 0, up to 1.5");
-        var growth = fields.Positive(element, "pack.resistanceFactor");
+        var left = fields.Number(element, "pack.capacityFactor", value => value is > 0 and <= 1.5, "above 0, up to 1.5",
+            isLabel ? 1 : null);
+        var growth = fields.Number(element, "pack.resistanceFactor", value => value > 0, "above 0", isLabel ? 1 : null);
         var cutoff = fields.Positive(element, "pack.cutoffVoltageV");
-        var current = fields.Positive(element, "pack.maxCurrentA");
-        var kelvin = fields.Positive(element, "pack.maxTemperatureK");
+        var current = fields.Number(element, "pack.maxCurrentA", value => value > 0, "above 0", isLabel ? 1e6 : null);
+        var kelvin = fields.Number(element, "pack.maxTemperatureK", value => value > 0, "above 0", isLabel ? 1e6 : null);
         var floor = fields.Number(element, "pack.resistanceFloor", value => value is >= 0 and <= 1, "from 0 to 1", otherwise: 0);
         var nearShare = fields.Number(element, "pack.nearShare", value => value is > 0 and <= 1, "above 0, up to 1", otherwise: 1);
         var exchange = fields.Number(element, "pack.exchangeTimeS", value => value > 0, "above 0", otherwise: 1);

@@ -1,0 +1,42 @@
+using System.Globalization;
+using RigScenarios.Fits;
+
+namespace RigScenarios.Benchmarks.Coverage;
+
+/// <summary>`coverage [TRIALS]`: how often the true value lies in the 95 % interval, as a table for docs/calibration.md.</summary>
+internal static class CoverageCommand
+{
+    public const string Usage = "coverage [TRIALS]";
+
+    public static int Run(ReadOnlySpan<string> arguments)
+    {
+        var trials = 400;
+        if (arguments.Length > 1 || (arguments.Length == 1
+            && !(int.TryParse(arguments[0], NumberStyles.None, CultureInfo.InvariantCulture, out trials) && trials > 0)))
+        {
+            Console.Error.WriteLine($"Accepted: a number of trials, such as 400: {Usage}");
+            return 2;
+        }
+
+        var hits = Enumerable.Range(0, trials).SelectMany(number => CoverageTrials.Run(number, FitOptions.Default)).ToList();
+        Console.WriteLine("| what | intervals | inside, % | one standard error, % | mean square of (estimate - truth)/se |");
+        Console.WriteLine("| --- | --- | --- | --- | --- |");
+        foreach (var group in hits.GroupBy(hit => hit.Unknown))
+            Row(group.Key, [.. group]);
+        foreach (var group in hits.GroupBy(hit => hit.Design))
+            Row(group.Key, [.. group]);
+        Row("said to rest on what was assumed", [.. hits.Where(hit => hit.IsOpen)]);
+        Row("in all", hits);
+        return 0;
+    }
+
+    private static void Row(string what, List<CoverageHit> hits)
+    {
+        if (hits.Count == 0)
+            return;
+        var inside = hits.Average(hit => hit.Inside ? 1.0 : 0);
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"| {what} | {hits.Count} | {100 * inside:F1} | {100 * Math.Sqrt(0.95 * 0.05 / hits.Count):F1} | "
+            + $"{hits.Average(hit => hit.Pull * hit.Pull):F2} |"));
+    }
+}
