@@ -20,9 +20,6 @@ internal sealed class DrivenPack
     private readonly double airKelvin;
     private readonly int steps;
     private readonly double length;
-    private readonly bool hasWells;
-    private readonly double nearShare;
-    private readonly double farOverNear;
     private readonly double emptyVolts;
     private readonly double emptySlope;
     private readonly double fullVolts;
@@ -44,9 +41,6 @@ internal sealed class DrivenPack
         this.airKelvin = airKelvin;
         steps = Math.Max(1, (int)Math.Ceiling(binSeconds / LongestStep));
         length = binSeconds / steps;
-        nearShare = 1;
-        hasWells = nearShare < 1;
-        farOverNear = (1 - nearShare) / nearShare;
         var curve = this.pack.OpenCircuit;
         (emptyVolts, emptySlope) = (curve.At(0), curve.SlopeAt(0));
         (fullVolts, fullSlope) = (curve.At(1), curve.SlopeAt(1));
@@ -92,16 +86,16 @@ internal sealed class DrivenPack
         var rho = Rho(band, middle);
         var usable = Usable(band, middle);
         var rate = current / (pack.ChargePerUnit * usable);
-        var exchange = ExchangeTime(middle);
-        var lagEnd = hasWells ? farOverNear * rate * exchange : 0;
+        var exchange = pack.HasFarWell ? pack.ExchangeRateAt(middle) : 0;
+        var lagEnd = pack.HasFarWell ? pack.LagPerCharge * rate / exchange : 0;
         var meanPair1 = decay1.Follow(ref pair1, current * rho * pack.Resistance1);
         var meanPair2 = decay2.Follow(ref pair2, current * rho * pack.Resistance2);
         double open = 0, slope = 0;
         foreach (var place in Places)
         {
             var near = charge - (rate * place * length);
-            if (hasWells)
-                near -= lagEnd + ((lag - lagEnd) * Math.Exp(-place * length / exchange));
+            if (pack.HasFarWell)
+                near -= lagEnd + ((lag - lagEnd) * Math.Exp(-place * length * exchange));
             var (value, derivative) = OpenCircuit(near);
             open += 0.5 * value;
             slope += 0.5 * derivative;
@@ -112,23 +106,23 @@ internal sealed class DrivenPack
         slopes += slope;
 
         // The heat at the middle carries the whole step.
-        var lagMiddle = hasWells ? lagEnd + ((lag - lagEnd) * Math.Exp(-0.5 * length / exchange)) : 0;
+        var lagMiddle = pack.HasFarWell ? lagEnd + ((lag - lagEnd) * Math.Exp(-0.5 * length * exchange)) : 0;
         heat = Heat(current, band, middle, charge - (0.5 * rate * length), lagMiddle, meanPair1 + meanPair2);
         kelvin = Warmed(heat, length, wholeCool);
         charge -= rate * length;
-        if (hasWells)
-            lag = lagEnd + ((lag - lagEnd) * Math.Exp(-length / exchange));
+        if (pack.HasFarWell)
+            lag = lagEnd + ((lag - lagEnd) * Math.Exp(-length * exchange));
     }
 
     private double Heat(double current, in TemperatureBand band, double at, double z, double w, double pairs)
     {
         var rho = Rho(band, at);
         var heat = current * ((current * ((pack.Groups * pack.Resistance0 * rho) + pack.LeadResistance)) + (pack.Groups * pairs));
-        if (!hasWells)
+        if (!pack.HasFarWell)
             return heat;
         var near = OpenCircuit(z - w).Volts;
-        var far = OpenCircuit(z + (w / farOverNear)).Volts;
-        return heat + (pack.Groups * pack.ChargePerUnit * Usable(band, at) * nearShare * (w / ExchangeTime(at))
+        var far = OpenCircuit(z + (w * pack.FarPerLag)).Volts;
+        return heat + (pack.Groups * pack.ChargePerUnit * Usable(band, at) * pack.NearShare * w * pack.ExchangeRateAt(at)
             * (far - near));
     }
 
@@ -150,8 +144,6 @@ internal sealed class DrivenPack
         ? Math.Exp(pack.ActivationTemperature * ((1 / at) - (1 / PackParameters.ReferenceTemperature))) : band.Floor;
 
     private static double Usable(in TemperatureBand band, double at) => band.Usable + (band.UsableSlope * (at - band.Origin));
-
-    private double ExchangeTime(double at) => 1;
 
     private (double Volts, double Slope) OpenCircuit(double z)
     {
