@@ -55,11 +55,24 @@ public sealed record ChartLine
     /// it.</summary>
     public string? EndCause { get; init; }
 
-    /// <summary>Lower edge of a band around the line, one value a point, or null.</summary>
+    /// <summary>Lower edge of a band around the line, one value a point, or null. Not-a-number leaves a gap in the band. Single
+    /// points have a bar each instead of a band.</summary>
     public IReadOnlyList<double>? Lower { get; init; }
 
     /// <summary>Upper edge of a band around the line, one value a point, or null.</summary>
     public IReadOnlyList<double>? Upper { get; init; }
+
+    /// <summary>What the band is ("between published fits"), as it stands at its end or in the legend; null leaves that to the
+    /// caption.</summary>
+    public string? BandName { get; init; }
+
+    /// <summary>What each point stands for ("the evening on the pier"), one name a point, or null. It is read at the point and
+    /// in the file of all points.</summary>
+    public IReadOnlyList<string>? PointNames { get; init; }
+
+    /// <summary>Whether the name stands in the legend in any case: for what has no end to stand beside, such as single points or
+    /// a closed curve.</summary>
+    public bool IsNamedInLegend { get; init; }
 
     /// <summary>
     /// Number of the line's look, from 0; null takes its place in the panel. Set it where one thing shows in several panels or
@@ -85,10 +98,19 @@ public sealed record ChartLine
 public sealed record LimitLine(string Name, double Value);
 
 /// <summary>A stretch of the horizontal axis with a name, shaded behind all panels: a block of the shooting day.</summary>
-/// <param name="Name">Name as it stands above the plot.</param>
+/// <param name="Name">Name as it stands above the plot; empty where the caption says what is shaded.</param>
 /// <param name="From">Begin, in the unit of the horizontal axis.</param>
 /// <param name="To">End, in the unit of the horizontal axis.</param>
-public sealed record ChartBlock(string Name, double From, double To);
+public sealed record ChartBlock(string Name, double From, double To)
+{
+    /// <summary>Whether it is shaded in any case and darker than its neighbours; otherwise every second block is.</summary>
+    public bool IsEmphasised { get; init; }
+}
+
+/// <summary>A place on the horizontal axis with a name above the plot: a dashed line through all panels.</summary>
+/// <param name="Name">What is there ("June 2029: 80 % left").</param>
+/// <param name="X">Where, in the unit of the horizontal axis.</param>
+public sealed record ChartMark(string Name, double X);
 
 /// <summary>One of the plots that stand above each other in a line chart, with a vertical axis of its own.</summary>
 /// <param name="Y">The vertical axis; its title stands above the panel.</param>

@@ -32,9 +32,17 @@ public sealed record LineChart
     /// <summary>Stretches of the horizontal axis with a name, from left to right.</summary>
     public IReadOnlyList<ChartBlock> Blocks { get; init; } = [];
 
+    /// <summary>Places on the horizontal axis with a name.</summary>
+    public IReadOnlyList<ChartMark> Marks { get; init; } = [];
+
+    /// <summary>All that its horizontal axis must reach.</summary>
+    internal IEnumerable<double> XValues => Panels.SelectMany(panel => panel.Lines).SelectMany(line => line.X)
+        .Concat(Blocks.SelectMany(block => new[] { block.From, block.To })).Concat(Marks.Select(mark => mark.X))
+        .Where(double.IsFinite);
+
     /// <summary>The finished figure.</summary>
-    /// <exception cref="InvalidOperationException">There is no panel, a panel has no line, or a band differs in length from its
-    /// line.</exception>
+    /// <exception cref="InvalidOperationException">There is no panel, a panel has no line, or a band or the names of
+    /// points differ in number from the line's points.</exception>
     public Figure ToFigure()
     {
         Check();
@@ -67,6 +75,9 @@ public sealed record LineChart
             if ((line.Lower ?? line.Y).Count != line.Y.Count || (line.Upper ?? line.Y).Count != line.Y.Count)
                 throw new InvalidOperationException(
                     $"The band of the line \"{line.Name}\" needs one value for each of its {line.Y.Count} points.");
+            if (line.PointNames is { } names && names.Count != line.Y.Count)
+                throw new InvalidOperationException(
+                    $"The line \"{line.Name}\" has {names.Count} names for its {line.Y.Count} points.");
         }
     }
 }

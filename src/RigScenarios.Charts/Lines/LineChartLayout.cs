@@ -17,6 +17,7 @@ internal sealed class LineChartLayout
     private readonly bool isNarrow;
     private readonly List<object> annotations = [];
     private readonly HashSet<(int Panel, string Name)> labelled = [];
+    private readonly HashSet<(int Panel, string Name)> inLegend = [];
     private readonly Dictionary<string, object?> members = [];
 
     private LineChartLayout(LineChart chart, bool isNarrow)
@@ -31,8 +32,8 @@ internal sealed class LineChartLayout
     /// <summary>Height of the whole chart in pixels.</summary>
     public int Height { get; private set; }
 
-    /// <summary>Whether a line or limit could not be labelled where it is, so that the legend must name it.</summary>
-    public bool IsInLegend(int panel, string name) => !labelled.Contains((panel, name));
+    /// <summary>Whether a line, band or limit could not be labelled where it is, so that the legend must name it.</summary>
+    public bool IsInLegend(int panel, string name) => inLegend.Contains((panel, name));
 
     public static LineChartLayout Make(LineChart chart, double width, bool isNarrow)
     {
@@ -56,13 +57,15 @@ internal sealed class LineChartLayout
 
     private void Arrange(double width)
     {
-        var xRange = AxisRange.For(chart.X, chart.Panels.SelectMany(p => p.Lines).SelectMany(l => l.X)
-            .Concat(chart.Blocks.SelectMany(b => new[] { b.From, b.To })), pad: false);
+        var xRange = AxisRange.For(chart.X, chart.XValues, pad: false);
         var right = RightMargin(xRange);
         var plotWidth = width - LeftMargin - right;
         var panelHeight = chart.Panels.Count == 1 ? 310.0 : 170;
         var total = chart.Panels.Count * panelHeight + (chart.Panels.Count - 1) * PanelGap;
-        var top = TitleRow + AddBlocks(xRange, plotWidth) * (ChartStyle.TextHeight - 1);
+        var (names, rows) = LineChartHead.Names(chart, xRange, plotWidth);
+        annotations.AddRange(names);
+        members["shapes"] = LineChartHead.Shapes(chart);
+        var top = TitleRow + rows * (ChartStyle.TextHeight - 1);
         for (var i = 0; i < chart.Panels.Count; i++)
             AddPanel(i, xRange, plotWidth, panelHeight, total, right, top);
         var legend = LegendHeight(plotWidth + right);
@@ -83,42 +86,31 @@ internal sealed class LineChartLayout
     // Lines that reach the right edge are named in the margin; it is as wide as the widest name, within reason.
     private double RightMargin(AxisRange xRange)
     {
-        var widest = isNarrow ? 0 : chart.Panels.SelectMany(p => p.Lines)
-            .Where(line => IsNamedAtEnd(line) && EndsAtEdge(line, xRange))
-            .Select(line => ChartStyle.TextWidth(EndText(chart, line, "<br>")))
+        var widest = isNarrow ? 0 : chart.Panels.SelectMany(LineEnds)
+            .Where(end => end.IsAtEdge(xRange))
+            .Select(end => ChartStyle.TextWidth(end.Text))
             .Where(text => text < WidestRightMargin - 16)
             .DefaultIfEmpty(0)
             .Max();
         return widest == 0 ? 16 : widest + 16;
     }
 
-    // A single line needs no name: the title says what it is. Why it ends is said all the same.
-    private bool IsNamedAtEnd(ChartLine line) => line.EndCause is not null || chart.Panels.Sum(panel => panel.Lines.Count) > 1;
+    // A single line needs no name: the title says what it is. Why it ends is said all the same, and what its band is.
+    private bool IsNamed(ChartLine line) => line.EndCause is not null || line.BandName is not null || line.IsNamedInLegend
+        || chart.Panels.Sum(panel => panel.Lines.Count) > 1;
 
-    private static bool EndsAtEdge(ChartLine line, AxisRange xRange) => xRange.Fraction(line.X[^1]) > 0.97;
-
-    private int AddBlocks(AxisRange xRange, double plotWidth)
+    /// <summary>What can be named where it ends: lines, and bands at their upper edge.</summary>
+    private IEnumerable<LineEnd> LineEnds(ChartPanel panel)
     {
-        var middles = chart.Blocks
-            .Select(block => (block.Name, xRange.Fraction((block.From + block.To) / 2) * plotWidth)).ToList();
-        var places = NameRows.Place(middles, plotWidth);
-        for (var i = 0; i < places.Count; i++)
+        for (var number = 0; number < panel.Lines.Count; number++)
         {
-            annotations.Add(new
-            {
-                text = PlotlyText.Escape(chart.Blocks[i].Name), showarrow = false, xref = "paper", yref = "paper",
-                xanchor = "left", yanchor = "bottom",
-                x = places[i].Left / plotWidth, y = 1, yshift = places[i].Row * (ChartStyle.TextHeight - 1),
-                font = new { size = ChartStyle.FontSize - 1, color = ChartStyle.LimitInk },
-            });
+            var line = panel.Lines[number];
+            var colour = SeriesStyle.Number(line.Look ?? number).TextColour;
+            if (IsNamed(line) && !line.IsNamedInLegend)
+                yield return LineEnd.Of(line, line.Y, line.Name, EndText(chart, line, "<br>"), colour);
+            if (line is { BandName: { } band, Upper: { } upper, Kind: not LineKind.Points, IsNamedInLegend: false })
+                yield return LineEnd.Of(line, upper, band, PlotlyText.Escape(band), colour);
         }
-
-        members["shapes"] = chart.Blocks.Select((block, i) => new
-        {
-            type = "rect", layer = "below", xref = "x", yref = "paper", x0 = block.From, x1 = block.To, y0 = 0, y1 = 1,
-            fillcolor = ChartStyle.BlockFills[i % 2], line = new { color = "#c9c9c9", width = 0.5 },
-        }).ToList<object>();
-        return places.Select(place => place.Row + 1).DefaultIfEmpty(0).Max();
     }
 
     private void AddPanel(int index, AxisRange xRange, double plotWidth, double panelHeight, double total,
@@ -143,13 +135,13 @@ internal sealed class LineChartLayout
 
     private void AddLabels(int index, ChartPanel panel, PlotArea area, double right)
     {
-        var drawn = panel.Lines.Select(line => Pixels(line, area)).ToList<IReadOnlyList<(double, double)>>();
+        var drawn = panel.Lines.SelectMany(line => LinePixels.Of(line, area)).ToList();
         drawn.AddRange(panel.Limits.Select(limit => (IReadOnlyList<(double, double)>)[(0, area.Pixel(area.X.From, limit.Value).Y),
             (area.Width, area.Pixel(area.X.From, limit.Value).Y)]));
         var placement = new LabelPlacement(area, right, drawn);
         foreach (var line in panel.Lines.Where(line => line.EndCause is not null))
         {
-            var (x, y) = EndPixel(line, area);
+            var (x, y) = LineEnd.Of(line, line.Y, line.Name, "", "").Pixel(area);
             placement.Reserve(new Box(x - 6, y - 6, x + 6, y + 6));
         }
 
@@ -164,27 +156,24 @@ internal sealed class LineChartLayout
 
     private void LabelEnds(int index, ChartPanel panel, PlotArea area, LabelPlacement placement)
     {
-        foreach (var line in panel.Lines.Where(line => !IsNamedAtEnd(line)))
+        foreach (var line in panel.Lines.Where(line => !IsNamed(line)))
             labelled.Add((index, line.Name));
-        var named = panel.Lines.Select((line, number) => (Line: line, Style: SeriesStyle.Number(line.Look ?? number),
-            Text: EndText(chart, line, "<br>")))
-            .Where(l => IsNamedAtEnd(l.Line)).ToList();
 
         // On a phone there is no margin to write in: the legend below has the names.
         if (isNarrow)
             return;
-        var atEdge = named.Where(l => EndsAtEdge(l.Line, area.X) && ChartStyle.TextWidth(l.Text) < WidestRightMargin - 16)
-            .ToList();
-        if (placement.InMargin([.. atEdge.Select(l => (l.Text, EndPixel(l.Line, area).Y))]) is { } places)
+        var ends = LineEnds(panel).ToList();
+        var atEdge = ends.Where(end => end.IsAtEdge(area.X) && ChartStyle.TextWidth(end.Text) < WidestRightMargin - 16).ToList();
+        if (placement.InMargin([.. atEdge.Select(end => (end.Text, end.Pixel(area).Y))]) is { } places)
         {
             for (var i = 0; i < places.Count; i++)
-                AddLabel(index, area, places[i], atEdge[i].Text, atEdge[i].Style.TextColour, atEdge[i].Line.Name);
+                AddLabel(index, area, places[i], atEdge[i].Text, atEdge[i].Colour, atEdge[i].Name);
         }
 
-        foreach (var (line, style, text) in named.Where(l => !EndsAtEdge(l.Line, area.X)))
+        foreach (var end in ends.Where(end => !end.IsAtEdge(area.X)))
         {
-            if (placement.BesideEnd(text, EndPixel(line, area)) is { } place)
-                AddLabel(index, area, place, text, style.TextColour, line.Name);
+            if (placement.BesideEnd(end.Text, end.Pixel(area)) is { } place)
+                AddLabel(index, area, place, end.Text, end.Colour, end.Name);
         }
     }
 
@@ -209,31 +198,29 @@ internal sealed class LineChartLayout
     // plotly.js sets a horizontal legend in columns as wide as its widest entry.
     private double LegendHeight(double width)
     {
-        var entries = new List<string>();
-        for (var i = 0; i < chart.Panels.Count; i++)
-        {
-            entries.AddRange(chart.Panels[i].Lines.Where(l => IsInLegend(i, l.Name)).Select(l => EndText(chart, l, ": ")));
-            entries.AddRange(chart.Panels[i].Limits.Where(l => IsInLegend(i, l.Name)).Select(l => PlotlyText.Escape(l.Name)));
-        }
-
+        // What is in several panels and looks the same in all is named once.
+        var entries = Enumerable.Range(0, chart.Panels.Count).SelectMany(LegendEntries)
+            .Where(entry => !labelled.Contains((entry.Panel, entry.Name)))
+            .DistinctBy(entry => (entry.Text, entry.Look)).ToList();
+        inLegend.UnionWith(entries.Select(entry => (entry.Panel, entry.Name)));
         if (entries.Count == 0)
             return 0;
-        var columns = Math.Max(1, (int)(width / (entries.Max(text => ChartStyle.TextWidth(text)) + 50)));
+        var columns = Math.Max(1, (int)(width / (entries.Max(entry => ChartStyle.TextWidth(entry.Text)) + 50)));
         return Math.Ceiling(entries.Count / (double)columns) * 20 + 12;
     }
 
-    private static (double X, double Y) EndPixel(ChartLine line, PlotArea area) => area.Pixel(line.X[^1], line.Y[^1]);
-
-    private static List<(double X, double Y)> Pixels(ChartLine line, PlotArea area)
+    private IEnumerable<(int Panel, string Name, string Text, int? Look)> LegendEntries(int panel)
     {
-        var points = new List<(double X, double Y)>();
-        for (var i = 0; i < line.X.Count; i++)
+        var lines = chart.Panels[panel].Lines;
+        for (var number = 0; number < lines.Count; number++)
         {
-            if (line.Kind == LineKind.Steps && i > 0)
-                points.Add(area.Pixel(line.X[i], line.Y[i - 1]));
-            points.Add(area.Pixel(line.X[i], line.Y[i]));
+            var look = lines[number].Look ?? number;
+            if (lines[number] is { BandName: { } band, Kind: not LineKind.Points })
+                yield return (panel, band, PlotlyText.Escape(band), look);
+            yield return (panel, lines[number].Name, EndText(chart, lines[number], ": "), look);
         }
 
-        return points;
+        foreach (var limit in chart.Panels[panel].Limits)
+            yield return (panel, limit.Name, PlotlyText.Escape(limit.Name), null);
     }
 }

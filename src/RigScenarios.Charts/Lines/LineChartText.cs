@@ -20,6 +20,8 @@ internal static class LineChartText
             {
                 text.Append($" {line.Name}: from {Value(panel.Y, line.Y[0])} at {Value(chart.X, line.X[0])} to "
                     + $"{Value(panel.Y, line.Y[^1])} at {Value(chart.X, line.X[^1])}");
+                if (line is { Lower: { } lower, Upper: { } upper, Kind: not LineKind.Points })
+                    text.Append($", between {Value(panel.Y, lower[^1])} and {Value(panel.Y, upper[^1])}");
                 text.Append(line.EndCause is null ? "." : $", where it ends: {line.EndCause}.");
             }
 
@@ -27,17 +29,24 @@ internal static class LineChartText
                 text.Append($" Limit: {limit.Name}.");
         }
 
+        foreach (var mark in chart.Marks)
+            text.Append($" Mark at {Value(chart.X, mark.X)}: {mark.Name}.");
+
         return text.ToString();
     }
 
     /// <summary>The points of all lines; of a line with very many, evenly spread ones with the first and the last.</summary>
     public static ChartTable Table(LineChart chart)
     {
-        var table = ChartTable.Of("line", chart.X.Label, "value", "of").WithRows(
+        var hasBands = chart.Panels.Any(panel => panel.Lines.Any(line => line is { Lower: not null, Upper: not null }));
+        string[] edges = hasBands ? ["lowest", "highest"] : [];
+        var table = ChartTable.Of(["line", chart.X.Label, "value", .. edges, "of"]).WithRows(
             from panel in chart.Panels
             from line in panel.Lines
             from i in Rows(line.X.Count)
-            select new object?[] { line.Name, Number(chart.X, line.X[i]), line.Y[i], panel.Y.Label });
+            let name = line.PointNames is { } names ? $"{line.Name}: {names[i]}" : line.Name
+            let band = hasBands ? new object?[] { line.Lower?[i], line.Upper?[i] } : []
+            select (object?[])[name, Number(chart.X, line.X[i]), line.Y[i], .. band, panel.Y.Label]);
         var isThinned = chart.Panels.Any(panel => panel.Lines.Any(line => line.X.Count > MostRowsALine));
         return isThinned ? table with { Caption = $"At most {MostRowsALine} points of each line, evenly picked." } : table;
     }

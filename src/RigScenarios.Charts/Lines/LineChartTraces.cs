@@ -35,7 +35,11 @@ internal static class LineChartTraces
         var values = chart.Panels.Select(panel => panel.Y.ColumnTitle).Distinct().ToList();
         int Column(int panel) => values.IndexOf(chart.Panels[panel].Y.ColumnTitle);
         return new(chart.X.ColumnTitle, values, [.. Parts(chart).Select(part => part.Series is { } name
-            ? new PointSeries(name, Column(part.Panel)) : null)]);
+            ? new PointSeries(name, Column(part.Panel)) { Names = NamesIn(chart.Panels[part.Panel], name) } : null)]);
+
+        static IReadOnlyList<string>? NamesIn(ChartPanel panel, string series) =>
+            panel.Lines.FirstOrDefault(line => line.Name == series) is { PointNames: { } names }
+                ? [.. names.Select(name => $"{series}: {name}")] : null;
     }
 
     private static IEnumerable<(int Panel, string? LegendName, string? Series, (string, object?)[] Members)> Parts(
@@ -52,8 +56,10 @@ internal static class LineChartTraces
                 var style = SeriesStyle.Number(line.Look ?? number);
                 if (line is { Lower: { } lower, Upper: { } upper })
                 {
-                    yield return (i, null, $"{line.Name}, lowest", BandEdge(line, lower, null));
-                    yield return (i, null, $"{line.Name}, highest", BandEdge(line, upper, style.Fill(0.18)));
+                    if (line.Kind != LineKind.Points)
+                        yield return (i, line.BandName, null, LineBand.Fill(line, style));
+                    yield return (i, null, $"{line.Name}, lowest", LineBand.Edge(line, lower, style));
+                    yield return (i, null, $"{line.Name}, highest", LineBand.Edge(line, upper, style));
                 }
 
                 yield return (i, line.Name, line.Name, Curve(chart, panel, line, style));
@@ -72,28 +78,19 @@ internal static class LineChartTraces
         ("line", new { color = style.Colour, dash = style.Dash, width = 2.5,
             shape = line.Kind == LineKind.Steps ? "hv" : "linear" }),
         ("marker", new { color = style.Colour, symbol = style.Symbol, size = 8 }),
+        ("error_y", LineBand.Bars(line, style)),
         ("text", ClockTexts(chart, line.X)),
+        ("customdata", line.PointNames?.Select(PlotlyText.Escape).ToArray()),
         // Whole marks at the plot's edge, unless the author's own range cuts the line off there.
         ("cliponaxis", line.Kind is LineKind.Curve or LineKind.Steps
             || (chart.X.From ?? chart.X.To ?? panel.Y.From ?? panel.Y.To) is not null),
-        ("hovertemplate", Hover(chart, panel) + $"<extra>{PlotlyText.Escape(line.Name)}</extra>"),
-    ];
-
-    private static (string, object?)[] BandEdge(ChartLine line, IReadOnlyList<double> values, string? fill) =>
-    [
-        ("mode", "lines"),
-        ("x", Numbers(line.X)),
-        ("y", Numbers(values)),
-        ("line", new { width = 0, shape = line.Kind == LineKind.Steps ? "hv" : "linear" }),
-        ("fill", fill is null ? null : "tonexty"),
-        ("fillcolor", fill),
-        ("hoverinfo", "skip"),
+        ("hovertemplate", (line.PointNames is null ? "" : "%{customdata}<br>") + Hover(chart, panel)
+            + $"<extra>{PlotlyText.Escape(line.Name)}</extra>"),
     ];
 
     private static (string, object?)[] Limit(LineChart chart, LimitLine limit)
     {
-        var xs = chart.Panels.SelectMany(p => p.Lines).SelectMany(l => l.X)
-            .Concat(chart.Blocks.SelectMany(b => new[] { b.From, b.To })).ToList();
+        var xs = chart.XValues.ToList();
         return
         [
             ("name", PlotlyText.Escape(limit.Name)),
@@ -105,18 +102,22 @@ internal static class LineChartTraces
         ];
     }
 
-    private static (string, object?)[] EndMark(LineChart chart, ChartPanel panel, ChartLine line) =>
-    [
-        ("mode", "markers"),
-        ("x", Numbers([line.X[^1]])),
-        ("y", Numbers([line.Y[^1]])),
-        ("marker", new { color = ChartStyle.Ink, symbol = "x-thin", size = 10,
-            line = new { color = ChartStyle.Ink, width = 2.5 } }),
-        ("cliponaxis", false),
-        ("text", ClockTexts(chart, [line.X[^1]])),
-        ("hovertemplate", Hover(chart, panel) + $"<extra>{PlotlyText.Escape(line.Name)}: "
-            + $"{PlotlyText.Escape(line.EndCause ?? "")}</extra>"),
-    ];
+    private static (string, object?)[] EndMark(LineChart chart, ChartPanel panel, ChartLine line)
+    {
+        var end = LineEnd.Of(line, line.Y, line.Name, "", "");
+        return
+        [
+            ("mode", "markers"),
+            ("x", Numbers([end.X])),
+            ("y", Numbers([end.Y])),
+            ("marker", new { color = ChartStyle.Ink, symbol = "x-thin", size = 10,
+                line = new { color = ChartStyle.Ink, width = 2.5 } }),
+            ("cliponaxis", false),
+            ("text", ClockTexts(chart, [end.X])),
+            ("hovertemplate", Hover(chart, panel) + $"<extra>{PlotlyText.Escape(line.Name)}: "
+                + $"{PlotlyText.Escape(line.EndCause ?? "")}</extra>"),
+        ];
+    }
 
     private static string Hover(LineChart chart, ChartPanel panel) =>
         $"{(chart.X.Scale == AxisScale.Clock ? "%{text}" : "%{x}")}{Unit(chart.X)}<br>%{{y}}{Unit(panel.Y)}";
@@ -126,6 +127,6 @@ internal static class LineChartTraces
 
     private static string Unit(ChartAxis axis) => axis.Unit.Length == 0 ? "" : " " + PlotlyText.Escape(axis.Unit);
 
-    private static double?[] Numbers(IEnumerable<double> values) =>
+    public static double?[] Numbers(IEnumerable<double> values) =>
         [.. values.Select(value => double.IsFinite(value) ? Rounding.ForChart(value) : (double?)null)];
 }

@@ -43,6 +43,9 @@ public static class ChartStyle
     /// <summary>The two greys of time blocks, in turn.</summary>
     public static IReadOnlyList<string> BlockFills { get; } = ["#f1f1f1", "#ffffff"];
 
+    /// <summary>The grey of a stretch that is to be seen apart from its neighbours.</summary>
+    public const string EmphasisFill = "#dadada";
+
     /// <summary>Height of a line of text, in pixels.</summary>
     internal const double TextHeight = 17;
 

@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 
-namespace RigScenarios.Charts.Sweeps;
+namespace RigScenarios.Charts.HeatMaps;
 
 /// <summary>Rings one place of a finished heat map.</summary>
 internal static class PresentValueMark
