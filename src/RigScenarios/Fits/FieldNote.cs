@@ -63,4 +63,9 @@ public sealed record FieldNote
             field = value;
         }
     } = Duration.FromMinutes(3);
+
+    /// <summary>One standard deviation of the natural logarithm of its time: the clock, two days that are never alike, the model,
+    /// the charge at the start. 0 without a time.</summary>
+    public double Deviation => (Runtime ?? StillRunning) is { } time
+        ? Spread.OfNote(Run, time.Seconds, ClockError.Seconds) : 0;
 }
