@@ -155,7 +155,10 @@ public static class AnswerSentences
             : $"{AnswerTimes.Length(answer.Options.Wish ?? Duration.Zero)} is wished";
     }
 
-    private static string Line(RigAnswer answer, AnswerQuestion question) => question.Kind switch
+    private static string Line(RigAnswer answer, AnswerQuestion question) => question.Kind == QuestionKind.Power
+        && FittedWords.RestsOn(answer.Plan) is { } rests ? $"{Own(answer, question)} {rests}" : Own(answer, question);
+
+    private static string Own(RigAnswer answer, AnswerQuestion question) => question.Kind switch
     {
         QuestionKind.Power when answer.NothingArrives => $"{Upper(Stops(answer))}.",
         QuestionKind.Power when question.Verdict == Verdict.Fails =>

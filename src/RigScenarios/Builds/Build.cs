@@ -125,6 +125,18 @@ public sealed record BatteryInUse
 
     /// <summary>Its own temperature at the start; null means that of the air.</summary>
     public Temperature? StartTemperature { get; init; }
+
+    /// <summary>How many times what its parts say every device of the build draws: what notes and logs of this rig say of all
+    /// draws together; null for once.</summary>
+    public double? LoadScale { get; init; }
+
+    /// <summary>One standard deviation of the runtime that a fit to this very battery leaves, as a share of it; null where
+    /// nothing was fitted.</summary>
+    public Ratio? RuntimeKnownTo { get; init; }
+
+    /// <summary>What the fit rests on, for people: "5 notes and 1 log"; null where nothing was fitted or nobody
+    /// said.</summary>
+    public string? FittedFrom { get; init; }
 }
 
 /// <summary>A regulator of a build.</summary>

@@ -63,9 +63,11 @@ public sealed record PoweredBuild(
         {
             var part = Need(item.Key);
             return KeyValuePair.Create(item.Key, new PoweredDevice(
-                part.Name, item.Value.FedBy ?? build.StandardFeed, (part.Power ?? new PowerDraw()).With(item.Value.Power),
+                part.Name, item.Value.FedBy ?? build.StandardFeed, Draw(part, item.Value),
                 part.Voltage, item.Value.Essential, item.Value.Count));
         });
+        PowerDraw Draw(Part part, DeviceInUse device) =>
+            (part.Power ?? new PowerDraw()).With(device.Power).Times(build.Battery.LoadScale ?? 1);
         return new PoweredBuild(build, battery, build.Plate is { } plate ? Need(plate) : null, new(regulators), new(devices))
         {
             Splitters = new(splitters),

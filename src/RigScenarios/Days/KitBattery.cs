@@ -56,6 +56,14 @@ public sealed record KitBattery
     /// <summary>Its own temperature at the start; that of its resting place if null.</summary>
     public Temperature? StartTemperature { get; init; }
 
+    /// <summary>One standard deviation of the runtime that a fit to this very battery leaves, as a share of it; null where
+    /// nothing was fitted.</summary>
+    public Ratio? RuntimeKnownTo { get; init; }
+
+    /// <summary>What the fit rests on, for people: "5 notes and 1 log"; null where nothing was fitted or nobody
+    /// said.</summary>
+    public string? FittedFrom { get; init; }
+
     /// <summary>Where it rests.</summary>
     public RestingPlace Rests { get; init; } = RestingPlace.Open;
 

@@ -50,7 +50,13 @@ internal static class ScenarioFormat
             "Resistance as a multiple of a new battery's; where it is left out it goes with the capacity left."),
         Fields<BatteryInUse>.Optional("start-temperature", Air, battery => battery.StartTemperature,
             (battery, value) => battery with { StartTemperature = value },
-            "The battery's own temperature at the start; that of the air if left out."));
+            "The battery's own temperature at the start; that of the air if left out."),
+        Fields<BatteryInUse>.Optional("load-scale", FittedFormat.LoadScale, battery => battery.LoadScale,
+            (battery, value) => battery with { LoadScale = value }, FittedFormat.LoadScaleAbout),
+        Fields<BatteryInUse>.Optional("runtime-known-to", FittedFormat.KnownTo, battery => battery.RuntimeKnownTo,
+            (battery, value) => battery with { RuntimeKnownTo = value }, FittedFormat.KnownToAbout),
+        Fields<BatteryInUse>.OptionalGroup("fitted-from", FittedFormat.From, battery => battery.FittedFrom,
+            (battery, value) => battery with { FittedFrom = value }, FittedFormat.FromAbout));
 
     private static readonly Format<DeviceInUse> Device = new RecordFormat<DeviceInUse>(
         () => new DeviceInUse(), "A device of the build.",

@@ -199,6 +199,17 @@ public sealed record PowerDraw(Power? Off = null, Power? Standby = null, Power? 
         Peak = other.Peak ?? Peak,
         StartUp = other.StartUp ?? StartUp,
     };
+
+    /// <summary>This draw so many times, in every state.</summary>
+    /// <param name="factor">How many times; 0 or more.</param>
+    public PowerDraw Times(double factor) => factor == 1 ? this : this with
+    {
+        Off = Times(Off, factor), Standby = Times(Standby, factor), Record = Times(Record, factor), Peak = Times(Peak, factor),
+        StartUp = StartUp is { } start ? start with { Power = Times(start.Power, factor)!.Value } : null,
+    };
+
+    private static Power? Times(Power? one, double factor) =>
+        one is { } power ? UnitsNet.Power.FromWatts(factor * (double)power.Watts) : null;
 }
 
 /// <summary>The voltages at which a device works.</summary>

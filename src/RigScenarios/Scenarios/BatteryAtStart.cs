@@ -21,6 +21,14 @@ public sealed record BatteryAtStart
     /// <summary>Its own temperature at the start; null means that of its place.</summary>
     public Temperature? StartTemperature { get; init; }
 
+    /// <summary>One standard deviation of the runtime that a fit to this very battery leaves, as a share of it; null where
+    /// nothing was fitted.</summary>
+    public Ratio? RuntimeKnownTo { get; init; }
+
+    /// <summary>What the fit rests on, for people: "5 notes and 1 log"; null where nothing was fitted or nobody
+    /// said.</summary>
+    public string? FittedFrom { get; init; }
+
     /// <summary>Temperature of the place where it rests; null means the air.</summary>
     public Temperature? RestsAt { get; init; }
 

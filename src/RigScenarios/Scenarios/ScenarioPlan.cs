@@ -63,6 +63,7 @@ public static class ScenarioPlan
     {
         Item = build.Battery.Item, Charge = build.Battery.Charge, CapacityLeft = build.Battery.CapacityLeft,
         ResistanceGrowth = build.Battery.ResistanceGrowth, StartTemperature = build.Battery.StartTemperature,
+        RuntimeKnownTo = build.Battery.RuntimeKnownTo, FittedFrom = build.Battery.FittedFrom,
     })]);
 
     private static KitBattery BatteryOf(Scenario scenario, BatteryAtStart battery) => new(scenario.PartOf(battery.Item)!)
@@ -71,6 +72,8 @@ public static class ScenarioPlan
         CapacityLeft = battery.CapacityLeft,
         ResistanceGrowth = battery.ResistanceGrowth,
         StartTemperature = battery.StartTemperature,
+        RuntimeKnownTo = battery.RuntimeKnownTo,
+        FittedFrom = battery.FittedFrom,
         Rests = new RestingPlace(battery.RestsAt, battery.HeatFactor),
         MaximumChargeCurrent = battery.MaximumChargeCurrent,
     };

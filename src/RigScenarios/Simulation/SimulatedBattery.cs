@@ -128,7 +128,8 @@ internal sealed class SimulatedBattery
     }
 
     /// <summary>How far off the prediction of how long it feeds the rig may be; null if it never fed it.</summary>
-    public ExpectedError? ExpectedError => onRig.ErrorOf(Ledger.ChargeOut / Parameters.ChargePerUnit);
+    public ExpectedError? ExpectedError => onRig.ErrorOf(Ledger.ChargeOut / Parameters.ChargePerUnit) is { } model
+        ? FittedError.Of(model, Battery.RuntimeKnownTo, Battery.FittedFrom) : null;
 
     /// <summary>Takes over what a run on the rig did with it until a time.</summary>
     public void Ran(DischargeResult run, double until)
