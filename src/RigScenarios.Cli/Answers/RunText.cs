@@ -62,6 +62,7 @@ internal static class RunText
         }
         AnswerText.StaysBehind(console, answer);
         Devices(console, answer);
+        Age(console, answer);
         AnswerText.Details(console, answer);
         Assumed(console, answer, leading);
         if (sets is { Sets.Count: > 0 })
@@ -102,6 +103,16 @@ internal static class RunText
             .Select(device => device.Title).ToList();
         if (running.Count > 0)
             Paragraph.Write(console, $"Run whenever they are wanted, planned swaps aside: {string.Join(", ", running)}.", "  - ");
+    }
+
+    private static void Age(IAnsiConsole console, RigAnswer answer)
+    {
+        var lines = AgeOfAnswer.Lines(answer);
+        if (lines.Count == 0)
+            return;
+        Paragraph.Heading(console, "Age (rigscenarios aging tells the years ahead)");
+        foreach (var line in lines)
+            Paragraph.Write(console, line, "  - ");
     }
 
     private static void RestsOn(IAnsiConsole console, IReadOnlyList<AssumptionEffect>? leading)

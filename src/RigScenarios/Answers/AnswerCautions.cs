@@ -28,25 +28,34 @@ public static class AnswerCautions
     public static IReadOnlyList<string> Of(RigAnswer answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
-        return Of(answer, Predicted(answer.Simulation.ExpectedError));
+        return Of(answer, Predicted(answer.Simulation.ExpectedError), AgeUnknown(answer, whole: true));
     }
 
     /// <summary>The same for a sheet that is taken along: how far off times may be without the reason, and without what is for
     /// the
     /// time between jobs.</summary>
     internal static IEnumerable<string> OfTheDay(RigAnswer answer) =>
-        Of(answer, PredictionWords.Short(answer.Simulation.ExpectedError)).Where(caution => caution != PowerCautions.Keeping);
+        Of(answer, PredictionWords.Short(answer.Simulation.ExpectedError), AgeUnknown(answer, whole: false)).Where(caution => caution != PowerCautions.Keeping);
 
-    private static List<string> Of(RigAnswer answer, string predicted)
+    // What three years do to a battery is told where there is room for it.
+    private static string? AgeUnknown(RigAnswer answer, bool whole)
+    {
+        var unknown = answer.Plan.Batteries.Values.Select(battery => battery.KnownAge).FirstOrDefault(known => known.IsUnknown);
+        return unknown is null ? null
+            : "A battery's age is not given, so it is taken as new. A worn one stops sooner, in the cold much "
+                + "sooner: measure it once and say what it still holds."
+                + (whole ? $" {AgingSentences.Unknown(unknown.Set, unknown.IsSetAssumed)}" : "");
+    }
+
+    private static List<string> Of(RigAnswer answer, string predicted, string? ageUnknown)
     {
         List<string> cautions =
         [
             .. Wiring(answer), .. Standing(answer), .. Travel(answer), predicted,
             .. PowerCautions.Generators(answer.Plan), .. Charging(answer.Plan),
         ];
-        if (answer.Simulation.Assumed.Values.Any(values => values.Any(value => value.Field == "capacity-left")))
-            cautions.Add("A battery's age is not given, so it is taken as new. A worn one stops sooner, in the cold much "
-                + "sooner: measure it once and say what it still holds.");
+        if (ageUnknown is not null)
+            cautions.Add(ageUnknown);
         var air = answer.Plan.Days.SelectMany(day => day.AmbientPoints.Select(point => point.Temperature)
             .DefaultIfEmpty(day.Ambient ?? Temperature.FromDegreesCelsius(20))).ToList();
         if (air.Min().DegreesCelsius < ColdCelsius)

@@ -149,6 +149,8 @@ public static class AnswerSentences
 
     private static string CloseReserve(RigAnswer answer)
     {
+        if (AgeOfAnswer.StopsAtLeast(answer) is { } least)
+            return least;
         var doubt = QuestionRules.Doubt(answer.Simulation, answer.Working, answer.Tightest.Reserve);
         return answer.Tightest.Reserve.Time < doubt
             ? $"the prediction is good to about {AnswerTimes.Length(doubt)}"

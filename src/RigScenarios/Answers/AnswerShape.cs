@@ -42,6 +42,9 @@ public static class AnswerShape
                 .OrderBy(item => item.Limit.Share ?? double.PositiveInfinity)
                 .Select(item => Limit(item.Limit, item.Kind))]),
             ["would_work"] = sets is null ? null : WouldWorkOf(sets),
+            ["ages"] = AgeOfAnswer.Shape(answer),
+            ["age_least_reserve_h"] = Round(answer.AgeSpread?.LeastReserve.Time.Hours),
+            ["age_greatest_reserve_h"] = Round(answer.AgeSpread?.GreatestReserve.Time.Hours),
             ["expected_error_percent"] = Round(answer.Simulation.ExpectedError.Share?.Percent),
             ["expected_error_why"] = answer.Simulation.ExpectedError.Why,
             ["cautions"] = Texts(AnswerCautions.Of(answer)),

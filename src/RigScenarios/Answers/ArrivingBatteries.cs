@@ -1,6 +1,5 @@
 using RigScenarios.Scenarios;
 using RigScenarios.Travel;
-using UnitsNet;
 
 namespace RigScenarios.Answers;
 
@@ -36,7 +35,7 @@ internal sealed record ArrivingBatteries(Scenario Scenario, IReadOnlyList<Stayin
                 ? item == own && here < 1 ? [own] : []
                 // Of equal ones those with the most life left are packed first.
                 : scenario.Batteries.Where(battery => battery.Value.Item == item)
-                    .OrderByDescending(battery => (battery.Value.CapacityLeft ?? Ratio.FromPercent(100)).Percent)
+                    .OrderByDescending(battery => scenario.AgeOf(battery.Value).Age.CapacityLeft.Percent)
                     .Skip(here).Select(battery => battery.Key);
             staying.AddRange(names.Select(name => new StayingBattery(name, scenario.PartOf(item)!.Name, most.Journey)));
         }

@@ -1,4 +1,6 @@
 using System.Globalization;
+using RigScenarios.Cells.Aging;
+using RigScenarios.Files;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 using UnitsNet;
@@ -72,7 +74,7 @@ internal sealed class BatteryChanges
             yield return new($"Take the kit's {LimitSentences.Element(name)} ({scenario.PartOf(name)!.Name}) instead", settings,
                 ChangeEffort.FromKit, "battery");
         }
-        if (now.TheBuild.Battery is { CapacityLeft.Percent: < 98 } or { ResistanceGrowth: > 1.05 })
+        if (scenario.AgeOf(now.TheBuild.Battery) is { CapacityLeft.Percent: < 98 } or { ResistanceFactor: > 1.05 })
             yield return new($"Take a new {part.Name} in place of the used one", New(), ChangeEffort.Buy,
                 "battery") { Price = part.Buy };
         foreach (var (id, other) in Fitting().Where(other => other.Id != scenario.Kit[item].Part
@@ -87,13 +89,23 @@ internal sealed class BatteryChanges
     /// <summary>Every build that takes the item is told that it is new, where it told an age before.</summary>
     private IReadOnlyList<FieldSetting> New() =>
     [
-        .. scenario.Builds.Where(build => build.Value.Battery.Item == item
-            && (build.Value.Battery.CapacityLeft is not null || build.Value.Battery.ResistanceGrowth is not null))
-            .SelectMany(build => new FieldSetting[]
-        {
-            new($"builds.{build.Key}.battery.capacity-left", "100 %"), new($"builds.{build.Key}.battery.resistance-growth", "1"),
-        }),
+        .. scenario.Builds.Where(build => build.Value.Battery.Item == item).SelectMany(build => New(
+            $"builds.{build.Key}.battery", build.Value.Battery.Life,
+            build.Value.Battery.CapacityLeft is not null || build.Value.Battery.ResistanceGrowth is not null)),
     ];
+
+    // A life begins on the day for which it is asked; figures that were measured are those of a new one.
+    private static IEnumerable<FieldSetting> New(string battery, LifeInWords? life, bool measured)
+    {
+        if (life is { Until: { } until })
+            yield return new($"{battery}.age.bought", until.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        if (life is { SecondHand: true })
+            yield return new($"{battery}.age.second-hand", "no");
+        if (!measured)
+            yield break;
+        yield return new($"{battery}.capacity-left", "100 %");
+        yield return new($"{battery}.resistance-growth", "1");
+    }
 
     /// <summary>A second battery, or two more, that take turns with the build's own, which keeps its age.</summary>
     private IEnumerable<RigChange> Second()
@@ -125,6 +137,7 @@ internal sealed class BatteryChanges
             ("item", item), ("charge", battery.Charge is { } charge ? Text(charge.Percent, "%") : null),
             ("capacity-left", battery.CapacityLeft is { } left ? Text(left.Percent, "%") : null),
             ("resistance-growth", battery.ResistanceGrowth?.ToString(CultureInfo.InvariantCulture)),
+            ("age", battery.Life is { } life ? LifeFormat.Text(life) : null),
             ("start-temperature", battery.StartTemperature is { } start ? Text(start.DegreesCelsius, "°C") : null));
         var cold = Coldest() < Warm - TemperatureDelta.FromKelvins(5);
         var second = Group(("item", name), ("rests-at", cold ? "20 °C" : null), ("start-temperature", cold ? "20 °C" : null));
@@ -157,12 +170,13 @@ internal sealed class BatteryChanges
     /// <summary>A new battery for each worn one of those that take turns.</summary>
     private IEnumerable<RigChange> Renewed()
     {
-        foreach (var (name, battery) in scenario.Batteries.Where(battery => battery.Value is { CapacityLeft.Percent: < 90 }
-            or { ResistanceGrowth: > 1.2 }))
+        foreach (var (name, battery) in scenario.Batteries.Where(battery => scenario.AgeOf(battery.Value)
+            is { CapacityLeft.Percent: < 90 } or { ResistanceFactor: > 1.2 }))
         {
             var worn = scenario.PartOf(battery.Item)!;
             yield return new($"Take a new {worn.Name} in place of \"{name}\"",
-                [new($"batteries.{name}.capacity-left", "100 %"), new($"batteries.{name}.resistance-growth", "1")],
+                [.. New($"batteries.{name}", battery.Life,
+                    battery.CapacityLeft is not null || battery.ResistanceGrowth is not null)],
                 ChangeEffort.Buy, $"battery {name}") { Price = worn.Buy };
         }
     }

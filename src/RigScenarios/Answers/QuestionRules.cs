@@ -16,10 +16,13 @@ internal static class QuestionRules
     /// <param name="wish">The reserve that is wished; null for none.</param>
     /// <param name="tightest">The least reserve of days that each begin with charged batteries; that of the result where there is
     /// only one.</param>
-    public static AnswerQuestion Power(SimulationResult result, Duration working, Duration? wish, Reserve tightest)
+    /// <param name="ages">The same days at the ends of what the batteries' ages may be; null where no life is told.</param>
+    public static AnswerQuestion Power(
+        SimulationResult result, Duration working, Duration? wish, Reserve tightest, AgeSpread? ages = null)
     {
         var reserve = tightest;
         var verdict = !result.Completes ? Verdict.Fails
+            : ages is { Least.Completes: false } ? Verdict.Close
             : !reserve.IsLowerBound && reserve.Time < Doubt(result, working, reserve) ? Verdict.Close
             : reserve.Time < wish ? Verdict.Close
             : Verdict.Holds;

@@ -62,6 +62,9 @@ public sealed record RigAnswer
     /// answer, and the question of power fails.</summary>
     public required bool NothingArrives { get; init; }
 
+    /// <summary>The same days at the ends of what the batteries' ages may be; null where no life is told.</summary>
+    public AgeSpread? AgeSpread { get; init; }
+
     /// <summary>The questions, in their order; travel only where a journey is planned.</summary>
     public required IReadOnlyList<AnswerQuestion> Questions { get; init; }
 
@@ -115,6 +118,7 @@ public sealed record RigAnswer
     {
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(days);
+        scenario = scenario.AskedOn(options.Today);
         IReadOnlyList<string> names = days.Count > 0 ? days : [.. scenario.Days.Keys];
         IReadOnlyList<PlannedJourney> journeys = known is not null && ReferenceEquals(known.Scenario.Kit, scenario.Kit)
             && ReferenceEquals(known.Scenario.Parts, scenario.Parts)
@@ -133,8 +137,11 @@ public sealed record RigAnswer
             Simulation = simulation, Balance = balance, Journeys = journeys, Staying = arriving.Staying,
             NothingArrives = arriving.IsNothingLeft, Questions = [], Tightest = (plan.Days.Count, simulation.Reserve),
         };
-        if (answer.EachDayBeginsAnew && simulation.Completes)
-            answer = answer with { Tightest = TightestOf(answer, cancellation) };
+        answer = answer with
+        {
+            Tightest = TightestDay.Of(powered, plan, simulation, cancellation),
+            AgeSpread = Told(build, () => AgeSpread.Of(powered, plan, cancellation)),
+        };
         return answer with { Questions = [.. Asked(answer)] };
     }
 
@@ -163,7 +170,8 @@ public sealed record RigAnswer
 
     private static IEnumerable<AnswerQuestion> Asked(RigAnswer answer)
     {
-        var power = QuestionRules.Power(answer.Simulation, answer.Working, answer.Options.Wish, answer.Tightest.Reserve);
+        var power = QuestionRules.Power(answer.Simulation, answer.Working, answer.Options.Wish, answer.Tightest.Reserve,
+            answer.AgeSpread);
         yield return answer.NothingArrives
             ? power with { Verdict = Verdict.Fails, Shortfall = answer.Plan.Days.Sum(day => day.Length.Hours) } : power;
         yield return QuestionRules.OfLimits(QuestionKind.Wiring, answer.Simulation.Limits,
@@ -189,19 +197,6 @@ public sealed record RigAnswer
     /// as the first, each has its own, and an earlier one may be tighter.
     /// </summary>
     public required (int Day, Reserve Reserve) Tightest { get; init; }
-
-    private static (int Day, Reserve Reserve) TightestOf(RigAnswer answer, CancellationToken cancellation)
-    {
-        var tightest = answer.Tightest;
-        for (var day = 1; day < answer.Plan.Days.Count; day++)
-        {
-            var alone = answer.Plan with { Days = [answer.Plan.Days[day - 1]] };
-            var reserve = DaySimulation.Run(answer.Powered, alone, SimulationOptions.EndOnly, null, cancellation).Reserve;
-            if (reserve.Time < tightest.Reserve.Time)
-                tightest = (day, reserve);
-        }
-        return tightest;
-    }
 
     private static BuildBalance? BalanceOf(Scenario scenario, string build)
     {

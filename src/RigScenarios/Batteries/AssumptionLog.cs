@@ -37,25 +37,50 @@ internal sealed class AssumptionLog
             Citation.CommonPractice("NMC cells in camera packs"));
 
     /// <summary>The age of a battery: what of it is not given is assumed.</summary>
-    /// <param name="capacityLeft">Part of the capacity that is left; null if not known.</param>
-    /// <param name="resistanceFactor">Resistance over that of the new battery; null if not known.</param>
+    /// <param name="known">What is known of it.</param>
     /// <param name="chemistry">What it is made of.</param>
-    public Age Age(Ratio? capacityLeft, double? resistanceFactor, CellChemistry chemistry)
+    public Age Age(KnownAge known, CellChemistry chemistry)
     {
-        if (capacityLeft is null && resistanceFactor is null)
+        if (known.CapacityLeft is null && known.ResistanceFactor is null)
             return AsNew();
-        return new Age(
-            capacityLeft ?? Add("capacity-left", "capacity left", Ratio.FromPercent(100), left => $"{left.Percent:G4} %",
+        if (known.CapacityLeft is not { } left)
+        {
+            return new Age(Add("capacity-left", "capacity left", Ratio.FromPercent(100), one => $"{one.Percent:G4} %",
                 "not given beside the growth of the resistance: taken as new. Measure it once if it matters",
-                Citation.CommonPractice("a capacity that nobody measured taken as new")),
-            resistanceFactor ?? Growth(capacityLeft!.Value, chemistry));
+                Citation.CommonPractice("a capacity that nobody measured taken as new")), known.ResistanceFactor!.Value);
+        }
+        if (known.History is not null)
+            FromLife(known, left);
+        return new Age(left, known.ResistanceFactor ?? Growth(left, chemistry));
+    }
+
+    // What a life says instead of a measurement rests on published fits, and is told as what it is.
+    private void FromLife(KnownAge known, Ratio left)
+    {
+        if (!known.IsMeasured)
+        {
+            var ends = known.Ends!;
+            values.Add(new AssumedValue("capacity-left", "capacity left", Percent(left),
+                $"its life by the aging set \"{known.Set.Name}\"; other published fits say {Percent(ends.Least.CapacityLeft)} to "
+                    + $"{Percent(ends.Greatest.CapacityLeft)}. Measure it once if it matters", known.Set.Source)
+            {
+                Usual = new(Percent(ends.Least.CapacityLeft), Percent(ends.Greatest.CapacityLeft)),
+            });
+        }
+        if (!known.IsResistanceMeasured)
+        {
+            values.Add(new AssumedValue("resistance-growth", "growth of the resistance", Text(known.ResistanceFactor!.Value),
+                $"its life by the aging set \"{known.Set.Name}\"", known.Set.Source)
+            {
+                Usual = new(Text(1), Text(Wear.ResistanceFactor(left, Wear.GreatestUsualGrowthPerLoss))),
+            });
+        }
     }
 
     private double Growth(Ratio capacityLeft, CellChemistry chemistry)
     {
         var k = chemistry.GrowthPerLoss;
         var factor = Wear.ResistanceFactor(capacityLeft, k.Value);
-        string Text(double one) => string.Create(CultureInfo.InvariantCulture, $"{one:0.###}");
         values.Add(new AssumedValue("resistance-growth", "growth of the resistance", Text(factor),
             string.Create(CultureInfo.InvariantCulture, $"1 + {k.Value:0.0} times the capacity lost: {k.Why}"), k.Source)
         {
@@ -63,6 +88,10 @@ internal sealed class AssumptionLog
         });
         return factor;
     }
+
+    private static string Text(double one) => string.Create(CultureInfo.InvariantCulture, $"{one:0.###}");
+
+    private static string Percent(Ratio share) => string.Create(CultureInfo.InvariantCulture, $"{share.Percent:0.#} %");
 
     private Age AsNew()
     {

@@ -40,6 +40,20 @@ public static class PackModel
         Battery battery, Mass? mass, BoxSize? size, Ratio? capacityLeft, double? resistanceFactor)
     {
         ArgumentNullException.ThrowIfNull(battery);
+        return Of(battery, mass, size, new KnownAge(battery.Chemistry, null, capacityLeft, resistanceFactor));
+    }
+
+    /// <summary>Makes the pack of a battery of whose age something may be known; the rest is assumed and listed.</summary>
+    /// <param name="battery">Label and data sheet.</param>
+    /// <param name="mass">Mass of the battery; estimated from its energy if null.</param>
+    /// <param name="size">Outer size of the battery; estimated from its mass if null.</param>
+    /// <param name="known">What is known of its age.</param>
+    /// <exception cref="ArgumentException">A value lies outside its range, or the chemistry is not known; the message names
+    /// it.</exception>
+    public static PackAssumptions Of(Battery battery, Mass? mass, BoxSize? size, KnownAge known)
+    {
+        ArgumentNullException.ThrowIfNull(battery);
+        ArgumentNullException.ThrowIfNull(known);
         Require.Positive(battery.Energy.WattHours, "Wh", nameof(battery.Energy));
         Require.Positive(battery.Voltage.Volts, "V", nameof(battery.Voltage));
         var log = new AssumptionLog();
@@ -120,7 +134,7 @@ public static class PackModel
                 chemistry.MaximumRatePerHour.Why, chemistry.MaximumRatePerHour.Source),
             MaximumTemperature = battery.MaximumTemperature
                 ?? log.Add("maximum-temperature", "hottest temperature", chemistry.MaximumTemperature, AssumedText.Celsius),
-            Age = log.Age(capacityLeft, resistanceFactor, chemistry),
+            Age = log.Age(known, chemistry),
         };
         return new PackAssumptions(pack, log.Values);
     }

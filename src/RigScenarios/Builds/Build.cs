@@ -1,3 +1,4 @@
+using RigScenarios.Cells.Aging;
 using RigScenarios.Parts;
 using UnitsNet;
 
@@ -122,6 +123,10 @@ public sealed record BatteryInUse
     /// <summary>How many times the resistance of a new battery it has; null if not known: then it goes with the capacity by the
     /// rule of <see cref="Cells.Wear"/>.</summary>
     public double? ResistanceGrowth { get; init; }
+
+    /// <summary>Its life so far in the words of a person; null if nobody told it. What was measured
+    /// (<see cref="CapacityLeft"/>, <see cref="ResistanceGrowth"/>) goes before it.</summary>
+    public LifeInWords? Life { get; init; }
 
     /// <summary>Its own temperature at the start; null means that of the air.</summary>
     public Temperature? StartTemperature { get; init; }

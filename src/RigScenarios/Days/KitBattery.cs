@@ -1,4 +1,6 @@
 using RigScenarios.Batteries;
+using RigScenarios.Cells;
+using RigScenarios.Cells.Aging;
 using RigScenarios.Parts;
 using UnitsNet;
 
@@ -53,6 +55,10 @@ public sealed record KitBattery
     /// rule of <see cref="Cells.Wear"/>.</summary>
     public double? ResistanceGrowth { get; init; }
 
+    /// <summary>Its life so far in the words of a person; null if nobody told it. What was measured
+    /// (<see cref="CapacityLeft"/>, <see cref="ResistanceGrowth"/>) goes before it.</summary>
+    public LifeInWords? Life { get; init; }
+
     /// <summary>Its own temperature at the start; that of its resting place if null.</summary>
     public Temperature? StartTemperature { get; init; }
 
@@ -83,7 +89,17 @@ public sealed record KitBattery
     /// <summary>The pack, where it is known as such; null to make it from the part.</summary>
     internal PackAssumptions? Made { get; init; }
 
+    /// <summary>What is known of its age: what was measured, else what its life says.</summary>
+    public KnownAge KnownAge => new(Part.Battery!.Chemistry, Life, CapacityLeft, ResistanceGrowth);
+
+    /// <summary>The same battery at an age that is known, whatever was said of it.</summary>
+    /// <param name="age">The age.</param>
+    public KitBattery At(Age age)
+    {
+        ArgumentNullException.ThrowIfNull(age);
+        return this with { Life = null, CapacityLeft = age.CapacityLeft, ResistanceGrowth = age.ResistanceFactor };
+    }
+
     /// <summary>The pack, with all that had to be assumed.</summary>
-    internal PackAssumptions MakePack() => Made ?? PackModel.From(
-        Part.Battery!, Part.Mass, Part.Size, CapacityLeft, ResistanceGrowth);
+    internal PackAssumptions MakePack() => Made ?? PackModel.Of(Part.Battery!, Part.Mass, Part.Size, KnownAge);
 }

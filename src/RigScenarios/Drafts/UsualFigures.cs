@@ -74,6 +74,7 @@ internal static class UsualFigures
         Charge = battery.Charge ?? other.Charge,
         CapacityLeft = battery.CapacityLeft ?? other.CapacityLeft,
         ResistanceGrowth = battery.ResistanceGrowth ?? other.ResistanceGrowth,
+        Life = battery.Life ?? (battery.CapacityLeft is null ? other.Life : null),
         StartTemperature = battery.StartTemperature ?? other.StartTemperature,
     };
 }

@@ -61,21 +61,6 @@ internal static class JourneyFormat
         "journeys", new MapFormat<JourneyPlan>(Journey, "journey", 50), OrderedMap<JourneyPlan>.Empty, scenario =>
             scenario.Journeys, (scenario, value) => scenario with { Journeys = value }, "Journeys with batteries.");
 
-    private sealed class DateFormat : PlainFormat<DateOnly>
-    {
-        private const string Pattern = "yyyy-MM-dd";
-
-        public override string Accepted => "a day as year-month-day, such as \"2026-12-03\"";
-
-        public override JsonObject Schema() => new() { ["type"] = "string", ["pattern"] = "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" };
-
-        protected override bool TryParse(string text, out DateOnly value) =>
-            DateOnly.TryParseExact(WrittenDigits.Plain(text), Pattern, CultureInfo.InvariantCulture,
-                DateTimeStyles.None, out value);
-
-        protected override string Text(DateOnly value) => value.ToString(Pattern, CultureInfo.InvariantCulture);
-    }
-
     /// <summary>A number of people, or their names.</summary>
     private sealed class TravellersFormat : Format<Travellers>, IAcceptedText
     {

@@ -36,6 +36,7 @@ internal static class ScenarioCheck
     private static void CheckBuild(Scenario scenario, Build build, string at, ReadLog log)
     {
         KitName(scenario, build.Battery.Item, $"{at}.battery.item", part => part.Battery is not null, "a battery", log);
+        LifeFormat.Check(build.Battery.Life, build.Battery.CapacityLeft is not null, $"{at}.battery", log);
         if (build.Plate is { } plate)
             KitName(scenario, plate, $"{at}.plate", part => part.Plate is not null, "a battery plate", log);
         foreach (var (name, group) in build.Regulators.Keys.Select(name => (name, "regulators"))

@@ -14,8 +14,7 @@ internal static class SwapsCheck
     public static void Run(Scenario scenario, HashSet<string> devices, ReadLog log)
     {
         foreach (var (name, battery) in scenario.Batteries)
-            ScenarioCheck.KitName(scenario, battery.Item, $"batteries.{name}.item", part => part.Battery is not null,
-                "a battery", log);
+            Battery(scenario, battery, $"batteries.{name}", log);
         foreach (var used in scenario.Batteries.Values.GroupBy(battery => battery.Item))
         {
             if (scenario.Kit.TryGetValue(used.Key, out var item) && used.Count() > item.Count)
@@ -25,15 +24,13 @@ internal static class SwapsCheck
         }
         if (scenario.HotSwap is { } reserve)
         {
-            ScenarioCheck.KitName(scenario, reserve.Pack.Item, "hot-swap.pack.item", part => part.Battery is not null,
-                "a battery", log);
+            Battery(scenario, reserve.Pack, "hot-swap.pack", log);
             if (reserve.ChargePower is { Watts: <= 0 })
                 log.Error("hot-swap.charge-power", "Without power the small pack is never charged.", "such as \"10 W\"");
         }
         foreach (var (name, battery) in scenario.InternalBatteries)
         {
-            ScenarioCheck.KitName(scenario, battery.Item, $"internal-batteries.{name}.item", part => part.Battery is not null,
-                "a battery", log);
+            Battery(scenario, battery, $"internal-batteries.{name}", log);
             if (!devices.Contains(name) && scenario.PartOf(name)?.Power is null)
                 log.Error($"internal-batteries.{name}", $"No build has a device \"{name}\".",
                     devices.Count == 0 ? null : string.Join(", ", devices.Take(30)), log.Nearest(name, devices));
@@ -49,6 +46,12 @@ internal static class SwapsCheck
         SwapPolicyCheck.Run(scenario, log);
         DaysInOrder(scenario, log);
         AirPoints(scenario, log);
+    }
+
+    private static void Battery(Scenario scenario, BatteryAtStart battery, string path, ReadLog log)
+    {
+        ScenarioCheck.KitName(scenario, battery.Item, $"{path}.item", part => part.Battery is not null, "a battery", log);
+        LifeFormat.Check(battery.Life, battery.CapacityLeft is not null, path, log);
     }
 
     private static void DaysInOrder(Scenario scenario, ReadLog log)

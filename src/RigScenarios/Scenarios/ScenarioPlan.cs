@@ -62,8 +62,9 @@ public static class ScenarioPlan
     private static OrderedMap<BatteryAtStart> Own(Build build) => new([KeyValuePair.Create(build.Battery.Item, new BatteryAtStart
     {
         Item = build.Battery.Item, Charge = build.Battery.Charge, CapacityLeft = build.Battery.CapacityLeft,
-        ResistanceGrowth = build.Battery.ResistanceGrowth, StartTemperature = build.Battery.StartTemperature,
-        RuntimeKnownTo = build.Battery.RuntimeKnownTo, FittedFrom = build.Battery.FittedFrom,
+        ResistanceGrowth = build.Battery.ResistanceGrowth, Life = build.Battery.Life,
+        StartTemperature = build.Battery.StartTemperature, RuntimeKnownTo = build.Battery.RuntimeKnownTo,
+        FittedFrom = build.Battery.FittedFrom,
     })]);
 
     private static KitBattery BatteryOf(Scenario scenario, BatteryAtStart battery) => new(scenario.PartOf(battery.Item)!)
@@ -71,6 +72,7 @@ public static class ScenarioPlan
         Charge = battery.Charge ?? Ratio.FromDecimalFractions(1),
         CapacityLeft = battery.CapacityLeft,
         ResistanceGrowth = battery.ResistanceGrowth,
+        Life = battery.Life,
         StartTemperature = battery.StartTemperature,
         RuntimeKnownTo = battery.RuntimeKnownTo,
         FittedFrom = battery.FittedFrom,

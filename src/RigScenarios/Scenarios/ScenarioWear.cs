@@ -1,3 +1,4 @@
+using RigScenarios.Batteries;
 using RigScenarios.Cells;
 using UnitsNet;
 
@@ -11,8 +12,8 @@ public static class ScenarioWear
 
     /// <summary>
     /// The scenario with every battery of its builds and of its rotation worn further. Capacity and resistance move together: a
-    /// growth that the scenario gives keeps its own ratio to the loss, one that it doesn't give goes by the rule of
-    /// <see cref="Wear"/>.
+    /// growth that the scenario gives, or that a battery's life says, keeps its own ratio to the loss; one that nobody knows goes
+    /// by the rule of <see cref="Wear"/>. A life in words is over with that: what it says is taken, and then worn.
     /// </summary>
     /// <param name="scenario">The scenario.</param>
     /// <param name="by">Part of the new capacity that is lost besides; below 0 for less worn. What is left ends at 100 %, or
@@ -28,32 +29,28 @@ public static class ScenarioWear
             Builds = new(scenario.Builds.Select(build =>
             {
                 var battery = build.Value.Battery;
-                var (left, growth) = Worn(scenario, battery.Item, battery.CapacityLeft, battery.ResistanceGrowth, by);
+                var (left, growth) = Worn(scenario.AgeOf(battery), by);
                 return KeyValuePair.Create(build.Key, build.Value with
                 {
-                    Battery = battery with { CapacityLeft = left, ResistanceGrowth = growth },
+                    Battery = battery with { CapacityLeft = left, ResistanceGrowth = growth, Life = null },
                 });
             })),
             Batteries = new(scenario.Batteries.Select(battery =>
             {
-                var (left, growth) = Worn(
-                    scenario, battery.Value.Item, battery.Value.CapacityLeft, battery.Value.ResistanceGrowth, by);
-                return KeyValuePair.Create(battery.Key, battery.Value with { CapacityLeft = left, ResistanceGrowth = growth });
+                var (left, growth) = Worn(scenario.AgeOf(battery.Value), by);
+                return KeyValuePair.Create(battery.Key,
+                    battery.Value with { CapacityLeft = left, ResistanceGrowth = growth, Life = null });
             })),
         };
     }
 
-    private static (Ratio Left, double? Growth) Worn(Scenario scenario, string item, Ratio? left, double? growth, Ratio by)
+    private static (Ratio Left, double? Growth) Worn(KnownAge known, Ratio by)
     {
-        var before = left ?? Ratio.FromPercent(100);
+        var before = known.CapacityLeft ?? Ratio.FromPercent(100);
         var after = Ratio.FromPercent(Math.Round(
             Math.Clamp(before.Percent - by.Percent, Math.Min(LeastLeft.Percent, before.Percent),
                 Math.Max(100, before.Percent)), 3));
-        return (after, growth is { } known
-            ? Math.Round(Wear.Further(known, before, after, GrowthPerLoss(scenario, item)), 4) : null);
+        return (after, known.ResistanceFactor is { } factor
+            ? Math.Round(Wear.Further(factor, before, after, known.Set.Chemistry.GrowthPerLoss.Value), 4) : null);
     }
-
-    private static double GrowthPerLoss(Scenario scenario, string item) =>
-        (CellChemistries.TryFind(scenario.PartOf(item)?.Battery?.Chemistry, out var chemistry) ? chemistry : CellChemistries.Nmc)
-        .GrowthPerLoss.Value;
 }

@@ -24,7 +24,7 @@ internal static class GivenSections
             SheetWords.Thing(battery.Key), $"{battery.Value.Part.Battery!.Voltage.Volts:0.#}",
             battery.Value.Part.Battery.Energy.WattHours is > 0 and var energy ? $"{energy:0.#}" : "not given",
             $"{battery.Value.Charge.Percent:0}",
-            battery.Value.CapacityLeft is { } left ? $"{left.Percent:0}" : "not given",
+            battery.Value.KnownAge.CapacityLeft is { } left ? $"{left.Percent:0}" : "not given",
         })])
     {
         Columns = ["Battery", "V", "Wh", "Charged, %", "Capacity left, %"], GoesAs = 4, Things = "batteries",

@@ -1,0 +1,79 @@
+using System.Text.Json.Nodes;
+using RigScenarios.Simulation;
+
+namespace RigScenarios.Answers;
+
+/// <summary>What an answer says of the age of its batteries: in sentences, and for programs.</summary>
+public static class AgeOfAnswer
+{
+    /// <summary>The section of the details; empty where no battery's life is told.</summary>
+    /// <param name="answer">The answer.</param>
+    public static IReadOnlyList<string> Lines(RigAnswer answer)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        var told = answer.Plan.Batteries.Where(battery => battery.Value.Life is not null).ToList();
+        var lines = new List<string>();
+        foreach (var (name, battery) in told)
+        {
+            var said = AgingSentences.Of(battery.KnownAge).Where(line => !lines.Contains(line)).ToList();
+            if (told.Count > 1)
+                said[0] = $"{AnswerSentences.Upper(LimitSentences.Element(name))}: {said[0]}";
+            lines.AddRange(said);
+        }
+        if (Spread(answer) is { } spread)
+            lines.Insert(0, spread);
+        return [.. lines.Distinct()];
+    }
+
+    /// <summary>What the days do at the ends of what the ages may be: "At the ends of what published fits say of its age: it stops
+    /// at 21:40; 1 h 5 min left."; null where there is no band.</summary>
+    /// <param name="answer">The answer.</param>
+    public static string? Spread(RigAnswer answer)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        return answer.AgeSpread is not { } spread ? null
+            : $"Run at both ends of what its age may be: with the least, {End(answer, spread.Least, spread.LeastReserve)}; with the "
+                + $"most, {End(answer, spread.Greatest, spread.GreatestReserve)}.";
+    }
+
+    /// <summary>When the days stop at the least age: "with the least that its age may leave it stops at 21:40"; null where they
+    /// last.</summary>
+    internal static string? StopsAtLeast(RigAnswer answer) => answer.AgeSpread is { Least.Completes: false } spread
+        ? $"with the least that its age may have left {End(answer, spread.Least, spread.LeastReserve)}" : null;
+
+    /// <summary>The age of each battery, for programs.</summary>
+    /// <param name="answer">The answer.</param>
+    public static JsonArray Shape(RigAnswer answer)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        return new JsonArray([.. answer.Plan.Batteries.Select(battery =>
+        {
+            var known = battery.Value.KnownAge;
+            return (JsonNode)new JsonObject
+            {
+                ["battery"] = battery.Key,
+                ["known"] = !known.IsUnknown,
+                ["measured"] = known.IsMeasured,
+                ["capacity_left_percent"] = Round(known.Age.CapacityLeft.Percent),
+                ["resistance_factor"] = Round(known.Age.ResistanceFactor),
+                ["least_percent"] = Round(known.Ends?.Least.CapacityLeft.Percent),
+                ["greatest_percent"] = Round(known.Ends?.Greatest.CapacityLeft.Percent),
+                ["set"] = known.History?.Set.Name,
+                ["warnings"] = new JsonArray([.. (known.History?.Warnings ?? [])
+                    .Select(warning => (JsonNode)Cells.Aging.AgingWarningNames.Name(warning))]),
+                ["words"] = new JsonArray([.. AgingSentences.Of(known).Select(line => (JsonNode)line)]),
+            };
+        })]);
+    }
+
+    private static string End(RigAnswer answer, SimulationResult result, Reserve reserve)
+    {
+        if (result.Completes)
+            return $"{AnswerSentences.ReserveLeft(reserve)} left after wrap";
+        var stop = result.Devices.Values.Where(device => device is { Essential: true, FirstStop: not null })
+            .Select(device => device.FirstStop!).MinBy(stop => stop.At.Seconds);
+        return stop is null ? "it stops before wrap" : $"it stops {new AnswerTimes(answer.Plan.Days).When(stop.At)}";
+    }
+
+    private static double? Round(double? value) => value is { } number ? Math.Round(number, 4) : null;
+}
