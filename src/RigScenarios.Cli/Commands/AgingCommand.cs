@@ -2,10 +2,11 @@ using System.CommandLine;
 using RigScenarios.Answers;
 using RigScenarios.Answers.Years;
 using RigScenarios.Cli.Answers;
+using RigScenarios.Days;
 using RigScenarios.Files;
 using RigScenarios.Files.Formats;
-using RigScenarios.Parts;
 using RigScenarios.Scenarios;
+using UnitsNet;
 
 namespace RigScenarios.Cli.Commands;
 
@@ -49,7 +50,8 @@ internal static class AgingCommand
             var question = new YearsQuestion
             {
                 Years = parsed.GetValue(years), From = today, Battery = Named(answer, parsed.GetValue(battery)),
-                Cold = OptionValue.Read(parsed.GetValue(cold), ScenarioFields.Air, "--cold") ?? new YearsQuestion().Cold,
+                Cold = OptionValue.Read(parsed.GetValue(cold), new QuantityFormat<Temperature>(WarmerAir.Coldest,
+                    WarmerAir.Warmest, "-10 °C"), "--cold") ?? new YearsQuestion().Cold,
             };
             var result = LongWork.Run("Looking years ahead",
                 progress => YearsAhead.Of(answer, question, progress, cancellation));

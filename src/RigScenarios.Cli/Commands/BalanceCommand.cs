@@ -16,7 +16,7 @@ internal static class BalanceCommand
         options.AddAnswerTo(command);
         command.SetAction((parsed, cancellation) => Guard.RunAsync(() =>
         {
-            var scenario = options.Read(parsed);
+            var scenario = options.Read(parsed, Today.Of(clock));
             var answers = options.Answers(parsed, scenario, Today.Of(clock), cancellation);
             if (options.IsJson(parsed))
                 Console.Out.WriteLine(BalanceJson.Text(scenario, answers));

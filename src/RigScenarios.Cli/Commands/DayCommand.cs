@@ -39,7 +39,7 @@ internal static class DayCommand
         command.SetAction((parsed, cancellation) => Guard.RunAsync(() =>
         {
             var wish = Wish(parsed.GetValue(atSwap), parsed.GetValue(atEnd));
-            var scenario = options.Read(parsed);
+            var scenario = options.Read(parsed, Today.Of(clock));
             var isAsked = parsed.GetValue(least) || wish != KitWish.None;
             var answers = options.Answers(parsed, scenario, Today.Of(clock), cancellation);
             var days = (options.IsJson(parsed) ? answers : AnswerText.LeastFirst(answers))

@@ -21,7 +21,7 @@ internal static class RunCommand
         command.Add(quick);
         command.SetAction((parsed, cancellation) => Guard.RunAsync(() =>
         {
-            var scenario = options.Read(parsed);
+            var scenario = options.Read(parsed, Today.Of(clock));
             var answers = options.Answers(parsed, scenario, Today.Of(clock), cancellation);
             if (options.IsJson(parsed))
                 Console.Out.WriteLine(RunJson.Text(scenario,

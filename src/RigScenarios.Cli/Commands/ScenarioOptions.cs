@@ -74,14 +74,17 @@ internal sealed class ScenarioOptions
     public bool IsJson(ParseResult parsed) => parsed.GetValue(json);
 
     /// <summary>The scenario with its changes; warnings go to standard error.</summary>
-    public Scenario Read(ParseResult parsed)
+    /// <param name="parsed">The command line.</param>
+    /// <param name="today">The day for which the age of batteries is asked where the file names none; null where no age is
+    /// used.</param>
+    public Scenario Read(ParseResult parsed, DateOnly? today = null)
     {
         var (scenario, problems) = ScenarioFile.TryRead(parsed.GetRequiredValue(file));
         if (scenario is null)
             throw new ScenarioProblemsException(problems);
         foreach (var warning in problems)
             Console.Error.WriteLine(warning);
-        return ScenarioPath.SetAll(scenario, Changes(parsed.GetRequiredValue(set)));
+        return ScenarioPath.SetAll(scenario, Changes(parsed.GetRequiredValue(set))).AskedOn(today);
     }
 
     /// <summary>The answers of the builds that are asked about, in the order of the file: the same for every command.</summary>

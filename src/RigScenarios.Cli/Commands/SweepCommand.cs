@@ -9,7 +9,8 @@ namespace RigScenarios.Cli.Commands;
 /// <summary><c>sweep FILE --over …</c>: one run for every value, as a table.</summary>
 internal static class SweepCommand
 {
-    public static Command Create()
+    /// <param name="clock">Gives today's date, for a battery's life without one.</param>
+    public static Command Create(TimeProvider clock)
     {
         var options = new ScenarioOptions();
         var over = new Option<string[]>("--over")
@@ -28,7 +29,7 @@ internal static class SweepCommand
         command.Add(output);
         command.SetAction((parsed, cancellation) => Guard.RunAsync(() =>
         {
-            var scenario = options.Read(parsed);
+            var scenario = options.Read(parsed, Today.Of(clock));
             var file = parsed.GetRequiredValue(output);
             OutputFile.Check("--out", file, "cold.csv", options.Inputs(parsed, scenario));
             var (builds, days) = (options.Builds(parsed, scenario), options.Days(parsed, scenario));

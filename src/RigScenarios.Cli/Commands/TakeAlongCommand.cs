@@ -36,7 +36,7 @@ internal static class TakeAlongCommand
         });
         command.SetAction((parsed, cancellation) => Guard.RunAsync(() =>
         {
-            var scenario = options.Read(parsed);
+            var scenario = options.Read(parsed, Today.Of(clock));
             var file = parsed.GetRequiredValue(output);
             OutputFile.Check("--out", file, "sheet.html", options.Inputs(parsed, scenario));
             var kind = parsed.GetValue(blanks) ? SheetKind.Exercise : parsed.GetValue(solution) ? SheetKind.Solution

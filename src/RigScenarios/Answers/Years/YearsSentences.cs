@@ -55,6 +55,42 @@ public static class YearsSentences
         return days.IsLowerBound ? $"more than {AnswerTimes.Length(days.Reserve)}" : AnswerTimes.Length(days.Reserve);
     }
 
+    /// <summary>The same with its band: "1 h 27 min (40 min to 1 h 50 min)".</summary>
+    /// <param name="middle">By the set that speaks for the batteries.</param>
+    /// <param name="least">With the least capacity left of the published fits.</param>
+    /// <param name="greatest">With the most.</param>
+    public static string Left(DayFigures middle, DayFigures least, DayFigures greatest)
+    {
+        var (from, to) = (Left(least), Left(greatest));
+        return from == to ? Left(middle) : $"{Left(middle)} ({from} to {to})";
+    }
+
+    /// <summary>The batteries that are told of: the one that was asked about, or all.</summary>
+    /// <param name="result">The years.</param>
+    public static IReadOnlyList<BatteryOutlook> Told(YearsResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        return result.Question.Battery is { } one ? [.. result.Batteries.Where(battery => battery.Name == one)] : result.Batteries;
+    }
+
+    /// <summary>What the years rest on: how each battery is used, the fit, what lies outside its tests.</summary>
+    /// <param name="result">The years.</param>
+    public static IReadOnlyList<string> RestsOn(YearsResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        var told = Told(result);
+        var lines = new List<string>();
+        foreach (var battery in told)
+        {
+            lines.Add((told.Count > 1 ? $"{AnswerSentences.Upper(LimitSentences.Element(battery.Name))}: " : "") + Use(battery));
+            lines.Add($"The fit: {battery.Known.Set.Description} ({battery.Known.Set.Source}).");
+        }
+        lines.AddRange(told.SelectMany(battery => AgingSentences.Warnings(battery.Known.Set, battery.Warnings)));
+        lines.Add("80 % is the usual convention for a worn battery: no fit knows the sudden fall that many cells show below it.");
+        lines.AddRange([AgingSentences.MeasuredCells, AgingSentences.Measure]);
+        return [.. lines.Distinct()];
+    }
+
     /// <summary>Which way of keeping leaves most, against the way of now.</summary>
     /// <param name="result">The years.</param>
     public static string Keeping(YearsResult result)

@@ -26,6 +26,9 @@ public sealed record YearsTable(string Name, IReadOnlyList<string> Columns, IRea
 /// <summary>All tables of the years ahead.</summary>
 public static class YearsTables
 {
+    /// <summary>The names of the tables.</summary>
+    public static IReadOnlyList<string> Names { get; } = ["days", "ages", "batteries", "storage"];
+
     /// <summary>The tables: the days over the years, each battery month by month, when to replace it, the ways to keep it.</summary>
     /// <param name="result">The years.</param>
     public static IReadOnlyList<YearsTable> Of(YearsResult result)
