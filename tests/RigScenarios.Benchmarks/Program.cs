@@ -2,6 +2,7 @@ using BenchmarkDotNet.Running;
 using RigScenarios.Benchmarks;
 using RigScenarios.Benchmarks.AgedCells;
 using RigScenarios.Benchmarks.Cases;
+using RigScenarios.Benchmarks.Coverage;
 using RigScenarios.Benchmarks.MeasuredCells;
 
 try
@@ -15,6 +16,8 @@ try
         ["balance", .. var rest] => BalanceCommand.Run(rest),
         ["aging", .. var rest] => AgingCommand.Run(rest),
         ["aged-cells", .. var rest] => AgedCellsCommand.Run(rest),
+        ["fits", .. var rest] => FitsCommand.Run(rest),
+        ["coverage", .. var rest] => CoverageCommand.Run(rest),
         ["measured-cells", .. var rest] => MeasuredCellsCommand.Run(rest),
         ["live", .. var rest] => await LiveCommand.RunAsync(rest),
         ["page", .. var rest] => await PageCommand.RunAsync(rest),
@@ -49,6 +52,10 @@ static int Help()
             follow the histories of a case file, write what became of each battery
         {AgedCellsCommand.Usage}
             predict eleven measured cells by every set of aging laws, write the errors and what the sets say of usual lives
+        {FitsCommand.Usage}
+            fit the notes and logs of a folder of cases, write what came out
+        {CoverageCommand.Usage}
+            fit invented batteries whose truth is known, tell how often it lies in the 95 % interval
         {MeasuredCellsCommand.Usage}
             predict the measured discharges of tests/RigScenarios.Checks/data/measured, write the errors
         {LiveCommand.Usage}

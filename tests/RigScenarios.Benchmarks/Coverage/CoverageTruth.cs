@@ -237,6 +237,7 @@ internal sealed class CoverageTruth
             MaximumCurrent = ElectricCurrent.FromAmperes(1e6),
             MaximumTemperature = Temperature.FromKelvins(1e6),
             ResistanceFloor = 0.87,
+            NearShare = wells ? 0.5 : 1,
             UsableCapacity = wells ? UsableCapacity.FromTable([253.15, 283.15, 298.15], [0.915, 0.95, 1])
                 : UsableCapacity.FromTable([254.15, 264.15, 272.95, 282.45, 297.15, 298.15], [0.738, 0.87, 0.911, 0.929, 0.994, 1]),
         };
