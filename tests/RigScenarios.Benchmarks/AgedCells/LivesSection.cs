@@ -44,14 +44,12 @@ internal static class LivesSection
 
         var usual = AgingBand.Of(AgingSets.Nmc, [LifeInWords.Usual.Use(ThreeYears)]);
         var age = usual.Lives[0].Age;
-        text.Append(CultureInfo.InvariantCulture, $"""
-
-            A battery of whose age nothing is said is taken as new, and the answer says so with one line: three years in a
-            room, full, two shoots a month, half emptied, leave {age.CapacityLeft.DecimalFractions:0.000} of the capacity
-            ({usual.Least.DecimalFractions:0.00} to {usual.Greatest.DecimalFractions:0.00} over the sets) and make the
-            resistance {age.ResistanceFactor:0.00} times that of the new one.
-
-            """);
+        text.Append('\n').Append(AgedCellsPage.Wrapped(
+            $"A battery of whose age nothing is said is taken as new, and the answer says so with one line: three years in a "
+            + "room, full, two shoots a month, half emptied, leave "
+            + $"{age.CapacityLeft.DecimalFractions:0.000} of the capacity ({usual.Least.DecimalFractions:0.00} to "
+            + $"{usual.Greatest.DecimalFractions:0.00} over the sets) and make the resistance {age.ResistanceFactor:0.00} times "
+            + "that of the new one."));
     }
 
     private static string Years(LifeResult life) => life.TimeTo(LifeResult.Replaced) is { } time

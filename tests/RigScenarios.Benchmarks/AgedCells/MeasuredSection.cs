@@ -68,21 +68,19 @@ internal static class MeasuredSection
         var low = few.Select(one => -one.Cell.Error(nmc, one.Point)).ToList();
         var full = few.Select(one => one.Cell.FullCycles(one.Point)).ToList();
         var worse = cycled.Count(cell => Math.Abs(cell.Error(nmc, cell.End)) > 100 * (1 - cell.End.Left));
-        text.Append(CultureInfo.InvariantCulture, $"""
-
-            Where `nmc`, which speaks for such a battery, misses:
-
-            - **Storage**: off by at most {stored.Max(cell => Math.Abs(cell.Error(nmc, cell.End))):0.0} points at the end, so
-              the claim is 5 points, from {stored.Min(cell => cell.Celsius):0} to {stored.Max(cell => cell.Celsius):0} °C:
-              {Words(stored.Count)} cells of one type, less than 300 days. Of cooler and of longer storage nobody has data
-              here.
-            - **Cycling**: within 5 points for {Words(cycled.Count(cell => Math.Abs(cell.Error(nmc, cell.End)) <= 5))} of the
-              {Words(cycled.Count)} cells. By about {FewCycles:0} full cycles ({full.Min():0} to {full.Max():0}) it is
-              {low.Min():0} to {low.Max():0} points too low, so the claim is: for a good cell too low by up to 13 points at
-              200 full cycles. At the end it is worse than "as new" for {Words(worse)} of them; in the cold two errors cancel.
-            - **A measured capacity outweighs any set**, and the answer asks for one.
-
-            """);
+        var off = stored.Max(cell => Math.Abs(cell.Error(nmc, cell.End)));
+        var near = cycled.Count(cell => Math.Abs(cell.Error(nmc, cell.End)) <= 5);
+        text.Append("\nWhere `nmc`, which speaks for such a battery, misses:\n\n");
+        text.Append(AgedCellsPage.Wrapped(
+            $"- **Storage**: off by at most {off:0.0} points at the end, so the claim is 5 points, from "
+            + $"{stored.Min(cell => cell.Celsius):0} to {stored.Max(cell => cell.Celsius):0} °C: {Words(stored.Count)} cells of "
+            + "one type, less than 300 days. Of cooler and of longer storage nobody has data here."));
+        text.Append(AgedCellsPage.Wrapped(
+            $"- **Cycling**: within 5 points for {Words(near)} of the {Words(cycled.Count)} cells. By about {FewCycles:0} full "
+            + $"cycles ({full.Min():0} to {full.Max():0}) it is {low.Min():0} to {low.Max():0} points too low, so the claim is: "
+            + "for a good cell too low by up to 13 points at 200 full cycles. At the end it is worse than \"as new\" for "
+            + $"{Words(worse)} of them; in the cold two errors cancel."));
+        text.Append("- **A measured capacity outweighs any set**, and the answer asks for one.\n");
     }
 
     private static string Head(AgingSet set) =>
