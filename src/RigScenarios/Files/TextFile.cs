@@ -95,6 +95,32 @@ public static class TextFile
     /// <summary>The file's text; null if it can't be had. Every problem goes to the log.</summary>
     internal static string? Read(string path, ReadLog log, int mostBytes = LargestBytes)
     {
+        try
+        {
+            using var stream = Open(path, log);
+            if (stream is null)
+                return null;
+            // As much as the file says it has, and a byte more to see whether it grew; some files of the system say nothing.
+            var size = stream.Length > 0 ? Math.Min(stream.Length, mostBytes) : mostBytes;
+            var bytes = new byte[size + 1];
+            var length = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+            if (length > mostBytes)
+            {
+                log.Error(TextPlace.None, "", $"The file is larger than {mostBytes / 1024 / 1024} MB, the most that is read.");
+                return null;
+            }
+            return Decode(bytes.AsSpan(0, length), log);
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or NotSupportedException)
+        {
+            log.Error(TextPlace.None, "", CantBeRead(exception));
+            return null;
+        }
+    }
+
+    /// <summary>Opens a plain file for reading; null if it can't be opened. Every problem goes to the log.</summary>
+    internal static FileStream? Open(string path, ReadLog log)
+    {
         if (string.IsNullOrWhiteSpace(path))
         {
             log.Error(TextPlace.None, "", NoName, "a file, such as \"my-rig.yaml\"");
@@ -112,17 +138,7 @@ public static class TextFile
                 log.Error(TextPlace.None, "", PlainFile.NoPlainFile);
                 return null;
             }
-            using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
-            // As much as the file says it has, and a byte more to see whether it grew; some files of the system say nothing.
-            var size = stream.Length > 0 ? Math.Min(stream.Length, mostBytes) : mostBytes;
-            var bytes = new byte[size + 1];
-            var length = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-            if (length > mostBytes)
-            {
-                log.Error(TextPlace.None, "", $"The file is larger than {mostBytes / 1024 / 1024} MB, the most that is read.");
-                return null;
-            }
-            return Decode(bytes.AsSpan(0, length), log);
+            return new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
         }
         catch (Exception exception) when (exception is FileNotFoundException or DirectoryNotFoundException)
         {
@@ -137,10 +153,13 @@ public static class TextFile
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException
             or NotSupportedException)
         {
-            log.Error(TextPlace.None, "", $"The file can't be read: {exception.Message}");
+            log.Error(TextPlace.None, "", CantBeRead(exception));
             return null;
         }
     }
+
+    /// <summary>What is said of a file that the system does not give.</summary>
+    internal static string CantBeRead(Exception exception) => $"The file can't be read: {exception.Message}";
 
     /// <summary>Text that came from elsewhere, held to the bounds of a file; null if it is beyond them. Every problem goes to the
     /// log.</summary>
