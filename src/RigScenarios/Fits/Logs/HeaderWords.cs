@@ -57,10 +57,12 @@ internal static class HeaderWords
             ["vbatt"] = (LogQuantity.Voltage, Named),
             ["vbus"] = (LogQuantity.Voltage, Named),
             ["u"] = (LogQuantity.Voltage, Symbol),
+            ["volts"] = (LogQuantity.Voltage, Symbol),
             ["current"] = (LogQuantity.Current, Named),
             ["ibat"] = (LogQuantity.Current, Named),
             ["ibatt"] = (LogQuantity.Current, Named),
             ["ibus"] = (LogQuantity.Current, Named),
+            ["amps"] = (LogQuantity.Current, Symbol),
             ["i"] = (LogQuantity.Current, Symbol),
         }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 

@@ -17,7 +17,8 @@ internal sealed class LogHead
     {
         (this.buffer, this.length, this.reader) = (buffer, length, reader);
         var lines = new List<string>();
-        for (var start = 0; start < length && lines.Count < MostLines;)
+        // What some editors put before the first letter is none.
+        for (var start = length > 0 && buffer[0] == '\uFEFF' ? 1 : 0; start < length && lines.Count < MostLines;)
         {
             var end = buffer.AsSpan(start..length).IndexOfAny('\r', '\n');
             // The last line may go on beyond what is held.

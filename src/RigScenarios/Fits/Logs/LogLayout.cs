@@ -37,7 +37,8 @@ internal sealed record LogLayout(
                 $"No row with a time, a voltage and a current in the first {head.Lines.Count} lines.", Example);
             return null;
         }
-        var quoted = head.Lines.Skip(first).Any(line => line.Contains('"', StringComparison.Ordinal));
+        // A lone quote is dirt.
+        var quoted = head.Lines.Skip(first).Any(line => line.AsSpan().Count('"') is > 0 and var quotes && quotes % 2 == 0);
         var columns = FindColumns(head, separator, first, asked, log);
         return columns is null ? null : new(separator, decimalMark, first, quoted, columns);
     }
