@@ -19,6 +19,7 @@ try
         ["fits", .. var rest] => FitsCommand.Run(rest),
         ["coverage", .. var rest] => CoverageCommand.Run(rest),
         ["measured-cells", .. var rest] => MeasuredCellsCommand.Run(rest),
+        ["log", .. var rest] => LogCommand.Run(rest),
         ["live", .. var rest] => await LiveCommand.RunAsync(rest),
         ["page", .. var rest] => await PageCommand.RunAsync(rest),
         ["drag", .. var rest] => await DragCommand.RunAsync(rest),
@@ -58,6 +59,8 @@ static int Help()
             fit invented batteries whose truth is known, tell how often it lies in the 95 % interval
         {MeasuredCellsCommand.Usage}
             predict the measured discharges of tests/RigScenarios.Checks/data/measured, write the errors
+        {LogCommand.Usage}
+            read an invented power log of so many rows and fit the battery to it, tell times and what it says
         {LiveCommand.Usage}
             move one parameter of a notebook to and fro, tell times and memory
         {PageCommand.Usage}
