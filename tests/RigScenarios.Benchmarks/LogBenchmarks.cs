@@ -1,6 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using RigScenarios.Fits.Logs;
-using RigScenarios.Tests.Shared.Samples;
+using RigScenarios.Tests.Shared;
 
 namespace RigScenarios.Benchmarks;
 

@@ -3,7 +3,7 @@ using System.Globalization;
 using RigScenarios.Cells;
 using RigScenarios.Fits;
 using RigScenarios.Fits.Logs;
-using RigScenarios.Tests.Shared.Samples;
+using RigScenarios.Tests.Shared;
 
 namespace RigScenarios.Benchmarks;
 

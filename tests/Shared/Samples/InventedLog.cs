@@ -5,7 +5,7 @@ using RigScenarios.Fits.Logs;
 using RigScenarios.Parts;
 using UnitsNet;
 
-namespace RigScenarios.Tests.Shared.Samples;
+namespace RigScenarios.Tests.Shared;
 
 /// <summary>
 /// A power log of a discharge that never was: an invented battery, aged, under an invented load, read by a meter with

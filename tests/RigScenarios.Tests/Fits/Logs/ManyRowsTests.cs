@@ -1,7 +1,6 @@
 using RigScenarios.Cells;
 using RigScenarios.Fits;
 using RigScenarios.Fits.Logs;
-using RigScenarios.Tests.Shared.Samples;
 
 namespace RigScenarios.Tests.Fits.Logs;
 
