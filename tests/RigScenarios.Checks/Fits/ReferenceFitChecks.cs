@@ -1,4 +1,5 @@
 using System.Text.Json;
+using RigScenarios.Benchmarks.Cases.Fits;
 using RigScenarios.Fits;
 
 namespace RigScenarios.Checks.Fits;
@@ -150,7 +151,7 @@ public class ReferenceFitChecks
         Each.Pair(result.Logs.Zip(ReferenceFits.Cases[id].Logs), List(expected, "logs"), (mine, theirs) =>
         {
             var (fitted, read) = mine;
-            var counts = read.Counts();
+            var counts = LogCase.Facts(read);
             foreach (var count in new[] { "rows", "dropped", "resets", "duplicates", "gaps", "flipped" })
                 Assert.Equal(theirs.GetProperty(count).GetRawText(), counts[count]!.ToJsonString());
             Assert.Equal(Number(theirs, "blocks"), fitted.Blocks);

@@ -50,7 +50,7 @@ public sealed class WiredNoteTests
 
     private static WiringNetwork Wires(double ohms, double? minimumVolts) => new(
     [
-        new Cable("cable", null, ElectricResistance.FromOhms(ohms)),
+        new Wire("cable", null, ElectricResistance.FromOhms(ohms)),
         new Device("camera", "cable", new OrderedMap<DeviceDraw>([new("on", DeviceDraw.OfPower(Power.FromWatts(1)))]))
         {
             MinimumVoltage = minimumVolts is { } volts ? ElectricPotential.FromVolts(volts) : null,

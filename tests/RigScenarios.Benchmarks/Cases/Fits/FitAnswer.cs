@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using RigScenarios.Fits;
+using RigScenarios.Fits.Logs;
 
 namespace RigScenarios.Benchmarks.Cases.Fits;
 
@@ -75,9 +76,9 @@ internal static class FitAnswer
         _ => isMore ? "it was warmer" : "it was colder",
     };
 
-    private static JsonObject Log(FittedLog fitted, ReadLog read)
+    private static JsonObject Log(FittedLog fitted, LogReading read)
     {
-        var log = read.Counts();
+        var log = LogCase.Facts(read);
         log["id"] = fitted.Log;
         log["correlationTimeS"] = fitted.CorrelationTime.Seconds;
         log["binS"] = fitted.BinWidth.Seconds;

@@ -1,4 +1,5 @@
 using RigScenarios.Fits;
+using RigScenarios.Fits.Logs;
 
 namespace RigScenarios.Benchmarks.Cases.Fits;
 
@@ -9,4 +10,4 @@ namespace RigScenarios.Benchmarks.Cases.Fits;
 /// <param name="Forecast">The planned run; null for none.</param>
 /// <param name="Candidates">The tests that could be made.</param>
 internal sealed record FitCase(
-    string Id, FitProblem Problem, IReadOnlyList<ReadLog> Logs, BatteryRun? Forecast, IReadOnlyList<CandidateTest> Candidates);
+    string Id, FitProblem Problem, IReadOnlyList<LogReading> Logs, BatteryRun? Forecast, IReadOnlyList<CandidateTest> Candidates);

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using RigScenarios.Fits;
+using RigScenarios.Fits.Logs;
 using RigScenarios.Parts;
 using UnitsNet;
 
@@ -9,9 +10,12 @@ namespace RigScenarios.Benchmarks.Cases.Fits;
 /// of kind pulse and bench are no fits and are passed over.</summary>
 internal static class FitCaseReader
 {
+    /// <summary>The file of a folder's cases.</summary>
+    public static string FileOf(string folder) => Path.Combine(folder, "cases.json");
+
     public static IReadOnlyList<FitCase> Read(string folder)
     {
-        var path = Path.Combine(folder, "cases.json");
+        var path = FileOf(folder);
         using var document = CaseFile.Parse(path);
         var problems = new List<string>();
         var cases = new List<FitCase>();
@@ -37,7 +41,7 @@ internal sealed class FitFields(JsonElement element, CaseFields fields, List<str
         var pack = DischargeCaseReader.ReadPack(element, fields, problems, isLabel: true);
         var priors = Priors();
         var notes = List(element, "notes").Select(Note).ToList();
-        var logs = List(element, "logs").Select(log => ReadLog.Read(log, fields, folder, problems)).OfType<ReadLog>().ToList();
+        var logs = List(element, "logs").Select(log => LogCase.Read(log, folder)).ToList();
         var forecast = CaseFields.Find(element, "forecast", out var run) ? Run(run) : null;
         var candidates = List(element, "candidates").Select(Candidate).ToList();
         if (problems.Count > before || pack is null)
@@ -129,7 +133,7 @@ internal sealed class FitFields(JsonElement element, CaseFields fields, List<str
         }
     }
 
-    private PowerLog Log(ReadLog log, JsonElement described) => new()
+    private PowerLog Log(LogReading log, JsonElement described) => new()
     {
         Id = fields.Text(described, "id"),
         Rows = log.Rows,
