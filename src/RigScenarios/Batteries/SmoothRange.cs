@@ -20,7 +20,7 @@ internal sealed class SmoothRange
 
     // Change of temperature, K, that the wrong piece of the far well may cost, over the tolerance: a kelvin moves the voltage by
     // less than 0.01 of itself.
-    private const double KelvinPerTolerance = 10;
+    private const double KelvinPerTolerance = 1;
 
     private const int LastNode = Collocation.Count - 1;
 
