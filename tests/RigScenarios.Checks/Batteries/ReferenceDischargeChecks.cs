@@ -45,7 +45,7 @@ public class ReferenceDischargeChecks
 
         var energies = result.Energies;
         Assert.True(
-            Math.Abs(energies.Imbalance.Joules) <= 1e-6 * Math.Max(energies.Chemical.Joules, 1e-9),
+            Math.Abs(energies.Imbalance.Joules) <= (1e-6 * energies.Chemical.Joules) + 1e-12,
             $"{energies.Chemical.Joules} J chemical, {energies.Imbalance.Joules} J unaccounted");
     }
 
