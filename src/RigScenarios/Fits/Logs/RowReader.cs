@@ -19,7 +19,7 @@ internal sealed class RowReader(LogLayout layout, CancellationToken cancellation
     public int Found { get; private set; }
 
     /// <summary>Rows left out.</summary>
-    public int Dropped => Found - Rows.Count;
+    public int Dropped { get; private set; }
 
     /// <summary>What was wrong with the first of these.</summary>
     public DroppedCell? FirstDropped { get; private set; }
@@ -52,6 +52,8 @@ internal sealed class RowReader(LogLayout layout, CancellationToken cancellation
             if (TryRead(row, 0, time, out var seconds) && TryRead(row, 1, voltage, out var volts)
                 && TryRead(row, 2, current, out var amperes))
                 Rows.Add(seconds, volts, amperes);
+            else
+                Dropped++;
         }
         return true;
     }
