@@ -1,0 +1,68 @@
+using RigScenarios.Files;
+using RigScenarios.Files.Formats;
+using RigScenarios.Scenarios;
+
+namespace RigScenarios.Fits.Notes;
+
+/// <summary>Files of field notes: reading with every problem at once, writing, and their schema.</summary>
+public static class FieldNotesFile
+{
+    /// <summary>The JSON Schema (2020-12) of field notes.</summary>
+    public static string JsonSchema =>
+        FileFormat.Schema(FieldNotesFormat.Name, FieldNotesFormat.Whole, "RigScenarios field notes");
+
+    /// <summary>Reads field notes with their scenario; null if they can't be used. Warnings come with usable ones.</summary>
+    /// <param name="path">The file: YAML, or a table whose name ends in <c>.csv</c>.</param>
+    /// <param name="scenario">The scenario file; null for the one that the notes name.</param>
+    /// <param name="build">The build of notes that name none; null for the one that the file says.</param>
+    public static (NotedBattery? Noted, IReadOnlyList<Diagnostic> Problems) TryRead(string path, string? scenario = null,
+        string? build = null)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        var log = new ReadLog(path);
+        return TextFile.Read(path, log) is { } text ? Checked(text, path, scenario, build, log) : (null, log.Problems);
+    }
+
+    /// <summary>Reads field notes from text that may not be saved yet; null if they can't be used.</summary>
+    /// <param name="text">The text, at most 2 MB.</param>
+    /// <param name="path">The file that the text is meant for: it stands in messages, and other files are looked for from its
+    /// folder. It need not exist.</param>
+    /// <param name="scenario">The scenario file; null for the one that the notes name.</param>
+    /// <param name="build">The build of notes that name none; null for the one that the file says.</param>
+    public static (NotedBattery? Noted, IReadOnlyList<Diagnostic> Problems) TryReadText(string text, string path,
+        string? scenario = null, string? build = null)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        var log = new ReadLog(path);
+        return TextFile.Take(text, log) is { } taken ? Checked(taken, path, scenario, build, log) : (null, log.Problems);
+    }
+
+    /// <summary>Field notes as the text of a file.</summary>
+    /// <param name="notes">The notes.</param>
+    public static string Text(FieldNotes notes) => FileFormat.Text(FieldNotesFormat.Name, FieldNotesFormat.Whole, notes);
+
+    private static (NotedBattery? Noted, IReadOnlyList<Diagnostic> Problems) Checked(string text, string path, string? scenario,
+        string? build, ReadLog log)
+    {
+        var notes = path.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) ? NotesTable.Read(text, log)
+            : FileFormat.TryReadText(text, FieldNotesFormat.Name, FieldNotesFormat.Whole, log, out var read) ? read : null;
+        if (notes is null)
+            return (null, log.Problems);
+        notes = notes with { Build = build ?? notes.Build };
+        var folder = Path.GetDirectoryName(path) ?? "";
+        var file = scenario ?? (notes.Scenario is { } named ? Path.Combine(folder, named) : null);
+        if (file is null)
+        {
+            log.Error("scenario", "No scenario is named, so that nobody knows what the devices draw.",
+                "the path of a scenario file from the folder of the notes, such as \"scenario: my-rig.yaml\"; or --scenario FILE");
+            return (null, log.Problems);
+        }
+        var (rig, problems) = ScenarioFile.TryRead(file);
+        if (rig is null)
+            return (null, [.. log.Problems, .. problems]);
+        NotesCheck.Run(notes, rig, log);
+        return log.HasErrors ? (null, log.Problems)
+            : (new NotedBattery(notes, rig, file, folder), [.. log.Problems, .. problems]);
+    }
+}
