@@ -10,25 +10,26 @@ internal static class LogFormat
     private static readonly TextFormat Column = new(100);
 
     private static readonly Format<LogColumnNames> Columns = new RecordFormat<LogColumnNames>(
-        () => new LogColumnNames(), "The names of the columns, as they stand in the log's first line.",
-        Fields<LogColumnNames>.Required("time", Column, names => names.Time, (names, value) => names with { Time = value },
-            "The column of the time."),
-        Fields<LogColumnNames>.Required("voltage", Column, names => names.Voltage,
+        () => new LogColumnNames(),
+        "The names of the columns as they stand in the log's first line, or their numbers from the left; found if left out.",
+        Fields<LogColumnNames>.OptionalGroup("time", Column, names => names.Time,
+            (names, value) => names with { Time = value }, "The column of the time."),
+        Fields<LogColumnNames>.OptionalGroup("voltage", Column, names => names.Voltage,
             (names, value) => names with { Voltage = value }, "The column of the voltage at the battery."),
-        Fields<LogColumnNames>.Required("current", Column, names => names.Current,
+        Fields<LogColumnNames>.OptionalGroup("current", Column, names => names.Current,
             (names, value) => names with { Current = value }, "The column of the current out of the battery."));
 
     private static readonly Format<LogColumnUnits> Units = new RecordFormat<LogColumnUnits>(
-        () => new LogColumnUnits(), "The units of the columns; seconds, volts and amperes where they are left out.",
-        new Field<LogColumnUnits, LogTimeUnit>("time", new SignFormat<LogTimeUnit>(("s", LogTimeUnit.S), ("ms", LogTimeUnit.Ms),
-            ("min", LogTimeUnit.Min), ("h", LogTimeUnit.H)), units => units.Time != LogTimeUnit.S, units => units.Time,
-            (units, value) => units with { Time = value }, false, "Of the time; s if left out."),
-        new Field<LogColumnUnits, LogVoltageUnit>("voltage", new SignFormat<LogVoltageUnit>(("V", LogVoltageUnit.V),
-            ("mV", LogVoltageUnit.Millivolt)), units => units.Voltage != LogVoltageUnit.V, units => units.Voltage,
-            (units, value) => units with { Voltage = value }, false, "Of the voltage; V if left out."),
-        new Field<LogColumnUnits, LogCurrentUnit>("current", new SignFormat<LogCurrentUnit>(("A", LogCurrentUnit.A),
-            ("mA", LogCurrentUnit.Milliampere)), units => units.Current != LogCurrentUnit.A, units => units.Current,
-            (units, value) => units with { Current = value }, false, "Of the current; A if left out."));
+        () => new LogColumnUnits(), "The units of the columns that are named; as the log says, else s, V and A, if left out.",
+        Fields<LogColumnUnits>.Optional("time", new SignFormat<LogTimeUnit>(("s", LogTimeUnit.S), ("ms", LogTimeUnit.Ms),
+            ("min", LogTimeUnit.Min), ("h", LogTimeUnit.H)), units => units.Time,
+            (units, value) => units with { Time = value }, "Of the time."),
+        Fields<LogColumnUnits>.Optional("voltage", new SignFormat<LogVoltageUnit>(("V", LogVoltageUnit.V),
+            ("mV", LogVoltageUnit.Millivolt)), units => units.Voltage,
+            (units, value) => units with { Voltage = value }, "Of the voltage."),
+        Fields<LogColumnUnits>.Optional("current", new SignFormat<LogCurrentUnit>(("A", LogCurrentUnit.A),
+            ("mA", LogCurrentUnit.Milliampere)), units => units.Current,
+            (units, value) => units with { Current = value }, "Of the current."));
 
     /// <summary>A log.</summary>
     public static readonly RecordFormat<WrittenLog> Whole = new(
@@ -37,22 +38,17 @@ internal static class LogFormat
             Fields<WrittenLog>.Required("file", new TextFormat(500), log => log.File, (log, value) => log with { File = value },
                 "The file, from the folder of this one."),
             .. UseFormat.Of<WrittenLog>(),
-            Fields<WrittenLog>.OptionalGroup("columns", Columns, log => log.Columns,
-                (log, value) => log with { Columns = value }, "The columns' names; found by their names if left out."),
+            Fields<WrittenLog>.WithDefault("columns", Columns, new LogColumnNames(), log => log.Columns,
+                (log, value) => log with { Columns = value }, "The columns' names."),
             Fields<WrittenLog>.WithDefault("units", Units, new LogColumnUnits(), log => log.Units,
                 (log, value) => log with { Units = value }, "The columns' units."),
             Fields<WrittenLog>.Optional("separator", new ChoiceFormat<LogSeparator>(), log => log.Separator,
-                (log, value) => log with { Separator = value },
-                "What stands between two columns; found in the first line if left out."),
-            new Field<WrittenLog, DecimalMark>("decimal", new ChoiceFormat<DecimalMark>(), log => log.Decimal != DecimalMark.Point,
-                log => log.Decimal, (log, value) => log with { Decimal = value }, false,
-                "The decimal mark; point if left out."),
+                (log, value) => log with { Separator = value }, "What stands between two columns; found if left out."),
+            Fields<WrittenLog>.Optional("decimal", new ChoiceFormat<DecimalMark>(), log => log.Decimal,
+                (log, value) => log with { Decimal = value }, "The decimal mark; found if left out."),
             new Field<WrittenLog, LogRowKind>("rows", new ChoiceFormat<LogRowKind>(), log => log.Rows != LogRowKind.Mean,
                 log => log.Rows, (log, value) => log with { Rows = value }, false,
                 "Whether a row is the mean until the next one, or a sample; mean if left out."),
-            Fields<WrittenLog>.WithDefault("drawn-is-negative", new YesNoFormat(), false, log => log.DrawnIsNegative,
-                (log, value) => log with { DrawnIsNegative = value },
-                "Whether the logger writes a current below zero while the battery delivers. No if left out."),
         ]);
 }
 

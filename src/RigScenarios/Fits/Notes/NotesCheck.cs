@@ -28,6 +28,11 @@ internal static class NotesCheck
             var at = $"logs.{name}";
             if (BuildOf(scenario, use, standard, at, log) is { } build)
                 Uses(scenario, build, use.Devices, use.Others, at, log);
+            foreach (var (column, _) in new[] { ("time", use.Columns.Time ?? (use.Units.Time is null ? "" : null)),
+                ("voltage", use.Columns.Voltage ?? (use.Units.Voltage is null ? "" : null)),
+                ("current", use.Columns.Current ?? (use.Units.Current is null ? "" : null)) }.Where(item => item.Item2 is null))
+                log.Error($"{at}.units.{column}", "A unit is given, but not the name of its column.",
+                    $"\"columns: {{{column}: NAME}}\" beside it");
         }
         OneBattery(notes, scenario, standard, log);
         Tests(notes, scenario, scenario.Builds[standard], log);

@@ -78,34 +78,30 @@ public sealed record WrittenLog : WrittenUse
     /// <summary>The file, from the folder of the notes.</summary>
     public string File { get; init; } = "";
 
-    /// <summary>The columns' names; null where they tell themselves.</summary>
-    public LogColumnNames? Columns { get; init; }
+    /// <summary>The columns' names; those that are left out tell themselves.</summary>
+    public LogColumnNames Columns { get; init; } = new();
 
-    /// <summary>The columns' units.</summary>
+    /// <summary>The columns' units; those that are left out tell themselves.</summary>
     public LogColumnUnits Units { get; init; } = new();
 
     /// <summary>What stands between two columns; null where it tells itself.</summary>
     public LogSeparator? Separator { get; init; }
 
-    /// <summary>The decimal mark.</summary>
-    public DecimalMark Decimal { get; init; }
+    /// <summary>The decimal mark; null where it tells itself.</summary>
+    public DecimalMark? Decimal { get; init; }
 
     /// <summary>Whether a row is the mean until the next one, or a sample.</summary>
     public LogRowKind Rows { get; init; }
-
-    /// <summary>Whether the logger writes a current below zero when the battery delivers.</summary>
-    public bool DrawnIsNegative { get; init; }
 }
 
 /// <summary>The names of a log's columns.</summary>
-/// <param name="Time">Time.</param>
-/// <param name="Voltage">Voltage at the battery.</param>
-/// <param name="Current">Current out of the battery.</param>
-public sealed record LogColumnNames(string Time = "", string Voltage = "", string Current = "");
+/// <param name="Time">Time; null to find it.</param>
+/// <param name="Voltage">Voltage at the battery; null to find it.</param>
+/// <param name="Current">Current out of the battery; null to find it.</param>
+public sealed record LogColumnNames(string? Time = null, string? Voltage = null, string? Current = null);
 
 /// <summary>The units of a log's columns.</summary>
-/// <param name="Time">Of the time.</param>
-/// <param name="Voltage">Of the voltage.</param>
-/// <param name="Current">Of the current.</param>
-public sealed record LogColumnUnits(
-    LogTimeUnit Time = LogTimeUnit.S, LogVoltageUnit Voltage = LogVoltageUnit.V, LogCurrentUnit Current = LogCurrentUnit.A);
+/// <param name="Time">Of the time; null to take it from the log.</param>
+/// <param name="Voltage">Of the voltage; null to take it from the log.</param>
+/// <param name="Current">Of the current; null to take it from the log.</param>
+public sealed record LogColumnUnits(LogTimeUnit? Time = null, LogVoltageUnit? Voltage = null, LogCurrentUnit? Current = null);
