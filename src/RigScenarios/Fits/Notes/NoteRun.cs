@@ -10,8 +10,11 @@ namespace RigScenarios.Fits.Notes;
 /// wiring.</summary>
 internal static class NoteRun
 {
-    /// <summary>How often a planned day is begun again, so that any battery ends in it.</summary>
+    /// <summary>How often a planned day is begun again at most, until its battery has ended.</summary>
     private const int MostRepeats = 20;
+
+    /// <summary>No battery holds so many times its label.</summary>
+    private const double GreatestCapacity = 1.5;
 
     // Terminal voltages are found to this, V.
     private const double Within = 1e-4;
@@ -26,9 +29,9 @@ internal static class NoteRun
             : note.Stretches.Count > 0 ? [.. note.Stretches.Select(stretch => Stretch(powered, stretch.Length,
                 name => UseOf(stretch.Devices, stretch.Others, name)))]
             : [Stretch(powered, null, name => UseOf(note.Devices, note.Others, name))];
-        return Run(powered, stretches, note.EndedBy) with
+        return Run(powered, noted.AirOf(note).Air, stretches, note.EndedBy) with
         {
-            Ambient = noted.AirOf(note).Air, InitialTemperature = note.StartTemperature,
+            InitialTemperature = note.StartTemperature,
             InitialCharge = note.Charge ?? Ratio.FromDecimalFractions(1), Steady = note.Steady,
         };
     }
@@ -40,9 +43,8 @@ internal static class NoteRun
     public static BatteryRun OfDay(NotedBattery noted, string build, ShootingDay day)
     {
         var powered = noted.Powered(build);
-        return Run(powered, Planned(powered, day), null) with
+        return Run(powered, MeanAir(day, noted.Scenario.AmbientOn(day)), Planned(powered, day), null) with
         {
-            Ambient = MeanAir(day, noted.Scenario.AmbientOn(day)),
             InitialTemperature = powered.Build.Battery.StartTemperature,
             InitialCharge = powered.Build.Battery.Charge ?? Ratio.FromDecimalFractions(1),
         };
@@ -75,12 +77,12 @@ internal static class NoteRun
     private static DeviceUse UseOf(OrderedMap<DeviceUse> devices, DeviceUse? others, string name) =>
         devices.TryGetValue(name, out var use) ? use : others ?? DeviceUse.AllOff;
 
-    private static BatteryRun Run(PoweredBuild powered, IReadOnlyList<RunStretch> stretches, string? endedBy)
+    private static BatteryRun Run(PoweredBuild powered, Temperature air, IReadOnlyList<RunStretch> stretches, string? endedBy)
     {
         var network = BuildWiring.Of(powered);
         return new BatteryRun
         {
-            Ambient = default, Stretches = stretches, Wiring = network,
+            Ambient = air, Stretches = stretches, Wiring = network,
             Cutoff = endedBy == Build.BatteryFeed ? null : MeanDraw.StopVoltage(powered, network, stretches[^1], endedBy, Within),
         };
     }
@@ -113,7 +115,10 @@ internal static class NoteRun
         var whole = day.Length.Seconds;
         var mean = Stretch(powered, null, name => Mean(day.Blocks.Values.Select(block => (block.Length.Seconds / whole,
             UseIn(block, name)))));
-        return [.. Enumerable.Repeat(once, MostRepeats).SelectMany(stretches => stretches), mean];
+        var joules = whole * mean.States[0].Devices.Values.Sum(power => (double)power.Watts);
+        var repeats = Math.Clamp(Math.Ceiling(GreatestCapacity * powered.Battery.Battery!.Energy.Joules / joules) + 1, 1,
+            MostRepeats);
+        return [.. Enumerable.Repeat(once, (int)repeats).SelectMany(stretches => stretches), mean];
     }
 
     private static DeviceUse UseIn(DayBlock block, string device)

@@ -43,7 +43,18 @@ public sealed record NotedBattery(FieldNotes Notes, Scenario Scenario, string Sc
             ? Temperature.FromKelvins(day.AmbientPoints.Average(point => point.Temperature.Kelvins)) : day.Ambient;
     }
 
-    /// <summary>A build with its parts.</summary>
+    /// <summary>A build with its parts as the notes take them: without the scale of an earlier fit, and with a draw that a meter
+    /// has shown put right where one scale stands for all others.</summary>
     /// <param name="build">Its short name.</param>
-    internal PoweredBuild Powered(string build) => PoweredBuild.From(Scenario.Builds[build], Scenario.PartOf);
+    internal PoweredBuild Powered(string build)
+    {
+        var chosen = Scenario.Builds[build];
+        var powered = PoweredBuild.From(chosen with { Battery = chosen.Battery with { LoadScale = null } }, Scenario.PartOf);
+        return Notes.Scales == LoadScales.Each ? powered : powered with
+        {
+            Devices = new(powered.Devices.Select(device => KeyValuePair.Create(device.Key,
+                Notes.Meters.TryGetValue(device.Key, out var read) && MeterReading.Of(read, device.Value.Draw) is { } factor
+                    ? device.Value with { Draw = device.Value.Draw.Times(factor) } : device.Value))),
+        };
+    }
 }
