@@ -31,6 +31,7 @@ namespace RigScenarios.Cli
                 SweepCommand.Create(clock ?? TimeProvider.System),
                 AgingCommand.Create(clock ?? TimeProvider.System),
                 TravelCommand.Create(clock ?? TimeProvider.System),
+                FitCommand.Create(clock ?? TimeProvider.System),
                 TakeAlongCommand.Create(clock ?? TimeProvider.System),
                 NotebookCommand.Create(),
                 NewCommand.Create(),

@@ -51,7 +51,7 @@ public sealed record FittedAnswer
         var runs = names.Select(name => NoteRun.OfDay(noted, noted.Build, noted.Scenario.Days[name])).ToList();
         var forecasts = runs.Select(run => result.Forecast(run, cancellation)).ToList();
         var known = Ratio.FromDecimalFractions(runs.Zip(forecasts).Max(day => Math.Sqrt(
-            (day.Second.BatteryDeviation * day.Second.BatteryDeviation) + Spread.OfUse(day.First))));
+            (day.Second.BatteryDeviation * day.Second.BatteryDeviation) + Spread.UseVariance(day.First))));
         var fitted = FittedScenario.Of(noted, result, known);
         var options = AnswerOptions.EndOnly with { Today = today, EverythingArrives = true };
         List<DayForecast> all = [.. names.Zip(forecasts, (name, forecast) => new DayForecast(name,
