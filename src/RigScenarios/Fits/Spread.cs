@@ -20,12 +20,20 @@ internal static class Spread
     public static double OfDay(BatteryRun run, double seconds)
     {
         var charge = run.InitialCharge.DecimalFractions;
-        var use = run.Steady ? 0.01 : 0.04;
         var model = ByCold(run.Ambient.Kelvins, 0.02, 0.03, 0.05);
         if (seconds < 3600 * charge)
             model = Math.Max(model, 0.05);
+        return Math.Sqrt(UseVariance(run) + (model * model));
+    }
+
+    /// <summary>Variance of ln t from what no two days have in common and from the start charge: without the model's own
+    /// error.</summary>
+    public static double UseVariance(BatteryRun run)
+    {
+        var charge = run.InitialCharge.DecimalFractions;
+        var use = run.Steady ? 0.01 : 0.04;
         var start = StartCharge(charge) / charge;
-        return Math.Sqrt((use * use) + (model * model) + (start * start));
+        return (use * use) + (start * start);
     }
 
     /// <summary>Of ln t with the clock.</summary>

@@ -83,8 +83,7 @@ public static class FitSentences
             .. result.Inseparable.Select(Pair),
             .. result.FarFromPrior.Select(unknown => $"{AnswerSentences.Upper(Thing(unknown))} far from what label, parts and age "
                 + "say. Is it the battery of the scenario, and are the parts' figures right?"),
-            .. result.Inflation > 1 ? [string.Create(CultureInfo.InvariantCulture, $"The notes scatter {result.Inflation:0.0} "
-                + "times as much as days usually do; everything here is told that much wider.")] : (string[])[],
+            .. result.Inflation > 1 ? [Scatter(result.Inflation)] : (string[])[],
         ];
     }
 
@@ -119,6 +118,9 @@ public static class FitSentences
     // Common practice of those who retire batteries, no source.
     private const double Worn = 0.7;
     private const double Resisting = 2;
+
+    private static string Scatter(double times) => string.Create(CultureInfo.InvariantCulture,
+        $"The data scatter {times:0.0} times as much as they usually do; everything here is told that much wider.");
 
     private static string Likely(double chance) =>
         string.Create(CultureInfo.InvariantCulture, $"It lasts until wrap with a chance of about {Math.Round(chance / 5) * 5:0} %.");

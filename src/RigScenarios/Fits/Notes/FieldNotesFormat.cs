@@ -109,5 +109,5 @@ internal static class FieldNotesFormat
             "Whether the thermometer may be off by one amount, the same in all notes and logs. No if left out."));
 
     /// <summary>The outline of a note: what the columns of a table are named.</summary>
-    public static IEnumerable<string> NoteKeys => Note.Outline().Fields.Select(field => field.Key);
+    public static IEnumerable<string> NoteKeys => Note.Outline().Fields.Select(one => one.Key);
 }
