@@ -3,6 +3,7 @@ using RigScenarios.Benchmarks;
 using RigScenarios.Benchmarks.AgedCells;
 using RigScenarios.Benchmarks.Cases;
 using RigScenarios.Benchmarks.Coverage;
+using RigScenarios.Benchmarks.InventedNotes;
 using RigScenarios.Benchmarks.MeasuredCells;
 
 try
@@ -26,6 +27,7 @@ try
         ["pictures", .. var rest] => await PicturesCommand.RunAsync(rest),
         ["mutate", .. var rest] => MutateCommand.Run(rest),
         ["start", .. var rest] => StartCommand.Run(rest),
+        ["invent-notes", .. var rest] => InventNotesCommand.Run(rest),
         [] or ["help" or "--help" or "-h"] => Help(),
         _ => Benchmarks(args),
     };
@@ -73,6 +75,8 @@ static int Help()
             change files of data/ by chance and take each through the doors of the commands, tell what no file may lead to
         {StartCommand.Usage}
             time a command from a cold start, beside a program that prints one word; count the methods compiled while it runs
+        {InventNotesCommand.Usage}
+            write the invented field notes and the invented log of data/field-notes
         --filter PATTERN
             measure speed (BenchmarkDotNet), for instance --filter *Discharge*
         """);
