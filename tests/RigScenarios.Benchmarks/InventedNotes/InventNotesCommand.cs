@@ -34,12 +34,14 @@ internal static class InventNotesCommand
 
     public static int Run(string[] arguments)
     {
-        if (arguments is not ([var folder] or [var folder, "--seed", _])
-            || !int.TryParse(arguments.Length == 3 ? arguments[2] : $"{UsualSeed}", CultureInfo.InvariantCulture, out var seed))
+        var seed = UsualSeed;
+        if (arguments is not ([_] or [_, "--seed", _])
+            || (arguments.Length == 3 && !int.TryParse(arguments[2], CultureInfo.InvariantCulture, out seed)))
         {
             Console.Error.WriteLine($"Usage: {Usage}, such as: invent-notes data/field-notes");
             return 2;
         }
+        var folder = arguments[0];
         var battery = new HiddenBattery(Path.Combine(folder, Scenario));
         var random = new Random(seed);
         OutputFile.Write(Path.Combine(folder, "market-hall.yaml"), Notes(battery, random));
@@ -74,7 +76,7 @@ internal static class InventNotesCommand
         var shown = course.Series.Last(point => point.Time.Hours - StartHour <= 3).StateOfCharge.Percent;
         text.Append(Head(StillRunning, "2026-11-03", "Wrap before it was empty.")).Append(CultureInfo.InvariantCulture,
             $"    still-running-after: 3 h\n    shown: {5 * Math.Round((shown + (4 * InventedLog.Normal(random))) / 5):0} %\n");
-        text.Append(CultureInfo.InvariantCulture, $$"""
+        text.Append(string.Create(CultureInfo.InvariantCulture, $$"""
 
             logs:
               meter-on-the-cable:
@@ -84,7 +86,7 @@ internal static class InventNotesCommand
                 devices: {camera: record {{100 * Logged.RecordShare:0}} %, monitor: on, transmitter: on}
                 columns: {time: t (s), voltage: U (V), current: I (A)}
 
-            """.ReplaceLineEndings("\n"));
+            """).ReplaceLineEndings("\n"));
         return text.ToString();
     }
 
