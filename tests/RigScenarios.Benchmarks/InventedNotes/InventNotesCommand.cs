@@ -54,7 +54,7 @@ internal static class InventNotesCommand
     private static string Notes(HiddenBattery battery, Random random)
     {
         var text = new StringBuilder("""
-            # Five weeks with the brick of the market hall: what somebody wrote down in the evening, and one log of a meter on its cable.
+            # Six weeks with the brick of the market hall: what somebody wrote down in the evening, and one log of a meter on its cable.
             # Invented, as the log is: made by a command from a battery whose true values stand at the end of docs/field-notes.md.
             # The question: does this brick last the morning in the market hall?
             rigscenarios: field notes 1
