@@ -19,16 +19,24 @@ internal static class CoverageCommand
         }
 
         var hits = Enumerable.Range(0, trials).SelectMany(number => CoverageTrials.Run(number, FitOptions.Default)).ToList();
-        Console.WriteLine("| what | intervals | inside, % | one standard error, % | mean square of (estimate - truth)/se |");
+        Console.WriteLine("| what | intervals | truth inside, % | one deviation of that, % | mean of ((estimate - truth)/se)² |");
         Console.WriteLine("| --- | --- | --- | --- | --- |");
         foreach (var group in hits.GroupBy(hit => hit.Unknown))
-            Row(group.Key, [.. group]);
+            Row(Words(group.Key), [.. group]);
         foreach (var group in hits.GroupBy(hit => hit.Design))
             Row(group.Key, [.. group]);
-        Row("said to rest on what was assumed", [.. hits.Where(hit => hit.IsOpen)]);
-        Row("in all", hits);
+        Row("**those told to rest on what was assumed**", [.. hits.Where(hit => hit.IsOpen)]);
+        Row("**in all**", hits);
         return 0;
     }
+
+    private static string Words(UnknownKind unknown) => unknown switch
+    {
+        UnknownKind.Capacity => "**capacity**",
+        UnknownKind.Resistance => "**resistance**",
+        UnknownKind.Load => "**loads**",
+        _ => "**warmth of the air**",
+    };
 
     private static void Row(string what, List<CoverageHit> hits)
     {

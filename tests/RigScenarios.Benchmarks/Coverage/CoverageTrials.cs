@@ -11,7 +11,7 @@ namespace RigScenarios.Benchmarks.Coverage;
 /// <param name="Inside">Whether the truth lies in the 95 % interval.</param>
 /// <param name="Pull">Estimate less truth, in standard errors.</param>
 /// <param name="IsOpen">Whether the fit said of it that the data alone don't settle it.</param>
-internal sealed record CoverageHit(string Design, string Unknown, bool Inside, double Pull, bool IsOpen);
+internal sealed record CoverageHit(string Design, UnknownKind Unknown, bool Inside, double Pull, bool IsOpen);
 
 /// <summary>
 /// Trials in which the truth is known: ten designs of notes, logs, both, bounds, a roughly known air in the cold, two wells.
@@ -49,7 +49,7 @@ internal static class CoverageTrials
         {
             var truth = made.Values[estimate.Unknown.Name];
             yield return new CoverageHit(
-                name, estimate.Unknown.Kind.ToString(), truth >= estimate.LogLow && truth <= estimate.LogHigh,
+                name, estimate.Unknown.Kind, truth >= estimate.LogLow && truth <= estimate.LogHigh,
                 (estimate.Log - truth) / estimate.StandardError, open.Contains(estimate.Unknown.Name));
         }
     }
