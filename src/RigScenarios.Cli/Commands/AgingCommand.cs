@@ -19,8 +19,8 @@ internal static class AgingCommand
         var options = new ScenarioOptions();
         var battery = new Option<string?>("--battery") { Description =
             "Only this battery, by its short name; all of the build if left out.", HelpName = "NAME" };
-        var years = new Option<int>("--years") { Description = "How many years the tables go; 5 if left out.",
-            HelpName = "1..40", DefaultValueFactory = _ => 5 };
+        var years = new Option<int?>("--years") { Description = "How many years the tables go; 5 if left out.",
+            HelpName = "1..40" };
         var cold = new Option<string?>("--cold") { Description =
             "Air of the days in the cold; -10 °C if left out.", HelpName = "TEMPERATURE" };
         var folder = new Option<string?>("--out") { Description =
@@ -49,7 +49,7 @@ internal static class AgingCommand
             var answer = options.FirstAnswer(parsed, scenario, today, cancellation);
             var question = new YearsQuestion
             {
-                Years = parsed.GetValue(years), From = today, Battery = Named(answer, parsed.GetValue(battery)),
+                Years = parsed.GetValue(years) ?? new YearsQuestion().Years, From = today, Battery = Named(answer, parsed.GetValue(battery)),
                 Cold = OptionValue.Read(parsed.GetValue(cold), new QuantityFormat<Temperature>(WarmerAir.Coldest,
                     WarmerAir.Warmest, "-10 °C"), "--cold") ?? new YearsQuestion().Cold,
             };
