@@ -19,7 +19,7 @@ internal static class AgingJson
             from = Date(result.From),
             words = (string[])[.. YearsSentences.Told(result).Select(battery => YearsSentences.Replace(result, battery)),
                 YearsSentences.Lasting(result), YearsSentences.Keeping(result)],
-            days_last_until = Band(result.LastDay),
+            lasts_when_new = result.LastsWhenNew, days_last_until = Band(result.LastDay), as_new = Of(result.New),
             batteries = result.Batteries.Select(battery => new
             {
                 battery = battery.Name, title = battery.Title, set = battery.Known.Set.Name,
@@ -44,7 +44,7 @@ internal static class AgingJson
             }),
             storage = result.Storage.Select(way => new
             {
-                words = YearsSentences.Of(way), place_C = JsonText.Round(way.Place.Temperature.DegreesCelsius),
+                words = YearsSentences.Of(result, way), place_C = JsonText.Round(way.Place.Temperature.DegreesCelsius),
                 as_now = way.IsAsNow, eighty_percent = Date(way.Eighty), days_last_until = Date(way.LastDay),
                 after = way.After.Select(year => new { years = year.Years, age = Of(year.Age), days = Of(year.Days) }),
             }),

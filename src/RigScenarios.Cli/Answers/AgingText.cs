@@ -30,8 +30,10 @@ internal static class AgingText
         foreach (var battery in told)
         {
             Paragraph.Heading(console, told.Count > 1 ? $"Age now, {battery.Name}" : "Age now");
-            foreach (var line in AgingSentences.Of(battery.Known))
+            foreach (var line in AgingSentences.Short(battery.Known))
                 Paragraph.Write(console, line, "  - ");
+            if (!battery.Known.IsMeasured)
+                Paragraph.Write(console, AgingSentences.Measure, "  - ");
         }
         Ahead(console, result, told);
         Keeping(console, result);
@@ -52,21 +54,24 @@ internal static class AgingText
 
     private static void Ahead(IAnsiConsole console, YearsResult result, IReadOnlyList<BatteryOutlook> told)
     {
-        Paragraph.Heading(console, "The years ahead (in brackets the published fits)");
-        var table = new Table().Border(TableBorder.None);
+        Paragraph.Heading(console, "The years ahead (in brackets the published fits; hours below 0: it stops so long before wrap)");
         var isCold = result.Days[0].Cold is not null;
-        var cold = $"At {result.Question.Cold.DegreesCelsius:0} °C";
-        foreach (var heading in (string[])["Years", .. told.Select(one => told.Count > 1 ? $"{one.Name}, %" : "Capacity, %"),
-            "Left after wrap", .. isCold ? [cold] : Array.Empty<string>()])
-            table.AddColumn(new TableColumn(Markup.Escape(heading)).NoWrap());
-        foreach (var row in result.Days)
-            table.AddRow([.. ((IEnumerable<string>)
+        List<IReadOnlyList<string>> rows =
+        [
             [
-                $"{row.Years:0.#}", .. told.Select(one => Share(At(one, row))),
-                YearsSentences.Left(row.Days, row.Least, row.Greatest),
-                .. isCold ? [YearsSentences.Left(row.Cold!, row.ColdLeast!, row.ColdGreatest!)] : Array.Empty<string>(),
-            ]).Select(Markup.Escape)]);
-        console.Write(table);
+                "years", .. told.Select(one => told.Count > 1 ? $"{one.Name}, %" : "left of it, %"), "hours after wrap",
+                .. isCold ? [$"at {result.Question.Cold.DegreesCelsius:0} °C".Replace('-', '−')] : Array.Empty<string>(),
+            ],
+            .. result.Days.Select(row => (IReadOnlyList<string>)
+            [
+                row.Years.ToString("0.#", CultureInfo.InvariantCulture), .. told.Select(one => Share(At(one, row))),
+                YearsSentences.Hours(row.Days, row.Least, row.Greatest),
+                .. isCold ? [YearsSentences.Hours(row.Cold!, row.ColdLeast!, row.ColdGreatest!)] : Array.Empty<string>(),
+            ]),
+        ];
+        var widths = Enumerable.Range(0, rows[0].Count).Select(column => rows.Max(row => row[column].Length)).ToList();
+        foreach (var row in rows)
+            console.Profile.Out.Writer.WriteLine($"  {string.Join("   ", row.Select((cell, i) => cell.PadRight(widths[i])))}".TrimEnd());
     }
 
     private static AgeOnDate At(BatteryOutlook battery, DaysOnDate row) =>
@@ -82,6 +87,6 @@ internal static class AgingText
         Paragraph.Heading(console, "How to keep them");
         Paragraph.Write(console, YearsSentences.Keeping(result), "  ");
         foreach (var way in result.Storage)
-            Paragraph.Write(console, YearsSentences.Of(way), "  - ");
+            Paragraph.Write(console, YearsSentences.Of(result, way), "  - ");
     }
 }

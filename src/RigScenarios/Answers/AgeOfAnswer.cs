@@ -11,18 +11,12 @@ public static class AgeOfAnswer
     public static IReadOnlyList<string> Lines(RigAnswer answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
-        var told = answer.Plan.Batteries.Where(battery => battery.Value.Life is not null).ToList();
-        var lines = new List<string>();
-        foreach (var (name, battery) in told)
-        {
-            var said = AgingSentences.Of(battery.KnownAge).Where(line => !lines.Contains(line)).ToList();
-            if (told.Count > 1)
-                said[0] = $"{AnswerSentences.Upper(LimitSentences.Element(name))}: {said[0]}";
-            lines.AddRange(said);
-        }
-        if (Spread(answer) is { } spread)
-            lines.Insert(0, spread);
-        return [.. lines.Distinct()];
+        var told = answer.Plan.Batteries.Where(battery => battery.Value.Life is not null)
+            .Select(battery => (battery.Key, Known: battery.Value.KnownAge)).ToList();
+        var first = told.SelectMany(battery => AgingSentences.Short(battery.Known).Select((line, i) => told.Count > 1 && i == 0
+            ? $"{AnswerSentences.Upper(LimitSentences.Element(battery.Key))}: {line}" : line));
+        var rest = told.SelectMany(battery => AgingSentences.Of(battery.Known).Skip(AgingSentences.Short(battery.Known).Count));
+        return [.. first.Concat(Spread(answer) is { } spread ? [spread] : []).Concat(rest).Distinct()];
     }
 
     /// <summary>What the days do at the ends of what the ages may be: "At the ends of what published fits say of its age: it stops

@@ -19,27 +19,26 @@ public sealed record AgeSpread(SimulationResult Least, SimulationResult Greatest
     /// <summary>Runs both ends; null where no battery's life is told.</summary>
     /// <param name="powered">The build.</param>
     /// <param name="plan">The plan.</param>
-    /// <param name="cancellation">Stops it.</param>
-    internal static AgeSpread? Of(PoweredBuild powered, DayPlan plan, CancellationToken cancellation)
+    internal static AgeSpread? Of(PoweredBuild powered, DayPlan plan)
     {
         var ends = plan.Batteries.Values.Select(battery => battery.Life is null ? null : battery.KnownAge.Ends).ToList();
         // One that is new today has no band yet.
         if (ends.TrueForAll(end => end is null || end.Least == end.Greatest))
             return null;
-        var (least, leastReserve) = Run(powered, plan, ends, end => end.Least, cancellation);
-        var (greatest, greatestReserve) = Run(powered, plan, ends, end => end.Greatest, cancellation);
+        var (least, leastReserve) = Run(powered, plan, ends, end => end.Least);
+        var (greatest, greatestReserve) = Run(powered, plan, ends, end => end.Greatest);
         return new AgeSpread(least, greatest, leastReserve, greatestReserve);
     }
 
     private static (SimulationResult Result, Reserve Tightest) Run(PoweredBuild powered, DayPlan plan,
-        List<AgeEnds?> ends, Func<AgeEnds, Age> of, CancellationToken cancellation)
+        List<AgeEnds?> ends, Func<AgeEnds, Age> of)
     {
         var aged = plan with
         {
             Batteries = new(plan.Batteries.Select((battery, i) => KeyValuePair.Create(battery.Key,
                 ends[i] is { } end ? battery.Value.At(of(end)) : battery.Value))),
         };
-        var result = DaySimulation.Run(powered, aged, SimulationOptions.EndOnly, null, cancellation);
-        return (result, TightestDay.Of(powered, aged, result, cancellation).Reserve);
+        var result = DaySimulation.Run(powered, aged, SimulationOptions.EndOnly);
+        return (result, TightestDay.Of(powered, aged, result, CancellationToken.None).Reserve);
     }
 }

@@ -31,28 +31,27 @@ public static class AgingSentences
         return $"{Percent(age.CapacityLeft)} of the capacity left, {Times(age)} the resistance of a new one";
     }
 
-    /// <summary>What is known of one battery's age, the answer first.</summary>
+    /// <summary>What is known of one battery's age, the answer first, with all that it rests on.</summary>
     /// <param name="known">What is known.</param>
     public static IReadOnlyList<string> Of(KnownAge known)
     {
         ArgumentNullException.ThrowIfNull(known);
-        var lines = new List<string>();
+        return [.. Short(known), .. known.History is { } history ? Warnings(known.Set, history.Warnings) : [],
+            .. known.IsUnknown ? Array.Empty<string>() : [.. known.IsMeasured ? Array.Empty<string>() : [MeasuredCells]],
+            .. known.IsMeasured ? Array.Empty<string>() : [Measure]];
+    }
+
+    /// <summary>How old one battery is, and how well that is known: one sentence or two.</summary>
+    /// <param name="known">What is known.</param>
+    public static IReadOnlyList<string> Short(KnownAge known)
+    {
+        ArgumentNullException.ThrowIfNull(known);
         if (known.IsUnknown)
-        {
-            lines.Add($"Age not known: taken as new. {Unknown(known.Set, known.IsSetAssumed)}");
-            lines.Add(Measure);
-            return lines;
-        }
-        var rests = known.IsMeasured ? "measured" : $"by its life, {Life(known.Life!)}";
-        lines.Add($"{Percent(known.Age.CapacityLeft)} of the capacity left ({rests}), {Times(known.Age)} the resistance of a new "
-            + $"one ({Resistance(known)}).");
-        if (known.Ends is { } ends)
-            lines.Add(Band(known, ends));
-        if (known.History is { } history)
-            lines.AddRange(Warnings(known.Set, history.Warnings));
-        if (!known.IsMeasured)
-            lines.AddRange([MeasuredCells, Measure]);
-        return lines;
+            return [$"Age not known: taken as new. {Unknown(known.Set, known.IsSetAssumed)}"];
+        var rests = known.IsMeasured ? "measured" : $"by its life: {Life(known.Life!)}";
+        var line = $"{Percent(known.Age.CapacityLeft)} of the capacity left ({rests}), {Times(known.Age)} the resistance of a new "
+            + $"one ({Resistance(known)}).";
+        return known.Ends is { } ends ? [line, Band(known, ends)] : [line];
     }
 
     /// <summary>What three years in a room do to a battery of which nothing is said, from the model.</summary>
@@ -87,7 +86,14 @@ public static class AgingSentences
     {
         ArgumentNullException.ThrowIfNull(set);
         ArgumentNullException.ThrowIfNull(warnings);
-        return [.. warnings.Distinct().Select(warning => Of(warning, set))];
+        var given = warnings.Distinct().ToList();
+        var tests = given.Select(warning => Tested(warning, set.Tested)).OfType<string>().ToList();
+        return
+        [
+            .. tests.Count > 0 ? [$"Extrapolated: its life lies outside what the fit was tested on ({string.Join(", ", tests)})."]
+                : Array.Empty<string>(),
+            .. given.Where(warning => Tested(warning, set.Tested) is null).Select(warning => Of(warning, set)),
+        ];
     }
 
     /// <summary>One warning as a sentence.</summary>
@@ -97,17 +103,10 @@ public static class AgingSentences
     public static string Of(AgingWarning warning, AgingSet set)
     {
         ArgumentNullException.ThrowIfNull(set);
-        var tested = set.Tested;
+        if (Tested(warning, set.Tested) is { } tests)
+            return $"Extrapolated: its life lies outside what the fit was tested on ({tests}).";
         return warning switch
         {
-            AgingWarning.CalendarTemperature =>
-                $"Extrapolated: the fit's cells stood at {Celsius(tested.Storage)}, this battery elsewhere.",
-            AgingWarning.CycleTemperature =>
-                $"Extrapolated: the fit's cells worked at {Celsius(tested.Cycles)}, this battery elsewhere.",
-            AgingWarning.Rate => $"Extrapolated: the fit's cells were emptied at {Rates(tested.RatePerHour)}.",
-            AgingWarning.Depth => $"Extrapolated: the fit's cells were emptied by {Percent(tested.Depth)} each time.",
-            AgingWarning.ChargeState => $"Extrapolated: the fit's cells stood at {Percent(tested.StorageCharge)} charge.",
-            AgingWarning.Long => $"Extrapolated: the fit's tests lasted {Longest(tested)}.",
             AgingWarning.ColdCharge =>
                 "Charged below 10 °C: what that does to the cells no fit knows, so that less may be left than told.",
             AgingWarning.Knee =>
@@ -124,6 +123,18 @@ public static class AgingSentences
             _ => throw new ArgumentOutOfRangeException(nameof(warning), warning, "It is no warning."),
         };
     }
+
+    // What the set was tested on where a warning says that something lies outside; null for any other warning.
+    private static string? Tested(AgingWarning warning, AgingRange tested) => warning switch
+    {
+        AgingWarning.CalendarTemperature => $"stored at {Celsius(tested.Storage)}",
+        AgingWarning.CycleTemperature => $"cycled at {Celsius(tested.Cycles)}",
+        AgingWarning.Rate => $"emptied at {Rates(tested.RatePerHour)}",
+        AgingWarning.Depth => $"emptied by {Percent(tested.Depth)} each time",
+        AgingWarning.ChargeState => $"stored at {Percent(tested.StorageCharge)} charge",
+        AgingWarning.Long => $"for {Longest(tested)}",
+        _ => null,
+    };
 
     /// <summary>A life in words: "bought 2023-03, kept full in a room, 2 shoots a month that half empty it".</summary>
     /// <param name="life">The life; what it leaves open is told as it is taken.</param>

@@ -18,13 +18,14 @@ internal static class QuestionRules
     /// only one.</param>
     /// <param name="ages">The same days at the ends of what the batteries' ages may be; null where no life is told.</param>
     public static AnswerQuestion Power(
-        SimulationResult result, Duration working, Duration? wish, Reserve tightest, AgeSpread? ages = null)
+        SimulationResult result, Duration working, Duration? wish, Reserve tightest, Lazy<AgeSpread?>? ages = null)
     {
         var reserve = tightest;
         var verdict = !result.Completes ? Verdict.Fails
-            : ages is { Least.Completes: false } ? Verdict.Close
             : !reserve.IsLowerBound && reserve.Time < Doubt(result, working, reserve) ? Verdict.Close
             : reserve.Time < wish ? Verdict.Close
+            // Whoever is in doubt already need not run both ends.
+            : ages?.Value is { } spread && (!spread.Least.Completes || spread.LeastReserve.Time < wish) ? Verdict.Close
             : Verdict.Holds;
         // A day can fail by minutes that a late swap costs, with hours left at its end: it is no nearer to holding for that.
         var missing = result.Completes ? 0 : Math.Max(1.0 / 60, -reserve.Time.Hours);

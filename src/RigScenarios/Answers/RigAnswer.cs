@@ -63,7 +63,11 @@ public sealed record RigAnswer
     public required bool NothingArrives { get; init; }
 
     /// <summary>The same days at the ends of what the batteries' ages may be; null where no life is told.</summary>
-    public AgeSpread? AgeSpread { get; init; }
+    /// <remarks>Run when somebody asks: a day that fails by the middle of its ages fails whatever their spread is.</remarks>
+    public AgeSpread? AgeSpread => SpreadOfAges.Value;
+
+    /// <summary>What <see cref="AgeSpread"/> is worked out by, once for all copies of the answer.</summary>
+    internal Lazy<AgeSpread?> SpreadOfAges { get; init; } = new(() => null);
 
     /// <summary>The questions, in their order; travel only where a journey is planned.</summary>
     public required IReadOnlyList<AnswerQuestion> Questions { get; init; }
@@ -140,7 +144,7 @@ public sealed record RigAnswer
         answer = answer with
         {
             Tightest = TightestDay.Of(powered, plan, simulation, cancellation),
-            AgeSpread = Told(build, () => AgeSpread.Of(powered, plan, cancellation)),
+            SpreadOfAges = new(() => Told(build, () => AgeSpread.Of(powered, plan))),
         };
         return answer with { Questions = [.. Asked(answer)] };
     }
@@ -171,7 +175,7 @@ public sealed record RigAnswer
     private static IEnumerable<AnswerQuestion> Asked(RigAnswer answer)
     {
         var power = QuestionRules.Power(answer.Simulation, answer.Working, answer.Options.Wish, answer.Tightest.Reserve,
-            answer.AgeSpread);
+            answer.SpreadOfAges);
         yield return answer.NothingArrives
             ? power with { Verdict = Verdict.Fails, Shortfall = answer.Plan.Days.Sum(day => day.Length.Hours) } : power;
         yield return QuestionRules.OfLimits(QuestionKind.Wiring, answer.Simulation.Limits,

@@ -30,12 +30,13 @@ internal static class StorageWays
     /// <param name="ahead">The batteries kept so.</param>
     /// <param name="battery">Which of them is told of.</param>
     /// <param name="from">Today.</param>
-    public static StorageCase Run(Way way, BatteriesAhead ahead, int battery, DateOnly from) => new(way.Kept, way.Place, way.IsAsNow,
+    /// <param name="daysEnd">Whether the planned days are ended by an age at all.</param>
+    public static StorageCase Run(Way way, BatteriesAhead ahead, int battery, DateOnly from, bool daysEnd) => new(way.Kept, way.Place, way.IsAsNow,
         [.. YearsTold.Select(years =>
         {
             var time = Duration.FromDays(years * 365.25);
             return new StorageYear(years, ahead.Paths[battery].At(time), ahead.DaysAt(time));
         })],
         YearsAhead.DateAfter(from, ahead.Paths[battery].TimeTo(LifeResult.Replaced)),
-        YearsAhead.DateAfter(from, ahead.UntilDaysFail()));
+        daysEnd ? YearsAhead.DateAfter(from, ahead.UntilDaysFail()) : null);
 }

@@ -1,4 +1,4 @@
-using RigScenarios.Batteries;
+using RigScenarios.Cells;
 using RigScenarios.Cells.Aging;
 using RigScenarios.Parts;
 using UnitsNet;
@@ -49,7 +49,10 @@ public static class YearsAhead
             jobs.Add(() => rows[row] = Row(ahead, from, time, coldest > question.Cold));
         }
         var fails = new Duration?[3];
-        foreach (var end in Enum.GetValues<AgeEnd>())
+        var asNew = days.At([.. lives.Select(_ => Age.New)]);
+        // Days that no new battery lasts are not ended by any age.
+        var ends = asNew.Lasts(now.Options.Wish);
+        foreach (var end in Enum.GetValues<AgeEnd>().Where(_ => ends))
             jobs.Add(() => fails[(int)end] = ahead.UntilDaysFail(end));
         var chosen = question.Battery is { } wanted ? now.Plan.Batteries.Keys.ToList().IndexOf(wanted) : 0;
         ArgumentOutOfRangeException.ThrowIfNegative(chosen, nameof(question));
@@ -59,14 +62,14 @@ public static class YearsAhead
         {
             var (number, way) = (i, ways[i]);
             jobs.Add(() => cases[number] = StorageWays.Run(way, Kept(life => life with { Kept = way.Kept, Place = way.Place }),
-                chosen, from));
+                chosen, from, ends));
         }
         Run(jobs, progress, cancellation);
 
         var lastDay = Dates(from, fails[0], fails[1], fails[2]);
         return new YearsResult
         {
-            Now = now, Question = question, From = from, Days = rows, LastDay = lastDay,
+            Now = now, Question = question, From = from, Days = rows, New = asNew, LastDay = lastDay,
             Batteries = [.. now.Plan.Batteries.Select((battery, i) => Outlook(now, question, from, battery.Key, lives[i],
                 ahead.Paths[i], fails, rows))],
             Storage = [.. cases.OrderByDescending(one => one.After[^1].Age.CapacityLeft.DecimalFractions)],

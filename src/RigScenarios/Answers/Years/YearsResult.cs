@@ -121,6 +121,12 @@ public sealed record YearsResult
     /// <summary>The planned days over the years, the first now.</summary>
     public required IReadOnlyList<DaysOnDate> Days { get; init; }
 
+    /// <summary>The planned days if every battery were new.</summary>
+    public required DayFigures New { get; init; }
+
+    /// <summary>Whether they last with new batteries: else no age is to blame, and no date is told.</summary>
+    public bool LastsWhenNew => New.Lasts(Now.Options.Wish);
+
     /// <summary>When the planned days no longer last with all batteries growing older together.</summary>
     public required DateBand LastDay { get; init; }
 

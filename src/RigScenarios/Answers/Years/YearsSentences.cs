@@ -9,7 +9,7 @@ public static class YearsSentences
 {
     /// <summary>How cool storage is done without harm.</summary>
     public const string Fridge =
-        "A fridge only dry and in a closed bag, never below 0 °C and not beside food: let it warm up in its bag before it is used or "
+        "In a fridge: dry, in a closed bag, never below 0 °C, not beside food. Let it warm up in its bag before it is used or "
         + "charged. The maker's limits go first.";
 
     /// <summary>When to replace one battery, with the cause and the band: the answer, in one sentence.</summary>
@@ -37,32 +37,40 @@ public static class YearsSentences
     {
         ArgumentNullException.ThrowIfNull(result);
         var (now, last) = (result.Days[0], result.Days[^1]);
+        var several = result.Now.Plan.Days.Count > 1;
         var days = AnswerSentences.Upper(Days(result));
         var wish = result.Now.Options.Wish is { } reserve ? $" with {AnswerTimes.Length(reserve)} left" : "";
+        if (!result.LastsWhenNew)
+            return $"{days} {(several ? "don't" : "doesn't")} last{wish}, and no new battery of the same kind changes that: "
+                + $"{Left(now.Days)} as they are, {Left(result.New)} new. The other answers say what would.";
         if (result.LastDay.Middle is { } day && day <= result.From)
-            return $"{days} {(result.Now.Plan.Days.Count > 1 ? "don't" : "doesn't")} last now{wish}.";
+            return $"{days} {(several ? "don't" : "doesn't")} last now{wish} ({Left(now.Days)}); with new batteries "
+                + $"{(several ? "they do" : "it does")} ({Left(result.New)}).";
         var until = result.LastDay.Middle is { } date
             ? $"{days} {Lasts(result)}{wish} until {Month(date)}{Band(result.LastDay, " (published fits: ")}"
-            : $"{days} {Lasts(result)}{wish} for 40 years by this fit{Band(result.LastDay, " (the worst of the published fits: until ")}";
-        return $"{until}: {Left(now.Days)} left now, {Left(last.Days)} in {last.Years:0} years.";
+            : $"{days} {Lasts(result)}{wish} for 40 years by this fit"
+                + Band(result.LastDay, " (the worst of the published fits: until ");
+        return $"{until}: {Left(now.Days)} now, {Left(last.Days)} in {Years(last.Years)}.";
     }
 
-    /// <summary>What is left after wrap: "1 h 27 min", "more than 10 days"; below zero: "12 min missing".</summary>
+    /// <summary>What is left after wrap: "1 h 27 min left", "more than 240 h left"; where it stops before: "12 min short".</summary>
     /// <param name="days">The days.</param>
     public static string Left(DayFigures days)
     {
         ArgumentNullException.ThrowIfNull(days);
-        return days.IsLowerBound ? $"more than {AnswerTimes.Length(days.Reserve)}" : AnswerTimes.Length(days.Reserve);
+        return days.IsLowerBound ? $"more than {AnswerTimes.Length(days.Reserve)} left"
+            : days.Reserve < Duration.Zero ? $"{AnswerTimes.Length(-days.Reserve)} short" : $"{AnswerTimes.Length(days.Reserve)} left";
     }
 
-    /// <summary>The same with its band: "1 h 27 min (40 min to 1 h 50 min)".</summary>
+    /// <summary>Hours after wrap with their band, as narrow as a table wants them: "1.4 (0.6 to 1.8)"; below zero where it stops
+    /// before.</summary>
     /// <param name="middle">By the set that speaks for the batteries.</param>
     /// <param name="least">With the least capacity left of the published fits.</param>
     /// <param name="greatest">With the most.</param>
-    public static string Left(DayFigures middle, DayFigures least, DayFigures greatest)
+    public static string Hours(DayFigures middle, DayFigures least, DayFigures greatest)
     {
-        var (from, to) = (Left(least), Left(greatest));
-        return from == to ? Left(middle) : $"{Left(middle)} ({from} to {to})";
+        var (from, to) = (Hours(least), Hours(greatest));
+        return from == to ? Hours(middle) : $"{Hours(middle)} ({from} to {to})";
     }
 
     /// <summary>The batteries that are told of: the one that was asked about, or all.</summary>
@@ -83,7 +91,7 @@ public static class YearsSentences
         foreach (var battery in told)
         {
             lines.Add((told.Count > 1 ? $"{AnswerSentences.Upper(LimitSentences.Element(battery.Name))}: " : "") + Use(battery));
-            lines.Add($"The fit: {battery.Known.Set.Description} ({battery.Known.Set.Source}).");
+            lines.Add($"The fit: {battery.Known.Set.Description} ({Source(battery.Known.Set.Source)}).");
         }
         lines.AddRange(told.SelectMany(battery => AgingSentences.Warnings(battery.Known.Set, battery.Warnings)));
         lines.Add("80 % is the usual convention for a worn battery: no fit knows the sudden fall that many cells show below it.");
@@ -102,19 +110,22 @@ public static class YearsSentences
         if (best == now)
             return $"Kept as now ({Way(now)}) it holds most: {Percent(then.Age.CapacityLeft)} after {then.Years} years.";
         return $"{AnswerSentences.Upper(Way(best))} leaves most: {Percent(then.Age.CapacityLeft)} after {then.Years} years, not "
-            + $"{Percent(like.Age.CapacityLeft)} as now ({Way(now)}), and the days then have {Left(then.Days)} left, not "
+            + $"{Percent(like.Age.CapacityLeft)} as now ({Way(now)}). {AnswerSentences.Upper(Days(result))}: {Left(then.Days)} then, not "
             + $"{Left(like.Days)}.";
     }
 
     /// <summary>One way of keeping: "half full in a fridge: 96, 93 and 91 % after 1, 3 and 5 years".</summary>
+    /// <param name="result">The years.</param>
     /// <param name="way">The way.</param>
-    public static string Of(StorageCase way)
+    public static string Of(YearsResult result, StorageCase way)
     {
+        ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(way);
         var shares = string.Join(", ", way.After.Select(year => Percent(year.Age.CapacityLeft)));
         var replaced = (way.Eighty, way.LastDay) switch
         {
             (null, null) => "not to be replaced within 40 years",
+            var (eighty, last) when Earlier(eighty, last) <= result.From => "to be replaced already",
             (var eighty, var last) => $"to be replaced in {Month(Earlier(eighty, last)!.Value)}",
         };
         return $"{AnswerSentences.Upper(Way(way))}{(way.IsAsNow ? " (as now)" : "")}: {shares} after "
@@ -165,6 +176,22 @@ public static class YearsSentences
     /// <summary>A month: "March 2029".</summary>
     /// <param name="date">A day of it.</param>
     public static string Month(DateOnly date) => date.ToString("MMMM yyyy", CultureInfo.InvariantCulture);
+
+    private static string Hours(DayFigures days)
+    {
+        ArgumentNullException.ThrowIfNull(days);
+        var hours = days.Reserve.Hours.ToString("0.0", CultureInfo.InvariantCulture).Replace('-', '−');
+        return days.IsLowerBound ? $"over {hours}" : hours;
+    }
+
+    // Names and year are enough where people read; JSON and docs have the whole of it.
+    private static string Source(Cells.Citation source)
+    {
+        var first = source.Authors.Split([',', ';'])[0];
+        return $"{first}{(first == source.Authors || first.EndsWith("et al.", StringComparison.Ordinal) ? "" : " et al.")} {source.Year}";
+    }
+
+    private static string Years(double years) => years == 1 ? "a year" : FormattableString.Invariant($"{years:0} years");
 
     private static string Band(DateBand band, string before) => (band.Middle, band.Earliest, band.Latest) switch
     {
