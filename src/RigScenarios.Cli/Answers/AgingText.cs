@@ -54,19 +54,19 @@ internal static class AgingText
 
     private static void Ahead(IAnsiConsole console, YearsResult result, IReadOnlyList<BatteryOutlook> told)
     {
-        Paragraph.Heading(console, "The years ahead (in brackets the published fits; hours below 0: it stops so long before wrap)");
+        Paragraph.Heading(console, "The years ahead (in brackets the spread of the published fits)");
         var isCold = result.Days[0].Cold is not null;
         List<IReadOnlyList<string>> rows =
         [
             [
-                "years", .. told.Select(one => told.Count > 1 ? $"{one.Name}, %" : "left of it, %"), "hours after wrap",
+                "years", .. told.Select(one => told.Count > 1 ? $"{one.Name}, %" : "capacity left, %"), "left after wrap, h:min",
                 .. isCold ? [$"at {result.Question.Cold.DegreesCelsius:0} °C".Replace('-', '−')] : Array.Empty<string>(),
             ],
             .. result.Days.Select(row => (IReadOnlyList<string>)
             [
                 row.Years.ToString("0.#", CultureInfo.InvariantCulture), .. told.Select(one => Share(At(one, row))),
-                YearsSentences.Hours(row.Days, row.Least, row.Greatest),
-                .. isCold ? [YearsSentences.Hours(row.Cold!, row.ColdLeast!, row.ColdGreatest!)] : Array.Empty<string>(),
+                YearsSentences.Clock(row.Days, row.Least, row.Greatest),
+                .. isCold ? [YearsSentences.Clock(row.Cold!, row.ColdLeast!, row.ColdGreatest!)] : Array.Empty<string>(),
             ]),
         ];
         var widths = Enumerable.Range(0, rows[0].Count).Select(column => rows.Max(row => row[column].Length)).ToList();

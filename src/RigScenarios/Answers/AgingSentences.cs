@@ -116,7 +116,7 @@ public static class AgingSentences
             AgingWarning.ResistanceByRule =>
                 "The resistance follows the capacity by a rule, good to some 0.1 at 80 %; nobody measured it.",
             AgingWarning.DefaultModel =>
-                $"What the cells are made of is not given: taken as {set.Chemistry.Name}, which most camera batteries hold.",
+                $"What the cells are made of is not given: taken as {set.Chemistry.Name.ToUpperInvariant()}, which most camera batteries hold.",
             AgingWarning.MeasuredAboveNew => "More was measured than a new one holds: taken as not aged until then.",
             AgingWarning.PaceLimited =>
                 "Its own pace is beyond four times or a quarter of the fit's, the spread between cells: held there from now on.",

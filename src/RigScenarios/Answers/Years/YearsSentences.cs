@@ -24,7 +24,8 @@ public static class YearsSentences
         if (date.Middle is not { } day)
             return $"{name}: nothing asks for a new one within 40 years by this fit{Band(date, " (the worst of the published fits: ")}.";
         if (day <= result.From)
-            return cause == ReplaceCause.Days ? $"{name}: to be replaced now, for the days don't last with it."
+            return cause == ReplaceCause.Days
+                ? $"{name}: to be replaced now, for {Days(result)} {(result.Now.Plan.Days.Count > 1 ? "don't" : "doesn't")} last with it."
                 : $"{name}: to be replaced now, for no more than 80 % of its capacity is left.";
         var why = cause == ReplaceCause.Days ? Days(result) + " no longer last" + (result.Now.Plan.Days.Count > 1 ? "" : "s") + " then"
             : "80 % of its capacity is left then";
@@ -62,15 +63,18 @@ public static class YearsSentences
             : days.Reserve < Duration.Zero ? $"{AnswerTimes.Length(-days.Reserve)} short" : $"{AnswerTimes.Length(days.Reserve)} left";
     }
 
-    /// <summary>Hours after wrap with their band, as narrow as a table wants them: "1.4 (0.6 to 1.8)"; below zero where it stops
-    /// before.</summary>
+    /// <summary>Hours and minutes after wrap with their band, as narrow as a table wants them: "1:24 (0:36 to 1:48)"; below zero
+    /// where it stops before.</summary>
     /// <param name="middle">By the set that speaks for the batteries.</param>
     /// <param name="least">With the least capacity left of the published fits.</param>
     /// <param name="greatest">With the most.</param>
-    public static string Hours(DayFigures middle, DayFigures least, DayFigures greatest)
+    public static string Clock(DayFigures middle, DayFigures least, DayFigures greatest)
     {
-        var (from, to) = (Hours(least), Hours(greatest));
-        return from == to ? Hours(middle) : $"{Hours(middle)} ({from} to {to})";
+        ArgumentNullException.ThrowIfNull(middle);
+        ArgumentNullException.ThrowIfNull(least);
+        ArgumentNullException.ThrowIfNull(greatest);
+        var (from, to) = (Clock(least), Clock(greatest));
+        return from == to ? Clock(middle) : $"{Clock(middle)} ({from} to {to})";
     }
 
     /// <summary>The batteries that are told of: the one that was asked about, or all.</summary>
@@ -177,11 +181,11 @@ public static class YearsSentences
     /// <param name="date">A day of it.</param>
     public static string Month(DateOnly date) => date.ToString("MMMM yyyy", CultureInfo.InvariantCulture);
 
-    private static string Hours(DayFigures days)
+    private static string Clock(DayFigures days)
     {
-        ArgumentNullException.ThrowIfNull(days);
-        var hours = days.Reserve.Hours.ToString("0.0", CultureInfo.InvariantCulture).Replace('-', '−');
-        return days.IsLowerBound ? $"over {hours}" : hours;
+        var minutes = (long)Math.Round(Math.Abs(days.Reserve.Minutes), MidpointRounding.AwayFromZero);
+        var clock = FormattableString.Invariant($"{minutes / 60}:{minutes % 60:00}");
+        return (days.IsLowerBound ? "over " : days.Reserve.Minutes < 0 && minutes > 0 ? "−" : "") + clock;
     }
 
     // Names and year are enough where people read; JSON and docs have the whole of it.
