@@ -24,7 +24,7 @@ internal static class AgingCommand
         var cold = new Option<string?>("--cold") { Description =
             "Air of the days in the cold; -10 °C if left out.", HelpName = "TEMPERATURE" };
         var folder = new Option<string?>("--out") { Description =
-            "A folder for every table in full resolution (CSV; docs/aging.md says what the columns are).", HelpName = "FOLDER" };
+            "A folder for every table in full resolution (CSV; docs/battery-age.md says what the columns are).", HelpName = "FOLDER" };
         var command = new Command("aging",
             "How old are the batteries, how long do the days still last, when to replace them, how best to keep them, and what "
                 + "they cost.");

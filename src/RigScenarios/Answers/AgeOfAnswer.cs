@@ -19,8 +19,8 @@ public static class AgeOfAnswer
         return [.. first.Concat(Spread(answer) is { } spread ? [spread] : []).Concat(rest).Distinct()];
     }
 
-    /// <summary>What the days do at the ends of what the ages may be: "At the ends of what published fits say of its age: it stops
-    /// at 21:40; 1 h 5 min left."; null where there is no band.</summary>
+    /// <summary>What the days do at the ends of what the ages may be: "Run at both ends of what its age may be: with the least, it
+    /// stops at 21:40; with the most, 1 h 5 min left after wrap."; null where there is no band.</summary>
     /// <param name="answer">The answer.</param>
     public static string? Spread(RigAnswer answer)
     {
@@ -30,10 +30,18 @@ public static class AgeOfAnswer
                 + $"most, {End(answer, spread.Greatest, spread.GreatestReserve)}.";
     }
 
-    /// <summary>When the days stop at the least age: "with the least that its age may leave it stops at 21:40"; null where they
-    /// last.</summary>
-    internal static string? StopsAtLeast(RigAnswer answer) => answer.AgeSpread is { Least.Completes: false } spread
-        ? $"with the least that its age may have left {End(answer, spread.Least, spread.LeastReserve)}" : null;
+    /// <summary>Why days that last by the middle of the ages are close: "with the least that its age may have left it stops at
+    /// 21:40"; null where the ages are no reason.</summary>
+    internal static string? Doubt(RigAnswer answer)
+    {
+        if (!answer.Simulation.Completes || answer.AgeSpread is not { } spread)
+            return null;
+        var wish = answer.Options.Wish;
+        if (spread.Least.Completes && !(spread.LeastReserve.Time < wish && answer.Tightest.Reserve.Time >= wish))
+            return null;
+        var end = $"with the least that its age may have left {End(answer, spread.Least, spread.LeastReserve)}";
+        return spread.Least.Completes ? $"{end}, and {AnswerTimes.Length(wish!.Value)} is wished" : end;
+    }
 
     /// <summary>The age of each battery, for programs.</summary>
     /// <param name="answer">The answer.</param>

@@ -149,7 +149,7 @@ public static class AnswerSentences
 
     private static string CloseReserve(RigAnswer answer)
     {
-        if (AgeOfAnswer.StopsAtLeast(answer) is { } least)
+        if (AgeOfAnswer.Doubt(answer) is { } least)
             return least;
         var doubt = QuestionRules.Doubt(answer.Simulation, answer.Working, answer.Tightest.Reserve);
         return answer.Tightest.Reserve.Time < doubt

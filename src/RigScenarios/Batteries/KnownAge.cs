@@ -8,7 +8,7 @@ namespace RigScenarios.Batteries;
 /// What is known of how far a battery has aged: the one place in which measured figures, a life in words and the chemistry
 /// become an age. Measured figures win; a life fills in what nobody measured; with neither nothing is known.
 /// </summary>
-/// <remarks>docs/aging.md.</remarks>
+/// <remarks>docs/battery-age.md.</remarks>
 public sealed record KnownAge
 {
     /// <summary>How far a capacity that was measured by one run may be off: common practice, no source.</summary>

@@ -7,7 +7,7 @@ namespace RigScenarios.Answers.Years;
 
 /// <summary>
 /// The years ahead: how the batteries of a build go on to age, when its days no longer last, when to replace them, how best to
-/// keep them, and what they cost. Every figure of a day is a run of the simulation with that day's ages. docs/aging.md.
+/// keep them, and what they cost. Every figure of a day is a run of the simulation with that day's ages. docs/battery-age.md.
 /// </summary>
 public static class YearsAhead
 {
