@@ -29,8 +29,11 @@ public class ReferenceAgingChecks
 
     [Fact]
     [Guard]
-    public void Every_result_of_the_file_has_its_case() =>
-        Assert.Equal((40, Results.Keys), (Cases.Count, Cases.Keys.Order()));
+    public void Every_result_of_the_file_has_its_case()
+    {
+        Assert.Equal(40, Cases.Count);
+        Assert.Equal(Cases.Keys.Order(), Results.Keys.Order());
+    }
 
     /// <summary>Capacity, resistance, the four parts, both paces, warnings, the day's cycles, the time to 80 %, the band, and the
     /// phases that words become: every field of the file, none besides.</summary>
