@@ -1,3 +1,4 @@
+using System.Globalization;
 using RigScenarios.Drafts;
 using RigScenarios.Scenarios;
 using Spectre.Console;
@@ -11,16 +12,32 @@ internal sealed class FigureQuestions(IAnsiConsole console)
     /// <summary>Asks for the state of the battery, the start of the day and the cold.</summary>
     public async Task<GivenRig> CircumstancesAsync(GivenRig given, CancellationToken cancellation)
     {
-        foreach (var key in (string[])["ambient", "starts", "charge", "capacity-left", "start-temperature"])
+        foreach (var key in (string[])["ambient", "starts", "charge"])
             given = await FieldAsync(given, RigFields.Of(key), cancellation);
-        return given;
+        given = await AgeAsync(given, cancellation);
+        return await FieldAsync(given, RigFields.Of("start-temperature"), cancellation);
+    }
+
+    /// <summary>Asks how old the battery is: what it went through only where somebody knows when it was bought.</summary>
+    private async Task<GivenRig> AgeAsync(GivenRig given, CancellationToken cancellation)
+    {
+        string PathOf(string key) => RigFields.Of(key).PathIn(given.Frame);
+        given = await FieldAsync(given, RigFields.Of("age-bought"), cancellation);
+        if (given.TextAt(PathOf("age-bought")) is not null)
+        {
+            foreach (var key in (string[])["age-second-hand", "age-kept", "age-place", "age-shoots", "age-emptied"])
+                given = await FieldAsync(given, RigFields.Of(key), cancellation);
+            given = given.With(PathOf("age-until"), given.Frame.Today?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        }
+        return await FieldAsync(given, RigFields.Of("capacity-left"), cancellation);
     }
 
     /// <summary>Asks for one field; what stands there already is taken where nothing is written.</summary>
     public Task<GivenRig> FieldAsync(GivenRig given, RigField field, CancellationToken cancellation)
     {
         console.WriteLine();
-        return TextAsync(given, field.PathIn(given.Frame), field.Label, field.Help, field.Example, cancellation);
+        var example = field.Choices.Count == 0 ? field.Example : string.Join(", ", field.Choices.Select(choice => choice.Text));
+        return TextAsync(given, field.PathIn(given.Frame), field.Label, field.Help, example, cancellation);
     }
 
     /// <summary>Asks for the figures on the label of a thing that is not listed, until those that are needed are there.</summary>

@@ -9,7 +9,8 @@ namespace RigScenarios.Cli.Asking;
 /// <summary>Asks the questions about one's own rig in a terminal. Nothing is kept until all are answered.</summary>
 /// <param name="console">The terminal.</param>
 /// <param name="library">The parts to choose from.</param>
-internal sealed class RigDialogue(IAnsiConsole console, OrderedMap<Part> library)
+/// <param name="today">The day on which it is asked.</param>
+internal sealed class RigDialogue(IAnsiConsole console, OrderedMap<Part> library, DateOnly today)
 {
     private const string NotListed = "Mine is not listed";
     private const string None = "None";
@@ -23,7 +24,7 @@ internal sealed class RigDialogue(IAnsiConsole console, OrderedMap<Part> library
     /// <exception cref="OperationCanceledException">The user stopped it.</exception>
     public async Task<Scenario> AskAsync(CancellationToken cancellation)
     {
-        var given = await figures.FieldAsync(GivenRig.Blank(library), RigFields.Of("title"), cancellation);
+        var given = await figures.FieldAsync(GivenRig.Blank(library, today), RigFields.Of("title"), cancellation);
         foreach (var question in RigQuestions.All.Where(question => question.Key != "regulator"))
             given = await ThingsAsync(given, question, cancellation);
         var stance = RigFields.Of("stance");

@@ -26,12 +26,12 @@ internal static class NewCommand
             "Ask about your own rig, write it as a scenario file, and say whether it runs all day.") { file, parts };
         command.SetAction((parsed, cancellation) =>
             Guard.RunAsync(() => RunAsync(Terminal(), parsed.GetRequiredValue(file), parsed.GetRequiredValue(parts),
-            cancellation)));
+            Today.Of(TimeProvider.System), cancellation)));
         return command;
     }
 
     /// <summary>Asks and writes. The file is written whole and only after the last answer.</summary>
-    internal static async Task<int> RunAsync(IAnsiConsole console, string file, IReadOnlyList<string> parts,
+    internal static async Task<int> RunAsync(IAnsiConsole console, string file, IReadOnlyList<string> parts, DateOnly today,
         CancellationToken cancellation)
     {
         if (!console.Profile.Capabilities.Interactive)
@@ -54,7 +54,7 @@ internal static class NewCommand
             return ExitCodes.Stopped;
         }
         console.MarkupLine("[bold]Your own rig[/]: a few questions, about ten minutes. Ctrl-C stops and leaves nothing behind.");
-        var scenario = await AskAsync(console, new RigDialogue(console, library), cancellation);
+        var scenario = await AskAsync(console, new RigDialogue(console, library, today), cancellation);
         var answer = RigAnswer.Of(scenario, RigFrame.NewBuild, [RigFrame.NewDay], AnswerOptions.EndOnly,
             cancellation: cancellation);
         cancellation.ThrowIfCancellationRequested();

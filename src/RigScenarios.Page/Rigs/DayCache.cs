@@ -19,7 +19,7 @@ internal sealed class DayCache
     /// <summary>All that a day rests on, as text; where things sit is no part of it.</summary>
     public static string KeyOf(GivenRig given, RigPlace place, string partsMark) =>
         string.Join('\n', GivenJson.Write(given.WithoutPlaces).ToJsonString(), place.File?.Id, place.File?.Version,
-            place.Frame.Build, place.Frame.Day, partsMark);
+            place.Frame.Build, place.Frame.Day, place.Frame.Today, partsMark);
 
     /// <summary>An answer whose day is that of the key; null if none is known.</summary>
     public RigAnswer? Find(string key)

@@ -131,13 +131,15 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
     private RigPlace Place(string? id, string? build, string? day)
     {
         if (string.IsNullOrEmpty(id))
-            return new RigPlace(null, RigFrame.New(parts.Read()));
+            return new RigPlace(null, RigFrame.New(parts.Read()) with { Today = Today });
         var file = files.Read(id);
         var scenario = Read(file);
         return new RigPlace(file, new RigFrame(scenario, parts.Read(),
             Named(build, scenario.Builds.Keys, "build", RigFrame.NewBuild),
-            Named(day, scenario.Days.Keys, "day", RigFrame.NewDay)));
+            Named(day, scenario.Days.Keys, "day", RigFrame.NewDay)) { Today = Today });
     }
+
+    private static DateOnly Today => DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().Date);
 
     /// <summary>The scenario of a file; the last one is kept as long as neither it nor a parts file that it names
     /// changes.</summary>

@@ -54,9 +54,10 @@ public sealed class GivenRig
 
     /// <summary>A new rig: nothing on it yet, a full battery, the first of the typical days.</summary>
     /// <param name="library">The parts to choose from.</param>
-    public static GivenRig Blank(OrderedMap<Part> library)
+    /// <param name="today">The day on which it is asked (<see cref="RigFrame.Today"/>).</param>
+    public static GivenRig Blank(OrderedMap<Part> library, DateOnly? today = null)
     {
-        var frame = RigFrame.New(library);
+        var frame = RigFrame.New(library) with { Today = today };
         var tree = new MapNode([], TextPlace.None);
         foreach (var (path, text) in (ReadOnlySpan<(string, string)>)[("title", "My rig"), (frame.InBuild("stance"), "tripod"),
             (frame.InBuild("battery.charge"), "100 %")])

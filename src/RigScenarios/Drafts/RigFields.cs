@@ -49,11 +49,41 @@ public static class RigFields
         },
         new("charge", "builds.{build}.battery.charge", "Charge in the morning",
             "How full the battery is when the day begins. Full if left open.", "100 %", "%"),
-        new("capacity-left", "builds.{build}.battery.capacity-left", "What age has left",
-            "A battery used for two or three years often holds less than new. Taken as new if left open, and the answer says so.",
-            "90 %", "%"),
-        new("resistance-growth", "builds.{build}.battery.resistance-growth", "Growth of its resistance",
-            "How many times the resistance of a new battery, if somebody measured it. Leave it open if not.", "1.3"),
+        new("age-bought", "builds.{build}.battery.age.bought", "Bought new",
+            "The month is enough. Leave it open if nobody knows: then the battery is taken as new, and the answer says so.",
+            "2023-03"),
+        new("age-second-hand", "builds.{build}.battery.age.second-hand", "Second-hand",
+            "Of what somebody else did with it nothing is known: only what was measured counts then. No if left open.", "no")
+        {
+            Choices = [new("no", "no"), new("yes", "yes, somebody else had it before")],
+        },
+        new("age-kept", "builds.{build}.battery.age.kept", "Kept between shoots",
+            "A full battery ages faster than one at half charge. Full if left open.", "60 %", "%")
+        {
+            Choices = [new("full", "full"), new("half", "at about half charge"), new("as it came back", "as it came back")],
+        },
+        new("age-place", "builds.{build}.battery.age.place", "Where it is kept",
+            "Warmth ages it most of all. A room if left open.", "25 °C", "°C")
+        {
+            Choices = [new("fridge", "in a fridge (8 °C)"), new("room", "in a room (20 °C)"),
+                new("warm store", "in a warm store (30 °C)"), new("hot van", "in a hot van (45 °C)")],
+        },
+        new("age-shoots", "builds.{build}.battery.age.shoots-per-month", "Shoots a month",
+            "On how many days of a month it is used. 2 if left open.", "4"),
+        new("age-emptied", "builds.{build}.battery.age.emptied", "How far a shoot empties it",
+            "As a rule, over the time that you have it. Half if left open.", "70 %", "%")
+        {
+            Choices = [new("a little", "a little (a fifth)"), new("half", "half"), new("mostly", "mostly (four fifths)"),
+                new("to the end", "to the end")],
+        },
+        new("capacity-left", "builds.{build}.battery.capacity-left", "What it still holds, if measured",
+            "Run it down once at a load that you know: the watt-hours that it gave over those on its label. It outweighs all that "
+                + "is said above.", "90 %", "%"),
+        new("resistance-growth", "builds.{build}.battery.resistance-growth", "Growth of its resistance, if measured",
+            "How many times the resistance of a new battery. Leave it open if nobody measured it.", "1.3"),
+        new("age-until", "builds.{build}.battery.age.until", "On which day",
+            "What was measured holds on this day, and so does the age. Today's date is filled in; without one it is the day on "
+                + "which somebody asks.", "2026-11-30"),
         new("start-temperature", "builds.{build}.battery.start-temperature", "How warm the battery starts",
             "Out of a warm bag it starts warmer than the air. That of the air if left open.", "15 °C", "°C"),
         new("slide-middle", "builds.{build}.on-head.slide-middle", "Where the camera plate is screwed on",

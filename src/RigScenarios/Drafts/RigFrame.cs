@@ -10,6 +10,10 @@ namespace RigScenarios.Drafts;
 /// <param name="Day">The day's short name.</param>
 public sealed record RigFrame(Scenario? Before, OrderedMap<Part> Library, string Build, string Day)
 {
+    /// <summary>The day on which it is asked: a battery's age that names no day of its own goes until then. Null: such an age is
+    /// not known.</summary>
+    public DateOnly? Today { get; init; }
+
     /// <summary>The short names in a new scenario.</summary>
     public const string NewBuild = "rig";
 

@@ -127,6 +127,7 @@ public sealed record RigSoFar
         RigAnswer answer;
         try
         {
+            scenario = scenario.AskedOn(frame.Today);
             answer = known?.Moved(scenario) ?? RigAnswer.Of(scenario, frame.Build, [frame.Day], null, null, cancellation);
         }
         catch (ScenarioProblemsException wrong)

@@ -1,3 +1,4 @@
+using RigScenarios.Cells.Aging;
 using RigScenarios.Cli.Commands;
 using RigScenarios.Files;
 using Spectre.Console.Testing;
@@ -8,6 +9,8 @@ namespace RigScenarios.Tests.Cli;
 public class NewCommandTests
 {
     private static readonly string Parts = Repository.Data("parts");
+
+    private static readonly DateOnly Today = new(2026, 11, 30);
 
     [Fact]
     public async Task The_questions_lead_to_a_file_that_run_answers_the_same()
@@ -34,6 +37,22 @@ public class NewCommandTests
         Assert.Contains("My monitor, draw on standby", json, StringComparison.Ordinal);
         Assert.Contains("rigscenarios run", console.Output, StringComparison.Ordinal);
         Assert.Contains("(proposed)", console.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task How_old_the_battery_is_is_asked_in_words_and_holds_today()
+    {
+        using var folder = new TemporaryFolder();
+        using var console = Terminal();
+        var file = Path.Combine(folder.Path, "my-rig.yaml");
+        Answers(console, age: ["March", "2023-03", "no", "half", "warm store", "4", ""]);
+        console.Input.PushTextWithEnter("y");
+        Assert.Equal(0, await Run(console, file));
+        Assert.Contains("a month or a day", console.Output, StringComparison.Ordinal);
+        var life = ScenarioFile.Read(file).Builds["rig"].Battery.Life!;
+        Assert.Equal(("2023-03", Today, Kept.Half, StoragePlace.WarmStore, (double?)4, null),
+            (life.Bought.ToString(), life.Until, life.Kept, life.Place, life.ShootsPerMonth, life.Emptied));
+        Assert.Equal(90, ScenarioFile.Read(file).Builds["rig"].Battery.CapacityLeft!.Value.Percent);
     }
 
     [Fact]
@@ -93,7 +112,7 @@ public class NewCommandTests
         Choose(console, "Compact body B");
         await stop.CancelAsync();
         await Assert.ThrowsAnyAsync<OperationCanceledException>(() => NewCommand.RunAsync(console,
-            Path.Combine(folder.Path, "my-rig.yaml"), [Parts], stop.Token));
+            Path.Combine(folder.Path, "my-rig.yaml"), [Parts], Today, stop.Token));
         Assert.Empty(Directory.GetFiles(folder.Path));
     }
 
@@ -119,7 +138,7 @@ public class NewCommandTests
     }
 
     private static Task<int> Run(TestConsole console, string file) =>
-        NewCommand.RunAsync(console, file, [Parts], TestContext.Current.CancellationToken);
+        NewCommand.RunAsync(console, file, [Parts], Today, TestContext.Current.CancellationToken);
 
     private static TestConsole Terminal()
     {
@@ -130,7 +149,7 @@ public class NewCommandTests
     }
 
     /// <summary>A body, a brick, a plate, a monitor of one's own, a cage, the first of the days.</summary>
-    private static void Answers(TestConsole console, string[]? cold = null)
+    private static void Answers(TestConsole console, string[]? cold = null, string[]? age = null)
     {
         console.Input.PushTextWithEnter("Night ferry");
         Choose(console, "Compact body B");
@@ -155,7 +174,7 @@ public class NewCommandTests
         console.Input.PushKey(ConsoleKey.Enter);
         console.Input.PushKey(ConsoleKey.Enter);
         foreach (var text in (string[])[.. cold ?? ["-8 °C"], .. cold is null ? (string[])[] : ["-8 °C"], "", "",
-            "90 %", "15 °C"])
+            .. age ?? [""], "90 %", "15 °C"])
             console.Input.PushTextWithEnter(text);
     }
 

@@ -104,7 +104,8 @@ public sealed class RoundTripTests
 
     private static readonly (string Key, string Text)[] Fields = [("capacity-left", "80 %"), ("charge", "90 %"),
         ("ambient", "-5 °C"), ("slide-middle", "20 mm"), ("swap-at", "20 %"), ("charger-current", "2 A"),
-        ("charger-stands", "in a heated vehicle"), ("stance", "shoulder")];
+        ("charger-stands", "in a heated vehicle"), ("stance", "shoulder"), ("age-bought", "2023-03"), ("age-kept", "60 %"),
+        ("age-place", "hot van"), ("age-emptied", "mostly"), ("age-second-hand", "yes"), ("age-until", "2026-11-30")];
 
     private static GivenRig Figure(GivenRig given, ThingInView thing, int which)
     {

@@ -21,15 +21,17 @@ export class Field {
    * @param {import("./state.js").Rig} rig
    * @param {Asked} asked
    * @param {{ id?: string, range?: Range | null, write?: (text: string, isSettled: boolean) => void,
-   *   read?: () => string }} [more] `write`, `read`: where the text goes and comes from, if that is not a path of the tree
+   *   read?: () => string, set?: (rig: import("./state.js").Rig, path: string, text: string,
+   *   doing: import("./state.js").Doing) => void }} [more] `write`, `read`: where the text goes and comes from, if that is not
+   *   a path of the tree; `set`: how it comes to its path, where more goes with it
    */
-  constructor(rig, asked, { id = freshId("field"), range = null, write, read } = {}) {
+  constructor(rig, asked, { id = freshId("field"), range = null, write, read, set = setAlone } = {}) {
     this.rig = rig;
     this.asked = asked;
     this.range = range;
     this.read = read;
     this.unit = asked.unit ?? "";
-    this.write = write ?? ((text, isSettled) => rig.set(this.#path, text, { name: asked.label, key: `text ${this.#path}`,
+    this.write = write ?? ((text, isSettled) => set(rig, this.#path, text, { name: asked.label, key: `text ${this.#path}`,
       isQuick: isSettled }));
     const help = `${id}-help`;
     this.input = el("input", { type: "text", id, autocomplete: "off", maxlength: 400,
@@ -119,13 +121,18 @@ export class Field {
     const choice = el("select", { id: freshId("choose") }, el("option", { value: "" }, "Not said"),
       choices.map(({ text, title }) => el("option", { value: text }, title)),
       isClosed ? null
-        : el("option", { value: measured }, /\d/.test(this.asked.example ?? "") ? "As measured …" : "In other words …"));
+        : el("option", { value: measured }, this.#otherwise()));
     choice.addEventListener("change", () => {
       const isMeasured = choice.value === measured;
       this.input.hidden = !isMeasured;
       if (isMeasured) this.input.focus(); else this.write(choice.value, true);
     });
     return choice;
+  }
+
+  #otherwise() {
+    if (!/\d/.test(this.asked.example ?? "")) return "In other words …";
+    return this.unit === "mm" ? "As measured …" : "Another figure …";
   }
 
   /** @param {string} text */
@@ -144,3 +151,6 @@ export class Field {
     input.hidden = true;
   }
 }
+
+/** @param {import("./state.js").Rig} rig @param {string} path @param {string} text @param {import("./state.js").Doing} doing */
+function setAlone(rig, path, text, doing) { rig.set(path, text, doing); }

@@ -1,6 +1,7 @@
 // All fields of the form that stand at a path of their own: made where the page has a place for them, shown with every change,
 // and told what is assumed while they are open.
 import { el } from "../shared/parts.js";
+import { isOfAge, setAge } from "./age.js";
 import { Field } from "./field.js";
 import { filled } from "./tree.js";
 
@@ -11,7 +12,7 @@ import { filled } from "./tree.js";
 const ranges = {
   ambient: { min: -30, max: 40, rest: 20 },
   charge: { min: 1, max: 100, rest: 100, open: "100 % (full)" },
-  "capacity-left": { min: 50, max: 100, rest: 100, open: "100 % (new)" },
+  "capacity-left": { min: 50, max: 100, rest: 100, open: "not measured" },
   "start-temperature": { min: -20, max: 40, rest: 20, open: "that of the air" },
   "slide-middle": { min: -150, max: 150, rest: 0, open: "0 mm (at the socket)" },
 };
@@ -73,7 +74,8 @@ export class Fields {
   #make(question, other) {
     /** @type {any} */
     const field = alwaysSaid.has(question.key) ? new Radios(this.rig, question)
-      : new Field(this.rig, question, { id: question.key, range: ranges[question.key], ...other });
+      : new Field(this.rig, question, { id: question.key, range: ranges[question.key],
+        set: isOfAge(question.key) ? setAge : undefined, ...other });
     this.#fields.add(field);
     field.pattern = other ? `asked.${question.key}` : question.path;
     field.isShown = other?.isShown;

@@ -18,6 +18,7 @@ export function placesOf(path, build, { things }) {
   };
   if (inBuild && ["devices", "regulators", "splitters", "places"].includes(inner))
     return [item ? `kit.${item}` : named("camera")];
+  if (inBuild && inner === "battery" && item === "age") return [`builds.${build}.battery.age.bought`];
   if (inBuild && (inner === "battery" || inner === "plate")) return [named(inner)];
   if (inBuild && inner === "on-head") return [named("head")];
   if (inBuild && inner === "on-legs") return [named("legs")];
