@@ -9,7 +9,7 @@ namespace RigScenarios.Drafts;
 /// <summary>The way back from a whole scenario to what somebody gave of it: by what is marked.</summary>
 internal static class Opening
 {
-    private static readonly string[] StatesOfBattery = ["charge", "capacity-left", "resistance-growth", "start-temperature"];
+    private static readonly string[] StatesOfBattery = ["charge", "capacity-left", "resistance-growth", "age", "start-temperature"];
 
     /// <summary>What is given of a scenario.</summary>
     /// <param name="scenario">A whole scenario.</param>
@@ -46,9 +46,12 @@ internal static class Opening
             return tree;
         foreach (var (name, _) in scenario.Batteries.Where(battery => battery.Value.Item == build.Battery.Item))
         {
-            foreach (var path in StatesOfBattery.Where(state => GivenTree.Text(tree, $"batteries.{name}.{state}")
-                == GivenTree.Text(tree, frame.InBuild($"battery.{state}"))).Select(state => $"batteries.{name}.{state}"))
-                tree = GivenTree.Without(tree, path);
+            foreach (var state in StatesOfBattery)
+            {
+                if (GivenTree.Find(tree, $"batteries.{name}.{state}") is { } own
+                    && GivenTree.Find(tree, frame.InBuild($"battery.{state}")) is { } other && TreeDifference.Same(own, other))
+                    tree = GivenTree.Without(tree, $"batteries.{name}.{state}");
+            }
         }
         return GivenTree.With(tree, frame.InBuild("assumed"),
             new ListNode([new TextNode(BuildAssumptions.Batteries, TextPlace.None)], TextPlace.None));

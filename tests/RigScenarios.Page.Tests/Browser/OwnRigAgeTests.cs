@@ -12,7 +12,7 @@ public sealed class OwnRigAgeTests(Chromium chromium)
     public async Task How_old_it_is_is_said_in_words_holds_today_and_is_saved()
     {
         await using var visit = await Visit.BeginAsync(chromium, height: 900);
-        await visit.GoAsync("/rig?file=samples/winter-harbour.yaml&build=tripod&day=day-one");
+        await visit.GoAsync("/rig?file=samples/market-hall.yaml");
         var (page, today) = (visit.Page, await TodayAsync(visit.Page));
         var answer = page.Locator("#answer-first .rs-answer p").First;
         await answer.WaitForAsync();
@@ -45,7 +45,7 @@ public sealed class OwnRigAgeTests(Chromium chromium)
     public async Task What_can_not_be_is_told_at_its_field_and_unfolds_it()
     {
         await using var visit = await Visit.BeginAsync(chromium, height: 900);
-        await visit.GoAsync("/rig?file=samples/winter-harbour.yaml&build=tripod&day=day-one");
+        await visit.GoAsync("/rig?file=samples/market-hall.yaml");
         await visit.Page.GetByText("How old is it?").ClickAsync();
         await visit.Page.Locator("#age-bought").FillAsync("last spring");
         await visit.Page.GetByText("How old is it?").ClickAsync();
