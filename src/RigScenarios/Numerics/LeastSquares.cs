@@ -20,11 +20,14 @@ internal sealed record LeastSquaresEnd(double[] At, double Cost, bool Found);
 
 /// <summary>The Levenberg-Marquardt method: a step of Gauss and Newton, shortened until the sum falls.</summary>
 /// <remarks>D. W. Marquardt, "An algorithm for least-squares estimation of nonlinear parameters", J. SIAM 11 (1963) 431-441
-/// (from memory). The loop is short, and when it stops is part of what is promised; so it stands here.</remarks>
+/// (from memory); damping by how well the last step kept its promise: H. B. Nielsen, "Damping parameter in Marquardt's method",
+/// report IMM-REP-1999-05 (from memory). The loop is short, and when it stops is part of what is promised; so it stands
+/// here.</remarks>
 internal static class LevenbergMarquardt
 {
     private const double StepShare = 1e-4;
     private const double CostShare = 1e-9;
+    private const double FirstDamping = 1e-3;
 
     /// <summary>Looks for the least sum of squares.</summary>
     /// <param name="problem">The residuals; priors among them, so that each unknown is held by something.</param>
@@ -38,7 +41,7 @@ internal static class LevenbergMarquardt
         var at = (double[])start.Clone();
         var (residuals, slopes) = problem.Linearize(at);
         var cost = Sum(residuals);
-        var damping = 1e-3;
+        var (damping, growth) = (FirstDamping, 2.0);
         var lastGain = false;
         for (var tried = 0; tried < mostSteps; tried++)
         {
@@ -58,18 +61,21 @@ internal static class LevenbergMarquardt
             if (!(nextCost <= cost))
             {
                 // So near the bottom only rounding is left.
-                if (small && damping <= 1e-3)
+                if (small && damping <= FirstDamping)
                     return new LeastSquaresEnd(at, cost, Found: true);
-                damping *= 10;
+                (damping, growth) = (damping * growth, 2 * growth);
                 continue;
             }
 
+            var promised = (2 * (step * downhill)) - (step * normal * step);
+            var kept = (cost - nextCost) / promised;
             var littleGain = cost - nextCost < CostShare * cost;
             (at, cost) = (next, nextCost);
             if (small || (littleGain && lastGain))
                 return new LeastSquaresEnd(at, cost, Found: true);
             lastGain = littleGain;
-            damping = Math.Max(1e-12, damping / 10);
+            damping = Math.Max(1e-12, damping * Math.Max(0.1, 1 - Math.Pow((2 * kept) - 1, 3)));
+            growth = 2;
             (residuals, slopes) = problem.Linearize(at);
         }
 
