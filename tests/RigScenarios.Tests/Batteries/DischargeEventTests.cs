@@ -56,6 +56,7 @@ public class DischargeEventTests
             HeatCapacity = Entropy.FromJoulesPerKelvin(150),
             CutoffVoltage = ElectricPotential.FromVolts(6),
             UsableCapacity = UsableCapacity.Full,
+            NearShare = 1,
         };
         var demand = Demand.OfPower(Power.FromWatts(50));
         var series = pack.Run(-20, demand).Series;

@@ -14,7 +14,8 @@ public class PackModelTests
         "time-constant-1",
         "time-constant-2", "lead-resistance", "activation-energy", "resistance-floor", "usable-capacity", "heat-capacity",
         "heat-conductance",
-        "cutoff-voltage", "maximum-current", "maximum-temperature", "capacity-left", "resistance-growth",
+        "cutoff-voltage", "maximum-current", "maximum-temperature", "capacity-left", "resistance-growth", "near-share",
+        "exchange-time", "exchange-activation-energy",
     ];
 
     private static readonly Battery Complete = Packs.Label with
@@ -32,6 +33,9 @@ public class PackModelTests
         ActivationEnergy = MolarEnergy.FromKilojoulesPerMole(25),
         ResistanceFloor = 0.9,
         UsableCapacity = [.. CellChemistries.Nmc.UsableCapacity.Value.Points],
+        NearShare = 0.6,
+        ExchangeTime = Duration.FromSeconds(12),
+        ExchangeActivationEnergy = MolarEnergy.FromKilojoulesPerMole(60),
         HeatCapacity = Entropy.FromJoulesPerKelvin(700),
         HeatConductance = ThermalConductance.FromWattsPerKelvin(0.5),
         CutoffVoltage = ElectricPotential.FromVolts(11),
@@ -91,9 +95,12 @@ public class PackModelTests
 
         // By definition of the label's energy.
         Assert.Equal(98 / 14.4, pack.Capacity.AmpereHours, 1e-12);
-        // 0.12 Ω·Ah: 0.115 (1C) to 0.128 (C/2) computed from the discharges of P. Kollmeyer, C. Vidal, M. Naguib and
-        // M. Skells (2020), doi:10.17632/cp3473x7xv.3, one cell at 25 °C.
-        Assert.Equal(0.12 / (98 / 14.4), (pack.Resistance0 + pack.Resistance1 + pack.Resistance2).Ohms, 1e-12);
+        // 0.125 Ω·Ah, 20 kJ/mol, a near share of 0.5, 9 s and 71 kJ/mol: one set, computed from the discharges of P. Kollmeyer,
+        // C. Vidal, M. Naguib and M. Skells (2020), doi:10.17632/cp3473x7xv.3, one cell at -20…40 °C.
+        Assert.Equal(0.125 / (98 / 14.4), (pack.Resistance0 + pack.Resistance1 + pack.Resistance2).Ohms, 1e-12);
+        Assert.Equal(20, pack.ActivationEnergy.KilojoulesPerMole, 1e-12);
+        Assert.Equal((0.5, 9.0, 71.0), (pack.NearShare, pack.ExchangeTime.Seconds, pack.ExchangeActivationEnergy.KilojoulesPerMole));
+        Assert.Equal([91.5, 95, 100], pack.UsableCapacity.Points.Select(point => point.Fraction.Percent));
         // 1000 J/(kg·K): the range of published values is 800 to 1100 (H. Steinhardt et al., J. Power Sources (2022) 230829;
         // second-hand).
         Assert.Equal(750, pack.HeatCapacity.JoulesPerKelvin, 1e-9);
@@ -121,7 +128,41 @@ public class PackModelTests
         var model = PackModel.From(Packs.Label with { Chemistry = "lfp", Voltage = ElectricPotential.FromVolts(12.8) },
             null, null, null);
 
-        Assert.Contains("BORROWED", model.Assumed.Single(one => one.Field == "usable-capacity").Why);
+        foreach (var field in (string[])["usable-capacity", "near-share", "exchange-time", "exchange-activation-energy"])
+            Assert.Contains("BORROWED", model.Assumed.Single(one => one.Field == field).Why);
+        Assert.Equal(0.143 / (98 / 12.8), (model.Pack.Resistance0 + model.Pack.Resistance1 + model.Pack.Resistance2).Ohms, 1e-12);
+        Assert.Equal(17.4, model.Pack.ActivationEnergy.KilojoulesPerMole, 1e-12);
+    }
+
+    // The values that go with one well: 0.12 Ω·Ah, 25 kJ/mol and 73.8 % at -19 °C (Kollmeyer et al. 2020, computed).
+    [Fact]
+    public void A_cold_table_or_a_resistance_of_its_own_stands_for_one_well()
+    {
+        var table = PackModel.From(Packs.Label with { UsableCapacity = Complete.UsableCapacity }, null, null, null);
+        Assert.Equal(1, table.Pack.NearShare);
+        Assert.Equal(0.12 / (98 / 14.4), (table.Pack.Resistance0 + table.Pack.Resistance1 + table.Pack.Resistance2).Ohms, 1e-12);
+        Assert.Equal(25, table.Pack.ActivationEnergy.KilojoulesPerMole, 1e-12);
+        Assert.Contains("all of the charge", table.Assumed.Single(one => one.Field == "near-share").Why);
+        Assert.DoesNotContain(table.Assumed, one => one.Field.StartsWith("exchange", StringComparison.Ordinal));
+
+        var resistance = PackModel.From(Packs.Label with { Resistance1 = Complete.Resistance1 }, null, null, null).Pack;
+        Assert.Equal((1, 73.8), (resistance.NearShare, resistance.UsableCapacity.Points[0].Fraction.Percent));
+        var lfp = PackModel.From(Packs.Label with { Chemistry = "lfp", UsableCapacity = Complete.UsableCapacity }, null, null, null);
+        Assert.Equal((1, 17.4), (lfp.Pack.NearShare, lfp.Pack.ActivationEnergy.KilojoulesPerMole));
+        var said = PackModel.From(Packs.Label with { NearShare = 1 }, null, null, null);
+        Assert.Equal((1, 25.0), (said.Pack.NearShare, said.Pack.ActivationEnergy.KilojoulesPerMole));
+        Assert.DoesNotContain(said.Assumed, one => one.Field == "near-share");
+    }
+
+    [Fact]
+    public void Who_says_that_there_are_two_wells_gets_the_rest_of_their_values()
+    {
+        var own = Packs.Label with { UsableCapacity = Complete.UsableCapacity };
+        var shared = PackModel.From(own with { NearShare = 0.6 }, null, null, null).Pack;
+        Assert.Equal((0.6, 9.0, 20.0), (shared.NearShare, shared.ExchangeTime.Seconds, shared.ActivationEnergy.KilojoulesPerMole));
+        var timed = PackModel.From(own with { ExchangeTime = Duration.FromSeconds(12) }, null, null, null).Pack;
+        Assert.Equal((0.5, 12.0, 71.0), (timed.NearShare, timed.ExchangeTime.Seconds,
+            timed.ExchangeActivationEnergy.KilojoulesPerMole));
     }
 
     [Fact]

@@ -97,7 +97,7 @@ public class TwoWellTests
     [Fact]
     public void Charge_comes_back_with_rest_and_sooner_where_it_is_warm()
     {
-        var cold = Packs.Default.Run(-20, Demand.OfPower(Power.FromWatts(90)));
+        var cold = Packs.Default.Run(-20, Demand.OfPower(Power.FromWatts(40)));
         Assert.True(cold.FinalState.SurfaceLag.Percent > 10);
         double After(double celsius, double minutes) => Packs.Default.Run(
             celsius, Rest, cold.FinalState with { DemandOffset = Duration.Zero }, For(60 * minutes)).EndNearCharge.Percent;
