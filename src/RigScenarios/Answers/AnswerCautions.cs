@@ -52,6 +52,7 @@ public static class AnswerCautions
         List<string> cautions =
         [
             .. Wiring(answer), .. Standing(answer), .. Travel(answer), predicted,
+            .. new[] { ColdWords.Of(answer.Warmth) }.OfType<string>(),
             .. PowerCautions.Generators(answer.Plan), .. Charging(answer.Plan),
         ];
         if (ageUnknown is not null)

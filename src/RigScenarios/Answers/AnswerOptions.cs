@@ -19,6 +19,10 @@ public sealed record AnswerOptions
     /// <summary>The number of points that the series keeps, about; 0 for none.</summary>
     public int SeriesPoints { get; init; } = 400;
 
+    /// <summary>Whether it is also looked what rest or warmth would give back to a battery that stopped in the cold, and how far
+    /// the time hangs on the batteries' own heat: for answers that people read.</summary>
+    public bool FollowsUp { get; init; } = true;
+
     /// <summary>End results only: for sweeps and searches. The figures are the same.</summary>
     public static AnswerOptions EndOnly { get; } = new() { SeriesPoints = 0 };
 }

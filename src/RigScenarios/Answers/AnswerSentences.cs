@@ -151,7 +151,7 @@ public static class AnswerSentences
     {
         if (AgeOfAnswer.Doubt(answer) is { } least)
             return least;
-        var doubt = QuestionRules.Doubt(answer.Simulation, answer.Working, answer.Tightest.Reserve);
+        var doubt = QuestionRules.Doubt(answer);
         return answer.Tightest.Reserve.Time < doubt
             ? $"the prediction is good to about {AnswerTimes.Length(doubt)}"
             : $"{AnswerTimes.Length(answer.Options.Wish ?? Duration.Zero)} is wished";
@@ -165,11 +165,14 @@ public static class AnswerSentences
         QuestionKind.Power when answer.NothingArrives => $"{Upper(Stops(answer))}.",
         QuestionKind.Power when question.Verdict == Verdict.Fails =>
             $"{Upper(ArrivalSentences.Without(answer) is { } missing ? $"without {missing} {Stops(answer)}" : Stops(answer))}: "
-                + $"{StopReasonOf(answer)}.",
+                + $"{StopReasonOf(answer)}.{Back(answer)}",
         QuestionKind.Power when question.Verdict == Verdict.Close => $"{Upper(Lasts(answer))}; {CloseReserve(answer)}.",
         QuestionKind.Power => $"{Upper(Lasts(answer))}.",
         _ => Upper(Reason(answer, question)) + ".",
     };
+
+    private static string Back(RigAnswer answer) => answer.ComesBack is not { } back ? ""
+        : $" {ColdWords.Of(back, answer.Plan.Batteries.Count > 1 ? back.Battery : null)}";
 
     private static string StopReasonOf(RigAnswer answer) =>
         FirstStop(answer)?.FirstStop is { } stop

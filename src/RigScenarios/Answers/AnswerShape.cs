@@ -47,6 +47,8 @@ public static class AnswerShape
             ["age_greatest_reserve_h"] = Round(answer.AgeSpread?.GreatestReserve.Time.Hours),
             ["expected_error_percent"] = Round(answer.Simulation.ExpectedError.Share?.Percent),
             ["expected_error_why"] = answer.Simulation.ExpectedError.Why,
+            ["warmth"] = answer.Warmth is { } warmth ? Warmth(warmth) : null,
+            ["comes_back"] = answer.ComesBack is { } back ? Back(answer, back) : null,
             ["cautions"] = Texts(AnswerCautions.Of(answer)),
         };
     }
@@ -110,6 +112,28 @@ public static class AnswerShape
         ["least"] = question.Least is { } least ? Limit(least) : null,
         ["missing"] = Texts(question.Missing),
         ["missing_fields"] = Texts(question.MissingPaths),
+    };
+
+    private static JsonObject Warmth(WarmthDoubt warmth) => new()
+    {
+        ["heat_lost_within_percent"] = Round(WarmthDoubt.Spread.Percent),
+        ["more_lost_h"] = Round(warmth.Cooled.Hours),
+        ["less_lost_h"] = Round(warmth.Kept?.Hours),
+        ["decides"] = warmth.Decides,
+        ["words"] = ColdWords.Of(warmth),
+    };
+
+    private static JsonObject Back(RigAnswer answer, ComesBack back) => new()
+    {
+        ["battery"] = back.Battery,
+        ["inside_percent"] = Round(back.Inside.Percent),
+        ["held_back_percent"] = Round(back.HeldBack.Percent),
+        ["after"] = new JsonArray([.. back.Rests.Select(rest => (JsonNode)new JsonObject
+        {
+            ["rest_min"] = Round(rest.Rest.Minutes), ["at_C"] = Round(rest.Place?.DegreesCelsius),
+            ["more_h"] = Round(rest.More.Hours),
+        })]),
+        ["words"] = ColdWords.Of(back, answer.Plan.Batteries.Count > 1 ? back.Battery : null),
     };
 
     private static JsonObject Set(WorkingSet set) => new()

@@ -81,7 +81,7 @@ public static class LeadingAssumptions
             var changed = ScenarioPath.Set(answer.Scenario, trial.Path, text);
             if (trial.Beside is { } beside)
                 changed = ScenarioPath.Set(changed, beside.Path, beside.Text);
-            var options = answer.Options with { SeriesPoints = 0 };
+            var options = answer.Options with { SeriesPoints = 0, FollowsUp = false };
             return trial.OnlyAtRest ? answer.Moved(changed)
                 : RigAnswer.Of(changed, answer.Build, answer.Days, options, answer, null, cancellation);
         }

@@ -12,17 +12,16 @@ internal static class QuestionRules
 {
     /// <summary>Do all essential devices run to the end of the plan?</summary>
     /// <param name="result">How the days went.</param>
-    /// <param name="working">The time over which the error of the prediction adds up.</param>
+    /// <param name="doubt">What the prediction of the time may be off by.</param>
     /// <param name="wish">The reserve that is wished; null for none.</param>
-    /// <param name="tightest">The least reserve of days that each begin with charged batteries; that of the result where there is
+    /// <param name="reserve">The least reserve of days that each begin with charged batteries; that of the result where there is
     /// only one.</param>
     /// <param name="ages">The same days at the ends of what the batteries' ages may be; null where no life is told.</param>
     public static AnswerQuestion Power(
-        SimulationResult result, Duration working, Duration? wish, Reserve tightest, Lazy<AgeSpread?>? ages = null)
+        SimulationResult result, Duration doubt, Duration? wish, Reserve reserve, Lazy<AgeSpread?>? ages = null)
     {
-        var reserve = tightest;
         var verdict = !result.Completes ? Verdict.Fails
-            : !reserve.IsLowerBound && reserve.Time < Doubt(result, working, reserve) ? Verdict.Close
+            : !reserve.IsLowerBound && reserve.Time < doubt ? Verdict.Close
             : reserve.Time < wish ? Verdict.Close
             // Whoever is in doubt already need not run both ends.
             : ages?.Value is { } spread && (!spread.Least.Completes || spread.LeastReserve.Time < wish) ? Verdict.Close
@@ -32,10 +31,17 @@ internal static class QuestionRules
         return new(QuestionKind.Power, verdict, []) { Shortfall = missing };
     }
 
-    /// <summary>What a prediction of a time may be off by; where nobody measured it, what the worst of the measured discharges
-    /// was off by.</summary>
-    public static Duration Doubt(SimulationResult result, Duration working, Reserve reserve) =>
-        (result.ExpectedError.Share ?? MeasuredDeviation.Worst.Largest).DecimalFractions * (working + reserve.Time);
+    /// <summary>
+    /// What the prediction of a time may be off by: the error of the model over that time and, of a cold battery, what its own
+    /// heat may change. The two have nothing to do with each other, so their squares add up.
+    /// </summary>
+    public static Duration Doubt(RigAnswer answer)
+    {
+        var share = (answer.Simulation.ExpectedError.Share ?? ExpectedError.WhereNotMeasured).DecimalFractions;
+        var model = share * (answer.Working + answer.Tightest.Reserve.Time).Seconds;
+        var warmth = Math.Max(0, -(answer.Warmth?.Cooled.Seconds ?? 0));
+        return Duration.FromSeconds(double.Hypot(model, warmth));
+    }
 
     /// <summary>Is any limit passed?</summary>
     /// <param name="kind">The question.</param>

@@ -76,6 +76,12 @@ public sealed record RigAnswer
     public IReadOnlyList<AssumedValue> PartsAssumed =>
         [.. Plan.Days.SelectMany(day => PartAssumptions.In(Scenario, TheBuild, day)).DistinctBy(value => value.Field)];
 
+    /// <summary>How far the time hangs on how fast the batteries lose their own heat; null where none is cold.</summary>
+    public WarmthDoubt? Warmth { get; init; }
+
+    /// <summary>What rest or warmth would give back to the battery that stopped; null where nothing worth a word.</summary>
+    public ComesBack? ComesBack { get; init; }
+
     /// <summary>The worst of the questions' verdicts.</summary>
     public Verdict Verdict => Questions.Select(question => question.Verdict).Worst();
 
@@ -146,6 +152,11 @@ public sealed record RigAnswer
             Tightest = TightestDay.Of(powered, plan, simulation, cancellation),
             SpreadOfAges = new(() => Told(build, () => AgeSpread.Of(powered, plan))),
         };
+        answer = answer with
+        {
+            Warmth = WarmthDoubt.Of(answer, options.FollowsUp, cancellation),
+            ComesBack = options.FollowsUp ? ComesBack.Of(powered, plan, simulation, cancellation) : null,
+        };
         return answer with { Questions = [.. Asked(answer)] };
     }
 
@@ -174,8 +185,8 @@ public sealed record RigAnswer
 
     private static IEnumerable<AnswerQuestion> Asked(RigAnswer answer)
     {
-        var power = QuestionRules.Power(answer.Simulation, answer.Working, answer.Options.Wish, answer.Tightest.Reserve,
-            answer.SpreadOfAges);
+        var power = QuestionRules.Power(answer.Simulation, QuestionRules.Doubt(answer), answer.Options.Wish,
+            answer.Tightest.Reserve, answer.SpreadOfAges);
         yield return answer.NothingArrives
             ? power with { Verdict = Verdict.Fails, Shortfall = answer.Plan.Days.Sum(day => day.Length.Hours) } : power;
         yield return QuestionRules.OfLimits(QuestionKind.Wiring, answer.Simulation.Limits,

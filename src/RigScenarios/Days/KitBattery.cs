@@ -86,6 +86,10 @@ public sealed record KitBattery
         }
     }
 
+    /// <summary>Its whole state at the start, where it comes from another run: instead of <see cref="Charge"/> and
+    /// <see cref="StartTemperature"/>; null for a battery at rest.</summary>
+    internal DischargeStart? Begins { get; init; }
+
     /// <summary>The pack, where it is known as such; null to make it from the part.</summary>
     internal PackAssumptions? Made { get; init; }
 

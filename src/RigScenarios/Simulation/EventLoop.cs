@@ -191,7 +191,10 @@ internal sealed class EventLoop
                 source.AdvanceTo(run.Time);
                 FirstStop ??= new RigStop(
                     Duration.FromSeconds(run.Time), run.Reason!, run.RightAfterChange, Ratio.FromDecimalFractions(source.Charge),
-                    Temperature.FromKelvins(source.Kelvin), run.Voltage);
+                    Temperature.FromKelvins(source.Kelvin), run.Voltage)
+                {
+                    Battery = source.Name, State = source.StartState,
+                };
                 Swaps.AfterStop(run.Reason!, Stretch, run.Time);
                 break;
         }

@@ -128,7 +128,8 @@ internal sealed class SimulatedBattery
     }
 
     /// <summary>How far off the prediction of how long it feeds the rig may be; null if it never fed it.</summary>
-    public ExpectedError? ExpectedError => onRig.ErrorOf(Ledger.ChargeOut / Parameters.ChargePerUnit) is { } model
+    public ExpectedError? ExpectedError =>
+        onRig.ErrorOf(Ledger.ChargeOut / Parameters.ChargePerUnit, !Parameters.HasFarWell) is { } model
         ? FittedError.Of(model, Battery.RuntimeKnownTo, Battery.FittedFrom) : null;
 
     /// <summary>Takes over what a run on the rig did with it until a time.</summary>
@@ -286,8 +287,9 @@ internal sealed class SimulatedBattery
         Ledger.AddCharge(run, order!.WallEfficiency);
     }
 
-    private PackState AtFirst(double time) =>
-        new(Battery.Charge.DecimalFractions, 0, 0, Battery.StartTemperature?.Kelvins ?? restAmbient.At(time).Kelvin);
+    private PackState AtFirst(double time) => Battery.Begins is { } begins
+        ? begins.State(restAmbient.At(time).Kelvin)
+        : new(Battery.Charge.DecimalFractions, 0, 0, Battery.StartTemperature?.Kelvins ?? restAmbient.At(time).Kelvin);
 
     private void Take(DischargeStart end) => state = end.State(state.Kelvin);
 }

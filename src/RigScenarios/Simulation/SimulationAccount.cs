@@ -77,7 +77,8 @@ internal sealed class SimulationAccount(EventLoop loop, DaySchedule schedule, Ca
                 .ToUnit(TemperatureUnit.DegreeCelsius),
             ExpectedError = loop.Swaps.Batteries.Select(battery => battery.ExpectedError).OfType<ExpectedError>()
                 .OrderByDescending(error => error.Share?.Percent ?? double.PositiveInfinity)
-                .FirstOrDefault() ?? ExpectedError.At(Temperature.FromKelvins(loop.Swaps.Batteries[0].Kelvin)),
+                .FirstOrDefault() ?? ExpectedError.At(
+                    Temperature.FromKelvins(loop.Swaps.Batteries[0].Kelvin), !loop.Swaps.Batteries[0].Parameters.HasFarWell),
         };
     }
 

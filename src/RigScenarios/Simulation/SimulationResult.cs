@@ -107,7 +107,14 @@ public sealed record DeviceStop(Duration At, StopReason Reason, int Day, string 
 /// <param name="Temperature">Temperature of that battery.</param>
 /// <param name="Voltage">Its terminal voltage, with what stops still running; null where nothing could be delivered.</param>
 public sealed record RigStop(Duration At, StopReason Reason, bool RightAfterChange, Ratio Charge, Temperature Temperature,
-    ElectricPotential? Voltage);
+    ElectricPotential? Voltage)
+{
+    /// <summary>Short name of the battery on it.</summary>
+    public required string Battery { get; init; }
+
+    /// <summary>The state of that battery, from which it could rest or run on.</summary>
+    public required DischargeStart State { get; init; }
+}
 
 /// <summary>An element of the wiring that stopped for want of voltage.</summary>
 /// <param name="Element">Its name.</param>

@@ -20,7 +20,8 @@ internal sealed class TimeOnRig
 
     /// <summary>The error of the prediction; null if it never fed the rig.</summary>
     /// <param name="share">The part of its capacity that it gave.</param>
-    public ExpectedError? ErrorOf(double share) => seconds <= 0
+    /// <param name="oneWell">Whether its charge lies in one well.</param>
+    public ExpectedError? ErrorOf(double share, bool oneWell) => seconds <= 0
         ? null
-        : ExpectedError.At(Temperature.FromKelvins(coldest), Temperature.FromKelvins(warmest), 3600 * share / seconds);
+        : ExpectedError.At(Temperature.FromKelvins(coldest), Temperature.FromKelvins(warmest), 3600 * share / seconds, oneWell);
 }

@@ -6,29 +6,61 @@ using UnitsNet;
 namespace RigScenarios.Benchmarks.MeasuredCells;
 
 /// <summary>
-/// The measured cell by the project's NMC defaults, as a pack of one group. Its capacity alone is set by a measurement: such
-/// that the C/20 discharge at 25 °C gives the measured charge. Heat: 47 J/K and 0.37 W/K, a single cell in a chamber with a
-/// fan, which reproduce the rise of temperature at 2C (computed from the same data). The chamber is at the temperature with
-/// which its C/20 discharge begins, which follows the chamber; the cell at the one with which its own discharge begins.
+/// The measured cell as a pack of one group: the project's NMC defaults, or another set of values, or its own open-circuit
+/// voltage. Heat: 47 J/K and 0.54 W/K, a single cell in a chamber with a fan, from the temperatures at the ends of the same
+/// discharges. The chamber is at the temperature with which its C/20 discharge begins, which follows the chamber; the cell at
+/// the one with which its own discharge begins.
 /// </summary>
 internal sealed class MeasuredCellModel
 {
+    /// <summary>Heat conductance of the rig, W/K, re-estimated from the temperatures at the ends.</summary>
+    public const double WattsPerKelvin = 0.54;
+
+    /// <summary>What it was taken to be before: from the rise of one discharge, at 2C and 25 °C.</summary>
+    public const double FormerWattsPerKelvin = 0.37;
+
     private const string SlowestRate = "C/20";
     private readonly IReadOnlyList<MeasuredDischarge> measured;
+    private readonly Pack cell;
 
-    public MeasuredCellModel(IReadOnlyList<MeasuredDischarge> measured)
+    /// <param name="measured">The discharges.</param>
+    /// <param name="set">The values; the project's defaults, untouched, if null.</param>
+    /// <param name="wattsPerKelvin">Heat conductance, W/K.</param>
+    /// <param name="own">Its own open-circuit voltage with the capacity that goes with it; the project's, with the capacity of
+    /// <see cref="CapacityWithDefaults"/>, if null.</param>
+    public MeasuredCellModel(
+        IReadOnlyList<MeasuredDischarge> measured, CellSet? set = null, double wattsPerKelvin = WattsPerKelvin,
+        OwnOpenCircuit? own = null)
     {
         this.measured = measured;
+        CapacityAmpereHours = own?.CapacityAmpereHours ?? CapacityWithDefaults(measured);
+        var pack = Label(CapacityAmpereHours, wattsPerKelvin);
+        if (own is not null)
+            pack = pack with { OpenCircuitVoltage = own.With((set ?? CellSet.Now).OhmAmpereHours) };
+        cell = set?.In(pack) ?? pack;
+    }
+
+    private MeasuredCellModel(IReadOnlyList<MeasuredDischarge> measured, double capacity) =>
+        (this.measured, CapacityAmpereHours, cell) =
+            (measured, capacity, CellSet.Before.In(Label(capacity, FormerWattsPerKelvin)));
+
+    /// <summary>Q.</summary>
+    public double CapacityAmpereHours { get; }
+
+    /// <summary>
+    /// The capacity with the project's open-circuit voltage: such that one well gives the measured charge at C/20 and 25 °C. Two
+    /// wells keep it: their values were fitted with it.
+    /// </summary>
+    public static double CapacityWithDefaults(IReadOnlyList<MeasuredDischarge> measured)
+    {
         var slow = measured.First(one => one is { ChamberCelsius: 25, Rate: SlowestRate });
-        CapacityAmpereHours = slow.AmpereHours;
+        var capacity = slow.AmpereHours;
 
         // The charge down to 2.8 V is a little less than the capacity; the ratio hardly depends on it, so this settles at once.
         for (var i = 0; i < 5; i++)
-            CapacityAmpereHours *= slow.AmpereHours / Compare(slow).AmpereHours;
+            capacity *= slow.AmpereHours / new MeasuredCellModel(measured, capacity).Compare(slow).AmpereHours;
+        return capacity;
     }
-
-    /// <summary>The capacity that the one 25 °C C/20 discharge asks for.</summary>
-    public double CapacityAmpereHours { get; }
 
     public IReadOnlyList<CellComparison> CompareAll() => [.. measured.Select(Compare)];
 
@@ -42,7 +74,7 @@ internal sealed class MeasuredCellModel
 
     /// <summary>The discharge as predicted, with as many points of its course as asked for.</summary>
     public DischargeResult Run(MeasuredDischarge one, int seriesPoints) => Discharge.Run(
-        Cell(), Chamber(one.ChamberCelsius),
+        cell, Chamber(one.ChamberCelsius),
         DischargeStart.Full with { Temperature = Temperature.FromDegreesCelsius(one.StartCelsius) },
         Demand.OfCurrent(ElectricCurrent.FromAmperes(one.Amperes)), new DischargeOptions { SeriesPoints = seriesPoints });
 
@@ -51,15 +83,17 @@ internal sealed class MeasuredCellModel
         measured.First(one => one.ChamberCelsius == setting && one.Rate == SlowestRate).StartCelsius);
 
     /// <summary>The cell as a pack of one group.</summary>
-    public Pack Cell() => PackModel.From(
+    public Pack Cell() => cell;
+
+    private static Pack Label(double capacity, double wattsPerKelvin) => PackModel.From(
         new Battery
         {
-            Energy = Energy.FromWattHours(3.6 * CapacityAmpereHours),
+            Energy = Energy.FromWattHours(3.6 * capacity),
             Voltage = ElectricPotential.FromVolts(3.6),
             Chemistry = "nmc",
             LeadResistance = ElectricResistance.Zero,
             HeatCapacity = Entropy.FromJoulesPerKelvin(47),
-            HeatConductance = ThermalConductance.FromWattsPerKelvin(0.37),
+            HeatConductance = ThermalConductance.FromWattsPerKelvin(wattsPerKelvin),
             CutoffVoltage = ElectricPotential.FromVolts(2.8),
             MaximumCurrent = ElectricCurrent.FromAmperes(20),
         },

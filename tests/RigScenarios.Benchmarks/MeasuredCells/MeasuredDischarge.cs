@@ -7,7 +7,8 @@ namespace RigScenarios.Benchmarks.MeasuredCells;
 /// doi:10.17632/cp3473x7xv.3, CC BY 4.0; the summary file in tests/RigScenarios.Checks/data/measured.
 /// </summary>
 internal sealed record MeasuredDischarge(
-    double ChamberCelsius, string Rate, double Amperes, double AmpereHours, double WattHours, double StartCelsius)
+    double ChamberCelsius, string Rate, double Amperes, double AmpereHours, double WattHours, double StartCelsius,
+    double EndCelsius)
 {
     public const string FileName = "nmc18650_cc_discharge_summary.csv";
 
@@ -26,5 +27,5 @@ internal sealed record MeasuredDischarge(
     public static IReadOnlyList<MeasuredDischarge> Read(string folder) =>
         [.. MeasuredTable.Read(Path.Combine(folder, FileName)).Select(row => new MeasuredDischarge(
             row.Number("ambient_C"), row.Text("rate"), row.Number("current_A"), row.Number("capacity_Ah"),
-            row.Number("energy_Wh"), row.Number("cell_T_start_C")))];
+            row.Number("energy_Wh"), row.Number("cell_T_start_C"), row.Number("cell_T_end_C")))];
 }

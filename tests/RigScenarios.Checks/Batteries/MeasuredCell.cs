@@ -21,6 +21,9 @@ internal static class MeasuredCell
     /// <summary>The project's defaults for the cell.</summary>
     public static MeasuredCellModel Model { get; } = new(Discharges);
 
+    /// <summary>The same with the cell's own open-circuit voltage.</summary>
+    public static MeasuredCellModel WithOwnVoltage { get; } = new(Discharges, own: OwnOpenCircuit.Read(Folder));
+
     /// <summary>Each discharge beside the prediction.</summary>
     public static IReadOnlyList<CellComparison> Compared { get; } = Model.CompareAll();
 

@@ -4,69 +4,62 @@ using RigScenarios.Benchmarks.MeasuredCells;
 namespace RigScenarios.Checks.Batteries;
 
 /// <summary>
-/// The NMC defaults against measured discharges of one cell. What a row gave to the model, and what is claimed of it, stands in
-/// docs/measured-cells.md; none is left out.
+/// The NMC defaults against measured discharges of one cell. They were fitted on these, so meeting them is no prediction; what is
+/// one stands in <see cref="LeftOutChecks"/>. docs/measured-cells.md has all rows; none is left out.
 /// </summary>
 [Source(SourceKind.OpenData, MeasuredCell.Citation)]
 public class MeasuredCellChecks
 {
-    // All but the one whose charge is met by construction.
-    public static TheoryData<double, string> Claimed => Rows(row => row is { ClaimedTolerance: not null, Use: not RowUse.Set });
-
-    public static TheoryData<double, string> ClaimedUpTo1CAndMinusTen => Rows(row => row.ClaimedTolerance <= 0.03);
+    public static TheoryData<double, string> All => new(MeasuredCell.Discharges.Select(one => (one.ChamberCelsius, one.Rate)));
 
     [Theory]
-    [MemberData(nameof(Claimed))]
-    public void Runtime_is_within_the_claimed_tolerance(double chamber, string rate)
+    [MemberData(nameof(All))]
+    public void Runtime_and_energy_are_within_what_is_claimed(double chamber, string rate)
     {
         var row = Row(chamber, rate);
-        Assert.True(Math.Abs(row.ChargeError) <= row.ClaimedTolerance, $"{100 * row.ChargeError:F1} %");
+        Assert.InRange(row.ChargeError, -row.ClaimedTolerance, row.ClaimedTolerance);
+        Assert.InRange(row.EnergyError, -row.ClaimedTolerance, row.ClaimedTolerance);
     }
 
+    // The errors as they are: a smaller one is news too. 0.15 points: the digit of the page and a bit.
     [Theory]
-    [MemberData(nameof(ClaimedUpTo1CAndMinusTen))]
-    public void Energy_is_within_three_percent_down_to_minus_ten_degrees_up_to_1C(double chamber, string rate) =>
-        Assert.InRange(Row(chamber, rate).EnergyError, -0.03, 0.03);
-
-    // The errors as they are, where nothing is claimed: a smaller one is news too. 0.15 points: the digit of the page and a bit.
-    [Theory]
-    [InlineData(40, "C/20", 4.0, 4.3)]
-    [InlineData(40, "C/2", 4.3, 4.4)]
-    [InlineData(40, "2C", 4.6, 4.7)]
-    [InlineData(25, "2C", 2.1, 3.4)]
-    [InlineData(10, "2C", 2.0, 2.4)]
-    [InlineData(0, "2C", 0.7, 1.0)]
-    [InlineData(-10, "C/20", -6.9, -6.8)]
-    [InlineData(-10, "2C", 12.7, 11.3)]
-    [InlineData(-20, "2C", 25.8, 22.8)]
-    public void What_is_not_claimed_is_off_by_what_the_page_says(double chamber, string rate, double charge, double energy)
+    [InlineData(40, "C/2", 4.3, 4.3)]
+    [InlineData(40, "2C", 4.4, 4.2)]
+    [InlineData(25, "2C", 1.4, 2.2)]
+    [InlineData(10, "C/2", 2.2, 2.3)]
+    [InlineData(-10, "2C", 4.3, 3.1)]
+    [InlineData(-20, "C/2", -0.3, 3.1)]
+    [InlineData(-20, "2C", 4.6, 2.7)]
+    public void The_largest_errors_are_what_the_page_says(double chamber, string rate, double charge, double energy)
     {
         var row = Row(chamber, rate);
-        Assert.Null(row.ClaimedTolerance);
         StatedError.Holds(row.AmpereHours, row.Measured.AmpereHours, charge, 0.15);
         StatedError.Holds(row.WattHours, row.Measured.WattHours, energy, 0.15);
     }
 
+    // The claims: 5 %, and 10 % at 2C below 0 °C: the two rows of 23 that have it.
     [Fact]
     [Guard]
-    public void Every_row_is_claimed_or_named_as_not_claimed()
+    public void Every_row_is_claimed()
     {
         Assert.Equal(23, MeasuredCell.Compared.Count);
-        Assert.Equal(14, MeasuredCell.Compared.Count(row => row.ClaimedTolerance is not null));
-        Assert.Single(MeasuredCell.Compared, row => row.Use == RowUse.Set);
-        Assert.Equal(5, MeasuredCell.Compared.Count(row => row.Use == RowUse.Fitted));
-        Assert.Equal(5, MeasuredCell.Compared.Count(row => row.Use == RowUse.VoltageUsed));
-        Assert.Equal(12, MeasuredCell.Compared.Count(row => row.Use == RowUse.HeldOut));
+        Assert.Equal(2, MeasuredCell.Compared.Count(row => row.ClaimedTolerance == 0.10));
+        Assert.Equal(21, MeasuredCell.Compared.Count(row => row.ClaimedTolerance == 0.05));
     }
 
-    // The heat conductance was chosen on the rise at 25 °C (24.2 to 27.9 °C, met within 0.2 K); the others are predictions.
-    // At -10 and -20 °C the prediction runs on long after the cell has stopped, and gets warmer: not claimed.
+    // The heat conductance comes from these temperatures together. Kelvins.
     [Theory]
-    [InlineData(40, 41.3)]
-    [InlineData(10, 14.0)]
-    [InlineData(0, 6.0)]
-    public void Temperature_at_the_end_of_2C_is_met_within_a_kelvin_and_a_quarter(double chamber, double celsius) =>
-        Assert.Equal(celsius, Row(chamber, "2C").EndCelsius, 1.25);
+    [InlineData(40)]
+    [InlineData(25)]
+    [InlineData(10)]
+    [InlineData(0)]
+    [InlineData(-10)]
+    [InlineData(-20)]
+    public void Temperature_at_the_end_of_2C_is_met_within_a_kelvin_and_a_half(double chamber)
+    {
+        var row = Row(chamber, "2C");
+        Assert.Equal(row.Measured.EndCelsius, row.EndCelsius, 1.5);
+    }
 
     [Fact]
     [Guard]
@@ -81,12 +74,4 @@ public class MeasuredCellChecks
 
     private static CellComparison Row(double chamber, string rate) => MeasuredCell.Compared.Single(row =>
         row.Measured.ChamberCelsius == chamber && row.Measured.Rate == rate);
-
-    private static TheoryData<double, string> Rows(Func<CellComparison, bool> wanted)
-    {
-        var rows = new TheoryData<double, string>();
-        foreach (var row in MeasuredCell.Compared.Where(wanted))
-            rows.Add(row.Measured.ChamberCelsius, row.Measured.Rate);
-        return rows;
-    }
 }

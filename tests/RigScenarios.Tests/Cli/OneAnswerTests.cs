@@ -15,7 +15,7 @@ public class OneAnswerTests
     [
         "build", "days", "verdict", "answer", "questions", "reserve_h", "reserve_Wh", "reserve_is_lower_bound", "tightest_day",
         "tightest_reserve_h", "devices", "limits",
-        "expected_error_percent", "cautions",
+        "expected_error_percent", "warmth", "comes_back", "cautions",
     ];
 
     public static TheoryData<string> Demos =>

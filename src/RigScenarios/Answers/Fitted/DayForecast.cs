@@ -19,7 +19,7 @@ public sealed record DayForecast(string Day, RigAnswer Answer, FitForecast Forec
     public Verdict Verdict => Answer.Of(QuestionKind.Power)!.Verdict;
 
     /// <summary>What the time may be off by: the stated error of the answer.</summary>
-    public Duration Within => QuestionRules.Doubt(Answer.Simulation, Answer.Working, Answer.Tightest.Reserve);
+    public Duration Within => QuestionRules.Doubt(Answer);
 
     /// <summary>Chance that it lasts until wrap, by the stated error as 95 % of a normal distribution.</summary>
     public Ratio Chance

@@ -1,0 +1,63 @@
+using RigScenarios.Answers;
+using RigScenarios.Batteries;
+using UnitsNet;
+
+namespace RigScenarios.Sweeps;
+
+/// <summary>One steady load over the temperatures.</summary>
+/// <param name="Name">What it is, in plain words.</param>
+/// <param name="Power">What the battery delivers.</param>
+/// <param name="Points">What it gives at each temperature, in the order asked for.</param>
+public sealed record ColdLoad(string Name, Power Power, IReadOnlyList<ColdLoadPoint> Points);
+
+/// <summary>What a battery gives at one temperature under one steady load.</summary>
+/// <param name="Air">The air, and the battery at the start.</param>
+/// <param name="Given">The part of the charge of the battery as it is, at 25 °C, that comes out before it stops.</param>
+/// <param name="Error">How far off that may be.</param>
+public sealed record ColdLoadPoint(Temperature Air, Ratio Given, ExpectedError Error);
+
+/// <summary>
+/// How the cold takes more from a heavy load than from a light one: the battery of an answer, full and as cold as the air, under
+/// steady loads until it stops by itself. Without wiring and devices, so nothing stops it before.
+/// </summary>
+public static class ColdLoads
+{
+    private const double Factor = 3;
+
+    /// <summary>A third of the usual load, the usual load, and three times that; usual is the mean of the blocks in which
+    /// anything is drawn.</summary>
+    /// <param name="answer">The answer; its first battery is looked at.</param>
+    /// <param name="air">The temperatures.</param>
+    /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="InvalidOperationException">Nothing is drawn in any block.</exception>
+    public static IReadOnlyList<ColdLoad> Of(
+        RigAnswer answer, IReadOnlyList<Temperature> air, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        ArgumentNullException.ThrowIfNull(air);
+        var drawing = answer.Simulation.Blocks.Where(block => block.Demand > Power.Zero).ToList();
+        if (drawing.Count == 0)
+            throw new InvalidOperationException("Nothing is drawn in any block of these days.");
+        var hours = drawing.Sum(block => (block.End - block.Start).Hours);
+        var usual = drawing.Sum(block => (double)block.Demand.Watts * (block.End - block.Start).Hours) / hours;
+        var pack = answer.Plan.Batteries.Values.First().MakePack().Pack;
+        return
+        [
+            Load("light", usual / Factor), Load("usual", usual), Load("heavy", Factor * usual),
+        ];
+
+        ColdLoad Load(string name, double watts) => new(name, Power.FromWatts(watts),
+            [.. air.Select(at => PointOf(pack, Power.FromWatts(watts), at, cancellation))]);
+    }
+
+    private static ColdLoadPoint PointOf(Pack pack, Power power, Temperature air, CancellationToken cancellation)
+    {
+        var run = Discharge.Run(pack, air, DischargeStart.Full, Demand.OfPower(power), new DischargeOptions { SeriesPoints = 0 },
+            cancellation);
+        var capacity = pack.Capacity.AmpereHours * pack.Age.CapacityLeft.DecimalFractions;
+        var given = run.Energies.ChargeDrawn.AmpereHours / capacity;
+        var rate = run.EndTime.Hours > 0 ? given / run.EndTime.Hours : 0;
+        var (low, high) = air < run.EndTemperature ? (air, run.EndTemperature) : (run.EndTemperature, air);
+        return new(air, Ratio.FromDecimalFractions(given), ExpectedError.At(low, high, rate, pack.NearShare >= 1));
+    }
+}
