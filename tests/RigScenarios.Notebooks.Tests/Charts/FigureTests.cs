@@ -42,11 +42,13 @@ public sealed class FigureTests
     public void A_line_chart_gives_its_numbers_and_its_words()
     {
         var figure = Discharge("98 Wh");
-        Assert.Equal(["98 Wh", "2", "12", "battery voltage (V)"], figure.Data.Rows[2]);
+        Assert.Equal(["98 Wh", "2", "12", "", "", "battery voltage (V)"], figure.Data.Rows[2]);
+        Assert.Equal(["150 Wh", "2.5", "13", "12.5", "13.5", "battery voltage (V)"], figure.Data.Rows[5]);
         Assert.Equal(
             "Line chart of battery voltage (V) over time since start (h). 98 Wh: from 16.4 V at 0 h to 12 V at 2 h, where it "
                 + "ends: voltage cut-off. "
-            + "150 Wh: from 16.4 V at 0 h to 13 V at 2.5 h. Limit: camera cut-off 12.0 V.",
+            + "150 Wh: from 16.4 V at 0 h to 13 V at 2.5 h, between 12.5 V and "
+                + "13.5 V. Limit: camera cut-off 12.0 V.",
             figure.AlternativeText);
     }
 
