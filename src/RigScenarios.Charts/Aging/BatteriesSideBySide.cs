@@ -27,11 +27,13 @@ public static class BatteriesSideBySide
                 + "is greater than 0.", nameof(batteries));
         var (time, voltage) = (ChartAxis.Of("time under load", DurationUnit.Hour),
             ChartAxis.Of("battery voltage", ElectricPotentialUnit.Volt));
+        // One cause for all is said once.
+        var causes = batteries.Select(battery => battery.Discharge.Cause).Distinct().ToList();
         return new LineChart
         {
             Slug = "batteries-side-by-side",
             Title = title,
-            Caption = caption,
+            Caption = causes.Count > 1 ? caption : $"{caption} What ends each: {causes[0].InWords()}.".TrimStart(),
             Cautions = cautions ?? [],
             X = time,
             Panels =
@@ -41,7 +43,8 @@ public static class BatteriesSideBySide
                     .. batteries.Select(battery => ChartLine.Of(battery.Name, time, voltage,
                         battery.Discharge.Series.Select(point => (point.Time, point.Voltage))) with
                     {
-                        EndCause = $"{TradeUnits.Text(battery.Discharge.EndTime)}, {battery.Discharge.Cause.InWords()}",
+                        EndCause = TradeUnits.Text(battery.Discharge.EndTime)
+                            + (causes.Count > 1 ? $", {battery.Discharge.Cause.InWords()}" : ""),
                     }),
                 ]),
             ],

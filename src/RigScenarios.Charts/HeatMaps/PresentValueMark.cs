@@ -34,6 +34,8 @@ internal static class PresentValueMark
             ["line"] = new JsonObject { ["width"] = width, ["color"] = colour },
         },
         ["showlegend"] = false,
+        // Whole in the outermost cells too.
+        ["cliponaxis"] = false,
         ["hoverinfo"] = "skip",
     };
 }

@@ -27,8 +27,10 @@ internal static class AxisLayout
             ["ticklen"] = 4,
             ["tickcolor"] = ChartStyle.LimitInk,
             ["fixedrange"] = true,
-            ["nticks"] = Math.Max(3, (int)(pixels / (isHorizontal ? 64 : 40))),
+            ["nticks"] = MostTicks(pixels, isHorizontal),
         };
+        if (!isHorizontal && axis.Scale == AxisScale.Linear && StepOfFewTicks(range, MostTicks(pixels, isHorizontal)) is { } step)
+            members["dtick"] = step;
         if (isHorizontal)
             members["title"] = new { text = PlotlyText.Escape(axis.Label), standoff = 10,
                 font = new { size = ChartStyle.FontSize } };
@@ -48,6 +50,16 @@ internal static class AxisLayout
             day = (minutes - 1439) / 1440;
         var text = string.Create(CultureInfo.InvariantCulture, $"{minute / 60:00}:{minute % 60:00}");
         return day == 0 ? text : $"{text} {day:+0;−0}";
+    }
+
+    private static int MostTicks(double pixels, bool isHorizontal) => Math.Max(3, (int)(pixels / (isHorizontal ? 64 : 40)));
+
+    /// <summary>A step of our own where plotly.js would take the next larger one and be left with a number or two, as on a low
+    /// panel from -40 to 40; null where its own choice will do.</summary>
+    private static double? StepOfFewTicks(AxisRange range, int most)
+    {
+        var length = range.To - range.From;
+        return length > 0 && length / AxisRange.NiceStep(length / most * 1.0001) < 3 ? AxisRange.NiceStep(length / most) : null;
     }
 
     private static void AddClockTicks(Dictionary<string, object?> members, AxisRange range, double pixels)

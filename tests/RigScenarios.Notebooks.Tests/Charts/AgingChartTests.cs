@@ -68,7 +68,9 @@ public sealed class AgingChartTests
         Assert.Equal(3, lines.Count);
         var ends = lines.ConvertAll(line => Numbers(line["x"]!)[^1]);
         Assert.True(ends[0] > ends[1] && ends[1] > ends[2], string.Join(", ", ends));
-        Assert.Contains(EndCause.VoltageCutoff.InWords(), FigureParts.Words(AgingGallery.Batteries()), StringComparison.Ordinal);
+        Assert.EndsWith($"What ends each: {EndCause.VoltageCutoff.InWords()}.", AgingGallery.Batteries().Caption,
+            StringComparison.Ordinal);
+        Assert.Contains("mine<br>", FigureParts.Words(AgingGallery.Batteries()), StringComparison.Ordinal);
         Assert.Equal(3, lines.Select(line => line["line"]!["dash"]!.GetValue<string>()).Distinct().Count());
     }
 
