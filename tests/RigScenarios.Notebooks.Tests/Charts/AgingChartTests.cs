@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using RigScenarios.Answers.Years;
 using RigScenarios.Batteries;
 using RigScenarios.Cells.Aging;
 using RigScenarios.Charts;
@@ -54,11 +55,49 @@ public sealed class AgingChartTests
     }
 
     [Fact]
-    public void A_way_to_keep_is_a_bar_from_the_least_to_the_most_with_the_figure_beside_it()
+    public void Ways_to_keep_are_those_of_the_years_and_the_way_of_now_stands_out()
     {
-        var figure = AgingGallery.Places();
-        Assert.Equal(["in the fridge, half full", "81", "96.1"], figure.Data.Rows[0]);
-        Assert.Contains("94.6 % (81 to 96.1)", FigureParts.Words(figure), StringComparison.Ordinal);
+        var (figure, years) = (AgingGallery.Places(), AgingGallery.Years.Value);
+        Assert.Equal(years.Storage.Select(YearsSentences.Way), figure.Data.Rows.Select(row => row[0]));
+        Each.Of(years.Storage.Zip(figure.Data.Rows), way => Assert.Equal(way.First.Eighty is { } day
+            ? (day.DayNumber - years.From.DayNumber) / 365.25 : 40, double.Parse(way.Second[1]), 0.01));
+        var colours = FigureParts.Json(figure)["data"]![0]!["marker"]!["color"]!.AsArray()
+            .Select(colour => colour!.GetValue<string>()).ToList();
+        Assert.Equal(years.Storage.Select(way => way.IsAsNow), colours.Select(colour => colour != colours.Max()
+            || colours.Count(other => other == colour) == 1));
+        Assert.Contains(YearsSentences.Keeping(years), figure.Caption, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_years_ahead_are_drawn_as_they_were_run_and_each_band_holds_its_line()
+    {
+        var (figure, years) = (AgingGallery.Ahead(), AgingGallery.Years.Value);
+        var lines = FigureParts.Lines(figure);
+        Assert.Equal(["capacity", "resistance", "in the planned air", "at −10 °C"],
+            lines.Select(line => line["name"]!.GetValue<string>()));
+        Assert.Equal(years.Batteries[0].Ages.Select(at => at.Age.CapacityLeft.Percent), Numbers(lines[0]["y"]!), Near);
+        Assert.Equal(years.Days.Select(row => row.Days.Runtime.Hours), Numbers(lines[2]["y"]!), Near);
+        var edges = FigureParts.Json(figure)["data"]!.AsArray().Select(trace => trace!)
+            .Where(trace => trace["line"]?["width"]?.GetValue<double>() == 1).ToList();
+        Assert.Equal(8, edges.Count);
+        for (var i = 0; i < lines.Count; i++)
+        {
+            var (low, middle, high) = (Numbers(edges[2 * i]["y"]!), Numbers(lines[i]["y"]!), Numbers(edges[2 * i + 1]["y"]!));
+            Each.Of(Enumerable.Range(0, middle.Count), at => Assert.InRange(middle[at], low[at], high[at]));
+        }
+
+        Assert.Contains(YearsSentences.Lasting(years), figure.Caption, StringComparison.Ordinal);
+        Assert.Contains("wrap, ", FigureParts.Words(figure), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Dates_within_the_years_are_marked_where_they_lie()
+    {
+        var years = AgingGallery.Years.Value;
+        var shapes = FigureParts.Json(AgingGallery.Ahead())["layout"]!["shapes"]!.AsArray();
+        var dates = new[] { years.Batteries[0].Eighty.Middle, years.LastDay.Middle }.OfType<DateOnly>()
+            .Select(date => (date.DayNumber - years.From.DayNumber) / 365.25).Where(at => at is > 0 and <= 5).ToList();
+        Assert.Equal(dates, shapes.Select(shape => shape!["x0"]!.GetValue<double>()), Near);
     }
 
     [Fact]
@@ -77,6 +116,8 @@ public sealed class AgingChartTests
     [Fact]
     public void A_discharge_without_its_points_is_refused_with_the_way_out() => Assert.Contains("SeriesPoints",
         Assert.Throws<ArgumentException>(() => BatteriesSideBySide.Of([], "a", "a")).Message, StringComparison.Ordinal);
+
+    private static bool Near(double one, double other) => Math.Abs(one - other) <= 1e-4 * Math.Max(1, Math.Abs(one));
 
     private static int Rings(Figure figure) => FigureParts.Json(figure)["data"]!.AsArray()
         .Count(trace => trace!["marker"]?["symbol"]?.GetValue<string>() == "circle-open");

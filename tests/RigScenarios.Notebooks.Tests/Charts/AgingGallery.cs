@@ -1,9 +1,12 @@
+using RigScenarios.Answers;
+using RigScenarios.Answers.Years;
 using RigScenarios.Batteries;
 using RigScenarios.Cells;
 using RigScenarios.Cells.Aging;
 using RigScenarios.Charts;
 using RigScenarios.Charts.Aging;
 using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks.Tests.Domain;
 using RigScenarios.Parts;
 using UnitsNet;
 
@@ -12,10 +15,10 @@ namespace RigScenarios.Notebooks.Tests.Charts;
 /// <summary>Charts of aging: of an invented life, and of invented batteries.</summary>
 internal static class AgingGallery
 {
-    public const int Count = 4;
+    public const int Count = 5;
 
     public static ChartPage Page() => new ChartPage { Title = "Charts of aging" }
-        .With(OverStorage()).With(OverUse()).With(Places()).With(Batteries());
+        .With(OverStorage()).With(OverUse()).With(Ahead()).With(Places()).With(Batteries());
 
     public static LifeInWords Life => LifeInWords.Usual;
 
@@ -23,11 +26,22 @@ internal static class AgingGallery
 
     public static Figure OverUse() => FadeMap.OverUse(Life, "nmc", Duration.FromDays(3 * 365.25));
 
-    public static Figure Places() => StoragePlaces.Of(
-    [
-        new("in the fridge, half full", 94.6, 81, 96.1), new("in a room, half full", 92.4, 78.2, 94.1),
-        new("in a room, full: as told", 89.4, 76.1, 89.6) { IsOwn = true }, new("in a warm store, full", 81.5, 73.5, 85.6),
-    ], "Where to keep it?", "After three years.");
+    public static Figure Places() => StoragePlaces.Of(Years.Value, "Where to keep it?");
+
+    public static Figure Ahead() => YearsAheadChart.Of(Years.Value, "How long will it still do?");
+
+    /// <summary>A battery of some years on a mild winter day, which it lasts.</summary>
+    public static Lazy<YearsResult> Years { get; } = new(() =>
+    {
+        var build = DemoData.Harbour.Builds["tripod"];
+        var old = build.Battery with
+        {
+            Life = LifeInWords.Usual with { Bought = new MonthOrDay(2023, 3), Until = new DateOnly(2026, 11, 30) },
+            CapacityLeft = null, ResistanceGrowth = null,
+        };
+        var scenario = DemoData.Harbour with { Builds = DemoData.Harbour.Builds.With("tripod", build with { Battery = old }) };
+        return YearsAhead.Of(RigAnswer.Of(scenario, "tripod", ["day-three"]), new YearsQuestion { Years = 5 });
+    });
 
     public static Figure Batteries() => BatteriesSideBySide.Of(
     [

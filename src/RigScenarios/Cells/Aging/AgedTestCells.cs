@@ -45,7 +45,8 @@ public static class AgedTestCells
     /// <summary>Where the measurements come from.</summary>
     public static Citation Source { get; } = new("K. Smith et al.",
         "Life prediction model for grid-connected Li-ion battery energy storage system", 2017,
-        "Proc. American Control Conference, 4062-4068; end points as in the validation files of a public program (BSD-3-Clause)",
+        "Proc. American Control Conference, 4062-4068; end points as in the validation files of a public program (BSD-3-Clause, "
+            + "© Alliance for Sustainable Energy)",
         Standing.SecondHand);
 
     /// <summary>The cells by their number.</summary>
