@@ -4,6 +4,7 @@ using RigScenarios.Batteries;
 using RigScenarios.Cells.Aging;
 using RigScenarios.Charts;
 using RigScenarios.Charts.Aging;
+using RigScenarios.Charts.Style;
 using RigScenarios.Notebooks.Tests.Domain;
 using UnitsNet;
 
@@ -63,8 +64,7 @@ public sealed class AgingChartTests
             ? (day.DayNumber - years.From.DayNumber) / 365.25 : 40, double.Parse(way.Second[1]), 0.01));
         var colours = FigureParts.Json(figure)["data"]![0]!["marker"]!["color"]!.AsArray()
             .Select(colour => colour!.GetValue<string>()).ToList();
-        Assert.Equal(years.Storage.Select(way => way.IsAsNow), colours.Select(colour => colour != colours.Max()
-            || colours.Count(other => other == colour) == 1));
+        Assert.Equal(years.Storage.Select(way => way.IsAsNow), colours.Select(colour => colour == SeriesStyle.Number(1).Colour));
         Assert.Contains(YearsSentences.Keeping(years), figure.Caption, StringComparison.Ordinal);
     }
 
