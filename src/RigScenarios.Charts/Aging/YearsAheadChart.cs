@@ -32,7 +32,8 @@ public static class YearsAheadChart
         {
             Slug = "years-ahead",
             Title = title,
-            Caption = $"{YearsSentences.Lasting(years)} The pale area is the spread of {Band}, and no bound on what a battery may do.",
+            Caption = $"{YearsSentences.Lasting(years)} The pale area: {Band}, and no bound on what a battery may do."
+                .Replace(" -", $" {Rounding.Minus}", StringComparison.Ordinal),
             Cautions = [AgingSentences.MeasuredCells, AgingSentences.Measure],
             X = new ChartAxis($"time from {YearsSentences.Month(years.From)}", "years"),
             Panels = [Capacity(one), Resistance(one), Runtime(years)],

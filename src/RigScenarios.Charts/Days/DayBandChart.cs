@@ -33,7 +33,7 @@ public static class DayBandChart
         {
             Slug = "day-band",
             Title = title,
-            Caption = $"{AnswerSentences.Questions(answer)[0].Words} The pale band is {band}; where its edge goes on level, the rig "
+            Caption = $"{AnswerSentences.Questions(answer)[0].Words} The pale band: {band}; where its edge goes on level, the rig "
                 + $"has stopped in that case. {time.Key}".TrimEnd(),
             Cautions = DayCautions.Of([.. all.Select(one => one.Simulation)]),
             X = time.Axis,

@@ -25,8 +25,11 @@ internal static class LineChartHead
         return (annotations, places.Select(place => place.Row + 1).DefaultIfEmpty(0).Max());
     }
 
-    /// <summary>The shaded blocks and, over them, the lines of the marks.</summary>
-    public static IReadOnlyList<object> Shapes(LineChart chart) =>
+    /// <summary>The shaded blocks and, over them, the lines of the marks: these leave out what lies between two panels, for the
+    /// title of the lower one stands there.</summary>
+    /// <param name="chart">The chart.</param>
+    /// <param name="panels">Lower and upper end of each panel, as parts of the whole height.</param>
+    public static IReadOnlyList<object> Shapes(LineChart chart, IReadOnlyList<(double Lower, double Upper)> panels) =>
     [
         .. chart.Blocks.Select((block, i) => new
         {
@@ -34,11 +37,11 @@ internal static class LineChartHead
             fillcolor = block.IsEmphasised ? ChartStyle.EmphasisFill : ChartStyle.BlockFills[i % 2],
             line = new { color = "#c9c9c9", width = 0.5 },
         }),
-        .. chart.Marks.Select(mark => new
+        .. chart.Marks.SelectMany(mark => panels.Select(panel => new
         {
             type = "line", layer = "below", xref = "x", yref = "paper", x0 = Rounding.ForChart(mark.X),
-            x1 = Rounding.ForChart(mark.X), y0 = 0, y1 = 1,
+            x1 = Rounding.ForChart(mark.X), y0 = panel.Lower, y1 = panel.Upper,
             line = new { color = ChartStyle.Ink, width = 1.5, dash = "2px,3px" },
-        }),
+        })),
     ];
 }

@@ -64,7 +64,8 @@ internal sealed class LineChartLayout
         var total = chart.Panels.Count * panelHeight + (chart.Panels.Count - 1) * PanelGap;
         var (names, rows) = LineChartHead.Names(chart, xRange, plotWidth);
         annotations.AddRange(names);
-        members["shapes"] = LineChartHead.Shapes(chart);
+        members["shapes"] = LineChartHead.Shapes(chart,
+            [.. Enumerable.Range(0, chart.Panels.Count).Select(i => Domain(i, panelHeight, total))]);
         var top = TitleRow + rows * (ChartStyle.TextHeight - 1);
         for (var i = 0; i < chart.Panels.Count; i++)
             AddPanel(i, xRange, plotWidth, panelHeight, total, right, top);
@@ -79,6 +80,13 @@ internal sealed class LineChartLayout
             traceorder = "normal" };
         Height = (int)(top + total + AxisBottom + legend);
         members["height"] = Height;
+    }
+
+    /// <summary>Lower and upper end of a panel, as parts of the height of all.</summary>
+    private static (double Lower, double Upper) Domain(int index, double panelHeight, double total)
+    {
+        var upper = 1 - index * (panelHeight + PanelGap) / total;
+        return (Math.Max(0, Math.Round(upper - panelHeight / total, 6)), Math.Round(upper, 6));
     }
 
     public static string AxisName(string letter, int panel) => panel == 0 ? letter : $"{letter}{panel + 1}";
@@ -120,9 +128,9 @@ internal sealed class LineChartLayout
         var values = panel.Lines.SelectMany(l => l.Y.Concat(l.Lower ?? []).Concat(l.Upper ?? []))
             .Concat(panel.Limits.Select(l => l.Value));
         var area = new PlotArea(plotWidth, panelHeight, xRange, AxisRange.For(panel.Y, values, pad: true));
-        var upper = 1 - index * (panelHeight + PanelGap) / total;
+        var (lower, upper) = Domain(index, panelHeight, total);
         var y = AxisLayout.Members(panel.Y, area.Y, panelHeight, isHorizontal: false);
-        y["domain"] = new[] { Math.Max(0, Math.Round(upper - panelHeight / total, 6)), Math.Round(upper, 6) };
+        y["domain"] = new[] { lower, upper };
         members[index == 0 ? "yaxis" : $"yaxis{index + 1}"] = y;
         annotations.Add(new
         {
