@@ -65,11 +65,12 @@ internal static class InventedLog
         return LogRows.Of(seconds, volts, amperes);
     }
 
-    /// <summary>The same log as if it had been read more rarely: each row the mean of so many.</summary>
+    /// <summary>The same log as if it had been read more rarely: each row the mean of so many, and the last reading to end the last
+    /// of them.</summary>
     public static LogRows Thinned(LogRows rows, int every)
     {
         var count = rows.Count / every;
-        var (seconds, volts, amperes) = (new double[count], new double[count], new double[count]);
+        var (seconds, volts, amperes) = (new double[count + 1], new double[count + 1], new double[count + 1]);
         for (var row = 0; row < count * every; row++)
         {
             if (row % every == 0)
@@ -77,6 +78,7 @@ internal static class InventedLog
             volts[row / every] += rows.Volts[row] / every;
             amperes[row / every] += rows.Amperes[row] / every;
         }
+        (seconds[count], volts[count], amperes[count]) = (count * seconds[1], rows.Volts[^1], rows.Amperes[^1]);
         return LogRows.Of(seconds, volts, amperes);
     }
 

@@ -14,7 +14,7 @@ public class BenchTestTests
         // 0.5 A from 10 Ah: 20 h, a row each minute; rest before it, another current after the cut-off.
         var rows = Discharge(z => 3 + z);
 
-        var found = BenchTest.Find(rows, 4, Resistance, ElectricPotential.FromVolts(11.96));
+        var found = BenchTest.Find(rows, 4, Resistance, ElectricPotential.FromVolts(11.951));
 
         Assert.Equal(10, found.Capacity.AmpereHours, 0.01);
         Assert.Equal(0, found.Pooled);
@@ -26,7 +26,7 @@ public class BenchTestTests
     public void The_table_never_falls()
     {
         var found = BenchTest.Find(Discharge(z => 3 + z + (0.2 * Math.Sin(20 * z))), 4, Resistance,
-            ElectricPotential.FromVolts(11.96));
+            ElectricPotential.FromVolts(11.951));
 
         Assert.True(found.Pooled > 0);
         Each.Step(found.Table.Points, (before, after) => Assert.True(after.Voltage >= before.Voltage), atLeast: 40);

@@ -15,7 +15,7 @@ public class ManyRowsTests
 
         var (manyFit, fewFit) = (Fit(many), Fit(few));
 
-        Assert.Equal(100, few.Count);
+        Assert.Equal(101, few.Count);
         Each.Of([UnknownKind.Capacity, UnknownKind.Resistance], kind =>
         {
             var (one, other) = (manyFit[kind], fewFit[kind]);
