@@ -5,6 +5,7 @@ using RigScenarios.Benchmarks.Cases;
 using RigScenarios.Benchmarks.Coverage;
 using RigScenarios.Benchmarks.InventedNotes;
 using RigScenarios.Benchmarks.MeasuredCells;
+using RigScenarios.Benchmarks.MeasuredCells.Fitted;
 
 try
 {
@@ -19,6 +20,7 @@ try
         ["aged-cells", .. var rest] => AgedCellsCommand.Run(rest),
         ["fits", .. var rest] => FitsCommand.Run(rest),
         ["coverage", .. var rest] => CoverageCommand.Run(rest),
+        ["fitted-cells", .. var rest] => FittedCellsCommand.Run(rest),
         ["measured-cells", .. var rest] => MeasuredCellsCommand.Run(rest),
         ["log", .. var rest] => LogCommand.Run(rest),
         ["live", .. var rest] => await LiveCommand.RunAsync(rest),
@@ -59,6 +61,8 @@ static int Help()
             fit the notes and logs of a folder of cases, write what came out
         {CoverageCommand.Usage}
             fit invented batteries whose truth is known, tell how often it lies in the 95 % interval
+        {FittedCellsCommand.Usage}
+            fit the measured cell at 25 °C, predict its discharges at other temperatures, write the errors
         {MeasuredCellsCommand.Usage}
             predict the measured discharges of tests/RigScenarios.Checks/data/measured, write the errors
         {LogCommand.Usage}
