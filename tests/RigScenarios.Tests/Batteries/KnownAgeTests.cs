@@ -16,8 +16,8 @@ public class KnownAgeTests
     };
 
     private static readonly Gen<LifeInWords> AnyLife = Gen.Select(
-        Gen.Int[0, 20], Gen.Double[0, 15], Gen.OneOfConst([.. Kept.All]), Gen.OneOfConst([.. StoragePlace.All]),
-        Gen.OneOfConst([.. Emptied.All]), (years, shoots, kept, place, emptied) => new LifeInWords
+        Gen.Int[0, 20], Gen.Double[0, 15], Any(Kept.All), Any(StoragePlace.All),
+        Any(Emptied.All), (years, shoots, kept, place, emptied) => new LifeInWords
         {
             Bought = new MonthOrDay(2026 - years, 6, 1), Until = new DateOnly(2026, 6, 2), Kept = kept, Place = place,
             ShootsPerMonth = shoots, Emptied = emptied,
@@ -97,4 +97,6 @@ public class KnownAgeTests
         Assert.Equal(79.4, worn.CapacityLeft!.Value.Percent, 0.06);
         Assert.True(worn.ResistanceGrowth > 1.2);
     }
+
+    private static Gen<T> Any<T>(IReadOnlyList<T> all) => Gen.Int[0, all.Count - 1].Select(i => all[i]);
 }
