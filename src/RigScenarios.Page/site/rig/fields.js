@@ -66,7 +66,9 @@ export class Fields {
 
   /** @param {Field} field @returns {import("./field.js").Assumed | null} */
   #assumedAt(field) {
-    const found = this.#assumed.get(field.path), value = this.rig.text(inherited[field.asked?.key] ?? null);
+    // What the battery's model takes has no path, and the name of its field.
+    const found = this.#assumed.get(field.path) ?? this.#assumed.get(field.asked?.key);
+    const value = this.rig.text(inherited[field.asked?.key] ?? null);
     return found ?? (value ? { path: field.path, name: field.asked.label, value, note: "for all days" } : null);
   }
 
