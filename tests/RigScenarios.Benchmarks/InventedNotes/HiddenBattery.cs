@@ -12,9 +12,9 @@ namespace RigScenarios.Benchmarks.InventedNotes;
 /// gives it away at its end.</summary>
 internal sealed class HiddenBattery(string scenarioFile)
 {
-    public const double CapacityLeftPercent = 87;
-    public const double ResistanceGrowth = 1.5;
-    public const double LoadScale = 1.06;
+    public const double CapacityLeftPercent = 91;
+    public const double ResistanceGrowth = 1.4;
+    public const double LoadScale = 1.04;
 
     private static readonly Duration Period = Duration.FromMinutes(10);
 

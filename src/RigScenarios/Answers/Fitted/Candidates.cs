@@ -34,10 +34,10 @@ internal static class Candidates
     /// <param name="test">Its name.</param>
     public static string Words(string test) => test switch
     {
-        Meter => "put a power meter on the battery's cable while the rig works, and note the mean watts of each device",
+        Meter => "put a power meter before each device while it works, and note its watts under \"meters\"",
         Capacity => "a capacity test: from full to the cut-off at a slow, measured current, and note the ampere-hours",
         Pulse => "a pulse test: log voltage and current while a known load is switched on",
         Again => "note the next day like this one too",
-        _ => $"put a power meter on the {LimitSentences.Element(test[(Meter.Length + 1)..])} and note its watts",
+        _ => $"put a power meter on the {LimitSentences.Element(test[(Meter.Length + 1)..])} and note its watts under \"meters\"",
     };
 }

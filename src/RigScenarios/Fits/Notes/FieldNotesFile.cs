@@ -11,6 +11,17 @@ public static class FieldNotesFile
     public static string JsonSchema =>
         FileFormat.Schema(FieldNotesFormat.Name, FieldNotesFormat.Whole, "RigScenarios field notes");
 
+    /// <summary>Reads field notes with their scenario.</summary>
+    /// <param name="path">The file: YAML, or a table whose name ends in <c>.csv</c>.</param>
+    /// <param name="scenario">The scenario file; null for the one that the notes name.</param>
+    /// <param name="build">The build of notes that name none; null for the one that the file says.</param>
+    /// <exception cref="ScenarioProblemsException">They can't be used; carries every problem.</exception>
+    public static NotedBattery Read(string path, string? scenario = null, string? build = null)
+    {
+        var (noted, problems) = TryRead(path, scenario, build);
+        return noted ?? throw new ScenarioProblemsException(problems);
+    }
+
     /// <summary>Reads field notes with their scenario; null if they can't be used. Warnings come with usable ones.</summary>
     /// <param name="path">The file: YAML, or a table whose name ends in <c>.csv</c>.</param>
     /// <param name="scenario">The scenario file; null for the one that the notes name.</param>

@@ -56,6 +56,8 @@ public static class FittedScenario
         ArgumentNullException.ThrowIfNull(result);
         List<string> parts = [.. Count(result.Problem.Notes.Count - result.Outliers.Count, "note"),
             .. Count(result.Problem.Logs.Count, "log"), .. Count(result.Problem.Tests.Count, "test")];
+        if (parts.Count == 0)
+            return "no note";
         return parts.Count < 2 ? string.Concat(parts) : $"{string.Join(", ", parts.SkipLast(1))} and {parts[^1]}";
     }
 

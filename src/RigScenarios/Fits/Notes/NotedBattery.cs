@@ -11,6 +11,20 @@ namespace RigScenarios.Fits.Notes;
 /// <param name="Folder">The folder from which the notes name other files.</param>
 public sealed record NotedBattery(FieldNotes Notes, Scenario Scenario, string ScenarioFile, string Folder)
 {
+    /// <summary>A battery of which nobody has noted anything yet: what is believed of it is all there is.</summary>
+    /// <param name="scenarioFile">The scenario's file.</param>
+    /// <param name="build">The build; null for the scenario's first.</param>
+    /// <exception cref="ScenarioProblemsException">The file can't be used, or there is no such build.</exception>
+    public static NotedBattery WithoutNotes(string scenarioFile, string? build = null)
+    {
+        var scenario = Files.ScenarioFile.Read(scenarioFile);
+        if (build is not null && !scenario.Builds.ContainsKey(build))
+            throw new ScenarioProblemsException([new Diagnostic(Severity.Error, scenarioFile, TextPlace.None, "builds",
+                $"The scenario has no build \"{build}\".", string.Join(", ", scenario.Builds.Keys),
+                NearestName.To(build, scenario.Builds.Keys))]);
+        return new NotedBattery(new FieldNotes { Build = build }, scenario, scenarioFile, Path.GetDirectoryName(scenarioFile) ?? "");
+    }
+
     /// <summary>The build of notes and logs that name none.</summary>
     public string Build => Notes.Build ?? Scenario.Builds.Keys.First();
 
