@@ -17,5 +17,8 @@ internal static class Repository
     public static IReadOnlyList<string> PartsFiles { get; } = [.. Directory.GetFiles(Data("parts"), "*.yaml")
         .Order(StringComparer.Ordinal)];
 
+    public static IReadOnlyList<string> FieldNotesFiles { get; } = [.. Directory.GetFiles(Data("field-notes"), "*.yaml")
+        .Order(StringComparer.Ordinal)];
+
     private static string Here([CallerFilePath] string file = "") => Path.GetDirectoryName(file)!;
 }

@@ -33,7 +33,8 @@ public static class FittedDayChart
         {
             Slug = "fitted-day",
             Title = title,
-            Caption = "The band holds 95 % of what battery and day may still be. A line that stays level has stopped with that much "
+            Caption = "The band holds 95 % of what battery and day may still be. A line that stays level has stopped with "
+                + "that much "
                 + "left inside.",
             Cautions = [AnswerCautions.Predicted(band.Fitted.Simulation.ExpectedError)],
             X = ChartAxis.ClockTime(),

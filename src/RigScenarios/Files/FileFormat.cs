@@ -6,12 +6,14 @@ using RigScenarios.Scenarios;
 
 namespace RigScenarios.Files;
 
-/// <summary>What both kinds of file share: the first line that names the format and its version.</summary>
+/// <summary>What all kinds of file share: the first line that names the format and its version.</summary>
 internal static class FileFormat
 {
     public const string Scenario = "scenario 1";
 
     public const string Parts = "parts 1";
+
+    public const string FieldNotes = "field notes 1";
 
     /// <summary>The key of that line.</summary>
     public const string Key = "rigscenarios";
@@ -44,10 +46,10 @@ internal static class FileFormat
             return false;
         var first = root.Entries.FirstOrDefault(entry => entry.Key == Key);
         var named = first?.Value is TextNode { Text: var found } && found == format;
-        if (!named && first?.Value is TextNode { Text: Scenario or Parts })
+        if (!named && first?.Value is TextNode { Text: Scenario or Parts or FieldNotes })
         {
-            // The other kind of file: each of its fields would only be one more complaint.
-            log.Error(first.Value.At, Key, $"Found {first.Value.Describe()}: this is the other kind of file.",
+            // Another kind of file: each of its fields would only be one more complaint.
+            log.Error(first.Value.At, Key, $"Found {first.Value.Describe()}: this is another kind of file.",
                 $"\"{Key}: {format}\" here");
             return false;
         }
@@ -60,9 +62,12 @@ internal static class FileFormat
     }
 
     /// <summary>Whether a line of the text, outside of any group, says that it is a parts file.</summary>
-    public static bool NamesParts(string text) =>
+    public static bool NamesParts(string text) => Names(text, Parts);
+
+    /// <summary>Whether a line of the text, outside of any group, says that it is a file of that format.</summary>
+    public static bool Names(string text, string format) =>
         text.Split('\n').Any(line => line.StartsWith(Key, StringComparison.Ordinal)
-            && line[Key.Length..].TrimStart(' ', ':').StartsWith(Parts, StringComparison.Ordinal));
+            && line[Key.Length..].TrimStart(' ', ':').StartsWith(format, StringComparison.Ordinal));
 
     /// <summary>The text of a file of a format.</summary>
     public static string Text<T>(string format, Format<T> form, T value)

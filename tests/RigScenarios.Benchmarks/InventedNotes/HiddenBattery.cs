@@ -8,7 +8,8 @@ using UnitsNet;
 
 namespace RigScenarios.Benchmarks.InventedNotes;
 
-/// <summary>The battery and the rig behind the invented notes: what the notes don't tell, and the fit has to find. docs/field-notes.md
+/// <summary>The battery and the rig behind the invented notes: what the notes don't tell, and the fit has to find.
+/// docs/field-notes.md
 /// gives it away at its end.</summary>
 internal sealed class HiddenBattery(string scenarioFile)
 {

@@ -46,16 +46,17 @@ internal static class InventNotesCommand
         var random = new Random(seed);
         OutputFile.Write(Path.Combine(folder, "market-hall.yaml"), Notes(battery, random));
         OutputFile.Write(Path.Combine(folder, Log), InventedLog.Text(battery.Run(Logged, points: 12000), random));
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Written, of a battery with {HiddenBattery.CapacityLeftPercent} % "
-            + $"of its label, {HiddenBattery.ResistanceGrowth} times the resistance, and {HiddenBattery.LoadScale} times the draws."));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"Written, of a battery with {HiddenBattery.CapacityLeftPercent} % of its label, {HiddenBattery.ResistanceGrowth} "
+            + $"times the resistance, and {HiddenBattery.LoadScale} times the draws."));
         return 0;
     }
 
     private static string Notes(HiddenBattery battery, Random random)
     {
         var text = new StringBuilder("""
-            # Six weeks with the brick of the market hall: what somebody wrote down in the evening, and one log of a meter on its cable.
-            # Invented, as the log is: made by a command from a battery whose true values stand at the end of docs/field-notes.md.
+            # Six weeks with the brick of the market hall: what was written down in the evening, and a log of a meter on its cable.
+            # Invented, as the log is: by a command, from a battery whose true values stand at the end of docs/field-notes.md.
             # The question: does this brick last the morning in the market hall?
             rigscenarios: field notes 1
             note: Invented demo notes; no real production, place or product is meant.

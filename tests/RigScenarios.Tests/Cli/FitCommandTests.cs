@@ -45,7 +45,8 @@ public class FitCommandTests
         Assert.NotNull(battery.LoadScale);
         // The kit has one brick: the other builds run on the same one.
         Assert.Equal(battery with { Charge = null }, written.Builds["hand"].Battery with { Charge = null });
-        var answer = RigAnswer.Of(written, "tripod", ["morning"], AnswerOptions.EndOnly, cancellation: TestContext.Current.CancellationToken);
+        var answer = RigAnswer.Of(written, "tripod", ["morning"], AnswerOptions.EndOnly,
+            cancellation: TestContext.Current.CancellationToken);
         Assert.Equal(day.GetProperty("verdict").GetString(), answer.Of(QuestionKind.Power)!.Verdict.InWords());
         Assert.Equal(day.GetProperty("reserve_h").GetDouble(), answer.Tightest.Reserve.Time.Hours, 1e-3);
         Assert.Contains(" of this battery.", AnswerSentences.Questions(answer)[0].Words, StringComparison.Ordinal);
@@ -99,7 +100,8 @@ public class FitCommandTests
     {
         using var folder = new TemporaryFolder();
         var notes = folder.Write("n.yaml", $"rigscenarios: field notes 1\nlogs:\n  one: {{file: nothing.csv, air: 3 °C}}\n");
-        var (code, _, error) = await ConsoleRun.RunAsync("fit", notes, "--scenario", Repository.Data("scenarios", "market-hall.yaml"));
+        var (code, _, error) = await ConsoleRun.RunAsync("fit", notes, "--scenario",
+            Repository.Data("scenarios", "market-hall.yaml"));
         Assert.Equal(2, code);
         Assert.Contains("nothing.csv", error, StringComparison.Ordinal);
     }

@@ -142,7 +142,7 @@ public sealed class HostileInputTests(ITestOutputHelper output)
         using var folder = new TemporaryFolder();
         var path = folder.Write("scenario.yaml", SmallScenario.Text());
         var problem = Assert.Single(ScenarioFile.CheckParts(path));
-        Assert.Contains("the other kind of file", problem.Problem, StringComparison.Ordinal);
+        Assert.Contains("another kind of file", problem.Problem, StringComparison.Ordinal);
         Assert.False(ScenarioFile.IsPartsFile(path));
         Assert.True(ScenarioFile.IsPartsFile(Repository.PartsFiles[0]));
     }

@@ -4,6 +4,7 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using Json.Schema;
 using RigScenarios.Files;
+using RigScenarios.Fits.Notes;
 using RigScenarios.Scenarios;
 using YamlDotNet.Core;
 using YamlDotNet.RepresentationModel;
@@ -16,6 +17,8 @@ public sealed partial class JsonSchemaTests
 
     private static readonly JsonSchema Parts = JsonSchema.FromText(PartsFile.JsonSchema);
 
+    private static readonly JsonSchema FieldNotes = JsonSchema.FromText(FieldNotesFile.JsonSchema);
+
     [Fact]
     public void The_published_scenario_schema_is_the_one_that_the_reader_uses() =>
         IsPublished("scenario.schema.json", ScenarioFile.JsonSchema);
@@ -25,8 +28,14 @@ public sealed partial class JsonSchemaTests
         IsPublished("parts.schema.json", PartsFile.JsonSchema);
 
     [Fact]
+    public void The_published_schema_of_field_notes_is_the_one_that_the_reader_uses() =>
+        IsPublished("field-notes.schema.json", FieldNotesFile.JsonSchema);
+
+    [Fact]
     public void Every_data_file_fits_its_schema()
     {
+        foreach (var file in Repository.FieldNotesFiles)
+            Assert.True(Fits(FieldNotes, File.ReadAllText(file)), file);
         foreach (var file in Repository.ScenarioFiles)
             Assert.True(Fits(Scenario, File.ReadAllText(file)), file);
         foreach (var file in Repository.PartsFiles)
@@ -67,7 +76,7 @@ public sealed partial class JsonSchemaTests
     [Fact]
     public void Every_field_tells_an_editor_what_it_is()
     {
-        foreach (var text in (string[])[ScenarioFile.JsonSchema, PartsFile.JsonSchema])
+        foreach (var text in (string[])[ScenarioFile.JsonSchema, PartsFile.JsonSchema, FieldNotesFile.JsonSchema])
             Describes(JsonNode.Parse(text)!, "");
     }
 

@@ -16,7 +16,8 @@ internal sealed class FileMutator
     /// <param name="data">The folder data/ of the checkout.</param>
     public FileMutator(string data)
     {
-        files = [.. Directory.EnumerateFiles(data, "*.yaml", SearchOption.AllDirectories).Order(StringComparer.Ordinal)
+        files = [.. new[] { "parts", "scenarios" }
+            .SelectMany(folder => Directory.EnumerateFiles(Path.Combine(data, folder), "*.yaml").Order(StringComparer.Ordinal))
             .Select(path => (Path.GetRelativePath(data, path).Replace('\\', '/'), File.ReadAllText(path)))];
         var texts = new TextChanges([.. files.Select(file => file.Text)]);
         changes =

@@ -7,7 +7,8 @@ namespace RigScenarios.Answers.Fitted;
 /// <summary>What a fit says, in sentences: the same in every face, changed here and nowhere else.</summary>
 public static class FitSentences
 {
-    /// <summary>What the battery is: "Your battery holds 86 % of its label (80 to 92)." and how it resists, what the devices draw.
+    /// <summary>What the battery is: "Your battery holds 86 % of its label (80 to 92)." and how it resists, what the devices
+    /// draw.
     /// The answer, first.</summary>
     /// <param name="answer">The answer.</param>
     public static IReadOnlyList<string> Battery(FittedAnswer answer)
@@ -78,10 +79,12 @@ public static class FitSentences
         var result = answer.Result;
         return
         [
-            .. result.Found ? [] : (string[])["The best values were not found: take these figures for a hint, and look for a slip "
+            .. result.Found ? [] : (string[])["The best values were not found: take these figures for a hint, and look for a "
+                + "slip "
                 + "in the notes."],
             .. result.Inseparable.Select(Pair),
-            .. result.FarFromPrior.Select(unknown => $"{AnswerSentences.Upper(Thing(unknown))} far from what label, parts and age "
+            .. result.FarFromPrior.Select(unknown =>
+                $"{AnswerSentences.Upper(Thing(unknown))} far from what label, parts and age "
                 + "say. Is it the battery of the scenario, and are the parts' figures right?"),
             .. result.Inflation > 1 ? [Scatter(result.Inflation)] : (string[])[],
         ];
@@ -123,7 +126,8 @@ public static class FitSentences
         $"The data scatter {times:0.0} times as much as they usually do; everything here is told that much wider.");
 
     private static string Likely(double chance) =>
-        string.Create(CultureInfo.InvariantCulture, $"It lasts until wrap with a chance of about {Math.Round(chance / 5) * 5:0} %.");
+        string.Create(CultureInfo.InvariantCulture,
+            $"It lasts until wrap with a chance of about {Math.Round(chance / 5) * 5:0} %.");
 
     private static string Estimate(FitEstimate estimate) => estimate.Unknown.Kind switch
     {
@@ -182,9 +186,9 @@ public static class FitSentences
             .. reading.Parts.Count > 1 ? ["what follows a charge left out"] : (string[])[],
         ];
         var off = Math.Sqrt(log.BlockMisses.Select(miss => miss * miss).DefaultIfEmpty(0).Average());
-        return string.Create(CultureInfo.InvariantCulture, $"{log.Log}: {reading.Rows.Count} rows of "
-            + $"{AnswerTimes.Length(UnitsNet.Duration.FromSeconds(reading.Rows.LengthSeconds))} count as {log.Blocks} voltages that are "
-            + $"independent of each other; they miss the prediction by {off:0.0} times what is usual")
+        var length = AnswerTimes.Length(UnitsNet.Duration.FromSeconds(reading.Rows.LengthSeconds));
+        return string.Create(CultureInfo.InvariantCulture, $"{log.Log}: {reading.Rows.Count} rows of {length} count as "
+            + $"{log.Blocks} voltages that are independent of each other; they miss the prediction by {off:0.0} times what is usual")
             + (done.Count > 0 ? $"; {string.Join(", ", done)}." : ".");
     }
 
@@ -195,11 +199,12 @@ public static class FitSentences
     }
 
     private static string Missed(NoteMiss miss) => string.Create(CultureInfo.InvariantCulture,
-        $"it {(miss.Deleted < 0 ? "lasted less or showed less" : "lasted longer or showed more")} than all others together say, by "
-        + $"{Math.Abs(miss.Deleted):0.0} times what is usual");
+        $"it {(miss.Deleted < 0 ? "lasted less or showed less" : "lasted longer or showed more")} than all others together say, "
+            + $"by {Math.Abs(miss.Deleted):0.0} times what is usual");
 
     private static string Pair(InseparablePair pair) => $"Either {Side(pair.First, pair.FirstIsMore)} or "
-        + $"{Side(pair.Second, pair.SecondIsMore)}: the data fix only the two together, and both intervals rest on what was assumed "
+        + $"{Side(pair.Second, pair.SecondIsMore)}: the data fix only the two together, and both intervals rest on what was "
+            + "assumed "
         + $"before. {WouldTell(pair)}";
 
     private static string WouldTell(InseparablePair pair)
@@ -208,7 +213,8 @@ public static class FitSentences
         var load = both.Where(unknown => unknown.Kind == UnknownKind.Load).ToList();
         var isCapacity = both.Any(unknown => unknown.Kind == UnknownKind.Capacity);
         if (load is [{ Of: null }] && isCapacity)
-            return "A meter on the cable, a capacity test or a load that is known would tell; another run at another load would not, "
+            return "A meter on the cable, a capacity test or a load that is known would tell; another run at another load "
+                + "would not, "
                 + "for one scale stands for all devices.";
         if (load.Count > 0)
             return $"A meter on the {string.Join(" or the ", load.Select(unknown => unknown.Of is { } device

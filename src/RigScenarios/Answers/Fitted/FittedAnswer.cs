@@ -18,7 +18,8 @@ public sealed record FittedAnswer
     /// <summary>The scenario with the fitted values in the fields of its battery.</summary>
     public required Scenario Fitted { get; init; }
 
-    /// <summary>One standard deviation of the runtime that the fit leaves, as a share: of the battery, and of what no two days have
+    /// <summary>One standard deviation of the runtime that the fit leaves, as a share: of the battery, and of what no two days
+    /// have
     /// in common. The model's own error is not in it.</summary>
     public required Ratio KnownTo { get; init; }
 
@@ -37,7 +38,8 @@ public sealed record FittedAnswer
     /// <param name="today">The day for journeys without a date.</param>
     /// <param name="progress">Told how far it is, 0…1; null for nobody.</param>
     /// <param name="cancellation">Stops it.</param>
-    /// <exception cref="ScenarioProblemsException">A log can't be used, there is no such day, or the notes say nothing that can be
+    /// <exception cref="ScenarioProblemsException">A log can't be used, there is no such day, or the notes say nothing that can
+    /// be
     /// fitted.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static FittedAnswer Of(NotedBattery noted, IReadOnlyList<string> days, DateOnly? today = null,

@@ -25,8 +25,10 @@ public static class NoteWords
             NoteAssumptionKind.End =>
                 $"The battery or what the camera needs ended it, whichever comes first ({names}). \"ended-by\" says which.",
             NoteAssumptionKind.Off => $"Devices that are not named were off ({names}). \"others\" says otherwise.",
-            NoteAssumptionKind.Clock => $"Times are good to about 3 min, as people round them ({names}). \"clock-within\" says otherwise.",
-            _ => "What the scenario says of the battery comes from an earlier fit. It is put aside, so that no note counts twice.",
+            NoteAssumptionKind.Clock =>
+                $"Times are good to about 3 min, as people round them ({names}). \"clock-within\" says otherwise.",
+            _ => "What the scenario says of the battery comes from an earlier fit. It is put aside, so that no note counts "
+                + "twice.",
         };
     }
 

@@ -9,7 +9,7 @@ public static class FieldNotesFile
 {
     /// <summary>The JSON Schema (2020-12) of field notes.</summary>
     public static string JsonSchema =>
-        FileFormat.Schema(FieldNotesFormat.Name, FieldNotesFormat.Whole, "RigScenarios field notes");
+        FileFormat.Schema(FileFormat.FieldNotes, FieldNotesFormat.Whole, "RigScenarios field notes");
 
     /// <summary>Reads field notes with their scenario.</summary>
     /// <param name="path">The file: YAML, or a table whose name ends in <c>.csv</c>.</param>
@@ -49,15 +49,24 @@ public static class FieldNotesFile
         return TextFile.Take(text, log) is { } taken ? Checked(taken, path, scenario, build, log) : (null, log.Problems);
     }
 
+    /// <summary>Whether a file says that it holds field notes, or is a table, so that a command can take every kind.</summary>
+    /// <param name="path">The file.</param>
+    public static bool IsFieldNotes(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        return path.EndsWith(".csv", StringComparison.OrdinalIgnoreCase)
+            || (TextFile.Read(path, new ReadLog(path)) is { } text && FileFormat.Names(text, FileFormat.FieldNotes));
+    }
+
     /// <summary>Field notes as the text of a file.</summary>
     /// <param name="notes">The notes.</param>
-    public static string Text(FieldNotes notes) => FileFormat.Text(FieldNotesFormat.Name, FieldNotesFormat.Whole, notes);
+    public static string Text(FieldNotes notes) => FileFormat.Text(FileFormat.FieldNotes, FieldNotesFormat.Whole, notes);
 
     private static (NotedBattery? Noted, IReadOnlyList<Diagnostic> Problems) Checked(string text, string path, string? scenario,
         string? build, ReadLog log)
     {
         var notes = path.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) ? NotesTable.Read(text, log)
-            : FileFormat.TryReadText(text, FieldNotesFormat.Name, FieldNotesFormat.Whole, log, out var read) ? read : null;
+            : FileFormat.TryReadText(text, FileFormat.FieldNotes, FieldNotesFormat.Whole, log, out var read) ? read : null;
         if (notes is null)
             return (null, log.Problems);
         notes = notes with { Build = build ?? notes.Build };
@@ -66,7 +75,8 @@ public static class FieldNotesFile
         if (file is null)
         {
             log.Error("scenario", "No scenario is named, so that nobody knows what the devices draw.",
-                "the path of a scenario file from the folder of the notes, such as \"scenario: my-rig.yaml\"; or --scenario FILE");
+                "the path of a scenario file from the folder of the notes, such as \"scenario: my-rig.yaml\"; or --scenario "
+                    + "FILE");
             return (null, log.Problems);
         }
         var (rig, problems) = ScenarioFile.TryRead(file);

@@ -8,8 +8,6 @@ namespace RigScenarios.Fits.Notes;
 /// <summary>How field notes stand in a file.</summary>
 internal static class FieldNotesFormat
 {
-    public const string Name = "field notes 1";
-
     private static readonly DurationFormat Times = new(Duration.FromMinutes(1), Duration.FromHours(240), "4 h 10 min");
 
     private static readonly DurationFormat Lengths = new(Duration.FromMinutes(0.1), Duration.FromHours(48), "1 h 30 min");

@@ -13,7 +13,8 @@ public static class FittedScenario
     private const double LeastGrowth = 0.5, MostGrowth = 20;
     private const double LeastScale = 0.3, MostScale = 3;
 
-    /// <summary>The scenario of the notes with the fitted values: in the build of the notes, and wherever else the same battery is
+    /// <summary>The scenario of the notes with the fitted values: in the build of the notes, and wherever else the same battery
+    /// is
     /// meant, because the kit has only one of it.</summary>
     /// <param name="noted">The notes.</param>
     /// <param name="result">The fit.</param>

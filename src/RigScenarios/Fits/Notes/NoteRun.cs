@@ -134,7 +134,8 @@ internal static class NoteRun
     {
         var all = uses.ToList();
         return DeviceUse.Of(
-            all.Sum(one => one.Share * one.Use.Off.DecimalFractions), all.Sum(one => one.Share * one.Use.Standby.DecimalFractions),
+            all.Sum(one => one.Share * one.Use.Off.DecimalFractions),
+            all.Sum(one => one.Share * one.Use.Standby.DecimalFractions),
             all.Sum(one => one.Share * one.Use.Record.DecimalFractions));
     }
 

@@ -22,7 +22,8 @@ public sealed record NotedBattery(FieldNotes Notes, Scenario Scenario, string Sc
             throw new ScenarioProblemsException([new Diagnostic(Severity.Error, scenarioFile, TextPlace.None, "builds",
                 $"The scenario has no build \"{build}\".", string.Join(", ", scenario.Builds.Keys),
                 NearestName.To(build, scenario.Builds.Keys))]);
-        return new NotedBattery(new FieldNotes { Build = build }, scenario, scenarioFile, Path.GetDirectoryName(scenarioFile) ?? "");
+        return new NotedBattery(new FieldNotes { Build = build }, scenario, scenarioFile,
+            Path.GetDirectoryName(scenarioFile) ?? "");
     }
 
     /// <summary>The build of notes and logs that name none.</summary>

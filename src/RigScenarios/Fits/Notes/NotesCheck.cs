@@ -74,7 +74,8 @@ internal static class NotesCheck
     private static void EndedBy(Scenario scenario, Build build, string device, string path, ReadLog log)
     {
         if (!build.Devices.ContainsKey(device))
-            log.Error(path, $"The build has no device \"{device}\".", string.Join(", ", build.Devices.Keys.Prepend(Build.BatteryFeed)),
+            log.Error(path, $"The build has no device \"{device}\".",
+                string.Join(", ", build.Devices.Keys.Prepend(Build.BatteryFeed)),
                 log.Nearest(device, build.Devices.Keys.Prepend(Build.BatteryFeed)));
         else if (scenario.PartOf(device)?.Voltage?.Minimum is null)
             log.Error(path, $"The least voltage of \"{device}\" is not known, so nobody can say when it stops.",

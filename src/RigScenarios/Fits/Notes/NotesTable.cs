@@ -69,7 +69,8 @@ internal static class NotesTable
         if (cells.Count > columns.Count)
             log.Error(new TextPlace(line, cells[columns.Count].Column), $"notes.{number}",
                 $"This line has {cells.Count} cells, the first line {columns.Count}.",
-                "as many cells as columns; a cell with a separator in it in double quotes, such as \"record 50 %, standby 20 %\"");
+                "as many cells as columns; a cell with a separator in it in double quotes, such as \"record 50 %, standby 20 "
+                    + "%\"");
         var (fields, devices) = (new List<MapEntry>(), new List<MapEntry>());
         var name = $"note-{number}";
         var at = new TextPlace(line, 1);

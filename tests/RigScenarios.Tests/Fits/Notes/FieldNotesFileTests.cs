@@ -30,8 +30,8 @@ public sealed partial class FieldNotesFileTests
         var file = Read("notes.yaml", """
             rigscenarios: field notes 1
             notes:
-              tuesday: {date: 2026-11-10, air: 3 °C, build: shoulder, devices: {camera: record 60 %, monitor: on}, lasted: 4 h 10 min,
-                remark: rain}
+              tuesday: {date: 2026-11-10, air: 3 °C, build: shoulder, devices: {camera: record 60 %, monitor: on},
+                lasted: 4 h 10 min, remark: rain}
               friday:
                 {date: 2026-11-13, air: 12 °C, build: tripod, devices: {camera: record 40 %, monitor: on},
                  still-running-after: 3 h, shown: 35 %, remark: wrap came first}
@@ -132,7 +132,8 @@ public sealed partial class FieldNotesFileTests
     [Fact]
     public void A_table_tells_its_cell()
     {
-        var (noted, problems) = Try("notes.csv", "name,air,lastet,devices.camera\none,3 °C,4 h,record\ntwo,cold,2 h,recrd,1\none,,,\n",
+        var (noted, problems) = Try("notes.csv",
+            "name,air,lastet,devices.camera\none,3 °C,4 h,record\ntwo,cold,2 h,recrd,1\none,,,\n",
             MarketHall);
         Assert.Null(noted);
         Snapshot.Match(string.Join('\n', problems.Select(problem => problem.ToString())
@@ -152,7 +153,8 @@ public sealed partial class FieldNotesFileTests
     {
         using var folder = new TemporaryFolder();
         var rig = SmallScenario.Text().Replace("kit: {", "kit: {other: {part: flat}, ", StringComparison.Ordinal)
-            .Replace("days:", "  two: {stance: hand, battery: {item: other}, devices: {camera: {}}}\ndays:", StringComparison.Ordinal);
+            .Replace("days:", "  two: {stance: hand, battery: {item: other}, devices: {camera: {}}}\ndays:",
+                StringComparison.Ordinal);
         var file = folder.Write("rig.yaml", rig);
         var (noted, problems) = FieldNotesFile.TryReadText("""
             rigscenarios: field notes 1

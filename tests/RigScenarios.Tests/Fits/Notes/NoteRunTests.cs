@@ -51,7 +51,8 @@ public sealed class NoteRunTests
     {
         using var folder = new TemporaryFolder();
         var noted = Read(folder, "devices: {camera: record}, ended-by: camera",
-            SmallScenario.Text(parts: "").Replace("standby: 10 W, record: 20 W}", "standby: 10 W, record: 20 W}, voltage: {minimum: 8 V}",
+            SmallScenario.Text(parts: "").Replace("standby: 10 W, record: 20 W}",
+                "standby: 10 W, record: 20 W}, voltage: {minimum: 8 V}",
                 StringComparison.Ordinal));
         var run = NoteRun.Of(noted, noted.Notes.Notes["one"]);
         Assert.Equal(8, run.Cutoff!.Value.Volts, 1e-3);
@@ -89,7 +90,8 @@ public sealed class NoteRunTests
     public void What_the_scenario_says_of_the_age_is_believed_before()
     {
         using var folder = new TemporaryFolder();
-        var noted = Read(folder, "devices: {camera: record}", SmallScenario.Text(battery: ", capacity-left: 80 %, resistance-growth: 1.4"));
+        var noted = Read(folder, "devices: {camera: record}",
+            SmallScenario.Text(battery: ", capacity-left: 80 %, resistance-growth: 1.4"));
         var priors = NotedProblem.Of(noted).Problem.Priors;
         Assert.Equal(Math.Log(0.8), priors.Capacity.Mean, 1e-12);
         Assert.Equal(Math.Log(1.4), priors.Resistance.Mean, 1e-12);
@@ -115,7 +117,8 @@ public sealed class NoteRunTests
         var problem = NotedProblem.Of(noted).Problem;
         // Nothing may move: what the note asks of the battery as its label has it.
         var still = new NormalPrior(0, 1e-6);
-        var fixedProblem = new FitProblem(problem.Pack, problem.Priors with { Capacity = still, Resistance = still, Load = still },
+        var fixedProblem = new FitProblem(problem.Pack,
+            problem.Priors with { Capacity = still, Resistance = still, Load = still },
             problem.Notes);
         return BatteryFit.Find(fixedProblem, null, TestContext.Current.CancellationToken).Notes[0].Predicted.Hours;
     }
