@@ -197,11 +197,8 @@ public sealed partial class FieldNotesFileTests
         }
     }
 
-    private static string Note(string devices) => $$"""
-        rigscenarios: field notes 1
-        notes:
-          one: {lasted: 3 h, devices: {{{devices}}}}
-        """;
+    private static string Note(string devices) =>
+        $"rigscenarios: field notes 1\nnotes:\n  one: {{lasted: 3 h, devices: {{{devices}}}}}\n";
 
     private static string Example(string language)
     {
