@@ -52,6 +52,7 @@ internal static class RigAnswerJson
         WriteValue(json, "assumed",
             answer.Assumed.Select(assumed => new { path = assumed.Field, name = assumed.Name, value = assumed.Value,
             why = assumed.Why, source = Source(assumed) }));
+        WriteValue(json, "age", answer.Answer is { } aged ? AgeOfAnswer.Lines(aged) : []);
         if (answer.Answer is { } first)
         {
             json.WritePropertyName("first");

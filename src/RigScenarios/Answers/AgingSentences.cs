@@ -11,7 +11,7 @@ public static class AgingSentences
 {
     /// <summary>How far the published fits were off on measured cells that none of them was fitted to (docs/aging.md).</summary>
     public const string MeasuredCells =
-        "Held against eleven measured cells, nothing fitted: within 5 points for cells that only stood (32 to 55 °C, 300 days), "
+        "Held against eleven measured cells, nothing fitted: within 5 points after 7 to 10 months of standing (32 to 55 °C), "
         + "and up to 13 points too low for good cells after 200 full cycles.";
 
     /// <summary>What outweighs all of it.</summary>

@@ -26,6 +26,10 @@ public sealed class OwnRigAgeTests(Chromium chromium)
         // What the words make of it stands where nothing was measured.
         await Assertions.Expect(page.Locator("#capacity-left")).ToHaveAttributeAsync("placeholder",
             new System.Text.RegularExpressions.Regex(@"^[4-9]\d(\.\d)? % \(assumed\)$"));
+        // What the answer makes of it stands beside the questions: the band, how far off the fits are, and to measure it.
+        await Assertions.Expect(page.Locator("#age-told")).ToContainTextAsync("Other published fits say");
+        await Assertions.Expect(page.Locator("#age-told")).ToContainTextAsync("eleven measured cells");
+        await Assertions.Expect(page.Locator("#age-told")).ToContainTextAsync("A measured capacity outweighs any fit");
         await Form.SaveAsync(page, "old.yaml");
         var (scenario, problems) = ScenarioFile.TryRead(Path.Combine(visit.Server.Rigs, "old.yaml"));
         Assert.Empty(problems.Where(problem => problem.Severity == RigScenarios.Scenarios.Severity.Error));
@@ -38,6 +42,7 @@ public sealed class OwnRigAgeTests(Chromium chromium)
         foreach (var field in (string[])["age-place", "age-kept"])
             await Form.Field(page, field).Locator("select").SelectOptionAsync("");
         await Assertions.Expect(page.Locator("#age-until")).ToHaveValueAsync("");
+        await Assertions.Expect(page.Locator("#age-told")).ToBeHiddenAsync();
         visit.AssertQuiet();
     }
 

@@ -1,5 +1,6 @@
 // The page "Start with your own rig": fetches what there is to choose from and connects the sections of the form.
 import { byId } from "../shared/elements.js";
+import { el } from "../shared/parts.js";
 import { Answer } from "./answer.js";
 import { ask } from "../shared/program.js";
 import { askedFields, askedQuestions, fieldOfEdit } from "./asked.js";
@@ -65,6 +66,7 @@ function connect(rig, knowledge, form) {
     wiring.show(detail.wiring);
     choice.show(detail);
     fields.answered(detail);
+    tellAge(detail.age ?? []);
     day.showProblems(detail.problems);
     problems.show(detail.problems);
   });
@@ -74,4 +76,11 @@ function connect(rig, knowledge, form) {
     else answer.view.tellAway(`${found.map(inWords).join(" ")} What you entered is kept in this window.`);
   });
   rig.addEventListener("saved", () => showPlace(rig));
+}
+
+// Beside the questions: what the answer makes of the battery's age.
+/** @param {string[]} lines */
+function tellAge(lines) {
+  byId("age-told").replaceChildren(...lines.map((line) => el("li", {}, line)));
+  byId("age-told").hidden = lines.length === 0;
 }
