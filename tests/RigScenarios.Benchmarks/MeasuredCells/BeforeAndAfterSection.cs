@@ -22,9 +22,9 @@ internal static class BeforeAndAfterSection
 
             Before: one well, and a table that takes charge away by temperature alone, fitted on the discharges at C/2. That is
             still what a battery gets whose file has its own cold table or its own resistances and says nothing of wells. It was
-            held against the rig with {MeasuredCellModel.FormerWattsPerKelvin:F2} W/K, from the rise of one discharge;
-            with the heat as it is now known, a part of its error goes the other way. Own voltage: that of this cell, from C/20 at
-            25 °C, with {own.CapacityAmpereHours:F2} Ah. Errors of charge, energy in %.
+            held against the rig with {MeasuredCellModel.FormerWattsPerKelvin:F2} W/K, from the rise of one discharge; a part
+            of its error at large currents was that heat, the rest no table by temperature can mend. Own voltage: that of this
+            cell, from C/20 at 25 °C, with {own.CapacityAmpereHours:F2} Ah. Errors of charge, energy in %.
 
 
             """);

@@ -64,7 +64,9 @@ internal static class ChangingLoadSection
 
         text.Append("""
 
-            CHECK TEXT
+            At 25 and -20 °C the model runs as long as the record. At 0 and -10 °C it still ends at a peak, too early: a
+            resistance that grows with the cold alike at every current is too much for a short peak of 2C and more. Between
+            the loads its voltage is too low in the cold. A camera stays below 1C, where the first table holds.
 
             """);
     }

@@ -32,12 +32,12 @@ internal sealed record LeftOut(double ChamberCelsius, CellSet Set)
                 ActivationKilojoules = row.Number("activation_kJ_per_mol"),
             }))];
 
-    /// <summary>Fits each of them again and writes the file.</summary>
-    public static void Refit(string folder)
+    /// <summary>Fits each of them again: the text of the file.</summary>
+    public static string Refitted(string folder)
     {
         var measured = MeasuredDischarge.Read(folder);
         var text = new StringBuilder(Columns).Append('\n');
-        var fit = new LeftOutFit(measured, OwnOpenCircuit.Read(folder));
+        var fit = new LeftOutFit(measured, folder);
         foreach (var chamber in measured.Select(one => one.ChamberCelsius).Distinct())
         {
             var set = fit.Without(chamber);
@@ -46,7 +46,7 @@ internal sealed record LeftOut(double ChamberCelsius, CellSet Set)
                 + $"{set.Usable[1].Fraction:G6},{set.OhmAmpereHours:G6},{set.ActivationKilojoules:G6}\n");
         }
 
-        OutputFile.Write(Path.Combine(folder, FileName), text.ToString());
+        return text.ToString();
     }
 
     /// <summary>The discharges that the values have not seen, as they predict them.</summary>

@@ -23,7 +23,7 @@ internal static class MeasuredCellsCommand
 
         var folder = arguments.Length > 0 ? arguments[0] : MeasuredDischarge.FindFolder(Environment.CurrentDirectory);
         if (refits)
-            LeftOut.Refit(folder);
+            OutputFile.Write(Path.Combine(folder, LeftOut.FileName), LeftOut.Refitted(folder));
         var text = MeasuredCellsPage.Of(folder);
         if (arguments.Length == 2)
             OutputFile.Write(arguments[1], text);

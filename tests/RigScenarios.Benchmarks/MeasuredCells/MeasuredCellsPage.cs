@@ -92,11 +92,10 @@ internal static class MeasuredCellsPage
             values are borrowed from this cell) and a load that changes come on top. For a constant power, which is what a camera
             draws, the error of the runtime is that of the energy.
 
-            At 40 °C it is {PageText.Percent(warm.Min(row => row.ChargeError))} to
-            {PageText.Percent(warm.Max(row => row.ChargeError))} % too long for this cell: from that set on, the second that was
-            measured, the cell gave 3 % less than in the first, at 25 °C. Its rested voltages agree down to half charge and part below, so
-            that looks like age, not like temperature. The low-rate capacity contains it: a new cell may give up to 3 % more at
-            10 °C and below.
+            At 40 °C the charge is {PageText.Percent(warm.Min(row => row.ChargeError))} to {PageText.Percent(warm.Max(row => row.ChargeError))} % too much for this cell: from that set on,
+            the second that was measured, it gave 3 % less than in the first, at 25 °C. Its rested voltages agree down to half
+            charge and part below, so that looks like age, not like temperature. The low-rate capacity contains it: a new cell
+            may give up to 3 % more at 10 °C and below.
 
             """);
     }

@@ -4,39 +4,57 @@ namespace RigScenarios.Checks.Batteries;
 
 /// <summary>
 /// A vehicle's load on the measured cell, second by second, with peaks of up to 6C and currents into the cell. Nothing was fitted
-/// on it. Not claimed: in the cold the model ends at a peak, far too early.
+/// on it. Not claimed: at 0 and -10 °C the model ends at a peak, too early.
 /// </summary>
 [Source(SourceKind.OpenData, MeasuredCell.Citation)]
 public class DriveCycleChecks
 {
     private static readonly IReadOnlyList<DriveCycle> Cycles = DriveCycle.Read(MeasuredCell.Folder, MeasuredCell.Model);
+    private static readonly IReadOnlyList<DriveCycle> WithOwnVoltage =
+        DriveCycle.Read(MeasuredCell.Folder, MeasuredCell.WithOwnVoltage);
 
-    // In mV, as far as the model runs; 1 mV, the digit of the record.
+    // In mV over the whole record; 1 mV, the digit of the record. The defaults, then with the cell's own open-circuit voltage.
     [Theory]
-    [InlineData(25, 41)]
-    [InlineData(0, 55)]
-    [InlineData(-10, 79)]
-    [InlineData(-20, 87)]
-    public void Voltage_is_off_by_what_is_stated(double chamber, double millivolts) =>
-        Assert.Equal(millivolts, 1000 * At(chamber).VoltsRms, 1.0);
-
-    // At 25 °C both run to the end of the record: the same charge, so only the energy says anything.
-    [Fact]
-    public void At_25_degrees_the_model_runs_as_long_and_gives_one_percent_too_much_energy()
+    [InlineData(25, 33, 28)]
+    [InlineData(0, 55, 80)]
+    [InlineData(-10, 74, 91)]
+    [InlineData(-20, 100, 111)]
+    public void Voltage_is_off_by_what_is_stated(double chamber, double millivolts, double withOwn)
     {
-        Assert.True(At(25).Outlasts);
-        StatedError.Holds(At(25).PredictedWattHours, 9.08, 1.0, 0.2);
+        Assert.Equal(millivolts, 1000 * At(Cycles, chamber).VoltsRms, 1.0);
+        Assert.Equal(withOwn, 1000 * At(WithOwnVoltage, chamber).VoltsRms, 1.0);
+        Assert.Equal(1, At(Cycles, chamber).Followed);
     }
 
-    // Charge and energy to 2.8 V: 2.357 Ah and 7.82 Wh at 0 °C, 2.133 and 6.79 at -10, 1.593 and 5.00 at -20.
+    // mV with the cell's own open-circuit voltage, which ends otherwise below 2.8 V there: 8 mV.
     [Theory]
-    [InlineData(0, 2.357, -35.9, 7.82, -33.8)]
-    [InlineData(-10, 2.133, -42.2, 6.79, -40.5)]
-    [InlineData(-20, 1.593, -14.6, 5.00, -14.7)]
-    public void In_the_cold_it_ends_early_by_what_is_stated(double chamber, double ampereHours, double charge,
-        double wattHours, double energy)
+    [Source(SourceKind.IndependentProgram,
+        "independent solver (SciPy DOP853) of the same equations on the same record; root mean square in its output")]
+    [InlineData(25, 27)]
+    [InlineData(0, 78)]
+    [InlineData(-10, 84)]
+    [InlineData(-20, 109)]
+    public void Voltage_is_as_far_off_as_another_program_finds(double chamber, double millivolts) =>
+        Assert.Equal(millivolts, 1000 * At(WithOwnVoltage, chamber).VoltsRms, 8.0);
+
+    // Where both run to the end of the record, the charge is the same and only the energy says anything: 9.08 Wh at 25 °C, 5.00 at -20.
+    [Theory]
+    [InlineData(25, 9.08, 0.4)]
+    [InlineData(-20, 5.00, 0.2)]
+    public void At_25_and_minus_20_degrees_the_model_runs_as_long(double chamber, double wattHours, double percent)
     {
-        var cycle = At(chamber);
+        Assert.True(At(Cycles, chamber).Outlasts);
+        StatedError.Holds(At(Cycles, chamber).PredictedWattHours, wattHours, percent, 0.2);
+    }
+
+    // Charge and energy to 2.8 V: 2.357 Ah and 7.82 Wh at 0 °C, 2.133 and 6.79 at -10.
+    [Theory]
+    [InlineData(0, 2.357, -17.2, 7.82, -15.9)]
+    [InlineData(-10, 2.133, -39.7, 6.79, -37.6)]
+    public void Between_it_ends_early_by_what_is_stated(double chamber, double ampereHours, double charge, double wattHours,
+        double energy)
+    {
+        var cycle = At(Cycles, chamber);
         Assert.False(cycle.Outlasts);
         Assert.Equal(ampereHours, cycle.AmpereHours, 0.001);
         Assert.Equal(wattHours, cycle.WattHours, 0.006);
@@ -44,5 +62,6 @@ public class DriveCycleChecks
         StatedError.Holds(cycle.PredictedWattHours, wattHours, energy, 0.5);
     }
 
-    private static DriveCycle At(double chamber) => Cycles.Single(cycle => cycle.ChamberCelsius == chamber);
+    private static DriveCycle At(IReadOnlyList<DriveCycle> cycles, double chamber) =>
+        cycles.Single(cycle => cycle.ChamberCelsius == chamber);
 }

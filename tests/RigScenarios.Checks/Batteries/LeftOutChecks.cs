@@ -9,27 +9,41 @@ public class LeftOutChecks
     private static readonly IReadOnlyList<LeftOut> Fits = LeftOut.Read(MeasuredCell.Folder);
     private static readonly OwnOpenCircuit Own = OwnOpenCircuit.Read(MeasuredCell.Folder);
 
-    public static TheoryData<bool, double> All => new(Fits.Select(fit => (fit.IsOwn, fit.ChamberCelsius)));
-
-    // What is claimed holds for a temperature that was not seen, but for the energy at C/2 and the deepest cold, which are
-    // extrapolated: there the largest error stands in the page.
+    // Largest error of charge or energy, %; with the project's open-circuit voltage, then with the cell's own. 0.15 points: the digit
+    // of the page and a bit.
     [Theory]
-    [MemberData(nameof(All))]
-    public void A_temperature_that_was_not_seen_is_predicted_within_what_is_stated(bool own, double chamber)
+    [InlineData(40, 4.3, 3.6)]
+    [InlineData(25, 1.5, 0.6)]
+    [InlineData(10, 2.8, 2.1)]
+    [InlineData(0, 2.4, 5.5)]
+    [InlineData(-10, 6.2, 2.3)]
+    [InlineData(-20, 13.2, 7.1)]
+    public void A_temperature_that_was_not_seen_is_off_by_what_is_stated(double chamber, double percent, double withOwn)
     {
-        var rows = Fits.Single(fit => fit.IsOwn == own && fit.ChamberCelsius == chamber).Predict(MeasuredCell.Discharges, Own);
-        var most = chamber == -20 && !own ? 11 : 7;
-        Assert.InRange(100 * rows.Max(row => row.Largest), 0, most);
+        var fit = Fits.Single(one => one.ChamberCelsius == chamber);
+        Assert.Equal(percent, 100 * fit.Predict(MeasuredCell.Discharges, null).Max(row => row.Largest), 0.15);
+        Assert.Equal(withOwn, 100 * fit.Predict(MeasuredCell.Discharges, Own).Max(row => row.Largest), 0.15);
     }
+
+    // An independent program, which weighed the same discharges otherwise, finds 10.5 % with the default voltage (2C at -20 °C, all
+    // else within 6.6 %) and 4.9 % with the cell's own: of the same size, so three points.
+    [Theory]
+    [Source(SourceKind.IndependentProgram, "independent fit of the same equations to the same discharges, one temperature left out; "
+        + "figures read in its output")]
+    [InlineData(false, 10.5)]
+    [InlineData(true, 4.9)]
+    public void The_worst_is_of_the_size_that_another_program_finds(bool own, double percent) =>
+        Assert.Equal(percent, 100 * Fits.SelectMany(fit => fit.Predict(MeasuredCell.Discharges, own ? Own : null))
+            .Max(row => row.Largest), 3.0);
 
     // That the values are those of least squares: none of the six can be moved, either way, without the sum growing.
     [Theory]
-    [InlineData(false, -20)]
-    [InlineData(true, 10)]
-    public void The_values_are_those_of_least_squares(bool own, double chamber)
+    [InlineData(-20)]
+    [InlineData(10)]
+    public void The_values_are_those_of_least_squares(double chamber)
     {
-        var set = Fits.Single(fit => fit.IsOwn == own && fit.ChamberCelsius == chamber).Set;
-        var fit = new LeftOutFit(MeasuredCell.Discharges, own ? Own : null);
+        var set = Fits.Single(one => one.ChamberCelsius == chamber).Set;
+        var fit = new LeftOutFit(MeasuredCell.Discharges, MeasuredCell.Folder);
         var least = fit.Squares(set, chamber);
         for (var value = 0; value < LeftOutFit.Free; value++)
         {
@@ -40,5 +54,6 @@ public class LeftOutChecks
 
     [Fact]
     [Guard]
-    public void Six_temperatures_are_left_out_with_either_voltage() => Assert.Equal(12, Fits.Count);
+    public void Each_of_six_temperatures_is_left_out_once() =>
+        Assert.Equal([-20, -10, 0, 10, 25, 40], Fits.Select(fit => fit.ChamberCelsius).Order());
 }
