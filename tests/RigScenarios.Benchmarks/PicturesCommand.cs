@@ -20,6 +20,7 @@ internal static class PicturesCommand
         ("02-battery-size-and-load-mix", "runtime-over-capacity"), ("03-the-cold", "over-ambient"),
         ("04-placement-and-balance", "rig-tripod"), ("05-one-kit-three-stances", "tipping-tripod"),
         ("06-what-fails-first", "wiring-thin-lead"), ("07-three-days-four-batteries", "batteries-over-the-days"),
+        ("09-a-batterys-life", "years-ahead"),
     ];
 
     private const string DayOfReadme = "01-one-build-one-day";

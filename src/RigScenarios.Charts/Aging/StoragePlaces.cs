@@ -19,9 +19,8 @@ public static class StoragePlaces
         {
             Slug = "storage-places",
             Title = title,
-            Caption = $"{YearsSentences.Keeping(years)} Each bar is computed, used as now; hatched: the way of now."
-                .Replace(" -", $" {Rounding.Minus}", StringComparison.Ordinal),
-            Cautions = [AgingSentences.MeasuredCells, YearsSentences.Fridge],
+            Caption = "Each bar is computed, used as now; hatched: the way of now.",
+            Cautions = [YearsSentences.Fridge],
             Value = new ChartAxis("time until 80 % is left", "years") { FromZero = true },
             Bars = [.. years.Storage.Select(way => Bar(way, years.From))],
         }.ToFigure();

@@ -32,8 +32,8 @@ public static class YearsAheadChart
         {
             Slug = "years-ahead",
             Title = title,
-            Caption = $"{YearsSentences.Lasting(years)} The pale area: {Band}, and no bound on what a battery may do."
-                .Replace(" -", $" {Rounding.Minus}", StringComparison.Ordinal),
+            Caption = $"The pale area: {Band}, and no bound on what a battery may do. Marked where they lie within these years: the "
+                + "first day that does not last, and 80 % of the capacity.",
             Cautions = [AgingSentences.MeasuredCells, AgingSentences.Measure],
             X = new ChartAxis($"time from {YearsSentences.Month(years.From)}", "years"),
             Panels = [Capacity(one), Resistance(one), Runtime(years)],

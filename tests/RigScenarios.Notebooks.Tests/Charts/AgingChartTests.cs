@@ -65,7 +65,6 @@ public sealed class AgingChartTests
         var colours = FigureParts.Json(figure)["data"]![0]!["marker"]!["color"]!.AsArray()
             .Select(colour => colour!.GetValue<string>()).ToList();
         Assert.Equal(years.Storage.Select(way => way.IsAsNow), colours.Select(colour => colour == SeriesStyle.Number(1).Colour));
-        Assert.Contains(Minus(YearsSentences.Keeping(years)), figure.Caption, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -86,7 +85,6 @@ public sealed class AgingChartTests
             Each.Of(Enumerable.Range(0, middle.Count), at => Assert.InRange(middle[at], low[at], high[at]));
         }
 
-        Assert.Contains(Minus(YearsSentences.Lasting(years)), figure.Caption, StringComparison.Ordinal);
         Assert.Contains("wrap, ", FigureParts.Words(figure), StringComparison.Ordinal);
     }
 
@@ -118,8 +116,6 @@ public sealed class AgingChartTests
     [Fact]
     public void A_discharge_without_its_points_is_refused_with_the_way_out() => Assert.Contains("SeriesPoints",
         Assert.Throws<ArgumentException>(() => BatteriesSideBySide.Of([], "a", "a")).Message, StringComparison.Ordinal);
-
-    private static string Minus(string text) => text.Replace(" -", $" {Rounding.Minus}", StringComparison.Ordinal);
 
     private static bool Near(double one, double other) => Math.Abs(one - other) <= 1e-4 * Math.Max(1, Math.Abs(one));
 

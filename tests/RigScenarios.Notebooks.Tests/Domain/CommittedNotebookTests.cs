@@ -23,6 +23,8 @@ public sealed class CommittedNotebookTests
         { "04-placement-and-balance.ipynb", "build", "shoulder", "13:25 on day 1" },
         { "05-one-kit-three-stances.ipynb", "scenario", "../data/scenarios/winter-harbour.yaml", "before wrap" },
         { "07-three-days-four-batteries.ipynb", "comes", "without the first", "at 09:29 on day 1" },
+        { "09-a-batterys-life.ipynb", "measured", "70", "70 % of the capacity left (measured)" },
+        { "09-a-batterys-life.ipynb", "place", "hot van", "kept full in a hot van" },
     };
 
     [Theory]

@@ -11,7 +11,7 @@ public sealed class KeptFilesTests(Chromium chromium)
 {
     public static TheoryData<string> Notebooks =>
         ["00-will-it-work", "02-battery-size-and-load-mix", "03-the-cold", "04-placement-and-balance",
-            "06-what-fails-first", "07-three-days-four-batteries"];
+            "06-what-fails-first", "07-three-days-four-batteries", "09-a-batterys-life"];
 
     [Theory]
     [MemberData(nameof(Notebooks))]
