@@ -17,7 +17,6 @@ public static class BatteryFit
     /// <param name="problem">The battery and what was seen of it.</param>
     /// <param name="progress">Told how far it is, 0…1.</param>
     /// <param name="cancellation">Stops it.</param>
-    /// <exception cref="ArgumentException">A log says nothing, or is no log of one discharge.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static FitResult Find(
         FitProblem problem, IProgress<double>? progress = null, CancellationToken cancellation = default)

@@ -16,7 +16,7 @@ internal sealed class FitModel
     {
         Problem = problem;
         var (pack, priors) = (problem.Pack, problem.Priors);
-        var drives = problem.Logs.Select(log => LogDrive.Of(log, pack)).ToArray();
+        var drives = problem.Drives;
         Unknowns = [.. ListUnknowns(problem)];
         Priors = [.. Unknowns.Select(one => PriorOf(one, priors, problem.Logs, drives, pack))];
         var index = new UnknownIndex(Unknowns, priors);
@@ -147,7 +147,8 @@ internal sealed class FitModel
             yield return new FitUnknown(UnknownKind.OpenCircuitOffset);
     }
 
-    private static NormalPrior PriorOf(FitUnknown unknown, FitPriors priors, IReadOnlyList<PowerLog> logs, LogDrive[] drives,
+    private static NormalPrior PriorOf(FitUnknown unknown, FitPriors priors, IReadOnlyList<PowerLog> logs,
+        IReadOnlyList<LogDrive> drives,
         Batteries.Pack pack) => unknown.Kind switch
         {
             UnknownKind.Capacity => priors.Capacity,

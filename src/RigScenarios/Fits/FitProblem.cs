@@ -32,6 +32,7 @@ public sealed record FitProblem
         Tests = tests ?? [];
         Options = options ?? FitOptions.Default;
         var problems = Problems().ToList();
+        Drives = [.. Logs.Select(log => DriveOf(log, problems)).OfType<LogDrive>()];
         if (problems.Count > 0)
             throw new ArgumentException(string.Join(Environment.NewLine, problems));
     }
@@ -53,6 +54,9 @@ public sealed record FitProblem
 
     /// <summary>How the fit is made.</summary>
     public FitOptions Options { get; }
+
+    /// <summary>What the fit needs of each log.</summary>
+    internal IReadOnlyList<LogDrive> Drives { get; }
 
     /// <summary>What keeps a run from being computed, each with what is accepted; none if nothing does.</summary>
     internal static IEnumerable<string> ProblemsOf(string name, BatteryRun run)
@@ -89,6 +93,22 @@ public sealed record FitProblem
         if (run.EndedBy is { } device
             && run.Wiring?.Elements.OfType<Device>().FirstOrDefault(one => one.Name == device)?.MinimumVoltage is null)
             yield return $"{name} was ended by \"{device}\", which is no device with a minimum voltage in its wiring.";
+    }
+
+    private LogDrive? DriveOf(PowerLog log, List<string> problems)
+    {
+        try
+        {
+            var drive = LogDrive.Of(log, Pack);
+            if (log.Devices.Count > 0 && !(drive.MeanPower > 0))
+                problems.Add($"Log {log.Id} takes no power from the battery, though devices ran; accepted: a discharge.");
+            return drive;
+        }
+        catch (ArgumentException error)
+        {
+            problems.Add($"Log {log.Id}: {error.Message.Split(" (Parameter")[0]}");
+            return null;
+        }
     }
 
     private IEnumerable<string> Problems()

@@ -3,22 +3,25 @@ using RigScenarios.Fits;
 
 namespace RigScenarios.Benchmarks.Coverage;
 
-/// <summary>`coverage [TRIALS]`: how often the true value lies in the 95 % interval, as a table for docs/calibration.md.</summary>
+/// <summary>`coverage [TRIALS [DEVIATIONS]]`: how often the true value lies in the 95 % interval, as a table for
+/// docs/calibration.md; of batteries drawn from what is believed, or always so many deviations above it.</summary>
 internal static class CoverageCommand
 {
-    public const string Usage = "coverage [TRIALS]";
+    public const string Usage = "coverage [TRIALS [DEVIATIONS]]";
 
     public static int Run(ReadOnlySpan<string> arguments)
     {
         var trials = 400;
-        if (arguments.Length > 1 || (arguments.Length == 1
-            && !(int.TryParse(arguments[0], NumberStyles.None, CultureInfo.InvariantCulture, out trials) && trials > 0)))
+        double? away = null;
+        if (arguments.Length > 2
+            || (arguments.Length > 0 && !(int.TryParse(arguments[0], CultureInfo.InvariantCulture, out trials) && trials > 0))
+            || (arguments.Length > 1 && (away = Number(arguments[1])) is null))
         {
-            Console.Error.WriteLine($"Accepted: a number of trials, such as 400: {Usage}");
+            Console.Error.WriteLine($"Accepted: a number of trials, such as 400, and deviations, such as 1.5: {Usage}");
             return 2;
         }
 
-        var hits = Enumerable.Range(0, trials).SelectMany(number => CoverageTrials.Run(number, FitOptions.Default)).ToList();
+        var hits = Enumerable.Range(0, trials).SelectMany(number => CoverageTrials.Run(number, FitOptions.Default, away)).ToList();
         Console.WriteLine("| what | intervals | truth inside, % | one deviation of that, % | mean of ((estimate - truth)/se)² |");
         Console.WriteLine("| --- | --- | --- | --- | --- |");
         foreach (var group in hits.GroupBy(hit => hit.Unknown))
@@ -29,6 +32,9 @@ internal static class CoverageCommand
         Row("**in all**", hits);
         return 0;
     }
+
+    private static double? Number(string text) =>
+        double.TryParse(text, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number) ? number : null;
 
     private static string Words(UnknownKind unknown) => unknown switch
     {

@@ -19,28 +19,29 @@ internal sealed record CoverageHit(string Design, UnknownKind Unknown, bool Insi
 internal static class CoverageTrials
 {
     /// <summary>The designs by their names.</summary>
-    public static IReadOnlyList<(string Name, Func<Random, CoverageTruth> Make)> Designs { get; } =
+    public static IReadOnlyList<(string Name, Func<Random, double?, CoverageTruth> Make)> Designs { get; } =
     [
-        ("2 notes", random => Notes(new CoverageTruth(random), 2, 10, 30)),
-        ("4 notes", random => Notes(new CoverageTruth(random), 4, 8, 30)),
-        ("6 notes, one on a known load", random => Bench(Notes(new CoverageTruth(random), 5, 8, 30))),
-        ("5 notes, a scale a device", random => Devices(new CoverageTruth(random, perDevice: true))),
-        ("1 log with its load", random => Logged(new CoverageTruth(random), 22, knowsPower: true)),
-        ("2 logs, load unknown", random => Logged(Logged(new CoverageTruth(random), 24, false), 5, false)),
-        ("3 notes and a log", random => Logged(Notes(new CoverageTruth(random), 3, 8, 30), 22, true)),
-        ("2 run-times, 3 bounds", random => Bounds(Notes(new CoverageTruth(random), 2, 8, 30))),
-        ("4 notes in the cold, air roughly known", random => Cold(new CoverageTruth(random, ambient: true))),
-        ("two wells: 3 notes and a log in the cold", random => Logged(Cold(new CoverageTruth(random, wells: true)), -8, true)),
+        ("2 notes", (random, away) => Notes(new CoverageTruth(random, away), 2, 10, 30)),
+        ("4 notes", (random, away) => Notes(new CoverageTruth(random, away), 4, 8, 30)),
+        ("6 notes, one on a known load", (random, away) => Bench(Notes(new CoverageTruth(random, away), 5, 8, 30))),
+        ("5 notes, a scale a device", (random, away) => Devices(new CoverageTruth(random, away, perDevice: true))),
+        ("1 log with its load", (random, away) => Logged(new CoverageTruth(random, away), 22, knowsPower: true)),
+        ("2 logs, load unknown", (random, away) => Logged(Logged(new CoverageTruth(random, away), 24, false), 5, false)),
+        ("3 notes and a log", (random, away) => Logged(Notes(new CoverageTruth(random, away), 3, 8, 30), 22, true)),
+        ("2 run-times, 3 bounds", (random, away) => Bounds(Notes(new CoverageTruth(random, away), 2, 8, 30))),
+        ("4 notes in the cold, air roughly known", (random, away) => Cold(new CoverageTruth(random, away, ambient: true))),
+        ("two wells: 3 notes and a log in the cold", (random, away) => Logged(Cold(new CoverageTruth(random, away, wells: true)), -8, true)),
     ];
 
     /// <summary>One trial: its estimates held against the truth.</summary>
     /// <param name="number">Its number: the seed, and with it the design.</param>
     /// <param name="options">How the fit is made.</param>
-    public static IEnumerable<CoverageHit> Run(int number, FitOptions options)
+    /// <param name="away">By how many deviations the truth always lies above what is believed; drawn if null.</param>
+    public static IEnumerable<CoverageHit> Run(int number, FitOptions options, double? away = null)
     {
         var (name, make) = Designs[number % Designs.Count];
         // Seeds in a row must not give trials that resemble each other, as those of the runtime's own generator do.
-        var made = make(new MersenneTwister(number));
+        var made = make(new MersenneTwister(number), away);
         var result = BatteryFit.Find(made.Problem(options));
         if (!result.Found)
             throw new InvalidOperationException($"Trial {number} ({name}) was not found.");

@@ -30,14 +30,17 @@ internal sealed class CoverageTruth
     private readonly bool wells;
     private readonly double offsetKelvin;
     private readonly double openCircuitOffset;
+    private readonly double? away;
 
     /// <param name="random">Where everything that is drawn comes from.</param>
     /// <param name="wells">Whether the battery's charge lies in two wells.</param>
     /// <param name="perDevice">Whether each device has a scale of its own.</param>
     /// <param name="ambient">Whether the air is only roughly known.</param>
-    public CoverageTruth(Random random, bool wells = false, bool perDevice = false, bool ambient = false)
+    /// <param name="away">By how many deviations capacity, resistance and loads all lie above what is believed, always the same;
+    /// drawn if null.</param>
+    public CoverageTruth(Random random, double? away, bool wells = false, bool perDevice = false, bool ambient = false)
     {
-        (this.random, this.wells) = (random, wells);
+        (this.random, this.away, this.wells) = (random, away, wells);
         capacity = Between(5, 12.5);
         var loss = Between(0, 0.18);
         var priors = FitPriors.Of(new Age(Ratio.FromDecimalFractions(Math.Exp(-loss)), Math.Exp(1.5 * loss)));
@@ -243,7 +246,7 @@ internal sealed class CoverageTruth
         };
     }
 
-    private double Drawn(NormalPrior prior) => prior.Mean + (prior.Deviation * Normal());
+    private double Drawn(NormalPrior prior) => prior.Mean + (prior.Deviation * (away ?? Normal()));
 
     // Box and Muller.
     private double Normal() =>

@@ -1,5 +1,6 @@
 using RigScenarios.Cells;
 using RigScenarios.Fits;
+using RigScenarios.Fits.Logs;
 using RigScenarios.Parts;
 using UnitsNet;
 using static RigScenarios.Tests.Fits.Noted;
@@ -156,6 +157,30 @@ public sealed class BatteryFitTests
 
         string[] wanted = ["Two notes are called n1", "n1 draws nothing", "n1 has both", "Note n3, stretch 1", "gave -1"];
         Each.Of(wanted, part => Assert.Contains(part, error.Message, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_run_that_no_such_battery_could_begin_is_left_out_and_not_believed()
+    {
+        var notes = Exact(0.85, 1.2, Run(30), Run(40), Run(25)).Append(Note("n4", Run(5000), 60)).ToList();
+
+        var result = Fit(notes);
+
+        Assert.Equal("n4", Assert.Single(result.Outliers).Note);
+        Assert.Equal(1, result.Notes[3].Predicted.Seconds, 1e-9);
+        Assert.True(result.Found);
+    }
+
+    [Fact]
+    public void A_log_without_a_current_is_refused_with_the_other_problems()
+    {
+        var log = new PowerLog { Id = "l1", Rows = LogRows.Of([0, 60, 120], [16, 16, 16], [0, 0, 0]),
+            Ambient = Temperature.FromDegreesCelsius(20) };
+
+        var error = Assert.Throws<ArgumentException>(() => new FitProblem(Pack, Priors, [Note("n1", Run(0), 60)], [log]));
+
+        Assert.Contains("Log l1: No current", error.Message, StringComparison.Ordinal);
+        Assert.Contains("n1 draws nothing", error.Message, StringComparison.Ordinal);
     }
 
     [Fact]
