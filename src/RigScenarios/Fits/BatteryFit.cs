@@ -52,7 +52,7 @@ public static class BatteryFit
         for (var renewal = 0; ; renewal++)
         {
             var minimum = new FitMinimum(model, model.Deviations(at, cancellation), leftOut, cancellation);
-            var end = LevenbergMarquardt.Minimise(minimum, at, held: -1, MostSteps, cancellation);
+            var end = LevenbergMarquardt.Minimise(minimum, at, held: -1, MostSteps, LevenbergMarquardt.FineStep, cancellation);
             if (model.Problem.Logs.Count == 0 || !end.Found)
                 return (end, minimum);
             var errors = minimum.Covariance(end.At).Diagonal().PointwiseSqrt();

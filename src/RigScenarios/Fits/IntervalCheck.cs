@@ -37,7 +37,8 @@ internal sealed class IntervalCheck(
         var along = covariance.Row(unknown) * (away / covariance[unknown, unknown]);
         var start = best.At.Select((value, k) => value + along[k]).ToArray();
         start[unknown] = best.At[unknown] + away;
-        var end = LevenbergMarquardt.Minimise(minimum, start, unknown, MostSteps, cancellation);
+        var end = LevenbergMarquardt.Minimise(
+            minimum, start, unknown, MostSteps, LevenbergMarquardt.CoarseStep, cancellation);
         return (end.Cost - best.Cost) / (inflation * inflation * Growth);
     }
 

@@ -12,7 +12,8 @@ internal sealed class RunPredictor : Predictor
     // A run that can't begin; its logarithm must be a number.
     private const double ShortestRun = 1;
 
-    private static readonly DischargeOptions Options = new() { SeriesPoints = 0 };
+    // Times are then exact to some 1e-6; 1e-5 is asked for.
+    private static readonly DischargeOptions Options = new() { SeriesPoints = 0, RelativeTolerance = 1e-4 };
 
     private readonly Pack pack;
     private readonly BatteryRun run;

@@ -25,7 +25,15 @@ internal sealed record LeastSquaresEnd(double[] At, double Cost, bool Found);
 /// here.</remarks>
 internal static class LevenbergMarquardt
 {
-    private const double StepShare = 1e-4;
+    /// <summary>The step, in standard errors, below which the bottom is reached.</summary>
+    public const double FineStep = 1e-4;
+
+    /// <summary>The same where only the sum is asked for, which is known to the square of it.</summary>
+    public const double CoarseStep = 1e-2;
+
+    // Where the residuals have kinks, differences are no derivatives to the last digit: a step so short that leads nowhere says
+    // that the bottom is reached, too.
+    private const double KinkStep = 1e-3;
     private const double CostShare = 1e-9;
     private const double FirstDamping = 1e-3;
 
@@ -34,9 +42,10 @@ internal static class LevenbergMarquardt
     /// <param name="start">Where to begin.</param>
     /// <param name="held">The unknown that stays where it is; -1 for none.</param>
     /// <param name="mostSteps">Steps, tried or taken, after which it gives up.</param>
+    /// <param name="lastStep">The step, in standard errors, below which it is done.</param>
     /// <param name="cancellation">Stops it.</param>
     public static LeastSquaresEnd Minimise(
-        ILeastSquares problem, double[] start, int held, int mostSteps, CancellationToken cancellation)
+        ILeastSquares problem, double[] start, int held, int mostSteps, double lastStep, CancellationToken cancellation)
     {
         var at = (double[])start.Clone();
         var (residuals, slopes) = problem.Linearize(at);
@@ -55,13 +64,12 @@ internal static class LevenbergMarquardt
             for (var k = 0; k < at.Length; k++)
                 damped[k, k] *= 1 + damping;
             var step = damped.Cholesky().Solve(downhill);
-            var small = Enumerable.Range(0, at.Length).All(k => Math.Abs(step[k]) < StepShare * deviations[k]);
+            var largest = step.PointwiseDivide(deviations).InfinityNorm();
             var next = at.Select((value, k) => value + step[k]).ToArray();
             var nextCost = Sum(problem.Residuals(next));
             if (!(nextCost <= cost))
             {
-                // So near the bottom only rounding is left.
-                if (small && damping <= FirstDamping)
+                if (largest < Math.Max(lastStep, KinkStep) && damping <= FirstDamping)
                     return new LeastSquaresEnd(at, cost, Found: true);
                 (damping, growth) = (damping * growth, 2 * growth);
                 continue;
@@ -71,7 +79,7 @@ internal static class LevenbergMarquardt
             var kept = (cost - nextCost) / promised;
             var littleGain = cost - nextCost < CostShare * cost;
             (at, cost) = (next, nextCost);
-            if (small || (littleGain && lastGain))
+            if (largest < lastStep || (littleGain && lastGain))
                 return new LeastSquaresEnd(at, cost, Found: true);
             lastGain = littleGain;
             damping = Math.Max(1e-12, damping * Math.Max(0.1, 1 - Math.Pow((2 * kept) - 1, 3)));
