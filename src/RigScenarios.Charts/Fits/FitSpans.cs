@@ -22,7 +22,7 @@ public static class FitSpans
             Caption = caption.Length > 0 ? caption : "Each bar holds 95 % of what is likely; plain: before, hatched: with your "
                 + "notes and logs. 100 % is what label or data sheet say.",
             Cautions = cautions ?? [],
-            Value = new ChartAxis("share of what label or data sheet say", "%"),
+            Value = new ChartAxis("share of label or data sheet", "%"),
             Bars = [.. values.SelectMany(Bars)],
             Limits = [new BarLimit("as the label says", 100)],
         }.ToFigure();

@@ -35,7 +35,9 @@ public sealed record DayBand(RigAnswer AsLabelled, RigAnswer Fitted, RigAnswer L
             {
                 CapacityLeft = Ratio.FromPercent(percent is { } given ? Math.Clamp(given, LeastPercent, MostPercent) : 100),
                 ResistanceGrowth = percent is null ? 1 : growth,
-                LoadScale = percent is null ? null : battery.LoadScale, Life = null,
+                LoadScale = percent is null ? null : battery.LoadScale,
+                RuntimeKnownTo = percent is null ? null : battery.RuntimeKnownTo,
+                Life = null,
             };
             var scenario = answer.Scenario;
             return RigAnswer.Of(scenario with

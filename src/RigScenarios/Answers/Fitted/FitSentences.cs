@@ -65,9 +65,9 @@ public static class FitSentences
         ArgumentNullException.ThrowIfNull(answer);
         return
         [
-            .. answer.Result.Outliers.Select(miss => $"\"{miss.Note}\" is left out: {Missed(miss)}. Was the battery full, was it "
-                + "this one, did something else run?"),
-            .. answer.Result.Doubtful.Select(miss => $"\"{miss.Note}\" is doubtful, but left in: {Missed(miss)}."),
+            .. answer.Result.Outliers.Select(miss => $"\"{miss.Note}\" is left out: {Missed(answer, miss)}. Was the battery "
+                + "full, was it this one, did something else run?"),
+            .. answer.Result.Doubtful.Select(miss => $"\"{miss.Note}\" is doubtful, but left in: {Missed(answer, miss)}."),
         ];
     }
 
@@ -169,7 +169,7 @@ public static class FitSentences
     {
         var percent = 100 * (ratio - 1);
         return Math.Abs(percent) < 0.5 ? "as predicted" : string.Create(CultureInfo.InvariantCulture,
-            $"{Math.Abs(percent):0} % {(percent < 0 ? "less" : "longer")}");
+            $"{Math.Abs(percent):0} % {(percent < 0 ? "shorter" : "longer")}");
     }
 
     private static string Log(FittedAnswer answer, FittedLog log)
@@ -188,7 +188,8 @@ public static class FitSentences
         var off = Math.Sqrt(log.BlockMisses.Select(miss => miss * miss).DefaultIfEmpty(0).Average());
         var length = AnswerTimes.Length(UnitsNet.Duration.FromSeconds(reading.Rows.LengthSeconds));
         return string.Create(CultureInfo.InvariantCulture, $"{log.Log}: {reading.Rows.Count} rows of {length} count as "
-            + $"{log.Blocks} voltages that are independent of each other; they miss the prediction by {off:0.0} times what is usual")
+            + $"{log.Blocks} voltages that are independent of each other; they miss the prediction by {off:0.0} times what is "
+            + $"usual")
             + (done.Count > 0 ? $"; {string.Join(", ", done)}." : ".");
     }
 
@@ -198,9 +199,19 @@ public static class FitSentences
             yield return $"{count} {(count == 1 ? one : several)}";
     }
 
-    private static string Missed(NoteMiss miss) => string.Create(CultureInfo.InvariantCulture,
-        $"it {(miss.Deleted < 0 ? "lasted less or showed less" : "lasted longer or showed more")} than all others together say, "
-            + $"by {Math.Abs(miss.Deleted):0.0} times what is usual");
+    private static string Missed(FittedAnswer answer, NoteMiss miss)
+    {
+        var note = answer.Result.Problem.Notes.First(note => note.Id == miss.Note);
+        var did = (note.Runtime is not null, miss.Deleted < 0) switch
+        {
+            (true, true) => "lasted shorter",
+            (true, false) => "lasted longer",
+            (false, true) => "showed less",
+            _ => "showed more",
+        };
+        return string.Create(CultureInfo.InvariantCulture,
+            $"it {did} than all others together say, by {Math.Abs(miss.Deleted):0.0} times what is usual");
+    }
 
     private static string Pair(InseparablePair pair) => $"Either {Side(pair.First, pair.FirstIsMore)} or "
         + $"{Side(pair.Second, pair.SecondIsMore)}: the data fix only the two together, and both intervals rest on what was "
