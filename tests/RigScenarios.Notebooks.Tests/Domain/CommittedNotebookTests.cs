@@ -25,6 +25,7 @@ public sealed class CommittedNotebookTests
         { "07-three-days-four-batteries.ipynb", "comes", "without the first", "at 09:29 on day 1" },
         { "09-a-batterys-life.ipynb", "measured", "70", "70 % of the capacity left (measured)" },
         { "09-a-batterys-life.ipynb", "place", "hot van", "kept full in a hot van" },
+        { "10-fit-your-own-battery.ipynb", "degreesColder", "15", "before wrap" },
     };
 
     [Theory]

@@ -43,7 +43,7 @@ public sealed record DayBand(RigAnswer AsLabelled, RigAnswer Fitted, RigAnswer L
             return RigAnswer.Of(scenario with
             {
                 Builds = scenario.Builds.With(answer.Build, answer.TheBuild with { Battery = changed }),
-            }, answer.Build, answer.Days, answer.Options with { SeriesPoints = 0 }, cancellation: cancellation);
+            }, answer.Build, answer.Days, answer.Options, cancellation: cancellation);
         }
     }
 }
