@@ -17,6 +17,7 @@ public sealed record SweepChartAxis(ChartAxis Axis, IReadOnlyList<double> Values
         ["charge"] = "charge at the start",
         ["capacity-left"] = "capacity left",
         ["resistance-growth"] = "resistance against a new battery",
+        ["load-scale"] = "draws against what the parts say",
         ["start-temperature"] = "battery temperature at the start",
     };
 
