@@ -97,7 +97,9 @@ internal static class RequestJson
         }
     }
 
-    private static async Task<ReadOnlyMemory<byte>> BodyAsync(HttpContext context, int largestBytes)
+    /// <summary>The request's body as it is.</summary>
+    /// <exception cref="ProblemException">It is too large.</exception>
+    public static async Task<ReadOnlyMemory<byte>> BodyAsync(HttpContext context, int largestBytes)
     {
         if (context.Request.ContentLength > largestBytes)
             throw TooLarge(largestBytes);
@@ -114,5 +116,6 @@ internal static class RequestJson
     }
 
     private static ProblemException TooLarge(int largestBytes) =>
-        new(StatusCodes.Status413PayloadTooLarge, $"This is more than the server takes at once ({largestBytes / 1024} kB).");
+        new(StatusCodes.Status413PayloadTooLarge, "This is more than the server takes at once "
+            + (largestBytes < 10 * 1024 * 1024 ? $"({largestBytes / 1024} kB)." : $"({largestBytes / 1024 / 1024} MB)."));
 }

@@ -21,6 +21,7 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
 {
     private readonly RigParts parts = new(files.PartsFolder);
     private readonly DayCache days = new();
+    private readonly RigLogs logs = new(options.Limits);
     private readonly Lock gate = new();
     private (string Key, Scenario Scenario)? lastRead;
 
@@ -30,6 +31,7 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
         routes.MapGet("/api/rig/given", GivenAsync);
         routes.MapPost("/api/rig/edit", EditAsync);
         routes.MapGet("/api/rig/live", LiveAsync);
+        routes.MapPost("/api/rig/log", LogAsync);
         routes.MapPost("/api/rig/save", SaveAsync);
         routes.MapPost("/api/rig/take-along", TakeAlongAsync);
     }
@@ -97,6 +99,14 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
         }
         reply.End("done", writer => writer.WriteNumber("milliseconds", Math.Round(clock.Elapsed.TotalMilliseconds, 1)));
         return Task.CompletedTask;
+    }
+
+    private async Task LogAsync(HttpContext context)
+    {
+        var sent = await SentLog.ReadAsync(context, options.Limits);
+        var place = Place(sent.What);
+        await PageJson.WriteAsync(context, await logs.AnswerAsync(sent, RigSoFar.WholeOf(Given(sent.What, place)), place.Frame.Build,
+            context.RequestAborted));
     }
 
     private async Task SaveAsync(HttpContext context)

@@ -6,6 +6,9 @@ public sealed record PageLimits
     /// <summary>The largest request that carries the text of a file, in bytes.</summary>
     public int LargestFileBytes { get; init; } = 2 * 1024 * 1024;
 
+    /// <summary>The largest power log, in bytes; a million rows have some 25 MB.</summary>
+    public int LargestLogBytes { get; init; } = 64 * 1024 * 1024;
+
     /// <summary>The largest other request, in bytes.</summary>
     public int LargestJsonBytes { get; init; } = 256 * 1024;
 

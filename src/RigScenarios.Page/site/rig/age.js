@@ -35,7 +35,7 @@ export function withAge(given, path, text, day) {
 }
 
 /** The day on this machine, as a file writes it. */
-function today() {
+export function today() {
   const now = new Date(), two = (/** @type {number} */ number) => String(number).padStart(2, "0");
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

@@ -11,6 +11,7 @@ import { inWords, say } from "../shared/tell.js";
 import { openPlace, showPlace } from "./place.js";
 import { pageOf } from "../shared/addresses.js";
 import { Places } from "./places.js";
+import { PowerLog } from "./power-log.js";
 import { ProblemNotes } from "./problems.js";
 import { ProgramProblem } from "../shared/program-problem.js";
 import { Rig } from "./state.js";
@@ -55,6 +56,7 @@ function connect(rig, knowledge, form) {
   const wiring = new Wiring(rig, byId("wiring"), byId("wiring-empty"));
   const choice = new WiringChoice(rig, byId("answer-parts"));
   const day = new Day(rig, knowledge);
+  new PowerLog(rig, knowledge);
   new Save(rig);
   const problems = new ProblemNotes(rig, form, byId("answer-problems"));
   const answer = new Answer(rig, form);

@@ -65,6 +65,8 @@
  *   "rig-given": { asks: { file: string, build?: string | null, day?: string | null },
  *     gives: ShownRig & { builds: Choice[], days: Choice[], build: string, day: string, version: string } },
  *   "rig-edit": { asks: PlacedRig & { edit: object }, gives: ShownRig & { thing: string | null } },
+ *   "rig-log": { asks: PlacedRig & { log: Blob, name: string, air: number, charge: number },
+ *     gives: { says: string[], cautions: string[], read: string[], take: { [field: string]: string } | null } },
  *   "rig-sheet": { asks: object, gives: Blob },
  *   "notebook-sheet": { asks: { notebook: string, values: Record<string, string>, sheet: string, whole: boolean },
  *     gives: Blob },

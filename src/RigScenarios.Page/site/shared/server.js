@@ -26,6 +26,8 @@ const REQUESTS = {
   "rig-questions": () => ["GET", "/api/rig/questions"],
   "rig-given": place => ["GET", `/api/rig/given?${new URLSearchParams(Object.entries(place).filter(([, value]) => value))}`],
   "rig-edit": body => ["POST", "/api/rig/edit", body],
+  // A line about the log, and below it the file as it is: it may be large.
+  "rig-log": ({ log, ...what }) => ["POST", "/api/rig/log", new Blob([JSON.stringify(what), "\n", log])],
   "rig-sheet": body => ["POST", "/api/rig/take-along", body],
   "notebook-sheet": ({ notebook, ...body }) => ["POST", `/api/take-along/${within(notebook)}`, body],
   "save-rig": body => ["POST", "/api/rig/save", body],
@@ -53,8 +55,9 @@ async function reach(method, address, body, signal) {
     return await fetch(address, {
       method,
       signal,
-      headers: { "Rig-Key": pageKey(), ...(body === undefined ? {} : { "Content-Type": "application/json" }) },
-      body: body === undefined ? undefined : JSON.stringify(body),
+      headers: { "Rig-Key": pageKey(), ...(body === undefined ? {} : { "Content-Type": body instanceof Blob
+        ? "application/octet-stream" : "application/json" }) },
+      body: body === undefined || body instanceof Blob ? body : JSON.stringify(body),
     });
   } catch (error) {
     if (error.name === "AbortError") throw error;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using RigScenarios.Fits;
+using RigScenarios.Fits.Logs;
 using RigScenarios.Limits;
 
 namespace RigScenarios.Answers.Fitted;
@@ -55,7 +56,7 @@ public static class FitSentences
     public static IReadOnlyList<string> Logs(FittedAnswer answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
-        return [.. answer.Result.Logs.Select(log => Log(answer, log))];
+        return [.. answer.Result.Logs.Select(log => Log(answer.Input.Readings[log.Log], log))];
     }
 
     /// <summary>Notes that were left out, and those that fit badly and were left in; never silently.</summary>
@@ -76,7 +77,12 @@ public static class FitSentences
     public static IReadOnlyList<string> Open(FittedAnswer answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
-        var result = answer.Result;
+        return Open(answer.Result);
+    }
+
+    /// <summary>What the data cannot tell, and what would; what is far from what was expected; what scatters.</summary>
+    internal static IReadOnlyList<string> Open(FitResult result)
+    {
         return
         [
             .. result.Found ? [] : (string[])["The best values were not found: take these figures for a hint, and look for a "
@@ -108,14 +114,22 @@ public static class FitSentences
         ArgumentNullException.ThrowIfNull(answer);
         return
         [
-            .. answer.Result[UnknownKind.Capacity].Value < Worn || answer.Result[UnknownKind.Resistance].Value > Resisting
-                ? ["A battery that has lost so much can fail without notice. One that is swollen, dented, hot by itself or was "
-                    + "recalled comes out of use: take it to be recycled by local rules."] : (string[])[],
+            .. WornOut(answer.Result),
             "A test empties or loads the battery: stay with it, on a plate that does not burn, within the maker's limits of "
             + "current, voltage and temperature, and never bridge contacts to measure.",
             AnswerCautions.Predicted(answer.Nearest.Answer.Simulation.ExpectedError),
             AnswerCautions.Always,
         ];
+    }
+
+    /// <summary>What is said of a battery that has lost much.</summary>
+    internal static IEnumerable<string> WornOut(FitResult result)
+    {
+        if (result[UnknownKind.Capacity].Value < Worn || result[UnknownKind.Resistance].Value > Resisting)
+        {
+            yield return "A battery that has lost so much can fail without notice. One that is swollen, dented, hot by itself or was "
+                + "recalled comes out of use: take it to be recycled by local rules.";
+        }
     }
 
     // Common practice of those who retire batteries, no source.
@@ -129,7 +143,8 @@ public static class FitSentences
         string.Create(CultureInfo.InvariantCulture,
             $"It lasts until wrap with a chance of about {Math.Round(chance / 5) * 5:0} %.");
 
-    private static string Estimate(FitEstimate estimate) => estimate.Unknown.Kind switch
+    /// <summary>One unknown with its interval.</summary>
+    internal static string Estimate(FitEstimate estimate) => estimate.Unknown.Kind switch
     {
         UnknownKind.Capacity => $"Your battery holds {Percent(estimate.Value)} % of its label ({Percent(estimate.Low)} to "
             + $"{Percent(estimate.High)}).",
@@ -172,9 +187,9 @@ public static class FitSentences
             $"{Math.Abs(percent):0} % {(percent < 0 ? "shorter" : "longer")}");
     }
 
-    private static string Log(FittedAnswer answer, FittedLog log)
+    /// <summary>What was found of a log, and what was done to it.</summary>
+    internal static string Log(LogReading reading, FittedLog log)
     {
-        var reading = answer.Input.Readings[log.Log];
         var counts = reading.Counts;
         List<string> done =
         [

@@ -26,9 +26,8 @@ public static class FittedScenario
         var scenario = noted.Scenario;
         var item = scenario.Builds[noted.Build].Battery.Item;
         var isOnlyOne = scenario.Kit[item].Count == 1;
-        var left = Ratio.FromPercent(Math.Round(
-            Math.Clamp(100 * result[UnknownKind.Capacity].Value, LeastCapacityPercent, MostCapacityPercent), 1));
-        var growth = Math.Round(Math.Clamp(result[UnknownKind.Resistance].Value, LeastGrowth, MostGrowth), 3);
+        var left = CapacityLeft(result);
+        var growth = ResistanceGrowth(result);
         var known = Ratio.FromPercent(Math.Round(knownTo.Percent, 1));
         var from = From(result);
         return scenario with
@@ -48,6 +47,23 @@ public static class FittedScenario
                     CapacityLeft = left, ResistanceGrowth = growth, RuntimeKnownTo = known, FittedFrom = from,
                 } : battery.Value))),
         };
+    }
+
+    /// <summary>What the field of the capacity takes: to a tenth of a per cent, within what it may be.</summary>
+    /// <param name="result">The fit.</param>
+    public static Ratio CapacityLeft(FitResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        return Ratio.FromPercent(Math.Round(
+            Math.Clamp(100 * result[UnknownKind.Capacity].Value, LeastCapacityPercent, MostCapacityPercent), 1));
+    }
+
+    /// <summary>What the field of the resistance takes: three decimals, within what it may be.</summary>
+    /// <param name="result">The fit.</param>
+    public static double ResistanceGrowth(FitResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        return Math.Round(Math.Clamp(result[UnknownKind.Resistance].Value, LeastGrowth, MostGrowth), 3);
     }
 
     /// <summary>What a fit rests on: "5 notes, 1 log and 1 test".</summary>

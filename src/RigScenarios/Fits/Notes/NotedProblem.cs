@@ -28,7 +28,7 @@ public sealed record NotedProblem(
     {
         ArgumentNullException.ThrowIfNull(noted);
         var readings = Read(noted, cancellation);
-        var made = Battery(noted);
+        var made = ExpectedBattery.Of(noted.Scenario, noted.Build);
         var expected = made.Pack.Age;
         var powered = noted.Powered(noted.Build);
         try
@@ -45,22 +45,6 @@ public sealed record NotedProblem(
                 [.. exception.Message.Split('\n').Select(line => new Diagnostic(Severity.Error, "", TextPlace.None, "notes",
                     line.Trim()))]);
         }
-    }
-
-    /// <summary>The battery of the notes as the scenario has it. What an earlier fit left in the scenario would count the same
-    /// notes twice, so it is put aside.</summary>
-    private static PackAssumptions Battery(NotedBattery noted)
-    {
-        var scenario = noted.Scenario;
-        var build = scenario.Builds[noted.Build];
-        var battery = build.Battery.RuntimeKnownTo is null ? build.Battery
-            : build.Battery with { CapacityLeft = null, ResistanceGrowth = null };
-        var alone = scenario with
-        {
-            Batteries = OrderedMap<BatteryAtStart>.Empty,
-            Builds = scenario.Builds.With(noted.Build, build with { Battery = battery }),
-        };
-        return ScenarioPlan.Of(alone, noted.Build, [scenario.Days.Keys.First()]).Plan.Batteries.Values.First().MakePack();
     }
 
     private static FitPriors Priors(NotedBattery noted, PoweredBuild powered, Age expected)
