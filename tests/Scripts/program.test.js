@@ -32,6 +32,7 @@ const ADDRESSES = [
   ["rig-questions", {}, "GET", "/api/rig/questions"],
   ["rig-edit", { given: {} }, "POST", "/api/rig/edit"],
   ["save-rig", { given: {} }, "POST", "/api/rig/save"],
+  ["rig-log", { given: {}, log: new Blob(["0,16,1"]) }, "POST", "/api/rig/log"],
 ];
 
 for (const [name, what, method, address] of ADDRESSES) {
@@ -44,6 +45,12 @@ for (const [name, what, method, address] of ADDRESSES) {
 test("what stands in the address does not stand in the body again", async () => {
   await ask("save-file", { name: "a.yaml", text: "x", version: "7", replace: true });
   assert.deepEqual(JSON.parse(asked[0].body), { text: "x", version: "7", replace: true });
+});
+
+test("a log goes as it is, below a line about it", async () => {
+  await ask("rig-log", /** @type {any} */ ({ given: {}, name: "a.csv", air: 20, charge: 100, log: new Blob(["time\n0\n"]) }));
+  assert.equal(await asked[0].body.text(), '{"given":{},"name":"a.csv","air":20,"charge":100}\ntime\n0\n');
+  assert.equal(asked[0].headers["Content-Type"], "application/octet-stream");
 });
 
 test("a request shows the page's key", async () => {
