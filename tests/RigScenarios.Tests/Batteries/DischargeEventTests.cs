@@ -49,14 +49,13 @@ public class DischargeEventTests
     {
         // A cold pack that warms itself: its voltage falls, rises again, and falls in the end. Flat open-circuit voltage, strong
         // cold.
-        var pack = Packs.Default with
+        var pack = PackModel.From(Packs.Label with { NearShare = 1 }, null, null, null).Pack with
         {
             OpenCircuitVoltage = OpenCircuitVoltage.FromTable([0, 0.02, 1], [3.0, 3.6, 3.7]),
             ActivationEnergy = MolarEnergy.FromKilojoulesPerMole(45),
             HeatCapacity = Entropy.FromJoulesPerKelvin(150),
             CutoffVoltage = ElectricPotential.FromVolts(6),
             UsableCapacity = UsableCapacity.Full,
-            NearShare = 1,
         };
         var demand = Demand.OfPower(Power.FromWatts(50));
         var series = pack.Run(-20, demand).Series;
