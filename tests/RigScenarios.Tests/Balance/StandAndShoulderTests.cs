@@ -70,6 +70,38 @@ public class StandAndShoulderTests
         },
         cases: 60);
 
+    // The tilt axis as a thing of no weight that carries all others: the places are worked out by another way than the tilt's.
+    [Fact]
+    public void Tilted_it_tips_like_a_rig_that_was_built_in_that_place() =>
+        Gen.Select(RandomRigs.Builds, RandomRigs.Heads, Gen.Double[0, 1]).Holds(
+        (build, head, share) =>
+        {
+            var balance = HeadBalance.Of(head, build.MassProperties);
+            var tilt = head.TiltUp + ((head.TiltDown - head.TiltUp) * share);
+            var axis = new RigPoint(balance.CameraPlate, Length.Zero, -head.AxisDepth);
+            var built = new PlacedBuild(new OrderedMap<PlacedPart>(
+            [
+                KeyValuePair.Create("axis", new PlacedPart
+                {
+                    Mass = Mass.FromKilograms(1e-12),
+                    Placement = new() { Offset = axis, Orientation = new(Angle.Zero, tilt, Angle.Zero) },
+                }),
+                .. build.Parts.Select(part => part.Value.Placement.Carrier is not null ? part : KeyValuePair.Create(part.Key,
+                    part.Value with
+                    {
+                        Placement = part.Value.Placement with
+                        {
+                            Carrier = "axis",
+                            Offset = RigPoint.From(part.Value.Placement.Offset.Metres - axis.Metres),
+                        },
+                    })),
+            ]));
+            Assert.Equal(
+                StandStability.Of(RandomRigs.Tripod, built.MassProperties, balance.CameraPlate).TipAngle.Radians,
+                StandStability.Tilted(RandomRigs.Tripod, balance, tilt).TipAngle.Radians, 1e-9);
+        },
+        cases: 60);
+
     [Fact]
     public void At_the_edge_it_tips_by_itself()
     {
