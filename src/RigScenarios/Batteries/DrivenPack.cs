@@ -1,5 +1,4 @@
 using System.Runtime.InteropServices;
-using RigScenarios.Numerics;
 
 namespace RigScenarios.Batteries;
 

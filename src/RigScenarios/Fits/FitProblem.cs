@@ -34,7 +34,7 @@ public sealed record FitProblem
         var problems = Problems().ToList();
         Drives = [.. Logs.Select(log => DriveOf(log, problems)).OfType<LogDrive>()];
         if (problems.Count > 0)
-            throw new ArgumentException(string.Join(Environment.NewLine, problems));
+            throw new ArgumentException(string.Join(Environment.NewLine, problems), nameof(notes));
     }
 
     /// <summary>The battery as its label has it, new.</summary>

@@ -1,5 +1,4 @@
 using MathNet.Numerics.LinearAlgebra;
-using RigScenarios.Numerics;
 using UnitsNet;
 
 namespace RigScenarios.Fits;
