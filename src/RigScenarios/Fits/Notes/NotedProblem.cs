@@ -42,8 +42,8 @@ public sealed record NotedProblem(
         catch (ArgumentException exception)
         {
             throw new ScenarioProblemsException(
-                [.. exception.Message.Split('\n').Select(line => new Diagnostic(Severity.Error, "", TextPlace.None, "notes",
-                    line.Trim()))]);
+                [.. exception.Message.Split(" (Parameter")[0].Split('\n').Select(line =>
+                    new Diagnostic(Severity.Error, "", TextPlace.None, "notes", line.Trim()))]);
         }
     }
 
