@@ -12,7 +12,7 @@ import { filled } from "./tree.js";
 const ranges = {
   ambient: { min: -30, max: 40, rest: 20 },
   charge: { min: 1, max: 100, rest: 100, open: "100 % (full)" },
-  "capacity-left": { min: 50, max: 100, rest: 100, open: "not measured" },
+  "capacity-left": { min: 30, max: 100, rest: 100, open: "not measured" },
   "start-temperature": { min: -20, max: 40, rest: 20, open: "that of the air" },
   "slide-middle": { min: -150, max: 150, rest: 0, open: "0 mm (at the socket)" },
 };
