@@ -132,7 +132,7 @@ public static class AgingSentences
         AgingWarning.Rate => $"emptied at {Rates(tested.RatePerHour)}",
         AgingWarning.Depth => $"emptied by {Percent(tested.Depth)} each time",
         AgingWarning.ChargeState => $"stored at {Percent(tested.StorageCharge)} charge",
-        AgingWarning.Long => $"for {Longest(tested)}",
+        AgingWarning.BeyondTests => $"for {Longest(tested)}",
         _ => null,
     };
 

@@ -9,7 +9,8 @@ namespace RigScenarios.Drafts;
 /// <summary>The way back from a whole scenario to what somebody gave of it: by what is marked.</summary>
 internal static class Opening
 {
-    private static readonly string[] StatesOfBattery = ["charge", "capacity-left", "resistance-growth", "age", "start-temperature"];
+    private static readonly string[] StatesOfBattery =
+        ["charge", "capacity-left", "resistance-growth", "age", "start-temperature"];
 
     /// <summary>What is given of a scenario.</summary>
     /// <param name="scenario">A whole scenario.</param>

@@ -77,8 +77,8 @@ public static class RigFields
                 new("to the end", "to the end")],
         },
         new("capacity-left", "builds.{build}.battery.capacity-left", "What it still holds, if measured",
-            "Run it down once at a load that you know: the watt-hours that it gave over those on its label. It outweighs all that "
-                + "is said above.", "90 %", "%"),
+            "Run it down once at a load that you know: the watt-hours that it gave over those on its label. It outweighs all "
+                + "that is said above.", "90 %", "%"),
         new("resistance-growth", "builds.{build}.battery.resistance-growth", "Growth of its resistance, if measured",
             "How many times the resistance of a new battery. Leave it open if nobody measured it.", "1.3"),
         new("age-until", "builds.{build}.battery.age.until", "On which day",

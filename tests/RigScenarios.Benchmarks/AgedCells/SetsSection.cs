@@ -72,8 +72,8 @@ internal static class SetsSection
             - `lfp`: the growth by standing has (s - 0.5) squared, one public program has it cubed. Of the growth by cycles
               only the authors' full digits will do: the printed, rounded pair gives a fifth of it at 1C. It falls below zero
               above 1.26C, hence the upper hold.
-            - `lfp-throughput` knows nothing of standing. A fit of Wang et al. 2014 on NMC with LMO is left out: with its printed
-              digits a cell heals while it is cycled between 13 and 36 °C.
+            - `lfp-throughput` knows nothing of standing. A fit of Wang et al. 2014 on NMC with LMO is left out: with its
+              printed digits a cell heals while it is cycled between 13 and 36 °C.
             - No set knows a charge below 10 °C, which plates lithium, or the knee below 80 %, after which a battery falls fast.
 
             """);

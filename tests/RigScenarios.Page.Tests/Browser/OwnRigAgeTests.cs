@@ -62,5 +62,6 @@ public sealed class OwnRigAgeTests(Chromium chromium)
     }
 
     private static Task<string> TodayAsync(IPage page) => page.EvaluateAsync<string>(
-        "() => { const now = new Date(); return new Date(now.getTime() - now.getTimezoneOffset() * 60000).toISOString().slice(0, 10); }");
+        "() => { const now = new Date(), zone = now.getTimezoneOffset() * 60000; "
+            + "return new Date(now.getTime() - zone).toISOString().slice(0, 10); }");
 }

@@ -26,7 +26,7 @@ public class AgingSentencesTests
     public void What_lies_outside_the_tests_is_said_once_and_called_extrapolated()
     {
         var lines = AgingSentences.Warnings(AgingSets.Nmc,
-            [AgingWarning.CalendarTemperature, AgingWarning.Long, AgingWarning.Knee]);
+            [AgingWarning.CalendarTemperature, AgingWarning.BeyondTests, AgingWarning.Knee]);
 
         Assert.Equal(2, lines.Count);
         Assert.Equal("Extrapolated: its life lies outside what the fit was tested on (stored at 35 to 50 °C, for 500 days and 1000 "

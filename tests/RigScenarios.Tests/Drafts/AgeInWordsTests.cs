@@ -19,7 +19,8 @@ public sealed class AgeInWordsTests
         Assert.Null(answer.Scenario!.Builds["rig"].Battery.Life);
         Assert.Equal(100, answer.Answer!.Plan.Batteries.Values.First().MakePack().Pack.Age.CapacityLeft.Percent);
         // 0.894 of the capacity, 0.76 to 0.90 over the sets, 1.16 times the resistance: from the model.
-        Assert.Contains(answer.Cautions, caution => caution.Contains("After three years, kept full in a room", StringComparison.Ordinal)
+        Assert.Contains(answer.Cautions, caution =>
+            caution.Contains("After three years, kept full in a room", StringComparison.Ordinal)
             && caution.Contains("89 % left (76 to 90 %", StringComparison.Ordinal)
             && caution.Contains("1.16 times", StringComparison.Ordinal));
     }

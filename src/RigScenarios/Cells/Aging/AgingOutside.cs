@@ -44,7 +44,7 @@ internal static class AgingOutside
 
         if ((exposure.Days > 0 && daysInAll > tested.LongestTime?.Days)
             || (exposure.FullCycles > 0 && cyclesInAll > tested.MostCycles))
-            warnings.Add(AgingWarning.Long);
+            warnings.Add(AgingWarning.BeyondTests);
         if (exposure.GivenVolts < set.LeastVoltage?.Volts)
             warnings.Add(AgingWarning.LowVoltage);
     }

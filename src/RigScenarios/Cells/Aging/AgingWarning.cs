@@ -19,7 +19,7 @@ public enum AgingWarning
     ChargeState,
 
     /// <summary>Longer, in time or in cycles, than the set was tested.</summary>
-    Long,
+    BeyondTests,
 
     /// <summary>Charged below 10 °C: no set knows the plating of lithium.</summary>
     ColdCharge,
@@ -58,7 +58,7 @@ public static class AgingWarningNames
         AgingWarning.Rate => "RATE",
         AgingWarning.Depth => "DEPTH",
         AgingWarning.ChargeState => "CHARGE_STATE",
-        AgingWarning.Long => "LONG",
+        AgingWarning.BeyondTests => "LONG",
         AgingWarning.ColdCharge => "COLD_CHARGE",
         AgingWarning.Knee => "KNEE",
         AgingWarning.LowVoltage => "LOW_VOLTAGE",

@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace RigScenarios.Cells.Aging;
 
 /// <summary>

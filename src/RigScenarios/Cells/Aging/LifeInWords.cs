@@ -78,16 +78,17 @@ public sealed record LifeInWords
     {
         var phases = new List<LifePhase>(2);
         if (HistoryKnown)
-        {
-            var days = Until!.Value.DayNumber - Bought!.Value.Date.DayNumber;
-            if (days < 0)
-                throw new ArgumentException($"It was bought on {Bought} and asked for on {Until:yyyy-MM-dd}, which is earlier.");
-            phases.Add(Use(Duration.FromDays(days)));
-        }
-
+            phases.Add(Use(Between(Bought!.Value, Until!.Value)));
         if (MeasuredCapacity is { } capacity)
             phases.Add(new Measured(capacity, MeasuredResistance, HistoryKnown));
         return phases;
+    }
+
+    private static Duration Between(MonthOrDay bought, DateOnly until)
+    {
+        var days = until.DayNumber - bought.Date.DayNumber;
+        return days >= 0 ? Duration.FromDays(days) : throw new ArgumentException(
+            $"It was bought on {bought} and asked for on {until:yyyy-MM-dd}, which is earlier.", nameof(bought));
     }
 
     /// <summary>A further time of the same use.</summary>
@@ -108,10 +109,4 @@ public sealed record LifeInWords
         var (set, assumed) = AgingSets.For(chemistry);
         return BatteryLife.After(set, assumed, Phases(), Use(Duration.FromDays(DaysOfMonth)));
     }
-
-    /// <summary>The same by every set of its band.</summary>
-    /// <param name="chemistry">"nmc", "nca", "lfp"; null: nobody knows.</param>
-    /// <exception cref="ArgumentException">As for <see cref="Phases"/>.</exception>
-    public AgingBand Band(string? chemistry) =>
-        AgingBand.Of(AgingSets.For(chemistry).Set, Phases(), Use(Duration.FromDays(DaysOfMonth)));
 }

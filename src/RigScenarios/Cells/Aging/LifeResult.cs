@@ -38,7 +38,7 @@ public sealed class LifeResult
 
     internal LifeResult(AgingSet set, IReadOnlyList<AgedPhase> phases, LifeState state, LifePhase? pattern)
     {
-        (Set, Phases, this.state, Pattern) = (set, phases, state, pattern);
+        (Set, Phases, this.state) = (set, phases, state);
         exposure = pattern is null ? new([], []) : Exposure.Of(pattern);
     }
 
@@ -53,9 +53,6 @@ public sealed class LifeResult
 
     /// <summary>The state after each phase.</summary>
     public IReadOnlyList<AgedPhase> Phases { get; }
-
-    /// <summary>What goes on after the phases; null: nothing is known of it.</summary>
-    public LifePhase? Pattern { get; }
 
     /// <summary>The age at the end.</summary>
     public Age Age => AgeOf(state);

@@ -60,6 +60,18 @@ public class AgedCellChecks
         }, atLeast: 7);
     }
 
+    /// <summary>The end points that the library carries are those of the data.</summary>
+    [Fact]
+    [Guard]
+    public void The_librarys_end_points_are_those_of_the_data()
+    {
+        Needed();
+        Each.Pair(AgedTestCells.All, Cells, (ours, cell) => Assert.Equal(
+            (cell.Number, cell.IsStored, cell.Celsius, cell.Charge, cell.End.Days, cell.End.Left, cell.FullCycles(cell.End)),
+            (ours.Number, ours.IsStored, Math.Round(ours.Temperature.DegreesCelsius, 6), ours.MeanCharge.DecimalFractions,
+                ours.Time.Days, ours.Measured.DecimalFractions, ours.FullCycles)));
+    }
+
     [Fact]
     [Guard]
     public void The_page_is_what_its_command_writes()

@@ -8,7 +8,8 @@ public sealed class AgingWarningTests
 {
     [Fact]
     public void Fourteen_names_in_capital_letters() => Each.Of(
-        Enum.GetValues<AgingWarning>().Select(one => one.Name()).Distinct(), name => Assert.Matches("^[A-Z_]+$", name), atLeast: 14);
+        Enum.GetValues<AgingWarning>().Select(one => one.Name()).Distinct(), name => Assert.Matches("^[A-Z_]+$", name),
+        atLeast: 14);
 
     [Theory]
     [InlineData(34.9, true)]
@@ -23,14 +24,16 @@ public sealed class AgingWarningTests
     [InlineData(500, false)]
     [InlineData(501, true)]
     public void Days_add_up_over_the_phases(double days, bool warns) => Assert.Equal(warns,
-        BatteryLife.After(AgingSets.Nmc, false, [At(250), At(days - 250)]).Phases[^1].Warnings.Contains(AgingWarning.Long));
+        BatteryLife.After(AgingSets.Nmc, false, [At(250), At(days - 250)]).Phases[^1].Warnings
+            .Contains(AgingWarning.BeyondTests));
 
     // 1 - 0.8 is a hair more than 0.2 in binary fractions.
     [Fact]
     public void A_depth_at_the_end_of_the_range_is_inside() => Assert.DoesNotContain(AgingWarning.Depth,
         BatteryLife.After(AgingSets.Nmc811Silicon, false,
             [new Shooting(Days(100), Temperature.FromDegreesCelsius(20), Share(0.5), 5,
-                [new CourseStretch(Duration.FromHours(5), Share(0.8), Share(1 - 0.8 + 0.4), Temperature.FromDegreesCelsius(20))])])
+                [new CourseStretch(Duration.FromHours(5), Share(0.8), Share(1 - 0.8 + 0.4),
+                    Temperature.FromDegreesCelsius(20))])])
             .Warnings);
 
     [Fact]
@@ -47,7 +50,8 @@ public sealed class AgingWarningTests
     [Fact]
     public void A_voltage_that_a_set_does_not_know_is_refused() => Assert.Contains("mean charge",
         Assert.Throws<ArgumentException>(() => BatteryLife.After(AgingSets.Lfp, false,
-            [Cycling.AboutVoltage(Days(1), Temperature.FromDegreesCelsius(20), 1, Share(1), 1, ElectricPotential.FromVolts(3.3))]))
+            [Cycling.AboutVoltage(Days(1), Temperature.FromDegreesCelsius(20), 1, Share(1), 1,
+                ElectricPotential.FromVolts(3.3))]))
             .Message, StringComparison.Ordinal);
 
     private static IReadOnlyList<AgingWarning> Of(LifePhase phase) => BatteryLife.After(AgingSets.Nmc, false, [phase]).Warnings;
