@@ -53,6 +53,8 @@ public sealed class AccessibilityTests(Chromium chromium)
         await visit.GoAsync("/rig");
         await visit.Page.Locator("#rig").WaitForAsync();
         await faults.LookAsync(visit.Page, "a new rig");
+        await Form.UnfoldAsync(visit.Page);
+        await faults.LookAsync(visit.Page, "a new rig, unfolded");
         await visit.GoAsync("/rig?file=samples/winter-harbour.yaml");
         await visit.Page.Locator("#answer-first .rs-answer").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
         await faults.LookAsync(visit.Page, "a rig");

@@ -11,6 +11,10 @@ internal static class Form
     /// <summary>The text of a field by its key.</summary>
     public static ILocator Text(IPage page, string key) => Field(page, key).Locator("input[type=text]");
 
+    /// <summary>Opens whatever of the form is folded.</summary>
+    public static Task UnfoldAsync(IPage page) => page.EvaluateAsync(
+        "() => document.querySelectorAll('#rig details.more').forEach((fold) => { fold.open = true; })");
+
     /// <summary>A line of the answer: one question with its verdict.</summary>
     public static ILocator Line(IPage page, string question) =>
         page.Locator($"#answer-first .rs-questions tr:has(th:text-is(\"{question}\"))");

@@ -32,11 +32,13 @@ public sealed class OwnRigOddTests(Chromium chromium)
     [InlineData("ambient", "cold")]
     [InlineData("charge", "140 %")]
     [InlineData("capacity-left", "-3 %")]
+    [InlineData("age-shoots", "80")]
     [InlineData("battery-count", "many")]
     [InlineData("starts", "25:70")]
     public async Task An_impossible_value_is_marked_at_its_field(string field, string text)
     {
         await using var visit = await BeginAsync();
+        await Form.UnfoldAsync(visit.Page);
         var input = Form.Text(visit.Page, field);
         var before = await input.InputValueAsync();
         await input.FillAsync(text);
