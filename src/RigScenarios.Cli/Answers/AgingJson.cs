@@ -54,7 +54,8 @@ internal static class AgingJson
 
     private static object Of(Age age) => new
     {
-        capacity_left_percent = JsonText.Round(age.CapacityLeft.Percent), resistance_factor = JsonText.Round(age.ResistanceFactor),
+        capacity_left_percent = JsonText.Round(age.CapacityLeft.Percent),
+        resistance_factor = JsonText.Round(age.ResistanceFactor),
     };
 
     private static object? Of(DayFigures? days) => days is null ? null : new

@@ -47,7 +47,8 @@ internal static class AgingText
         if (folder is not null)
         {
             console.WriteLine();
-            console.Profile.Out.Writer.WriteLine($"Tables: {string.Join(", ", YearsTables.Names.Select(name => $"{name}.csv"))} in "
+            console.Profile.Out.Writer
+                .WriteLine($"Tables: {string.Join(", ", YearsTables.Names.Select(name => $"{name}.csv"))} in "
                 + ShownText.Of(folder));
         }
     }
@@ -71,7 +72,8 @@ internal static class AgingText
         ];
         var widths = Enumerable.Range(0, rows[0].Count).Select(column => rows.Max(row => row[column].Length)).ToList();
         foreach (var row in rows)
-            console.Profile.Out.Writer.WriteLine($"  {string.Join("   ", row.Select((cell, i) => cell.PadRight(widths[i])))}".TrimEnd());
+            console.Profile.Out.Writer
+                .WriteLine($"  {string.Join("   ", row.Select((cell, i) => cell.PadRight(widths[i])))}".TrimEnd());
     }
 
     private static AgeOnDate At(BatteryOutlook battery, DaysOnDate row) =>

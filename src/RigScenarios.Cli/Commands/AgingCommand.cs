@@ -24,7 +24,8 @@ internal static class AgingCommand
         var cold = new Option<string?>("--cold") { Description =
             "Air of the days in the cold; -10 °C if left out.", HelpName = "TEMPERATURE" };
         var folder = new Option<string?>("--out") { Description =
-            "A folder for every table in full resolution (CSV; docs/battery-age.md says what the columns are).", HelpName = "FOLDER" };
+            "A folder for every table in full resolution (CSV; docs/battery-age.md says what the columns are).",
+            HelpName = "FOLDER" };
         var command = new Command("aging",
             "How old are the batteries, how long do the days still last, when to replace them, how best to keep them, and what "
                 + "they cost.");
@@ -49,7 +50,8 @@ internal static class AgingCommand
             var answer = options.FirstAnswer(parsed, scenario, today, cancellation);
             var question = new YearsQuestion
             {
-                Years = parsed.GetValue(years) ?? new YearsQuestion().Years, From = today, Battery = Named(answer, parsed.GetValue(battery)),
+                Years = parsed.GetValue(years) ?? new YearsQuestion().Years, From = today,
+                Battery = Named(answer, parsed.GetValue(battery)),
                 Cold = OptionValue.Read(parsed.GetValue(cold), new QuantityFormat<Temperature>(WarmerAir.Coldest,
                     WarmerAir.Warmest, "-10 °C"), "--cold") ?? new YearsQuestion().Cold,
             };
@@ -82,7 +84,8 @@ internal static class AgingCommand
     {
         if (string.IsNullOrWhiteSpace(folder) || File.Exists(folder))
             throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, "--out",
-                $"Found \"{folder}\". The name of a folder is needed.", "a new folder, or one that is there, such as \"tables\"")]);
+                $"Found \"{folder}\". The name of a folder is needed.",
+                "a new folder, or one that is there, such as \"tables\"")]);
         foreach (var name in YearsTables.Names)
             OutputFile.Check("--out", PathOf(folder, name), $"{name}.csv", inputs);
     }

@@ -19,15 +19,15 @@ public static class AgeOfAnswer
         return [.. first.Concat(Spread(answer) is { } spread ? [spread] : []).Concat(rest).Distinct()];
     }
 
-    /// <summary>What the days do at the ends of what the ages may be: "Run at both ends of what its age may be: with the least, it
-    /// stops at 21:40; with the most, 1 h 5 min left after wrap."; null where there is no band.</summary>
+    /// <summary>What the days do at the ends of what the ages may be: "Run at both ends of what its age may be: with the least,
+    /// it stops at 21:40; with the most, 1 h 5 min left after wrap."; null where there is no band.</summary>
     /// <param name="answer">The answer.</param>
     public static string? Spread(RigAnswer answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
         return answer.AgeSpread is not { } spread ? null
-            : $"Run at both ends of what its age may be: with the least, {End(answer, spread.Least, spread.LeastReserve)}; with the "
-                + $"most, {End(answer, spread.Greatest, spread.GreatestReserve)}.";
+            : $"Run at both ends of what its age may be: with the least, {End(answer, spread.Least, spread.LeastReserve)}; "
+                + $"with the most, {End(answer, spread.Greatest, spread.GreatestReserve)}.";
     }
 
     /// <summary>Why days that last by the middle of the ages are close: "with the least that its age may have left it stops at

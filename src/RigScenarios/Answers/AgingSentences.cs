@@ -49,8 +49,8 @@ public static class AgingSentences
         if (known.IsUnknown)
             return [$"Age not known: taken as new. {Unknown(known.Set, known.IsSetAssumed)}"];
         var rests = known.IsMeasured ? "measured" : $"by its life: {Life(known.Life!)}";
-        var line = $"{Percent(known.Age.CapacityLeft)} of the capacity left ({rests}), {Times(known.Age)} the resistance of a new "
-            + $"one ({Resistance(known)}).";
+        var line = $"{Percent(known.Age.CapacityLeft)} of the capacity left ({rests}), {Times(known.Age)} the resistance of a "
+            + $"new one ({Resistance(known)}).";
         return known.Ends is { } ends ? [line, Band(known, ends)] : [line];
     }
 
@@ -67,7 +67,8 @@ public static class AgingSentences
             + $"({Range(known.Ends!)} by other published fits) and {Times(known.Age)} the resistance.";
     }
 
-    /// <summary>The spread of the published fits: "Other published fits say 76 to 90 % left; no bound on what yours may do."</summary>
+    /// <summary>The spread of the published fits: "Other published fits say 76 to 90 % left; no bound on what yours may
+    /// do."</summary>
     /// <param name="known">What is known.</param>
     /// <param name="ends">Its ends.</param>
     public static string Band(KnownAge known, AgeEnds ends)
@@ -79,7 +80,8 @@ public static class AgingSentences
             : $"Other published fits say {Range(ends)}: their spread, and no bound on what yours may do.";
     }
 
-    /// <summary>Warnings as sentences, in their order; where something lies outside the tests the first says "extrapolated".</summary>
+    /// <summary>Warnings as sentences, in their order; where something lies outside the tests the first says
+    /// "extrapolated".</summary>
     /// <param name="set">The set.</param>
     /// <param name="warnings">The warnings.</param>
     public static IReadOnlyList<string> Warnings(AgingSet set, IEnumerable<AgingWarning> warnings)
@@ -116,7 +118,8 @@ public static class AgingSentences
             AgingWarning.ResistanceByRule =>
                 "The resistance follows the capacity by a rule, good to some 0.1 at 80 %; nobody measured it.",
             AgingWarning.DefaultModel =>
-                $"What the cells are made of is not given: taken as {set.Chemistry.Name.ToUpperInvariant()}, which most camera batteries hold.",
+                $"What the cells are made of is not given: taken as {set.Chemistry.Name.ToUpperInvariant()}, which most "
+                    + "camera batteries hold.",
             AgingWarning.MeasuredAboveNew => "More was measured than a new one holds: taken as not aged until then.",
             AgingWarning.PaceLimited =>
                 "Its own pace is beyond four times or a quarter of the fit's, the spread between cells: held there from now on.",
@@ -151,11 +154,23 @@ public static class AgingSentences
     {
         ArgumentNullException.ThrowIfNull(life);
         var whole = life.Completed;
+        return whole.ShootsPerMonth switch
+        {
+            0 => Shelf(life),
+            1 => $"{Shelf(life)} that {EmptiesOne(whole.Emptied!)}",
+            _ => $"{Shelf(life)} that {Empties(whole.Emptied!)}",
+        };
+    }
+
+    /// <summary>The same without a word of how far a shoot empties it: "kept full in a room, 2 shoots a month".</summary>
+    /// <param name="life">The life; what it leaves open is told as it is taken.</param>
+    internal static string Shelf(LifeInWords life)
+    {
+        var whole = life.Completed;
         var shoots = whole.ShootsPerMonth!.Value;
         var count = shoots.ToString("0.##", CultureInfo.InvariantCulture);
         return $"kept {KeptAs(whole.Kept!)} {In(whole.Place!)}, "
-            + (shoots == 0 ? "no shoots" : $"{count} {(shoots == 1 ? "shoot" : "shoots")} a month that "
-                + (shoots == 1 ? EmptiesOne(whole.Emptied!) : Empties(whole.Emptied!)));
+            + (shoots == 0 ? "no shoots" : $"{count} {(shoots == 1 ? "shoot" : "shoots")} a month");
     }
 
     /// <summary>Where it is kept: "in a room", "at 25 °C".</summary>

@@ -35,7 +35,8 @@ public static class AnswerCautions
     /// the
     /// time between jobs.</summary>
     internal static IEnumerable<string> OfTheDay(RigAnswer answer) =>
-        Of(answer, PredictionWords.Short(answer.Simulation.ExpectedError), AgeUnknown(answer, whole: false)).Where(caution => caution != PowerCautions.Keeping);
+        Of(answer, PredictionWords.Short(answer.Simulation.ExpectedError), AgeUnknown(answer, whole: false))
+            .Where(caution => caution != PowerCautions.Keeping);
 
     // What three years do to a battery is told where there is room for it.
     private static string? AgeUnknown(RigAnswer answer, bool whole)

@@ -54,7 +54,8 @@ public static class ScenarioAge
             HotSwap = scenario.HotSwap is { } reserve ? reserve with { Pack = At(reserve.Pack) } : null,
             InternalBatteries = new(scenario.InternalBatteries.Select(one => KeyValuePair.Create(one.Key, At(one.Value)))),
         };
-        var problems = Lives(asked).Select(life => (life.Path, Problem: Problem(life.Life))).Where(life => life.Problem is not null)
+        var problems = Lives(asked).Select(life => (life.Path, Problem: Problem(life.Life)))
+            .Where(life => life.Problem is not null)
             .Select(life => new Diagnostic(Severity.Error, "", TextPlace.None, $"{life.Path}.bought", life.Problem!.Value.Found,
                 life.Problem.Value.Accepted)).ToList();
         return problems.Count > 0 ? throw new ScenarioProblemsException(problems) : asked;

@@ -33,6 +33,21 @@ public sealed record SweepAxis(string Path, IReadOnlyList<string> Values)
             QuantityText.Write(Quantity.From(Tidy(low, high, step, steps), from.Unit)))]);
     }
 
+    /// <summary>Evenly spaced days from one to another, both included, to whole days: a battery growing older.</summary>
+    /// <param name="path">The field.</param>
+    /// <param name="from">The first day.</param>
+    /// <param name="to">The last day.</param>
+    /// <param name="steps">How many values; 2 to <see cref="MostSteps"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Too few or too many steps.</exception>
+    public static SweepAxis Dates(string path, DateOnly from, DateOnly to, int steps = StandardSteps)
+    {
+        if (steps is < 2 or > MostSteps)
+            throw new ArgumentOutOfRangeException(nameof(steps), $"steps is {steps}; accepted: 2 to {MostSteps}.");
+        return new SweepAxis(path, [.. Enumerable.Range(0, steps).Select(step => from.AddDays((int)Math.Round(
+            (double)(to.DayNumber - from.DayNumber) * step / (steps - 1))).ToString(DateFormat.Pattern,
+            CultureInfo.InvariantCulture))]);
+    }
+
     /// <summary>
     /// Reads the short form of the command line: <c>PATH=FROM..TO</c> or <c>PATH=FROM..TO:STEPS</c>, such as
     /// <c>days.day-one.ambient=-10 °C..10 °C:5</c>. The scenario says what quantity the field is.
@@ -63,6 +78,9 @@ public sealed record SweepAxis(string Path, IReadOnlyList<string> Values)
         if (double.TryParse(from, NumberStyles.Float, CultureInfo.InvariantCulture, out var low)
             && double.TryParse(to, NumberStyles.Float, CultureInfo.InvariantCulture, out var high))
             return Numbers(scenario, path, low, high, steps);
+        if (DateOnly.TryParseExact(from.Trim(), DateFormat.Pattern, out var firstDay)
+            && DateOnly.TryParseExact(to.Trim(), DateFormat.Pattern, out var lastDay))
+            return Dates(path, firstDay, lastDay, steps);
         // A field shows its quantity by its own value, or by what it accepts.
         var known = ScenarioPath.Find(scenario, path);
         foreach (var quantity in Quantity.Infos.Select(info => info.Zero)

@@ -29,8 +29,8 @@ public class AgingSentencesTests
             [AgingWarning.CalendarTemperature, AgingWarning.BeyondTests, AgingWarning.Knee]);
 
         Assert.Equal(2, lines.Count);
-        Assert.Equal("Extrapolated: its life lies outside what the fit was tested on (stored at 35 to 50 °C, for 500 days and 1000 "
-            + "full cycles).", lines[0]);
+        Assert.Equal("Extrapolated: its life lies outside what the fit was tested on (stored at 35 to 50 °C, for 500 days and "
+            + "1000 full cycles).", lines[0]);
     }
 
     [Fact]
@@ -72,7 +72,8 @@ public class AgingSentencesTests
 
         Assert.Equal(verdict, answer.Of(QuestionKind.Power)!.Verdict);
         if (verdict == Verdict.Close)
-            Assert.Equal("It lasts until wrap at 13:10 with 18 min left; with the least that its age may have left it stops at 12:48.",
+            Assert.Equal("It lasts until wrap at 13:10 with 18 min left; with the least that its age may have left it stops "
+                + "at 12:48.",
                 AnswerSentences.Questions(answer)[0].Words);
     }
 

@@ -58,7 +58,7 @@ public sealed class LifeFormatTests
         const string age = "builds.one.battery.age";
 
         string[] paths = [$"{age}.kept", $"{age}.place", $"{age}.shoots-per-month", $"{age}.emptied"];
-        Assert.All(paths, path => Assert.Contains(problems, problem => problem.Path == path && problem.At.Line > 0));
+        Each.Of(paths, path => Assert.Contains(problems, problem => problem.Path == path && problem.At.Line > 0));
         Assert.Contains(problems, problem => problem.Path == $"{age}.place" && problem.Nearest == "fridge");
         Assert.Contains(problems, problem => problem.Path == $"{age}.shoots-per-month"
             && problem.Accepted!.Contains("0 to 30", StringComparison.Ordinal));
@@ -72,7 +72,8 @@ public sealed class LifeFormatTests
     public void A_history_that_cannot_be_is_told_at_its_field_with_its_line(string age, string field, string words)
     {
         using var folder = new TemporaryFolder();
-        var (scenario, problems) = ScenarioFile.TryRead(folder.Write("scenario.yaml", SmallScenario.Text(battery: $", age: {age}")));
+        var (scenario, problems) = ScenarioFile.TryRead(folder.Write("scenario.yaml",
+            SmallScenario.Text(battery: $", age: {age}")));
 
         Assert.Null(scenario);
         var problem = Assert.Single(problems);
@@ -87,7 +88,8 @@ public sealed class LifeFormatTests
     public void A_life_from_which_nothing_follows_is_warned_of(string age, string words)
     {
         using var folder = new TemporaryFolder();
-        var (scenario, problems) = ScenarioFile.TryRead(folder.Write("scenario.yaml", SmallScenario.Text(battery: $", age: {age}")));
+        var (scenario, problems) = ScenarioFile.TryRead(folder.Write("scenario.yaml",
+            SmallScenario.Text(battery: $", age: {age}")));
 
         Assert.NotNull(scenario);
         Assert.Contains(words, Assert.Single(problems).Problem, StringComparison.Ordinal);

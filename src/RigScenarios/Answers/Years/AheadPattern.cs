@@ -5,8 +5,8 @@ using UnitsNet;
 namespace RigScenarios.Answers.Years;
 
 /// <summary>
-/// What a battery goes through from now on: shooting days as the planned ones, and the shelf between them. Each planned day is one
-/// shoot, with the course of charge and temperature that the simulation gave it.
+/// What a battery goes through from now on: shooting days as the planned ones, and the shelf between them. Each planned day is
+/// one shoot, with the course of charge and temperature that the simulation gave it.
 /// </summary>
 internal static class AheadPattern
 {

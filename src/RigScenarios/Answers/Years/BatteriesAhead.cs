@@ -18,7 +18,8 @@ internal sealed class BatteriesAhead(
     public IReadOnlyList<BatteryPath> Paths => paths;
 
     /// <summary>The ages after a further time.</summary>
-    public IReadOnlyList<Age> At(Duration further, AgeEnd end = AgeEnd.Middle) => [.. paths.Select(path => path.At(further, end))];
+    public IReadOnlyList<Age> At(Duration further, AgeEnd end = AgeEnd.Middle) =>
+        [.. paths.Select(path => path.At(further, end))];
 
     /// <summary>The planned days after a further time.</summary>
     public DayFigures DaysAt(Duration further, AgeEnd end = AgeEnd.Middle, bool inTheCold = false) =>

@@ -32,7 +32,7 @@ internal sealed class BatteryPath
     /// <param name="ahead">What goes on from now.</param>
     public BatteryPath(KnownAge known, LifePhase ahead)
     {
-        this.known = known;
+        (this.known, Ahead) = (known, ahead);
         Past = known.History is null && known.CapacityLeft is { } left
             ? [new Measured(left, known.ResistanceFactor, historyKnown: false)] : known.Past;
         middle = BatteryLife.After(known.Set, known.IsSetAssumed, Past, ahead);
@@ -43,6 +43,9 @@ internal sealed class BatteryPath
         ];
         Warnings = BatteryLife.After(known.Set, known.IsSetAssumed, [.. Past, ahead]).Warnings;
     }
+
+    /// <summary>What goes on from now.</summary>
+    public LifePhase Ahead { get; }
 
     /// <summary>Its life so far.</summary>
     public IReadOnlyList<LifePhase> Past { get; }

@@ -31,7 +31,8 @@ internal static class StorageWays
     /// <param name="battery">Which of them is told of.</param>
     /// <param name="from">Today.</param>
     /// <param name="daysEnd">Whether the planned days are ended by an age at all.</param>
-    public static StorageCase Run(Way way, BatteriesAhead ahead, int battery, DateOnly from, bool daysEnd) => new(way.Kept, way.Place, way.IsAsNow,
+    public static StorageCase Run(Way way, BatteriesAhead ahead, int battery, DateOnly from, bool daysEnd) =>
+        new(way.Kept, way.Place, way.IsAsNow,
         [.. YearsTold.Select(years =>
         {
             var time = Duration.FromDays(years * 365.25);

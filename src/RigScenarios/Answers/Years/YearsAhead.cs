@@ -82,7 +82,8 @@ public static class YearsAhead
     {
         var told = now.Plan.Batteries.Values.Select(battery => battery.Life?.Until).Where(until => until is not null).ToList();
         return (told.Count > 0 ? told.Max() : null) ?? question.From ?? now.Options.Today
-            ?? throw new ArgumentException("The day from which on it is asked is not given; accepted: a date, or a battery's life "
+            ?? throw new ArgumentException(
+                "The day from which on it is asked is not given; accepted: a date, or a battery's life "
                 + "that says until when it goes.", nameof(question));
     }
 
@@ -131,6 +132,7 @@ public static class YearsAhead
         return new BatteryOutlook
         {
             Name = name, Title = battery.Part.Name, Known = battery.KnownAge, Use = life,
+            DaysAsPlanned = path.Ahead is Shooting { Course: not null },
             Ages = [.. Enumerable.Range(0, (question.Years * MonthsOfYear) + 1).Select(month =>
             {
                 var time = Duration.FromDays(month * DaysOfYear / MonthsOfYear);

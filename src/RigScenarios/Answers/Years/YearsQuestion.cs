@@ -21,7 +21,8 @@ public sealed record YearsQuestion
         }
     } = 5;
 
-    /// <summary>The battery that the ways of keeping are compared for, by its short name in the plan; the first if null.</summary>
+    /// <summary>The battery that the ways of keeping are compared for, by its short name in the plan; the first if
+    /// null.</summary>
     public string? Battery { get; init; }
 
     /// <summary>Air of the days in the cold. Where the planned days are as cold already, no others are run.</summary>

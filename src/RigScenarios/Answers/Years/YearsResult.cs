@@ -71,6 +71,10 @@ public sealed record BatteryOutlook
     /// <summary>How it is kept and used from now on; what is left open in it is taken as usual.</summary>
     public required LifeInWords Use { get; init; }
 
+    /// <summary>Whether each shoot to come is the planned day; false where so many of them don't fit into a month, so that the
+    /// words stand for it.</summary>
+    public required bool DaysAsPlanned { get; init; }
+
     /// <summary>Its age now, with the ends of the band.</summary>
     public AgeOnDate Now => Ages[0];
 

@@ -22,12 +22,15 @@ public static class YearsSentences
         var (date, cause) = (battery.Replace.Date, battery.Replace.Cause);
         var name = Name(result, battery);
         if (date.Middle is not { } day)
-            return $"{name}: nothing asks for a new one within 40 years by this fit{Band(date, " (the worst of the published fits: ")}.";
+            return $"{name}: nothing asks for a new one within 40 years by this "
+                + $"fit{Band(date, " (the worst of the published fits: ")}.";
         if (day <= result.From)
             return cause == ReplaceCause.Days
-                ? $"{name}: to be replaced now, for {Days(result)} {(result.Now.Plan.Days.Count > 1 ? "don't" : "doesn't")} last with it."
+                ? $"{name}: to be replaced now, for {Days(result)} {(result.Now.Plan.Days.Count > 1 ? "don't" : "doesn't")} "
+                    + "last with it."
                 : $"{name}: to be replaced now, for no more than 80 % of its capacity is left.";
-        var why = cause == ReplaceCause.Days ? Days(result) + " no longer last" + (result.Now.Plan.Days.Count > 1 ? "" : "s") + " then"
+        var why = cause == ReplaceCause.Days ? Days(result) + " no longer last"
+            + (result.Now.Plan.Days.Count > 1 ? "" : "s") + " then"
             : "80 % of its capacity is left then";
         return $"{name}: to be replaced in {Month(day)}{Band(date, " (published fits: ")}, for {why}.";
     }
@@ -54,13 +57,15 @@ public static class YearsSentences
         return $"{until}: {Left(now.Days)} now, {Left(last.Days)} in {Years(last.Years)}.";
     }
 
-    /// <summary>What is left after wrap: "1 h 27 min left", "more than 240 h left"; where it stops before: "12 min short".</summary>
+    /// <summary>What is left after wrap: "1 h 27 min left", "more than 240 h left"; where it stops before: "12 min
+    /// short".</summary>
     /// <param name="days">The days.</param>
     public static string Left(DayFigures days)
     {
         ArgumentNullException.ThrowIfNull(days);
         return days.IsLowerBound ? $"more than {AnswerTimes.Length(days.Reserve)} left"
-            : days.Reserve < Duration.Zero ? $"{AnswerTimes.Length(-days.Reserve)} short" : $"{AnswerTimes.Length(days.Reserve)} left";
+            : days.Reserve < Duration.Zero ? $"{AnswerTimes.Length(-days.Reserve)} short"
+                : $"{AnswerTimes.Length(days.Reserve)} left";
     }
 
     /// <summary>Hours and minutes after wrap with their band, as narrow as a table wants them: "1:24 (0:36 to 1:48)"; below zero
@@ -82,7 +87,8 @@ public static class YearsSentences
     public static IReadOnlyList<BatteryOutlook> Told(YearsResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        return result.Question.Battery is { } one ? [.. result.Batteries.Where(battery => battery.Name == one)] : result.Batteries;
+        return result.Question.Battery is { } one
+            ? [.. result.Batteries.Where(battery => battery.Name == one)] : result.Batteries;
     }
 
     /// <summary>What the years rest on: how each battery is used, the fit, what lies outside its tests.</summary>
@@ -114,8 +120,8 @@ public static class YearsSentences
         if (best == now)
             return $"Kept as now ({Way(now)}) it holds most: {Percent(then.Age.CapacityLeft)} after {then.Years} years.";
         return $"{AnswerSentences.Upper(Way(best))} leaves most: {Percent(then.Age.CapacityLeft)} after {then.Years} years, not "
-            + $"{Percent(like.Age.CapacityLeft)} as now ({Way(now)}). {AnswerSentences.Upper(Days(result))}: {Left(then.Days)} then, not "
-            + $"{Left(like.Days)}.";
+            + $"{Percent(like.Age.CapacityLeft)} as now ({Way(now)}). {AnswerSentences.Upper(Days(result))}: "
+            + $"{Left(then.Days)} then, not {Left(like.Days)}.";
     }
 
     /// <summary>One way of keeping: "half full in a fridge: 96, 93 and 91 % after 1, 3 and 5 years".</summary>
@@ -156,8 +162,8 @@ public static class YearsSentences
             return $"{price} spread over more than 40 years: no cost a day is told.";
         if (cost is not { PerShootingDay: { } day, PerKilowattHour: { } each })
             return $"{price}, and no shooting day until it is replaced: no cost a day is told.";
-        return FormattableString.Invariant(
-            $"{price} over {days:0} shooting days and {energy.KilowattHours:0.0} kWh until it is replaced: {day} a day, {each} a kWh.");
+        return string.Create(CultureInfo.InvariantCulture, $"{price} over {days:0} shooting days and "
+            + $"{energy.KilowattHours:0.0} kWh until it is replaced: {day} a day, {each} a kWh.");
     }
 
     /// <summary>How it is used from now on, and whether somebody said so.</summary>
@@ -166,7 +172,8 @@ public static class YearsSentences
     {
         ArgumentNullException.ThrowIfNull(battery);
         var said = battery.Known.Life is null ? "Nobody says how it is kept and used; taken" : "From now on";
-        return $"{said}: {AgingSentences.Use(battery.Use)}, each day as the planned one.";
+        return battery.DaysAsPlanned ? $"{said}: {AgingSentences.Shelf(battery.Use)}, each as the planned days."
+            : $"{said}: {AgingSentences.Use(battery.Use)}.";
     }
 
     /// <summary>The cautions of batteries that grow old.</summary>
@@ -192,7 +199,8 @@ public static class YearsSentences
     private static string Source(Cells.Citation source)
     {
         var first = source.Authors.Split([',', ';'])[0];
-        return $"{first}{(first == source.Authors || first.EndsWith("et al.", StringComparison.Ordinal) ? "" : " et al.")} {source.Year}";
+        return $"{first}{(first == source.Authors || first.EndsWith("et al.", StringComparison.Ordinal) ? "" : " et al.")} "
+            + $"{source.Year}";
     }
 
     private static string Years(double years) => years == 1 ? "a year" : FormattableString.Invariant($"{years:0} years");

@@ -29,7 +29,8 @@ public static class YearsTables
     /// <summary>The names of the tables.</summary>
     public static IReadOnlyList<string> Names { get; } = ["days", "ages", "batteries", "storage"];
 
-    /// <summary>The tables: the days over the years, each battery month by month, when to replace it, the ways to keep it.</summary>
+    /// <summary>The tables: the days over the years, each battery month by month, when to replace it, the ways to keep
+    /// it.</summary>
     /// <param name="result">The years.</param>
     public static IReadOnlyList<YearsTable> Of(YearsResult result)
     {

@@ -6,7 +6,8 @@ namespace RigScenarios.Files.Formats;
 /// <summary>A day of the calendar.</summary>
 public sealed class DateFormat : PlainFormat<DateOnly>
 {
-    private const string Pattern = "yyyy-MM-dd";
+    /// <summary>How a day is written: year-month-day.</summary>
+    internal const string Pattern = "yyyy-MM-dd";
 
     /// <inheritdoc/>
     public override string Accepted => "a day as year-month-day, such as \"2026-12-03\"";
