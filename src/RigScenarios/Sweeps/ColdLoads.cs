@@ -24,8 +24,11 @@ public static class ColdLoads
 {
     private const double Factor = 3;
 
-    /// <summary>A third of the usual load, the usual load, and three times that; usual is the mean of the blocks in which
-    /// anything is drawn.</summary>
+    // Still air takes 10 W/(m²·K) from a case, wind of a few m/s some 30 (common practice, no source).
+    private const double Wind = 3;
+
+    /// <summary>A third of the usual load, the usual load, three times that, and the last one in wind, which takes three times the
+    /// heat; usual is the mean of the blocks in which anything is drawn, in whole watts.</summary>
     /// <param name="answer">The answer; its first battery is looked at.</param>
     /// <param name="air">The temperatures.</param>
     /// <param name="cancellation">Stops it.</param>
@@ -43,11 +46,19 @@ public static class ColdLoads
         var pack = answer.Plan.Batteries.Values.First().MakePack().Pack;
         return
         [
-            Load("light", usual / Factor), Load("usual", usual), Load("heavy", Factor * usual),
+            Load("light", usual / Factor, 1), Load("usual", usual, 1), Load("heavy", Factor * usual, 1),
+            Load("heavy, in wind", Factor * usual, Wind),
         ];
 
-        ColdLoad Load(string name, double watts) => new(name, Power.FromWatts(watts),
-            [.. air.Select(at => PointOf(pack, Power.FromWatts(watts), at, cancellation))]);
+        ColdLoad Load(string name, double watts, double heatLost)
+        {
+            var power = Power.FromWatts(watts < 1 ? watts : Math.Round(watts));
+            var there = pack with
+            {
+                HeatConductance = ThermalConductance.FromWattsPerKelvin(heatLost * pack.HeatConductance.WattsPerKelvin),
+            };
+            return new(name, power, [.. air.Select(at => PointOf(there, power, at, cancellation))]);
+        }
     }
 
     private static ColdLoadPoint PointOf(Pack pack, Power power, Temperature air, CancellationToken cancellation)

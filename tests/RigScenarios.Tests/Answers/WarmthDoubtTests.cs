@@ -7,13 +7,13 @@ namespace RigScenarios.Tests.Answers;
 /// <summary>How far the time of a cold rig hangs on the heat that its battery keeps.</summary>
 public class WarmthDoubtTests
 {
-    // A light battery that makes 20 W of heat: it is soon as warm as its heat conductance lets it.
-    private const string Light = ", heat-capacity: 200 J/K, heat-conductance: 0.5 W/K";
+    // A light battery in the wind: it is soon as warm as its heat conductance lets it.
+    private const string Light = ", heat-capacity: 200 J/K, heat-conductance: 3 W/K";
 
     [Fact]
     public void In_deep_cold_under_a_heavy_load_it_decides_and_is_told()
     {
-        var answer = ColdScenario.Of(-20, 100, 4, Light);
+        var answer = ColdScenario.Of(-20, 90, 4, Light);
         var warmth = answer.Warmth!;
 
         Assert.True(warmth.Cooled < Duration.Zero && warmth.Kept > Duration.Zero && warmth.Decides);
@@ -27,9 +27,9 @@ public class WarmthDoubtTests
     [InlineData(0.7)]
     public void The_change_is_that_of_the_same_rig_with_another_conductance(double factor)
     {
-        var answer = ColdScenario.Of(-20, 100, 4, Light);
-        var other = ColdScenario.Of(-20, 100, 4, Light.Replace(
-            "0.5 W", FormattableString.Invariant($"{factor * 0.5:0.###} W"), StringComparison.Ordinal));
+        var answer = ColdScenario.Of(-20, 90, 4, Light);
+        var other = ColdScenario.Of(-20, 90, 4, Light.Replace(
+            " 3 W", FormattableString.Invariant($" {factor * 3:0.###} W"), StringComparison.Ordinal));
         var change = factor > 1 ? answer.Warmth!.Cooled : answer.Warmth!.Kept!.Value;
 
         Assert.Equal((other.Reserve.Time - answer.Reserve.Time).Seconds, change.Seconds, 0.01);
@@ -48,18 +48,17 @@ public class WarmthDoubtTests
             StringComparison.Ordinal));
     }
 
-    // A day that holds by more than the error of the model, but not where the wind takes the heat.
+    // A day that holds by more than the error of the model alone.
     [Fact]
-    public void A_day_that_holds_by_its_own_heat_alone_is_close()
+    public void What_the_heat_may_change_goes_into_the_stated_error()
     {
-        var runs = ColdScenario.Of(-20, 100, 0.01, Light);
+        var runs = ColdScenario.Of(-20, 90, 0.01, Light);
         var model = runs.Simulation.ExpectedError.Share!.Value.DecimalFractions;
         var time = runs.Simulation.Runtime.Hours;
         var day = time * (1 - model - 0.01);
-        var answer = ColdScenario.Of(-20, 100, Math.Round(day, 3), Light);
+        var answer = ColdScenario.Of(-20, 90, Math.Round(day, 3), Light);
 
         Assert.True(answer.Simulation.Completes && answer.Reserve.Time.Hours > model * time);
-        Assert.True(answer.Reserve.Time < -answer.Warmth!.Cooled);
         Assert.Equal(Verdict.Close, answer.Of(QuestionKind.Power)!.Verdict);
     }
 }

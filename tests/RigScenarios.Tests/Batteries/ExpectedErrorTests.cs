@@ -44,11 +44,11 @@ public sealed class ExpectedErrorTests
     }
 
     [Theory]
-    [InlineData(33, 33, 0.2, 5, "C/20 to 1C from -20 to 40 °C", "C/2 at 40 °C")]
+    [InlineData(33, 33, 0.2, 5, "C/20 to 1C from -20 to 40 °C", "C/20 at 40 °C")]
     [InlineData(-15, -12, 0.2, 5, "C/20 to 1C from -20 to 40 °C", "C/2 at -20 °C")]
-    [InlineData(-20, 30, 1, 5, "C/20 to 1C from -20 to 40 °C", "C/2 at 40 °C")]
-    [InlineData(2, 8, 1.5, 5, "up to 2C from 0 °C up", "2C at 0 °C")]
-    [InlineData(-0.04, 8, 2, 5, "up to 2C from 0 °C up", "2C at 0 °C")]
+    [InlineData(-20, 30, 1, 5, "C/20 to 1C from -20 to 40 °C", "1C at -20 °C")]
+    [InlineData(2, 8, 1.5, 5, "up to 2C from 0 °C up", "1C at 10 °C")]
+    [InlineData(-0.04, 8, 2, 5, "up to 2C from 0 °C up", "2C at 10 °C")]
     [InlineData(-3, 8, 1.5, 10, "more than 1C below 0 °C", "2C at -10 °C")]
     [InlineData(-19, -12, 1.01, 10, "more than 1C below 0 °C", "2C at -20 °C")]
     public void Between_rows_the_claim_holds_and_the_worst_row_is_named(
