@@ -1,5 +1,6 @@
 using RigScenarios.Answers;
 using RigScenarios.Batteries;
+using RigScenarios.Parts;
 using UnitsNet;
 
 namespace RigScenarios.Sweeps;
