@@ -105,7 +105,8 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
     {
         var sent = await SentLog.ReadAsync(context, options.Limits);
         var place = Place(sent.What);
-        await PageJson.WriteAsync(context, await logs.AnswerAsync(sent, RigSoFar.WholeOf(Given(sent.What, place)), place.Frame.Build,
+        await PageJson.WriteAsync(context, await logs.AnswerAsync(sent, RigSoFar.WholeOf(Given(sent.What, place)),
+            place.Frame.Build,
             context.RequestAborted));
     }
 

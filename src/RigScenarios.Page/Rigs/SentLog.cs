@@ -26,7 +26,8 @@ internal sealed record SentLog(JsonElement What, ReadOnlyMemory<byte> Bytes)
         var body = await RequestJson.BodyAsync(context, limits.LargestLogBytes + limits.LargestJsonBytes);
         var end = body.Span.IndexOf((byte)'\n');
         if (end < 0 || end > limits.LargestJsonBytes)
-            throw new ProblemException(StatusCodes.Status400BadRequest, "What the page sent begins without a line about the log.");
+            throw new ProblemException(StatusCodes.Status400BadRequest,
+                "What the page sent begins without a line about the log.");
         try
         {
             return new(RequestJson.Parse(body[..end]), body[(end + 1)..]);

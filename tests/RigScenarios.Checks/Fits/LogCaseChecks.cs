@@ -7,7 +7,8 @@ namespace RigScenarios.Checks.Fits;
 
 /// <summary>Reading, pulse and bench test against the reference logs; tolerances of fit-format.md, beside the data.</summary>
 [Source(SourceKind.IndependentProgram,
-    "written from the equations of docs/calibration.md, NumPy and SciPy; invented logs; tests/RigScenarios.Checks/data/fit-cases, "
+    "written from the equations of docs/calibration.md, NumPy and SciPy; invented logs; "
+        + "tests/RigScenarios.Checks/data/fit-cases, "
     + "read in the source")]
 public class LogCaseChecks
 {

@@ -24,7 +24,8 @@ public sealed class OwnRigLogTests(Chromium chromium)
         await Assertions.Expect(page.Locator("#log-read")).ToContainTextAsync("rows");
         var before = await page.Locator("#capacity-left").InputValueAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Take this into the rig" }).ClickAsync();
-        await Assertions.Expect(page.Locator("#capacity-left")).ToHaveValueAsync(new System.Text.RegularExpressions.Regex(@"^\d+"));
+        await Assertions.Expect(page.Locator("#capacity-left"))
+            .ToHaveValueAsync(new System.Text.RegularExpressions.Regex(@"^\d+"));
         await Assertions.Expect(page.Locator("#resistance-growth")).ToHaveValueAsync(
             new System.Text.RegularExpressions.Regex(@"^\d+"));
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();

@@ -6,13 +6,15 @@ import { today } from "../../../src/RigScenarios.Page/site/rig/age.js";
 import { withMeasured } from "../../../src/RigScenarios.Page/site/rig/power-log.js";
 
 const battery = "builds.rig.battery";
+const fields = [{ path: `${battery}.capacity-left`, text: "91.2 %" }, { path: `${battery}.resistance-growth`, text: "1.1" }];
 const given = { builds: { rig: { battery: { item: "battery", charge: "100 %" } } } };
 
-test("capacity and resistance come with the day of the measurement", () => {
-  const tree = withMeasured(given, [{ path: `${battery}.capacity-left`, text: "91.2 %" },
-    { path: `${battery}.resistance-growth`, text: "1.1" }]);
-  assert.deepEqual(tree.builds.rig.battery, { item: "battery", charge: "100 %", "capacity-left": "91.2 %",
-    "resistance-growth": "1.1", age: { until: today() } });
+test("capacity and resistance come together", () => assert.deepEqual(withMeasured(given, fields).builds.rig.battery,
+  { item: "battery", charge: "100 %", "capacity-left": "91.2 %", "resistance-growth": "1.1" }));
+
+test("where something is said of the age the day of the measurement comes with them", () => {
+  const old = { builds: { rig: { battery: { item: "battery", age: { kept: "half" } } } } };
+  assert.deepEqual(withMeasured(old, fields).builds.rig.battery.age, { kept: "half", until: today() });
 });
 
 test("a rig without a battery stays as it is", () => {

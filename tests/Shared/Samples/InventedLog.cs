@@ -65,8 +65,8 @@ internal static class InventedLog
         return LogRows.Of(seconds, volts, amperes);
     }
 
-    /// <summary>The same log as if it had been read more rarely: each row the mean of so many, and the last reading to end the last
-    /// of them.</summary>
+    /// <summary>The same log as if it had been read more rarely: each row the mean of so many, and the last reading to end the
+    /// last of them.</summary>
     public static LogRows Thinned(LogRows rows, int every)
     {
         var count = rows.Count / every;

@@ -81,8 +81,7 @@ export class PowerLog {
       if (answer) this.#show(log.name, answer);
     } catch (error) {
       if (!(error instanceof ProgramProblem)) throw error;
-      say(this.told, error.problems.map((problem) => problem.line ? `Line ${problem.line}: ${inWords(problem)}` : inWords(problem))
-        .join(" "));
+      say(this.told, error.problems.map(atLine).join(" "));
     }
   }
 
@@ -116,6 +115,9 @@ export function withMeasured(given, fields) {
     : index === 0 ? withAge(tree, path, text, today()) : withAt(tree, path, text), given);
 }
 
+/** @param {import("../shared/requests.js").Problem} problem */
+const atLine = (problem) => `${problem.line ? `Line ${problem.line}: ` : ""}${inWords(problem)}`;
+
 /**
  * Why a log isn't even sent, in words; null if it is.
  * @param {File} log
@@ -124,8 +126,8 @@ export function withMeasured(given, fields) {
  */
 function refusal(log, air, charge) {
   if (log.size > LARGEST)
-    return `${log.name} has ${Math.ceil(log.size / 1024 / 1024)} MB; at most 64 MB are read. Accepted: one discharge, or the mean of `
-      + "every second.";
+    return `${log.name} has ${Math.ceil(log.size / 1024 / 1024)} MB; at most 64 MB are read. Accepted: one discharge, or `
+      + "the mean of every second.";
   if (!air.validity.valid || air.value === "") return "Air then: a number from −40 to 60 is needed.";
   if (!charge.validity.valid || charge.value === "") return "Charge at its begin: a number from 1 to 100 is needed.";
   return null;

@@ -9,8 +9,7 @@ namespace RigScenarios.Answers.Fitted;
 public static class FitSentences
 {
     /// <summary>What the battery is: "Your battery holds 86 % of its label (80 to 92)." and how it resists, what the devices
-    /// draw.
-    /// The answer, first.</summary>
+    /// draw. The answer, first.</summary>
     /// <param name="answer">The answer.</param>
     public static IReadOnlyList<string> Battery(FittedAnswer answer)
     {
@@ -127,7 +126,8 @@ public static class FitSentences
     {
         if (result[UnknownKind.Capacity].Value < Worn || result[UnknownKind.Resistance].Value > Resisting)
         {
-            yield return "A battery that has lost so much can fail without notice. One that is swollen, dented, hot by itself or was "
+            yield return "A battery that has lost so much can fail without notice. One that is swollen, dented, hot by itself "
+                + "or was "
                 + "recalled comes out of use: take it to be recycled by local rules.";
         }
     }

@@ -46,7 +46,8 @@ public static class LogSentences
 
     /// <summary>What is said of voltages that this battery can't have.</summary>
     internal static string OtherBattery(double found, double cutoff, double full) => string.Create(CultureInfo.InvariantCulture,
-        $"Half of the log's voltages are above {found:0.0#} V, half below; this battery lies between {cutoff:0.0} and {full:0.0} V.")
+        $"Half of the log's voltages are above {found:0.0#} V, half below; this battery lies between {cutoff:0.0} and "
+            + $"{full:0.0} V.")
         + " Is it a log of this battery, and are its units right?";
 
     private static string Dropped(DroppedCell cell) => $"The first row left out is line {cell.Line}: "

@@ -7,11 +7,12 @@ using UnitsNet;
 
 namespace RigScenarios.Fits.Bench;
 
-/// <summary>Bench test: a battery's own open-circuit voltage and capacity from a slow, steady discharge from full to empty.</summary>
+/// <summary>Bench test: a battery's own open-circuit voltage and capacity from a slow, steady discharge from full to
+/// empty.</summary>
 /// <remarks>
-/// What the current takes off the voltage is put back with the sustained resistance; the points are read from local straight lines
-/// with tricube weights (W. S. Cleveland, J. Am. Stat. Assoc. 74 (1979) 829-836, from memory) and made never falling. Equations:
-/// docs/calibration.md.
+/// What the current takes off the voltage is put back with the sustained resistance; the points are read from local straight
+/// lines with tricube weights (W. S. Cleveland, J. Am. Stat. Assoc. 74 (1979) 829-836, from memory) and made never falling.
+/// Equations: docs/power-logs.md.
 /// </remarks>
 public static class BenchTest
 {
@@ -41,7 +42,8 @@ public static class BenchTest
         var (drawn, total) = Drawn(rows, discharging);
         var charge = drawn.Select(coulombs => 1 - (coulombs / total)).ToArray();
         var volts = discharging.Select(row => (rows.Volts[row] + (rows.Amperes[row] * sustained.Ohms)) / seriesGroups).ToArray();
-        var read = Enumerable.Range(0, points).Select(point => LineAt((double)point / (points - 1), 1.0 / (points - 1), charge, volts))
+        var read = Enumerable.Range(0, points)
+            .Select(point => LineAt((double)point / (points - 1), 1.0 / (points - 1), charge, volts))
             .ToArray();
         var (rising, pooled) = NeverFalling.Of(read);
         return new(ElectricCharge.FromAmpereHours(total / 3600), OpenCircuitVoltage.FromTable(
@@ -83,7 +85,8 @@ public static class BenchTest
         return (before, before[^1]);
     }
 
-    /// <summary>Value at a place of a straight line through what lies within a distance of it, the nearest counting most.</summary>
+    /// <summary>Value at a place of a straight line through what lies within a distance of it, the nearest counting
+    /// most.</summary>
     private static double LineAt(double place, double distance, double[] charge, double[] volts)
     {
         var offsets = new List<double[]>();
@@ -100,7 +103,8 @@ public static class BenchTest
         }
         if (offsets.Count < 2 || offsets.TrueForAll(offset => offset[0] == offsets[0][0]))
         {
-            throw new ArgumentException($"At {place:P0} of the charge the log has fewer than two rows within {distance:P1}; a bench "
+            throw new ArgumentException(
+                $"At {place:P0} of the charge the log has fewer than two rows within {distance:P1}; a bench "
                 + "test needs a row at least every minute or two, or a table of fewer points.", nameof(charge));
         }
         return WeightedRegression.Weighted([.. offsets], [.. values], [.. weights], intercept: true)[0];

@@ -3,7 +3,8 @@ using UnitsNet;
 
 namespace RigScenarios.Fits.Bench;
 
-/// <summary>What one step of the load says of a whole battery: a resistance that acts at once, and one that comes with time.</summary>
+/// <summary>What one step of the load says of a whole battery: a resistance that acts at once, and one that comes with
+/// time.</summary>
 /// <param name="At">When the load changed, from the first row of the log.</param>
 /// <param name="Step">By how much the current rose; below 0 where it fell.</param>
 /// <param name="Resistance0">What acts at once, R0.</param>
@@ -25,8 +26,8 @@ public sealed record PulseStep(
     public ElectricResistance After10Seconds =>
         Resistance0 + (Resistance1 * (1 - Math.Exp(-ComparedSeconds / TimeConstant.Seconds)));
 
-    /// <summary>How much more than a new one the battery resists, aR: its groups ten seconds after the step over what the model says
-    /// of new ones at that temperature. Its leads and contacts don't age.</summary>
+    /// <summary>How much more than a new one the battery resists, aR: its groups ten seconds after the step over what the model
+    /// says of new ones at that temperature. Its leads and contacts don't age.</summary>
     /// <param name="pack">The battery as the model has it; its age does not matter.</param>
     /// <param name="temperature">Temperature of the battery during the test.</param>
     /// <exception cref="ArgumentException">The leads alone should resist more than was measured, or the model has no
@@ -39,7 +40,8 @@ public sealed record PulseStep(
             + Shown(pack.Resistance1, pack.TimeConstant1) + Shown(pack.Resistance2, pack.TimeConstant2));
         if (!(measured > 0) || !(expected > 0))
         {
-            throw new ArgumentException($"Ten seconds after the step the battery resists {After10Seconds.Ohms:G3} Ω; its leads and "
+            throw new ArgumentException(
+                $"Ten seconds after the step the battery resists {After10Seconds.Ohms:G3} Ω; its leads and "
                 + $"contacts alone are taken to have {pack.LeadResistance.Ohms:G3} Ω.", nameof(pack));
         }
         return measured / expected;

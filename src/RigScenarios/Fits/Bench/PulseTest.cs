@@ -12,7 +12,7 @@ namespace RigScenarios.Fits.Bench;
 /// <remarks>
 /// After a step ΔI the voltage falls by ΔI·(R0 + R1·(1 - exp(-x/τ))) + m·x, least squares: linear in R0, R1 and m for each τ
 /// (separable least squares: G. H. Golub, V. Pereyra, SIAM J. Numer. Anal. 10 (1973) 413-432, from memory), τ from a grid and
-/// then refined. Equations: docs/calibration.md.
+/// then refined. Equations: docs/power-logs.md.
 /// </remarks>
 public static class PulseTest
 {
@@ -88,8 +88,8 @@ public static class PulseTest
             Duration.FromSeconds(Math.Sqrt(covariance[3, 3]) * timeConstant));
     }
 
-    /// <summary>The voltage that a straight line through the rows before a step has at the step, and its variance over that of one
-    /// row; the mean where the rows are too few for a line.</summary>
+    /// <summary>The voltage that a straight line through the rows before a step has at the step, and its variance over that of
+    /// one row; the mean where the rows are too few for a line.</summary>
     private static (double Volts, double VarianceFactor) VoltageBefore(LogRows rows, int from, int step)
     {
         var count = step - from;

@@ -11,7 +11,7 @@ namespace RigScenarios.Fits.Logs;
 /// <remarks>
 /// The model's error of the voltage lives as long as the charge changes little. The mean of a process with correlation time Tc
 /// over a long time T has the variance 2·Tc·σ²/T, so that blocks of 2·Tc count as independent: G. E. P. Box, G. M. Jenkins,
-/// G. C. Reinsel, Time Series Analysis (3rd ed. 1994), ch. 2, from memory. Equations: docs/calibration.md.
+/// G. C. Reinsel, Time Series Analysis (3rd ed. 1994), ch. 2, from memory. Equations: docs/power-logs.md.
 /// </remarks>
 public sealed class LogBins
 {

@@ -79,7 +79,8 @@ internal sealed record LogLayout(
         foreach (var header in HeaderLine.Above(head.Lines, separator, firstRow))
         {
             var columns = Quantities.Select(quantity => header.Find(quantity, asked[quantity])).ToList();
-            if (columns.TrueForAll(column => column is not null) && columns.Select(column => column!.Number).Distinct().Count() == 3)
+            if (columns.TrueForAll(column => column is not null)
+                && columns.Select(column => column!.Number).Distinct().Count() == 3)
                 return columns!;
             if (header.Found(asked) >= best.Found(asked))
                 best = header;
@@ -128,7 +129,8 @@ internal sealed record LogLayout(
             }
             else if (found.Count > 1)
             {
-                log.Error(at, what, $"Several columns may be the {what}: {string.Join(", ", found.Select(name => $"\"{name}\""))}.",
+                log.Error(at, what, $"Several columns may be the {what}: "
+                    + $"{string.Join(", ", found.Select(name => $"\"{name}\""))}.",
                     "one of them, named");
             }
             else

@@ -132,7 +132,8 @@ public static class PowerLogFile
         }
         var at = reader.FirstDropped is { } cell ? new TextPlace((int)Math.Min(cell.Line, int.MaxValue), 1) : TextPlace.None;
         log.Error(at, reader.FirstDropped?.Column ?? "",
-            reader.FirstDropped is { Found.Length: > 0 } wrong ? $"\"{wrong.Found}\" is no number, and fewer than two rows have all "
+            reader.FirstDropped is { Found.Length: > 0 } wrong
+                ? $"\"{wrong.Found}\" is no number, and fewer than two rows have all "
             + "three numbers." : "Fewer than two rows have a time, a voltage and a current.", LogLayout.Example);
     }
 

@@ -5,7 +5,8 @@ using RigScenarios.Scenarios;
 
 namespace RigScenarios.Benchmarks.Cases.Fits;
 
-/// <summary>A log that a case of fit-format.md names: where it is, how it is laid out, and what is told of it afterwards.</summary>
+/// <summary>A log that a case of fit-format.md names: where it is, how it is laid out, and what is told of it
+/// afterwards.</summary>
 internal static class LogCase
 {
     /// <summary>Reads the log of an element with the fields `file`, `columns`, `separator`, `decimal` and `rows`.</summary>

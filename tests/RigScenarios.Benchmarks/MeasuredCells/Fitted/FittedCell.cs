@@ -48,8 +48,8 @@ internal sealed record FittedCell(string Name, Pack Pack, FitResult? Fit)
         ];
     }
 
-    /// <summary>The cell by its label, in a chamber with a fan: 47 J/K and 0.54 W/K, from the temperatures at the ends of the same
-    /// discharges.</summary>
+    /// <summary>The cell by its label, in a chamber with a fan: 47 J/K and 0.54 W/K, from the temperatures at the ends of the
+    /// same discharges.</summary>
     private static Pack Label() => PackModel.From(
         new Battery
         {

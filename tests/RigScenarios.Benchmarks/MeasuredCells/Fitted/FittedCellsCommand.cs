@@ -1,7 +1,7 @@
 namespace RigScenarios.Benchmarks.MeasuredCells.Fitted;
 
-/// <summary>`fitted-cells [DATA_FOLDER] [OUT.md]`: fits the measured cell at 25 °C, predicts its other discharges and writes how far
-/// off that is.</summary>
+/// <summary>`fitted-cells [DATA_FOLDER] [OUT.md]`: fits the measured cell at 25 °C, predicts its other discharges and writes how
+/// far off that is.</summary>
 internal static class FittedCellsCommand
 {
     public const string Usage = "fitted-cells [DATA_FOLDER] [OUT.md]";

@@ -12,35 +12,37 @@ internal static class FittedCellsPage
     /// another integrator, its logs from the full data.</summary>
     public static readonly double[] Elsewhere = [8.2, 3.7, 1.8, 3.1, 2.4];
 
+    private const string Command = "fitted-cells tests/RigScenarios.Checks/data/measured docs/fitted-cells.md";
+
     private static readonly double[] Chambers = [25, 40, 10, 0, -10, -20];
 
     /// <param name="folder">The folder of the measured data.</param>
     public static string Of(string folder)
     {
         var ways = FittedCell.All(folder).Select(cell => FittedCellErrors.Of(cell, folder)).ToList();
-        var text = new StringBuilder("""
+        var text = new StringBuilder($"""
             # Fitted at 25 °C, predicted in the cold
 
-            Made by `dotnet run -c Release --project tests/RigScenarios.Benchmarks -- fitted-cells tests/RigScenarios.Checks/data/measured docs/fitted-cells.md`;
+            Made by `dotnet run -c Release --project tests/RigScenarios.Benchmarks -- {Command}`;
             change the model, not this page. A test fails where the two differ.
 
             One measured 3 Ah cell, 23 discharges to 2.8 V (P. Kollmeyer, C. Vidal, M. Naguib, M. Skells (2020),
-            doi:10.17632/cp3473x7xv.3, CC BY 4.0; the same data as in [measured-cells.md](measured-cells.md)). It is taken as its owner
-            would have it: a label of 3.0 Ah, the project's NMC values, the open-circuit voltage of another cell. Then come tests
-            at 25 °C, and nothing of the other temperatures. The errors there are predictions of capacity and resistance, but not of the
-            cold itself: the cold values of the model were once fitted on this same cell.
+            doi:10.17632/cp3473x7xv.3, CC BY 4.0; the same data as in [measured-cells.md](measured-cells.md)). It is taken as its
+            owner would have it: a label of 3.0 Ah, the project's NMC values, the open-circuit voltage of another cell. Then come tests
+            at 25 °C, and nothing of the other temperatures. The errors there are predictions of capacity and resistance, but not
+            of the cold itself: the cold values of the model were once fitted on this same cell.
 
             ## Error of the run-time
 
-            Root mean square over the currents of each chamber, %. "Elsewhere" is all chambers but 25 °C; the last column is what an
-            independent program found there by the same equations.
+            Root mean square over the currents of each chamber, %. "Elsewhere" is all chambers but 25 °C; the last column is what
+            an independent program found there by the same equations.
 
             | what was measured at 25 °C |
             """);
         foreach (var chamber in Chambers)
             text.Append(CultureInfo.InvariantCulture, $" {chamber:0} °C |");
-        text.Append(" elsewhere | worst | other program |\n| --- |").Append(string.Concat(Enumerable.Repeat(" --- |", Chambers.Length + 3)))
-            .Append('\n');
+        text.Append(" elsewhere | worst | other program |\n| --- |")
+            .Append(string.Concat(Enumerable.Repeat(" --- |", Chambers.Length + 3))).Append('\n');
         foreach (var (index, way) in ways.Index())
         {
             text.Append(CultureInfo.InvariantCulture, $"| {way.Cell.Name} |");
@@ -84,7 +86,8 @@ internal static class FittedCellsPage
 
     private static void EachDischarge(StringBuilder text, List<FittedCellErrors> ways)
     {
-        text.Append("\n## Each discharge\n\nError of the run-time, %; above zero the prediction is too long.\n\n| °C | rate | measured Ah |");
+        text.Append("\n## Each discharge\n\nError of the run-time, %; above zero the prediction is too long.\n\n")
+            .Append("| °C | rate | measured Ah |");
         foreach (var way in ways)
             text.Append(CultureInfo.InvariantCulture, $" {way.Cell.Name} |");
         text.Append("\n| --- | --- | --- |").Append(string.Concat(Enumerable.Repeat(" --- |", ways.Count))).Append('\n');

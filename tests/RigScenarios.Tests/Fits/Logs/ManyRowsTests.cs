@@ -58,5 +58,6 @@ public class ManyRowsTests
 
     private static FitResult Fit(LogRows rows) => BatteryFit.Find(new FitProblem(InventedLog.Battery,
         FitPriors.Of(Age.New) with { Load = null }, [],
-        [new PowerLog { Id = "log", Rows = rows, Ambient = InventedLog.Air }], options: FitOptions.Default with { ChecksIntervals = false }));
+        [new PowerLog { Id = "log", Rows = rows, Ambient = InventedLog.Air }],
+        options: FitOptions.Default with { ChecksIntervals = false }));
 }

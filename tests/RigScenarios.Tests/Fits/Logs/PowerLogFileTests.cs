@@ -10,13 +10,17 @@ public class PowerLogFileTests
     [InlineData("time_s,voltage_V,current_A\n0,16.5,1.5\n60,16.4,1.6\n120,16.3,1.7\n")]
     [InlineData("Time (s);U (mV);I (mA)\r\n0;16500;1500\r\n60;16400;1600\r\n120;16300;1700\r\n")]
     [InlineData("t/min\tVoltage/V\tCurrent/A\n0\t16,5\t1,5\n1\t16,4\t1,6\n2\t16,3\t1,7\n")]
-    [InlineData("\"Elapsed ms\",\"Bus voltage\",\"Current\"\n\"0\",\"16,5\",\"1,5\"\n\"60000\",\"16,4\",\"1,6\"\n\"120000\",\"16,3\",\"1,7\"\n")]
+    [InlineData("\"Elapsed ms\",\"Bus "
+        + "voltage\",\"Current\"\n\"0\",\"16,5\",\"1,5\"\n\"60000\",\"16,4\",\"1,6\"\n\"120000\",\"16,3\",\"1,7\"\n")]
     [InlineData("\uFEFFclock;voltage;current\n0:00:00;16.5 V;1.5 A\n0:01:00;16.4 V;1.6 A\n0:02:00;16.3 V;1.7 A")]
-    [InlineData("Logger of a bench, range 20 A\nStarted 2026-11-30\n\nTime|Temp C|Voltage|Current|Power W\ns|C|mV|A|W\n0|20|16500|1.5|24\n60|20|16400|1.6|26\n120|20|16300|1.7|27\n")]
-    [InlineData("timestamp,current,voltage\n2026-11-30T23:59:00Z,1.5,16.5\n2026-12-01T00:00:00Z,1.6,16.4\n2026-12-01T00:01:00Z,1.7,16.3\n")]
+    [InlineData("Logger of a bench, range 20 A\nStarted 2026-11-30\n\nTime|Temp C|Voltage|Current|Power "
+        + "W\ns|C|mV|A|W\n0|20|16500|1.5|24\n60|20|16400|1.6|26\n120|20|16300|1.7|27\n")]
+    [InlineData("timestamp,current,voltage\n2026-11-30T23:59:00Z,1.5,16.5\n2026-12-01T00:00:00Z,1.6,16.4\n"
+        + "2026-12-01T00:01:00Z,1.7,16.3\n")]
     [InlineData("Date,Time,V,A\n30.11.2026,10:00:00,16.5,1.5\n30.11.2026,10:01:00,16.4,1.6\n30.11.2026,10:02:00,16.3,1.7\n")]
     [InlineData("time;u;i\n30.11.2026 10:00:00;16,5;1,5\n30.11.2026 10:01:00;16,4;1,6\n30.11.2026 10:02:00;16,3;1,7\n")]
-    [InlineData("when,voltage,current,time\n11/30/2026 11:59:00 PM,16.5,1500,0\n12/1/2026 12:00:00 AM,16.4,1600,60\n12/1/2026 12:01:00 AM,16.3,1700,120\n")]
+    [InlineData("when,voltage,current,time\n11/30/2026 11:59:00 PM,16.5,1500,0\n12/1/2026 12:00:00 AM,16.4,1600,60\n12/1/2026 "
+        + "12:01:00 AM,16.3,1700,120\n")]
     public void Usual_ways_to_write_a_log_are_read_alike(string text)
     {
         var log = Read(text);
@@ -74,7 +78,8 @@ public class PowerLogFileTests
     [Fact]
     public void Rows_without_three_numbers_are_left_out_and_counted()
     {
-        var log = Read("time,voltage,current\n0,16.5,1.5\n60,,1.6\n120,16.3,NaN\n180\n\n240,OL,1\n300,16.1,1.7,9\n360,\"16,1.7\n");
+        var log =
+            Read("time,voltage,current\n0,16.5,1.5\n60,,1.6\n120,16.3,NaN\n180\n\n240,OL,1\n300,16.1,1.7,9\n360,\"16,1.7\n");
 
         Assert.Equal([0, 300], log.Rows.Seconds.ToArray());
         Assert.Equal((7, 5), (log.Counts.Rows, log.Counts.Dropped));

@@ -18,13 +18,17 @@ public class PowerLogProblemTests
         + Example)]
     [InlineData("time,voltage,current\n0,16,1\n0,16,1\n", "log.csv: error: time: All rows have the same time. "
         + "Accepted: rows with times that rise.")]
-    [InlineData("0,16,1\n60,16,1\n", "log.csv:1:1: error: The rows begin without a line that names the columns, so that nothing says "
+    [InlineData("0,16,1\n60,16,1\n",
+        "log.csv:1:1: error: The rows begin without a line that names the columns, so that nothing says "
         + "which is the voltage. Accepted: such a line, or the columns by their numbers from the left, such as 1, 2 and 3.")]
-    [InlineData("time,volume,current\n0,16,1\n60,16,1\n", "log.csv:1:1: error: voltage: No column looks like the voltage; there are "
+    [InlineData("time,volume,current\n0,16,1\n60,16,1\n",
+        "log.csv:1:1: error: voltage: No column looks like the voltage; there are "
         + "\"time\", \"volume\", \"current\". Accepted: a column called \"voltage\", or the name of the one that holds it.")]
-    [InlineData("time,U1 (V),U2 (V),I\n0,16,16,1\n60,16,16,1\n", "log.csv:1:1: error: voltage: Several columns may be the voltage: "
+    [InlineData("time,U1 (V),U2 (V),I\n0,16,16,1\n60,16,16,1\n",
+        "log.csv:1:1: error: voltage: Several columns may be the voltage: "
         + "\"U1 (V)\", \"U2 (V)\". Accepted: one of them, named.")]
-    [InlineData("time,voltage,current\n0,16,-1\n60,16.5,-1\n120,17,-1\n", "log.csv: error: current: The battery is only charged in "
+    [InlineData("time,voltage,current\n0,16,-1\n60,16.5,-1\n120,17,-1\n",
+        "log.csv: error: current: The battery is only charged in "
         + "this log. Accepted: a log of a discharge; with the current out of the battery above 0, or a factor below 0 for its "
         + "column.")]
     public void It_is_said_what_was_found_and_what_is_accepted(string text, string expected)
