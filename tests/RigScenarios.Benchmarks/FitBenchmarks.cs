@@ -21,8 +21,10 @@ public class FitBenchmarks
     public void Prepare()
     {
         var pack = PackModel.From(
-            new Battery { Energy = Energy.FromWattHours(98), Voltage = ElectricPotential.FromVolts(14.4) }, null, null, null).Pack;
-        problem = new FitProblem(pack, FitPriors.Of(new Age(Ratio.FromPercent(85), 1.3)), [.. Enumerable.Range(0, Notes).Select(i =>
+            new Battery { Energy = Energy.FromWattHours(98), Voltage = ElectricPotential.FromVolts(14.4) },
+            null, null, null).Pack;
+        var priors = FitPriors.Of(new Age(Ratio.FromPercent(85), 1.3));
+        problem = new FitProblem(pack, priors, [.. Enumerable.Range(0, Notes).Select(i =>
         {
             var watts = 25 + (i % 4 * 5);
             return new FieldNote

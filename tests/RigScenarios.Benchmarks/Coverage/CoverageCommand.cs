@@ -21,7 +21,8 @@ internal static class CoverageCommand
             return 2;
         }
 
-        var hits = Enumerable.Range(0, trials).SelectMany(number => CoverageTrials.Run(number, FitOptions.Default, away)).ToList();
+        var hits = Enumerable.Range(0, trials)
+            .SelectMany(number => CoverageTrials.Run(number, FitOptions.Default, away)).ToList();
         Console.WriteLine("| what | intervals | truth inside, % | one deviation of that, % | mean of ((estimate - truth)/se)² |");
         Console.WriteLine("| --- | --- | --- | --- | --- |");
         foreach (var group in hits.GroupBy(hit => hit.Unknown))

@@ -30,7 +30,8 @@ internal static class CoverageTrials
         ("3 notes and a log", (random, away) => Logged(Notes(new CoverageTruth(random, away), 3, 8, 30), 22, true)),
         ("2 run-times, 3 bounds", (random, away) => Bounds(Notes(new CoverageTruth(random, away), 2, 8, 30))),
         ("4 notes in the cold, air roughly known", (random, away) => Cold(new CoverageTruth(random, away, ambient: true))),
-        ("two wells: 3 notes and a log in the cold", (random, away) => Logged(Cold(new CoverageTruth(random, away, wells: true)), -8, true)),
+        ("two wells: 3 notes and a log in the cold", (random, away) =>
+            Logged(Cold(new CoverageTruth(random, away, wells: true)), -8, true)),
     ];
 
     /// <summary>One trial: its estimates held against the truth.</summary>

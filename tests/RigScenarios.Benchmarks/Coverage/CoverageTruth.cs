@@ -116,7 +116,8 @@ internal sealed class CoverageTruth
         var pack = Longer(truth);
         var demand = Demand.OfPower(Power.FromWatts(watts));
         var options = new DischargeOptions { SeriesPoints = 0, TimeLimit = Duration.FromMinutes(1) };
-        var state = new DischargeStart { StateOfCharge = Ratio.FromDecimalFractions((1 + start) / (1 + Above)), Temperature = air };
+        var charge = Ratio.FromDecimalFractions((1 + start) / (1 + Above));
+        var state = new DischargeStart { StateOfCharge = charge, Temperature = air };
         var (seconds, volts, amperes) = (new List<double>(), new List<double>(), new List<double>());
         while (true)
         {
@@ -192,8 +193,8 @@ internal sealed class CoverageTruth
                 * state.Devices.Sum(device => (double)device.Value.Watts * Math.Exp(LoadOf(device.Key, values))))),
             ElectricCurrent.Zero, ElectricConductance.Zero)));
         return Discharge.Run(
-            pack, air, new DischargeStart { StateOfCharge = run.InitialCharge, Temperature = run.InitialTemperature ?? air }, demand,
-            new DischargeOptions { SeriesPoints = 0, TimeLimit = limit is { } s ? Duration.FromSeconds(s) : null });
+            pack, air, new DischargeStart { StateOfCharge = run.InitialCharge, Temperature = run.InitialTemperature ?? air },
+            demand, new DischargeOptions { SeriesPoints = 0, TimeLimit = limit is { } s ? Duration.FromSeconds(s) : null });
     }
 
     private double LoadOf(string device, Dictionary<string, double> values) => Priors.Devices.Count > 0
@@ -242,7 +243,8 @@ internal sealed class CoverageTruth
             ResistanceFloor = 0.87,
             NearShare = wells ? 0.5 : 1,
             UsableCapacity = wells ? UsableCapacity.FromTable([253.15, 283.15, 298.15], [0.915, 0.95, 1])
-                : UsableCapacity.FromTable([254.15, 264.15, 272.95, 282.45, 297.15, 298.15], [0.738, 0.87, 0.911, 0.929, 0.994, 1]),
+                : UsableCapacity.FromTable(
+                    [254.15, 264.15, 272.95, 282.45, 297.15, 298.15], [0.738, 0.87, 0.911, 0.929, 0.994, 1]),
         };
     }
 

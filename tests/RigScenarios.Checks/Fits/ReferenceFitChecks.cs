@@ -167,7 +167,8 @@ public class ReferenceFitChecks
     {
         Assert.Equal(13, ReferenceFits.Cases.Count);
         Assert.Contains(ReferenceFits.Cases.Values, one => one.Logs.Count > 0 && one.Problem.Notes.Count > 0);
-        Assert.Contains(ReferenceFits.Expected.Values, one => one.TryGetProperty("outliers", out var left) && left.GetArrayLength() > 0);
+        Assert.Contains(ReferenceFits.Expected.Values, one => one.TryGetProperty("outliers", out var left)
+            && left.GetArrayLength() > 0);
         Assert.Contains(ReferenceFits.Expected.Values, one => one.TryGetProperty("inseparable", out var pairs)
             && pairs.GetArrayLength() > 0);
     }

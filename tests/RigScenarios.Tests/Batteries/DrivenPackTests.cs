@@ -39,7 +39,8 @@ public sealed class DrivenPackTests
         Assert.Equal(Run(pack, [.. amperes.Select(one => 0.9 * one)], 1, 1, 0), Run(pack, amperes, 0.9, 1, 0));
         Each.Pair(Run(pack, amperes, 1, 1, 0), Run(pack, amperes, 1, 1, 0.02), (one, other) =>
             Assert.Equal(one + (pack.SeriesGroups * 0.02), other, 1e-9), atLeast: 30);
-        Each.Pair(Run(pack, amperes, 1, 0.8, 0), Run(pack, amperes, 1, 0.9, 0), (less, more) => Assert.True(less < more), atLeast: 30);
+        Each.Pair(Run(pack, amperes, 1, 0.8, 0), Run(pack, amperes, 1, 0.9, 0), (less, more) => Assert.True(less < more),
+            atLeast: 30);
     }
 
     [Fact]
@@ -64,7 +65,8 @@ public sealed class DrivenPackTests
     // Minute by minute: mean current, and energy over charge.
     private static (double[] Amperes, double[] Volts) Discharged(Pack pack, double celsius, double watts)
     {
-        var options = new DischargeOptions { SeriesPoints = 0, TimeLimit = Duration.FromSeconds(Minute), RelativeTolerance = 1e-9 };
+        var limit = Duration.FromSeconds(Minute);
+        var options = new DischargeOptions { SeriesPoints = 0, TimeLimit = limit, RelativeTolerance = 1e-9 };
         var state = DischargeStart.Full with { Temperature = Temperature.FromDegreesCelsius(celsius) };
         var (amperes, volts) = (new List<double>(), new List<double>());
         while (pack.Run(celsius, Demand.OfPower(Power.FromWatts(watts)), state, options) is { Cause: EndCause.TimeLimit } minute)

@@ -1,7 +1,6 @@
 using RigScenarios.Cells;
 using RigScenarios.Fits;
 using RigScenarios.Fits.Logs;
-using RigScenarios.Parts;
 using UnitsNet;
 using static RigScenarios.Tests.Fits.Noted;
 
@@ -214,7 +213,12 @@ public sealed class BatteryFitTests
         var cold = Run(30, celsius: -10);
         var warm = Run(30, celsius: 20);
 
-        var result = Fit([Note("n1", warm, Minutes(warm, 0.88, 1.2)), Note("n2", cold, Minutes(Run(30, -16), 0.88, 1.2))], priors);
+        var notes = new[]
+        {
+            Note("n1", warm, Minutes(warm, 0.88, 1.2)), Note("n2", cold, Minutes(Run(30, celsius: -16), 0.88, 1.2)),
+        };
+
+        var result = Fit(notes, priors);
 
         Assert.True(result[UnknownKind.AmbientOffset].Value < -0.1);
     }

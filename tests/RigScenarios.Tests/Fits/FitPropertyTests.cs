@@ -76,7 +76,9 @@ public sealed class FitPropertyTests
     {
         var notes = Any(random, 4);
 
-        Each.Pair(Fit(notes, checks: true).Estimates, Fit(notes, checks: true).Estimates, (a, b) => Assert.Equal(a, b), atLeast: 3);
+        var (one, other) = (Fit(notes, checks: true), Fit(notes, checks: true));
+
+        Each.Pair(one.Estimates, other.Estimates, (a, b) => Assert.Equal(a, b), atLeast: 3);
     });
 
     private static IReadOnlyList<FieldNote> Any(Random random, int count)

@@ -38,9 +38,11 @@ public sealed class WiredNoteTests
     [Fact]
     public void A_device_that_the_wiring_has_not_is_told()
     {
-        var run = Run(30) with { Wiring = Wires(0.1, null), Stretches = [RunStretch.ToTheEnd(new([new("lamp", Power.FromWatts(9))]))] };
+        var lamp = RunStretch.ToTheEnd(new([new("lamp", Power.FromWatts(9))]));
+        var run = Run(30) with { Wiring = Wires(0.1, null), Stretches = [lamp] };
+        var ended = Run(30) with { EndedBy = "camera" };
 
-        var error = Assert.Throws<ArgumentException>(() => Fit([Note("n1", run, 60), Note("n2", Run(30) with { EndedBy = "camera" }, 60)]));
+        var error = Assert.Throws<ArgumentException>(() => Fit([Note("n1", run, 60), Note("n2", ended, 60)]));
 
         Assert.Contains("\"lamp\" is no device", error.Message, StringComparison.Ordinal);
         Assert.Contains("n2 was ended by \"camera\"", error.Message, StringComparison.Ordinal);

@@ -18,7 +18,7 @@ public sealed class LevenbergMarquardtTests
     [InlineData(250, 0.0005)]
     public void The_certified_values_are_found_from_both_starts(double b1, double b2)
     {
-        var end = LevenbergMarquardt.Minimise(new Misra(), [b1, b2], -1, 40, LevenbergMarquardt.FineStep, TestContext.Current.CancellationToken);
+        var end = Minimise([b1, b2], -1, 40);
 
         Assert.True(end.Found);
         Assert.Equal(2.3894212918e2, end.At[0], 1e-3 * 2.7070075241);
@@ -29,7 +29,7 @@ public sealed class LevenbergMarquardtTests
     [Fact]
     public void An_unknown_that_is_held_stays()
     {
-        var end = LevenbergMarquardt.Minimise(new Misra(), [200, 0.0005], 0, 40, LevenbergMarquardt.FineStep, TestContext.Current.CancellationToken);
+        var end = Minimise([200, 0.0005], 0, 40);
 
         Assert.True(end.Found);
         Assert.Equal(200, end.At[0]);
@@ -39,10 +39,13 @@ public sealed class LevenbergMarquardtTests
     [Fact]
     public void Where_the_steps_run_out_nothing_is_found()
     {
-        var end = LevenbergMarquardt.Minimise(new Misra(), [500, 0.0001], -1, 2, LevenbergMarquardt.FineStep, TestContext.Current.CancellationToken);
+        var end = Minimise([500, 0.0001], -1, 2);
 
         Assert.False(end.Found);
     }
+
+    private static LeastSquaresEnd Minimise(double[] start, int held, int steps) => LevenbergMarquardt.Minimise(
+        new Misra(), start, held, steps, LevenbergMarquardt.FineStep, TestContext.Current.CancellationToken);
 
     private sealed class Misra : ILeastSquares
     {

@@ -71,7 +71,8 @@ internal static class FitAnswer
     private static string Words(FitUnknown unknown, bool isMore) => unknown.Kind switch
     {
         UnknownKind.Capacity => isMore ? "the battery holds more" : "the battery holds less",
-        UnknownKind.Load => $"the {unknown.Of ?? "devices"} {(unknown.Of is null ? "draw" : "draws")} {(isMore ? "more" : "less")}",
+        UnknownKind.Load when unknown.Of is { } device => $"the {device} draws {(isMore ? "more" : "less")}",
+        UnknownKind.Load => isMore ? "the devices draw more" : "the devices draw less",
         UnknownKind.Resistance => isMore ? "its resistance is higher" : "its resistance is lower",
         _ => isMore ? "it was warmer" : "it was colder",
     };

@@ -6,8 +6,8 @@ using UnitsNet;
 
 namespace RigScenarios.Benchmarks.Cases.Fits;
 
-/// <summary>Reads the fits of a case file (JSON; fields and units in tests/RigScenarios.Checks/data/fit-cases/fit-format.md). Cases
-/// of kind pulse and bench are no fits and are passed over.</summary>
+/// <summary>Reads the fits of a case file (JSON; fields and units in tests/RigScenarios.Checks/data/fit-cases/fit-format.md).
+/// Cases of kind pulse and bench are no fits and are passed over.</summary>
 internal static class FitCaseReader
 {
     /// <summary>The file of a folder's cases.</summary>
@@ -48,8 +48,8 @@ internal sealed class FitFields(JsonElement element, CaseFields fields, List<str
             return null;
         try
         {
-            return new FitCase(id, new FitProblem(pack, priors, notes, [.. logs.Select((log, i) => Log(log, List(element, "logs")[i]))]),
-                logs, forecast, candidates);
+            var problem = new FitProblem(pack, priors, notes, [.. logs.Zip(List(element, "logs"), Log)]);
+            return new FitCase(id, problem, logs, forecast, candidates);
         }
         catch (ArgumentException error)
         {
@@ -80,7 +80,8 @@ internal sealed class FitFields(JsonElement element, CaseFields fields, List<str
         };
     }
 
-    private NormalPrior Prior(string path) => new(Finite(fields.Number(element, $"{path}.mean")), Positive(element, $"{path}.sd"));
+    private NormalPrior Prior(string path) =>
+        new(Finite(fields.Number(element, $"{path}.mean")), Positive(element, $"{path}.sd"));
 
     private FieldNote Note(JsonElement note) => new()
     {
@@ -88,8 +89,8 @@ internal sealed class FitFields(JsonElement element, CaseFields fields, List<str
         Run = Run(note),
         Runtime = Seconds(note, "runtimeS"),
         StillRunning = Seconds(note, "stillRunningS"),
-        PercentShown = CaseFields.Find(note, "percentShown", out _)
-            ? Ratio.FromPercent(Finite(fields.Number(note, "percentShown", value => value is >= 0 and <= 100, "0 to 100"))) : null,
+        PercentShown = CaseFields.Find(note, "percentShown", out _) ? Ratio.FromPercent(Finite(
+            fields.Number(note, "percentShown", value => value is >= 0 and <= 100, "0 to 100"))) : null,
         ClockError = Seconds(note, "clockSdS") ?? Duration.FromMinutes(3),
     };
 
@@ -119,7 +120,8 @@ internal sealed class FitFields(JsonElement element, CaseFields fields, List<str
         switch (fields.Text(candidate, "kind"))
         {
             case "run":
-                return new CandidateRun(id, Run(candidate)) { ClockError = Seconds(candidate, "clockSdS") ?? Duration.FromMinutes(3) };
+                var clock = Seconds(candidate, "clockSdS") ?? Duration.FromMinutes(3);
+                return new CandidateRun(id, Run(candidate)) { ClockError = clock };
             case "capacity":
                 return new CandidateBenchTest(id, BenchQuantity.Capacity, null, Positive(candidate, "sd"));
             case "pulse":
