@@ -103,9 +103,10 @@ internal sealed class LineChartLayout
         return widest == 0 ? 16 : widest + 16;
     }
 
-    // A single line needs no name: the title says what it is. Why it ends is said all the same, and what its band is.
-    private bool IsNamed(ChartLine line) => line.EndCause is not null || line.BandName is not null || line.IsNamedInLegend
-        || chart.Panels.Sum(panel => panel.Lines.Count) > 1;
+    // A single line needs no name: the title says what it is. Nor does one that is alone in its panel beside the name of its
+    // band. Why a line ends is said all the same.
+    private bool IsNamed(ChartPanel panel, ChartLine line) => line.EndCause is not null || line.IsNamedInLegend
+        || (chart.Panels.Sum(one => one.Lines.Count) > 1 && !(panel.Lines.Count == 1 && line.BandName is not null));
 
     /// <summary>What can be named where it ends: lines, and bands at their upper edge.</summary>
     private IEnumerable<LineEnd> LineEnds(ChartPanel panel)
@@ -114,7 +115,7 @@ internal sealed class LineChartLayout
         {
             var line = panel.Lines[number];
             var colour = SeriesStyle.Number(line.Look ?? number).TextColour;
-            if (IsNamed(line) && !line.IsNamedInLegend)
+            if (IsNamed(panel, line) && !line.IsNamedInLegend)
                 yield return LineEnd.Of(line, line.Y, line.Name, EndText(chart, line, "<br>"), colour);
             if (line is { BandName: { } band, Upper: { } upper, Kind: not LineKind.Points, IsNamedInLegend: false })
                 yield return LineEnd.Of(line, upper, band, PlotlyText.Escape(band), colour);
@@ -164,7 +165,7 @@ internal sealed class LineChartLayout
 
     private void LabelEnds(int index, ChartPanel panel, PlotArea area, LabelPlacement placement)
     {
-        foreach (var line in panel.Lines.Where(line => !IsNamed(line)))
+        foreach (var line in panel.Lines.Where(line => !IsNamed(panel, line)))
             labelled.Add((index, line.Name));
 
         // On a phone there is no margin to write in: the legend below has the names.
