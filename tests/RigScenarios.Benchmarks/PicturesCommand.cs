@@ -17,7 +17,7 @@ internal static class PicturesCommand
     private static readonly (string Notebook, string Slug)[] Pictures =
     [
         ("00-will-it-work", "batteries-over-the-days"), ("01-one-build-one-day", "day"),
-        ("02-battery-size-and-load-mix", "runtime-over-capacity"), ("03-the-cold", "over-ambient"),
+        ("02-battery-size-and-load-mix", "runtime-over-capacity"), ("03-the-cold", "cold-loads"),
         ("04-placement-and-balance", "rig-tripod"), ("05-one-kit-three-stances", "tipping-tripod"),
         ("06-what-fails-first", "wiring-thin-lead"), ("07-three-days-four-batteries", "batteries-over-the-days"),
         ("09-a-batterys-life", "years-ahead"),

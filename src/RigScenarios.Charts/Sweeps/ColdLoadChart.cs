@@ -1,4 +1,3 @@
-using RigScenarios.Batteries;
 using RigScenarios.Charts.Days;
 using RigScenarios.Charts.Lines;
 using RigScenarios.Sweeps;
@@ -19,15 +18,14 @@ public static class ColdLoadChart
         if (loads.Count == 0)
             throw new ArgumentException("There is no load to draw.", nameof(loads));
         var (air, given) = (ChartAxis.Of("air", TemperatureUnit.DegreeCelsius),
-            ChartAxis.Of("charge that comes out", RatioUnit.Percent) with { FromZero = true });
+            ChartAxis.Of("charge that comes out", RatioUnit.Percent));
         return new LineChart
         {
             Slug = "cold-loads",
             Title = title,
             Caption = "The battery alone, full and as cold as the air, under a steady load until it stops; no cable and no device "
                 + "stops it before. A heavy load warms the battery, and wind takes that away: three times the heat of still air "
-                + "(common practice, no source). What stays inside comes back with rest or warmth. The bands say how far off that "
-                + "may be; where nobody has measured there is none.",
+                + "(common practice, no source). What stays inside comes back with rest or warmth.",
             Cautions = [DayCautions.Prediction(loads.SelectMany(load => load.Points).Select(point => point.Error)),
                 DayCautions.MakersTemperatures],
             X = air,
@@ -35,15 +33,6 @@ public static class ColdLoadChart
         }.ToFigure();
     }
 
-    private static ChartLine Line(ColdLoad load, ChartAxis air, ChartAxis given)
-    {
-        var line = ChartLine.Of($"{load.Name}, {TradeUnits.Text(load.Power)}", air, given,
-            load.Points.Select(point => (point.Air, point.Given)));
-        double Share(ExpectedError error) => error.Share?.DecimalFractions ?? 0;
-        return line with
-        {
-            Lower = [.. load.Points.Select((point, i) => line.Y[i] * (1 - Share(point.Error)))],
-            Upper = [.. load.Points.Select((point, i) => line.Y[i] * (1 + Share(point.Error)))],
-        };
-    }
+    private static ChartLine Line(ColdLoad load, ChartAxis air, ChartAxis given) => ChartLine.Of(
+        $"{load.Name}, {TradeUnits.Text(load.Power)}", air, given, load.Points.Select(point => (point.Air, point.Given)));
 }

@@ -23,13 +23,16 @@ public sealed record ColdLoadPoint(Temperature Air, Ratio Given, ExpectedError E
 /// </summary>
 public static class ColdLoads
 {
-    private const double Factor = 3;
+    // By the label's energy and the age; within the rates that were measured, C/20 to 2C.
+    private const double LightHours = 16;
+    private const double HeavyHours = 1;
 
     // Still air takes 10 W/(m²·K) from a case, wind of a few m/s some 30 (common practice, no source).
     private const double Wind = 3;
 
-    /// <summary>A third of the usual load, the usual load, three times that, and the last one in wind, which takes three times the
-    /// heat; usual is the mean of the blocks in which anything is drawn, in whole watts.</summary>
+    /// <summary>A light load, which would empty the battery in 16 hours; the usual one, the mean of the blocks in which anything is
+    /// drawn; a heavy one, which would empty it in an hour; and that in wind, which takes three times the heat. In whole
+    /// watts.</summary>
     /// <param name="answer">The answer; its first battery is looked at.</param>
     /// <param name="air">The temperatures.</param>
     /// <param name="cancellation">Stops it.</param>
@@ -44,11 +47,13 @@ public static class ColdLoads
             throw new InvalidOperationException("Nothing is drawn in any block of these days.");
         var hours = drawing.Sum(block => (block.End - block.Start).Hours);
         var usual = drawing.Sum(block => (double)block.Demand.Watts * (block.End - block.Start).Hours) / hours;
-        var pack = answer.Plan.Batteries.Values.First().MakePack().Pack;
+        var battery = answer.Plan.Batteries.Values.First();
+        var pack = battery.MakePack().Pack;
+        var energy = battery.Part.Battery!.Energy.WattHours * pack.Age.CapacityLeft.DecimalFractions;
         return
         [
-            Load("light", usual / Factor, 1), Load("usual", usual, 1), Load("heavy", Factor * usual, 1),
-            Load("heavy, in wind", Factor * usual, Wind),
+            Load("light", energy / LightHours, 1), Load("usual", usual, 1), Load("heavy", energy / HeavyHours, 1),
+            Load("heavy, in wind", energy / HeavyHours, Wind),
         ];
 
         ColdLoad Load(string name, double watts, double heatLost)
