@@ -23,15 +23,15 @@ public sealed record ColdLoadPoint(Temperature Air, Ratio Given, ExpectedError E
 /// </summary>
 public static class ColdLoads
 {
-    // By the label's energy and the age; within the rates that were measured, C/20 to 2C.
+    // By the label's energy and the age; within the rates that were measured, and well below the current of usual protections.
     private const double LightHours = 16;
-    private const double HeavyHours = 1;
+    private const double HeavyHours = 2;
 
     // Still air takes 10 W/(m²·K) from a case, wind of a few m/s some 30 (common practice, no source).
     private const double Wind = 3;
 
     /// <summary>A light load, which would empty the battery in 16 hours; the usual one, the mean of the blocks in which anything is
-    /// drawn; a heavy one, which would empty it in an hour; and that in wind, which takes three times the heat. In whole
+    /// drawn; a heavy one, which would empty it in two hours; and that in wind, which takes three times the heat. In whole
     /// watts.</summary>
     /// <param name="answer">The answer; its first battery is looked at.</param>
     /// <param name="air">The temperatures.</param>
