@@ -16,8 +16,8 @@ public static class ChargeRun
     /// <param name="start">The state at the start.</param>
     /// <param name="setting">How it is charged.</param>
     /// <param name="cancellation">Ends the run early.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The ambient temperature is not above 0 K, or the start's lag leaves one of the
-    /// wells below empty or above full.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The ambient temperature is not above 0 K, or the start's lag leaves one of
+    /// the wells below empty or above full.</exception>
     /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
     public static ChargeResult Run(Pack pack, Temperature ambient, DischargeStart start, ChargeSetting setting,
         CancellationToken cancellation = default)

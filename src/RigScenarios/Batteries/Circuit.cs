@@ -163,7 +163,7 @@ internal static class Circuit
             Mix(pack, pieces, state, usable, openCircuit, ref point);
     }
 
-    // The exchange of the two wells and its heat, which is never below zero: charge goes from the higher voltage to the lower one.
+    // The exchange of the two wells and its heat, which is never below zero: charge goes from the higher voltage to the lower.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Mix(PackParameters pack, in StepPieces pieces, in StateLanes state, Vector512<double> usable,
         Vector512<double> openCircuit, ref CircuitLanes point)

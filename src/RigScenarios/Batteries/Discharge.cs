@@ -22,8 +22,8 @@ public static class Discharge
     /// <param name="cancellation">Ends the run early.</param>
     /// <returns>How it went. The start counts as a step of the demand: a condition that holds there ends the run at 0
     /// s.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The ambient temperature is not above 0 K, or the start's lag leaves one of the
-    /// wells below empty or above full.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The ambient temperature is not above 0 K, or the start's lag leaves one of
+    /// the wells below empty or above full.</exception>
     /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
     public static DischargeResult Run(
         Pack pack, Temperature ambient, DischargeStart start, Demand demand, DischargeOptions options,

@@ -44,7 +44,8 @@ internal sealed class EndConditions
     public EndConditions(PackParameters pack, double? watchedVoltage, double? watchedCharge = null, ChargeWindow? charge = null)
     {
         charges = charge is not null;
-        order = charge == ChargeWindow.Rest ? OrderOfRest : charges ? OrderOfCharge : watchedCharge is null ? Order : OrderWithCharge;
+        order = charge == ChargeWindow.Rest ? OrderOfRest
+            : charges ? OrderOfCharge : watchedCharge is null ? Order : OrderWithCharge;
         this.watchedCharge = watchedCharge ?? 0;
         fullCharge = charge?.UpTo ?? 1;
         minimumTemperature = charge?.LowestKelvin ?? 0;

@@ -139,8 +139,8 @@ public static class PackModel
         return new PackAssumptions(pack, log.Values);
     }
 
-    // The values for two wells and those for one must not be mixed: who gives a cold table or resistances gives what the cold does
-    // as a whole, unless they say that there are two wells.
+    // The values for two wells and those for one must not be mixed: who gives a cold table or resistances gives what the cold
+    // does as a whole, unless they say that there are two wells.
     private static CellChemistry ColdSet(Battery battery, CellChemistry chemistry)
     {
         if (battery.NearShare is { } share)

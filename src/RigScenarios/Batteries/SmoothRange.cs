@@ -8,8 +8,8 @@ namespace RigScenarios.Batteries;
 /// </summary>
 /// <remarks>
 /// The far well's voltage acts through the heat of mixing alone, and only its second derivative jumps at a point of the table.
-/// So its piece may be wrong for a while: the heat that this costs is S·3600·Q·aQ·(1 - c)·J·d³/6 for a jump J and a distance d to the
-/// point, however fast the point is passed.
+/// So its piece may be wrong for a while: the heat that this costs is S·3600·Q·aQ·(1 - c)·J·d³/6 for a jump J and a distance d to
+/// the point, however fast the point is passed.
 /// </remarks>
 internal sealed class SmoothRange
 {

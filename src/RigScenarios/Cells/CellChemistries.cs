@@ -22,8 +22,8 @@ public static class CellChemistries
 
     private const string NearShareWhy = "set, not fitted (a fit gives 0.57 and nothing better): 0.5 to 0.6";
 
-    private const string ExchangeTimeWhy = "fitted on 23 discharges of one cell, -20…40 °C; alone known to a factor of 2, together "
-        + "with its activation energy to 1.17 at -10 °C (406 s) and to 1.04 at -20 °C (1460 s)";
+    private const string ExchangeTimeWhy = "fitted on 23 discharges of one cell, -20…40 °C; alone known to a factor of 2, "
+        + "together with its activation energy to 1.17 at -10 °C (406 s) and to 1.04 at -20 °C (1460 s)";
 
     private const string ExchangeActivationEnergyWhy = "fitted together with the exchange time; known to 10 kJ/mol";
 
@@ -54,7 +54,8 @@ public static class CellChemistries
         OpenCircuitVoltage = new(Chen2020.OpenCircuitVoltage, "electrode functions of a 5 Ah NMC811 cell, window 2.5…4.2 V",
             Chen2020.Source),
         UsableCapacity = new(Kollmeyer2020.UsableCapacity,
-            "what a slow discharge gives, fitted on 23 discharges of one 3 Ah cell, -20…40 °C; known to 0.007", Kollmeyer2020.Source),
+            "what a slow discharge gives, fitted on 23 discharges of one 3 Ah cell, -20…40 °C; known to 0.007",
+            Kollmeyer2020.Source),
         SustainedResistanceOhmAmpereHours = new(Kollmeyer2020.SustainedResistanceOhmAmpereHours,
             "fitted on 23 discharges of one cell, -20…40 °C; known to 10 %", Kollmeyer2020.Source),
         ResistanceSplit = new(Kollmeyer2020.ResistanceSplit,

@@ -85,8 +85,8 @@ internal static class BatteryFormat
             battery with { UsableCapacity = value }, "Usable share of the capacity by cell temperature."),
         Fields<Battery>.Optional("near-share", new NumberFormat(0.05, 1), battery => battery.NearShare,
             (battery, value) => battery with { NearShare = value },
-            "Share of the charge that the terminals see; the rest follows, slowly in the cold. 1 with a cold table or resistances "
-                + "of one's own."),
+            "Share of the charge that the terminals see; the rest follows, slowly in the cold. 1 with a cold table or "
+                + "resistances of one's own."),
         Fields<Battery>.Optional("exchange-time", Seconds, battery => battery.ExchangeTime,
             (battery, value) => battery with { ExchangeTime = value }, "Time constant at 25 °C with which the rest follows."),
         Fields<Battery>.Optional("exchange-activation-energy",

@@ -94,7 +94,8 @@ internal static class DischargeCaseReader
         var current = fields.Number(element, "pack.maxCurrentA", value => value > 0, "above 0", isLabel ? 1e6 : null);
         var kelvin = fields.Number(element, "pack.maxTemperatureK", value => value > 0, "above 0", isLabel ? 1e6 : null);
         var floor = fields.Number(element, "pack.resistanceFloor", value => value is >= 0 and <= 1, "from 0 to 1", otherwise: 0);
-        var nearShare = fields.Number(element, "pack.nearShare", value => value is > 0 and <= 1, "above 0, up to 1", otherwise: 1);
+        var nearShare = fields.Number(element, "pack.nearShare", value => value is > 0 and <= 1, "above 0, up to 1",
+            otherwise: 1);
         var exchange = fields.Number(element, "pack.exchangeTimeS", value => value > 0, "above 0", otherwise: 1);
         var exchangeActivation = fields.NotNegative(element, "pack.exchangeActivationEnergyJPerMol", otherwise: 0);
         var openCircuit = Table(fields, "pack.ocvTable", () => OpenCircuitVoltage.FromTable(

@@ -18,8 +18,8 @@ internal sealed record ReferenceDischarge(
     double? Volts, bool AtStep, int Segments);
 
 /// <summary>
-/// 115 discharges of invented packs, 60 of them with two wells, solved by an independent program: SciPy's DOP853, relative tolerance 1e-10, begun anew at
-/// each step of
+/// 115 discharges of invented packs, 60 of them with two wells, solved by an independent program: SciPy's DOP853, relative
+/// tolerance 1e-10, begun anew at each step of
 /// the demand and each point of the table, events polished; cross-checked with CVODE.
 /// </summary>
 internal static class ReferenceDischarges

@@ -99,7 +99,8 @@ public class PackModelTests
         // C. Vidal, M. Naguib and M. Skells (2020), doi:10.17632/cp3473x7xv.3, one cell at -20…40 °C.
         Assert.Equal(0.125 / (98 / 14.4), (pack.Resistance0 + pack.Resistance1 + pack.Resistance2).Ohms, 1e-12);
         Assert.Equal(20, pack.ActivationEnergy.KilojoulesPerMole, 1e-12);
-        Assert.Equal((0.5, 9.0, 71.0), (pack.NearShare, pack.ExchangeTime.Seconds, pack.ExchangeActivationEnergy.KilojoulesPerMole));
+        Assert.Equal((0.5, 9.0, 71.0), (pack.NearShare, pack.ExchangeTime.Seconds,
+            pack.ExchangeActivationEnergy.KilojoulesPerMole));
         Assert.Equal([91.5, 95, 100], pack.UsableCapacity.Points.Select(point => point.Fraction.Percent));
         // 1000 J/(kg·K): the range of published values is 800 to 1100 (H. Steinhardt et al., J. Power Sources (2022) 230829;
         // second-hand).
@@ -147,7 +148,8 @@ public class PackModelTests
 
         var resistance = PackModel.From(Packs.Label with { Resistance1 = Complete.Resistance1 }, null, null, null).Pack;
         Assert.Equal((1, 73.8), (resistance.NearShare, resistance.UsableCapacity.Points[0].Fraction.Percent));
-        var lfp = PackModel.From(Packs.Label with { Chemistry = "lfp", UsableCapacity = Complete.UsableCapacity }, null, null, null);
+        var lfp = PackModel.From(Packs.Label with { Chemistry = "lfp", UsableCapacity = Complete.UsableCapacity }, null, null,
+            null);
         Assert.Equal((1, 17.4), (lfp.Pack.NearShare, lfp.Pack.ActivationEnergy.KilojoulesPerMole));
         var said = PackModel.From(Packs.Label with { NearShare = 1 }, null, null, null);
         Assert.Equal((1, 25.0), (said.Pack.NearShare, said.Pack.ActivationEnergy.KilojoulesPerMole));
@@ -159,7 +161,8 @@ public class PackModelTests
     {
         var own = Packs.Label with { UsableCapacity = Complete.UsableCapacity };
         var shared = PackModel.From(own with { NearShare = 0.6 }, null, null, null).Pack;
-        Assert.Equal((0.6, 9.0, 20.0), (shared.NearShare, shared.ExchangeTime.Seconds, shared.ActivationEnergy.KilojoulesPerMole));
+        Assert.Equal((0.6, 9.0, 20.0), (shared.NearShare, shared.ExchangeTime.Seconds,
+            shared.ActivationEnergy.KilojoulesPerMole));
         var timed = PackModel.From(own with { ExchangeTime = Duration.FromSeconds(12) }, null, null, null).Pack;
         Assert.Equal((0.5, 12.0, 71.0), (timed.NearShare, timed.ExchangeTime.Seconds,
             timed.ExchangeActivationEnergy.KilojoulesPerMole));
