@@ -1,5 +1,4 @@
 using RigScenarios.Batteries;
-using RigScenarios.Scenarios;
 using UnitsNet;
 
 namespace RigScenarios.Answers.Fitted;

@@ -14,6 +14,8 @@ internal static class NotesTable
 
     private const int MostRows = 500;
 
+    private static readonly char[] Separators = [',', ';', '\t'];
+
     // What can't stand in one cell.
     private static readonly string[] NotInTables = ["devices", "stretches"];
 
@@ -104,7 +106,7 @@ internal static class NotesTable
     }
 
     private static char SeparatorOf(string header) =>
-        new[] { ',', ';', '\t' }.MaxBy(candidate => header.Count(character => character == candidate));
+        Separators.MaxBy(candidate => header.Count(character => character == candidate));
 
     private static List<(string Text, int Column)> Cells(string line, char separator)
     {

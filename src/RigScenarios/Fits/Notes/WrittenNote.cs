@@ -88,7 +88,7 @@ public sealed record WrittenLog : WrittenUse
     public LogSeparator? Separator { get; init; }
 
     /// <summary>The decimal mark; null where it tells itself.</summary>
-    public DecimalMark? Decimal { get; init; }
+    public DecimalMark? DecimalMark { get; init; }
 
     /// <summary>Whether a row is the mean until the next one, or a sample.</summary>
     public LogRowKind Rows { get; init; }
