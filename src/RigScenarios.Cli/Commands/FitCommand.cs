@@ -20,7 +20,8 @@ internal static class FitCommand
             Description = "The scenario whose builds and devices the notes name; the one that they say if left out.",
             HelpName = "FILE",
         };
-        var build = new Option<string?>("--build") { Description = "The build of notes that name none, by its short name.",
+        var build = new Option<string?>("--build") { Description =
+            "The build that is planned, by its short name; also that of notes that name none, where their file says nothing.",
             HelpName = "NAME" };
         var days = new Option<string[]>("--days", "--day")
         {

@@ -56,6 +56,23 @@ public class FitCommandTests
     }
 
     [Fact]
+    public async Task Another_build_can_be_planned_and_the_notes_stay_what_they_are()
+    {
+        var (_, own, _) = await ConsoleRun.RunAsync("fit", Notes, "--json");
+        var (code, other, error) = await ConsoleRun.RunAsync("fit", Notes, "--json", "--build", "shoulder");
+        Assert.Equal(("", 0), (error, code));
+        using var first = JsonDocument.Parse(own);
+        using var second = JsonDocument.Parse(other);
+        Assert.Equal("shoulder", second.RootElement.GetProperty("build").GetString());
+        Assert.Equal(first.RootElement.GetProperty("estimates").ToString(), second.RootElement.GetProperty("estimates").ToString());
+        // Without the transmitter more is left.
+        Assert.True(Reserve(second) > Reserve(first));
+
+        static double Reserve(JsonDocument json) =>
+            json.RootElement.GetProperty("days")[0].GetProperty("reserve_h").GetDouble();
+    }
+
+    [Fact]
     public async Task A_table_is_fitted_with_the_scenario_that_is_named()
     {
         using var folder = new TemporaryFolder();

@@ -17,7 +17,7 @@ public static class FitShape
         {
             ["format"] = "rigscenarios fit 1",
             ["title"] = answer.Fitted.Title,
-            ["build"] = answer.Input.Noted.Build,
+            ["build"] = answer.Input.Noted.Planned,
             ["battery"] = answer.Fitted.Builds[answer.Input.Noted.Build].Battery.Item,
             ["answer"] = Texts(FitSentences.Battery(answer)),
             ["found"] = result.Found,

@@ -50,14 +50,14 @@ public sealed record FittedAnswer
         var input = NotedProblem.Of(noted, cancellation: cancellation);
         var result = BatteryFit.Find(input.Problem, progress, cancellation);
         IReadOnlyList<string> names = days.Count > 0 ? days : [.. noted.Scenario.Days.Keys];
-        var runs = names.Select(name => NoteRun.OfDay(noted, noted.Build, noted.Scenario.Days[name])).ToList();
+        var runs = names.Select(name => NoteRun.OfDay(noted, noted.Planned, noted.Scenario.Days[name])).ToList();
         var forecasts = runs.Select(run => result.Forecast(run, cancellation)).ToList();
         var known = Ratio.FromDecimalFractions(runs.Zip(forecasts).Max(day => Math.Sqrt(
             (day.Second.BatteryDeviation * day.Second.BatteryDeviation) + Spread.UseVariance(day.First))));
         var fitted = FittedScenario.Of(noted, result, known);
         var options = AnswerOptions.EndOnly with { Today = today, EverythingArrives = true };
         List<DayForecast> all = [.. names.Zip(forecasts, (name, forecast) => new DayForecast(name,
-            RigAnswer.Of(fitted, noted.Build, [name], options, cancellation: cancellation), forecast))];
+            RigAnswer.Of(fitted, noted.Planned, [name], options, cancellation: cancellation), forecast))];
         var nearest = all.MinBy(day => Math.Abs(day.Answer.Tightest.Reserve.Time.Seconds))!;
         return new FittedAnswer
         {

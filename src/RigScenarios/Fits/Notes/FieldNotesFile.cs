@@ -14,7 +14,8 @@ public static class FieldNotesFile
     /// <summary>Reads field notes with their scenario.</summary>
     /// <param name="path">The file: YAML, or a table whose name ends in <c>.csv</c>.</param>
     /// <param name="scenario">The scenario file; null for the one that the notes name.</param>
-    /// <param name="build">The build of notes that name none; null for the one that the file says.</param>
+    /// <param name="build">The build that is planned, and of notes that name none where the file says nothing of it; null for the
+    /// one that the file says.</param>
     /// <exception cref="ScenarioProblemsException">They can't be used; carries every problem.</exception>
     public static NotedBattery Read(string path, string? scenario = null, string? build = null)
     {
@@ -25,7 +26,8 @@ public static class FieldNotesFile
     /// <summary>Reads field notes with their scenario; null if they can't be used. Warnings come with usable ones.</summary>
     /// <param name="path">The file: YAML, or a table whose name ends in <c>.csv</c>.</param>
     /// <param name="scenario">The scenario file; null for the one that the notes name.</param>
-    /// <param name="build">The build of notes that name none; null for the one that the file says.</param>
+    /// <param name="build">The build that is planned, and of notes that name none where the file says nothing of it; null for the
+    /// one that the file says.</param>
     public static (NotedBattery? Noted, IReadOnlyList<Diagnostic> Problems) TryRead(string path, string? scenario = null,
         string? build = null)
     {
@@ -39,7 +41,8 @@ public static class FieldNotesFile
     /// <param name="path">The file that the text is meant for: it stands in messages, and other files are looked for from its
     /// folder. It need not exist.</param>
     /// <param name="scenario">The scenario file; null for the one that the notes name.</param>
-    /// <param name="build">The build of notes that name none; null for the one that the file says.</param>
+    /// <param name="build">The build that is planned, and of notes that name none where the file says nothing of it; null for the
+    /// one that the file says.</param>
     public static (NotedBattery? Noted, IReadOnlyList<Diagnostic> Problems) TryReadText(string text, string path,
         string? scenario = null, string? build = null)
     {
@@ -69,7 +72,7 @@ public static class FieldNotesFile
             : FileFormat.TryReadText(text, FileFormat.FieldNotes, FieldNotesFormat.Whole, log, out var read) ? read : null;
         if (notes is null)
             return (null, log.Problems);
-        notes = notes with { Build = build ?? notes.Build };
+        notes = notes with { Build = notes.Build ?? build };
         var folder = Path.GetDirectoryName(path) ?? "";
         var file = scenario ?? (notes.Scenario is { } named ? Path.Combine(folder, named) : null);
         if (file is null)
@@ -82,8 +85,8 @@ public static class FieldNotesFile
         var (rig, problems) = ScenarioFile.TryRead(file);
         if (rig is null)
             return (null, [.. log.Problems, .. problems]);
-        NotesCheck.Run(notes, rig, log);
+        NotesCheck.Run(notes, rig, build, log);
         return log.HasErrors ? (null, log.Problems)
-            : (new NotedBattery(notes, rig, file, folder), [.. log.Problems, .. problems]);
+            : (new NotedBattery(notes, rig, file, folder) { PlannedBuild = build }, [.. log.Problems, .. problems]);
     }
 }

@@ -33,7 +33,7 @@ public static class FittedScenario
         return scenario with
         {
             Builds = new(scenario.Builds.Select(build => KeyValuePair.Create(build.Key,
-                build.Value.Battery.Item == item && (isOnlyOne || build.Key == noted.Build)
+                build.Value.Battery.Item == item && (isOnlyOne || build.Key == noted.Build || build.Key == noted.Planned)
                     ? Loads(noted, result, build.Value with
                     {
                         Battery = build.Value.Battery with

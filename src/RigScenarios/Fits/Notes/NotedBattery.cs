@@ -29,6 +29,12 @@ public sealed record NotedBattery(FieldNotes Notes, Scenario Scenario, string Sc
     /// <summary>The build of notes and logs that name none.</summary>
     public string Build => Notes.Build ?? Scenario.Builds.Keys.First();
 
+    /// <summary>The build that is planned; null for the one of the notes.</summary>
+    public string? PlannedBuild { get; init; }
+
+    /// <summary>The build of which the days are asked.</summary>
+    public string Planned => PlannedBuild ?? Build;
+
     /// <summary>The files that the logs are read from.</summary>
     public IEnumerable<string> LogFiles => Notes.Logs.Values.Select(log => Path.Combine(Folder, log.File));
 

@@ -12,9 +12,14 @@ internal static class NotesCheck
         + "\"stretches\" for one after the other, or \"as-planned\" with a day of the scenario";
 
     /// <summary>Checks field notes; every problem goes to the log.</summary>
-    public static void Run(FieldNotes notes, Scenario scenario, ReadLog log)
+    /// <param name="notes">The notes.</param>
+    /// <param name="scenario">The scenario that they name.</param>
+    /// <param name="planned">The build that is planned; null for that of the notes.</param>
+    /// <param name="log">Where problems go.</param>
+    public static void Run(FieldNotes notes, Scenario scenario, string? planned, ReadLog log)
     {
-        if (notes.Build is { } given && !IsBuild(scenario, given, "build", log))
+        if ((notes.Build is { } given && !IsBuild(scenario, given, "build", log))
+            || (planned is not null && !IsBuild(scenario, planned, "build", log)))
             return;
         var standard = notes.Build ?? scenario.Builds.Keys.First();
         if (notes.Notes.Count + notes.Logs.Count == 0 && notes is { Meters.Count: 0, Capacity: null, Pulse: null }
@@ -34,7 +39,7 @@ internal static class NotesCheck
                 log.Error($"{at}.units.{column}", "A unit is given, but not the name of its column.",
                     $"\"columns: {{{column}: NAME}}\" beside it");
         }
-        OneBattery(notes, scenario, standard, log);
+        OneBattery(notes, scenario, standard, planned, log);
         Tests(notes, scenario, scenario.Builds[standard], log);
     }
 
@@ -116,14 +121,14 @@ internal static class NotesCheck
     }
 
     // Notes of two batteries would be fitted to one that is neither.
-    private static void OneBattery(FieldNotes notes, Scenario scenario, string standard, ReadLog log)
+    private static void OneBattery(FieldNotes notes, Scenario scenario, string standard, string? planned, ReadLog log)
     {
         var battery = scenario.Builds[standard].Battery.Item;
-        foreach (var (at, name) in notes.Notes.Select(note => ($"notes.{note.Key}", note.Value.Build))
-            .Concat(notes.Logs.Select(use => ($"logs.{use.Key}", use.Value.Build))))
+        foreach (var (at, name) in notes.Notes.Select(note => ($"notes.{note.Key}.build", note.Value.Build))
+            .Concat(notes.Logs.Select(use => ($"logs.{use.Key}.build", use.Value.Build))).Append(("build", planned)))
         {
             if (name is not null && scenario.Builds.TryGetValue(name, out var build) && build.Battery.Item != battery)
-                log.Error($"{at}.build", $"The build \"{name}\" runs on the battery \"{build.Battery.Item}\", the others on "
+                log.Error(at, $"The build \"{name}\" runs on the battery \"{build.Battery.Item}\", the others on "
                     + $"\"{battery}\".", "notes of one battery in one file");
         }
     }
