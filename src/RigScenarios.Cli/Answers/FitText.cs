@@ -8,7 +8,7 @@ internal static class FitText
 {
     /// <param name="console">The console.</param>
     /// <param name="answer">The answer.</param>
-    /// <param name="written">The file that the scenario was written to; null for none.</param>
+    /// <param name="written">The file that the scenario was written to, ready to be typed; null for none.</param>
     public static void Write(IAnsiConsole console, FittedAnswer answer, string? written)
     {
         Paragraph.Write(console, string.Join(" ", FitSentences.Battery(answer)), bold: true);
@@ -25,7 +25,7 @@ internal static class FitText
         console.WriteLine();
         // In one line: a command that is broken over two can't be copied.
         console.Profile.Out.Writer.WriteLine(
-            $"Written: the scenario with these figures. What it means: rigscenarios run {Commands.ShellWord.Of(written)}");
+            $"Written: the scenario with these figures. What it means: rigscenarios run {written}");
     }
 
     private static void Part(IAnsiConsole console, string heading, IEnumerable<string> lines)

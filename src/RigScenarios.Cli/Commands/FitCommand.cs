@@ -53,7 +53,7 @@ internal static class FitCommand
             if (parsed.GetValue(json))
                 Console.Out.WriteLine(JsonText.Of(FitShape.Of(answer)));
             else
-                FitText.Write(AnswerText.Console(), answer, target);
+                FitText.Write(AnswerText.Console(), answer, target is null ? null : ShellWord.Of(target));
             return Task.FromResult(ExitCodes.Done);
         }));
         return command;

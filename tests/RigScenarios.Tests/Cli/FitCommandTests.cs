@@ -64,7 +64,8 @@ public class FitCommandTests
         using var first = JsonDocument.Parse(own);
         using var second = JsonDocument.Parse(other);
         Assert.Equal("shoulder", second.RootElement.GetProperty("build").GetString());
-        Assert.Equal(first.RootElement.GetProperty("estimates").ToString(), second.RootElement.GetProperty("estimates").ToString());
+        Assert.Equal(first.RootElement.GetProperty("estimates").ToString(),
+            second.RootElement.GetProperty("estimates").ToString());
         // Without the transmitter more is left.
         Assert.True(Reserve(second) > Reserve(first));
 
