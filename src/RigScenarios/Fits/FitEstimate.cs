@@ -14,7 +14,7 @@ namespace RigScenarios.Fits;
 /// <param name="ByProfile">True where the interval was found by refitting at its ends, because the normal one did not hold
 /// there.</param>
 /// <param name="ProfileCheck">How much the misfit grows at both ends of the normal interval over what it should; 1 is right. Null
-/// if it wasn't looked at.</param>
+/// if it wasn't looked at, or nothing was found.</param>
 public sealed record FitEstimate(
     FitUnknown Unknown, NormalPrior Prior, double Log, double StandardError, double LogLow, double LogHigh, bool ByProfile,
     (double Low, double High)? ProfileCheck)

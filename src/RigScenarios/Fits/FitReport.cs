@@ -69,7 +69,8 @@ internal sealed class FitReport(
             var reach = NormalTail.Of95Percent * error;
             var plain = new FitEstimate(
                 model.Unknowns[k], model.Priors[k], At[k], error, At[k] - reach, At[k] + reach, false, null);
-            if (model.Problem.Options.ChecksIntervals)
+            // Where the bottom was not found there is nothing to measure from.
+            if (model.Problem.Options.ChecksIntervals && end.Found)
             {
                 var (atLow, atHigh, low, high, byProfile) = check.Look(k);
                 plain = plain with { LogLow = low, LogHigh = high, ByProfile = byProfile, ProfileCheck = (atLow, atHigh) };

@@ -16,7 +16,8 @@ internal sealed class IntervalCheck(
     private const double LeastRatio = 0.75;
     private const double LargestRatio = 1.33;
     private const double Close = 1e-3;
-    private const int MostSteps = 40;
+    private const int MostSteps = 20;
+    private const int MostRefits = 15;
 
     /// <summary>Growth of the misfit at both ends of the normal interval, over what it should be; and the interval.</summary>
     public (double AtLow, double AtHigh, double Low, double High, bool ByProfile) Look(int unknown)
@@ -48,7 +49,7 @@ internal sealed class IntervalCheck(
         var (inside, insideRoot) = (0.0, 0.0);
         var (outside, outsideRoot) = (double.NaN, double.NaN);
         var (at, ratio) = (reach, ratioAtReach);
-        for (var i = 0; i < 30 && Math.Abs(ratio - 1) > Close; i++)
+        for (var i = 0; i < MostRefits && Math.Abs(ratio - 1) > Close; i++)
         {
             var root = Math.Sqrt(Math.Max(0, ratio));
             if (root < 1)
