@@ -1,4 +1,3 @@
-using RigScenarios.Benchmarks.Cases;
 using RigScenarios.Benchmarks.MeasuredCells;
 using RigScenarios.Cells.Aging;
 using UnitsNet;

@@ -75,8 +75,14 @@ internal static class AgingCaseReader
                 phase, "capacityFraction", value => value is > 0 and <= 1.5, "above 0, up to 1.5")),
             Has(phase, "resistanceFactor") ? fields.Positive(phase, "resistanceFactor") : null,
             !Has(phase, "historyKnown") || IsTrue(phase, "historyKnown")),
-        var kind => throw new ArgumentException($"There is no phase '{kind}'; accepted: storage, cycling, shooting, measured."),
+        var kind => Unreadable(kind, fields),
     };
+
+    private static Storage Unreadable(string kind, CaseFields fields)
+    {
+        fields.Problem("kind", $"found '{kind}'; accepted: storage, cycling, shooting, measured");
+        return new Storage(Duration.Zero, Temperature.FromDegreesCelsius(20), Ratio.Zero);
+    }
 
     private static Cycling ReadCycling(JsonElement phase, CaseFields fields)
     {
@@ -112,13 +118,16 @@ internal static class AgingCaseReader
     {
         var said = new LifeInWords
         {
-            Bought = MonthOrDay.TryParse(fields.Text(words, "bought"), out var bought)
-                ? bought : throw new ArgumentException("'bought' is no month or day; accepted: 2023-03 or 2023-03-17."),
-            Until = DateOnly.ParseExact(fields.Text(words, "today"), "yyyy-MM-dd", CultureInfo.InvariantCulture),
-            Kept = Word(Kept.Find(fields.Text(words, "stored")), "stored"),
-            Place = Word(StoragePlace.Find(fields.Text(words, "place")), "place"),
+            Bought = Known(MonthOrDay.TryParse(fields.Text(words, "bought"), out var bought) ? bought : null, "bought",
+                "2023-03 or 2023-03-17", fields),
+            Until = Known(DateOnly.TryParseExact(fields.Text(words, "today"), "yyyy-MM-dd", CultureInfo.InvariantCulture,
+                DateTimeStyles.None, out var today) ? today : (DateOnly?)null, "today", "a day such as 2026-11-30", fields),
+            Kept = Known(Kept.Find(fields.Text(words, "stored")), "stored", Words(Kept.All.Select(one => one.Word)), fields),
+            Place = Known(StoragePlace.Find(fields.Text(words, "place")), "place",
+                Words(StoragePlace.All.Select(one => one.Word)), fields),
             ShootsPerMonth = fields.NotNegative(words, "shootsPerMonth"),
-            Emptied = Word(Emptied.Find(fields.Text(words, "emptied")), "emptied"),
+            Emptied = Known(Emptied.Find(fields.Text(words, "emptied")), "emptied",
+                Words(Emptied.All.Select(one => one.Word)), fields),
             SecondHand = IsTrue(words, "secondHand"),
             MeasuredCapacity = Has(words, "measuredPercent")
                 ? Ratio.FromDecimalFractions(fields.Positive(words, "measuredPercent") / 100) : null,
@@ -128,8 +137,14 @@ internal static class AgingCaseReader
             : said.Phases();
     }
 
-    private static T Word<T>(T? found, string field) where T : class =>
-        found ?? throw new ArgumentException($"'{field}' has a word that is not known.");
+    private static T Known<T>(T found, string field, string accepted, CaseFields fields)
+    {
+        if (found is null)
+            fields.Problem(field, $"not known; accepted: {accepted}");
+        return found;
+    }
+
+    private static string Words(IEnumerable<string?> words) => string.Join(", ", words);
 
     private static Duration Days(JsonElement phase, CaseFields fields) =>
         Duration.FromDays(fields.NotNegative(phase, "days"));
