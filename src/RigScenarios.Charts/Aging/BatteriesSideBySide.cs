@@ -23,8 +23,8 @@ public static class BatteriesSideBySide
     {
         ArgumentNullException.ThrowIfNull(batteries);
         if (batteries.Count == 0 || batteries.Any(battery => battery.Discharge.Series.Count == 0))
-            throw new ArgumentException("Each battery needs the points of its discharge: give DischargeOptions whose SeriesPoints "
-                + "is greater than 0.", nameof(batteries));
+            throw new ArgumentException("Each battery needs the points of its discharge: give DischargeOptions whose "
+                + "SeriesPoints is greater than 0.", nameof(batteries));
         var (time, voltage) = (ChartAxis.Of("time under load", DurationUnit.Hour),
             ChartAxis.Of("battery voltage", ElectricPotentialUnit.Volt));
         // One cause for all is said once.

@@ -12,8 +12,8 @@ public static class FadeMap
     private static readonly double[] Shares = [10, 20, 30, 40, 50, 60, 70, 80, 90, 100];
     private static readonly double[] Shoots = [0, 2, 4, 6, 8, 10, 12, 14, 16, 18, 20];
 
-    /// <summary>The map over the temperature at which it is kept and its charge there; shoots as in the life told, whose own place
-    /// is ringed.</summary>
+    /// <summary>The map over the temperature at which it is kept and its charge there; shoots as in the life told, whose own
+    /// place is ringed.</summary>
     /// <param name="life">How it is kept and used; what is left open is taken from <see cref="LifeInWords.Usual"/>.</param>
     /// <param name="chemistry">"nmc", "nca", "lfp"; null: nobody knows.</param>
     /// <param name="after">For how long; above 0.</param>
@@ -25,9 +25,10 @@ public static class FadeMap
         var told = life.Completed;
         var kept = told.Kept!.ChargeAfter(told.Emptied!).Percent;
         var figure = Map("fade-over-storage", "Where it is kept, and how full: what is left?", chemistry, after, cautions,
-            new ChartAxis("temperature where it is kept", "°C"), Temperatures, new ChartAxis("charge where it is kept", "%"), Shares,
-            $"{Number(told.ShootsPerMonth!.Value)} shoots a month that empty {Number(told.Emptied!.Depth.Percent)} % of it. The ring: "
-                + $"as told, {Number(told.Place!.Temperature.DegreesCelsius)} °C and {Number(kept)} %.",
+            new ChartAxis("temperature where it is kept", "°C"), Temperatures,
+            new ChartAxis("charge where it is kept", "%"), Shares,
+            $"{Number(told.ShootsPerMonth!.Value)} shoots a month that empty {Number(told.Emptied!.Depth.Percent)} % of it. "
+                + $"The ring: as told, {Number(told.Place!.Temperature.DegreesCelsius)} °C and {Number(kept)} %.",
             (celsius, charge) => told with
             {
                 Place = StoragePlace.At(Temperature.FromDegreesCelsius(celsius)), Kept = Kept.At(Ratio.FromPercent(charge)),
@@ -44,8 +45,8 @@ public static class FadeMap
         var told = life.Completed;
         var (shoots, depth) = (told.ShootsPerMonth!.Value, told.Emptied!.Depth.Percent);
         var kept = told.Kept!.ChargeAfter(told.Emptied!);
-        var figure = Map("fade-over-use", "How often it works, and how far it is emptied: what is left?", chemistry, after, cautions,
-            new ChartAxis("shoots a month"), Shoots, new ChartAxis("emptied by each", "%"), Shares,
+        var figure = Map("fade-over-use", "How often it works, and how far it is emptied: what is left?", chemistry, after,
+            cautions, new ChartAxis("shoots a month"), Shoots, new ChartAxis("emptied by each", "%"), Shares,
             $"Kept at {Number(told.Place!.Temperature.DegreesCelsius)} °C, {Number(kept.Percent)} % full. The ring: as told, "
                 + $"{Number(shoots)} shoots that empty {Number(depth)} %.",
             (count, emptied) => told with
@@ -64,7 +65,8 @@ public static class FadeMap
         {
             Slug = slug,
             Title = title,
-            Caption = $"A new battery after {years} {(years == "1" ? "year" : "years")}, by one published fit ({set.Name}). {told}",
+            Caption = $"A new battery after {years} {(years == "1" ? "year" : "years")}, by one published fit ({set.Name}). "
+                + told,
             Cautions = cautions ?? [],
             X = x,
             Y = y,

@@ -32,8 +32,8 @@ public static class YearsAheadChart
         {
             Slug = "years-ahead",
             Title = title,
-            Caption = $"The pale area: {Band}, and no bound on what a battery may do. Marked where they lie within these years: the "
-                + "first day that does not last, and 80 % of the capacity.",
+            Caption = $"The pale area: {Band}, and no bound on what a battery may do. Marked where they lie within these years: "
+                + "the first day that does not last, and 80 % of the capacity.",
             Cautions = [AgingSentences.MeasuredCells, AgingSentences.Measure],
             X = new ChartAxis($"time from {YearsSentences.Month(years.From)}", "years"),
             Panels = [Capacity(one), Resistance(one), Runtime(years)],
@@ -102,7 +102,8 @@ public static class YearsAheadChart
     private static IEnumerable<ChartMark> Marks(YearsResult years, BatteryOutlook battery)
     {
         var last = years.Days[^1].Years;
-        (DateOnly? Date, string Words)[] dates = [(battery.Eighty.Middle, "80 % left"), (years.LastDay.Middle, "lasts no longer")];
+        (DateOnly? Date, string Words)[] dates =
+            [(battery.Eighty.Middle, "80 % left"), (years.LastDay.Middle, "lasts no longer")];
         foreach (var (date, words) in dates)
         {
             if (date is { } day && YearsTo(years, day) is var at && at > 0 && at <= last)

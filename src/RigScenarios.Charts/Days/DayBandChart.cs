@@ -24,8 +24,8 @@ public static class DayBandChart
         ArgumentNullException.ThrowIfNull(stronger);
         RigAnswer[] all = [weaker, answer, stronger];
         if (all.Any(one => one.Simulation.Series.Count == 0))
-            throw new ArgumentException("An answer has no series to draw: make all three with AnswerOptions whose SeriesPoints is "
-                + "greater than 0.", nameof(answer));
+            throw new ArgumentException("An answer has no series to draw: make all three with AnswerOptions whose SeriesPoints "
+                + "is greater than 0.", nameof(answer));
         var time = new TimeOfDays(answer);
         var voltage = ChartAxis.Of("battery voltage", ElectricPotentialUnit.Volt);
         var charge = ChartAxis.Of("charge left", RatioUnit.Percent) with { From = 0, To = 100 };
@@ -33,13 +33,14 @@ public static class DayBandChart
         {
             Slug = "day-band",
             Title = title,
-            Caption = $"{AnswerSentences.Questions(answer)[0].Words} The pale band: {band}; where its edge goes on level, the rig "
-                + $"has stopped in that case. {time.Key}".TrimEnd(),
+            Caption = $"{AnswerSentences.Questions(answer)[0].Words} The pale band: {band}; where its edge goes on level, the "
+                + $"rig has stopped in that case. {time.Key}".TrimEnd(),
             Cautions = DayCautions.Of([.. all.Select(one => one.Simulation)]),
             X = time.Axis,
             Panels =
             [
-                new ChartPanel(voltage, [Line("voltage", all, time, point => voltage.Value(point.Voltage)) with { BandName = band }]),
+                new ChartPanel(voltage,
+                    [Line("voltage", all, time, point => voltage.Value(point.Voltage)) with { BandName = band }]),
                 new ChartPanel(charge,
                     [Line("charge", all, time, point => charge.Value(point.StateOfCharge)) with { BandName = band, Look = 0 }]),
             ],

@@ -9,7 +9,8 @@ public static class FitFigures
     /// <param name="fit">The fit.</param>
     /// <param name="title">What the chart answers.</param>
     /// <param name="cautions">Cautions that belong to the result.</param>
-    public static Figure? Notes(FitResult fit, string title = "Do your notes go together?", IReadOnlyList<string>? cautions = null)
+    public static Figure? Notes(FitResult fit, string title = "Do your notes go together?",
+        IReadOnlyList<string>? cautions = null)
     {
         ArgumentNullException.ThrowIfNull(fit);
         if (fit.Notes.Count == 0)

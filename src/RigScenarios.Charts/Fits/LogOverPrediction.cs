@@ -36,7 +36,8 @@ public static class LogOverPrediction
     /// <param name="caption">What to see and what was assumed.</param>
     /// <param name="cautions">Cautions that belong to the result.</param>
     /// <exception cref="ArgumentException">The columns of the log differ in length, or it is empty.</exception>
-    public static Figure Of(string slug, string title, ComparedLog log, string caption = "", IReadOnlyList<string>? cautions = null)
+    public static Figure Of(string slug, string title, ComparedLog log, string caption = "",
+        IReadOnlyList<string>? cautions = null)
     {
         ArgumentNullException.ThrowIfNull(log);
         var rows = log.Hours.Count;

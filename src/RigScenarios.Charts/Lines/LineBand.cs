@@ -49,13 +49,12 @@ internal static class LineBand
     ];
 
     /// <summary>The bars of single points as a member of their trace; null for a line, and for points without.</summary>
-    public static object? Bars(ChartLine line, SeriesStyle style) => line is { Kind: LineKind.Points, Lower: { } lower, Upper: { } upper }
-        ? new
+    public static object? Bars(ChartLine line, SeriesStyle style) =>
+        line is not { Kind: LineKind.Points, Lower: { } lower, Upper: { } upper } ? null : new
         {
             type = "data", symmetric = false, color = style.Colour, thickness = 1.5, width = 5,
             array = line.Y.Zip(upper, Length).ToArray(), arrayminus = line.Y.Zip(lower, (y, low) => Length(low, y)).ToArray(),
-        }
-        : null;
+        };
 
     private static double Length(double from, double to) =>
         double.IsFinite(to - from) ? Rounding.ForChart(Math.Max(0, to - from)) : 0;

@@ -49,9 +49,12 @@ public class WiringDrawingTests
     [Fact]
     public void The_chart_marks_the_lowest_voltage_of_each_device_and_the_least_that_it_takes()
     {
-        var figure = VoltageChart.Of(Night("thin-lead"));
+        var answer = Night("thin-lead");
+        var figure = VoltageChart.Of(answer);
 
-        Assert.Contains("camera 10.6 V at 22:12", figure.Caption, StringComparison.Ordinal);
+        // The camera goes out of its input: its lowest voltage is that of its stop.
+        var stop = new AnswerTimes(answer.Plan.Days).At(answer.Simulation.FirstStop!.At);
+        Assert.Contains($"camera 10.6 V at {stop}", figure.Caption, StringComparison.Ordinal);
         Assert.Contains("least for camera", figure.Specification, StringComparison.Ordinal);
         Assert.Contains("lowest of each", figure.Specification, StringComparison.Ordinal);
     }

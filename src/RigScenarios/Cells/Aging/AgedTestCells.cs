@@ -7,7 +7,8 @@ namespace RigScenarios.Cells.Aging;
 /// <param name="Temperature">Mean temperature of the cell.</param>
 /// <param name="MeanCharge">Mean charge, 0…1.</param>
 /// <param name="Depth">Depth of its cycles, 0…1; 0 for one that was only stored.</param>
-/// <param name="Cycles">Number of the last cycle; the first one is the measurement at the start. 0 for one that was stored.</param>
+/// <param name="Cycles">Number of the last cycle; the first one is the measurement at the start. 0 for one that was
+/// stored.</param>
 /// <param name="Time">How long the test took.</param>
 /// <param name="Measured">Capacity at its end over the first one measured.</param>
 public sealed record AgedTestCell(
