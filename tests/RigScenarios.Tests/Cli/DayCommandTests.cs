@@ -32,7 +32,7 @@ public class DayCommandTests
     }
 
     [Fact]
-    public async Task With_a_battery_less_it_breaks_in_a_named_take_and_says_why()
+    public async Task With_a_battery_less_it_breaks_in_a_named_block_and_says_why()
     {
         using var folder = new TemporaryFolder();
         var file = await WithoutAsync(folder, "  old: {");
@@ -40,8 +40,8 @@ public class DayCommandTests
         Assert.Equal(0, code);
         string[] inOrder =
         [
-            "No: the camera stops at 09:0", "Power fails", "swaps, the emptiest battery", "lock the tilt", "the rig had stopped",
-            "Times without an essential device", "take 1 of \"The", "Batteries, with", "Day 3, The mail boat",
+            "No: the camera stops at 09:1", "Power fails", "swaps, the emptiest battery", "lock the tilt", "the rig had stopped",
+            "Times without an essential device", "\"The letters\"", "Batteries, with", "Day 3, The mail boat",
             "Assumed", "Cautions",
         ];
         var flat = string.Join(' ', text.Split((char[])[' ', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries));
