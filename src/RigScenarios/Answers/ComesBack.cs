@@ -2,7 +2,6 @@ using RigScenarios.Batteries;
 using RigScenarios.Builds;
 using RigScenarios.Days;
 using RigScenarios.Limits;
-using RigScenarios.Parts;
 using RigScenarios.Simulation;
 using UnitsNet;
 

@@ -1,4 +1,3 @@
-using RigScenarios.Batteries;
 using RigScenarios.Days;
 using RigScenarios.Parts;
 using RigScenarios.Simulation;
