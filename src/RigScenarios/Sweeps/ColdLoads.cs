@@ -30,8 +30,8 @@ public static class ColdLoads
     // Still air takes 10 W/(m²·K) from a case, wind of a few m/s some 30 (common practice, no source).
     private const double Wind = 3;
 
-    /// <summary>A light load, which would empty the battery in 16 hours; the usual one, the mean of the blocks in which anything is
-    /// drawn; a heavy one, which would empty it in two hours; and that in wind, which takes three times the heat. In whole
+    /// <summary>A light load, which would empty the battery in 16 hours; the usual one, the mean of the blocks in which anything
+    /// is drawn; a heavy one, which would empty it in two hours; and that in wind, which takes three times the heat. In whole
     /// watts.</summary>
     /// <param name="answer">The answer; its first battery is looked at.</param>
     /// <param name="air">The temperatures.</param>

@@ -37,9 +37,10 @@ internal static class ChangingLoadSection
         text.Append("""
 
             In the deep cold the first seconds are the weakest point of the model: the pulse is far too small there, because what
-            a steady load shows is in the slow exchange of the two wells. Within a tenth of a second the model shows nearly what it
-            shows after one, at 25 °C nearly twice the measured value: what acts within half a second counts as instant. Under a
-            fast inrush the voltage falls less than predicted. Nearly full and nearly empty cells resist more than the model knows.
+            a steady load shows is in the slow exchange of the two wells. Within a tenth of a second the model shows nearly what
+            it shows after one, at 25 °C nearly twice the measured value: what acts within half a second counts as instant. Under
+            a fast inrush the voltage falls less than predicted. Nearly full and nearly empty cells resist more than the model
+            knows.
 
             ## A load that changes every second
 

@@ -4,10 +4,9 @@ namespace RigScenarios.Benchmarks.MeasuredCells;
 
 /// <summary>
 /// The set fitted again without the discharges at one temperature, to predict those: least squares of the errors of charge,
-/// energy and voltage on the way (30 mV count as 1 %), with the project's open-circuit voltage and with the cell's own together, by Gauss and Newton with Marquardt's damping.
-/// Six values are free: tauX (by its logarithm), EX, kappa at -20 and at
-/// 10 °C, sustained resistance, its activation energy. The near share is not fitted, and the capacity comes from C/20 at 25 °C
-/// always.
+/// energy and voltage on the way (30 mV count as 1 %), with the project's open-circuit voltage and with the cell's own together,
+/// by Gauss and Newton with Marquardt's damping. Six values are free: tauX (by its logarithm), EX, kappa at -20 and at 10 °C,
+/// sustained resistance, its activation energy. The near share is not fitted, and the capacity comes from C/20 at 25 °C always.
 /// </summary>
 /// <param name="measured">All discharges.</param>
 /// <param name="folder">The folder of the measured data.</param>

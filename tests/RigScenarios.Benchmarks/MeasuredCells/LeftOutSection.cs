@@ -41,9 +41,10 @@ internal static class LeftOutSection
         text.Append(CultureInfo.InvariantCulture, $"""
 
             With the default voltage the worst is {PageText.Name(predicted[0].Measured)}, {100 * predicted[0].Largest:F1} %;
-            with the cell's own, {PageText.Name(ownOnes[0].Measured)}, {100 * ownOnes[0].Largest:F1} %. That temperature lies beyond
-            the five, so it is extrapolated, and what is claimed above for such currents rests on having seen it: without, it
-            would be {Math.Ceiling(100 * predicted[0].Largest):F0} %. All else is within {100 * between:F1} %, where 5 % are claimed (2C below 0 °C: 10 %).
+            with the cell's own, {PageText.Name(ownOnes[0].Measured)}, {100 * ownOnes[0].Largest:F1} %. That temperature lies
+            beyond the five, so it is extrapolated, and what is claimed above for such currents rests on having seen it: without,
+            it would be {Math.Ceiling(100 * predicted[0].Largest):F0} %. All else is within {100 * between:F1} %, where 5 % are
+            claimed (2C below 0 °C: 10 %).
 
             """);
     }

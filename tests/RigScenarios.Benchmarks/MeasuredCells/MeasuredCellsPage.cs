@@ -47,13 +47,13 @@ internal static class MeasuredCellsPage
             {model.CapacityAmpereHours:F3} Ah. **The first table is no prediction.** The defaults were fitted on these very
             discharges:
 
-            | what | where it comes from |
-            | --- | --- |
-            | exchange of the two wells, low-rate capacity in the cold, resistance and its growth in the cold | all 23 rows, with this open-circuit voltage and with the cell's own; the shape of the model was chosen with all of them in view |
-            | share of the near well | set to a half, not fitted |
-            | capacity | from C/20 at 25 °C |
-            | heat of the rig: 47 J/K, {MeasuredCellModel.WattsPerKelvin:F2} W/K | mass of the cell; temperatures at the ends of these discharges |
-            | open-circuit voltage | another cell type: nothing from here |
+            - **From all 23 rows**, with this open-circuit voltage and with the cell's own: exchange of the two wells, low-rate
+              capacity in the cold, resistance and its growth in the cold. The shape of the model was chosen with all of them in
+              view. The share of the near well is set to a half, not fitted.
+            - **From C/20 at 25 °C**: the capacity.
+            - **From the temperatures at the ends of these discharges**: the heat of the rig, 47 J/K (by the cell's mass) and
+              {MeasuredCellModel.WattsPerKelvin:F2} W/K.
+            - **Not from here**: the open-circuit voltage, which is that of another cell type.
 
             What was not fitted stands below: one temperature left out, pulses, a load that changes every second, other cells. The
             chamber is taken at the temperature with which its C/20 discharge begins, the cell at the one with which its own
@@ -80,7 +80,8 @@ internal static class MeasuredCellsPage
 
     private static void Claims(StringBuilder text, IReadOnlyList<CellComparison> rows)
     {
-        var warm = rows.Where(row => row.Measured.ChamberCelsius == 40).ToList();
+        var warm = rows.Where(row => row.Measured.ChamberCelsius == 40).Select(row => row.ChargeError).ToList();
+        var (least, most) = (PageText.Percent(warm.Min()), PageText.Percent(warm.Max()));
         text.Append(CultureInfo.InvariantCulture, $"""
 
             ## What is claimed
@@ -92,10 +93,10 @@ internal static class MeasuredCellsPage
             values are borrowed from this cell) and a load that changes come on top. For a constant power, which is what a camera
             draws, the error of the runtime is that of the energy.
 
-            At 40 °C the charge is {PageText.Percent(warm.Min(row => row.ChargeError))} to {PageText.Percent(warm.Max(row => row.ChargeError))} % too much for this cell: from that set on,
-            the second that was measured, it gave 3 % less than in the first, at 25 °C. Its rested voltages agree down to half
-            charge and part below, so that looks like age, not like temperature. The low-rate capacity contains it: a new cell
-            may give up to 3 % more at 10 °C and below.
+            At 40 °C the charge is {least} to {most} % too much for this cell: from that set on, the second that was measured, it
+            gave 3 % less than in the first, at 25 °C. Its rested voltages agree down to half charge and part below, so that looks
+            like age, not like temperature. The low-rate capacity contains it: a new cell may give up to 3 % more at 10 °C and
+            below.
 
             """);
     }

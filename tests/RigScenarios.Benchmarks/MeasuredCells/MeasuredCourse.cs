@@ -2,8 +2,8 @@ using RigScenarios.Batteries;
 
 namespace RigScenarios.Benchmarks.MeasuredCells;
 
-/// <summary>The voltage of a discharge at a steady current at five places of it: after a sixth to five sixths of the charge that was
-/// measured. Straight between its points.</summary>
+/// <summary>The voltage of a discharge at a steady current at five places of it: after a sixth to five sixths of the charge that
+/// was measured. Straight between its points.</summary>
 internal static class MeasuredCourse
 {
     private const int Places = 5;

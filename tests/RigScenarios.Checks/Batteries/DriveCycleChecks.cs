@@ -37,7 +37,8 @@ public class DriveCycleChecks
     public void Voltage_is_as_far_off_as_another_program_finds(double chamber, double millivolts) =>
         Assert.Equal(millivolts, 1000 * At(WithOwnVoltage, chamber).VoltsRms, 8.0);
 
-    // Where both run to the end of the record, the charge is the same and only the energy says anything: 9.08 Wh at 25 °C, 5.00 at -20.
+    // Where both run to the end of the record, the charge is the same and only the energy says anything: 9.08 Wh at 25 °C, 5.00
+    // at -20.
     [Theory]
     [InlineData(25, 9.08, 0.4)]
     [InlineData(-20, 5.00, 0.2)]

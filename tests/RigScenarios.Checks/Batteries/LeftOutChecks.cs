@@ -9,8 +9,8 @@ public class LeftOutChecks
     private static readonly IReadOnlyList<LeftOut> Fits = LeftOut.Read(MeasuredCell.Folder);
     private static readonly OwnOpenCircuit Own = OwnOpenCircuit.Read(MeasuredCell.Folder);
 
-    // Largest error of charge or energy, %; with the project's open-circuit voltage, then with the cell's own. 0.15 points: the digit
-    // of the page and a bit.
+    // Largest error of charge or energy, %; with the project's open-circuit voltage, then with the cell's own. 0.15 points: the
+    // digit of the page and a bit.
     [Theory]
     [InlineData(40, 4.3, 3.6)]
     [InlineData(25, 1.5, 0.6)]
@@ -25,11 +25,11 @@ public class LeftOutChecks
         Assert.Equal(withOwn, 100 * fit.Predict(MeasuredCell.Discharges, Own).Max(row => row.Largest), 0.15);
     }
 
-    // An independent program, which weighed the same discharges otherwise, finds 10.5 % with the default voltage (2C at -20 °C, all
-    // else within 6.6 %) and 4.9 % with the cell's own: of the same size, so three points.
+    // An independent program, which weighed the same discharges otherwise, finds 10.5 % with the default voltage (2C at -20 °C,
+    // all else within 6.6 %) and 4.9 % with the cell's own: of the same size, so three points.
     [Theory]
-    [Source(SourceKind.IndependentProgram, "independent fit of the same equations to the same discharges, one temperature left out; "
-        + "figures read in its output")]
+    [Source(SourceKind.IndependentProgram,
+        "independent fit of the same equations to the same discharges, one temperature left out; figures read in its output")]
     [InlineData(false, 10.5)]
     [InlineData(true, 4.9)]
     public void The_worst_is_of_the_size_that_another_program_finds(bool own, double percent) =>

@@ -49,7 +49,7 @@ public class OtherCellChecks
     public void In_the_cold_the_published_charge_lies_between_still_air_and_a_fan(double celsius)
     {
         var one = OtherDischarge.Of("3.3 Ah", "1C", celsius);
-        var fan = one.Cell.Run(one.Amperes, celsius, wattsPerKelvin: MeasuredCellModel.WattsPerKelvin).Energies.ChargeDrawn.AmpereHours;
+        var fan = one.Cell.Run(one.Amperes, celsius, MeasuredCellModel.WattsPerKelvin).Energies.ChargeDrawn.AmpereHours;
         Assert.InRange(one.AmpereHours, fan, Charge(one));
     }
 

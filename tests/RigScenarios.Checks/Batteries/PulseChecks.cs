@@ -4,8 +4,8 @@ namespace RigScenarios.Checks.Batteries;
 
 /// <summary>
 /// Pulses of 1C on the measured cell. The published figures are means of 35 to 68 % of charge. From these pulses come the
-/// share of the resistance that acts at once and its floor in the warm; the growth in the cold comes from steady discharges, whose
-/// slow part lies in the two wells: a pulse at -20 °C shows far too little. How far off stands beside each.
+/// share of the resistance that acts at once and its floor in the warm; the growth in the cold comes from steady discharges,
+/// whose slow part lies in the two wells: a pulse at -20 °C shows far too little. How far off stands beside each.
 /// </summary>
 [Source(SourceKind.OpenData, MeasuredCell.Citation)]
 public class PulseChecks
@@ -41,8 +41,8 @@ public class PulseChecks
 
     // mΩ after 10 s, as an independent program has them for the same equations, rounded; 1.2 mΩ.
     [Theory]
-    [Source(SourceKind.IndependentProgram, "independent solver (SciPy DOP853) of the same equations on the same pulses; figures in its "
-        + "output, two or three digits")]
+    [Source(SourceKind.IndependentProgram,
+        "independent solver (SciPy DOP853) of the same equations on the same pulses; figures in its output, two or three digits")]
     [InlineData(40, 23.5)]
     [InlineData(25, 28.0)]
     [InlineData(10, 42.3)]

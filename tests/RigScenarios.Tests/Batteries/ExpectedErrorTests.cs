@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace RigScenarios.Tests.Batteries;
 
-/// <summary>The stated error of a runtime is the claim of docs/measured-cells.md, and never less than the rows around it.</summary>
+/// <summary>The stated error of a runtime is the claim of docs/measured-cells.md, never less than the rows around it.</summary>
 public sealed class ExpectedErrorTests
 {
     // The rows of the first table: chamber, rate, current, charge measured, predicted, error, energy measured, predicted, error,
@@ -60,13 +60,14 @@ public sealed class ExpectedErrorTests
         Assert.Contains($"({worst})", error.Why, StringComparison.Ordinal);
     }
 
-    // Read from the page, column "before": 25 and 40 °C, C/20 to C/2: 40 °C C/2, 4.4 %; -20 to -10 °C, 1C to 2C: -20 °C 2C, 25.8 %;
-    // -10 and 0 °C, C/20 to C/2: -10 °C C/20, -6.9 %.
+    // Read from the page, column "before": 25 and 40 °C, C/20 to C/2: 40 °C C/2, 4.4 %; -20 to -10 °C, 1C to 2C: -20 °C 2C,
+    // 25.8 %; -10 and 0 °C, C/20 to C/2: -10 °C C/20, -6.9 %.
     [Theory]
     [InlineData(33, 33, 0.2, 4.4, "25 to 40 °C and C/20 to C/2 (C/2 at 40 °C)")]
     [InlineData(-15, -12, 1.5, 25.8, "-20 to -10 °C and 1C to 2C (2C at -20 °C)")]
     [InlineData(-6, -3, 0.2, 6.9, "-10 to 0 °C and C/20 to C/2 (C/20 at -10 °C)")]
-    public void One_well_keeps_the_largest_of_its_own_rows(double coldest, double warmest, double rate, double percent, string where)
+    public void One_well_keeps_the_largest_of_its_own_rows(
+        double coldest, double warmest, double rate, double percent, string where)
     {
         var error = ExpectedError.At(At(coldest), At(warmest), rate, oneWell: true);
         Assert.Equal(percent, error.Share!.Value.Percent, 1e-9);
