@@ -19,6 +19,9 @@ internal sealed record LogLayout(
     /// <summary>A line is a row if it has this many numbers: one of the three may be missing.</summary>
     private const int LeastNumbers = 2;
 
+    /// <summary>The last of the lines that are held tell separator and decimal mark: they are rows.</summary>
+    private const int LinesToCount = 40;
+
     private static readonly LogQuantity[] Quantities = [LogQuantity.Time, LogQuantity.Voltage, LogQuantity.Current];
 
     /// <summary>Finds the layout; null if there is none, and what is wrong is in the log.</summary>
@@ -65,7 +68,7 @@ internal sealed record LogLayout(
                 // In quotes a comma can be both.
                 if (mark == separator && !lines.Any(line => line.Contains('"', StringComparison.Ordinal)))
                     continue;
-                var numbers = lines.Sum(line => LogCells.Numbers(line, separator, mark));
+                var numbers = lines.TakeLast(LinesToCount).Sum(line => LogCells.Numbers(line, separator, mark));
                 if (numbers > best.Numbers)
                     best = (separator, mark, numbers);
             }
