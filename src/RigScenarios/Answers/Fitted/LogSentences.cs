@@ -1,7 +1,5 @@
 using System.Globalization;
-using RigScenarios.Fits;
 using RigScenarios.Fits.Logs;
-using UnitsNet;
 
 namespace RigScenarios.Answers.Fitted;
 

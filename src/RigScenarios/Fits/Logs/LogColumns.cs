@@ -19,7 +19,7 @@ public sealed record LogColumns
     public char? Separator { get; init; }
 
     /// <summary>The decimal mark: a point or a comma.</summary>
-    public char? Decimal { get; init; }
+    public char? DecimalMark { get; init; }
 
     /// <summary>Whether a row is what was measured at its moment; otherwise the mean until the next row.</summary>
     public bool Samples { get; init; }

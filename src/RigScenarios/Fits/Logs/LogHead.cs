@@ -44,9 +44,8 @@ internal sealed class LogHead
     /// <summary>Reads the beginning; more is not taken from the reader.</summary>
     public static LogHead Read(TextReader reader)
     {
-        var buffer = new char[MostCharacters];
-        var length = reader.ReadBlock(buffer);
-        return new(buffer, length, reader);
+        var held = new char[MostCharacters];
+        return new(held, reader.ReadBlock(held), reader);
     }
 
     /// <summary>The text from one of the lines on; to be read once.</summary>
@@ -75,10 +74,10 @@ internal sealed class LogHead
         {
             if (held.IsEmpty)
                 return rest.Read(buffer);
-            var count = Math.Min(held.Length, buffer.Length);
-            held.Span[..count].CopyTo(buffer);
-            held = held[count..];
-            return count;
+            var taken = Math.Min(held.Length, buffer.Length);
+            held.Span[..taken].CopyTo(buffer);
+            held = held[taken..];
+            return taken;
         }
     }
 }

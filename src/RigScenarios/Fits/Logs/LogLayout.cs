@@ -5,12 +5,12 @@ namespace RigScenarios.Fits.Logs;
 
 /// <summary>How the text of a log is laid out: separator, decimal mark, where the rows begin, and its three columns.</summary>
 /// <param name="Separator">What stands between two columns.</param>
-/// <param name="Decimal">The decimal mark.</param>
+/// <param name="DecimalMark">The decimal mark.</param>
 /// <param name="FirstRow">Index of the first line with a row.</param>
 /// <param name="Quoted">Whether cells stand in quotes.</param>
 /// <param name="Columns">Time, voltage and current.</param>
 internal sealed record LogLayout(
-    char Separator, char Decimal, int FirstRow, bool Quoted, IReadOnlyList<ReadColumn> Columns)
+    char Separator, char DecimalMark, int FirstRow, bool Quoted, IReadOnlyList<ReadColumn> Columns)
 {
     /// <summary>What a log looks like, for messages.</summary>
     public const string Example = "a line with the names of the columns, such as \"time_s,voltage_V,current_A\", "
@@ -58,9 +58,9 @@ internal sealed record LogLayout(
     /// <summary>Separator and decimal mark with which the most numbers are read in the first lines.</summary>
     private static (char Separator, char Decimal, int Numbers) FindSeparator(IReadOnlyList<string> lines, LogColumns asked)
     {
-        var best = (Separator: asked.Separator ?? ',', Decimal: asked.Decimal ?? '.', Numbers: 0);
+        var best = (Separator: asked.Separator ?? ',', Decimal: asked.DecimalMark ?? '.', Numbers: 0);
         char[] separators = asked.Separator is { } one ? [one] : LogCells.Separators;
-        char[] marks = asked.Decimal is { } told ? [told] : ['.', ','];
+        char[] marks = asked.DecimalMark is { } told ? [told] : ['.', ','];
         foreach (var separator in separators)
         {
             foreach (var mark in marks)

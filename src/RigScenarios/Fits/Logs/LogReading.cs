@@ -8,11 +8,11 @@ namespace RigScenarios.Fits.Logs;
 /// <param name="Counts">What was done while reading.</param>
 /// <param name="Columns">How time, voltage and current were read, in this order.</param>
 /// <param name="Separator">What stands between two columns.</param>
-/// <param name="Decimal">The decimal mark.</param>
+/// <param name="DecimalMark">The decimal mark.</param>
 /// <param name="Median">The usual interval between two rows of the whole file.</param>
 public sealed record LogReading(
-    string File, IReadOnlyList<LogRows> Parts, LogCounts Counts, IReadOnlyList<ReadColumn> Columns, char Separator, char Decimal,
-    Duration Median)
+    string File, IReadOnlyList<LogRows> Parts, LogCounts Counts, IReadOnlyList<ReadColumn> Columns, char Separator,
+    char DecimalMark, Duration Median)
 {
     /// <summary>The log, up to the first charge.</summary>
     public LogRows Rows => Parts[0];

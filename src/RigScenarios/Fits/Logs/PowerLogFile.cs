@@ -119,7 +119,7 @@ public static class PowerLogFile
         }
         var counts = new LogCounts(reader.Found, reader.Dropped, resets, duplicates, flipped, parts.Sum(part => part.Gaps),
             charging, reader.FirstDropped);
-        return new(log.File, parts, counts, columns, layout.Separator, layout.Decimal,
+        return new(log.File, parts, counts, columns, layout.Separator, layout.DecimalMark,
             Duration.FromSeconds(LogRows.MedianOfPositive(rows.Seconds)));
     }
 

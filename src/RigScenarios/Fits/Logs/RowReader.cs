@@ -31,7 +31,7 @@ internal sealed class RowReader(LogLayout layout, CancellationToken cancellation
     public bool Read(TextReader text, int mostRows)
     {
         var culture = (CultureInfo)CultureInfo.InvariantCulture.Clone();
-        culture.NumberFormat.NumberDecimalSeparator = layout.Decimal.ToString();
+        culture.NumberFormat.NumberDecimalSeparator = layout.DecimalMark.ToString();
         using var reader = Sep.New(layout.Separator).Reader(options => options with
         {
             HasHeader = false,
@@ -66,7 +66,7 @@ internal sealed class RowReader(LogLayout layout, CancellationToken cancellation
             var cell = row[index];
             if (cell.TryParse(out value) && double.IsFinite(value))
                 return true;
-            if (LogNumber.TryRead(cell.Span, layout.Decimal, out value, out var clock))
+            if (LogNumber.TryRead(cell.Span, layout.DecimalMark, out value, out var clock))
             {
                 Clock |= clock && quantity == 0;
                 return true;

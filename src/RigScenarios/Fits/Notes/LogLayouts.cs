@@ -26,7 +26,7 @@ internal static class LogLayouts
         {
             LogSeparator.Comma => ',', LogSeparator.Semicolon => ';', LogSeparator.Tab => '\t', _ => null,
         },
-        Decimal = log.DecimalMark switch { DecimalMark.Point => '.', DecimalMark.Comma => ',', _ => null },
+        DecimalMark = log.DecimalMark switch { DecimalMark.Point => '.', DecimalMark.Comma => ',', _ => null },
         Samples = log.Rows == LogRowKind.Sample,
     };
 

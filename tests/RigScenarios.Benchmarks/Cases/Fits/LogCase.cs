@@ -20,7 +20,7 @@ internal static class LogCase
             Voltage = Column(element, "voltage"),
             Current = Column(element, "current"),
             Separator = Letter(element, "separator"),
-            Decimal = Letter(element, "decimal"),
+            DecimalMark = Letter(element, "decimal"),
             Samples = element.TryGetProperty("rows", out var rows) && rows.GetString() == "sample",
         };
         try

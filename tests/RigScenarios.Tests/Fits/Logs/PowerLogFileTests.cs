@@ -43,7 +43,7 @@ public class PowerLogFileTests
             new(LogQuantity.Voltage, "U (mV)", 2, 0.001, Guessed: true, UnitFrom.Header),
             new(LogQuantity.Current, "I", 3, 0.001, Guessed: true, UnitFrom.Size),
         ], log.Columns);
-        Assert.Equal((';', '.'), (log.Separator, log.Decimal));
+        Assert.Equal((';', '.'), (log.Separator, log.DecimalMark));
     }
 
     [Fact]
