@@ -75,7 +75,7 @@ public sealed partial class FieldNotesFileTests
         Assert.Equal(off, use.Off.DecimalFractions, 1e-12);
         Assert.Equal(standby, use.Standby.DecimalFractions, 1e-12);
         Assert.Equal(record, use.Record.DecimalFractions, 1e-12);
-        Assert.Contains($"camera: {written}", FieldNotesFile.Text(notes).Replace("\"", "", StringComparison.Ordinal),
+        Assert.Contains($"camera: {written}", FieldNotesFile.Text(notes).Replace("'", "", StringComparison.Ordinal),
             StringComparison.Ordinal);
     }
 
