@@ -66,8 +66,8 @@ internal static class SetsSection
             Traps:
 
             - `nmc` counts the charge both ways: 4.10 Ah for a full cycle of its 2.05 Ah cell. One way would halve the cycles.
-            - Its V is that of its own cell. The default open-circuit table has some 50 mV more at half charge, which would be 10 %
-              more loss by standing.
+            - Its V is that of its own cell. The default open-circuit table has some 50 mV more at half charge, which would be
+              10 % more loss by standing.
             - Its growth by cycles is straight in N; one public program takes the root.
             - `lfp`: the growth by standing has (s - 0.5) squared, one public program has it cubed. Of the growth by cycles
               only the authors' full digits will do: the printed, rounded pair gives a fifth of it at 1C. It falls below zero

@@ -5,8 +5,8 @@ using RigScenarios.Cells.Aging;
 namespace RigScenarios.Checks.Cells.Aging;
 
 /// <summary>
-/// Eleven measured cells beside every set, and the page that tells of them. The data are read where they lie beside the repository
-/// (shared/reference/data); elsewhere what needs them is skipped.
+/// Eleven measured cells beside every set, and the page that tells of them. The data are read where they lie beside the
+/// repository (shared/reference/data); elsewhere what needs them is skipped.
 /// </summary>
 [Source(SourceKind.OpenData, "Measured capacities behind K. Smith et al., American Control Conference 2017, 4062-4068, from the "
     + "validation files of NREL's ssc, BSD-3-Clause, © Alliance for Sustainable Energy; read in the source")]
@@ -16,8 +16,8 @@ public class AgedCellChecks
 
     private static readonly IReadOnlyList<AgedCell> Cells = Folder is null ? [] : AgedCell.Read(Folder);
 
-    /// <summary>Model minus measured at the end in points, by nmc, lfp, lfp-throughput, nca, nmc811si: how far each is off, and no
-    /// nearer. The figures beside are those of an independent program.</summary>
+    /// <summary>Model minus measured at the end in points, by nmc, lfp, lfp-throughput, nca, nmc811si: how far each is off, and
+    /// no nearer. The figures beside are those of an independent program.</summary>
     [Theory]
     [InlineData(1, -36.9, -7.3, -4.8, -4.7, -18.2)]
     [InlineData(2, -36.7, -7.1, -4.4, -4.6, -18.3)]

@@ -92,7 +92,8 @@ public class PublishedAgingChecks
     [InlineData(2, 45, 2000, 11.7077)]
     [InlineData(6, 25, 2000, 5.7897)]
     [InlineData(10, 25, 2000, 12.6212)]
-    public void Throughput_of_the_lfp_set_in_Ah_of_its_cell_of_2_2_Ah(double rate, double celsius, double ampereHours, double percent)
+    public void Throughput_of_the_lfp_set_in_Ah_of_its_cell_of_2_2_Ah(
+        double rate, double celsius, double ampereHours, double percent)
     {
         var age = BatteryLife.After(AgingSets.LfpThroughput, false, [Cycles(celsius, rate, 0.5, ampereHours / 2.2)]).Age;
         Assert.Equal(percent, 100 - age.CapacityLeft.Percent, 6e-5);

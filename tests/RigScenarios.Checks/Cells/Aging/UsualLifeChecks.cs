@@ -16,8 +16,8 @@ public class UsualLifeChecks
     [InlineData("room", "half", 14, 32, 2.7, 0.924, 0.941, 0.782)]
     [InlineData("room", "full", 7.8, 11, 2.4, 0.894, 0.896, 0.761)]
     [InlineData("warm store", "full", 3.4, 5.7, 2.0, 0.815, 0.856, 0.735)]
-    public void Years_and_what_is_left_after_three(string place, string kept, double nmc, double nca, double silicon, double nmcLeft,
-        double ncaLeft, double siliconLeft)
+    public void Years_and_what_is_left_after_three(string place, string kept, double nmc, double nca, double silicon,
+        double nmcLeft, double ncaLeft, double siliconLeft)
     {
         var said = LifeInWords.Usual with { Place = StoragePlace.Find(place), Kept = Kept.Find(kept) };
         var lives = AgingBand.Of(AgingSets.Nmc, [], said.Use(ThreeYears)).Lives;

@@ -41,7 +41,8 @@ public sealed class HistoryTests
     public void Warmer_storage_never_leaves_more() => Drawn.Cases(34, Lives, random =>
     {
         var set = AnySet(random);
-        var (days, charge, celsius) = (Duration.FromDays(1500 * random.NextDouble()), AnyShare(random), -10 + (50 * random.NextDouble()));
+        var (days, charge) = (Duration.FromDays(1500 * random.NextDouble()), AnyShare(random));
+        var celsius = -10 + (50 * random.NextDouble());
         var cool = After(set, new Storage(days, Temperature.FromDegreesCelsius(celsius), charge));
         var warm = After(set, new Storage(days, Temperature.FromDegreesCelsius(celsius + 5), charge));
         Assert.True(warm.Age.CapacityLeft <= cool.Age.CapacityLeft);
@@ -89,7 +90,8 @@ public sealed class HistoryTests
 
     private static Ratio AnyShare(Random random) => Ratio.FromDecimalFractions(random.NextDouble());
 
-    private static LifePhase[] AnyPhases(Random random, int count) => [.. Enumerable.Range(0, count).Select(_ => AnyPhase(random))];
+    private static LifePhase[] AnyPhases(Random random, int count) =>
+        [.. Enumerable.Range(0, count).Select(_ => AnyPhase(random))];
 
     private static LifePhase AnyPhase(Random random)
     {
