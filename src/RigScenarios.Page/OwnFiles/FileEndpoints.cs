@@ -74,12 +74,15 @@ internal sealed class FileEndpoints(RigFiles files, RunWatch watch, PageLimits l
         });
     }
 
-    private static IReadOnlyList<object> Answers(Scenario scenario, CancellationToken cancellation) =>
+    private static IReadOnlyList<object> Answers(Scenario scenario, CancellationToken cancellation) => Answers(scenario,
+        AnswerOptions.EndOnly with { Today = DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().Date) }, cancellation);
+
+    private static IReadOnlyList<object> Answers(Scenario scenario, AnswerOptions options, CancellationToken cancellation) =>
     [
         .. scenario.Builds.Keys.SelectMany(build => scenario.Days.Keys.Select(day => (build, day)))
             .Take(MostAnswers).Select(pair =>
             new { pair.build, pair.day,
-                text = AnswerSentences.Headline(RigAnswer.Of(scenario, pair.build, [pair.day], AnswerOptions.EndOnly,
+                text = AnswerSentences.Headline(RigAnswer.Of(scenario, pair.build, [pair.day], options,
                     cancellation: cancellation)) }),
     ];
 }

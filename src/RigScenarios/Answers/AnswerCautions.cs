@@ -1,4 +1,5 @@
 using RigScenarios.Batteries;
+using RigScenarios.Cells.Aging;
 using RigScenarios.Days;
 using RigScenarios.Limits;
 using UnitsNet;
@@ -36,7 +37,7 @@ public static class AnswerCautions
     /// time between jobs.</summary>
     internal static IEnumerable<string> OfTheDay(RigAnswer answer) =>
         Of(answer, PredictionWords.Short(answer.Simulation.ExpectedError), AgeUnknown(answer, whole: false))
-            .Where(caution => caution != PowerCautions.Keeping);
+            .Where(caution => caution is not (PowerCautions.Keeping or AgingSentences.Retire));
 
     // What three years do to a battery is told where there is room for it.
     private static string? AgeUnknown(RigAnswer answer, bool whole)
@@ -58,6 +59,9 @@ public static class AnswerCautions
         ];
         if (ageUnknown is not null)
             cautions.Add(ageUnknown);
+        if (answer.Plan.Batteries.Values.Any(battery => battery.Life is not null
+            || battery.KnownAge.CapacityLeft <= LifeResult.Replaced))
+            cautions.Add(AgingSentences.Retire);
         var air = answer.Plan.Days.SelectMany(day => day.AmbientPoints.Select(point => point.Temperature)
             .DefaultIfEmpty(day.Ambient ?? Temperature.FromDegreesCelsius(20))).ToList();
         if (air.Min().DegreesCelsius < ColdCelsius)

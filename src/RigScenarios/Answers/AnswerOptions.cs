@@ -8,7 +8,8 @@ public sealed record AnswerOptions
     /// <summary>The reserve that is wished after the last block; less of it is "close". Null for no wish.</summary>
     public Duration? Wish { get; init; }
 
-    /// <summary>The day that a journey without a date is meant for; null leaves such journeys to the first day of the edition of
+    /// <summary>The day on which it is asked: a journey without a date is meant for it, and the life of a battery goes until it
+    /// where it names no other. Null leaves such lives without an end, and such journeys to the first day of the edition of
     /// the rules that is held.</summary>
     public DateOnly? Today { get; init; }
 

@@ -172,7 +172,7 @@ public static class YearsSentences
     {
         ArgumentNullException.ThrowIfNull(battery);
         var said = battery.Known.Life is null ? "Nobody says how it is kept and used; taken" : "From now on";
-        return battery.DaysAsPlanned ? $"{said}: {AgingSentences.Shelf(battery.Use)}, each as the planned days."
+        return battery.DaysAsPlanned ? $"{said}: {AgingSentences.Shelf(battery.Use)}, each as planned."
             : $"{said}: {AgingSentences.Use(battery.Use)}.";
     }
 
