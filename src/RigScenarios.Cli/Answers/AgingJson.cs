@@ -1,5 +1,4 @@
 using System.Globalization;
-using RigScenarios.Answers;
 using RigScenarios.Answers.Years;
 using RigScenarios.Cells;
 using RigScenarios.Cells.Aging;

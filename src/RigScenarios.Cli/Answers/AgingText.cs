@@ -30,7 +30,7 @@ internal static class AgingText
         foreach (var battery in told)
         {
             Paragraph.Heading(console, told.Count > 1 ? $"Age now, {battery.Name}" : "Age now");
-            foreach (var line in AgingSentences.Short(battery.Known))
+            foreach (var line in AgingSentences.HowOld(battery.Known))
                 Paragraph.Write(console, line, "  - ");
             if (!battery.Known.IsMeasured)
                 Paragraph.Write(console, AgingSentences.Measure, "  - ");

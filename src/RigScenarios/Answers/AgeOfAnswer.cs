@@ -13,9 +13,9 @@ public static class AgeOfAnswer
         ArgumentNullException.ThrowIfNull(answer);
         var told = answer.Plan.Batteries.Where(battery => battery.Value.Life is not null)
             .Select(battery => (battery.Key, Known: battery.Value.KnownAge)).ToList();
-        var first = told.SelectMany(battery => AgingSentences.Short(battery.Known).Select((line, i) => told.Count > 1 && i == 0
+        var first = told.SelectMany(battery => AgingSentences.HowOld(battery.Known).Select((line, i) => told.Count > 1 && i == 0
             ? $"{AnswerSentences.Upper(LimitSentences.Element(battery.Key))}: {line}" : line));
-        var rest = told.SelectMany(battery => AgingSentences.Of(battery.Known).Skip(AgingSentences.Short(battery.Known).Count));
+        var rest = told.SelectMany(battery => AgingSentences.Of(battery.Known).Skip(AgingSentences.HowOld(battery.Known).Count));
         return [.. first.Concat(Spread(answer) is { } spread ? [spread] : []).Concat(rest).Distinct()];
     }
 

@@ -36,14 +36,14 @@ public static class AgingSentences
     public static IReadOnlyList<string> Of(KnownAge known)
     {
         ArgumentNullException.ThrowIfNull(known);
-        return [.. Short(known), .. known.History is { } history ? Warnings(known.Set, history.Warnings) : [],
+        return [.. HowOld(known), .. known.History is { } history ? Warnings(known.Set, history.Warnings) : [],
             .. known.IsUnknown ? Array.Empty<string>() : [.. known.IsMeasured ? Array.Empty<string>() : [MeasuredCells]],
             .. known.IsMeasured ? Array.Empty<string>() : [Measure]];
     }
 
     /// <summary>How old one battery is, and how well that is known: one sentence or two.</summary>
     /// <param name="known">What is known.</param>
-    public static IReadOnlyList<string> Short(KnownAge known)
+    public static IReadOnlyList<string> HowOld(KnownAge known)
     {
         ArgumentNullException.ThrowIfNull(known);
         if (known.IsUnknown)

@@ -1,7 +1,6 @@
 using RigScenarios.Cells.Aging;
 using RigScenarios.Files;
 using RigScenarios.Scenarios;
-using UnitsNet;
 
 namespace RigScenarios.Tests.Files;
 
@@ -122,5 +121,5 @@ public sealed class LifeFormatTests
     }
 
     private static double Left(Scenario scenario) =>
-        scenario.AgeOf(scenario.Builds["one"].Battery).Age.CapacityLeft.As(UnitsNet.Units.RatioUnit.DecimalFraction);
+        scenario.AgeOf(scenario.Builds["one"].Battery).Age.CapacityLeft.DecimalFractions;
 }

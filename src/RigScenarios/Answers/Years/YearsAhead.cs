@@ -1,6 +1,5 @@
 using RigScenarios.Cells;
 using RigScenarios.Cells.Aging;
-using RigScenarios.Parts;
 using UnitsNet;
 
 namespace RigScenarios.Answers.Years;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using RigScenarios.Cells.Aging;
 using UnitsNet;
 
 namespace RigScenarios.Answers.Years;

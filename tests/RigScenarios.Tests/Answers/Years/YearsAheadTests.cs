@@ -1,8 +1,6 @@
 using RigScenarios.Answers;
 using RigScenarios.Answers.Years;
 using RigScenarios.Cells.Aging;
-using RigScenarios.Scenarios;
-using UnitsNet;
 
 namespace RigScenarios.Tests.Answers.Years;
 
