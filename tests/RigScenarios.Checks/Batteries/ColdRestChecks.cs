@@ -10,7 +10,7 @@ namespace RigScenarios.Checks.Batteries;
 public class ColdRestChecks
 {
     [Fact]
-    public void A_discharge_at_1C_leaves_two_fifths_behind() => Assert.Equal(60, Drawn(First), 1);
+    public void A_discharge_at_1C_leaves_two_fifths_behind() => Assert.Equal(60, Drawn(First), 0.5);
 
     // Minutes of rest, the rate of the discharge after it in 1/h, and what that gives.
     [Theory]
@@ -22,7 +22,7 @@ public class ColdRestChecks
         var rest = Run(First.FinalState, 0, new() { TimeLimit = Duration.FromMinutes(minutes) });
         Assert.Equal(EndCause.TimeLimit, rest.Cause);
 
-        Assert.Equal(percent, Drawn(Run(rest.FinalState, rate, DischargeOptions.Default)), 1);
+        Assert.Equal(percent, Drawn(Run(rest.FinalState, rate, DischargeOptions.Default)), 0.5);
     }
 
     private static Pack Cell => MeasuredCell.Model.Cell();
