@@ -1,6 +1,8 @@
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using RigScenarios.Cells.Aging;
 using RigScenarios.Files;
+using RigScenarios.Scenarios;
 
 namespace RigScenarios.Page.Tests.Browser;
 
@@ -25,14 +27,14 @@ public sealed class OwnRigAgeTests(Chromium chromium)
         await page.Locator("#age-shoots").FillAsync("3");
         // What the words make of it stands where nothing was measured.
         await Assertions.Expect(page.Locator("#capacity-left")).ToHaveAttributeAsync("placeholder",
-            new System.Text.RegularExpressions.Regex(@"^[4-9]\d(\.\d)? % \(assumed\)$"));
+            new Regex(@"^[4-9]\d(\.\d)? % \(assumed\)$", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)));
         // What the answer makes of it stands beside the questions: the band, how far off the fits are, and to measure it.
         await Assertions.Expect(page.Locator("#age-told")).ToContainTextAsync("Other published fits say");
         await Assertions.Expect(page.Locator("#age-told")).ToContainTextAsync("eleven measured cells");
         await Assertions.Expect(page.Locator("#age-told")).ToContainTextAsync("A measured capacity outweighs any fit");
         await Form.SaveAsync(page, "old.yaml");
         var (scenario, problems) = ScenarioFile.TryRead(Path.Combine(visit.Server.Rigs, "old.yaml"));
-        Assert.Empty(problems.Where(problem => problem.Severity == RigScenarios.Scenarios.Severity.Error));
+        Assert.DoesNotContain(problems, problem => problem.Severity == Severity.Error);
         var life = scenario!.Builds.Values.First().Battery.Life!;
         Assert.Equal((StoragePlace.HotVan, Kept.Half, (double?)3, today),
             (life.Place, life.Kept, life.ShootsPerMonth, life.Until!.Value.ToString("yyyy-MM-dd")));

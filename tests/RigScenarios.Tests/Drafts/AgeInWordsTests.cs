@@ -61,8 +61,9 @@ public sealed class AgeInWordsTests
     public void Every_choice_and_example_is_one_that_the_file_takes() => Each.Of(
         Keys.Select(RigFields.Of).SelectMany(field => field.Choices.Select(choice => choice.Text).Append(field.Example),
             (field, text) => (field.Key, Text: text)),
-        one => Assert.Empty(Drafting.Answer(Drafting.Small.Set("age-bought", "2023-03").Set("age-until", "2026-11-30")
-            .Set(one.Key, one.Text)).Problems.Where(problem => problem.Severity == Severity.Error)), atLeast: 20);
+        one => Assert.DoesNotContain(Drafting.Answer(Drafting.Small.Set("age-bought", "2023-03")
+            .Set("age-until", "2026-11-30").Set(one.Key, one.Text)).Problems,
+            problem => problem.Severity == Severity.Error), atLeast: 20);
 
     [Theory]
     [InlineData("age-bought", "last spring")]
