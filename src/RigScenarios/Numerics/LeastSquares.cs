@@ -64,12 +64,14 @@ internal static class LevenbergMarquardt
             for (var k = 0; k < at.Length; k++)
                 damped[k, k] *= 1 + damping;
             var step = damped.Cholesky().Solve(downhill);
-            var largest = step.PointwiseDivide(deviations).InfinityNorm();
+
+            // As long as it would be without the damping: a step that is only held back says nothing of the bottom.
+            var largest = step.PointwiseDivide(deviations).InfinityNorm() * (1 + damping);
             var next = at.Select((value, k) => value + step[k]).ToArray();
             var nextCost = Sum(problem.Residuals(next));
             if (!(nextCost <= cost))
             {
-                if (largest < Math.Max(lastStep, KinkStep) && damping <= FirstDamping)
+                if (largest < Math.Max(lastStep, KinkStep))
                     return new LeastSquaresEnd(at, cost, Found: true);
                 (damping, growth) = (damping * growth, 2 * growth);
                 continue;
