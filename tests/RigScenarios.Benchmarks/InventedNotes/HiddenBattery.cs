@@ -1,7 +1,6 @@
 using RigScenarios.Builds;
 using RigScenarios.Days;
 using RigScenarios.Files;
-using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 using RigScenarios.Simulation;
 using UnitsNet;

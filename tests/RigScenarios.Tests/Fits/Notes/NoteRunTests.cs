@@ -1,6 +1,5 @@
 using RigScenarios.Fits;
 using RigScenarios.Fits.Notes;
-using UnitsNet;
 
 namespace RigScenarios.Tests.Fits.Notes;
 
