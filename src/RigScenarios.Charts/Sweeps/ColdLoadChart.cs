@@ -24,8 +24,8 @@ public static class ColdLoadChart
             Slug = "cold-loads",
             Title = title,
             Caption = "The battery alone, full and as cold as the air, under a steady load until it stops; no cable and no "
-                + "device stops it before. A heavy load warms the battery, and wind takes that away: three times the heat of still air "
-                + "(common practice, no source). What stays inside comes back with rest or warmth.",
+                + "device stops it before. A heavy load warms the battery, and wind takes that away: three times the heat of "
+                + "still air (common practice, no source). What stays inside comes back with rest or warmth.",
             Cautions = [DayCautions.Prediction(loads.SelectMany(load => load.Points).Select(point => point.Error)),
                 DayCautions.MakersTemperatures],
             X = air,

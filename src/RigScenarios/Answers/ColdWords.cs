@@ -6,8 +6,8 @@ namespace RigScenarios.Answers;
 /// heat.</summary>
 public static class ColdWords
 {
-    /// <summary>"The battery stopped with 38 % still inside. After 10 minutes' rest it would run 6 min more, after an hour 13 min,
-    /// after an hour in a warm pocket (20 °C) 22 min."</summary>
+    /// <summary>"The battery stopped with 38 % still inside. After 10 minutes' rest it would run 6 min more, after an hour 13
+    /// min, after an hour in a warm pocket (20 °C) 22 min."</summary>
     /// <param name="back">What would come back.</param>
     /// <param name="name">The battery's name where there are several; null for "the battery".</param>
     public static string Of(ComesBack back, string? name)
@@ -28,8 +28,8 @@ public static class ColdWords
             return null;
         var spread = WarmthDoubt.Spread.Percent.ToString("0", CultureInfo.InvariantCulture);
         var kept = warmth.Kept is { } more ? $", where it loses {spread} % less (covered, out of the wind) {Change(more)}" : "";
-        return $"The battery keeps itself warm, and here that decides: where it loses {spread} % more heat than taken (wind, a bare "
-            + $"plate) it lasts {Change(warmth.Cooled)}{kept}.";
+        return $"The battery keeps itself warm, and here that decides: where it loses {spread} % more heat than taken (wind, "
+            + $"a bare plate) it lasts {Change(warmth.Cooled)}{kept}.";
     }
 
     private static string Where(RestTried rest) => (rest.Rest.Minutes, rest.Place) switch

@@ -7,8 +7,8 @@ namespace RigScenarios.Checks.Batteries;
 /// them: SciPy's DOP853 at a relative tolerance of 1e-10, figures rounded to a tenth of a percent.
 /// </summary>
 [Source(SourceKind.IndependentProgram,
-    "independent solver (SciPy DOP853) of the same equations, with the same measured cell, capacity and heat; table of its errors "
-    + "in %, one decimal; read in its output")]
+    "independent solver (SciPy DOP853) of the same equations, with the same measured cell, capacity and heat; table of its "
+    + "errors in %, one decimal; read in its output")]
 public class WellsTableChecks
 {
     // Half of the last digit, and as much again for the capacity and the temperatures of the chamber, which are rounded too.

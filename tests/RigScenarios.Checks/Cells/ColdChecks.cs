@@ -12,8 +12,8 @@ namespace RigScenarios.Checks.Cells;
 public class ColdChecks
 {
     // Voltage at C/20 less that at the rate, over the difference of the currents; mean of 0.3 to 1.5 Ah drawn. The default
-    // resistance (0.125 Ω·Ah), its activation energy (20 kJ/mol) and the two wells were fitted on charge and energy, so none is met
-    // exactly. mΩ of the source have three digits: half a point.
+    // resistance (0.125 Ω·Ah), its activation energy (20 kJ/mol) and the two wells were fitted on charge and energy, so none is
+    // met exactly. mΩ of the source have three digits: half a point.
     [Theory]
     [Source(SourceKind.OpenData, MeasuredCell.Citation)]
     [InlineData(25, "C/2", 46.4, -3.9)]

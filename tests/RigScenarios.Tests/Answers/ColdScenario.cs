@@ -17,7 +17,8 @@ internal static class ColdScenario
             rigscenarios: scenario 1
             title: Cold
             parts:
-              brick: {kind: battery, name: Brick, mass: 900 g, battery: {energy: 100 Wh, voltage: 14.4 V, chemistry: nmc{{{battery}}} } }
+              brick: {kind: battery, name: Brick, mass: 900 g,
+                battery: {energy: 100 Wh, voltage: 14.4 V, chemistry: nmc{{{battery}}} } }
               camera: {kind: body, name: Camera, power: {off: 0 W, standby: 1 W, record: {{{watts}}} W} }
             conditions: {ambient: {{{celsius}}} °C}
             kit: {brick: {part: brick}, camera: {part: camera}}
