@@ -165,8 +165,8 @@ public sealed class WouldWork
         {
             var changed = ScenarioPath.SetAll(now.Scenario,
                 ordered.SelectMany(change => change.Settings).Select(setting => (setting.Path, setting.Value)));
-            var options = now.Options with { SeriesPoints = 0, FollowsUp = false };
-            return new WorkingSet(ordered, RigAnswer.Of(changed, now.Build, now.Days, options, now, null, cancellation));
+            var asked = now.Options with { SeriesPoints = 0, FollowsUp = false };
+            return new WorkingSet(ordered, RigAnswer.Of(changed, now.Build, now.Days, asked, now, null, cancellation));
         }
         catch (Exception exception) when (exception is ScenarioProblemsException or ArgumentException
             or InvalidOperationException)
