@@ -29,8 +29,8 @@ internal static class FittedCellsPage
             One measured 3 Ah cell, 23 discharges to 2.8 V (P. Kollmeyer, C. Vidal, M. Naguib, M. Skells (2020),
             doi:10.17632/cp3473x7xv.3, CC BY 4.0; the same data as in [measured-cells.md](measured-cells.md)). It is taken as its
             owner would have it: a label of 3.0 Ah, the project's NMC values, the open-circuit voltage of another cell. Then come
-            tests at 25 °C, and nothing of the other temperatures. The errors there are predictions of capacity and resistance, but
-            not of the cold itself: the cold values of the model were once fitted on this same cell.
+            tests at 25 °C, and nothing of the other temperatures. The errors there are predictions of capacity and resistance,
+            but not of the cold itself: the cold values of the model were once fitted on this same cell.
 
             ## Error of the run-time
 
