@@ -156,7 +156,9 @@ public sealed class PageServer : IAsyncDisposable
         new ShelfEndpoints(shelf, files).Map(application);
         new FileEndpoints(files, watch, options.Limits).Map(application);
         var pages = new PageSockets(watch, options, application.Lifetime.ApplicationStopping);
-        new RigEndpoints(files, pages, options).Map(application);
+        var rigs = new RigEndpoints(files, pages, options);
+        rigs.Map(application);
+        application.Lifetime.ApplicationStopped.Register(rigs.Dispose);
         new LiveEndpoints(shelf, pages, watch, options.Limits).Map(application);
     }
 

@@ -17,7 +17,7 @@ using RigScenarios.Scenarios;
 namespace RigScenarios.Page.Rigs;
 
 /// <summary>The guided form of one's own rig: what it asks, what is given amounts to, and how it becomes a file.</summary>
-internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOptions options)
+internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOptions options) : IDisposable
 {
     private readonly RigParts parts = new(files.PartsFolder);
     private readonly DayCache days = new();
@@ -35,6 +35,9 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
         routes.MapPost("/api/rig/save", SaveAsync);
         routes.MapPost("/api/rig/take-along", TakeAlongAsync);
     }
+
+    /// <inheritdoc/>
+    public void Dispose() => logs.Dispose();
 
     private Task GivenAsync(HttpContext context)
     {

@@ -116,7 +116,7 @@ public sealed record DischargeStart
         const double rounding = 1e-9;
         if (Math.Min(low, high) >= -rounding && Math.Max(low, high) <= 1 + rounding)
             return;
-        throw new ArgumentOutOfRangeException(nameof(SurfaceLag),
+        throw new ArgumentOutOfRangeException(nameof(nearShare),
             $"SurfaceLag is {lag:G9} at a state of charge of {charge:G9}: the near well would hold {low:G6}, the far one "
                 + $"{high:G6}; accepted: both from 0 to 1.");
     }
