@@ -7,11 +7,12 @@ namespace RigScenarios.Files;
 internal static class FittedFormat
 {
     public const string LoadScaleAbout =
-        "How many times what the parts say all devices of this build draw, as notes and logs say of them together; 1 if left out.";
+        "How many times what the parts say all devices of this build draw, as notes and logs say of them together; "
+        + "1 if left out.";
 
     public const string KnownToAbout =
-        "One standard deviation of the runtime that a fit to notes and logs of this battery leaves; the answer's stated error has "
-        + "it in it.";
+        "One standard deviation of the runtime that a fit to notes and logs of this battery leaves; the answer's stated "
+        + "error has it in it.";
 
     public const string FromAbout = "What that fit rests on, for people.";
 

@@ -55,7 +55,7 @@ internal static class InventNotesCommand
     private static string Notes(HiddenBattery battery, Random random)
     {
         var text = new StringBuilder("""
-            # Six weeks with the brick of the market hall: what was written down in the evening, and a log of a meter on its cable.
+            # Six weeks with the brick of the market hall: notes of the evening, and a log of a meter on its cable.
             # Invented, as the log is: by a command, from a battery whose true values stand at the end of docs/field-notes.md.
             # The question: does this brick last the morning in the market hall?
             rigscenarios: field notes 1

@@ -32,8 +32,8 @@ internal static class OwnHeatSection
 
         text.Append("""
 
-            An answer runs its cold batteries again with 30 % more and 30 % less heat lost, and says so where that moves the time by
-            a twentieth or more.
+            An answer runs its cold batteries again with 30 % more and 30 % less heat lost, and says so where that moves the time
+            by a twentieth or more.
 
             """);
     }

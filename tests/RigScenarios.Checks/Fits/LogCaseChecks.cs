@@ -14,7 +14,7 @@ public class LogCaseChecks
 {
     private static readonly string Folder = Path.Combine(AppContext.BaseDirectory, "data", "fit-cases");
     private static readonly IReadOnlyDictionary<string, JsonElement> Cases = List("cases.json", "cases");
-    private static readonly IReadOnlyDictionary<string, JsonElement> Results = List("results.json", "results");
+    private static readonly Dictionary<string, JsonElement> Results = List("results.json", "results");
 
     public static TheoryData<string> WithLogs => [.. Cases.Values.Where(one => one.TryGetProperty("logs", out var logs)
         && logs.GetArrayLength() > 0).Select(one => one.GetProperty("id").GetString()!)];

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using RigScenarios.Page.Tests.Servers;
 
@@ -25,9 +26,9 @@ public sealed class OwnRigLogTests(Chromium chromium)
         var before = await page.Locator("#capacity-left").InputValueAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Take this into the rig" }).ClickAsync();
         await Assertions.Expect(page.Locator("#capacity-left"))
-            .ToHaveValueAsync(new System.Text.RegularExpressions.Regex(@"^\d+"));
+            .ToHaveValueAsync(new Regex(@"^\d+", RegexOptions.None, TimeSpan.FromSeconds(1)));
         await Assertions.Expect(page.Locator("#resistance-growth")).ToHaveValueAsync(
-            new System.Text.RegularExpressions.Regex(@"^\d+"));
+            new Regex(@"^\d+", RegexOptions.None, TimeSpan.FromSeconds(1)));
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
         await Assertions.Expect(page.Locator("#capacity-left")).ToHaveValueAsync(before);
         await Assertions.Expect(page.Locator("#resistance-growth")).ToHaveValueAsync("");
@@ -47,7 +48,7 @@ public sealed class OwnRigLogTests(Chromium chromium)
         await Assertions.Expect(page.Locator("#log-told")).ToContainTextAsync("Is it a log of this battery");
         await Assertions.Expect(page.Locator("#log-answer")).ToBeHiddenAsync();
         visit.ExpectsTrouble = false;
-        await DropAsync(page, "own.csv", await File.ReadAllTextAsync(Log));
+        await DropAsync(page, "own.csv", await File.ReadAllTextAsync(Log, TestContext.Current.CancellationToken));
         await Assertions.Expect(page.Locator("#log-told")).ToContainTextAsync("own.csv is read.");
         // Another air is another answer, of the same file.
         var told = await page.Locator("#log-says").TextContentAsync();
@@ -59,7 +60,7 @@ public sealed class OwnRigLogTests(Chromium chromium)
         visit.AssertQuiet();
     }
 
-    private static Task DropAsync(IPage page, string name, string text) => page.EvaluateAsync(
+    private static Task<System.Text.Json.JsonElement?> DropAsync(IPage page, string name, string text) => page.EvaluateAsync(
         """
         ([name, text]) => {
           const carried = new DataTransfer();

@@ -30,7 +30,12 @@ public class HeadCaseTests
             Places = new(
             [
                 new("body", new PlaceInUse()),
-                new("lens", new PlaceInUse { On = "body", Forward = Length.FromMillimeters(50), Up = Length.FromMillimeters(50) }),
+                new("lens", new PlaceInUse
+                {
+                    On = "body",
+                    Forward = Length.FromMillimeters(50),
+                    Up = Length.FromMillimeters(50),
+                }),
                 new("battery", new PlaceInUse { Forward = Length.FromMillimeters(-110), Up = Length.FromMillimeters(50) }),
                 new("arm", new PlaceInUse { Up = Length.FromMillimeters(100) }),
                 new("monitor", new PlaceInUse { On = "arm", AtEnd = true }),

@@ -1,5 +1,4 @@
 using RigScenarios.Batteries;
-using RigScenarios.Cells;
 using UnitsNet;
 
 namespace RigScenarios.Benchmarks.MeasuredCells.Fitted;

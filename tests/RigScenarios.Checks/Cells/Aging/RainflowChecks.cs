@@ -4,8 +4,8 @@ using UnitsNet;
 namespace RigScenarios.Checks.Cells.Aging;
 
 /// <summary>Rainflow counting against the worked example of its standard: a day whose charge goes up and down like it.</summary>
-[Source(SourceKind.Standard, "ASTM E1049-85 (2011), Standard Practices for Cycle Counting in Fatigue Analysis, example of figure 6"
-    + "; history and counts as two public pages quote them, second-hand")]
+[Source(SourceKind.Standard, "ASTM E1049-85 (2011), Standard Practices for Cycle Counting in Fatigue Analysis, "
+    + "example of figure 6; history and counts as two public pages quote them, second-hand")]
 public class RainflowChecks
 {
     private static readonly double[] History = [-2, 1, -3, 5, -1, 3, -4, 4, -2];

@@ -163,7 +163,7 @@ public class PowerLogFileTests
         var path = folder.Write("log.csv", Encoding.Unicode.GetPreamble().Concat(
             Encoding.Unicode.GetBytes("time,voltage,current\n0,16.5,2\n60,16.4,2\n")).ToArray());
 
-        Assert.Equal(2, PowerLogFile.Read(path).Rows.Count);
+        Assert.Equal(2, PowerLogFile.Read(path, cancellation: TestContext.Current.CancellationToken).Rows.Count);
     }
 
     [Fact]
@@ -171,7 +171,8 @@ public class PowerLogFileTests
     {
         var text = new EndlessText();
 
-        var (log, problems) = PowerLogFile.TryRead(text, "log.csv");
+        var (log, problems) = PowerLogFile.TryRead(
+            text, "log.csv", cancellation: TestContext.Current.CancellationToken);
 
         Assert.Null(log);
         Assert.Single(problems);

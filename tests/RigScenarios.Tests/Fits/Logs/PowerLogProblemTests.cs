@@ -33,7 +33,8 @@ public class PowerLogProblemTests
         + "column.")]
     public void It_is_said_what_was_found_and_what_is_accepted(string text, string expected)
     {
-        var (reading, problems) = PowerLogFile.TryRead(new StringReader(text), "log.csv");
+        var (reading, problems) = PowerLogFile.TryRead(new StringReader(text), "log.csv",
+            cancellation: TestContext.Current.CancellationToken);
 
         Assert.Null(reading);
         Assert.Equal(expected, Assert.Single(problems).ToString());
@@ -45,7 +46,8 @@ public class PowerLogProblemTests
         var columns = new LogColumns { Time = new("tiem"), Voltage = new("U"), Current = new("Curent") };
 
         var (reading, problems) = PowerLogFile.TryRead(
-            new StringReader("time,voltage,current\n0,16,1\n60,16,1\n"), "log.csv", columns);
+            new StringReader("time,voltage,current\n0,16,1\n60,16,1\n"), "log.csv", columns,
+            TestContext.Current.CancellationToken);
 
         Assert.Null(reading);
         Assert.Equal(["time", null, "current"], problems.Select(problem => problem.Nearest));
@@ -58,7 +60,8 @@ public class PowerLogProblemTests
         using var folder = new TemporaryFolder();
         folder.Write("evening.csv", "");
 
-        var (_, problems) = PowerLogFile.TryRead(Path.Combine(folder.Path, "evning.csv"));
+        var (_, problems) = PowerLogFile.TryRead(
+            Path.Combine(folder.Path, "evning.csv"), cancellation: TestContext.Current.CancellationToken);
 
         Assert.EndsWith("There is no such file. Did you mean \"evening.csv\"?", Assert.Single(problems).ToString());
     }

@@ -67,7 +67,7 @@ public sealed class NoteRunTests
         using var folder = new TemporaryFolder();
         var noted = Read(folder, "devices: {camera: record}, others: on", SmallScenario.Text(
             "{camera: {essential: yes}, light: {}}"), "meters: {camera: {record: 24 W}}\n");
-        var problem = NotedProblem.Of(noted).Problem;
+        var problem = NotedProblem.Of(noted, cancellation: TestContext.Current.CancellationToken).Problem;
         Assert.Equal(24, (double)problem.Notes[0].Run.Stretches[0].States[0].Devices["camera"].Watts, 1e-9);
         Assert.Contains("camera", problem.Priors.KnownDevices);
         Assert.DoesNotContain("light", problem.Priors.KnownDevices);
@@ -79,7 +79,7 @@ public sealed class NoteRunTests
         using var folder = new TemporaryFolder();
         var noted = Read(folder, "devices: {camera: record}", SmallScenario.Text(
             battery: ", capacity-left: 80 %, resistance-growth: 1.4, load-scale: 1.2, runtime-known-to: 5 %"));
-        var input = NotedProblem.Of(noted);
+        var input = NotedProblem.Of(noted, cancellation: TestContext.Current.CancellationToken);
         Assert.Equal(1, input.Expected.CapacityLeft.DecimalFractions);
         Assert.Equal(20, (double)input.Problem.Notes[0].Run.Stretches[0].States[0].Devices["camera"].Watts, 1e-9);
         Assert.Contains(input.Assumed, taken => taken.Kind == NoteAssumptionKind.EarlierFit);
@@ -91,7 +91,7 @@ public sealed class NoteRunTests
         using var folder = new TemporaryFolder();
         var noted = Read(folder, "devices: {camera: record}",
             SmallScenario.Text(battery: ", capacity-left: 80 %, resistance-growth: 1.4"));
-        var priors = NotedProblem.Of(noted).Problem.Priors;
+        var priors = NotedProblem.Of(noted, cancellation: TestContext.Current.CancellationToken).Problem.Priors;
         Assert.Equal(Math.Log(0.8), priors.Capacity.Mean, 1e-12);
         Assert.Equal(Math.Log(1.4), priors.Resistance.Mean, 1e-12);
     }
@@ -102,7 +102,7 @@ public sealed class NoteRunTests
         using var folder = new TemporaryFolder();
         var noted = Read(folder, "devices: {camera: record}", SmallScenario.Text("{camera: {essential: yes}, light: {}}"),
             "scale: each\n");
-        var priors = NotedProblem.Of(noted).Problem.Priors;
+        var priors = NotedProblem.Of(noted, cancellation: TestContext.Current.CancellationToken).Problem.Priors;
         // The light never ran, so nobody learns anything of it.
         Assert.Equal(["camera"], priors.Devices.Keys);
         Assert.Null(priors.Load);
