@@ -40,6 +40,9 @@ public sealed record WarmthDoubt(Duration Cooled, Duration? Kept, Duration Time)
     /// <returns>The two changes; null where no battery is cold, or the reserve has no end.</returns>
     internal static WarmthDoubt? Of(RigAnswer answer, bool both, CancellationToken cancellation)
     {
+        // Days that fail do so whatever their doubt is.
+        if (!both && !answer.Simulation.Completes)
+            return null;
         var reserve = answer.Tightest.Reserve;
         var time = answer.Working + reserve.Time;
         if (reserve.IsLowerBound || time <= Duration.Zero || answer.Simulation.ColdestBattery.DegreesCelsius >= ColdCelsius)

@@ -19,6 +19,10 @@ internal static class PackRest
     // A heat of mixing that warms the pack by less than this, K, is left out.
     private const double LeastWarming = 1e-3;
 
+    // So many exchange times are run before it is asked again whether the heat of mixing still matters: it falls with the square
+    // of the lag, to a fiftieth in this time.
+    private const double MixingTimes = 2;
+
     /// <summary>The state after a rest.</summary>
     /// <param name="pack">The pack.</param>
     /// <param name="state">The state before.</param>
@@ -31,12 +35,21 @@ internal static class PackRest
     {
         if (seconds <= 0)
             return state;
+        var mixes = state.Lag != 0 && WarmingByMixing(pack, state) > LeastWarming;
+        var mixing = mixes ? MixingTimes / pack.ExchangeRateAt(state.Kelvin) : seconds;
+        if (mixing < seconds)
+        {
+            // Mixing is over long before a night is.
+            var mixed = After(pack, state, ambientKelvin, ambientSlope, factor, mixing);
+            return After(pack, mixed, ambientKelvin + (ambientSlope * mixing), ambientSlope, factor, seconds - mixing);
+        }
+
         var start = state.Kelvin;
         double At(double time) => KelvinAfter(pack, start, ambientKelvin, ambientSlope, factor, time);
         var lost = GaussLegendreRule.Integrate(time => Math.Pow(2, (At(time) - SelfDischargeKelvin) / 10), 0, seconds,
             20) * SelfDischargePerSecond;
         var charge = Math.Max(0, state.Charge - lost);
-        if (state.Lag != 0 && WarmingByMixing(pack, state) > LeastWarming)
+        if (mixes)
         {
             var mixed = Mixed(pack.WithConductance(factor), state, ambientKelvin, ambientSlope, seconds);
             return mixed with { Charge = charge, Lag = Within(pack, charge, mixed.Lag) };
