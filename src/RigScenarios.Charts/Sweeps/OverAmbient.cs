@@ -25,8 +25,8 @@ public static class OverAmbient
             Slug = "over-ambient",
             Title = title,
             Caption = SweepCaption.Join(
-                "The band around the runtime is the most by which measured discharges differed there; where none was measured "
-                    + "there is no band.",
+                "The band around the runtime is what is claimed for it there, never less than measured discharges differed; where "
+                    + "none was measured there is no band.",
                 SweepCaption.OfRuntime(table.Rows),
                 "Delivered energy is that within the plan."),
             Cautions = [.. SweepCaption.Cautions(table.Rows).Where(caution => caution != DayCautions.MakersTemperatures),
@@ -40,7 +40,7 @@ public static class OverAmbient
     {
         var axis = ChartAxis.Of("runtime", DurationUnit.Hour) with { FromZero = true };
         var runtimes = table.Rows.Select(row => axis.Value(row.Result.Runtime)).ToList();
-        var shares = table.Rows.Select(row => row.Result.ExpectedError.Share?.DecimalFractions ?? 0).ToList();
+        var shares = table.Rows.Select(row => row.Result.ExpectedError.Share?.DecimalFractions ?? double.NaN).ToList();
         var line = new ChartLine("runtime", x.Values, runtimes)
         {
             Kind = LineKind.CurveWithPoints,

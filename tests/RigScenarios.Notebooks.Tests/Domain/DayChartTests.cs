@@ -45,7 +45,7 @@ public sealed class DayChartTests
 
         Assert.Contains(AnswerSentences.Because(result, result.Simulation.FirstStop!.Reason), FigureParts.Words(figure),
             StringComparison.Ordinal);
-        Assert.Contains("stops at 14:15", FigureParts.Words(figure), StringComparison.Ordinal);
+        Assert.Contains("stops at 14:31", FigureParts.Words(figure), StringComparison.Ordinal);
     }
 
     [Fact]

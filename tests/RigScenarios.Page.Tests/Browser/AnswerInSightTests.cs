@@ -68,7 +68,7 @@ public sealed class AnswerInSightTests(Chromium chromium)
         await visit.ReadAsync("01-one-build-one-day");
         await visit.Page.EvaluateAsync("() => scrollTo(0, 1500)");
         var line = visit.Page.Locator(".answer-line");
-        await Assertions.Expect(line).ToContainTextAsync("No: stops at 14:15, after");
+        await Assertions.Expect(line).ToContainTextAsync("No: stops at 14:31, after");
         var place = await visit.Page.EvaluateAsync<double>("() => scrollY");
         await line.ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#sight .rs-questions")).ToBeInViewportAsync();
