@@ -25,8 +25,8 @@ public static class OverAmbient
             Slug = "over-ambient",
             Title = title,
             Caption = SweepCaption.Join(
-                "The band around the runtime is what is claimed for it there, never less than measured discharges differed; where "
-                    + "none was measured there is no band.",
+                "The band around the runtime is what is claimed for it there, never less than measured discharges differed; "
+                    + "where none was measured there is no band.",
                 SweepCaption.OfRuntime(table.Rows),
                 "Delivered energy is that within the plan."),
             Cautions = [.. SweepCaption.Cautions(table.Rows).Where(caution => caution != DayCautions.MakersTemperatures),

@@ -66,8 +66,8 @@ public static class Kollmeyer2020
 
     /// <summary>
     /// 43 mΩ sustained for this cell with one well. A fit of pulse and rest gives 14.8 mΩ at once, 6.7 mΩ with 0.5 s and 9.3 mΩ
-    /// with 20 s; the 0.5 s part is counted as instant, which leaves 12.4 mΩ for what is slower than a pulse. Its time constant is
-    /// set to 600 s, after the 590 s with which this cell's current falls at constant voltage when it is nearly full.
+    /// with 20 s; the 0.5 s part is counted as instant, which leaves 12.4 mΩ for what is slower than a pulse. Its time constant
+    /// is set to 600 s, after the 590 s with which this cell's current falls at constant voltage when it is nearly full.
     /// </summary>
     public static ResistanceSplit ResistanceSplit { get; } = new(0.50, 0.21, 0.29, Duration.FromSeconds(20),
         Duration.FromSeconds(600));
