@@ -21,6 +21,23 @@ internal static class CaseFile
         }
     }
 
+    /// <summary>All cases of a file.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="read">Makes one of them; null where something of it is wrong, which is then noted, or it is none to be
+    /// read.</param>
+    /// <exception cref="CaseFileException">Something is wrong; the message tells all of it.</exception>
+    public static IReadOnlyList<T> Read<T>(string path, Func<string, JsonElement, CaseFields, List<string>, T?> read)
+        where T : class
+    {
+        using var document = Parse(path);
+        var problems = new List<string>();
+        var cases = Cases(path, document.RootElement, problems)
+            .Select(one => read(one.Id, one.Element, one.Fields, problems)).OfType<T>().ToList();
+        if (problems.Count > 0)
+            throw new CaseFileException(string.Join(Environment.NewLine, problems));
+        return cases;
+    }
+
     /// <summary>The cases with their names; what is wrong with the list or a name is noted.</summary>
     public static IEnumerable<(string Id, JsonElement Element, CaseFields Fields)> Cases(string path, JsonElement root,
         List<string> problems)

@@ -12,21 +12,7 @@ internal static class AgingCaseReader
 
     private const double DegreesOfIce = -273.15;
 
-    public static IReadOnlyList<AgingCase> Read(string path)
-    {
-        using var document = CaseFile.Parse(path);
-        var problems = new List<string>();
-        var cases = new List<AgingCase>();
-        foreach (var (id, element, fields) in CaseFile.Cases(path, document.RootElement, problems))
-        {
-            if (ReadCase(id, element, fields, problems) is { } one)
-                cases.Add(one);
-        }
-
-        if (problems.Count > 0)
-            throw new CaseFileException(string.Join(Environment.NewLine, problems));
-        return cases;
-    }
+    public static IReadOnlyList<AgingCase> Read(string path) => CaseFile.Read(path, ReadCase);
 
     private static AgingCase? ReadCase(string id, JsonElement element, CaseFields fields, List<string> problems)
     {

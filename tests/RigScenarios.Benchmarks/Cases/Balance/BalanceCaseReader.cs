@@ -9,21 +9,7 @@ namespace RigScenarios.Benchmarks.Cases.Balance;
 /// stands.</summary>
 internal static class BalanceCaseReader
 {
-    public static IReadOnlyList<BalanceCase> Read(string path)
-    {
-        using var document = CaseFile.Parse(path);
-        var problems = new List<string>();
-        var cases = new List<BalanceCase>();
-        foreach (var (id, element, fields) in CaseFile.Cases(path, document.RootElement, problems))
-        {
-            if (ReadCase(id, element, fields, problems) is { } one)
-                cases.Add(one);
-        }
-
-        if (problems.Count > 0)
-            throw new CaseFileException(string.Join(Environment.NewLine, problems));
-        return cases;
-    }
+    public static IReadOnlyList<BalanceCase> Read(string path) => CaseFile.Read(path, ReadCase);
 
     private static BalanceCase? ReadCase(string id, JsonElement element, CaseFields fields, List<string> problems)
     {

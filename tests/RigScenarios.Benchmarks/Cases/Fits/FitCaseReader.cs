@@ -13,23 +13,8 @@ internal static class FitCaseReader
     /// <summary>The file of a folder's cases.</summary>
     public static string FileOf(string folder) => Path.Combine(folder, "cases.json");
 
-    public static IReadOnlyList<FitCase> Read(string folder)
-    {
-        var path = FileOf(folder);
-        using var document = CaseFile.Parse(path);
-        var problems = new List<string>();
-        var cases = new List<FitCase>();
-        foreach (var (id, element, fields) in CaseFile.Cases(path, document.RootElement, problems))
-        {
-            if (fields.Text(element, "kind") is not ("pulse" or "bench")
-                && new FitFields(element, fields, problems, folder).Read(id) is { } one)
-                cases.Add(one);
-        }
-
-        if (problems.Count > 0)
-            throw new CaseFileException(string.Join(Environment.NewLine, problems));
-        return cases;
-    }
+    public static IReadOnlyList<FitCase> Read(string folder) => CaseFile.Read(FileOf(folder), (id, element, fields, problems) =>
+        fields.Text(element, "kind") is "pulse" or "bench" ? null : new FitFields(element, fields, problems, folder).Read(id));
 }
 
 /// <summary>Reads one fit.</summary>
