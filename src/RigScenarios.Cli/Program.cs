@@ -46,6 +46,9 @@ namespace RigScenarios.Cli
                 ErrorText.Line("See: rigscenarios --help");
                 return ExitCodes.BadInput;
             }
+            // A signal is told on a thread of the pool: one stays free beside a command that takes a thread for every core.
+            ThreadPool.GetMinThreads(out var threads, out var ports);
+            ThreadPool.SetMinThreads(Math.Max(threads, Environment.ProcessorCount + 2), ports);
             using var signals = new StopSignals();
             // The parser's own way of stopping knows no difference between the signals.
             var configuration = new InvocationConfiguration { ProcessTerminationTimeout = null };

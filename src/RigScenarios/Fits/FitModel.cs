@@ -1,4 +1,5 @@
 using MathNet.Numerics.LinearAlgebra;
+using RigScenarios.Numerics;
 using RigScenarios.Parts;
 
 namespace RigScenarios.Fits;
@@ -117,7 +118,7 @@ internal sealed class FitModel
             return made;
         }
 
-        Parallel.For(0, count, new ParallelOptions { CancellationToken = cancellation }, i => made[i] = make(i));
+        Parallel.For(0, count, EveryCore.Until(cancellation), i => made[i] = make(i));
         return made;
     }
 

@@ -1,5 +1,6 @@
 using System.Runtime.ExceptionServices;
 using RigScenarios.Files;
+using RigScenarios.Numerics;
 using RigScenarios.Scenarios;
 using RigScenarios.Simulation;
 using RigScenarios.Wiring;
@@ -36,7 +37,7 @@ public static class GridSweep
         if (axes.Aggregate(1L, (runs, axis) => runs * axis.Values.Count) is var count && count > MostRuns)
             throw new ArgumentException($"The sweep has {count} combinations; accepted: up to {MostRuns}. Take fewer steps.",
                 nameof(axes));
-        RefuseWrongValues(scenario, axes);
+        RefuseWrongValues(scenario, axes, cancellation);
         var combinations = axes.Count == 1
             ? axes[0].Values.Select(value => new[] { value }).ToArray()
             : [.. axes[0].Values.SelectMany(first => axes[1].Values.Select(second => new[] { first, second }))];
@@ -45,7 +46,7 @@ public static class GridSweep
         var told = Math.Max(1, combinations.Length / 100);
         try
         {
-            Parallel.For(0, combinations.Length, new ParallelOptions { CancellationToken = cancellation }, index =>
+            Parallel.For(0, combinations.Length, EveryCore.Until(cancellation), index =>
             {
                 var values = combinations[index];
                 var changed = ScenarioPath.SetAll(scenario, axes.Select((axis, number) => (axis.Path, values[number])));
@@ -98,13 +99,15 @@ public static class GridSweep
         }
     }
 
-    private static void RefuseWrongValues(Scenario scenario, IReadOnlyList<SweepAxis> axes)
+    private static void RefuseWrongValues(Scenario scenario, IReadOnlyList<SweepAxis> axes,
+        CancellationToken cancellation)
     {
         var problems = new List<Diagnostic>();
         foreach (var axis in axes)
         {
             foreach (var value in axis.Values)
             {
+                cancellation.ThrowIfCancellationRequested();
                 try
                 {
                     ScenarioPath.Set(scenario, axis.Path, value);

@@ -64,14 +64,16 @@ public class ExitCodeTests
     [InlineData("TERM", 143)]
     public async Task A_signal_ends_a_run_with_128_and_its_number(string signal, int code)
     {
-        using var run = Start("sweep", Rig, "--build", "tripod", "--over", "days.day-one.ambient=-20 °C..20 °C:2000", "--out",
-            Path.Combine(Path.GetTempPath(), "never-written.csv"));
+        using var folder = new TemporaryFolder();
+        var table = Path.Combine(folder.Path, "table.csv");
+        using var run = Start("sweep", Rig, "--build", "tripod", "--over", "days.day-one.ambient=-20 °C..20 °C:200", "--over",
+            "days.day-two.ambient=-20 °C..20 °C:200", "--out", table);
         await Task.Delay(3000, TestContext.Current.CancellationToken);
         Signals.Send(signal, run);
         var error = await run.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
         await run.WaitForExitAsync(TestContext.Current.CancellationToken);
         Assert.True(run.ExitCode == code, $"{signal}: {run.ExitCode} {error}");
-        Assert.False(File.Exists(Path.Combine(Path.GetTempPath(), "never-written.csv")));
+        Assert.False(File.Exists(table));
     }
 
     [Theory(Timeout = 180_000)]

@@ -1,5 +1,6 @@
 using RigScenarios.Cells;
 using RigScenarios.Cells.Aging;
+using RigScenarios.Numerics;
 using UnitsNet;
 
 namespace RigScenarios.Answers.Years;
@@ -91,7 +92,7 @@ public static class YearsAhead
         var done = 0;
         try
         {
-            Parallel.ForEach(jobs, new ParallelOptions { CancellationToken = cancellation }, job =>
+            Parallel.ForEach(jobs, EveryCore.Until(cancellation), job =>
             {
                 job();
                 progress?.Report((double)Interlocked.Increment(ref done) / jobs.Count);
