@@ -19,8 +19,10 @@ internal static class CellDisplay
     private const string Html = "text/html";
     private const string Plain = "text/plain";
 
-    // One progress line a cell, updated in place. Kept by the cell's command and forgotten with it.
+    // One progress line a cell, updated in place. Kept by the cell's command and forgotten with it. Locked: a parallel work
+    // reports from several threads, and two first reports would show two lines.
     private static readonly ConditionalWeakTable<KernelCommand, DisplayedValue> ProgressLines = [];
+    private static readonly Lock ProgressLock = new();
 
     /// <summary>Cancelled when the run is stopped; never cancelled outside of a cell.</summary>
     public static CancellationToken Cancellation => CellContext.Current?.Cancellation ?? KernelCancellation();
@@ -98,10 +100,13 @@ internal static class CellDisplay
     private static void ProgressInKernel(ProgressNote note)
     {
         var context = CurrentContext();
-        if (ProgressLines.TryGetValue(context.Command, out var line))
-            line.Update(note);
-        else
-            ProgressLines.Add(context.Command, context.Display(note, Plain));
+        lock (ProgressLock)
+        {
+            if (ProgressLines.TryGetValue(context.Command, out var line))
+                line.Update(note);
+            else
+                ProgressLines.Add(context.Command, context.Display(note, Plain));
+        }
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]

@@ -159,7 +159,7 @@ public sealed class AnswerInSightTests(Chromium chromium)
         if (await slider.CountAsync() == 0)
             return;
         await slider.ScrollIntoViewIfNeededAsync();
-        var box = (await slider.BoundingBoxAsync())!;
+        var box = await StandingStill.BoxAsync(slider);
         var y = box.Y + (box.Height / 2);
         await page.Mouse.MoveAsync(box.X + (box.Width / 2), y);
         await page.Mouse.DownAsync();

@@ -36,7 +36,7 @@ public sealed class FirefoxTests(Firefox firefox)
         await visit.Page.WaitForFunctionAsync("() => !document.querySelector('.strip .run button:not([hidden])')");
         await visit.Page.WaitForFunctionAsync($"() => {{ const top = () => document.querySelector('{plate}')"
             + ".getBoundingClientRect().top; scrollBy(0, top() - 400); return Math.abs(top() - 400) < 50; }");
-        var box = (await visit.Page.Locator($"{plate} polygon").BoundingBoxAsync())!;
+        var box = await StandingStill.BoxAsync(visit.Page.Locator($"{plate} polygon"));
         await visit.Page.Mouse.MoveAsync(box.X + (box.Width / 2), box.Y + (box.Height / 2));
         await visit.Page.Mouse.DownAsync();
         await visit.Page.Mouse.MoveAsync(box.X + (box.Width / 2) - 30, box.Y + (box.Height / 2), new() { Steps = 5 });

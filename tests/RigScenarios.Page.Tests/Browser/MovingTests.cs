@@ -150,7 +150,7 @@ public sealed class MovingTests(Chromium chromium)
         var plate = ".version-now svg.rs-narrow [data-view=side] .rs-part[data-part=plate]";
         await visit.Page.Locator(plate).ScrollIntoViewIfNeededAsync();
         await visit.Page.EvaluateAsync($"() => document.querySelector('{plate}').scrollIntoView({{ block: 'center' }})");
-        var (box, scroll) = ((await visit.Page.Locator($"{plate} polygon").BoundingBoxAsync())!,
+        var (box, scroll) = (await StandingStill.BoxAsync(visit.Page.Locator($"{plate} polygon")),
             await visit.Page.EvaluateAsync<double>("() => scrollY"));
         var session = await visit.Page.Context.NewCDPSessionAsync(visit.Page);
         async Task TouchAsync(string type, double dx, double dy) => await session.SendAsync("Input.dispatchTouchEvent", new()
@@ -196,6 +196,7 @@ public sealed class MovingTests(Chromium chromium)
     /// <summary>Takes the plate, moves it that many pixels, does something, and lets go.</summary>
     private static async Task DragAsync(IPage page, float pixels, Func<Task>? meanwhile = null)
     {
+        await Visit.SettledAsync(page);
         await page.EvaluateAsync($"() => document.querySelector('{Plate}').scrollIntoView({{ block: 'center' }})");
         var box = await BoxAsync(page, "plate");
         await page.Mouse.MoveAsync(box.X + (box.Width / 2), box.Y + (box.Height / 2));
@@ -206,8 +207,8 @@ public sealed class MovingTests(Chromium chromium)
         await page.Mouse.UpAsync();
     }
 
-    private static async Task<LocatorBoundingBoxResult> BoxAsync(IPage page, string part) =>
-        (await page.Locator($".version-now svg.rs-wide [data-view=side] .rs-part[data-part={part}] polygon").BoundingBoxAsync())!;
+    private static Task<LocatorBoundingBoxResult> BoxAsync(IPage page, string part) => StandingStill.BoxAsync(
+        page.Locator($".version-now svg.rs-wide [data-view=side] .rs-part[data-part={part}] polygon"));
 
     private static async Task<double> LeftAsync(IPage page, string part) =>
         await page.EvaluateAsync<double>($"() => document.querySelector('.version-now svg.rs-wide [data-view=side] "

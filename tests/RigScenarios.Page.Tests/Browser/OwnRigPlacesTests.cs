@@ -24,7 +24,7 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
         await visit.Page.Locator(Plate + ".rs-can-move").WaitForAsync(new() { State = WaitForSelectorState.Attached });
         var (power, balance) = (await LineAsync(visit.Page, "Power"), await Centre(visit.Page).InnerTextAsync());
         await visit.Page.Locator(Plate).EvaluateAsync("part => part.scrollIntoView({ block: 'center' })");
-        var box = (await visit.Page.Locator($"{Plate} polygon").BoundingBoxAsync())!;
+        var box = await StandingStill.BoxAsync(visit.Page.Locator($"{Plate} polygon"));
         await visit.Page.Mouse.MoveAsync(box.X + (box.Width / 2), box.Y + (box.Height / 2));
         await visit.Page.Mouse.DownAsync();
         await visit.Page.Mouse.MoveAsync(box.X + (box.Width / 2) + 400, box.Y + (box.Height / 2), new() { Steps = 10 });
@@ -52,7 +52,7 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
         await visit.GoAsync("/rig?file=samples/winter-harbour.yaml");
         await visit.Page.Locator(Plate + ".rs-can-move").WaitForAsync(new() { State = WaitForSelectorState.Attached });
         await visit.Page.Locator(Plate).EvaluateAsync("part => part.scrollIntoView({ block: 'center' })");
-        var box = (await visit.Page.Locator($"{Plate} polygon").BoundingBoxAsync())!;
+        var box = await StandingStill.BoxAsync(visit.Page.Locator($"{Plate} polygon"));
         var (x, y) = (box.X + (box.Width / 2), box.Y + (box.Height / 2));
         await visit.Page.Mouse.MoveAsync(x, y);
         await visit.Page.Mouse.DownAsync();

@@ -37,7 +37,7 @@ public sealed class OwnRigSightTests(Chromium chromium)
             await visit.Page.Locator(place).EvaluateAsync("place => place.scrollIntoView()");
             Assert.True(await visit.Page.EvaluateAsync<bool>(InSight, "#answer-line"), place);
         }
-        Assert.InRange((await line.BoundingBoxAsync())!.Height, 24, height * 0.15);
+        Assert.InRange((await StandingStill.BoxAsync(line)).Height, 24, height * 0.15);
         await Assertions.Expect(visit.Page.Locator("#answer-first .rs-answer")).ToBeHiddenAsync();
         await line.ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#answer-first .rs-answer")).ToBeVisibleAsync();

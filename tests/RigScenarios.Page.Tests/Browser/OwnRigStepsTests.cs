@@ -45,7 +45,7 @@ public sealed class OwnRigStepsTests(Chromium chromium)
         await using var visit = await BeginAsync();
         await visit.Page.Locator(Plate + ".rs-can-move").WaitForAsync(new() { State = WaitForSelectorState.Attached });
         await visit.Page.Locator(Plate).EvaluateAsync("part => part.scrollIntoView({ block: 'center' })");
-        var box = (await visit.Page.Locator($"{Plate} polygon").BoundingBoxAsync())!;
+        var box = await StandingStill.BoxAsync(visit.Page.Locator($"{Plate} polygon"));
         await visit.Page.Mouse.MoveAsync(box.X + (box.Width / 2), box.Y + (box.Height / 2));
         await visit.Page.Mouse.DownAsync();
         await visit.Page.Mouse.MoveAsync(box.X + (box.Width / 2) + 400, box.Y + (box.Height / 2), new() { Steps = 10 });
@@ -76,7 +76,7 @@ public sealed class OwnRigStepsTests(Chromium chromium)
         var whole = await sum.InnerTextAsync();
         var edge = visit.Page.Locator("#timeline .edge").First;
         await edge.EvaluateAsync("edge => edge.scrollIntoView({ block: 'center' })");
-        var handle = (await edge.BoundingBoxAsync())!;
+        var handle = await StandingStill.BoxAsync(edge);
         await visit.Page.Mouse.MoveAsync(handle.X + (handle.Width / 2), handle.Y + (handle.Height / 2));
         await visit.Page.Mouse.DownAsync();
         await visit.Page.Mouse.MoveAsync(handle.X + 30, handle.Y + (handle.Height / 2), new() { Steps = 6 });
