@@ -18,14 +18,13 @@ public sealed class KernelProgressTests
             var result = await kernel.SendAsync(new SubmitCode($$"""
                 #r "{{typeof(NotebookSession).Assembly.Location}}"
                 using System.Threading;
+                using System.Threading.Tasks;
                 var door = new Barrier(8);
-                var workers = Enumerable.Range(1, 8).Select(part => new Thread(() =>
+                Task.WaitAll(Enumerable.Range(1, 8).Select(part => Task.Factory.StartNew(() =>
                 {
-                    door.SignalAndWait();
+                    door.SignalAndWait(TimeSpan.FromSeconds(10));
                     RigScenarios.Notebooks.NotebookSession.Progress(part / 8.0, "trying");
-                })).ToList();
-                workers.ForEach(worker => worker.Start());
-                workers.ForEach(worker => worker.Join());
+                }, TaskCreationOptions.LongRunning)).ToArray());
                 """), cancellation);
             Assert.Empty(result.Events.OfType<CommandFailed>().Select(failure => failure.Message));
             Assert.Single(result.Events.OfType<DisplayedValueProduced>());
