@@ -4,7 +4,8 @@ using Microsoft.DotNet.Interactive.Events;
 
 namespace RigScenarios.Notebooks.Tests;
 
-/// <summary>Jupyter's C# kernel itself, run here: what a parallel work reports from several threads is one line of the cell.</summary>
+/// <summary>Jupyter's C# kernel itself, run here: what a parallel work reports from several threads is one line of the
+/// cell.</summary>
 public sealed class KernelProgressTests
 {
     [Fact]

@@ -23,7 +23,8 @@ internal static class StandingStill
             if (now is not null && before is not null && IsSame(now, before))
                 return now;
             before = now;
-            await element.Page.EvaluateAsync("() => new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))");
+            await element.Page.EvaluateAsync(
+                "() => new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))");
         }
         throw new TimeoutException($"{element} does not stand still.");
     }
