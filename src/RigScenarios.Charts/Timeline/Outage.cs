@@ -33,7 +33,7 @@ internal sealed record Outage(string Letter, Duration Start, Duration End, IRead
     {
         var devices = string.Join(", ", Downs.Select(down => result.Devices[down.Device].Title).Distinct());
         var causes = string.Join(", then ", Downs.Select(down => AnswerSentences.Because(down.Reason)).Distinct());
-        return $"{Letter} {TimelineWords.Clock(Start)} to {TimelineWords.Clock(End)}, from "
+        return $"{Letter} {AnswerTimes.Clock(Start)} to {AnswerTimes.Clock(End)}, from "
             + $"{DayMoments.Of(Downs[0], result, plan)} on: {devices} down: {causes}";
     }
 

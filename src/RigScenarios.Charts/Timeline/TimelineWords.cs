@@ -15,14 +15,7 @@ internal static class TimelineWords
     public static string Outcome(SimulationResult result, int number)
     {
         var first = result.DownTimes.FirstOrDefault(down => down.Day == number && !down.IsPlanned);
-        return first is null ? "lasts" : $"stops at {Clock(first.Start)}";
-    }
-
-    /// <summary>A clock time within its day.</summary>
-    public static string Clock(Duration time)
-    {
-        var minutes = (long)Math.Floor((time.Minutes + 1e-8) % 1440);
-        return $"{minutes / 60:00}:{minutes % 60:00}";
+        return first is null ? "lasts" : $"stops at {AnswerTimes.Clock(first.Start)}";
     }
 
     /// <summary>Whole percent, without the sign.</summary>
@@ -38,7 +31,7 @@ internal static class TimelineWords
     public static string Alternative(DayPlan plan, SimulationResult result)
     {
         var days = result.Days.Select(day =>
-            $"{DayTitle(plan, day.Number)}, {Clock(day.Start)} to {Clock(day.End)}: {Outcome(result, day.Number)}, "
+            $"{DayTitle(plan, day.Number)}, {AnswerTimes.Clock(day.Start)} to {AnswerTimes.Clock(day.End)}: {Outcome(result, day.Number)}, "
             + $"{result.Swaps.Count(swap => swap.Day == day.Number)} swaps; at its end "
                 + $"{string.Join(", ", day.ChargeAtEnd.Select(item => $"{item.Key} {Number(item.Value)} %"))}.");
         return $"Timeline of {result.Batteries.Count} batteries over {result.Days.Count} days. {string.Join(" ", days)}";

@@ -32,8 +32,15 @@ public sealed class AnswerTimes(IReadOnlyList<ShootingDay> days)
         var on = days.Count > 1 ? $" on day {number + 1}" : "";
         if (day.Starts is null)
             return $"{Length(time - Start(number))} into {(days.Count > 1 ? $"day {number + 1}" : "the day")}";
+        return $"{Clock(time)}{on}";
+    }
+
+    /// <summary>A clock time within its day, to the nearest minute: "22:24".</summary>
+    /// <param name="time">From midnight of any day; 0 or more.</param>
+    public static string Clock(Duration time)
+    {
         var minutes = (long)Math.Round(time.Minutes, MidpointRounding.AwayFromZero) % (24 * 60);
-        return $"{minutes / 60:00}:{minutes % 60:00}{on}";
+        return $"{minutes / 60:00}:{minutes % 60:00}";
     }
 
     /// <summary>The moment with its preposition: "at 22:24", "after 3 h 10 min".</summary>

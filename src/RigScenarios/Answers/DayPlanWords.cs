@@ -12,9 +12,9 @@ public static class DayPlanWords
     /// 14:05</c>.</summary>
     public static string Clock(Duration time, int days)
     {
-        var minutes = (long)Math.Floor((time.Seconds / 60) + 1e-6);
-        var clock = $"{minutes / 60 % 24:00}:{minutes % 60:00}";
-        return days > 1 ? $"day {(minutes / 1440) + 1}, {clock}" : clock;
+        // A time of 23:59:40 is told as 00:00, of the day after.
+        var day = (long)Math.Floor((time.Hours / 24) + (0.5 / (24 * 60))) + 1;
+        return days > 1 ? $"day {day}, {AnswerTimes.Clock(time)}" : AnswerTimes.Clock(time);
     }
 
     /// <summary>Where the days break first, as a clause; empty if they complete.</summary>

@@ -114,7 +114,8 @@ public sealed class DayTimelineTests
             element => Assert.True(element.Elements("line").Any()));
         Each.Of(outages, element => Assert.True(element.Elements("rect").Any()));
         var words = string.Join(' ', sheet.Descendants("text").Select(text => text.Value));
-        var clock = TimeSpan.FromSeconds(Math.Floor(downs[0].Start.Seconds % 86400))
+        // To the nearest minute, as the sentences have it.
+        var clock = TimeSpan.FromMinutes(Math.Round(downs[0].Start.Minutes) % 1440)
             .ToString(@"hh\:mm", CultureInfo.InvariantCulture);
         Assert.Contains($"A {clock} to ", words, StringComparison.Ordinal);
         Assert.Contains($"stops at {clock}", words, StringComparison.Ordinal);
