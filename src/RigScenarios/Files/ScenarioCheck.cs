@@ -30,6 +30,7 @@ internal static class ScenarioCheck
         foreach (var (name, day) in scenario.Days)
             CheckDay(scenario, day, $"days.{name}", devices, unknown, log);
         JourneyCheck.Run(scenario, log);
+        BestRigCheck.Run(scenario, log);
         SwapsCheck.Run(scenario, devices, log);
     }
 

@@ -169,5 +169,6 @@ internal static class ScenarioFormat
         Fields<Scenario>.Required("days", new MapFormat<ShootingDay>(Day, "day", 100), scenario => scenario.Days,
             (scenario, value) => scenario with { Days = value }, "The days."),
         JourneyFormat.Field,
+        BestRigFormat.Field,
             .. SwapsFormat.OfScenario]);
 }

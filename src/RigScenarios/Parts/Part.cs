@@ -156,6 +156,13 @@ public sealed record Part
     /// <summary>Arms only.</summary>
     public ArmData? Arm { get; init; }
 
+    /// <summary>The interfaces that what holds it must give, in the words of the trade: <c>75 mm bowl</c>; empty where nobody
+    /// said.</summary>
+    public Interfaces Needs { get; init; } = [];
+
+    /// <summary>The interfaces that it gives to what sits on it; empty where nobody said, so that nothing is ruled out.</summary>
+    public Interfaces Gives { get; init; } = [];
+
     /// <summary>
     /// The fields whose figure nobody read on a label but somebody assumed, by their keys in files, such as <c>mass</c> or
     /// <c>power.standby</c>. A result lists those that entered it.

@@ -55,6 +55,9 @@ public sealed record Scenario
     /// dead.</summary>
     public OrderedMap<BatteryAtStart> InternalBatteries { get; init; } = OrderedMap<BatteryAtStart>.Empty;
 
+    /// <summary>The question of which parts to take; null where the scenario asks none.</summary>
+    public BestRig? BestRig { get; init; }
+
     /// <summary>The part of that id: the scenario's own if it has one, else the library's; null if there is none.</summary>
     public Part? FindPart(string id) => Parts.TryGetValue(id, out var own) ? own : Library.TryGetValue(id, out var shared)
         ? shared : null;
@@ -63,12 +66,15 @@ public sealed record Scenario
     public Part? PartOf(string kitName) => Kit.TryGetValue(kitName, out var item) ? FindPart(item.Part) : null;
 
     /// <summary>
-    /// The scenario on its own: it describes the parts of its kit itself and names no parts files, so that its file can go
-    /// anywhere.
+    /// The scenario on its own: it describes the parts of its kit itself, and those that its question of the best rig may take,
+    /// and names no parts files, so that its file can go anywhere.
     /// </summary>
     public Scenario SelfContained()
     {
-        var used = Kit.Values.Select(item => item.Part).Distinct().Where(id => !Parts.ContainsKey(id) && Library.ContainsKey(id));
+        var wanted = BestRig?.Slots.Values.SelectMany(slot => slot.Parts.Concat(
+            Library.Where(part => part.Value.Kind == slot.Kind).Select(part => part.Key))) ?? [];
+        var used = Kit.Values.Select(item => item.Part).Concat(wanted).Distinct()
+            .Where(id => !Parts.ContainsKey(id) && Library.ContainsKey(id));
         return this with { PartsFrom = [], Library = OrderedMap<Part>.Empty,
             Parts = new OrderedMap<Part>(Parts.Concat(used.Select(id => KeyValuePair.Create(id, Library[id])))) };
     }
