@@ -32,6 +32,7 @@ internal static class ScenarioCheck
         JourneyCheck.Run(scenario, log);
         BestRigCheck.Run(scenario, log);
         SwapsCheck.Run(scenario, devices, log);
+        CurrencyCheck.Run(scenario, log);
     }
 
     private static void CheckBuild(Scenario scenario, Build build, string at, ReadLog log)

@@ -35,7 +35,9 @@ internal static class ScenarioFormat
         Fields<KitItem>.Required("part", KitName, item => item.Part, (item, value) => item with { Part = value },
             "The id of a part."),
         Fields<KitItem>.WithDefault("count", new CountFormat(1, 100), 1, item => item.Count,
-            (item, value) => item with { Count = value }, "How many there are."));
+            (item, value) => item with { Count = value }, "How many there are."),
+        Fields<KitItem>.Optional("had", new ChoiceFormat<Had>(), item => item.Had, (item, value) => item with { Had = value },
+            "Whether it is owned, bought or rented; what costs.others-are says if left out."));
 
     private static readonly Format<BatteryInUse> Battery = new RecordFormat<BatteryInUse>(
         () => new BatteryInUse(), "The battery and the state it is in.",
@@ -168,7 +170,6 @@ internal static class ScenarioFormat
             (scenario, value) => scenario with { Builds = value }, "The builds."),
         Fields<Scenario>.Required("days", new MapFormat<ShootingDay>(Day, "day", 100), scenario => scenario.Days,
             (scenario, value) => scenario with { Days = value }, "The days."),
-        JourneyFormat.Field,
-        BestRigFormat.Field,
+        JourneyFormat.Field, CostFormat.Field, BestRigFormat.Field,
             .. SwapsFormat.OfScenario]);
 }

@@ -111,6 +111,16 @@ public sealed record Part
     /// <summary>Price to rent for a day.</summary>
     public Money? RentPerDay { get; init; }
 
+    /// <summary>Price to rent for a week; null for 3 days' rent.</summary>
+    public Money? RentPerWeek { get; init; }
+
+    /// <summary>Price to rent for a month; null for 10 days' rent.</summary>
+    public Money? RentPerMonth { get; init; }
+
+    /// <summary>What it brings when it is sold at the end of the years that are looked at; null to work it out from the
+    /// price.</summary>
+    public Money? Resale { get; init; }
+
     /// <summary>What it draws in each state; null if it draws nothing.</summary>
     public PowerDraw? Power { get; init; }
 

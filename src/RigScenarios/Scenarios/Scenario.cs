@@ -58,6 +58,9 @@ public sealed record Scenario
     /// <summary>The question of which parts to take; null where the scenario asks none.</summary>
     public BestRig? BestRig { get; init; }
 
+    /// <summary>What is said of money; null where nothing is, and nobody asks what it costs.</summary>
+    public CostTerms? Costs { get; init; }
+
     /// <summary>The part of that id: the scenario's own if it has one, else the library's; null if there is none.</summary>
     public Part? FindPart(string id) => Parts.TryGetValue(id, out var own) ? own : Library.TryGetValue(id, out var shared)
         ? shared : null;
@@ -141,4 +144,8 @@ public sealed record Conditions(Temperature? Ambient = null, Temperature? Night 
 /// <summary>One thing of the kit.</summary>
 /// <param name="Part">The id of the part that it is.</param>
 /// <param name="Count">How many there are.</param>
-public sealed record KitItem(string Part = "", int Count = 1);
+public sealed record KitItem(string Part = "", int Count = 1)
+{
+    /// <summary>How it is had; null to take what <see cref="CostTerms.OthersAre"/> says.</summary>
+    public Had? Had { get; init; }
+}
