@@ -61,8 +61,10 @@ internal sealed record Change(string Path, SyntaxTree Tree, int Line, string Bef
             };
             if (old.IsKind(SyntaxKind.None))
                 continue;
-            var changed = root.ReplaceToken(old, other.WithTriviaFrom(old));
-            yield return new Change(tree.FilePath, tree.WithRootAndOptions(changed, tree.Options),
+            // Read anew: a replaced token alone leaves its node what it was, and the compiler goes by the node.
+            var changed = root.ReplaceToken(old, other.WithTriviaFrom(old)).ToFullString();
+            yield return new Change(tree.FilePath,
+                CSharpSyntaxTree.ParseText(changed, (CSharpParseOptions)tree.Options, tree.FilePath),
                 old.GetLocation().GetLineSpan().StartLinePosition.Line + 1, old.Text, other.Text);
         }
     }

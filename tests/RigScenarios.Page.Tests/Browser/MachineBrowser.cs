@@ -6,6 +6,10 @@ namespace RigScenarios.Page.Tests.Browser;
 /// name.</summary>
 public abstract class MachineBrowser(string name, params string[] programs) : IAsyncLifetime
 {
+    /// <summary>How long a page may take to show what is expected, ms: a machine on which several programs work is slow, and
+    /// no test here is about time.</summary>
+    public const int Patience = 60_000;
+
     private IPlaywright? playwright;
     private IBrowser? browser;
 
@@ -23,6 +27,7 @@ public abstract class MachineBrowser(string name, params string[] programs) : IA
     {
         if (Find() is not { } program)
             return;
+        Assertions.SetDefaultExpectTimeout(Patience);
         playwright = await Playwright.CreateAsync();
         browser = await LaunchAsync(playwright, program);
     }

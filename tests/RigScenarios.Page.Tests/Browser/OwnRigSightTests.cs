@@ -68,7 +68,7 @@ public sealed class OwnRigSightTests(Chromium chromium)
         await Form.ChooseAsync(visit.Page, "battery", "brick 98");
         // What is assumed for an open field stands in it.
         await Assertions.Expect(own.Locator("[data-field=voltage-minimum] input[placeholder*='V (assumed)']"))
-            .ToHaveCountAsync(1, new() { Timeout = 60_000 });
+            .ToHaveCountAsync(1);
         var link = visit.Page.Locator("#answer-rests a").First;
         await link.WaitForAsync();
         var path = await link.GetAttributeAsync("data-to");

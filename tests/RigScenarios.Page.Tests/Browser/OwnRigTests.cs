@@ -54,7 +54,7 @@ public sealed class OwnRigTests(Chromium chromium)
         await visit.Page.Locator("#charge").FillAsync("40 %");
         await Assertions.Expect(visit.Page.Locator("#answer-first .rs-answer")).ToContainTextAsync("No: the camera stops");
         await Assertions.Expect(visit.Page.Locator("#answer-work")).ToBeVisibleAsync();
-        await Assertions.Expect(visit.Page.Locator("#answer-work-parts")).ToContainTextAsync("work", new() { Timeout = 60_000 });
+        await Assertions.Expect(visit.Page.Locator("#answer-work-parts")).ToContainTextAsync("work");
         await Assertions.Expect(visit.Page.Locator("#answer-work-search")).ToBeHiddenAsync();
         visit.AssertQuiet();
     }

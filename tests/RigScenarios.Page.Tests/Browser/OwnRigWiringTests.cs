@@ -95,7 +95,7 @@ public sealed class OwnRigWiringTests(Chromium chromium)
         await Form.ChooseAsync(visit.Page, "battery", "brick 190");
         await Form.ChooseAsync(visit.Page, "plate", "four outlets");
         var regulator = visit.Page.Locator($"{Drawing} svg.rs-wide .wire-element:not([data-element=camera])");
-        await Assertions.Expect(regulator).ToHaveCountAsync(1, new() { Timeout = 60_000 });
+        await Assertions.Expect(regulator).ToHaveCountAsync(1);
         // An answer that was still on its way draws anew, and what was opened on the old drawing goes with it.
         var cable = visit.Page.Locator(".wire-panel").GetByLabel("Through");
         for (var i = 0; i < 10 && !await cable.IsVisibleAsync(); i++)

@@ -9,15 +9,13 @@ namespace RigScenarios.Page.Tests.Browser;
 /// </summary>
 internal static class StandingStill
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
-
     /// <summary>Waits until the element is seen at the same place in two frames of the page, and gives that place.</summary>
-    /// <exception cref="TimeoutException">It was not within half a minute.</exception>
+    /// <exception cref="TimeoutException">It was not within the patience of <see cref="MachineBrowser"/>.</exception>
     public static async Task<LocatorBoundingBoxResult> BoxAsync(ILocator element)
     {
         var watch = Stopwatch.StartNew();
         LocatorBoundingBoxResult? before = null;
-        while (watch.Elapsed < Patience)
+        while (watch.ElapsedMilliseconds < MachineBrowser.Patience)
         {
             var now = await element.BoundingBoxAsync();
             if (now is not null && before is not null && IsSame(now, before))

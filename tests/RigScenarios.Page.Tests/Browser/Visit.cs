@@ -33,7 +33,7 @@ public sealed class Visit : IAsyncDisposable
             ViewportSize = new() { Width = width, Height = height }, ColorScheme = night ? ColorScheme.Dark : ColorScheme.Light,
             AcceptDownloads = true,
         });
-        visit.context.SetDefaultTimeout(60_000);
+        visit.context.SetDefaultTimeout(MachineBrowser.Patience);
         visit.Page = await visit.OpenPageAsync();
         await visit.Page.GotoAsync(visit.Server.Address.ToString());
         return visit;
