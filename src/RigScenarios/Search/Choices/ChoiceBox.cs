@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace RigScenarios.Search.Choices;
 
 /// <summary>Many choices at once: for each slot the candidates that are still possible, and every choice of one of them for each
@@ -49,6 +51,9 @@ public sealed class ChoiceBox
         return new(copy);
     }
 
+    /// <summary>How many choices there are.</summary>
+    public BigInteger Count => possible.Aggregate(BigInteger.One, (count, slot) => count * slot.Length);
+
     /// <summary>Whether the choice is one of these.</summary>
     /// <param name="choice">The choice.</param>
     public bool Has(Choice choice)
@@ -57,6 +62,35 @@ public sealed class ChoiceBox
         for (var slot = 0; slot < possible.Length; slot++)
         {
             if (Array.BinarySearch(possible[slot], choice[slot]) < 0)
+                return false;
+        }
+        return true;
+    }
+
+    /// <summary>Whether every choice of another box is one of these.</summary>
+    /// <param name="other">The other box.</param>
+    public bool Has(ChoiceBox other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        for (var slot = 0; slot < possible.Length; slot++)
+        {
+            foreach (var candidate in other.possible[slot])
+            {
+                if (Array.BinarySearch(possible[slot], candidate) < 0)
+                    return false;
+            }
+        }
+        return true;
+    }
+
+    /// <summary>Whether a choice is one of both.</summary>
+    /// <param name="other">The other box.</param>
+    public bool Meets(ChoiceBox other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        for (var slot = 0; slot < possible.Length; slot++)
+        {
+            if (!Array.Exists(other.possible[slot], candidate => Array.BinarySearch(possible[slot], candidate) >= 0))
                 return false;
         }
         return true;
