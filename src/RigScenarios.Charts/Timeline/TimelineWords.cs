@@ -31,7 +31,8 @@ internal static class TimelineWords
     public static string Alternative(DayPlan plan, SimulationResult result)
     {
         var days = result.Days.Select(day =>
-            $"{DayTitle(plan, day.Number)}, {AnswerTimes.Clock(day.Start)} to {AnswerTimes.Clock(day.End)}: {Outcome(result, day.Number)}, "
+            $"{DayTitle(plan, day.Number)}, {AnswerTimes.Clock(day.Start)} to "
+            + $"{AnswerTimes.Clock(day.End)}: {Outcome(result, day.Number)}, "
             + $"{result.Swaps.Count(swap => swap.Day == day.Number)} swaps; at its end "
                 + $"{string.Join(", ", day.ChargeAtEnd.Select(item => $"{item.Key} {Number(item.Value)} %"))}.");
         return $"Timeline of {result.Batteries.Count} batteries over {result.Days.Count} days. {string.Join(" ", days)}";

@@ -4,7 +4,8 @@ using Microsoft.CodeAnalysis.CSharp.Syntax;
 
 namespace RigScenarios.Mutation.Sample;
 
-/// <summary>One change of one place of a file: an operator replaced, a condition turned round, a bound taken for the other.</summary>
+/// <summary>One change of one place of a file: an operator replaced, a condition turned round, a bound taken for the
+/// other.</summary>
 /// <param name="Path">The file.</param>
 /// <param name="Tree">The file as it would be.</param>
 /// <param name="Line">The line, from 1.</param>

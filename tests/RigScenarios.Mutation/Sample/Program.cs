@@ -2,10 +2,11 @@ using System.Diagnostics;
 using System.Globalization;
 using RigScenarios.Mutation.Sample;
 
-// RigScenarios.Mutation.Sample ROOM EVERY: changes every so-manieth place of a room and runs the room's tests against each change.
+// ROOM EVERY: changes every so-manieth place of a room and runs the room's tests against each change.
 if (args.Length != 2 || !int.TryParse(args[1], CultureInfo.InvariantCulture, out var every) || every < 1)
 {
-    Console.Error.WriteLine("Give a room of src/RigScenarios and a number: every so-manieth place is changed. For instance: Batteries 12");
+    Console.Error.WriteLine(
+        "Give a room of src/RigScenarios and a number: every so-manieth place is changed. For instance: Batteries 12");
     return 2;
 }
 var root = Directory.GetCurrentDirectory();
@@ -60,4 +61,5 @@ Console.WriteLine($"{args[0]}: {killed} of {counted} changes were noticed"
     + $"{(counted > 0 ? $" ({100.0 * killed / counted:0} %)" : "")}; {refused} more do not compile.");
 return 0;
 
-string? Put(Change? change) => tests.Libraries.Select(file => library.Write(change, file)).FirstOrDefault(error => error is not null);
+string? Put(Change? change) =>
+    tests.Libraries.Select(file => library.Write(change, file)).FirstOrDefault(error => error is not null);

@@ -2,7 +2,8 @@ using System.Diagnostics;
 
 namespace RigScenarios.Mutation.Sample;
 
-/// <summary>The tests and checks of a room, in copies of their built projects, so that the library beside them can be changed.</summary>
+/// <summary>The tests and checks of a room, in copies of their built projects, so that the library beside them can be
+/// changed.</summary>
 internal sealed class RoomTests : IDisposable
 {
     private readonly DirectoryInfo copies = Directory.CreateTempSubdirectory("rigscenarios-mutation-");

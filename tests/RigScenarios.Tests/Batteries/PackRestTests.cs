@@ -4,8 +4,8 @@ using RigScenarios.Batteries;
 
 namespace RigScenarios.Tests.Batteries;
 
-/// <summary>A battery at rest in air that warms or cools, against the equations of docs/discharge.md stepped by another solver (the
-/// Runge-Kutta of MathNet.Numerics).</summary>
+/// <summary>A battery at rest in air that warms or cools, against the equations of docs/discharge.md stepped by another solver
+/// (the Runge-Kutta of MathNet.Numerics).</summary>
 public sealed class PackRestTests
 {
     private static readonly PackParameters Parameters = new(Packs.Default);
