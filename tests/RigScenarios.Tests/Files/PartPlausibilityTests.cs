@@ -29,6 +29,19 @@ public sealed class PartPlausibilityTests
         }
     }
 
+    // A cage costs about 75 to 200 (common practice, no source).
+    [Fact]
+    public void A_cage_costs_what_the_trades_cages_do() => Each.Of(Of(PartKind.Cage),
+        cage => Assert.InRange(cage.Value.Buy!.Value.Amount, 75, 200), atLeast: 3);
+
+    // A day's rent is about a thirtieth of the price of dear things and more of cheap ones (common practice, no source: 2 to 10 %).
+    [Fact]
+    public void Every_part_has_a_price_and_a_days_rent_in_one_currency() => Each.Of(Library.Library, part =>
+    {
+        Assert.True(part.Value.Buy is { Currency: "EUR" } && part.Value.RentPerDay is { Currency: "EUR" }, part.Key);
+        Assert.InRange(part.Value.RentPerDay!.Value.Amount / part.Value.Buy!.Value.Amount, 0.02m, 0.10m);
+    }, atLeast: 80);
+
     // 11.5 to 12 V for bricks of 14.4 V (common practice, no source): a guard below the brick's own protection never acts.
     [Fact]
     public void A_plate_guards_before_the_battery_does()
