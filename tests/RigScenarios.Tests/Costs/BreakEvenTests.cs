@@ -42,7 +42,8 @@ public sealed class BreakEvenTests
     public void Nobody_can_say_where_a_rent_is_missing_or_there_is_nothing()
     {
         Assert.Null(BreakEven.Of([], OneYear));
-        Assert.Null(BreakEven.Of([new OwnedThing("cage", 100), new OwnedThing("head", 900) { Rent = new RentPrice(9) }], OneYear));
+        var head = new OwnedThing("head", 900) { Rent = new RentPrice(9) };
+        Assert.Null(BreakEven.Of([new OwnedThing("cage", 100), head], OneYear));
     }
 
     [Fact]

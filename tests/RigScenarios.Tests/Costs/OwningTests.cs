@@ -72,7 +72,8 @@ public sealed class OwningTests
     public void The_terms_of_a_scenario_have_their_defaults_filled_in()
     {
         var terms = OwningTerms.Of(new CostTerms());
-        Assert.Equal((3, 0.0, 30.0, 15.0), (terms.Years, terms.Rate.Percent, terms.FirstYearLoss.Percent, terms.LaterLoss.Percent));
+        Assert.Equal((3, 0.0), (terms.Years, terms.Rate.Percent));
+        Assert.Equal((30.0, 15.0), (terms.FirstYearLoss.Percent, terms.LaterLoss.Percent));
         Assert.Equal((0m, 0m, null), (terms.RepairsPerYear, terms.ConsumablesPerDay, terms.DaysInARow));
     }
 

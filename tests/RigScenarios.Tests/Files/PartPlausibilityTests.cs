@@ -34,7 +34,8 @@ public sealed class PartPlausibilityTests
     public void A_cage_costs_what_the_trades_cages_do() => Each.Of(Of(PartKind.Cage),
         cage => Assert.InRange(cage.Value.Buy!.Value.Amount, 75, 200), atLeast: 3);
 
-    // A day's rent is about a thirtieth of the price of dear things and more of cheap ones (common practice, no source: 2 to 10 %).
+    // A day's rent is about a thirtieth of the price of dear things and more of cheap ones, 2 to 10 % (common practice, no
+    // source).
     [Fact]
     public void Every_part_has_a_price_and_a_days_rent_in_one_currency() => Each.Of(Library.Library, part =>
     {
