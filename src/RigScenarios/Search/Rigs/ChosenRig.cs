@@ -4,7 +4,7 @@ using RigScenarios.Scenarios;
 
 namespace RigScenarios.Search.Rigs;
 
-/// <summary>A scenario with other parts in some places of one of its builds: what a choice says, as a file would say it.</summary>
+/// <summary>A scenario with other parts in some places of one of its builds: what a choice says, as a file would.</summary>
 internal static class ChosenRig
 {
     /// <summary>The scenario with a candidate in a place.</summary>
