@@ -17,6 +17,9 @@ internal static class JsonText
     /// <summary>An object as text.</summary>
     public static string Of(object answer) => JsonSerializer.Serialize(answer, Options);
 
+    /// <summary>A document that the core made, as text.</summary>
+    public static string Document(JsonObject document) => document.ToJsonString(Options);
+
     /// <summary>The document of every command that gives the answer or a part of it (docs/json.md).</summary>
     /// <param name="scenario">The scenario.</param>
     /// <param name="answers">One entry for each build, in the order of the file.</param>

@@ -77,15 +77,23 @@ internal sealed class ScenarioOptions
     /// <param name="parsed">The command line.</param>
     /// <param name="today">The day for which the age of batteries is asked where the file names none; null where no age is
     /// used.</param>
-    public Scenario Read(ParseResult parsed, DateOnly? today = null)
+    public Scenario Read(ParseResult parsed, DateOnly? today = null) =>
+        Read(parsed.GetRequiredValue(file), parsed.GetRequiredValue(set), today);
+
+    /// <summary>A scenario with changes as <c>PATH=VALUE</c>; warnings go to standard error.</summary>
+    internal static Scenario Read(string path, IEnumerable<string> changes, DateOnly? today)
     {
-        var (scenario, problems) = ScenarioFile.TryRead(parsed.GetRequiredValue(file));
+        var (scenario, problems) = ScenarioFile.TryRead(path);
         if (scenario is null)
             throw new ScenarioProblemsException(problems);
         foreach (var warning in problems)
             Console.Error.WriteLine(warning);
-        return ScenarioPath.SetAll(scenario, Changes(parsed.GetRequiredValue(set))).AskedOn(today);
+        return Changed(scenario, changes).AskedOn(today);
     }
+
+    /// <summary>A scenario with changes as <c>PATH=VALUE</c>.</summary>
+    internal static Scenario Changed(Scenario scenario, IEnumerable<string> changes) =>
+        ScenarioPath.SetAll(scenario, Changes(changes));
 
     /// <summary>The answers of the builds that are asked about, in the order of the file: the same for every command.</summary>
     /// <param name="parsed">The command line.</param>

@@ -29,15 +29,34 @@ public static class StatedErrors
         ArgumentNullException.ThrowIfNull(limit);
         if (limit.Left is not { } left || left < 0)
             return false;
-        return limit.Kind switch
-        {
-            LimitKind.LowestVoltage or LimitKind.Input or LimitKind.SwitchOff or LimitKind.CutOff => left < Volts,
-            LimitKind.Temperature => left < Kelvin,
-            LimitKind.Travel => left < Millimetres,
-            LimitKind.Gust => limit.Share < Balance.StandLimits.GustWithin.DecimalFractions,
-            // Of what a screw clamps, nobody who tightens it by feel knows more.
-            LimitKind.Clamping => limit.Share < Loads.JointFinding.ByFeel.DecimalFractions,
-            _ => limit.Share < Share,
-        };
+        return InUnits(limit.Kind) is { } units ? left < units : limit.Share < OfRating(limit.Kind);
     }
+
+    /// <summary>The stated error of what is held against a limit, as a share of what is allowed; null where no rating is known,
+    /// or
+    /// a share of it says nothing (temperatures, a rating of 0).</summary>
+    /// <param name="limit">The limit.</param>
+    public static double? ShareWithin(Limit limit)
+    {
+        ArgumentNullException.ThrowIfNull(limit);
+        if (limit.Allowed is not { } allowed || (double)allowed.Value == 0 || limit.Kind == LimitKind.Temperature)
+            return null;
+        return InUnits(limit.Kind) is { } units ? units / Math.Abs((double)allowed.Value) : OfRating(limit.Kind);
+    }
+
+    private static double? InUnits(LimitKind kind) => kind switch
+    {
+        LimitKind.LowestVoltage or LimitKind.Input or LimitKind.SwitchOff or LimitKind.CutOff => Volts,
+        LimitKind.Temperature => Kelvin,
+        LimitKind.Travel => Millimetres,
+        _ => null,
+    };
+
+    private static double OfRating(LimitKind kind) => kind switch
+    {
+        LimitKind.Gust => Balance.StandLimits.GustWithin.DecimalFractions,
+        // Of what a screw clamps, nobody who tightens it by feel knows more.
+        LimitKind.Clamping => Loads.JointFinding.ByFeel.DecimalFractions,
+        _ => Share,
+    };
 }

@@ -8,9 +8,15 @@ internal static class DocumentedFields
     /// <summary>Asserts that every field stands in one of the sections.</summary>
     /// <param name="json">The answer.</param>
     /// <param name="headings">The headings of the sections, as the page has them.</param>
-    public static async Task AssertAsync(JsonElement json, params string[] headings)
+    public static Task AssertAsync(JsonElement json, params string[] headings) => AssertInAsync("json.md", json, headings);
+
+    /// <summary>The same for another page.</summary>
+    /// <param name="file">The page in docs.</param>
+    /// <param name="json">The answer.</param>
+    /// <param name="headings">The headings of the sections, as the page has them.</param>
+    public static async Task AssertInAsync(string file, JsonElement json, params string[] headings)
     {
-        var page = await File.ReadAllTextAsync(Path.Combine(Repository.Root, "docs", "json.md"),
+        var page = await File.ReadAllTextAsync(Path.Combine(Repository.Root, "docs", file),
             TestContext.Current.CancellationToken);
         var sections = string.Concat(headings.Select(heading => Section(page, heading)));
         var names = new HashSet<string>(StringComparer.Ordinal);
@@ -18,7 +24,7 @@ internal static class DocumentedFields
         Assert.True(names.Count >= 20, $"Only {names.Count} fields were looked at.");
         var missing = names.Where(name => !new[] { $"`{name}`", $"`.{name}`", $"`.{name}[]`", $"`{name}[]`" }
             .Any(way => sections.Contains(way, StringComparison.Ordinal))).ToList();
-        Assert.True(missing.Count == 0, $"Not in docs/json.md: {string.Join(", ", missing)}");
+        Assert.True(missing.Count == 0, $"Not in docs/{file}: {string.Join(", ", missing)}");
     }
 
     private static string Section(string page, string heading)
