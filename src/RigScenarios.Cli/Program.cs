@@ -34,6 +34,7 @@ namespace RigScenarios.Cli
                 TravelCommand.Create(clock ?? TimeProvider.System),
                 FitCommand.Create(clock ?? TimeProvider.System),
                 TakeAlongCommand.Create(clock ?? TimeProvider.System),
+                SheetCommand.Create(clock ?? TimeProvider.System),
                 NotebookCommand.Create(),
                 NewCommand.Create(),
                 OpenCommand.Create(clock ?? TimeProvider.System),

@@ -8,6 +8,14 @@ namespace RigScenarios.Charts.TakeAlong;
 /// <param name="Widths">Widths of its columns, percent of the section's; none but for a table.</param>
 internal sealed record PlacedSection(SheetSection Section, int Rows, IReadOnlyList<double> Widths);
 
+/// <summary>Where the sections stand.</summary>
+/// <param name="Above">Over the whole width, above the columns.</param>
+/// <param name="Left">In the left column.</param>
+/// <param name="Right">In the right column.</param>
+/// <param name="Below">Over the whole width, below the columns.</param>
+internal sealed record PlacedSections(IReadOnlyList<PlacedSection> Above, IReadOnlyList<PlacedSection> Left,
+    IReadOnlyList<PlacedSection> Right, IReadOnlyList<PlacedSection> Below);
+
 /// <summary>
 /// A sheet laid out on one page, so that it fits on A4 and on Letter: two columns, and what is wide below them. What does not fit
 /// goes row by row, the least important first, and is told.
@@ -37,10 +45,6 @@ internal sealed class SheetLayout
 
     private const double PointsAMillimetre = 72 / 25.4;
 
-    // A4's 210 mm less 8 mm on each side, and Letter's 11 in less 8 mm at head and foot and a little for rounding.
-    private const double PageWidth = 194 * PointsAMillimetre;
-    private const double PageHeight = (279.4 - 16 - 3) * PointsAMillimetre;
-
     // 9, 8.5, 8 and 7.5 pt.
     private static readonly double[] Scales = [1.2, 8.5 / 7.5, 8 / 7.5, 1];
 
@@ -50,58 +54,62 @@ internal sealed class SheetLayout
     private const int MostShared = 10;
     private const double Disorder = 24;
     private readonly TakeAlongSheet sheet;
+    private readonly SheetPaper paper;
     private readonly Dictionary<SheetSection, int> rows;
 
-    private SheetLayout(TakeAlongSheet sheet, double scale)
+    private SheetLayout(TakeAlongSheet sheet, SheetPaper paper, double scale)
     {
-        (this.sheet, Scale) = (sheet, scale);
+        (this.sheet, this.paper, Scale) = (sheet, paper, scale);
         rows = sheet.Sections.ToDictionary(section => section, section => section.Rows.Count);
     }
 
-    /// <summary>The left column, the right one, and what is below both.</summary>
-    public (IReadOnlyList<PlacedSection> Left, IReadOnlyList<PlacedSection> Right, IReadOnlyList<PlacedSection> Below) Placed =>
-        Place();
+    /// <summary>Where each section stands.</summary>
+    public PlacedSections Placed => Place();
 
     /// <summary>What was left out, in one line; empty where nothing was.</summary>
-    public string LeftOut => TakeAlongSheets.LeftOut([.. sheet.Sections.Where(section => rows[section] < section.Rows.Count)
-        .Select(section => (section, rows[section]))]);
+    public string LeftOut => TakeAlongSheets.LeftOut(sheet,
+        [.. sheet.Sections.Where(section => rows[section] < section.Rows.Count).Select(section => (section, rows[section]))]);
 
     /// <summary>How many times as large as the smallest the type is.</summary>
     public double Scale { get; }
 
     // Large type on the page is as good as small type on a smaller page.
-    private double Width => PageWidth / Scale;
+    private double Width => paper.Width() * PointsAMillimetre / Scale;
+
+    private double Height => paper.Height() * PointsAMillimetre / Scale;
 
     private double ColumnWidth => (Width - Gap) / 2;
 
     /// <summary>Lays a sheet out: in the largest type in which nothing is left out, or else in the smallest.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="whole">Whether nothing is left out, on however many pages.</param>
-    public static SheetLayout Of(TakeAlongSheet sheet, bool whole)
+    /// <param name="paper">What it is printed on.</param>
+    public static SheetLayout Of(TakeAlongSheet sheet, bool whole, SheetPaper paper)
     {
-        if (Scales.Select(scale => new SheetLayout(sheet, scale)).FirstOrDefault(layout => layout.Fits) is { } all)
+        if (Scales.Select(scale => new SheetLayout(sheet, paper, scale)).FirstOrDefault(layout => layout.Fits) is { } all)
             return all;
-        var smallest = new SheetLayout(sheet, 1);
-        return whole || smallest.CutToFit() ? smallest : new SheetLayout(sheet, Least).Cut();
+        var smallest = new SheetLayout(sheet, paper, 1);
+        if (whole || smallest.CutToFit(evenly: false))
+            return smallest;
+        var least = new SheetLayout(sheet, paper, Least);
+        if (!least.CutToFit(evenly: false))
+            least.CutToFit(evenly: true);
+        return least;
     }
 
-    private bool Fits => Total() <= PageHeight / Scale;
+    private bool Fits => Total() <= Height;
 
-    private SheetLayout Cut()
-    {
-        CutToFit();
-        return this;
-    }
-
-    /// <summary>Takes rows away, the last of what matters least first, until the sheet fits; false where it never does.</summary>
-    private bool CutToFit()
+    /// <summary>Takes rows away until the sheet fits, the last of what matters least first, down to what each section keeps;
+    /// false where it never does.</summary>
+    /// <param name="evenly">Whether it goes on below that, evenly from the longest.</param>
+    private bool CutToFit(bool evenly)
     {
         while (!Fits)
         {
-            // Down to what each section keeps, and where that is too much, evenly from the longest.
             var mayGo = sheet.Sections.Where(section => section.GoesAs is not null && rows[section] > 1).ToList();
             var next = mayGo.Where(section => rows[section] > section.Keeps).OrderBy(section => section.GoesAs)
-                .ThenByDescending(section => rows[section]).FirstOrDefault() ?? mayGo.MaxBy(section => rows[section]);
+                .ThenByDescending(section => rows[section]).FirstOrDefault()
+                ?? (evenly ? mayGo.MaxBy(section => rows[section]) : null);
             if (next is null)
                 return false;
             rows[next]--;
@@ -111,10 +119,11 @@ internal sealed class SheetLayout
 
     private double Total()
     {
-        var (left, right, below) = Place();
+        var placed = Place();
         double Sum(IEnumerable<PlacedSection> sections, double width) =>
             sections.Sum(section => HeightOf(section.Section, section.Rows, width));
-        return Head() + Math.Max(Sum(left, ColumnWidth), Sum(right, ColumnWidth)) + Sum(below, Width) + Foot();
+        return Head() + Sum(placed.Above, Width) + Math.Max(Sum(placed.Left, ColumnWidth), Sum(placed.Right, ColumnWidth))
+            + Sum(placed.Below, Width) + Foot();
     }
 
     private double Head()
@@ -133,7 +142,7 @@ internal sealed class SheetLayout
         + (LeftOut.Length > 0 ? SheetText.Lines(LeftOut, Width, Size) : 0)));
 
     // The share of the sections between the columns that leaves the taller one lowest; in each column they keep their order.
-    private (IReadOnlyList<PlacedSection>, IReadOnlyList<PlacedSection>, IReadOnlyList<PlacedSection>) Place()
+    private PlacedSections Place()
     {
         var narrow = sheet.Sections.Where(section => !section.IsWide).ToList();
         var heights = narrow.ConvertAll(section => HeightOf(section, rows[section], ColumnWidth));
@@ -145,9 +154,11 @@ internal sealed class SheetLayout
             var inOrder = Enumerable.Range(1, Math.Max(0, narrow.Count - 1)).All(i => IsRight(bits, i) || !IsRight(bits, i - 1));
             return Math.Max(right, heights.Sum() - right) + (inOrder ? 0 : Disorder);
         });
-        return ([.. narrow.Where((_, i) => !IsRight(best, i)).Select(In)],
+        // What is wide and comes before all columns stays above them.
+        var above = sheet.Sections.TakeWhile(section => section.IsWide).ToList();
+        return new([.. above.Select(In)], [.. narrow.Where((_, i) => !IsRight(best, i)).Select(In)],
             [.. narrow.Where((_, i) => IsRight(best, i)).Select(In)],
-            [.. sheet.Sections.Where(section => section.IsWide).Select(In)]);
+            [.. sheet.Sections.Skip(above.Count).Where(section => section.IsWide).Select(In)]);
     }
 
     // Of very many sections, one for each of many days or journeys, the later ones stand left and right in turn.

@@ -20,23 +20,25 @@ public static class SheetPage
     /// <summary>The whole page. The same sheet gives the same text, to the letter.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="whole">Whether nothing is left out: it may then take more than one page.</param>
-    public static string Of(TakeAlongSheet sheet, bool whole = false)
+    /// <param name="paper">What it is printed on.</param>
+    public static string Of(TakeAlongSheet sheet, bool whole = false, SheetPaper paper = SheetPaper.Either)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        var layout = SheetLayout.Of(sheet, whole);
+        var layout = SheetLayout.Of(sheet, whole, paper);
         var html = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
         html.Append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; "
             + "base-uri 'none'; form-action 'none'\">\n<meta name=\"viewport\" content=\"width=device-width, "
             + "initial-scale=1\">\n");
-        html.Append($"<title>{HtmlText.Escape($"{sheet.Title}. {sheet.Subtitle}")}</title>\n<style>\n{Style.Value}</style>\n");
+        html.Append($"<title>{HtmlText.Escape($"{sheet.Title}. {sheet.Subtitle}")}</title>\n<style>\n");
+        html.Append($"{Style.Value}{paper.Style()}</style>\n");
         html.Append(CultureInfo.InvariantCulture,
             $"</head>\n<body style=\"font-size:{SheetLayout.Size * layout.Scale:0.##}pt\">\n<main>\n");
         Head(html, sheet);
-        var (left, right, below) = layout.Placed;
-        html.Append("<div class=\"columns\">\n");
-        foreach (var column in new[] { left, right })
+        var placed = layout.Placed;
+        html.Append($"{string.Concat(placed.Above.Select(Section))}<div class=\"columns\">\n");
+        foreach (var column in new[] { placed.Left, placed.Right })
             html.Append($"<div>\n{string.Concat(column.Select(Section))}</div>\n");
-        html.Append($"</div>\n{string.Concat(below.Select(Section))}");
+        html.Append($"</div>\n{string.Concat(placed.Below.Select(Section))}");
         if (layout.LeftOut is { Length: > 0 } cut)
             html.Append($"<p class=\"cut\">{HtmlText.Prose(cut)}</p>\n");
         return html.Append($"<footer>{HtmlText.Prose(sheet.Foot)}</footer>\n</main>\n</body>\n</html>\n").ToString();

@@ -73,6 +73,9 @@ internal sealed class ScenarioOptions
     /// <summary>Whether JSON is wanted.</summary>
     public bool IsJson(ParseResult parsed) => parsed.GetValue(json);
 
+    /// <summary>Whether JSON is wanted, for what checks the options before anything is read.</summary>
+    public bool IsJson(System.CommandLine.Parsing.SymbolResult parsed) => parsed.GetValue(json);
+
     /// <summary>The scenario with its changes; warnings go to standard error.</summary>
     /// <param name="parsed">The command line.</param>
     /// <param name="today">The day for which the age of batteries is asked where the file names none; null where no age is

@@ -39,6 +39,14 @@ public static class AnswerCautions
         Of(answer, PredictionWords.Short(answer.Simulation.ExpectedError), AgeUnknown(answer, whole: false))
             .Where(caution => caution is not (PowerCautions.Keeping or AgingSentences.Retire));
 
+    /// <summary>The same for whoever puts the rig together: what goes for charging, journeys and the weather is on the sheet of
+    /// the day.</summary>
+    internal static IEnumerable<string> OfBuilding(RigAnswer answer) =>
+    [
+        .. Wiring(answer), .. Standing(answer), PredictionWords.Short(answer.Simulation.ExpectedError),
+        .. PowerCautions.Batteries(answer.Plan).Where(caution => caution != PowerCautions.Keeping), Always,
+    ];
+
     // What three years do to a battery is told where there is room for it.
     private static string? AgeUnknown(RigAnswer answer, bool whole)
     {

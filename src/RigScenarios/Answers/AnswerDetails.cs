@@ -56,7 +56,7 @@ public static class AnswerDetails
         var told = near.Where(limit => limit.IsPassed).Concat(near.DistinctBy(limit => (limit.Element, limit.Kind))).Distinct()
             .OrderBy(near.IndexOf).ToList();
         var folded = question.Limits.Count - near.Count - unrated.Count;
-        var lines = told.Select(limit => Mark(limit) + LimitSentences.Of(limit, times) + ".").Concat(question.Missing);
+        var lines = told.Select(limit => Words(limit, times)).Concat(question.Missing);
         if (near.Count > told.Count)
             lines = lines.Append($"{near.Count - told.Count} more of the same parts hold, with as much left or more.");
         if (unrated.Count > 0)
@@ -65,6 +65,9 @@ public static class AnswerDetails
         return new(question.Kind, AnswerSentences.Title(question.Kind, answer.TheBuild.Stance), told, [.. lines],
             folded == 0 ? null : Fold(question, near, folded));
     }
+
+    /// <summary>A limit as a line of the details.</summary>
+    internal static string Words(Limit limit, AnswerTimes times) => $"{Mark(limit)}{LimitSentences.Of(limit, times)}.";
 
     private static string Fold(AnswerQuestion question, List<Limit> told, int folded)
     {

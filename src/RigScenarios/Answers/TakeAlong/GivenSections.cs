@@ -69,7 +69,8 @@ internal static class GivenSections
 
     private static string Watts(Power? power) => power is { } known ? $"{(double)known.Watts:0.#}" : "not given";
 
-    private static string States(Build build, DayBlock block)
+    /// <summary>What runs in a block, and its takes.</summary>
+    internal static string States(Build build, DayBlock block)
     {
         var groups = build.Devices.Keys.GroupBy(block.StateOf).Where(group => group.Key != PowerState.Off)
             .OrderByDescending(group => group.Key)

@@ -53,17 +53,11 @@ internal static class PlaceSections
     {
         var build = answer.TheBuild;
         var powered = answer.Powered;
-        IEnumerable<(string Name, string From)> fed =
-        [
-            .. powered.Regulators.Select(item => (item.Key, item.Value.FedBy)),
-            .. powered.Splitters.Select(item => (item.Key, item.Value.FedBy)),
-            .. powered.Devices.Select(item => (item.Key, item.Value.FedBy)),
-        ];
         var bare = false;
         var rows = new List<string[]>();
         if (build.Plate is { } plate)
             rows.Add([SheetWords.Thing(build.Battery.Item), "", SheetWords.Thing(plate), "on its contacts", ""]);
-        foreach (var (name, from) in fed)
+        foreach (var (name, from) in Fed(powered))
         {
             powered.Links.TryGetValue(name, out var link);
             bare |= link?.Cable is null;
@@ -87,6 +81,14 @@ internal static class PlaceSections
         };
     }
 
+    /// <summary>Everything that is fed, with what feeds it.</summary>
+    internal static IEnumerable<(string Name, string From)> Fed(PoweredBuild powered) =>
+    [
+        .. powered.Regulators.Select(item => (item.Key, item.Value.FedBy)),
+        .. powered.Splitters.Select(item => (item.Key, item.Value.FedBy)),
+        .. powered.Devices.Select(item => (item.Key, item.Value.FedBy)),
+    ];
+
     private static string Counted(RigAnswer answer, string name) =>
         answer.TheBuild.Devices.TryGetValue(name, out var device) && device.Count > 1
             ? $"{device.Count} × {SheetWords.Thing(name)}" : SheetWords.Thing(name);
@@ -96,7 +98,7 @@ internal static class PlaceSections
         ? (place.AtEnd ? "end of " : "") + SheetWords.Thing(on) : "tripod socket";
 
     /// <summary>How it is turned; nothing where it is not.</summary>
-    private static string Turns(PlaceInUse place)
+    internal static string Turns(PlaceInUse place)
     {
         var turns = new[]
         {

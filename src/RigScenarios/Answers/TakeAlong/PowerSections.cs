@@ -43,21 +43,27 @@ internal static class PowerSections
         SheetForm.Table, [.. answer.Simulation.DownTimes.Where(down => !down.IsPlanned).Select(down => new[]
         {
             SheetWords.Span(times, down.Start, down.End), answer.Simulation.Devices[down.Device].Title,
-            $"{AnswerSentences.Because(answer, down.Reason)}"
-                + (down.Awaits is { } awaits ? $"; {AnswerSentences.Because(new(awaits))}" : ""),
+            Reason(answer, down),
         })])
     {
         Columns = ["When", "Without", "Reason"], GoesAs = 4, Keeps = 2, Things = "times without a device",
     };
 
+    /// <summary>Why a device is down, and what it waits for.</summary>
+    internal static string Reason(RigAnswer answer, DownTime down) => AnswerSentences.Because(answer, down.Reason)
+        + (down.Awaits is { } awaits ? $"; {AnswerSentences.Because(new(awaits))}" : "");
+
+    /// <summary>Each stretch of charging, with its battery's name in the kit.</summary>
+    internal static IEnumerable<(string Battery, BatterySpan Span)> Charges(RigAnswer answer) =>
+        answer.Simulation.Batteries.SelectMany(battery => Charges(battery.Value).Select(span => (battery.Key, span)));
+
     private static SheetSection Charging(RigAnswer answer, AnswerTimes times)
     {
-        var rows = answer.Simulation.Batteries.SelectMany(battery => Charges(battery.Value)
-            .Select(span => (span.Start, Cells: new[]
-            {
-                SheetWords.Thing(battery.Key), SheetWords.Span(times, span.Start, span.End),
-                $"{span.ChargeAtStart.Percent:0} to {SheetWords.Percent(span.ChargeAtEnd)}",
-            }))).OrderBy(row => row.Start.Seconds).Select(row => row.Cells).ToList();
+        var rows = Charges(answer).OrderBy(charge => charge.Span.Start.Seconds).Select(charge => new[]
+        {
+            SheetWords.Thing(charge.Battery), SheetWords.Span(times, charge.Span.Start, charge.Span.End),
+            $"{charge.Span.ChargeAtStart.Percent:0} to {SheetWords.Percent(charge.Span.ChargeAtEnd)}",
+        }).ToList();
         return new("Charging", rows.Count == 0 ? SheetForm.Sentences : SheetForm.Table,
             rows.Count == 0 ? [["No battery is charged."]] : [.. rows])
         {

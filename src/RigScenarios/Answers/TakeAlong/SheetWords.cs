@@ -10,6 +10,21 @@ internal static class SheetWords
     /// <summary>The build's name for people.</summary>
     public static string Build(RigAnswer answer) => answer.TheBuild.Title ?? answer.Build;
 
+    /// <summary>A line for each question; what the headline has told already is not told twice.</summary>
+    public static IReadOnlyList<QuestionLine> Questions(RigAnswer answer)
+    {
+        var headline = AnswerSentences.Headline(answer);
+        return [.. AnswerSentences.Questions(answer).Select(line =>
+            headline.Contains(line.Words.TrimEnd('.'), StringComparison.OrdinalIgnoreCase) ? line with { Words = "As above." }
+            : line)];
+    }
+
+    /// <summary>How much of it nobody gave.</summary>
+    public static string Foot(RigAnswer answer) => answer.Assumed.Count == 0
+        ? "Every figure that this rests on was given."
+        : $"This rests on {answer.Assumed.Count} figures that nobody gave and that are assumed: rigscenarios run tells those "
+            + "that matter most.";
+
     /// <summary>"The crossing: call time 07:00, wrap 17:30, air 1 to 8 °C."</summary>
     public static IReadOnlyList<string> Days(RigAnswer answer)
     {

@@ -29,6 +29,9 @@ public sealed record TakeAlongSheet
 
     /// <summary>Small print at the foot.</summary>
     public required string Foot { get; init; }
+
+    /// <summary>The command that leaves nothing out, for the line that tells what was.</summary>
+    public string WholeBy { get; init; } = "take-along --whole";
 }
 
 /// <summary>Which sheet is wanted.</summary>
@@ -42,4 +45,7 @@ public enum SheetKind
 
     /// <summary>The answers to those blanks.</summary>
     Solution,
+
+    /// <summary>What the rig is made of and how it is put together.</summary>
+    Build,
 }
