@@ -49,9 +49,12 @@ public static class SheetPage
         html.Append($"<h1>{HtmlText.Prose(sheet.Title)}</h1>\n<p class=\"what\">{HtmlText.Prose(sheet.Subtitle)}</p>\n");
         foreach (var day in sheet.Days)
             html.Append($"<p class=\"day\">{HtmlText.Prose(day)}</p>\n");
-        if (sheet.Verdict is not { } verdict)
+        if (sheet.Headline.Length == 0)
             return;
-        html.Append($"<p class=\"verdict\">{VerdictSign.Svg(verdict)}<span>{HtmlText.Prose(sheet.Headline)}</span></p>\n");
+        var sign = sheet.Verdict is { } verdict ? VerdictSign.Svg(verdict) : "";
+        html.Append($"<p class=\"verdict\">{sign}<span>{HtmlText.Prose(sheet.Headline)}</span></p>\n");
+        if (sheet.Questions.Count == 0)
+            return;
         html.Append("<table class=\"questions\"><tbody>\n");
         foreach (var line in sheet.Questions)
             html.Append($"<tr><th scope=\"row\">{HtmlText.Prose(line.Title)}</th><td>{HtmlText.Escape(line.Verdict.InWords())}"

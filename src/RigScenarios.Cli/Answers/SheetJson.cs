@@ -9,16 +9,22 @@ namespace RigScenarios.Cli.Answers;
 /// numbers. The shape is documented in docs/json.md; fields are added, never changed.</summary>
 internal static class SheetJson
 {
-    /// <summary>The sheet of an answer.</summary>
-    public static string Text(RigAnswer answer, SheetKind kind, TakeAlongSheet sheet, SheetTable table) => JsonText.Of(new
+    /// <summary>The sheet.</summary>
+    /// <param name="kind">Which sheet.</param>
+    /// <param name="build">The build's short name; null for the whole kit.</param>
+    /// <param name="answer">The answer that it is made of; null where nothing was run.</param>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="table">Its table.</param>
+    public static string Text(SheetKind kind, string? build, RigAnswer? answer, TakeAlongSheet sheet, SheetTable table) =>
+        JsonText.Of(new
     {
         format = "rigscenarios sheet 1",
         title = sheet.Title,
         kind = kind.ToString().ToLowerInvariant(),
-        build = answer.Build,
-        days = answer.Days,
-        verdict = answer.Verdict.InWords(),
-        answer = AnswerSentences.Headline(answer),
+        build,
+        days = answer?.Days,
+        verdict = answer?.Verdict.InWords(),
+        answer = sheet.Headline,
         sections = Sections(sheet),
         rows = Rows(table),
     });

@@ -130,6 +130,10 @@ internal sealed class ScenarioOptions
     public IReadOnlyList<string> Builds(ParseResult parsed, Scenario scenario) =>
         parsed.GetValue(build) is { } name ? [Named(scenario.Builds, name, "build", "--build")] : [.. scenario.Builds.Keys];
 
+    /// <summary>The build that was named; null where none was.</summary>
+    public string? NamedBuild(ParseResult parsed, Scenario scenario) =>
+        parsed.GetValue(build) is null ? null : Builds(parsed, scenario)[0];
+
     /// <summary>The days that are asked about: all, or those that were named, in their order.</summary>
     public IReadOnlyList<string> Days(ParseResult parsed, Scenario scenario) =>
         parsed.GetRequiredValue(days) is { Length: > 0 } names

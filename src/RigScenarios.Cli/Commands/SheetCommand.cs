@@ -16,29 +16,37 @@ internal static class SheetCommand
 
     private static readonly string[] Endings = [".html", ".htm", Table];
 
+    private static readonly Dictionary<string, SheetKind> Kinds = new(StringComparer.Ordinal)
+    {
+        ["build"] = SheetKind.Build, ["shopping"] = SheetKind.Shopping, ["day"] = SheetKind.Day,
+    };
+
+    private static readonly Dictionary<string, SheetPaper> Papers = new(StringComparer.Ordinal)
+    {
+        ["a4"] = SheetPaper.A4, ["letter"] = SheetPaper.Letter,
+    };
+
     /// <param name="clock">Gives today's date, for a journey without one.</param>
     public static Command Create(TimeProvider clock)
     {
         var options = new ScenarioOptions();
-        var kind = new Option<SheetKind>("--kind")
+        var kind = new Option<string?>("--kind")
         {
-            Description = "Which: build (parts, places, cables, checks) or day (as take-along writes it).",
-            HelpName = "build|day",
-            Required = true,
+            Description = "Which: build (parts, places, cables, checks), shopping (what to buy and to rent, and what it comes "
+                + "to) or day (as take-along writes it).",
+            HelpName = "build|shopping|day",
         };
-        kind.AcceptOnlyFromAmong("build", "day");
         var output = new Option<string?>("--out")
         {
             Description = "What to write: a page to print (.html), or a table (.csv).", HelpName = "PAGE|CSV",
         };
-        var paper = new Option<SheetPaper>("--paper")
+        var paper = new Option<string?>("--paper")
         {
             Description = "Use all of this paper: a4 or letter. If left out, the page fits on both.", HelpName = "a4|letter",
         };
-        paper.AcceptOnlyFromAmong("a4", "letter");
         var whole = new Option<bool>("--whole") { Description = "Leave nothing out: on as many pages as it takes." };
-        var command = new Command("sheet", "One printed page, or a table: the build sheet for whoever puts the rig together, or "
-            + "the sheet of the day.");
+        var command = new Command("sheet", "One printed page, or a table: the build sheet for whoever puts the rig together, "
+            + "the list for shop and rental house, or the sheet of the day.");
         options.AddAnswerTo(command);
         command.Add(kind);
         command.Add(output);
@@ -47,37 +55,48 @@ internal static class SheetCommand
         command.Validators.Add(parsed =>
         {
             if (parsed.GetValue(output) is null && !options.IsJson(parsed))
-                parsed.AddError("Nothing is asked for: --out PAGE for a page or a table, such as \"--out build.html\", or --json.");
+                parsed.AddError("Nothing is asked for: --out PAGE for a page or a table, such as \"--out build.html\", or "
+                    + "--json.");
             if (IsTable(parsed.GetValue(output)) && (parsed.GetResult(paper) is not null || parsed.GetValue(whole)))
                 parsed.AddError("--paper and --whole are for a page; a table has everything and no pages.");
         });
         command.SetAction((parsed, cancellation) => Guard.RunAsync(() =>
         {
+            var which = Kinds[Named("--kind", parsed.GetValue(kind), Kinds.Keys, "build")];
+            var printed = parsed.GetResult(paper) is null ? SheetPaper.Either
+                : Papers[Named("--paper", parsed.GetValue(paper), Papers.Keys, "a4")];
             var scenario = options.Read(parsed, Today.Of(clock));
-            var (file, which) = (parsed.GetValue(output), parsed.GetValue(kind));
+            var file = parsed.GetValue(output);
             if (file is not null)
                 Check(file, which, options.Inputs(parsed, scenario));
-            var builds = options.Builds(parsed, scenario);
-            var answer = options.FirstAnswer(parsed, scenario, Today.Of(clock), cancellation);
-            var (sheet, table) = (TakeAlongSheets.Of(answer, which), TakeAlongSheets.Table(answer, which));
+            var build = which == SheetKind.Shopping ? options.NamedBuild(parsed, scenario)
+                : options.Builds(parsed, scenario)[0];
+            var answer = which == SheetKind.Shopping ? null
+                : options.FirstAnswer(parsed, scenario, Today.Of(clock), cancellation);
+            var (sheet, table) = answer is not null ? (TakeAlongSheets.Of(answer, which), TakeAlongSheets.Table(answer, which))
+                : TakeAlongSheets.Shopping(scenario, build, Terms(scenario, options.Days(parsed, scenario).Count));
             if (file is not null)
                 TextFile.Write(file, IsTable(file) ? table.ToCsv()
-                    : SheetPage.Of(sheet, parsed.GetValue(whole), parsed.GetValue(paper)));
+                    : SheetPage.Of(sheet, parsed.GetValue(whole), printed));
             if (options.IsJson(parsed))
-                Console.Out.WriteLine(SheetJson.Text(answer, which, sheet, table));
+                Console.Out.WriteLine(SheetJson.Text(which, build, answer, sheet, table));
             else
-                Tell(file!, builds, answer);
+                Tell(file!, options.Builds(parsed, scenario), sheet, answer);
             return Task.FromResult(ExitCodes.Done);
         }));
         return command;
     }
 
-    private static void Tell(string file, IReadOnlyList<string> builds, RigAnswer answer)
+    // Days that are named are those for which things are rented; all days of the file are so anyway, unless it says otherwise.
+    private static CostTerms? Terms(Scenario scenario, int days) => days == scenario.Days.Count ? scenario.Costs
+        : (scenario.Costs ?? new()) with { RentedDays = days };
+
+    private static void Tell(string file, IReadOnlyList<string> builds, TakeAlongSheet sheet, RigAnswer? answer)
     {
-        if (builds.Count > 1)
+        if (answer is not null && builds.Count > 1)
             Paragraph.Write(AnswerText.Console(), $"Taken: the build \"{builds[0]}\". Others: --build "
                 + $"{string.Join(", ", builds.Skip(1))}.");
-        Paragraph.Write(AnswerText.Console(), AnswerSentences.Headline(answer), bold: true);
+        Paragraph.Write(AnswerText.Console(), sheet.Headline, bold: true);
         Console.Out.WriteLine($"{(IsTable(file) ? "Table" : "Page")}: {ShownText.Of(file)}");
     }
 
@@ -92,4 +111,9 @@ internal static class SheetCommand
                 $"Found \"{file}\". From its ending it can't be told whether a page or a table is wanted.",
                 $"a page (.html) or a table (.csv), such as \"{example}\"")]);
     }
+
+    private static string Named(string option, string? word, IEnumerable<string> accepted, string example) =>
+        word is not null && accepted.Contains(word) ? word : throw new ScenarioProblemsException([new Diagnostic(Severity.Error,
+            "", TextPlace.None, option, word is null ? "Which one is not said." : $"Found \"{word}\".",
+            $"{string.Join(", ", accepted)}; such as \"{option} {example}\"", NearestName.To(word ?? "", accepted))]);
 }

@@ -12,6 +12,7 @@ internal static class SheetReply
     private static readonly Dictionary<string, SheetKind> Kinds = new(StringComparer.Ordinal)
     {
         ["day"] = SheetKind.Day, ["blanks"] = SheetKind.Exercise, ["solution"] = SheetKind.Solution,
+        ["build"] = SheetKind.Build, ["shopping"] = SheetKind.Shopping,
     };
 
     /// <summary>Which sheet a word means.</summary>

@@ -35,6 +35,31 @@ public sealed partial class TakeAlongTests(Chromium chromium)
         await page.CloseAsync();
     }
 
+    [Theory]
+    [InlineData("night-dolly", "thin-lead")]
+    [InlineData("winter-harbour", "tripod")]
+    [InlineData("teaching-kit", "full-rig")]
+    public async Task A_sheet_for_one_paper_is_one_page_of_it(string demo, string build)
+    {
+        var answer = RigAnswer.Of(ScenarioFile.Read(Path.Combine(Checkout.Data, "scenarios", $"{demo}.yaml")), build, [],
+            AnswerOptions.EndOnly, null, TestContext.Current.CancellationToken);
+        var page = await chromium.Browser.NewPageAsync();
+        foreach (var kind in (SheetKind[])[SheetKind.Build, SheetKind.Shopping, SheetKind.Day])
+        {
+            // Nothing else says which paper it is: the page itself does, with its size in points (ISO 216; 8.5 in by 11 in).
+            foreach (var (paper, size) in new[] { (SheetPaper.A4, "595 842"), (SheetPaper.Letter, "612 792") })
+            {
+                await page.SetContentAsync(SheetPage.Of(TakeAlongSheets.Of(answer, kind), paper: paper));
+                var printed = System.Text.Encoding.Latin1.GetString(await page.PdfAsync(new() { PreferCSSPageSize = true }));
+                Assert.Equal((kind, paper, 1), (kind, paper, OfAPage().Count(printed)));
+                Assert.Equal(size, string.Join(' ', Box().Match(printed).Groups["size"].Value.Split(' ')
+                    .Select(side => $"{double.Parse(side, System.Globalization.CultureInfo.InvariantCulture):0}")));
+                Assert.Equal("", await page.EvaluateAsync<string>(CutOff));
+            }
+        }
+        await page.CloseAsync();
+    }
+
     [Fact]
     public async Task A_second_page_would_be_seen()
     {
@@ -89,6 +114,9 @@ public sealed partial class TakeAlongTests(Chromium chromium)
         () => [...document.querySelectorAll("td, th, li, p")].filter(box => box.scrollWidth > box.clientWidth + 1)
           .map(box => box.textContent).join("; ")
         """;
+
+    [GeneratedRegex(@"/MediaBox \[0 0 (?<size>[\d.]+ [\d.]+)\]", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Box();
 
     [GeneratedRegex(@"/Type /Page\b(?!s)", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex OfAPage();

@@ -1,4 +1,3 @@
-using System.Net;
 using System.Text.RegularExpressions;
 using RigScenarios.Answers;
 using RigScenarios.Answers.TakeAlong;
@@ -20,7 +19,7 @@ public sealed partial class TakeAlongCommandTests
     public void The_sheet_of_the_day_says_what_the_answer_says(string demo)
     {
         var answer = Answer(demo);
-        var text = TextOf(SheetPage.Of(TakeAlongSheets.Of(answer, SheetKind.Day)));
+        var text = SheetTextOf.Page(SheetPage.Of(TakeAlongSheets.Of(answer, SheetKind.Day)));
         Assert.Contains(AnswerSentences.Headline(answer), text, StringComparison.Ordinal);
         // No caution is ever left out for room, but for how far off times may be and what age does, which are told in short, and
         // what is for the days between jobs.
@@ -35,8 +34,8 @@ public sealed partial class TakeAlongCommandTests
     public void The_exercise_tells_no_answer_and_the_solution_each(string demo)
     {
         var answer = Answer(demo);
-        var blank = TextOf(SheetPage.Of(TakeAlongSheets.Of(answer, SheetKind.Exercise), whole: true));
-        var solved = TextOf(SheetPage.Of(TakeAlongSheets.Of(answer, SheetKind.Solution)));
+        var blank = SheetTextOf.Page(SheetPage.Of(TakeAlongSheets.Of(answer, SheetKind.Exercise), whole: true));
+        var solved = SheetTextOf.Page(SheetPage.Of(TakeAlongSheets.Of(answer, SheetKind.Solution)));
         var estimates = Estimates.Of(answer);
         var given = string.Join('\n', TakeAlongSheets.Of(answer, SheetKind.Exercise).Days);
         Each.Of(estimates, item =>
@@ -60,7 +59,7 @@ public sealed partial class TakeAlongCommandTests
     public void What_is_left_out_is_told_and_stands_on_the_whole_sheet()
     {
         var sheet = TakeAlongSheets.Of(Answer("island-crossing"), SheetKind.Day);
-        var (one, whole) = (TextOf(SheetPage.Of(sheet)), TextOf(SheetPage.Of(sheet, whole: true)));
+        var (one, whole) = (SheetTextOf.Page(SheetPage.Of(sheet)), SheetTextOf.Page(SheetPage.Of(sheet, whole: true)));
         Assert.Matches(@"Left out for want of room: \d+ of \d+ ", one);
         Assert.DoesNotContain("Left out", whole, StringComparison.Ordinal);
         Each.Of(sheet.Sections.SelectMany(section => section.Rows).SelectMany(row => row).Where(cell => cell.Length > 0), cell =>
@@ -116,24 +115,6 @@ public sealed partial class TakeAlongCommandTests
         });
     }
 
-    // The page's words, a line for each element that begins one.
-    private static string TextOf(string html)
-    {
-        var body = html[html.IndexOf("<main>", StringComparison.Ordinal)..].ReplaceLineEndings("");
-        var lines = WebUtility.HtmlDecode(Tag().Replace(Cell().Replace(LineBegins().Replace(body, "\n"), " | "), ""))
-            .Replace('\u00a0', ' ').Split('\n').Select(line => line.Trim(' ', '|')).Where(line => line.Length > 0);
-        return string.Join('\n', lines) + "\n";
-    }
-
     [GeneratedRegex(@"\d+ (Wh|N·m|m/s)|\d{2}:\d{2}|\d+\.\d+°", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Figure();
-
-    [GeneratedRegex("<(h1|h2|p|tr|li|footer)\\b[^>]*>", RegexOptions.ExplicitCapture, 1000)]
-    private static partial Regex LineBegins();
-
-    [GeneratedRegex("</t[dh]><t[dh][^>]*>", RegexOptions.None, 1000)]
-    private static partial Regex Cell();
-
-    [GeneratedRegex("<[^>]*>", RegexOptions.None, 1000)]
-    private static partial Regex Tag();
 }

@@ -7,6 +7,8 @@ import { ask } from "./program.js";
 
 const SHEETS = [
   ["day", "For the day", "Swaps and charging with their times, places, setting, cables, who flies what, checks, cautions."],
+  ["build", "For building", "Every part in order with its place, also from the ends of the rods, cables, checks, cautions."],
+  ["shopping", "For shopping", "What to buy and to rent, what it comes to, and what has no price."],
   ["blanks", "For a class: with blanks", "What is given, and room for one's own estimate. No answer stands on it."],
   ["solution", "For a class: the solution", "What the answer says of each of those questions."],
 ];

@@ -18,7 +18,7 @@ public sealed record TakeAlongSheet
     /// <summary>The verdict; null where the sheet is not to tell it.</summary>
     public Verdict? Verdict { get; init; }
 
-    /// <summary>The verdict in a sentence; empty where the sheet is not to tell it.</summary>
+    /// <summary>The verdict in a sentence, or what the shopping comes to; empty where the sheet is not to tell it.</summary>
     public string Headline { get; init; } = "";
 
     /// <summary>A line for each question; none where the sheet is not to tell it.</summary>
@@ -48,4 +48,7 @@ public enum SheetKind
 
     /// <summary>What the rig is made of and how it is put together.</summary>
     Build,
+
+    /// <summary>What is bought and rented for it, and what it comes to.</summary>
+    Shopping,
 }

@@ -1,3 +1,6 @@
+using RigScenarios.Costs;
+using RigScenarios.Scenarios;
+
 namespace RigScenarios.Answers.TakeAlong;
 
 /// <summary>The sheets that are made of an answer. Nothing is computed here: each figure is read from the answer.</summary>
@@ -14,14 +17,28 @@ public static class TakeAlongSheets
             SheetKind.Exercise => ExerciseSheet.Blank(answer),
             SheetKind.Solution => ExerciseSheet.Solved(answer),
             SheetKind.Build => BuildSheet.Of(answer),
+            SheetKind.Shopping => Shopping(answer.Scenario, answer.Build).Sheet,
             _ => DaySheet.Of(answer),
         };
     }
 
+    /// <summary>What is bought and rented, as a sheet and as a table. Nothing is run for it, so that a scenario without days has
+    /// one too.</summary>
+    /// <param name="scenario">A scenario that was read or checked.</param>
+    /// <param name="build">The build whose things are asked about; null for the whole kit.</param>
+    /// <param name="terms">The terms of money; null for those of the scenario.</param>
+    /// <exception cref="ScenarioProblemsException">There is no such build, or prices are in several currencies.</exception>
+    public static (TakeAlongSheet Sheet, SheetTable Table) Shopping(Scenario scenario, string? build, CostTerms? terms = null)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        var cost = build is null ? KitCost.OfAll(scenario, terms) : KitCost.Of(scenario, build, terms);
+        return (ShoppingSheet.Of(scenario, build, cost), ShoppingTable.Of(cost));
+    }
+
     /// <summary>The sheet of a kind as a table for spreadsheets: of the build a row for each part, of the day a row for whatever
-    /// happens.</summary>
+    /// happens, of the shopping a row for each thing.</summary>
     /// <param name="answer">The answer.</param>
-    /// <param name="kind">Which: the build's or the day's.</param>
+    /// <param name="kind">Which: that of build, shopping or day.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no table of that kind.</exception>
     public static SheetTable Table(RigAnswer answer, SheetKind kind)
     {
@@ -29,8 +46,9 @@ public static class TakeAlongSheets
         return kind switch
         {
             SheetKind.Build => BuildTable.Of(answer),
+            SheetKind.Shopping => Shopping(answer.Scenario, answer.Build).Table,
             SheetKind.Day => DayTable.Of(answer),
-            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Accepted: Build, Day."),
+            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Accepted: Build, Shopping, Day."),
         };
     }
 
