@@ -1,5 +1,4 @@
 using RigScenarios.Files.Formats;
-using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 using UnitsNet;
 

@@ -22,13 +22,14 @@ public sealed record FrontOptions
     /// <summary>The clock of the time limit.</summary>
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 
-    internal void Check()
+    internal static void Check(FrontOptions options)
     {
-        if (TimeLimit is { } limit && !(limit.Seconds > 0))
-            throw new ArgumentException($"The time limit is {limit.Seconds} s; accepted: more than zero, for example 60 s.");
-        if (MostEquals < 1)
-            throw new ArgumentException($"{nameof(MostEquals)} is {MostEquals}; accepted: 1 or more.");
-        if (AtOnce is < 1 or > 8)
-            throw new ArgumentException($"{nameof(AtOnce)} is {AtOnce}; accepted: 1 to 8.");
+        if (options.TimeLimit is { } limit && !(limit.Seconds > 0))
+            throw new ArgumentException($"The time limit is {limit.Seconds} s; accepted: more than zero, for example 60 s.",
+                nameof(options));
+        if (options.MostEquals < 1)
+            throw new ArgumentException($"{nameof(MostEquals)} is {options.MostEquals}; accepted: 1 or more.", nameof(options));
+        if (options.AtOnce is < 1 or > 8)
+            throw new ArgumentException($"{nameof(AtOnce)} is {options.AtOnce}; accepted: 1 to 8.", nameof(options));
     }
 }

@@ -28,7 +28,7 @@ public static class FrontSearch
     {
         ArgumentNullException.ThrowIfNull(model);
         options ??= new FrontOptions();
-        options.Check();
+        FrontOptions.Check(options);
         cancellation.ThrowIfCancellationRequested();
         var remembered = model as RememberedChoices ?? new RememberedChoices(model);
         var before = remembered.Evaluated;

@@ -92,12 +92,12 @@ internal sealed class ScaledSum
     // Zeros at the end are no digits: 2.500 has one.
     private static int DigitsOf(decimal figure)
     {
-        var digits = 0;
-        for (var rest = figure; rest != decimal.Truncate(rest) && digits < 28; rest *= 10)
+        var count = 0;
+        for (var behind = figure; behind != decimal.Truncate(behind) && count < 28; behind *= 10)
         {
-            digits++;
-            rest -= decimal.Truncate(rest);
+            count++;
+            behind -= decimal.Truncate(behind);
         }
-        return digits;
+        return count;
     }
 }

@@ -15,7 +15,7 @@ internal sealed class DifferenceSplits(RigAnswer from, RigAnswer to, Action prog
     private const double Nothing = 1e-6;
 
     private readonly IReadOnlyList<ChangedGroup> groups = RigChanges.Between(from, to);
-    private IReadOnlyList<RigAnswer?>? mixes;
+    private RigAnswer?[]? mixes;
 
     /// <summary>How many runs a split by the order-free mean takes.</summary>
     public int Runs => groups.Count < 2 ? 0 : (1 << groups.Count) - 2;
@@ -53,7 +53,7 @@ internal sealed class DifferenceSplits(RigAnswer from, RigAnswer to, Action prog
 
     private static DifferenceSplit None(string why) => new(SplitWay.None, []) { Missing = why };
 
-    private IReadOnlyList<RigAnswer?> Run()
+    private RigAnswer?[] Run()
     {
         var answers = new RigAnswer?[1 << groups.Count];
         Parallel.For(1, answers.Length - 1, EveryCore.Until(cancellation), set =>

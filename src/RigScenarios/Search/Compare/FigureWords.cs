@@ -49,7 +49,7 @@ public static class FigureWords
 
     /// <summary>A difference with its sign: "+310 g", "-1 h 20 min"; "0 g" where there is none.</summary>
     /// <param name="amount">The difference.</param>
-    public static string Signed(FigureAmount amount)
+    public static string WithSign(FigureAmount amount)
     {
         ArgumentNullException.ThrowIfNull(amount);
         return Text(amount, "+");
@@ -64,13 +64,13 @@ public static class FigureWords
         {
             Standing.NotKnown => "not known",
             Standing.NoneToTell => "no difference to tell",
-            _ when difference.IsAtLeast => $"{Signed(difference.Amount!)} or more",
-            _ => Signed(difference.Amount!),
+            _ when difference.IsAtLeast => $"{WithSign(difference.Amount!)} or more",
+            _ => WithSign(difference.Amount!),
         };
     }
 
     /// <summary>Whether a part of a difference is nothing as it would be written.</summary>
-    internal static bool IsNothing(FigureAmount amount) => !Signed(amount).Any(letter => letter is >= '1' and <= '9');
+    internal static bool IsNothing(FigureAmount amount) => !WithSign(amount).Any(letter => letter is >= '1' and <= '9');
 
     /// <summary>How far off a difference may be, without a sign.</summary>
     /// <param name="within">The error.</param>

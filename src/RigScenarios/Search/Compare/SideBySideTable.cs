@@ -23,7 +23,7 @@ public static class SideBySideTable
         foreach (var row in side.Verdicts)
         {
             Line(text, [row.Kind is { } kind ? $"verdict_{AnswerShape.Word(kind)}" : "verdict", "",
-                .. row.Verdicts.Select(verdict => verdict?.InWords() ?? ""), .. others.SelectMany(_ => new[] { "", "", "" }),
+                .. row.Verdicts.Select(verdict => verdict?.InWords() ?? ""), .. Enumerable.Repeat("", 3 * others.Count),
                 Best(side, row.Best)]);
         }
         foreach (var row in side.Figures)

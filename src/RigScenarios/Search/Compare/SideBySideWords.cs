@@ -90,11 +90,11 @@ public static class SideBySideWords
         var split = difference.Split!;
         var lead = $"{Upper(FigureWords.Name(kind))} {FigureWords.Of(difference)}";
         var seen = split.Shares.Where(share => !FigureWords.IsNothing(share.Amount)).ToList();
-        var told = seen.Take(MostShares).Select(share => $"{share.Name} {FigureWords.Signed(share.Amount)}").ToList();
+        var told = seen.Take(MostShares).Select(share => $"{share.Name} {FigureWords.WithSign(share.Amount)}").ToList();
         if (seen.Count > MostShares)
             told.Add($"{seen.Count - MostShares} more with less each");
         if (split.Together is { } together)
-            told.Add($"and from these together {FigureWords.Signed(together)}");
+            told.Add($"and from these together {FigureWords.WithSign(together)}");
         var list = string.Join(", ", told);
         return split.Way switch
         {

@@ -1,5 +1,3 @@
-using RigScenarios.Builds;
-using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 
 namespace RigScenarios.Search.Rigs;

@@ -201,6 +201,6 @@ public sealed class RigEvaluation
     private static Mass? MassOf(RigAnswer answer) =>
         answer.Balance is { Rig.WithoutMass.Count: 0 } balance ? balance.Mass.Mass : null;
 
-    private HashSet<int> Numbers(IReadOnlySet<string> things) =>
+    private HashSet<int> Numbers(HashSet<string> things) =>
         [.. Enumerable.Range(0, question.Places.Count).Where(place => things.Contains(question.Places[place].Replaces))];
 }
