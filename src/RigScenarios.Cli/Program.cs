@@ -35,6 +35,7 @@ namespace RigScenarios.Cli
                 FitCommand.Create(clock ?? TimeProvider.System),
                 TakeAlongCommand.Create(clock ?? TimeProvider.System),
                 SheetCommand.Create(clock ?? TimeProvider.System),
+                ExerciseCommand.Create(clock ?? TimeProvider.System),
                 NotebookCommand.Create(),
                 NewCommand.Create(),
                 OpenCommand.Create(clock ?? TimeProvider.System),

@@ -66,6 +66,9 @@ internal sealed class ScenarioOptions
     /// <summary>The file as it was named, ready to be typed again.</summary>
     public string File(ParseResult parsed) => ShellWord.Of(parsed.GetRequiredValue(file));
 
+    /// <summary>The file as it was named.</summary>
+    public string Named(ParseResult parsed) => parsed.GetRequiredValue(file);
+
     /// <summary>The files that a scenario was read from: itself and its parts files.</summary>
     public IReadOnlyList<string> Inputs(ParseResult parsed, Scenario scenario) =>
         ScenarioFile.Inputs(scenario, parsed.GetRequiredValue(file));
@@ -119,7 +122,8 @@ internal sealed class ScenarioOptions
         RigAnswer.Of(scenario, Builds(parsed, scenario)[0], Days(parsed, scenario), Asked(parsed, today),
             cancellation: cancellation);
 
-    private AnswerOptions Asked(ParseResult parsed, DateOnly today) => AnswerOptions.EndOnly with
+    /// <summary>What answers are asked with.</summary>
+    public AnswerOptions Asked(ParseResult parsed, DateOnly today) => AnswerOptions.EndOnly with
     {
         Today = today,
         Wish = OptionValue.Read(parsed.GetValue(reserve),
@@ -140,7 +144,7 @@ internal sealed class ScenarioOptions
         ? [.. names.Select(name => Named(scenario.Days, name, "day", "--days"))] : [.. scenario.Days.Keys];
 
     /// <summary>Splits <c>PATH=VALUE</c> texts.</summary>
-    internal static IReadOnlyList<(string Path, string Text)> Changes(IEnumerable<string> texts)
+    internal static IReadOnlyList<(string Path, string Text)> Changes(IEnumerable<string> texts, string option = "--set")
     {
         var changes = new List<(string, string)>();
         var problems = new List<Diagnostic>();
@@ -150,7 +154,7 @@ internal sealed class ScenarioOptions
             if (equals > 0)
                 changes.Add((text[..equals].Trim(), text[(equals + 1)..].Trim()));
             else
-                problems.Add(new Diagnostic(Severity.Error, "", TextPlace.None, "--set",
+                problems.Add(new Diagnostic(Severity.Error, "", TextPlace.None, option,
                     $"Found \"{(text.Length <= 200 ? text : text[..197] + "...")}\".",
                     "PATH=VALUE, such as \"days.day-one.ambient=-10 °C\""));
         }
