@@ -57,7 +57,8 @@ internal static class ExerciseCommand
             files.Check(parsed, options.Inputs(parsed, scenario));
             var builds = options.Builds(parsed, scenario);
             var exercise = LongWork.Run("Drawing an exercise", progress => Exercise.Draw(scenario, builds[0],
-                options.Days(parsed, scenario), parsed.GetValue(seed) ?? 1, parsed.GetValue(causes) ?? Exercise.MostCauses, options.Asked(parsed, today),
+                options.Days(parsed, scenario), parsed.GetValue(seed) ?? 1,
+                parsed.GetValue(causes) ?? Exercise.MostCauses, options.Asked(parsed, today),
                 progress, cancellation));
             var check = files.Checked(parsed, exercise, cancellation);
             var written = files.Write(parsed, exercise, options.Named(parsed));
@@ -70,8 +71,8 @@ internal static class ExerciseCommand
         return command;
     }
 
-    private static void Tell(Exercise exercise, ExerciseCheck? check, int? hint, IReadOnlyList<(string What, string File)> written,
-        IReadOnlyList<string> others)
+    private static void Tell(Exercise exercise, ExerciseCheck? check, int? hint,
+        IReadOnlyList<(string What, string File)> written, IReadOnlyList<string> others)
     {
         var console = AnswerText.Console();
         if (others.Count > 0)

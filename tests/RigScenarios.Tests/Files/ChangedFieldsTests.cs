@@ -27,7 +27,9 @@ public sealed class ChangedFieldsTests
     public void What_a_path_sets_is_what_the_difference_tells()
     {
         var before = ScenarioFile.Read(Repository.Data("scenarios", "winter-harbour.yaml"));
-        Each.Of(ScenarioPath.NumericFields(before).Where(field => field.Path.EndsWith(".charge", StringComparison.Ordinal)), field =>
+        var charges = ScenarioPath.NumericFields(before)
+            .Where(field => field.Path.EndsWith(".charge", StringComparison.Ordinal));
+        Each.Of(charges, field =>
         {
             var after = ScenarioPath.Set(before, field.Path, "55 %");
             Assert.Equal([new(field.Path, field.Text, "55 %")], ChangedFields.Between(before, after));

@@ -1,6 +1,5 @@
 using RigScenarios.Builds;
 using RigScenarios.Numerics;
-using RigScenarios.Parts;
 using UnitsNet;
 
 namespace RigScenarios.Answers.Exercises;
@@ -8,6 +7,15 @@ namespace RigScenarios.Answers.Exercises;
 /// <summary>What makes a rig nod, tip or hang on too little: places, settings of the head, how the tripod stands.</summary>
 internal static class BalanceCauses
 {
+    // Degrees, the mildest first: steps that a ruler shows.
+    private static readonly int[] PlateWaysMillimetres = [12, 18, 26, 36, 48];
+
+    private static readonly double[] SharesOfTheWay = [0.35, 0.55, 0.75, 0.95];
+
+    private static readonly double[] HeightFactors = [1.1, 1.2, 1.3, 1.4];
+
+    private static readonly double[] SpreadFactors = [0.9, 0.8, 0.7, 0.6];
+
     private const string LookAtHead = "Look at the question of balance: does the rig stay where you let go?";
 
     private const string LookAtLegs = "Look at the question of tripod and joints: in which gust does it tip over?";
@@ -29,14 +37,15 @@ internal static class BalanceCauses
         var was = PlaceText.Way(set.CameraPlate)!;
         yield return new("setting of the head", QuestionKind.Balance,
         [
-            .. new[] { 12, 18, 26, 36, 48 }.Select(way => set.CameraPlate + Length.FromMillimeters((forward ? 1 : -1) * (way + off)))
+            .. PlateWaysMillimetres
+                .Select(way => set.CameraPlate + Length.FromMillimeters((forward ? 1 : -1) * (way + off)))
                 .Select(at => Length.FromMillimeters(Math.Round(at.Millimeters)))
                 .Where(at => at >= head.CameraPlateTravel.Least && at <= head.CameraPlateTravel.Greatest)
                 .Select(at => new PlantedCause
                 {
                     Slot = "setting of the head",
-                    Words = $"The camera plate is set at {at.Millimeters:0} mm on the head; {set.CameraPlate.Millimeters:0} mm is "
-                        + "where the centre of gravity stands over the axis.",
+                    Words = $"The camera plate is set at {at.Millimeters:0} mm on the head; {set.CameraPlate.Millimeters:0} mm "
+                        + "is where the centre of gravity stands over the axis.",
                     Settings = [new(path, PlaceText.Way(at)!)],
                     Repair = new($"Set the camera plate to {set.CameraPlate.Millimeters:0} mm", [new(path, was)],
                         ChangeEffort.Nothing, "setting of the head"),
@@ -82,7 +91,7 @@ internal static class BalanceCauses
             var (thing, was) = (LimitSentences.Element(part.Name), place.Forward ?? Length.Zero);
             yield return new(slot, QuestionKind.Balance,
             [
-                .. new[] { 0.35, 0.55, 0.75, 0.95 }
+                .. SharesOfTheWay
                     .Select(share => Length.FromMillimeters(Math.Round((all * share).Millimeters) + (back ? off : -off)))
                     .Where(way => Math.Abs(way.Millimeters) >= 10)
                     .Select(way => new PlantedCause
@@ -127,7 +136,7 @@ internal static class BalanceCauses
         // One of the two: both would be the same lever twice.
         if (draws.Below(2) == 0)
         {
-            var tall = new[] { 1.1, 1.2, 1.3, 1.4 }.Select(factor => Round(height * factor, off));
+            var tall = HeightFactors.Select(factor => Round(height * factor, off));
             yield return Way("height of the tripod", $"{path}.height", height, tall, to =>
                 $"The tripod is drawn out so that the head sits at {to.Meters:0.00} m; {height.Meters:0.00} m was planned.",
                 $"Lower the tripod so that the head sits at {height.Meters:0.00} m",
@@ -135,7 +144,7 @@ internal static class BalanceCauses
         }
         else
         {
-            var narrow = new[] { 0.9, 0.8, 0.7, 0.6 }.Select(factor => Round(radius * factor, -off));
+            var narrow = SpreadFactors.Select(factor => Round(radius * factor, -off));
             yield return Way("spread of the legs", $"{path}.foot-radius", radius, narrow, to =>
                 $"The legs are not spread: each foot stands {to.Millimeters:0} mm from the middle; {radius.Millimeters:0} mm "
                     + "was planned.", $"Spread the legs to {radius.Millimeters:0} mm",

@@ -90,8 +90,9 @@ internal sealed class ExerciseDraw(RigAnswer sound, int seed, int causes, IProgr
             return null;
         var exercise = new Exercise
         {
-            Seed = seed, Sound = sound, Rig = rig, Repaired = repaired, Causes = planted, Alone = [.. set.Select(one => one.Alone)],
-            Without = without, KeyCost = price.Sum, Budget = price.Sum is { } sum ? sum with { Amount = Rounded(sum.Amount) } : null,
+            Seed = seed, Sound = sound, Rig = rig, Repaired = repaired, Causes = planted,
+            Alone = [.. set.Select(one => one.Alone)], Without = without, KeyCost = price.Sum,
+            Budget = price.Sum is { } sum ? sum with { Amount = Rounded(sum.Amount) } : null,
         };
         var check = ExerciseCheck.Of(exercise, repaired.Scenario, cancellation);
         return check.IsSolved ? exercise : null;

@@ -56,8 +56,8 @@ public static class ExerciseKey
                 text.Append($"{step + 1}. {hint}\n");
         }
         text.Append("\n## With the key\n\n").AppendJoin('\n', Outcome(exercise));
-        text.Append("\n\nPredicted, not measured. Another way that works within the budget is as right as this one: let the check ");
-        return text.Append("run it.\n").Append($"\n{AnswerCautions.Always}\n").ToString();
+        text.Append("\n\nPredicted, not measured. Another way that works within the budget is as right as this one: ");
+        return text.Append("let the check run it.\n").Append($"\n{AnswerCautions.Always}\n").ToString();
     }
 
     private static string Costs(RigChange repair) => repair.Effort switch

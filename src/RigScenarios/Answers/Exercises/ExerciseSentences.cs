@@ -1,4 +1,3 @@
-using RigScenarios.Builds;
 using RigScenarios.Limits;
 
 namespace RigScenarios.Answers.Exercises;
@@ -20,15 +19,17 @@ public static class ExerciseSentences
     public static IReadOnlyList<string> Task(Exercise exercise)
     {
         ArgumentNullException.ThrowIfNull(exercise);
-        var (find, right) = exercise.Causes.Count == 1 ? ("the cause", "it") : ($"the {Number(exercise.Causes.Count)} causes", "them");
+        var (find, right) = exercise.Causes.Count == 1 ? ("the cause", "it")
+            : ($"the {Number(exercise.Causes.Count)} causes", "them");
         var money = exercise.Budget is { } budget ? $"for {budget} at most" : "without buying anything";
         return
         [
             "An exercise: this rig was sound, and something was made wrong on it on purpose.",
             $"{AnswerSentences.Upper(Symptoms(exercise.Rig))}.",
             $"Find {find}, and put {right} right {money}.",
-            "Given, and to be left as it is: the day and its blocks, the air, what is shot, which devices are essential, what parts "
-                + "are, weigh, draw and cost. Things of the kit cost nothing; a new battery for a worn one costs what it costs to buy.",
+            "Given, and to be left as it is: the day and its blocks, the air, what is shot, which devices are essential, what "
+                + "parts are, weigh, draw and cost. Things of the kit cost nothing; a new battery for a worn one costs what it "
+                + "costs to buy.",
         ];
     }
 
@@ -104,7 +105,7 @@ public static class ExerciseSentences
         if (check.Open.Count > 0)
             return $"Not solved yet: {string.Join(", ", check.Open.Select(question =>
                 AnswerSentences.Title(question.Kind, answer.TheBuild.Stance).ToLowerInvariant()))} "
-                    + (check.Open.Count == 1 ? "is still worse than on the sound rig." : "are still worse than on the sound rig.");
+                    + (check.Open.Count == 1 ? "is" : "are") + " still worse than on the sound rig.";
         return check.Refused.Count > 0 ? "Not solved: it works, but something was changed that is given."
             : check.IsWithinBudget == false ? "Not solved: it works, but it costs too much."
             : "Not known: it works, but the price of something is not known.";

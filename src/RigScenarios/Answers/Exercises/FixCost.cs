@@ -11,7 +11,8 @@ namespace RigScenarios.Answers.Exercises;
 /// <param name="Price">What one costs; null where nobody knows.</param>
 public sealed record BoughtThing(string Words, int Count, Money? Price);
 
-/// <summary>What a solution buys: parts that it uses and the kit of the exercise has not, and new batteries for worn ones.</summary>
+/// <summary>What a solution buys: parts that it uses and the kit of the exercise has not, and new batteries for worn
+/// ones.</summary>
 internal static class FixCost
 {
     // Below what two ages differ by on paper only.
@@ -22,7 +23,8 @@ internal static class FixCost
     {
         var rig = exercise.Rig.Scenario;
         var (build, made) = (exercise.Rig.TheBuild, solution.Builds[exercise.Rig.Build]);
-        var had = rig.Kit.Values.GroupBy(item => item.Part).ToDictionary(items => items.Key, items => items.Sum(item => item.Count));
+        var had = rig.Kit.Values.GroupBy(item => item.Part)
+            .ToDictionary(items => items.Key, items => items.Sum(item => item.Count));
         var parts = Uses(solution, made).GroupBy(use => solution.Kit[use.Name].Part)
             .Select(uses => (Part: uses.Key, Missing: uses.Sum(use => use.Count) - had.GetValueOrDefault(uses.Key)))
             .Where(need => need.Missing > 0)

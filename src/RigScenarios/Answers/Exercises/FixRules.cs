@@ -35,15 +35,16 @@ internal static class FixRules
             .. ChangedFields.Between(exercise.Rig.Scenario, solution)
                 .Select(change => (change.Path, Why: Why(change.Path.Split('.'), build, exercise.Rig.Scenario)))
                 .Where(change => change.Why is not null).Select(change => new RefusedChange(change.Path, change.Why!)),
-            .. Missing(rig, made, build), .. States(exercise, solution), .. Places(made, rig, build), .. Parts(exercise, solution),
-            .. Conditions(exercise, solution, made),
+            .. Missing(rig, made, build), .. States(exercise, solution), .. Places(made, rig, build),
+            .. Parts(exercise, solution), .. Conditions(exercise, solution, made),
         ];
     }
 
     private static string? Why(string[] steps, string build, Scenario rig) => steps switch
     {
         ["title" or "note" or "parts-from", ..] or ["kit", ..] => null,
-        ["builds", var name, ..] => name == build ? WhyOfBuild(steps[2..], rig.Builds[build]) : "The exercise is about one build.",
+        ["builds", var name, ..] => name == build ? WhyOfBuild(steps[2..], rig.Builds[build])
+            : "The exercise is about one build.",
         ["batteries", var name, "heat-factor" or "runtime-known-to" or "fitted-from" or "maximum-charge-current"] =>
             rig.Batteries.ContainsKey(name) ? Given : null,
         ["batteries", ..] => null,
@@ -124,17 +125,19 @@ internal static class FixRules
     private static IEnumerable<RefusedChange> Conditions(Exercise exercise, Scenario solution, Build made)
     {
         const double pocket = 20;
+        var warmer = $"An inner pocket keeps it at {pocket:0} °C, and nothing on the set is warmer.";
         var warmest = Math.Max(pocket, exercise.Rig.TheBuild.Battery.StartTemperature?.DegreesCelsius ?? pocket);
         if (made.Battery.StartTemperature?.DegreesCelsius > warmest)
             yield return new($"builds.{exercise.Rig.Build}.battery.start-temperature",
-                $"An inner pocket keeps it at {pocket:0} °C, and nothing on the set is warmer.");
+                warmer);
         foreach (var (name, _) in solution.Batteries.Where(battery => battery.Value.StartTemperature?.DegreesCelsius > pocket
             || battery.Value.RestsAt?.DegreesCelsius > pocket))
-            yield return new($"batteries.{name}", $"An inner pocket keeps it at {pocket:0} °C, and nothing on the set is warmer.");
+            yield return new($"batteries.{name}", warmer);
         // Left out it would be set for the student, as well as can be.
         if ((exercise.Rig.TheBuild.OnHead?.PlateAt is not null && made.OnHead?.PlateAt is null)
             || (exercise.Rig.TheBuild.OnHead?.CounterbalanceAt is not null && made.OnHead?.CounterbalanceAt is null))
-            yield return new($"builds.{exercise.Rig.Build}.on-head", "Say where the camera plate and the counterbalance are set.");
+            yield return new($"builds.{exercise.Rig.Build}.on-head",
+                "Say where the camera plate and the counterbalance are set.");
         var planned = exercise.Sound.Balance?.Supports.Stand?.FootRadius ?? made.OnLegs?.FootRadius;
         if (made.OnLegs?.FootRadius > planned)
             yield return new($"builds.{exercise.Rig.Build}.on-legs.foot-radius",

@@ -11,6 +11,11 @@ namespace RigScenarios.Answers.Exercises;
 /// <summary>What makes the day end early: batteries that hold less, things that take more.</summary>
 internal static class PowerCauses
 {
+    // Degrees, the mildest first.
+    private static readonly int[] CapacitiesPercent = [84, 76, 68, 60, 52, 44];
+
+    private static readonly int[] ChargesPercent = [82, 72, 62, 52, 42];
+
     private const string Look = "Look at the question of power: does the rig take more than it should, or does it get less?";
 
     /// <summary>A pause that is worth leaving something on in.</summary>
@@ -46,7 +51,7 @@ internal static class PowerCauses
         var (slot, off) = ($"age of {name}", draws.Below(4));
         var now = age.CapacityLeft?.Percent ?? 100;
         var thing = LimitSentences.Element(name);
-        return new(slot, QuestionKind.Power, [.. new[] { 84, 76, 68, 60, 52, 44 }.Select(left => left - off)
+        return new(slot, QuestionKind.Power, [.. CapacitiesPercent.Select(left => left - off)
             .Where(left => left < now - 5).Select(left =>
             {
                 var growth = (1 + (0.025 * (100 - left))).ToString("0.0", CultureInfo.InvariantCulture);
@@ -67,7 +72,7 @@ internal static class PowerCauses
     private static CauseToTry NotCharged(string path, string name, Ratio? charge, SeededSequence draws)
     {
         var (slot, off, thing) = ($"charge of {name}", draws.Below(5), LimitSentences.Element(name));
-        return new(slot, QuestionKind.Power, charge is { Percent: < 99 } ? [] : [.. new[] { 82, 72, 62, 52, 42 }
+        return new(slot, QuestionKind.Power, charge is { Percent: < 99 } ? [] : [.. ChargesPercent
             .Select(left => left - off).Select(left => new PlantedCause
             {
                 Slot = slot,

@@ -67,7 +67,8 @@ public sealed class HiddenKeyTests
         using var folder = new TemporaryFolder();
         var exercise = Drawing.Of(1);
         var file = Path.Combine(folder.Path, "deep", "student.yaml");
-        ScenarioFile.Write(MovedFile.Of(exercise.StudentScenario, Repository.Data("scenarios", "pottery-class.yaml"), file), file);
+        var from = Repository.Data("scenarios", "pottery-class.yaml");
+        ScenarioFile.Write(MovedFile.Of(exercise.StudentScenario, from, file), file);
         var (read, problems) = ScenarioFile.TryRead(file);
         Assert.Empty(problems);
         Assert.Equal(["parts-from"], ChangedFields.Between(exercise.StudentScenario, read!).Select(change => change.Path));

@@ -119,7 +119,8 @@ public sealed class SolutionTests
             scenario.Library["brick-230wh"] with { Buy = null }) };
         var exercise = Exercise.Draw(scenario, "tripod", [], 2, cancellation: TestContext.Current.CancellationToken);
         var unknown = ExerciseCheck.Of(exercise, exercise.With([.. Drawing.Key(exercise), ("kit.second", "{part: brick-230wh}"),
-            ("batteries.first", "{item: brick}"), ("batteries.second", "{item: second}")]), TestContext.Current.CancellationToken);
+            ("batteries.first", "{item: brick}"), ("batteries.second", "{item: second}")]),
+            TestContext.Current.CancellationToken);
         Assert.True(unknown.IsCostUnknown);
         Assert.Null(unknown.IsWithinBudget);
         Assert.False(unknown.IsSolved);
