@@ -21,11 +21,11 @@ public sealed class ShelfTests
             shelf.GetProperty("notebooks").EnumerateArray().Select(notebook => notebook.Text("name")));
         Assert.Equal("What is said?", shelf.GetProperty("notebooks")[0].Text("title"));
         Assert.Equal(["own/mine.yaml", "samples/island-crossing.yaml", "samples/market-hall.yaml", "samples/night-dolly.yaml",
-            "samples/river-ferry.yaml", "samples/teaching-kit.yaml", "samples/winter-harbour.yaml"],
+            "samples/pottery-class.yaml", "samples/river-ferry.yaml", "samples/teaching-kit.yaml", "samples/winter-harbour.yaml"],
             shelf.GetProperty("files").EnumerateArray().Select(file => file.Text("id")));
         Assert.True(shelf.GetProperty("files")[0].GetProperty("problems").GetInt32() > 0);
         Assert.Equal(0, shelf.GetProperty("files")[1].GetProperty("problems").GetInt32());
-        Assert.Equal("Teaching kit", shelf.GetProperty("files")[4].Text("title"));
+        Assert.Equal("Teaching kit", shelf.GetProperty("files")[6].Text("title"));
     }
 
     [Fact]
