@@ -64,7 +64,7 @@ internal static class AnswerText
     {
         foreach (var section in AnswerDetails.Of(answer).Where(section => kinds.Count == 0 || kinds.Contains(section.Kind)))
         {
-            Paragraph.Heading(console, $"{section.Title}, least left first");
+            Paragraph.Heading(console, section.Heading);
             foreach (var line in section.Lines)
                 Paragraph.Write(console, line, "  - ");
             if (section.Folded is { } folded)

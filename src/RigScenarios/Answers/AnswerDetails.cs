@@ -10,7 +10,11 @@ namespace RigScenarios.Answers;
 /// <param name="Lines">The same in words, and after them what is missing.</param>
 /// <param name="Folded">What holds with ease, in one line; null where nothing does.</param>
 public sealed record DetailSection(QuestionKind Kind, string Title, IReadOnlyList<Limit> Limits, IReadOnlyList<string> Lines,
-    string? Folded);
+    string? Folded)
+{
+    /// <summary>Its title with the order of its lines.</summary>
+    public string Heading => Kind == QuestionKind.Cost ? $"{Title}, dearest first" : $"{Title}, least left first";
+}
 
 /// <summary>The details below the first screenful.</summary>
 public static class AnswerDetails
@@ -20,14 +24,15 @@ public static class AnswerDetails
     private const double EasyKelvin = 10;
     private const double EasyMillimetres = 20;
 
-    /// <summary>A section for each question that has limits, in the order of the questions.</summary>
+    /// <summary>A section for each question that has limits, and for cost, in the order of the questions.</summary>
     /// <param name="answer">The answer.</param>
     public static IReadOnlyList<DetailSection> Of(RigAnswer answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
         var times = new AnswerTimes(answer.Plan.Days);
-        return [.. answer.Questions.Where(question => question.Limits.Count > 0 || question.Missing.Count > 0)
-            .Select(question => Section(answer, question, times))];
+        return [.. answer.Questions.Where(question => question.Limits.Count > 0 || question.Missing.Count > 0
+            || question.Kind == QuestionKind.Cost).Select(question => question.Kind == QuestionKind.Cost
+            ? CostSentences.Section(answer, question) : Section(answer, question, times))];
     }
 
     /// <summary>Whether a limit holds with ease: with more than 30 % left, or 1 V, 10 K, 20 mm. A limit without a rating does

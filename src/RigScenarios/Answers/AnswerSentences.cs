@@ -52,7 +52,8 @@ public static class AnswerSentences
         QuestionKind.Wiring => "Wiring",
         QuestionKind.Balance => "Balance",
         QuestionKind.Stand => stance == Stance.Tripod ? "Tripod and joints" : "Joints",
-        _ => "Travel",
+        QuestionKind.Travel => "Travel",
+        _ => "Cost",
     };
 
     /// <summary>What ends a run, as a clause.</summary>
@@ -183,6 +184,8 @@ public static class AnswerSentences
     {
         if (question.Kind == QuestionKind.Travel)
             return JourneySentences.Line(answer.Journeys);
+        if (question.Kind == QuestionKind.Cost)
+            return CostSentences.Line(answer);
         if (question.Verdict == Verdict.NotKnown)
             return string.Join(" ", question.Missing).TrimEnd('.');
         if (question.Least is not { } least)

@@ -41,6 +41,7 @@ public static class AnswerShape
                 [.. answer.Questions.SelectMany(question => question.Limits.Select(limit => (question.Kind, Limit: limit)))
                 .OrderBy(item => item.Limit.Share ?? double.PositiveInfinity)
                 .Select(item => Limit(item.Limit, item.Kind))]),
+            ["cost"] = CostShape.Of(answer),
             ["would_work"] = sets is null ? null : WouldWorkOf(sets),
             ["ages"] = AgeOfAnswer.Shape(answer),
             ["age_least_reserve_h"] = Round(answer.AgeSpread?.LeastReserve.Time.Hours),
@@ -102,7 +103,8 @@ public static class AnswerShape
         };
     }
 
-    /// <summary>A question's name: <c>power</c>, <c>wiring</c>, <c>balance</c>, <c>stand</c>, <c>travel</c>.</summary>
+    /// <summary>A question's name: <c>power</c>, <c>wiring</c>, <c>balance</c>, <c>stand</c>, <c>travel</c>,
+    /// <c>cost</c>.</summary>
     /// <param name="kind">The question.</param>
     public static string Word(QuestionKind kind) => kind.ToString().ToLowerInvariant();
 
@@ -147,6 +149,7 @@ public static class AnswerShape
         })]),
         ["set"] = Texts(set.Settings.Select(setting => setting.ToString())),
         ["price"] = set.Price?.ToString(),
+        ["costs_more"] = set.CostsMore?.Amount,
         ["verdict"] = set.Then.Verdict.InWords(),
         ["reserve_h"] = Round(set.Then.Reserve.Time.Hours),
         ["reserve_Wh"] = Round(set.Then.Reserve.Energy.WattHours),

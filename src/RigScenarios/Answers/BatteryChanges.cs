@@ -76,7 +76,7 @@ internal sealed class BatteryChanges
         }
         if (scenario.AgeOf(now.TheBuild.Battery) is { CapacityLeft.Percent: < 98 } or { ResistanceFactor: > 1.05 })
             yield return new($"Take a new {part.Name} in place of the used one", New(), ChangeEffort.Buy,
-                "battery") { Price = part.Buy };
+                "battery") { Price = part.Buy, Renews = item };
         foreach (var (id, other) in Fitting().Where(other => other.Id != scenario.Kit[item].Part
             && scenario.Kit.Values.All(thing => thing.Part != other.Id)))
             yield return new($"Take a new {other.Name} instead of the {part.Name}{Heavier(other)}",
@@ -177,7 +177,7 @@ internal sealed class BatteryChanges
             yield return new($"Take a new {worn.Name} in place of \"{name}\"",
                 [.. New($"batteries.{name}", battery.Life,
                     battery.CapacityLeft is not null || battery.ResistanceGrowth is not null)],
-                ChangeEffort.Buy, $"battery {name}") { Price = worn.Buy };
+                ChangeEffort.Buy, $"battery {name}") { Price = worn.Buy, Renews = battery.Item };
         }
     }
 

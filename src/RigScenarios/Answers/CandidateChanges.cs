@@ -10,8 +10,9 @@ internal static class CandidateChanges
         IEnumerable<RigChange> all =
         [
             .. DeviceChanges.Of(now), .. BatteryChanges.Of(now), .. SwapChanges.Of(now), .. WiringChanges.Of(now),
-            .. PlacementChanges.Of(now), .. TravelChanges.Of(now),
+            .. PlacementChanges.Of(now), .. TravelChanges.Of(now), .. CostChanges.Of(now),
         ];
-        return [.. all.OrderBy(change => change.Effort).ThenBy(change => change.PriceInOrder)];
+        return [.. all.Select(change => CostChanges.AsBought(now.Scenario, change))
+            .OrderBy(change => change.Effort).ThenBy(change => change.PriceInOrder)];
     }
 }

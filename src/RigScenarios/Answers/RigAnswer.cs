@@ -1,5 +1,6 @@
 using RigScenarios.Batteries;
 using RigScenarios.Builds;
+using RigScenarios.Costs;
 using RigScenarios.Days;
 using RigScenarios.Files;
 using RigScenarios.Limits;
@@ -69,7 +70,15 @@ public sealed record RigAnswer
     /// <summary>What <see cref="AgeSpread"/> is worked out by, once for all copies of the answer.</summary>
     internal Lazy<AgeSpread?> SpreadOfAges { get; init; } = new(() => null);
 
-    /// <summary>The questions, in their order; travel only where a journey is planned.</summary>
+    /// <summary>What it costs now; null where the scenario says nothing of money.</summary>
+    public KitCost? Cost { get; init; }
+
+    /// <summary>What it costs over the years to come; null where the scenario says nothing of money. Worked out when somebody
+    /// asks.</summary>
+    public CostAhead? CostAhead => Answers.CostAhead.Of(this);
+
+    /// <summary>The questions, in their order; travel only where a journey is planned, cost only where something is said of
+    /// money.</summary>
     public required IReadOnlyList<AnswerQuestion> Questions { get; init; }
 
     /// <summary>Figures of parts that their files mark as assumed and the days rest on, each once.</summary>
@@ -145,7 +154,8 @@ public sealed record RigAnswer
         {
             Scenario = scenario, Build = build, Days = names, Options = options, Powered = powered, Plan = plan,
             Simulation = simulation, Balance = balance, Journeys = journeys, Staying = arriving.Staying,
-            NothingArrives = arriving.IsNothingLeft, Questions = [], Tightest = (plan.Days.Count, simulation.Reserve),
+            NothingArrives = arriving.IsNothingLeft, Cost = CostQuestion.KitOf(scenario, build, names.Count),
+            Questions = [], Tightest = (plan.Days.Count, simulation.Reserve),
         };
         answer = answer with
         {
@@ -196,6 +206,8 @@ public sealed record RigAnswer
         yield return BalanceQuestions.Stand(answer.Balance);
         if (answer.Journeys.Count > 0)
             yield return QuestionRules.Travel(answer.Journeys);
+        if (answer.Cost is { } cost)
+            yield return CostQuestion.Of(answer, cost);
     }
 
     /// <summary>The time over which the error of the prediction adds up: that of the last day where each day begins with charged

@@ -40,6 +40,9 @@ public sealed record RigChange(string Words, IReadOnlyList<FieldSetting> Setting
     /// <summary>What it costs to buy; null where nothing is bought or no price is known.</summary>
     public Money? Price { get; init; }
 
+    /// <summary>The thing of the kit that is bought anew where no other setting names it; null for none.</summary>
+    internal string? Renews { get; init; }
+
     /// <summary>What stands for its price in an order: nothing bought costs nothing, and a price that nobody knows comes behind
     /// all that are known.</summary>
     internal decimal PriceInOrder => Effort == ChangeEffort.Buy ? Price?.Amount ?? Unpriced : 0;

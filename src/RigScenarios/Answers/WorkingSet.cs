@@ -17,6 +17,13 @@ public sealed record WorkingSet(IReadOnlyList<RigChange> Changes, RigAnswer Then
     /// <summary>Whether something must be so besides that no model knows.</summary>
     public bool IsProvided => Changes.Any(change => change.Provided is not null);
 
+    /// <summary>What has to be paid more than without it, below 0 for less; null where the scenario says nothing of money, or
+    /// something that is to be paid for has no price.</summary>
+    public Money? CostsMore { get; init; }
+
+    /// <summary>What it is ranked by: what is to be paid more, else what is bought.</summary>
+    internal decimal CostInOrder => CostsMore?.Amount ?? Changes.Sum(change => change.PriceInOrder);
+
     /// <summary>What its changes cost to buy together; null where none is known, or they are in several currencies.</summary>
     public Money? Price
     {
@@ -32,7 +39,8 @@ public sealed record WorkingSet(IReadOnlyList<RigChange> Changes, RigAnswer Then
 /// <summary>What would make a build work: sets of changes after which every question holds.</summary>
 public sealed record WorkingSets
 {
-    /// <summary>The sets, all of the smallest size at which any was found, the least effort first.</summary>
+    /// <summary>The sets, all of the smallest size at which any was found, the cheapest first, and of those that cost the same
+    /// the least effort.</summary>
     public IReadOnlyList<WorkingSet> Sets { get; init; } = [];
 
     /// <summary>The verdict that the sets reach: <see cref="Verdict.Holds"/>, or <see cref="Verdict.Close"/> where nothing better

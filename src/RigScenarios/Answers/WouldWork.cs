@@ -1,5 +1,6 @@
 using RigScenarios.Files;
 using RigScenarios.Limits;
+using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 
 namespace RigScenarios.Answers;
@@ -108,9 +109,9 @@ public sealed class WouldWork
     {
         Sets =
         [
-            .. sets.OrderBy(set => set.IsProvided && set.Effort < ChangeEffort.GivesUp ? ChangeEffort.FromKit : set.Effort)
+            .. sets.OrderBy(set => set.CostInOrder)
+                .ThenBy(set => set.IsProvided && set.Effort < ChangeEffort.GivesUp ? ChangeEffort.FromKit : set.Effort)
                 .ThenBy(set => set.IsProvided).ThenBy(set => set.Changes.Count(change => change.Effort == set.Effort))
-                .ThenBy(set => set.Changes.Sum(change => change.PriceInOrder))
                     .ThenByDescending(set => set.Then.Tightest.Reserve.Time.Hours)
                 // Of sets that decide the same things, such as the size of a second battery, the one that asks least is told.
                 .DistinctBy(Decides)
@@ -166,7 +167,8 @@ public sealed class WouldWork
             var changed = ScenarioPath.SetAll(now.Scenario,
                 ordered.SelectMany(change => change.Settings).Select(setting => (setting.Path, setting.Value)));
             var asked = now.Options with { SeriesPoints = 0, FollowsUp = false };
-            return new WorkingSet(ordered, RigAnswer.Of(changed, now.Build, now.Days, asked, now, null, cancellation));
+            var then = RigAnswer.Of(changed, now.Build, now.Days, asked, now, null, cancellation);
+            return new WorkingSet(ordered, then) { CostsMore = More(then) };
         }
         catch (Exception exception) when (exception is ScenarioProblemsException or ArgumentException
             or InvalidOperationException)
@@ -175,6 +177,12 @@ public sealed class WouldWork
             return null;
         }
     }
+
+    /// <summary>What is to be paid more than now. Where a thing without a price comes in or goes out nobody can say.</summary>
+    private Money? More(RigAnswer then) => then.Cost is { } after && now.Cost is { } before
+        && (after.Currency ?? before.Currency) is { } currency
+        && after.NotPriced.Select(line => line.Name).SequenceEqual(before.NotPriced.Select(line => line.Name))
+        ? new Money(after.Total - before.Total, currency) : null;
 
     /// <summary>What a set decides, whichever way.</summary>
     private static string Decides(WorkingSet set) =>

@@ -1,3 +1,4 @@
+using RigScenarios.Costs;
 using RigScenarios.Limits;
 
 namespace RigScenarios.Answers;
@@ -66,6 +67,13 @@ public static class WouldWorkSentences
     public static string Effort(WorkingSet set)
     {
         ArgumentNullException.ThrowIfNull(set);
+        return set.CostsMore is { } more && more.Amount != 0 && more.Amount != set.Price?.Amount
+            ? $"{Asked(set)}; {MoneyText.Of(more with { Amount = Math.Abs(more.Amount) })} "
+                + $"{(more.Amount > 0 ? "more" : "less")} to pay" : Asked(set);
+    }
+
+    private static string Asked(WorkingSet set)
+    {
         return set.Effort switch
         {
             ChangeEffort.Nothing => "nothing to buy",
