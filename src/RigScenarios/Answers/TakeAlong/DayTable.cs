@@ -1,4 +1,3 @@
-using RigScenarios.Days;
 using UnitsNet;
 
 namespace RigScenarios.Answers.TakeAlong;

@@ -32,7 +32,7 @@ internal sealed class DifferenceSplits(RigAnswer from, RigAnswer to, Action prog
         if (groups.Count == 1)
             return new(SplitWay.OnlyChange, [new(groups[0].Name, figure.Amount(end - start))]);
         mixes ??= Run();
-        var all = mixes.Count - 1;
+        var all = mixes.Length - 1;
         double?[] worths = [.. mixes.Select((mix, set) => set == 0 ? start : set == all ? end : mix is null ? null
             : Known(figure, mix))];
         if (Array.TrueForAll(worths, worth => worth is not null))
