@@ -101,8 +101,8 @@ internal sealed class CompareOptions
 
     private List<(ReadFile File, string Build)> Chosen(ParseResult parsed, IReadOnlyList<ReadFile> read)
     {
-        var wanted = parsed.GetRequiredValue(builds).SelectMany(text =>
-            text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)).ToList();
+        // A name that is empty is no build either.
+        var wanted = parsed.GetRequiredValue(builds).SelectMany(text => text.Split(',')).Select(name => name.Trim(' ')).ToList();
         var there = read.SelectMany(file => file.Scenario.Builds.Keys).Distinct().ToList();
         foreach (var name in wanted)
             Require(there.Contains(name), "--builds", $"No file has a build \"{name}\".", there, name);
@@ -143,6 +143,9 @@ internal sealed class CompareOptions
             Require(colon > 0 && colon < equals, "--with", $"Found \"{ShownText.Of(text)}\".",
                 ["a name, a colon, PATH=VALUE, such as \"small: kit.brick.part=brick-98wh\""], "");
             var name = text[..colon].Trim();
+            Require(ShownText.FirstUnseen(name) < 0, "--with",
+                $"The name \"{ShownText.Of(name)}\" has characters that nobody sees.",
+                ["a name of letters and digits"], "");
             Require(name.Length > 0 && !names.Contains(name) && variants.TrueForAll(variant => variant.Name != name), "--with",
                 $"The name \"{ShownText.Of(name)}\" stands for another rig already.", ["a name of its own"], "");
             variants.Add((name, ScenarioOptions.Changed(scenario, text[(colon + 1)..]

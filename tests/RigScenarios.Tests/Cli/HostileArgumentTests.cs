@@ -26,6 +26,9 @@ public class HostileArgumentTests
             ["run", Rig, "--quick", "--set", $"kit.{order}.count=1"], ["run", Rig, "--reserve", order], [order], [$"--{order}"],
             ["check", order], ["travel", Rig, "--journey", order], ["sweep", Rig, "--over", order, "--out", "x.csv"],
             ["sweep", Rig, "--over", "days.day-one.ambient=0 °C..1 °C", "--out", Path.Combine(Rig, order)],
+            ["compare", order], ["compare", Rig, "--builds", order], ["compare", Rig, "--base", order],
+            ["compare", Rig, "--with", order], ["compare", Rig, "--with", $"{order}: conditions.ambient=1 °C"],
+            ["compare", Rig, "--quick", "--days", order], ["compare", Rig, "--quick", "--out", Path.Combine(Rig, order)],
             ["notebook", order, "--out", "x.html"], ["open", order, "--no-browser"],
             ["open", "--folder", order, "--no-browser"], ["open", "--port", order], ["new", order],
         ];

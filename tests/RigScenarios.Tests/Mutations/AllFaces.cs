@@ -1,6 +1,7 @@
 using RigScenarios.Answers;
 using RigScenarios.Cli.Answers;
 using RigScenarios.Scenarios;
+using RigScenarios.Search.Compare;
 using RigScenarios.Simulation;
 using RigScenarios.Travel;
 using Spectre.Console;
@@ -36,6 +37,8 @@ internal static class AllFaces
         yield return WiringJson.Text(scenario, answers);
         yield return DayJson.Text(scenario, Days(answers));
         yield return TravelJson.Text(scenario, Journeys(scenario, cancellation), answers[0].Journeys);
+        if (answers.Count > 1)
+            yield return JsonText.Document(SideBySideShape.Of(Compared(answers, seeks, cancellation)));
     }
 
     /// <summary>What the commands print.</summary>
@@ -55,8 +58,14 @@ internal static class AllFaces
         WiringText.Write(console, answers, "rig.yaml");
         DayText.Write(console, Days(answers), "rig.yaml");
         TravelText.Write(console, scenario, Journeys(scenario, cancellation), answers[0].Journeys, []);
+        if (answers.Count > 1)
+            CompareText.Write(console, Compared(answers, splits: false, cancellation));
         return writer.ToString();
     }
+
+    private static SideBySide Compared(IReadOnlyList<RigAnswer> answers, bool splits, CancellationToken cancellation) =>
+        SideBySide.Of([.. answers.Select(answer => new ComparedRig(answer.Build, answer))], splits: splits,
+            cancellation: cancellation);
 
     private static IReadOnlyList<DayAnswer> Days(IReadOnlyList<RigAnswer> answers) =>
         [.. answers.Select(answer => new DayAnswer(answer, KitWish.None, null))];

@@ -24,6 +24,7 @@ internal enum ChangeKind
 
 /// <summary>Changes from one rig to another that are made together.</summary>
 /// <param name="Kind">Their kind.</param>
-/// <param name="Things">The things by their names in the kit; empty for places and days, which are changes of no thing.</param>
+/// <param name="Things">The things by their names in the kit; of places head and tripod where the stance changes, of days
+/// none.</param>
 /// <param name="Name">The group in words.</param>
 internal sealed record ChangedGroup(ChangeKind Kind, IReadOnlyList<string> Things, string Name);

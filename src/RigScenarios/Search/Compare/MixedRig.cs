@@ -71,7 +71,7 @@ internal sealed class MixedRig
         var plan = Plan.Scenario;
         if (ReferenceEquals(from.Scenario.Kit, to.Scenario.Kit) && ReferenceEquals(from.Scenario.Parts, to.Scenario.Parts)
             && ReferenceEquals(from.Scenario.Library, to.Scenario.Library))
-            return plan with { Builds = new([KeyValuePair.Create(from.Build, build)]) };
+            return plan with { Builds = new([KeyValuePair.Create(from.Build, build)]), BestRig = null };
         // Two files may call two things alike: every thing of the mix then brings its part under its own name.
         var kit = plan.Kit.ToDictionary(item => item.Key, item => (item.Value, Part: plan.FindPart(item.Value.Part)),
             StringComparer.Ordinal);
@@ -79,7 +79,8 @@ internal sealed class MixedRig
             kit[name] = (owner.Scenario.Kit[name], owner.Scenario.PartOf(name));
         return plan with
         {
-            Builds = new([KeyValuePair.Create(from.Build, build)]), PartsFrom = [], Library = OrderedMap<Part>.Empty,
+            Builds = new([KeyValuePair.Create(from.Build, build)]), BestRig = null, PartsFrom = [],
+            Library = OrderedMap<Part>.Empty,
             Kit = new(kit.Select(item => KeyValuePair.Create(item.Key, item.Value.Item1 with { Part = item.Key }))),
             Parts = new(kit.Where(item => item.Value.Part is not null)
                 .Select(item => KeyValuePair.Create(item.Key, item.Value.Part!))),

@@ -18,19 +18,22 @@ internal static class RigChanges
         var all = one.Things.Union(other.Things, StringComparer.Ordinal).Where(name => IsChanged(one, other, name)).ToList();
         var riders = Riders(one, other).Concat(Riders(other, one)).ToDictionary(StringComparer.Ordinal);
         var changed = all.Where(name => !riders.ContainsKey(name)).ToLookup(name => KindOf(one, other, name));
+        // A rig that goes onto the shoulder leaves head and tripod behind, or neither makes sense.
+        var supports = from.TheBuild.Stance == to.TheBuild.Stance ? [] : changed[ChangeKind.Carried].Where(name =>
+            (one.PartKindOf(name) ?? other.PartKindOf(name)) is PartKind.Head or PartKind.Tripod).ToList();
         List<ChangedGroup> always = [];
         if (changed[ChangeKind.Battery].Any() || !from.TheBuild.Battery.Equals(to.TheBuild.Battery))
             always.Add(new(ChangeKind.Battery, [.. changed[ChangeKind.Battery]], "the battery"));
         if (changed[ChangeKind.Wiring].Any() || !IsFedAlike(from.TheBuild, to.TheBuild, riders))
             always.Add(new(ChangeKind.Wiring, [.. changed[ChangeKind.Wiring]], "plate, regulators and cables"));
         if (!IsPlacedAlike(one, other))
-            always.Add(new(ChangeKind.Places, [], from.TheBuild.Stance == to.TheBuild.Stance ? "where things sit"
+            always.Add(new(ChangeKind.Places, supports, from.TheBuild.Stance == to.TheBuild.Stance ? "where things sit"
                 : "where things sit, and how it is carried"));
         if (!IsPlannedAlike(from, to))
             always.Add(new(ChangeKind.Days, [], "the days, their air and their batteries"));
         var devices = Single(one, other, ChangeKind.Devices, changed[ChangeKind.Devices])
             .ConvertAll(group => With(group, riders));
-        var carried = Single(one, other, ChangeKind.Carried, changed[ChangeKind.Carried]);
+        var carried = Single(one, other, ChangeKind.Carried, changed[ChangeKind.Carried].Except(supports));
         if (always.Count + devices.Count + carried.Count > OrderFreeMean.MostChanges)
             carried = Merged(carried, ChangeKind.Carried, "what else is carried");
         if (always.Count + devices.Count + carried.Count > OrderFreeMean.MostChanges)
@@ -59,8 +62,8 @@ internal static class RigChanges
         var name = LimitSentences.Element(thing);
         return instead is not null ? $"{name} instead of {LimitSentences.Element(instead)}"
             : !one.Has(thing) && !other.Has(thing) ? name
-            : !other.Has(thing) ? $"without the {name}" : !one.Has(thing) ? name
-            : SharedInputs.IsSame(one.PartOf(thing), other.PartOf(thing)) ? name : $"another {name}";
+            : !other.Has(thing) ? $"{name} left out" : !one.Has(thing) ? name
+            : SharedInputs.IsSame(one.PartOf(thing), other.PartOf(thing)) ? name : $"{name} changed";
     }
 
     private static Dictionary<string, string> Replaced(Side one, Side other)
@@ -78,7 +81,11 @@ internal static class RigChanges
         return [.. all.Where(thing => pairs.TrueForAll(pair => pair.Key != thing)).Select(thing =>
         {
             var instead = pairs.Find(pair => pair.Value == thing).Key;
-            return new ChangedGroup(kind, instead is null ? [thing] : [instead, thing], Words(one, other, thing, instead));
+            var words = Words(one, other, thing, instead);
+            // The same part in another number, or with another draw.
+            if (instead is null && words == LimitSentences.Element(thing) && one.Has(thing))
+                words = $"{words} changed";
+            return new ChangedGroup(kind, instead is null ? [thing] : [instead, thing], words);
         })];
     }
 

@@ -10,6 +10,10 @@ public static class SideBySideWords
     public const string Rule = "A difference is told only where it is larger than both figures may be off together; what both "
         + "rigs rest on alike is left out of that. Else: no difference that the prediction can tell.";
 
+    /// <summary>What a split of a time or a margin is, under every list of them.</summary>
+    public const string Mean = "Times, margins and centres are no sums: each change is told with the mean of what it adds over "
+        + "all orders of making the changes, and each set of them was run.";
+
     private const int MostShares = 5;
 
     /// <summary>The first sentence: which of them work.</summary>
@@ -71,14 +75,17 @@ public static class SideBySideWords
         return lines;
     }
 
-    /// <summary>What the differences of a rig come from, a sentence for each figure that has one.</summary>
+    /// <summary>What the differences of a rig come from, a sentence for each figure that has one, and what such a split
+    /// is.</summary>
     /// <param name="side">The comparison.</param>
     /// <param name="rig">The place of the rig; not the base.</param>
     public static IReadOnlyList<string> Causes(SideBySide side, int rig)
     {
         ArgumentNullException.ThrowIfNull(side);
-        return [.. side.Figures.Where(row => row.Differences[rig] is { Split: not null })
-            .Select(row => Cause(row.Kind, row.Differences[rig]!))];
+        var split = side.Figures.Where(row => row.Differences[rig] is { Split: not null }).ToList();
+        var lines = split.Select(row => Cause(row.Kind, row.Differences[rig]!));
+        return [.. split.Exists(row => row.Differences[rig]!.Split is { Way: SplitWay.OrderFreeMean, Shares.Count: > 1 })
+            ? lines.Append(Mean) : lines];
     }
 
     /// <summary>What one difference comes from: "mass of the rig +310 g, of which battery 260 g, monitor 50 g".</summary>
@@ -99,10 +106,10 @@ public static class SideBySideWords
         return split.Way switch
         {
             SplitWay.Sum => $"{lead}, of which {list}.",
-            SplitWay.OnlyChange => $"{lead}, all of it from {split.Shares[0].Name}, for nothing else changed.",
-            SplitWay.OrderFreeMean when split.Shares.Count == 1 => $"{lead}, all of it from {split.Shares[0].Name}: the other "
-                + "changes do nothing to it.",
-            SplitWay.OrderFreeMean => $"{lead}: {list} (the mean over all orders of making these changes, each set of them run).",
+            SplitWay.OnlyChange => $"{lead}, all of it by one change: {split.Shares[0].Name}. Nothing else changed.",
+            SplitWay.OrderFreeMean when split.Shares.Count == 1 => $"{lead}, all of it by one change: {split.Shares[0].Name}. "
+                + "The others do nothing to it.",
+            SplitWay.OrderFreeMean => $"{lead}: {list}.",
             SplitWay.LeaveOneOut => $"{lead}: {list} (what is lost when one change is left out, for not every set of changes "
                 + "can be run).",
             _ => $"{lead}: not split, for {split.Missing}.",
