@@ -3,6 +3,7 @@ using RigScenarios.Benchmarks;
 using RigScenarios.Benchmarks.AgedCells;
 using RigScenarios.Benchmarks.Cases;
 using RigScenarios.Benchmarks.Coverage;
+using RigScenarios.Benchmarks.Fronts;
 using RigScenarios.Benchmarks.InventedNotes;
 using RigScenarios.Benchmarks.MeasuredCells;
 using RigScenarios.Benchmarks.MeasuredCells.Fitted;
@@ -22,6 +23,7 @@ try
         ["coverage", .. var rest] => CoverageCommand.Run(rest),
         ["fitted-cells", .. var rest] => FittedCellsCommand.Run(rest),
         ["measured-cells", .. var rest] => MeasuredCellsCommand.Run(rest),
+        ["search-front", .. var rest] => SearchFrontCommand.Run(rest),
         ["log", .. var rest] => LogCommand.Run(rest),
         ["live", .. var rest] => await LiveCommand.RunAsync(rest),
         ["page", .. var rest] => await PageCommand.RunAsync(rest),
@@ -65,6 +67,8 @@ static int Help()
             fit the measured cell at 25 °C, predict its discharges at other temperatures, write the errors
         {MeasuredCellsCommand.Usage}
             predict the measured discharges of tests/RigScenarios.Checks/data/measured, write the errors
+        {SearchFrontCommand.Usage}
+            search the front of an invented library of so many slots and candidates, tell how far it came
         {LogCommand.Usage}
             read an invented power log of so many rows and fit the battery to it, tell times and what it says
         {LiveCommand.Usage}

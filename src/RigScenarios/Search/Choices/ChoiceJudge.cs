@@ -29,7 +29,7 @@ internal sealed class ChoiceJudge(ChoiceTables tables, RememberedChoices model)
             }
         }
 
-        var figures = NeedsRun ? model.Evaluate(choice, cancellation) : null;
+        var figures = tables.NeedsRun ? model.Evaluate(choice, cancellation) : null;
         var broken = tables.OtherMusts.Where(must => figures!.Musts[must] is not true).ToList();
         if (broken.Count > 0)
             return ([.. broken.Select(must => cuts.NeverHolds(choice, figures, must)!)], null);
@@ -44,6 +44,4 @@ internal sealed class ChoiceJudge(ChoiceTables tables, RememberedChoices model)
         var better = front.Where(entry => entry.IsNoWorseThan(point)).Take(EntriesTried).DefaultIfEmpty(point);
         return ([better.Select(entry => cuts.NoBetterThan(choice, figures, entry)!).MaxBy(cut => cut.Box.Count)!], point);
     }
-
-    private bool NeedsRun => tables.OtherGoals.Length + tables.OtherMusts.Length > 0;
 }

@@ -38,8 +38,22 @@ internal sealed class ChoicePoint
         return true;
     }
 
-    /// <summary>Whether the sums are known and none of them is under one of these.</summary>
-    public bool HasNoSumUnder(long?[] sums) => Sums.Zip(sums).All(pair => pair.First >= pair.Second);
+    /// <summary>Whether this entry, wholly known, is over none of these sums and other figures.</summary>
+    public bool IsNoWorseThan(long[] sums, double[] others)
+    {
+        for (var i = 0; i < sums.Length; i++)
+        {
+            if (Sums[i] > sums[i])
+                return false;
+        }
+        for (var i = 0; i < others.Length; i++)
+        {
+            // Written so that a bound that is no number decides nothing.
+            if (!(Others[i] <= others[i]))
+                return false;
+        }
+        return true;
+    }
 
     /// <summary>The goals in the model's order; NaN where one is not known.</summary>
     public double[] Goals(ChoiceTables tables)

@@ -81,10 +81,11 @@ internal sealed class ChoiceProposer
         var seconds = deadline.Left?.TotalSeconds;
         if (seconds <= 0)
             return null;
-        // One worker and one seed: the same question has the same answer.
+        // One worker and one seed: the same question has the same answer. These models are small: to simplify them first takes
+        // longer than it saves.
         using var solver = new CpSolver
         {
-            StringParameters = $"{bound}num_workers:1,random_seed:1"
+            StringParameters = $"{bound}num_workers:1,random_seed:1,cp_model_presolve:false"
                 + (seconds is { } time ? FormattableString.Invariant($",max_time_in_seconds:{time:0.000}") : ""),
         };
         CpSolverStatus status;

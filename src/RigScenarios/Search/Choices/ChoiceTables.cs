@@ -55,6 +55,9 @@ internal sealed class ChoiceTables
     /// <summary>The sums of musts, and the most that each may be.</summary>
     public (ScaledSum Sum, long AtMost)[] MustSums { get; }
 
+    /// <summary>Whether a choice has to be run: whether there is a goal or a must that is no sum.</summary>
+    public bool NeedsRun => OtherGoals.Length + OtherMusts.Length > 0;
+
     /// <summary>Whether there is a slot without any candidate that fits.</summary>
     public bool HasEmptySlot { get; }
 
@@ -100,6 +103,59 @@ internal sealed class ChoiceTables
             }
         }
         return Array.TrueForAll(MustSums, must => must.Sum.Of(choice) <= must.AtMost);
+    }
+
+    /// <summary>The box without candidates that fit no candidate of another slot; null where a slot has none left.</summary>
+    public ChoiceBox? Narrowed(ChoiceBox box)
+    {
+        for (var slot = 0; slot < Slots; slot++)
+        {
+            var fitting = box.Possible(slot).Where(candidate => FitsAnyInEachSlot(slot, candidate, box)).ToList();
+            if (fitting.Count == 0)
+                return null;
+            if (fitting.Count < box.Possible(slot).Count)
+                box = box.With(slot, fitting);
+        }
+        return box;
+    }
+
+    /// <summary>Whether sums, bounds or the front say that no choice of a box is a new entry.</summary>
+    public bool IsDecided(ChoiceBox box, IReadOnlyList<ChoicePoint> front)
+    {
+        if (Array.Exists(MustSums, must => must.Sum.LeastOf(box) > must.AtMost))
+            return true;
+        var bounds = NeedsRun ? Model.Bounds(box) : null;
+        if (bounds is not null && Array.Exists(OtherMusts, must => !bounds.MustsMayHold[must]))
+            return true;
+        if ((bounds is null && OtherGoals.Length > 0) || !Array.TrueForAll(GoalSums, sum => sum.IsKnown(box)))
+            return false;
+        var sums = Array.ConvertAll(GoalSums, sum => sum.LeastOf(box));
+        var others = Array.ConvertAll(OtherGoals, goal => bounds!.GoalsAtLeast[goal]);
+        for (var i = 0; i < front.Count; i++)
+        {
+            if (front[i].IsNoWorseThan(sums, others))
+                return true;
+        }
+        return false;
+    }
+
+    private bool FitsAnyInEachSlot(int slot, int candidate, ChoiceBox box)
+    {
+        for (var other = 0; other < Slots; other++)
+        {
+            if (other == slot)
+                continue;
+            var fits = false;
+            foreach (var one in (int[])box.Possible(other))
+            {
+                fits = slot < other ? FitTogether(slot, candidate, other, one) : FitTogether(other, one, slot, candidate);
+                if (fits)
+                    break;
+            }
+            if (!fits)
+                return false;
+        }
+        return true;
     }
 
     private static IEnumerable<int> Indices(IEnumerable<bool> which) =>

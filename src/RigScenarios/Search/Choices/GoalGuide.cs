@@ -12,9 +12,19 @@ internal sealed class GoalGuide
     private readonly ChoiceTables tables;
     private readonly List<double[][]> standIns = [];
 
+    /// <summary>For each goal that guides the share of its whole range that a candidate makes.</summary>
+    private readonly double[][][] shares;
+
     public GoalGuide(ChoiceTables tables)
     {
         this.tables = tables;
+        AddStandIns();
+        shares = [.. tables.GoalSums.Select(sum => tables.Model.Slots.Select((slot, s) => slot.Candidates.Select((_, c) =>
+            (double)sum.Weight(s, c) / Math.Max(1, tables.RangeOf(sum))).ToArray()).ToArray()), .. standIns];
+    }
+
+    private void AddStandIns()
+    {
         if (tables.OtherGoals.Length == 0)
             return;
         var all = tables.AllFitting();
@@ -51,6 +61,32 @@ internal sealed class GoalGuide
             * standIns.Select((standIn, i) => weights[sums.Length + i] * standIn[s][c]).Sum())).ToArray()).ToArray();
         return (sums, candidates);
     }
+
+    /// <summary>The slot with several candidates in which they differ most, all goals together; null if there is none.</summary>
+    public int? WidestSlot(ChoiceBox box)
+    {
+        int? widest = null;
+        var most = -1.0;
+        for (var slot = 0; slot < box.Slots; slot++)
+        {
+            if (box.IsDecided(slot))
+                continue;
+            var width = 0.0;
+            for (var goal = 0; goal < Count; goal++)
+            {
+                var (low, high) = (double.PositiveInfinity, double.NegativeInfinity);
+                foreach (var candidate in (int[])box.Possible(slot))
+                    (low, high) = (Math.Min(low, shares[goal][slot][candidate]), Math.Max(high, shares[goal][slot][candidate]));
+                width += high - low;
+            }
+            if (width > most)
+                (widest, most) = (slot, width);
+        }
+        return widest;
+    }
+
+    /// <summary>How good a candidate is for all goals together; less is better.</summary>
+    public double Promise(int slot, int candidate) => shares.Sum(goal => goal[slot][candidate]);
 
     // The fractional parts of multiples of numbers that no fraction comes near to are spread evenly.
     private static double Spread(int number, int goal)

@@ -2,11 +2,17 @@ using System.Collections.Concurrent;
 
 namespace RigScenarios.Search.Choices;
 
-/// <summary>A model that is asked about each choice only once. Several searches on one of these share what they found.</summary>
+/// <summary>A model that is asked about each choice only once, and of choices that differ only in slots that no figure depends on
+/// about one. Several searches on one of these share what they found.</summary>
 /// <param name="model">The model.</param>
 public sealed class RememberedChoices(IChoiceModel model) : IChoiceModel
 {
     private readonly ConcurrentDictionary<Choice, ChoiceFigures> known = new();
+
+    /// <summary>The slots that no figure depends on: choices that differ only there are the same to the model.</summary>
+    private readonly int[] indifferent = [.. Enumerable.Range(0, model.Slots.Count).Where(slot =>
+        model.Goals.All(goal => goal.Sum is not null || goal.DependsOn?.Contains(slot) is false)
+        && model.Musts.All(must => must.Sum is not null || must.DependsOn?.Contains(slot) is false))];
 
     /// <summary>How many choices the model was asked about.</summary>
     public int Evaluated => known.Count;
@@ -35,15 +41,16 @@ public sealed class RememberedChoices(IChoiceModel model) : IChoiceModel
     /// <param name="cancellation">Stops the work.</param>
     public ChoiceFigures Evaluate(Choice choice, CancellationToken cancellation)
     {
-        if (known.TryGetValue(choice, out var figures))
+        var key = KeyOf(choice);
+        if (known.TryGetValue(key, out var figures))
             return figures;
         figures = model.Evaluate(choice, cancellation);
-        return known.GetOrAdd(choice, figures);
+        return known.GetOrAdd(key, figures);
     }
 
     /// <summary>What is remembered of a choice; null if it was not asked.</summary>
-    internal ChoiceFigures? Recall(Choice choice) => known.GetValueOrDefault(choice);
+    internal ChoiceFigures? Recall(Choice choice) => known.GetValueOrDefault(KeyOf(choice));
 
-    /// <summary>All that is remembered.</summary>
-    internal IEnumerable<KeyValuePair<Choice, ChoiceFigures>> Recalled => known;
+    private Choice KeyOf(Choice choice) => indifferent.Length == 0 ? choice
+        : new(choice.Select((candidate, slot) => indifferent.Contains(slot) ? 0 : candidate));
 }
