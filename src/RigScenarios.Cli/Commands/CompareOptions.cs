@@ -1,7 +1,6 @@
 using System.CommandLine;
 using RigScenarios.Answers;
 using RigScenarios.Files.Formats;
-using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 using RigScenarios.Search.Compare;
 using UnitsNet;
@@ -83,11 +82,11 @@ internal sealed class CompareOptions
         var chosen = Chosen(parsed, read);
         IReadOnlyList<string> names = Names(chosen);
         var at = Base(parsed, names, chosen);
-        var days = parsed.GetRequiredValue(this.days);
+        var wanted = parsed.GetRequiredValue(days);
         foreach (var file in read)
         {
-            foreach (var day in days)
-                Require(file.Scenario.Days.ContainsKey(day), "--days", $"{file.Stem} has no day \"{day}\".",
+            foreach (var day in wanted)
+                Require(file.Scenario.Days.ContainsKey(day), "--wanted", $"{file.Stem} has no day \"{day}\".",
                     file.Scenario.Days.Keys, day);
         }
         var variants = Variants(parsed, chosen[at].File.Scenario, names);
@@ -95,7 +94,7 @@ internal sealed class CompareOptions
             ["two builds or files, or a change with --with, such as --with \"cold: conditions.ambient=-10 °C\""], "");
         var rigs = chosen.Zip(names, (rig, name) => (Name: name, rig.File.Scenario, rig.Build))
             .Concat(variants.Select(variant => (variant.Name, variant.Scenario, chosen[at].Build)));
-        return ([.. rigs.Select(rig => new ComparedRig(rig.Name, RigAnswer.Of(rig.Scenario, rig.Build, days, asked,
+        return ([.. rigs.Select(rig => new ComparedRig(rig.Name, RigAnswer.Of(rig.Scenario, rig.Build, wanted, asked,
             cancellation: cancellation)))], at);
     }
 
@@ -114,10 +113,10 @@ internal sealed class CompareOptions
     // A build's name in one file; the file's where it has but one; else both. Two files of one name are told by their paths.
     private static List<string> Names(List<(ReadFile File, string Build)> rigs)
     {
-        var files = rigs.Select(rig => rig.File).Distinct().ToList();
-        if (files.Count == 1)
+        var used = rigs.Select(rig => rig.File).Distinct().ToList();
+        if (used.Count == 1)
             return [.. rigs.Select(rig => rig.Build)];
-        string Label(ReadFile file) => files.Count(other => other.Stem == file.Stem) == 1 ? file.Stem : file.Path;
+        string Label(ReadFile file) => used.Count(other => other.Stem == file.Stem) == 1 ? file.Stem : file.Path;
         return [.. rigs.Select(rig => rigs.Count(other => other.File == rig.File) == 1 ? Label(rig.File)
             : $"{Label(rig.File)}/{rig.Build}")];
     }

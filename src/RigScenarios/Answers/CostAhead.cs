@@ -1,5 +1,4 @@
 using RigScenarios.Costs;
-using RigScenarios.Scenarios;
 using UnitsNet;
 
 namespace RigScenarios.Answers;

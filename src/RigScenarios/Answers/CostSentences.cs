@@ -1,5 +1,4 @@
 using RigScenarios.Costs;
-using RigScenarios.Limits;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 

@@ -1,7 +1,6 @@
 using System.Text.Json.Nodes;
 using RigScenarios.Costs;
 using RigScenarios.Parts;
-using RigScenarios.Scenarios;
 
 namespace RigScenarios.Answers;
 
