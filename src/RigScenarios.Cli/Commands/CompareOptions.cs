@@ -86,7 +86,7 @@ internal sealed class CompareOptions
         foreach (var file in read)
         {
             foreach (var day in wanted)
-                Require(file.Scenario.Days.ContainsKey(day), "--wanted", $"{file.Stem} has no day \"{day}\".",
+                Require(file.Scenario.Days.ContainsKey(day), "--days", $"{file.Stem} has no day \"{day}\".",
                     file.Scenario.Days.Keys, day);
         }
         var variants = Variants(parsed, chosen[at].File.Scenario, names);
