@@ -189,7 +189,7 @@ public sealed record RigAnswer
     internal RigAnswer Moved(Scenario scenario)
     {
         var moved = this with { Scenario = scenario, Powered = PoweredBuild.From(scenario.Builds[Build], scenario.PartOf),
-            Balance = BalanceOf(scenario, Build) };
+            Balance = BalanceOf(scenario, Build), Cost = CostQuestion.KitOf(scenario, Build, Days.Count) };
         return moved with { Questions = [.. Asked(moved)] };
     }
 

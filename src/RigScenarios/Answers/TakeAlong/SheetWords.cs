@@ -1,5 +1,6 @@
 using RigScenarios.Builds;
 using RigScenarios.Days;
+using RigScenarios.Limits;
 using UnitsNet;
 
 namespace RigScenarios.Answers.TakeAlong;
@@ -14,7 +15,9 @@ internal static class SheetWords
     public static IReadOnlyList<QuestionLine> Questions(RigAnswer answer)
     {
         var headline = AnswerSentences.Headline(answer);
-        return [.. AnswerSentences.Questions(answer).Select(line =>
+        // What it costs is the shopping list's; on a sheet for the crew it stands only where it decides something.
+        return [.. AnswerSentences.Questions(answer)
+            .Where(line => line is not { Kind: QuestionKind.Cost, Verdict: Verdict.Holds }).Select(line =>
             headline.Contains(line.Words.TrimEnd('.'), StringComparison.OrdinalIgnoreCase) ? line with { Words = "As above." }
             : line)];
     }

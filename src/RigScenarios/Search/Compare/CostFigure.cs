@@ -55,7 +55,9 @@ internal sealed class CostFigure(string currency) : ComparedFigure
     {
         try
         {
-            return KitCost.Of(answer.Scenario, answer.Build);
+            // Where the file says nothing of money the answer has no cost of its own; the days are those that were asked about.
+            return answer.Cost
+                ?? KitCost.Of(answer.Scenario, answer.Build, new CostTerms { RentedDays = answer.Days.Count });
         }
         catch (ScenarioProblemsException)
         {
