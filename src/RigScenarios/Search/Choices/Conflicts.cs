@@ -42,7 +42,7 @@ public static class Conflicts
             throw new ArgumentException($"There are {model.Musts.Count} musts; accepted: up to {MostMusts}.", nameof(model));
         }
         options ??= new();
-        options.Check();
+        FrontOptions.Check(options);
         using var deadline = new SearchDeadline(options.TimeLimit?.ToTimeSpan(), options.Clock, cancellation);
         var trial = new MustTrial(model, options, deadline, cancellation);
         int[] all = [.. Enumerable.Range(0, model.Musts.Count)];
