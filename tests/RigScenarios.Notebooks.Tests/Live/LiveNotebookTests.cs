@@ -195,6 +195,7 @@ public sealed class LiveNotebookTests : IDisposable
         var (session, reader) = (live.OpenSession(), new Listening());
         await session.RunAsync(Values(), reader, Cancellation);
         Assert.Equal(["samples/island-crossing.yaml", "samples/market-hall.yaml", "samples/night-dolly.yaml",
+            "samples/pottery-class.yaml",
             "samples/river-ferry.yaml", "samples/teaching-kit.yaml", "samples/winter-harbour.yaml"],
             reader.Told[0].Choices.Select(choice => choice.Value));
         Assert.Equal("samples/winter-harbour.yaml", reader.Told[0].Value);

@@ -43,7 +43,7 @@ internal static class BalanceCauses
                 .Where(at => at >= head.CameraPlateTravel.Least && at <= head.CameraPlateTravel.Greatest)
                 .Select(at => new PlantedCause
                 {
-                    Slot = "setting of the head",
+                    Slot = "setting of the head", Kind = CauseKind.CameraPlate,
                     Words = $"The camera plate is set at {at.Millimeters:0} mm on the head; {set.CameraPlate.Millimeters:0} mm "
                         + "is where the centre of gravity stands over the axis.",
                     Settings = [new(path, PlaceText.Way(at)!)],
@@ -67,7 +67,7 @@ internal static class BalanceCauses
                 .OrderBy(step => Math.Abs(step.NewtonMeters - set.Counterbalance.NewtonMeters)).Take(2)
                 .Select(step => new PlantedCause
                 {
-                    Slot = "counterbalance",
+                    Slot = "counterbalance", Kind = CauseKind.Counterbalance,
                     Words = $"The counterbalance is set to {step.NewtonMeters:0.0} N·m; this rig asks for "
                         + $"{set.Counterbalance.NewtonMeters:0.0} N·m.",
                     Settings = [new(path, BatteryChanges.Text(step.NewtonMeters, "N·m"))],
@@ -96,7 +96,7 @@ internal static class BalanceCauses
                     .Where(way => Math.Abs(way.Millimeters) >= 10)
                     .Select(way => new PlantedCause
                     {
-                        Slot = slot,
+                        Slot = slot, Kind = CauseKind.PartOutOfPlace,
                         Words = $"The {thing} sits {Math.Abs(way.Millimeters):0} mm too far {(back ? "back" : "forward")} on its "
                             + "mount.",
                         Settings = [new(path, PlaceText.Way(was + way)!)],
@@ -118,7 +118,7 @@ internal static class BalanceCauses
         [
             .. CausesToTry.Others(sound.Scenario, name).Where(other => other.Part.RatedLoad < rated)
                 .OrderByDescending(other => other.Part.RatedLoad!.Value.Kilograms)
-                .Select(other => CausesToTry.Exchanged(sound, name, $"part {name}", other.Id,
+                .Select(other => CausesToTry.Exchanged(sound, name, ($"part {name}", CauseKind.SmallHead), other.Id,
                     $"The rig sits on a {other.Part.Name}, rated {other.Part.RatedLoad!.Value.Kilograms:0.#} kg; the "
                         + $"{part.Name} that was planned is rated {rated.Kilograms:0.#} kg.",
                     [LookAtHead, "Look at the head: is it one for a rig like this?",
@@ -155,7 +155,7 @@ internal static class BalanceCauses
     private static CauseToTry Way(string slot, string path, Length was, IEnumerable<Length> others, Func<Length, string> words,
         string repair, string where) => new(slot, QuestionKind.Stand, [.. others.Select(to => new PlantedCause
         {
-            Slot = slot, Words = words(to), Settings = [new(path, PlaceText.Way(to)!)],
+            Slot = slot, Kind = CauseKind.TripodStance, Words = words(to), Settings = [new(path, PlaceText.Way(to)!)],
             Repair = new(repair, [new(path, PlaceText.Way(was)!)], ChangeEffort.Nothing, slot),
             Hints = [LookAtLegs, where, $"What does {path} say, and what lever does the wind have then?"],
         })]);

@@ -34,31 +34,31 @@ internal static class CausesToTry
     /// Another part in the place of one, which stays in the bag: it costs nothing to put it back. The draw or the load of the
     /// others in the library is given by their order.
     /// </summary>
-    public static PlantedCause Exchanged(RigAnswer sound, string name, string slot, string other, string words,
-        IReadOnlyList<string> hints)
+    public static PlantedCause Exchanged(RigAnswer sound, string name, (string Slot, CauseKind Kind) about, string other,
+        string words, IReadOnlyList<string> hints)
     {
         var (part, spare) = (sound.Scenario.PartOf(name)!, SpareName(name));
         var was = sound.Scenario.Kit[name].Part;
         return new()
         {
-            Slot = slot, Words = words, Hints = hints,
+            Slot = about.Slot, Kind = about.Kind, Words = words, Hints = hints,
             Settings = [new($"kit.{name}.part", other), new($"kit.{spare}", BatteryChanges.Group(("part", was)))],
             Repair = new($"Put the {part.Name} back on in its place; it is in the bag", [new($"kit.{name}.part", was)],
-                ChangeEffort.FromKit, slot),
+                ChangeEffort.FromKit, about.Slot),
         };
     }
 
     /// <summary>Another part in the place of one that has to be bought again.</summary>
-    public static PlantedCause Replaced(RigAnswer sound, string name, string slot, string other, string words,
-        IReadOnlyList<string> hints)
+    public static PlantedCause Replaced(RigAnswer sound, string name, (string Slot, CauseKind Kind) about, string other,
+        string words, IReadOnlyList<string> hints)
     {
         var (part, item) = (sound.Scenario.PartOf(name)!, sound.Scenario.Kit[name]);
         return new()
         {
-            Slot = slot, Words = words, Hints = hints,
+            Slot = about.Slot, Kind = about.Kind, Words = words, Hints = hints,
             Settings = [new($"kit.{name}.part", other)],
             Repair = new($"Take a {part.Name} for the {LimitSentences.Element(name)}", [new($"kit.{name}.part", item.Part)],
-                ChangeEffort.Buy, slot)
+                ChangeEffort.Buy, about.Slot)
             {
                 Price = part.Buy is { } one ? one with { Amount = one.Amount * item.Count } : null,
             },

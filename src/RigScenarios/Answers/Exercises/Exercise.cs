@@ -83,6 +83,18 @@ public sealed record Exercise
         return new ExerciseDraw(sound, seed, causes, progress, cancellation).Run();
     }
 
+    /// <summary>
+    /// The student's rig as far as suspicions are right: where something of a suspected kind is wrong, it is put right as in the
+    /// key; a suspicion that is not right changes nothing.
+    /// </summary>
+    /// <param name="suspected">Kinds in the words of <see cref="CauseKinds.InWords"/>; other words change nothing.</param>
+    public Scenario Suspected(params IEnumerable<string> suspected)
+    {
+        var words = suspected.ToHashSet(StringComparer.Ordinal);
+        return With(Causes.Where(cause => words.Contains(cause.Kind.InWords())).SelectMany(cause => cause.Repair.Settings)
+            .Select(setting => (setting.Path, setting.Value)));
+    }
+
     /// <summary>The student's rig with fields set, as a student would type them.</summary>
     /// <param name="settings">The fields.</param>
     /// <exception cref="ScenarioProblemsException">A field is not there, or a value is not accepted.</exception>

@@ -6,6 +6,9 @@ public sealed record PlantedCause
     /// <summary>What it is about; two causes of an exercise are never about the same.</summary>
     public required string Slot { get; init; }
 
+    /// <summary>What kind of thing is wrong.</summary>
+    public required CauseKind Kind { get; init; }
+
     /// <summary>What is wrong, in a sentence.</summary>
     public required string Words { get; init; }
 

@@ -57,7 +57,7 @@ internal static class PowerCauses
                 var growth = (1 + (0.025 * (100 - left))).ToString("0.0", CultureInfo.InvariantCulture);
                 return new PlantedCause
                 {
-                    Slot = slot,
+                    Slot = slot, Kind = CauseKind.WornBattery,
                     Words = $"The {thing} is worn: {left} % of its capacity is left, and it has {growth} times the resistance "
                         + "of a new one.",
                     Settings = [new($"{path}.capacity-left", $"{left} %"), new($"{path}.resistance-growth", growth)],
@@ -75,7 +75,7 @@ internal static class PowerCauses
         return new(slot, QuestionKind.Power, charge is { Percent: < 99 } ? [] : [.. ChargesPercent
             .Select(left => left - off).Select(left => new PlantedCause
             {
-                Slot = slot,
+                Slot = slot, Kind = CauseKind.ChargeForgotten,
                 Words = $"The {thing} is not charged: it begins the day at {left} %.",
                 Settings = [new($"{path}.charge", $"{left} %")],
                 Repair = new($"Charge the {thing} fully before the day", [new($"{path}.charge", "100 %")], ChangeEffort.Nothing,
@@ -91,7 +91,7 @@ internal static class PowerCauses
         var was = battery.StartTemperature is { } start ? BatteryChanges.Text(start.DegreesCelsius, "°C") : "20 °C";
         return new()
         {
-            Slot = "warmth",
+            Slot = "warmth", Kind = CauseKind.ColdBattery,
             Words = $"The {LimitSentences.Element(battery.Item)} was left in the cold: it begins the day at {celsius:0.#} °C.",
             Settings = [new(path, BatteryChanges.Text(celsius, "°C"))],
             Repair = new($"Keep the battery at {was}, in an inner pocket, until it goes on", [new(path, was)],
@@ -118,7 +118,7 @@ internal static class PowerCauses
             [
                 new()
                 {
-                    Slot = slot,
+                    Slot = slot, Kind = CauseKind.LeftOn,
                     Words = $"The {thing} is left on while nothing is shot: {length} on standby ("
                         + $"{string.Join(", ", pauses.Select(pause => $"\"{pause.Block.Title ?? pause.Key}\""))}).",
                     Settings = [.. pauses.Select(pause => new FieldSetting(pause.Path, "standby"))],
@@ -145,7 +145,7 @@ internal static class PowerCauses
                 .. CausesToTry.Others(sound.Scenario, name)
                     .Where(other => other.Part.Power?.Record is { } more && more.Watts > draw.Watts)
                     .OrderBy(other => other.Part.Power!.Record!.Value.Watts)
-                    .Select(other => CausesToTry.Exchanged(sound, name, slot, other.Id,
+                    .Select(other => CausesToTry.Exchanged(sound, name, (slot, CauseKind.HungryDevice), other.Id,
                         $"A {other.Part.Name} is on the rig as {thing}: it draws {other.Part.Power!.Record!.Value.Watts:0.#} W, "
                             + $"the {part.Name} that was planned {draw.Watts:0.#} W.",
                         [Look, $"Look at what each device draws: which one takes more than one of its kind has to?",
@@ -169,7 +169,7 @@ internal static class PowerCauses
                         && Math.Abs(worse.OutputVoltage.Volts - data.OutputVoltage.Volts) < 1
                         && worse.InputMinimum > data.InputMinimum)
                     .OrderBy(other => other.Part.Regulator!.InputMinimum.Volts)
-                    .Select(other => CausesToTry.Replaced(sound, name, slot, other.Id,
+                    .Select(other => CausesToTry.Replaced(sound, name, (slot, CauseKind.EarlyRegulator), other.Id,
                         $"The {thing} is a {other.Part.Name}, which stops below {other.Part.Regulator!.InputMinimum.Volts:0.#} "
                             + $"V at its inlet; a {part.Name} runs down to {data.InputMinimum.Volts:0.#} V.",
                         [Look, $"Look at what is between the battery and the camera: what does each part need to go on?",

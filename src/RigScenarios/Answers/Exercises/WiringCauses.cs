@@ -26,7 +26,7 @@ internal static class WiringCauses
                         && weaker.Length >= 0.9 * cable.Length
                         && rated < (cable.RatedCurrent ?? ElectricCurrent.FromAmperes(double.PositiveInfinity)))
                     .OrderByDescending(other => other.Part.Cable!.RatedCurrent!.Value.Amperes)
-                    .Select(other => CausesToTry.Replaced(sound, name, slot, other.Id,
+                    .Select(other => CausesToTry.Replaced(sound, name, (slot, CauseKind.WeakCable), other.Id,
                         $"To the {to} goes a {other.Part.Name}, rated {other.Part.Cable!.RatedCurrent!.Value.Amperes:0.#} A"
                             + (cable.RatedCurrent is { } planned
                                 ? $"; the {part.Name} that was planned is rated {planned.Amperes:0.#} A." : "."),
@@ -59,7 +59,7 @@ internal static class WiringCauses
                     .OrderByDescending(other => other.Value.MaximumCurrent!.Value.Amperes)
                     .Select(other => new PlantedCause
                     {
-                        Slot = slot,
+                        Slot = slot, Kind = CauseKind.WrongOutlet,
                         Words = $"The {thing} is plugged into outlet {other.Key} of the {from}, which allows "
                             + $"{other.Value.MaximumCurrent!.Value.Amperes:0.#} A.",
                         Settings = [new(path, other.Key)],
