@@ -72,7 +72,7 @@ internal static class RigAnswerJson
         }));
         json.WriteString("batterySlide", answer.BatterySlide);
         json.WriteString("mass", Mass(answer.Totals));
-        json.WriteString("price", Price(answer.Totals));
+        json.WriteString("price", answer.Totals.Cost is { } cost ? CostSentences.InATable(cost) : "");
         json.WriteBoolean("isWhole", answer.Scenario is not null);
         json.WriteString("text", text);
     }
@@ -110,16 +110,6 @@ internal static class RigAnswerJson
 
     private static string Mass(RigTotals totals) =>
         totals.Mass.Grams <= 0 ? "" : PartInWords.MassText(totals.Mass) + Without(totals.WithoutMass.Count, "of unknown mass");
-
-    private static string Price(RigTotals totals)
-    {
-        var prices = new[] { string.Join(" + ", totals.Buy.Select(money => money.ToString())),
-            Rent(totals) }.Where(price => price.Length > 0).ToList();
-        return prices.Count == 0 ? "" : string.Join(", ", prices) + Without(totals.WithoutPrice.Count, "without a price");
-    }
-
-    private static string Rent(RigTotals totals) => totals.RentPerDay.Count == 0
-        ? "" : $"{string.Join(" + ", totals.RentPerDay.Select(money => money.ToString()))} a day to rent";
 
     private static string Without(int count, string what) =>
         count == 0 ? "" : $" ({count} {(count == 1 ? "thing" : "things")} {what} not counted)";

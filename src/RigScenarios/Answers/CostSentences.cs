@@ -21,6 +21,21 @@ public static class CostSentences
         return $"{Costs(cost)}{Against(answer, cost)}{unknown}";
     }
 
+    /// <summary>The cost for a place in a table: "1,240 EUR (1,000 EUR to buy, 240 EUR to rent for 3 days)"; empty where
+    /// nothing is priced.</summary>
+    /// <param name="cost">The cost.</param>
+    public static string InATable(KitCost cost)
+    {
+        ArgumentNullException.ThrowIfNull(cost);
+        var (all, unknown) = (cost.Lines.Count, cost.NotPriced.Count);
+        if (all == 0 || unknown == all)
+            return "";
+        if (cost.Lines.All(line => line.Had == Had.Owned))
+            return "nothing: all is owned";
+        return $"{(cost.IsAtLeast ? "at least " : "")}{Amounts(cost)}"
+            + (unknown > 0 ? $"; {unknown} {(unknown == 1 ? "thing" : "things")} without a price" : "");
+    }
+
     /// <summary>What nobody gave, in sentences.</summary>
     internal static IReadOnlyList<string> Missing(KitCost cost) => [.. cost.NotPriced.GroupBy(line => line.Had)
         .Select(lines => $"The price to {(lines.Key == Had.Rented ? "rent" : "buy")} is not known of {Names([.. lines])}.")];
@@ -50,6 +65,11 @@ public static class CostSentences
     {
         if (cost.Lines.All(line => line.Had == Had.Owned))
             return "nothing of it is to be paid for: all is owned";
+        return $"what it needs costs {(cost.IsAtLeast ? "at least " : "")}{Amounts(cost)}";
+    }
+
+    private static string Amounts(KitCost cost)
+    {
         var rent = $"to rent for {Days(cost.RentedDays)}";
         var (bought, rented) = (Money(cost.Bought, cost), Money(cost.Rented, cost));
         var how = (cost.Bought, cost.Rented) switch
@@ -59,7 +79,7 @@ public static class CostSentences
             (_, > 0) => $" {rent}",
             _ => "",
         };
-        return $"what it needs costs {(cost.IsAtLeast ? "at least " : "")}{Money(cost.Total, cost)}{how}";
+        return $"{Money(cost.Total, cost)}{how}";
     }
 
     private static string Against(RigAnswer answer, KitCost cost)

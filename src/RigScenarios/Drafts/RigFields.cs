@@ -117,6 +117,18 @@ public static class RigFields
         },
         new("power-hours", "chargers.{charger}.power-hours", "When the charger has power",
             "From when to when on every day: a generator's hours, a lunch break. All hours if left open.", "12:00-14:00"),
+        new("budget", "costs.budget", "What it may cost",
+            "The most that you would pay for all of it, with the currency's three letters. With it the answer asks what it "
+                + "costs.",
+            "2500 EUR"),
+        new("others-are", "costs.others-are", "How you have it",
+            "A thing that is owned costs nothing more. Bought if left open.", "bought")
+        {
+            Choices = [new("owned", "all is owned"), new("bought", "it is to be bought"), new("rented", "it is to be rented")],
+        },
+        new("rented-days", "costs.rented-days", "Days of rent",
+            "A week costs as much as three days and a month as ten where the file says nothing else (common practice, no "
+                + "source). As many as the shooting days if left open.", "5"),
         new("journey-by", "journeys.{journey}.by", "How the batteries travel",
             "What the rules say of them is then part of the answer. Leave it open if they stay at home.", "flight")
         {

@@ -99,7 +99,7 @@ public sealed record RigSoFar
             Assumed = [.. build.Things.Distinct().Where(name => whole.Counted.Kit.ContainsKey(name))
                 .Select(name => whole.Counted.Kit[name].Part).Distinct()
                 .SelectMany(id => PartAssumptions.Of(id, whole.Counted.FindPart(id)!, _ => true))],
-            Totals = RigTotals.Of(whole.Counted, build),
+            Totals = RigTotals.Of(whole.Counted, frame.Build),
         };
         if (build.Battery.Item.Length == 0 || build.Devices.Count == 0)
             return now with { Sentence = RigWords.NothingYet(whole.Missing, whole.Problems, frame) };

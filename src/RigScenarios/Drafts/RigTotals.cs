@@ -1,30 +1,39 @@
 using RigScenarios.Builds;
-using RigScenarios.Parts;
+using RigScenarios.Costs;
 using RigScenarios.Scenarios;
 using UnitsNet;
 
 namespace RigScenarios.Drafts;
 
-/// <summary>Mass and price of a rig's things and power cables together.</summary>
+/// <summary>Mass and cost of a rig's things and power cables together.</summary>
 /// <param name="Mass">Mass of all whose mass is known or assumed.</param>
 /// <param name="WithoutMass">The things, by name, whose mass is not known.</param>
-/// <param name="Buy">The price to buy, one amount a currency.</param>
-/// <param name="RentPerDay">The price to rent for a day, one amount a currency.</param>
-/// <param name="WithoutPrice">The things, by name, that have neither price.</param>
-public sealed record RigTotals(Mass Mass,
-    IReadOnlyList<string> WithoutMass, IReadOnlyList<Money> Buy, IReadOnlyList<Money> RentPerDay,
-    IReadOnlyList<string> WithoutPrice)
+/// <param name="Cost">What the answer counts: all that the build and its days need, batteries in turn and chargers too; null
+/// where prices are in several currencies.</param>
+public sealed record RigTotals(Mass Mass, IReadOnlyList<string> WithoutMass, KitCost? Cost)
 {
-    internal static RigTotals Of(Scenario scenario, Build build)
+    internal static RigTotals Of(Scenario scenario, string buildName)
     {
+        var build = scenario.Builds[buildName];
         var all = Counted(build).Select(item => (Part: scenario.PartOf(item.Name), item.Count))
             .Where(item => item.Part is not null).Select(item => (Part: item.Part!, item.Count)).ToList();
         return new RigTotals(
             Mass.FromKilograms(all.Sum(item => (item.Part.Mass?.Kilograms ?? 0) * item.Count)),
             [.. all.Where(item => item.Part.Mass is null).Select(item => item.Part.Name)],
-            Sum(all, part => part.Buy),
-            Sum(all, part => part.RentPerDay),
-            [.. all.Where(item => item.Part.Buy is null && item.Part.RentPerDay is null).Select(item => item.Part.Name)]);
+            CostOf(scenario, buildName));
+    }
+
+    private static KitCost? CostOf(Scenario scenario, string build)
+    {
+        try
+        {
+            return KitCost.Of(scenario, build);
+        }
+        catch (ScenarioProblemsException)
+        {
+            // Told as a problem of the file, at its place.
+            return null;
+        }
     }
 
     /// <summary>Each thing with how many there are. A cable that is also named among the carried things is counted
@@ -35,13 +44,4 @@ public sealed record RigTotals(Mass Mass,
             : build.Cables.Contains(name) ? LinkLookup.Fed(build).Where(item => item.Cable == name)
                 .Sum(item => build.Devices.TryGetValue(item.Name, out var fed) ? fed.Count : 1)
             : 1));
-
-    private static IReadOnlyList<Money> Sum(List<(Part Part, int Count)> all, Func<Part, Money?> price) =>
-    [
-        .. from item in all
-           let money = price(item.Part)
-           where money is not null
-           group money.Value.Amount * item.Count by money.Value.Currency into amounts
-           select new Money(amounts.Sum(), amounts.Key),
-    ];
 }

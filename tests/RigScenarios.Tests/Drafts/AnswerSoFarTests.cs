@@ -49,7 +49,19 @@ public sealed class AnswerSoFarTests
         Assert.Equal(AnswerSentences.Headline(answer.Answer!), answer.Sentence);
         Assert.NotEmpty(answer.Cautions);
         Assert.Equal(2473, answer.Totals.Mass.Grams, 6);
-        Assert.Equal(new Parts.Money(4705, "EUR"), Assert.Single(answer.Totals.Buy));
+        Assert.Equal(new Parts.Money(4705, "EUR"), answer.Totals.Cost!.TotalMoney);
+    }
+
+    [Fact]
+    public void A_budget_brings_the_question_of_cost_with_the_figure_of_the_table()
+    {
+        var asked = Drafting.Answer(Drafting.Small.With("costs.budget", "4000 EUR").With("costs.others-are", "bought"));
+        var question = asked.Answer!.Of(QuestionKind.Cost)!;
+        Assert.Equal(Limits.Verdict.Fails, question.Verdict);
+        Assert.Equal("4,705 EUR to buy", CostSentences.InATable(asked.Totals.Cost!));
+        Assert.Contains("costs 4,705 EUR to buy, 705 EUR over the budget of 4,000 EUR",
+            CostSentences.Line(asked.Answer!), StringComparison.Ordinal);
+        Assert.Null(Drafting.Answer(Drafting.Small).Answer!.Of(QuestionKind.Cost));
     }
 
     [Fact]

@@ -26,6 +26,7 @@ export function placesOf(path, build, { things }) {
     return things.filter(({ own, part }) => own === name || part === name).map((thing) => `kit.${thing.name}`);
   if (group === "chargers") return ["asked.charger-bays"];
   if (group === "batteries") return ["asked.battery-count"];
+  if (group === "costs") return ["costs.budget"];
   if (group === "journeys") return ["asked.journey-by"];
   return [];
 }
