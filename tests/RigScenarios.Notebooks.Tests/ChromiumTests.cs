@@ -69,6 +69,12 @@ public sealed partial class ChromiumTests(TrialRun trial)
     [Theory]
     [InlineData(1200)]
     [InlineData(500)]
+    public async Task Charts_of_money_have_no_text_over_another(int width) =>
+        Assert.Equal($"charts {CostGallery.Count}; overlaps []", await MeasureAsync(CostGallery.Page().ToHtml(), width));
+
+    [Theory]
+    [InlineData(1200)]
+    [InlineData(500)]
     public async Task Pictures_of_balance_have_no_text_over_another(int width) =>
         Assert.Equal($"charts {BalanceGallery.Charts}; overlaps []", await MeasureAsync(BalanceGallery.Page().ToHtml(), width));
 

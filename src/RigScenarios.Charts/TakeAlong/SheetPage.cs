@@ -86,9 +86,11 @@ public static class SheetPage
 
     private static string Table(SheetSection section, IEnumerable<IReadOnlyList<string>> rows, IReadOnlyList<double> widths)
     {
-        // A column of figures is set to the right.
-        var figures = Enumerable.Range(0, section.Columns.Count).Select(i => section.Rows.All(row => row[i].Length == 0
-            || double.TryParse(row[i], NumberStyles.Float, CultureInfo.InvariantCulture, out _))).ToList();
+        // A column of figures is set to the right; one in which nothing stands is for a pencil.
+        var figures = Enumerable.Range(0, section.Columns.Count).Select(i =>
+            section.Rows.Select(row => row[i]).Where(cell => cell.Length > 0).ToList() is { Count: > 0 } cells
+                && cells.TrueForAll(cell => double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out _)))
+            .ToList();
         string Side(int i) => figures[i] ? " class=\"figure\"" : "";
         var html = new StringBuilder("<table><colgroup>");
         foreach (var width in widths)

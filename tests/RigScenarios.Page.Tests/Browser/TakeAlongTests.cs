@@ -12,7 +12,8 @@ namespace RigScenarios.Page.Tests.Browser;
 [Collection(InABrowser.Name)]
 public sealed partial class TakeAlongTests(Chromium chromium)
 {
-    public static TheoryData<string> Demos => ["winter-harbour", "market-hall", "island-crossing", "night-dolly", "teaching-kit"];
+    public static TheoryData<string> Demos => ["winter-harbour", "market-hall", "island-crossing", "night-dolly", "river-ferry",
+        "teaching-kit"];
 
     [Theory]
     [MemberData(nameof(Demos))]

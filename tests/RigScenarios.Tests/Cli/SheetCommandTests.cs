@@ -13,7 +13,8 @@ namespace RigScenarios.Tests.Cli;
 [Collection(nameof(ConsoleRun))]
 public sealed class SheetCommandTests
 {
-    public static TheoryData<string> Demos => ["winter-harbour", "market-hall", "island-crossing", "night-dolly", "teaching-kit"];
+    public static TheoryData<string> Demos => ["winter-harbour", "market-hall", "island-crossing", "night-dolly", "river-ferry",
+        "teaching-kit"];
 
     [Theory]
     [MemberData(nameof(Demos))]
