@@ -74,7 +74,7 @@ internal static class SheetCommand
             var answer = which == SheetKind.Shopping ? null
                 : options.FirstAnswer(parsed, scenario, Today.Of(clock), cancellation);
             var (sheet, table) = answer is not null ? (TakeAlongSheets.Of(answer, which), TakeAlongSheets.Table(answer, which))
-                : TakeAlongSheets.Shopping(scenario, build, Terms(scenario, options.Days(parsed, scenario).Count));
+                : TakeAlongSheets.Shopping(scenario, build, options.Days(parsed, scenario).Count);
             if (file is not null)
                 TextFile.Write(file, IsTable(file) ? table.ToCsv()
                     : SheetPage.Of(sheet, parsed.GetValue(whole), printed));
@@ -86,10 +86,6 @@ internal static class SheetCommand
         }));
         return command;
     }
-
-    // Days that are named are those for which things are rented; all days of the file are so anyway, unless it says otherwise.
-    private static CostTerms? Terms(Scenario scenario, int days) => days == scenario.Days.Count ? scenario.Costs
-        : (scenario.Costs ?? new()) with { RentedDays = days };
 
     private static void Tell(string file, IReadOnlyList<string> builds, TakeAlongSheet sheet, RigAnswer? answer)
     {

@@ -100,13 +100,16 @@ public static class CostSentences
             yield return $"Nobody says how {(open == 1 ? "one thing is" : $"{open} things are")} had (owned, bought, rented): "
                 + "taken as bought.";
         if (cost.Total > 0)
-            yield return cost.Vat switch
-            {
-                ValueAddedTax.Net => "Prices are net, without value added tax.",
-                ValueAddedTax.Gross => "Prices are gross, with value added tax.",
-                _ => "Nobody says whether the prices have value added tax in them (costs.vat).",
-            };
+            yield return Tax(cost);
     }
+
+    /// <summary>Whether tax is in the prices.</summary>
+    internal static string Tax(KitCost cost) => cost.Vat switch
+    {
+        ValueAddedTax.Net => "Prices are net, without value added tax.",
+        ValueAddedTax.Gross => "Prices are gross, with value added tax.",
+        _ => "Nobody says whether the prices have value added tax in them (costs.vat).",
+    };
 
     private static string? Fold(KitCost cost, List<KitCostLine> paid)
     {
@@ -126,5 +129,6 @@ public static class CostSentences
     private static string Way(KitCostLine line, KitCost cost) =>
         line.Had == Had.Rented ? $"rent for {Days(cost.RentedDays)}" : "buy";
 
-    private static string Days(int days) => days == 1 ? "1 day" : $"{days} days";
+    /// <summary>A number of days.</summary>
+    internal static string Days(int days) => days == 1 ? "1 day" : $"{days} days";
 }

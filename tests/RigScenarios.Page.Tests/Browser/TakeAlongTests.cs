@@ -13,7 +13,7 @@ namespace RigScenarios.Page.Tests.Browser;
 public sealed partial class TakeAlongTests(Chromium chromium)
 {
     public static TheoryData<string> Demos => ["winter-harbour", "market-hall", "island-crossing", "night-dolly", "river-ferry",
-        "teaching-kit"];
+        "teaching-kit", "pottery-class"];
 
     [Theory]
     [MemberData(nameof(Demos))]

@@ -25,6 +25,8 @@ public class HostileArgumentTests
             ["run", Rig, "--quick", "--set", $"days.day-one.ambient={order}"],
             ["run", Rig, "--quick", "--set", $"kit.{order}.count=1"], ["run", Rig, "--reserve", order], [order], [$"--{order}"],
             ["check", order], ["travel", Rig, "--journey", order], ["sweep", Rig, "--over", order, "--out", "x.csv"],
+            ["sheet", Rig, "--kind", order, "--out", "x.html"], ["sheet", Rig, "--kind", "shopping", "--build", order, "--json"],
+            ["sheet", Rig, "--kind", "build", "--paper", order, "--out", "x.html"],
             ["sweep", Rig, "--over", "days.day-one.ambient=0 °C..1 °C", "--out", Path.Combine(Rig, order)],
             ["compare", order], ["compare", Rig, "--builds", order], ["compare", Rig, "--base", order],
             ["compare", Rig, "--with", order], ["compare", Rig, "--with", $"{order}: conditions.ambient=1 °C"],

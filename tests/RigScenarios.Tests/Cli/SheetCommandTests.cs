@@ -14,7 +14,7 @@ namespace RigScenarios.Tests.Cli;
 public sealed class SheetCommandTests
 {
     public static TheoryData<string> Demos => ["winter-harbour", "market-hall", "island-crossing", "night-dolly", "river-ferry",
-        "teaching-kit"];
+        "teaching-kit", "pottery-class"];
 
     [Theory]
     [MemberData(nameof(Demos))]
@@ -133,7 +133,7 @@ public sealed class SheetCommandTests
     {
         string Headline(string had, string costs = "") =>
             TakeAlongSheets.Shopping(PricedScenario.Read(costs, had), null).Sheet.Headline;
-        Assert.Equal("Nothing to pay: all of it is there already.", Headline("", "others-are: owned"));
+        Assert.Equal("Nothing to pay: all of it is owned.", Headline("", "others-are: owned"));
         var scenario = Scenario("night-dolly");
         var free = scenario with
         {
@@ -183,6 +183,21 @@ public sealed class SheetCommandTests
         var camera = json.RootElement.GetProperty("rows").EnumerateArray().Single(row =>
             row.GetProperty("thing").GetString() == "camera");
         Assert.Equal(90m * ScenarioFile.Read(file).Days.Count, camera.GetProperty("each_EUR").GetDecimal());
+    }
+
+    [Theory]
+    [InlineData("others-are: rented")]
+    [InlineData("others-are: rented, rented-days: 9")]
+    [InlineData("budget: 3000 EUR, vat: gross")]
+    public void The_list_of_a_build_comes_to_what_the_answer_says(string costs)
+    {
+        var scenario = PricedScenario.Read(costs);
+        var answer = Answer(scenario, scenario.Builds.Keys.First());
+        var table = TakeAlongSheets.Table(answer, SheetKind.Shopping);
+        Assert.Equal(answer.Cost!.Total, table.Rows.Sum(row => row[8].Number ?? 0));
+        Assert.Equal(answer.Cost.Lines.Select(line => line.Name), table.Rows.Select(row => row[0].Text));
+        Assert.Contains(RigScenarios.Costs.MoneyText.Of(answer.Cost.TotalMoney!.Value),
+            TakeAlongSheets.Of(answer, SheetKind.Shopping).Headline, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -29,23 +29,15 @@ internal static class ShoppingSheet
         WholeBy = "sheet --kind shopping --whole",
     };
 
-    private static string Terms(KitCost cost)
-    {
-        var vat = cost.Vat switch
-        {
-            ValueAddedTax.Net => "Prices are net, without value added tax.",
-            ValueAddedTax.Gross => "Prices are gross, with value added tax.",
-            _ => "Whether value added tax is in the prices is not given.",
-        };
-        return cost.Lines.Any(line => line.Had == Had.Rented) ? $"{vat} Rented for {Days(cost.RentedDays)}." : vat;
-    }
+    private static string Terms(KitCost cost) => CostSentences.Tax(cost) + (cost.Lines.Any(line => line.Had == Had.Rented)
+        ? $" Rented for {CostSentences.Days(cost.RentedDays)}." : "");
 
     private static string Headline(KitCost cost)
     {
         var sum = Sum(cost, cost.Lines);
         var all = sum switch
         {
-            "nothing" => "Nothing to pay: all of it is there already",
+            "nothing" => "Nothing to pay: all of it is owned",
             "not known" => "What it comes to is not known: nothing has a price",
             _ => $"Together {sum}",
         };
@@ -65,8 +57,8 @@ internal static class ShoppingSheet
     private static SheetSection Together(KitCost cost)
     {
         List<IReadOnlyList<string>> rows = [];
-        foreach (var (had, words) in new[] { (Had.Bought, "To buy"), (Had.Rented, $"To rent, {Days(cost.RentedDays)}"),
-            (Had.Owned, "There already") })
+        foreach (var (had, words) in new[] { (Had.Bought, "To buy"), (Had.Rented, $"To rent, {CostSentences.Days(cost.RentedDays)}"),
+            (Had.Owned, "Owned") })
         {
             var lines = cost.Lines.Where(line => line.Had == had).ToList();
             if (lines.Count > 0)
@@ -96,11 +88,11 @@ internal static class ShoppingSheet
 
     private static string Missing(KitCost cost)
     {
-        var missing = cost.NotPriced.Select(line => SheetWords.Thing(line.Name)).ToList();
+        var missing = cost.NotPriced;
         var assumed = cost.Lines.Any(line => line.IsHadAssumed) ? "Where the file does not say how a thing is had, it is taken "
             + "as bought. " : "";
         return missing.Count == 0 ? assumed.TrimEnd()
-            : $"{assumed}No price is given for {string.Join(", ", missing)}: what "
+            : $"{assumed}No price is given for {CostSentences.Names(missing)}: what "
                 + $"{(missing.Count == 1 ? "it costs" : "they cost")} comes on top.";
     }
 
@@ -109,7 +101,7 @@ internal static class ShoppingSheet
         var lines = cost.Lines.Where(line => line.Had == had).ToList();
         if (lines.Count == 0)
             yield break;
-        yield return new(had == Had.Bought ? "To buy" : $"To rent for {Days(cost.RentedDays)}", SheetForm.Table,
+        yield return new(had == Had.Bought ? "To buy" : $"To rent for {CostSentences.Days(cost.RentedDays)}", SheetForm.Table,
             [.. lines.OrderByDescending(line => line.Total ?? decimal.MaxValue).Select(line => new[]
             {
                 "", $"{line.Count}", line.Title, SheetWords.Thing(line.Name), Amount(cost, line.Each), Amount(cost, line.Total),
@@ -124,20 +116,18 @@ internal static class ShoppingSheet
     {
         var lines = cost.Lines.Where(line => line.Had == Had.Owned).ToList();
         if (lines.Count > 0)
-            yield return new("There already", SheetForm.Table, [.. lines.Select(line => new[]
+            yield return new("Owned", SheetForm.Table, [.. lines.Select(line => new[]
             {
                 "", $"{line.Count}", line.Title, SheetWords.Thing(line.Name),
             })])
             {
                 Columns = ["Got", "Count", "What it is", "For"], IsWide = true, GoesAs = 4, Keeps = lines.Count,
-                Things = "things that are there",
+                Things = "things that are owned",
             };
     }
 
     private static string Amount(KitCost cost, decimal? amount) =>
         amount is { } known && cost.Currency is { } currency ? MoneyText.Of(new Money(known, currency)) : Unknown;
-
-    private static string Days(int days) => days == 1 ? "1 day" : $"{days} days";
 
     private static IEnumerable<string> Checks(KitCost cost)
     {

@@ -17,7 +17,7 @@ public static class TakeAlongSheets
             SheetKind.Exercise => ExerciseSheet.Blank(answer),
             SheetKind.Solution => ExerciseSheet.Solved(answer),
             SheetKind.Build => BuildSheet.Of(answer),
-            SheetKind.Shopping => Shopping(answer.Scenario, answer.Build).Sheet,
+            SheetKind.Shopping => Shopping(answer.Scenario, answer.Build, answer.Days.Count).Sheet,
             _ => DaySheet.Of(answer),
         };
     }
@@ -26,11 +26,14 @@ public static class TakeAlongSheets
     /// one too.</summary>
     /// <param name="scenario">A scenario that was read or checked.</param>
     /// <param name="build">The build whose things are asked about; null for the whole kit.</param>
-    /// <param name="terms">The terms of money; null for those of the scenario.</param>
+    /// <param name="days">How many shooting days are asked about: rented things are rented for so many, unless the scenario says
+    /// for how many; null for all of its days.</param>
     /// <exception cref="ScenarioProblemsException">There is no such build, or prices are in several currencies.</exception>
-    public static (TakeAlongSheet Sheet, SheetTable Table) Shopping(Scenario scenario, string? build, CostTerms? terms = null)
+    public static (TakeAlongSheet Sheet, SheetTable Table) Shopping(Scenario scenario, string? build, int? days = null)
     {
         ArgumentNullException.ThrowIfNull(scenario);
+        var given = scenario.Costs ?? new();
+        var terms = given with { RentedDays = given.RentedDays ?? days };
         var cost = build is null ? KitCost.OfAll(scenario, terms) : KitCost.Of(scenario, build, terms);
         return (ShoppingSheet.Of(scenario, build, cost), ShoppingTable.Of(cost));
     }
@@ -46,7 +49,7 @@ public static class TakeAlongSheets
         return kind switch
         {
             SheetKind.Build => BuildTable.Of(answer),
-            SheetKind.Shopping => Shopping(answer.Scenario, answer.Build).Table,
+            SheetKind.Shopping => Shopping(answer.Scenario, answer.Build, answer.Days.Count).Table,
             SheetKind.Day => DayTable.Of(answer),
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Accepted: Build, Shopping, Day."),
         };
