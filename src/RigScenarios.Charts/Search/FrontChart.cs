@@ -6,6 +6,7 @@ namespace RigScenarios.Charts.Search;
 /// panel; picks have a name and a look of their own, which is the same in all panels.</summary>
 public static class FrontChart
 {
+    private const double Edge = 0.08;
     private const string Others = "others that nobody would swap for another";
 
     /// <summary>The figure.</summary>
@@ -37,7 +38,7 @@ public static class FrontChart
             Title = title,
             Caption = Caption(points.Count, unknown, isComplete),
             AlternativeText = Describe(axes, points),
-            X = axes[0],
+            X = Padded(axes[0], points, 0),
             Panels = panels,
         }.ToFigure();
     }
@@ -55,13 +56,13 @@ public static class FrontChart
             Line(point.Name, [point], picks.IndexOf(point)))];
         if (known.Where(point => !point.IsPick).ToList() is { Count: > 0 } others)
             lines.Add(Line(picks.Count == 0 ? "the front" : Others, others, picks.Count));
-        return lines.Count == 0 ? null : new ChartPanel(axes[axis], lines);
+        return lines.Count == 0 ? null : new ChartPanel(Padded(axes[axis], points, axis), lines);
     }
 
     private static string Caption(int count, int unknown, bool isComplete)
     {
-        List<string> words = [count == 1 ? "One stands alone: nothing else is better in any of these figures."
-            : "Each is better than any other in at least one wish, and none in all."];
+        List<string> words = [count > 1 ? "None is better than another in every wish." : isComplete
+            ? "It stands alone: nothing else that can be chosen is better in any wish." : "One was found."];
         if (!isComplete)
             words.Add("The search was ended before all was decided: there may be more, and better ones.");
         if (unknown > 0)
@@ -71,6 +72,16 @@ public static class FrontChart
 
     private static string Describe(IReadOnlyList<ChartAxis> axes, IReadOnlyList<FrontPoint> points) =>
         $"Points of {string.Join(" and ", axes.Skip(1).Select(axis => axis.Label))} over {axes[0].Label}. "
-        + $"{string.Join("; ", points.Select(point => $"{point.Name}: {string.Join(", ", axes.Zip(point.Values, (axis, value) =>
-            double.IsNaN(value) ? $"{axis.Title} not known" : $"{axis.Title} {Rounding.Text(value)} {axis.Unit}".TrimEnd()))}"))}.";
+        + string.Join("; ", points.Select(point => $"{point.Name}: {string.Join(", ", axes.Zip(point.Values, Figure))}")) + ".";
+
+    private static string Figure(ChartAxis axis, double value) =>
+        double.IsNaN(value) ? $"{axis.Title} not known" : $"{axis.Title} {Rounding.Text(value)} {axis.Unit}".TrimEnd();
+
+    // No point stands at the edge, where half of it would be cut off.
+    private static ChartAxis Padded(ChartAxis axis, IReadOnlyList<FrontPoint> points, int number)
+    {
+        var values = points.Select(point => point.Values[number]).Where(double.IsFinite).ToList();
+        var reach = values.Max() - values.Min() is var range and > 0 ? range : Math.Max(1, Math.Abs(values[0]));
+        return axis with { From = values.Min() - (Edge * reach), To = values.Max() + (Edge * reach) };
+    }
 }

@@ -57,8 +57,8 @@ internal static class ShoppingSheet
     private static SheetSection Together(KitCost cost)
     {
         List<IReadOnlyList<string>> rows = [];
-        foreach (var (had, words) in new[] { (Had.Bought, "To buy"), (Had.Rented, $"To rent, {CostSentences.Days(cost.RentedDays)}"),
-            (Had.Owned, "Owned") })
+        var rented = $"To rent, {CostSentences.Days(cost.RentedDays)}";
+        foreach (var (had, words) in new[] { (Had.Bought, "To buy"), (Had.Rented, rented), (Had.Owned, "Owned") })
         {
             var lines = cost.Lines.Where(line => line.Had == had).ToList();
             if (lines.Count > 0)
