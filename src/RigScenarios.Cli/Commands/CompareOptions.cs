@@ -36,9 +36,10 @@ internal sealed class CompareOptions
         "The reserve that you want after wrap, such as \"1 h\"; with less of it the verdict is \"close\".", HelpName = "TIME" };
 
     /// <summary>One file with its scenario.</summary>
+    /// <param name="Number">Its number, from 0: one file may be named twice.</param>
     /// <param name="Path">As it was named.</param>
     /// <param name="Scenario">What it says.</param>
-    public sealed record ReadFile(string Path, Scenario Scenario)
+    public sealed record ReadFile(int Number, string Path, Scenario Scenario)
     {
         /// <summary>The file's name without folder and ending.</summary>
         public string Stem => System.IO.Path.GetFileNameWithoutExtension(Path);
@@ -56,11 +57,11 @@ internal sealed class CompareOptions
     {
         List<ReadFile> read = [];
         List<Diagnostic> problems = [];
-        foreach (var path in parsed.GetRequiredValue(files))
+        foreach (var (number, path) in parsed.GetRequiredValue(files).Index())
         {
             try
             {
-                read.Add(new(path, ScenarioOptions.Read(path, [], today)));
+                read.Add(new(number, path, ScenarioOptions.Read(path, [], today)));
             }
             catch (ScenarioProblemsException found)
             {
@@ -80,6 +81,7 @@ internal sealed class CompareOptions
                 new DurationFormat(Duration.Zero, Duration.FromHours(1000), "1 h"), "--reserve"),
         };
         var chosen = Chosen(parsed, read);
+        Require(chosen.Count > 0, "FILE", "There is no build to look at.", ["a file with a build"], "");
         IReadOnlyList<string> names = Names(chosen);
         var at = Base(parsed, names, chosen);
         var wanted = parsed.GetRequiredValue(days);
@@ -101,7 +103,8 @@ internal sealed class CompareOptions
     private List<(ReadFile File, string Build)> Chosen(ParseResult parsed, IReadOnlyList<ReadFile> read)
     {
         // A name that is empty is no build either.
-        var wanted = parsed.GetRequiredValue(builds).SelectMany(text => text.Split(',')).Select(name => name.Trim(' ')).ToList();
+        var wanted = parsed.GetRequiredValue(builds).SelectMany(text => text.Split(',')).Select(name => name.Trim(' '))
+            .Distinct().ToList();
         var there = read.SelectMany(file => file.Scenario.Builds.Keys).Distinct().ToList();
         foreach (var name in wanted)
             Require(there.Contains(name), "--builds", $"No file has a build \"{name}\".", there, name);
@@ -110,13 +113,16 @@ internal sealed class CompareOptions
             : file.Scenario.Builds.Keys).Select(build => (file, build)))];
     }
 
-    // A build's name in one file; the file's where it has but one; else both. Two files of one name are told by their paths.
+    // A build's name in one file; the file's where it has but one; else both. Files of one name are counted: no page and no table
+    // names a folder.
     private static List<string> Names(List<(ReadFile File, string Build)> rigs)
     {
         var used = rigs.Select(rig => rig.File).Distinct().ToList();
         if (used.Count == 1)
             return [.. rigs.Select(rig => rig.Build)];
-        string Label(ReadFile file) => used.Count(other => other.Stem == file.Stem) == 1 ? file.Stem : file.Path;
+        string Label(ReadFile file) => used.Count(other => other.Stem == file.Stem
+            && other.Number < file.Number) is > 0 and var more
+            ? $"{file.Stem}-{more + 1}" : file.Stem;
         return [.. rigs.Select(rig => rigs.Count(other => other.File == rig.File) == 1 ? Label(rig.File)
             : $"{Label(rig.File)}/{rig.Build}")];
     }

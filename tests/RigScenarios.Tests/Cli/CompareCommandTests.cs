@@ -66,6 +66,18 @@ public class CompareCommandTests
         Assert.DoesNotContain(folder.Path, html, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Two_files_of_one_name_are_counted_and_a_build_that_is_named_twice_is_one()
+    {
+        using var one = new TemporaryFolder();
+        using var two = new TemporaryFolder();
+        var (code, text, error) = await ConsoleRun.RunAsync("compare", Own(one), Own(two), Own(two), "--builds", "bare,bare",
+            "--quick");
+        Assert.Equal((0, ""), (code, error));
+        Each.Of((string[])["own (base)", "own-2:", "own-3:"], name => Assert.Contains(name, text, StringComparison.Ordinal));
+        Assert.DoesNotContain(two.Path, text, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("There is only one rig to look at.", "--builds", "thin-lead")]
     [InlineData("No file has a build \"thin\". Accepted: thin-lead, heavy-lead", "--builds", "thin")]
