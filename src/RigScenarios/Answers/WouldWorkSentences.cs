@@ -80,7 +80,7 @@ public static class WouldWorkSentences
             ChangeEffort.FromKit => "from the kit",
             ChangeEffort.GivesUp => "nothing to buy, but something is given up",
             _ when set.Price is { } price =>
-                $"to buy: {price}"
+                $"to buy: {MoneyText.Of(price)}"
                 + (set.Changes.Any(change => change is { Effort: ChangeEffort.Buy, Price: null }) ? " and more" : ""),
             _ => "to pay for, price not known",
         };

@@ -155,6 +155,18 @@ public sealed class CostQuestionTests
     }
 
     [Fact]
+    public void Without_a_word_of_money_what_is_bought_ranks_a_set()
+    {
+        var harbour = ScenarioFile.Read(Repository.Data("scenarios", "winter-harbour.yaml"));
+        var now = RigAnswer.Of(harbour, "shoulder", ["day-one"], cancellation: TestContext.Current.CancellationToken);
+        Assert.Null(now.Cost);
+        var sets = WouldWork.Find(now, cancellation: TestContext.Current.CancellationToken).Sets;
+        Assert.Contains(sets, set => set.Effort == ChangeEffort.Buy);
+        Each.HasNot(sets, set => set.CostsMore is not null);
+        Each.Step(sets, (first, then) => Assert.True(first.CostInOrder <= then.CostInOrder));
+    }
+
+    [Fact]
     public void Money_changes_no_other_question()
     {
         var (with, without) = (Answer("budget: 1 EUR"), Answer(null));
