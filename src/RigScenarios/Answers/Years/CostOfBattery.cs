@@ -1,4 +1,5 @@
 using RigScenarios.Cells.Aging;
+using RigScenarios.Costs;
 using RigScenarios.Days;
 using RigScenarios.Parts;
 using UnitsNet;
@@ -39,5 +40,5 @@ internal static class CostOfBattery
     private static double Shoots(LifeInWords life, double days) => life.ShootsPerMonth!.Value * days / LifeInWords.DaysOfMonth;
 
     private static Money? Over(Money? price, double by) => price is { } money && by > 0
-        ? money with { Amount = Math.Round(money.Amount / (decimal)by, 2) } : null;
+        ? MoneyText.Rounded(money with { Amount = money.Amount / (decimal)by }) : null;
 }
