@@ -33,6 +33,7 @@ namespace RigScenarios.Cli
                 AgingCommand.Create(clock ?? TimeProvider.System),
                 TravelCommand.Create(clock ?? TimeProvider.System),
                 FitCommand.Create(clock ?? TimeProvider.System),
+                SearchCommand.Create(clock ?? TimeProvider.System),
                 TakeAlongCommand.Create(clock ?? TimeProvider.System),
                 SheetCommand.Create(clock ?? TimeProvider.System),
                 ExerciseCommand.Create(clock ?? TimeProvider.System),

@@ -91,6 +91,22 @@ public sealed class RigChoices : IChoiceModel
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
     public RigFigures Figures(Choice choice, CancellationToken cancellation = default) => evaluation.Of(choice, cancellation);
 
+    /// <summary>The whole answer to a choice; null with the reason where its parts make no sound rig.</summary>
+    /// <param name="choice">The choice.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
+    public (Answers.RigAnswer? Answer, string Refused) Answer(Choice choice, CancellationToken cancellation = default) =>
+        evaluation.Answer(choice, cancellation);
+
+    /// <summary>Whether every two candidates of a choice fit each other, and each the build.</summary>
+    /// <param name="choice">The choice.</param>
+    public bool GoesTogether(Choice choice)
+    {
+        ArgumentNullException.ThrowIfNull(choice);
+        return Enumerable.Range(0, Slots.Count).All(a => IsCompatible(a, choice[a])
+            && Enumerable.Range(a + 1, Slots.Count - a - 1).All(b => IsCompatible(a, choice[a], b, choice[b])));
+    }
+
     /// <summary>A wish as a figure that shall be small; NaN where it is not known.</summary>
     private double Figure(RigWish wish, Choice choice, RigFigures figures) => wish switch
     {
@@ -131,7 +147,8 @@ public sealed class RigChoices : IChoiceModel
         _ => true,
     };
 
-    private decimal MostGrams => Grams(Question.Best.Musts.Mass!.Value);
+    /// <summary>The most that the rig may weigh, in grams.</summary>
+    internal decimal MostGrams => Grams(Question.Best.Musts.Mass!.Value);
 
     private bool IsFixed(string thing) => Question.Places.All(place => place.Replaces != thing);
 

@@ -21,7 +21,7 @@ public sealed class RigEvaluation
 
     private readonly RigQuestion question;
     private readonly ConcurrentDictionary<Choice, (RigAnswer? Answer, string Refused)> runs = new();
-    private readonly ConcurrentDictionary<Choice, string> flights = new();
+    private readonly ConcurrentDictionary<Choice, (string Why, string AskFirst)> flights = new();
     private int ran;
 
     /// <summary>Prepares for a question.</summary>
@@ -69,11 +69,12 @@ public sealed class RigEvaluation
             IsReserveLowerBound = days.Answer?.Tightest.Reserve.IsLowerBound ?? false,
             ReserveShare = days.Answer is null ? null : ShareLeft(days.Answer),
             Least = answer is null ? null : LeastOf(answer), Mass = answer is null ? null : MassOf(answer),
+            AskFirst = IsAsked(RigMust.Flies) ? Flight(choice, cancellation).AskFirst : "",
             Failing = [.. Enum.GetValues<RigMust>().Select(must => must switch
             {
                 RigMust.Fits => refused,
                 RigMust.Lasts when IsAsked(must) => days.Answer is null ? days.Refused : WhyNotLasting(days.Answer),
-                RigMust.Flies when IsAsked(must) => WhyNotFlying(choice, cancellation),
+                RigMust.Flies when IsAsked(must) => Flight(choice, cancellation).Why,
                 RigMust.Balances or RigMust.Holds when IsAsked(must) && answer is null => refused,
                 RigMust.Balances when IsAsked(must) => WhyNot(answer!, QuestionKind.Balance),
                 RigMust.Holds when IsAsked(must) => WhyNot(answer!, QuestionKind.Wiring) is { Length: > 0 } wiring
@@ -163,7 +164,7 @@ public sealed class RigEvaluation
     }
 
     /// <summary>The batteries of the build, and all that take turns, as spare ones of one traveller.</summary>
-    private string WhyNotFlying(Choice choice, CancellationToken cancellation)
+    private (string Why, string AskFirst) Flight(Choice choice, CancellationToken cancellation)
     {
         var alike = new Choice(choice.Select((candidate, place) => Batteries.Contains(place) ? candidate : 0));
         return flights.GetOrAdd(alike, _ =>
@@ -177,10 +178,10 @@ public sealed class RigEvaluation
             {
                 Journeys = new([KeyValuePair.Create(flight, new JourneyPlan { Batteries = batteries })]),
             }, flight, day, cancellation);
-            return answer.Left.Count > 0 ? RigSearchWords.StaysBehind(answer.Left)
-                : question.Best.Musts.Flies == FliesMust.WithoutAsking && answer.Approvals.Any()
-                    ? RigSearchWords.NeedsApproval(answer.Approvals.Select(line => line.Line.Battery.Title))
-                : "";
+            var ask = answer.Approvals.Any()
+                ? RigSearchWords.NeedsApproval(answer.Approvals.Select(line => line.Line.Battery.Title)) : "";
+            return (answer.Left.Count > 0 ? RigSearchWords.StaysBehind(answer.Left)
+                : question.Best.Musts.Flies == FliesMust.WithoutAsking ? ask : "", ask);
         });
     }
 
@@ -194,9 +195,12 @@ public sealed class RigEvaluation
         return all.Joules > 0 ? Ratio.FromDecimalFractions(answer.Tightest.Reserve.Energy / all) : null;
     }
 
+    /// <summary>Of the limits that count for a verdict the one with the least share left. A figure to compare with, by which
+    /// something is "close", is none.</summary>
     private static Limit? LeastOf(RigAnswer answer) =>
-        answer.Questions.Select(one => one.Least).OfType<Limit>().Where(limit => limit.Share is not null)
-            .MinBy(limit => limit.Share);
+        answer.Questions.Select(one => one.Least is not { HasForce: false } ? one.Least
+                : one.Limits.FirstOrDefault(limit => limit.HasForce)).OfType<Limit>()
+            .Where(limit => limit is { HasForce: true, Share: not null }).MinBy(limit => limit.Share);
 
     private static Mass? MassOf(RigAnswer answer) =>
         answer.Balance is { Rig.WithoutMass.Count: 0 } balance ? balance.Mass.Mass : null;

@@ -36,6 +36,10 @@ public sealed record RigFigures
     /// <summary>Mass of the rig without head and tripod; null where that of something on it is not known.</summary>
     public Mass? Mass { get; init; }
 
+    /// <summary>What the airline must be asked beforehand, in a sentence; empty where nothing, or where flying is not
+    /// asked.</summary>
+    public string AskFirst { get; init; } = "";
+
     /// <summary>For each must, in the order of <see cref="RigMust"/>, why it does not hold; empty where it does. A must that is
     /// not asked holds.</summary>
     public required IReadOnlyList<string> Failing { get; init; }

@@ -66,6 +66,12 @@ public static class RigSearchWords
     internal static string TooShort(Duration left, Duration wanted) =>
         $"{AnswerTimes.Length(left)} is left after wrap; {AnswerTimes.Length(wanted)} is wanted.";
 
+    internal static string TooHeavy(decimal? grams) => grams is { } known
+        ? $"It weighs {Weight(UnitsNet.Mass.FromGrams((double)known))}." : "Its mass is not known.";
+
+    internal static string TooDear(decimal? cost, string? currency) =>
+        cost is null ? "A price is not known." : $"It costs {Amount(cost, currency)}.";
+
     internal static string StaysBehind(IReadOnlyList<LeftBehind> left) =>
         $"Can't fly in the cabin: {string.Join(", ", left.Select(one => $"{one.Battery.Title} ({one.Margin})"))}.";
 

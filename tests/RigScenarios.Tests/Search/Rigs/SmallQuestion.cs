@@ -37,8 +37,8 @@ internal static class SmallQuestion
           bright: {kind: monitor, name: Bright light, mass: 500 g, buy: 40 EUR, power: {standby: 1 W, record: 30 W}}
           fragile: {kind: monitor, name: Fragile light, mass: 100 g, buy: 10 EUR, power: {standby: 1 W, record: 2 W},
             voltage: {maximum: 9 V}}
-          slotted: {kind: plate, name: Slotted plate, mass: 100 g, gives: [slot], plate: {own-draw: 0 W}}
-          railed: {kind: plate, name: Railed plate, mass: 100 g, gives: [rail, pin], plate: {own-draw: 0 W}}
+          slotted: {kind: plate, name: Slotted plate, mass: 100 g, buy: 45 EUR, gives: [slot], plate: {own-draw: 0 W}}
+          railed: {kind: plate, name: Railed plate, mass: 100 g, buy: 60 EUR, gives: [rail, pin], plate: {own-draw: 0 W}}
         """;
 
     /// <summary>A question over battery, light and plate of the small scenario; the camera draws 20 W, the light 5 W for two

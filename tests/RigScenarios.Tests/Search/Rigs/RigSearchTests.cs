@@ -1,0 +1,147 @@
+using RigScenarios.Files;
+using RigScenarios.Scenarios;
+using RigScenarios.Search.Choices;
+using RigScenarios.Search.Rigs;
+using UnitsNet;
+
+namespace RigScenarios.Tests.Search.Rigs;
+
+public class RigSearchTests
+{
+    private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
+
+    // By hand: 50 Wh at 24 W of camera, plate and thrifty light last 2 h 5 min; with the light of 5 W not the two hours. 100 Wh
+    // last 3 h 42 min with the light, 4 h 10 min with the thrifty one; 200 Wh 7 h 24 min and 8 h 20 min.
+    [Fact]
+    public void A_front_that_can_be_worked_out_with_its_reasons()
+    {
+        var result = Find("{light: {parts: [thrifty]}, flat: {parts: [small, large]}}", "musts: {lasts: {}}");
+        Assert.True(result.Front.IsComplete);
+        Assert.Equal(["1 1", "0 0", "1 0", "0 2", "1 2"], result.Picks.Select(pick => pick.Choice.ToString()));
+        Assert.Equal([1180m, 1220, 1240, 1350, 1370], result.Picks.Select(pick => pick.Cost!.Value));
+        var first = result.Picks[0];
+        Assert.Equal("light: next comes Light: 20 EUR less, 14 min shorter; but then it fails to last the day. The camera stops "
+            + "1 h 51 min into the day, 9 min before wrap: the battery is empty.",
+            RigSearchSentences.Why(result, first.Others[0]));
+        Assert.Equal("flat: next comes Flat battery: 60 EUR more, 2 h 5 min longer.",
+            RigSearchSentences.Why(result, first.Others[1]));
+        Assert.Equal([("40 EUR more", 0, 1), ("20 EUR more", 1, 2), ("110 EUR more", 2, 3), ("20 EUR more", 3, 4)],
+            RigSearchSentences.MoreMoney(result).Skip(1).Zip(result.MoreMoney).Select(one => (one.First.Split(',')[0],
+                one.Second.From, one.Second.To)));
+        Assert.Equal("Within 100 EUR more than the cheapest rig, longest day: rig 3, for 60 EUR more, 2 h 5 min longer.",
+            RigSearchSentences.MoreMoney(result)[0]);
+        // The cheapest rig at all is the small battery with the light that is there.
+        Assert.Equal(["To last the day costs 20 EUR: so much cheaper would the cheapest rig be without."],
+            RigSearchSentences.MustPrices(result));
+    }
+
+    [Fact]
+    public void Musts_that_do_not_go_together_are_told_with_what_each_costs()
+    {
+        var result = Find("{light: {parts: [thrifty]}, flat: {parts: [small, large]}}",
+            "musts: {lasts: {reserve-time: 6 h}, mass: 2.5 kg, budget: 1300 EUR}");
+        Assert.Empty(result.Picks);
+        Assert.Equal("No: no rig of these parts holds all that must hold.", RigSearchSentences.Headline(result));
+        var sets = result.Conflict!.Sets;
+        Assert.Equal([[RigMust.Lasts, RigMust.Mass], [RigMust.Lasts, RigMust.Budget]], sets.Select(set => set.Musts));
+        Assert.True(sets[0].IsMinimal && sets[1].IsMinimal && result.Conflict.IsComplete);
+        // Light enough and within the budget is the small battery with the light; nothing that lasts so long is.
+        Assert.Equal([1160, null], sets[0].Without);
+        Assert.Contains("To last the day with 6 h left and to weigh at most 2.50 kg do not go together; any of them can be "
+            + "dropped.",
+            RigSearchSentences.Conflicts(result));
+    }
+
+    [Fact]
+    public void The_budget_that_a_wish_needs_is_told()
+    {
+        var result = Find("{light: {parts: [thrifty]}, flat: {parts: [small, large]}}",
+            "musts: {lasts: {reserve-time: 6 h}, budget: 1300 EUR}");
+        Assert.Contains("Without the wish \"to cost at most 1,300 EUR\" the cheapest rig that holds all else costs 1,370 EUR.",
+            RigSearchSentences.Conflicts(result));
+    }
+
+    [Fact]
+    public void Nothing_that_goes_together_is_told_as_that()
+    {
+        var scenario = SmallScenario.Read(SmallQuestion.Text("{flat: {parts: [small]}, plate: {parts: [railed]}}"));
+        var question = RigQuestion.Of(scenario);
+        var places = question.Places.Select(place => place with { Candidates = [place.Candidates[1]] }).ToList();
+        var result = RigSearch.Find(question with { Places = places }, cancellation: Cancellation);
+        Assert.Equal(["No choice of these parts goes together, whatever else is asked."], RigSearchSentences.Conflicts(result));
+    }
+
+    [Fact]
+    public void Equals_stand_with_one_entry()
+    {
+        var result = Find("{light: {parts: [thrifty]}, plate: {parts: [slotted, railed]}}", "wishes: [least-mass]");
+        var pick = Assert.Single(result.Picks);
+        Assert.Equal(["1 0", "1 1", "1 2"], pick.JustAsGood.Prepend(pick.Choice).Select(choice => choice.ToString()));
+    }
+
+    [Fact]
+    public void A_price_that_nobody_knows_is_neither_nothing_nor_a_reason_to_be_left_out()
+    {
+        var text = SmallQuestion.Text("{flat: {parts: [large]}}").Replace("    buy: 250 EUR\n", "", StringComparison.Ordinal);
+        var result = RigSearch.Find(RigQuestion.Of(SmallScenario.Read(text)), cancellation: Cancellation);
+        Assert.Equal(2, result.Picks.Count);
+        Assert.Equal((1220m, null), (result.Picks[0].Cost, result.Picks[1].Cost));
+        Assert.StartsWith("no price known, ", RigSearchSentences.Figures(result, result.Picks[1]), StringComparison.Ordinal);
+    }
+
+    // Kept small: each case runs every choice through the whole answer.
+    [Fact]
+    public void Drawn_libraries_have_the_front_of_all_choices_run()
+    {
+        var scenario = ScenarioFile.Read(Repository.Data("scenarios", "river-ferry.yaml"));
+        var random = new Random(11);
+        var looked = new LookedAt();
+        for (var drawn = 0; drawn < 8; drawn++)
+        {
+            string[] Some(params string[] ids) => [.. ids.Where(_ => random.Next(2) == 0)];
+            var slots = new List<KeyValuePair<string, RigSlot>>
+            {
+                KeyValuePair.Create("brick", new RigSlot { Parts = Some("brick-50wh", "brick-150wh", "brick-230wh") }),
+                KeyValuePair.Create("plate", new RigSlot { Parts = Some("plate-plain", "plate-small-pack") }),
+                KeyValuePair.Create("monitor", new RigSlot { Parts = Some("monitor-5in", "eyepiece-monitor") }),
+                KeyValuePair.Create("transmitter", new RigSlot { Parts = Some("transmitter-long-range"), MayStayEmpty = true }),
+                KeyValuePair.Create("head", new RigSlot { Parts = Some("head-light") }),
+                KeyValuePair.Create("legs", new RigSlot { Parts = Some("tripod-middle", "tripod-heavy") }),
+            };
+            RigWish[] wishes = [.. Enum.GetValues<RigWish>().OrderBy(_ => random.Next()).Take(2 + random.Next(2)).Order()];
+            var best = scenario.BestRig! with
+            {
+                Slots = new(slots), Wishes = wishes,
+                Musts = new RigMusts
+                {
+                    Lasts = random.Next(2) == 0 ? new() : null, Balances = random.Next(3) == 0, CloseWillDo = true,
+                    Mass = random.Next(2) == 0 ? Mass.FromKilograms(4.5) : null,
+                },
+            };
+            var model = new RigChoices(RigQuestion.Of(scenario with { BestRig = best }));
+            var remembered = new RememberedChoices(model);
+            var (found, all) = (FrontSearch.Find(remembered, cancellation: Cancellation),
+                BruteForce.Front(remembered, Cancellation));
+            Assert.True(found.IsComplete);
+            Assert.Equal(Told(all), Told(found));
+            if (all.Entries.Count > 1)
+                looked.One();
+        }
+        looked.AtLeast(2);
+    }
+
+    [Fact]
+    public void A_search_that_nobody_wants_any_more_stops()
+    {
+        using var stopped = new CancellationTokenSource();
+        stopped.Cancel();
+        Assert.ThrowsAny<OperationCanceledException>(() => RigSearch.Find(SmallQuestion.Of("{flat: {parts: [large]}}"),
+            cancellation: stopped.Token));
+    }
+
+    private static List<string> Told(FrontResult front) =>
+        [.. front.Entries.Select(entry => $"{string.Join('/', entry.Goals)}: {string.Join(" = ", entry.Choices)}").Order()];
+
+    private static RigSearchResult Find(string slots, string more) =>
+        RigSearch.Find(SmallQuestion.Of(slots, more), cancellation: Cancellation);
+}
