@@ -25,8 +25,11 @@ public static class RigSearchPage
         page = Lines(page, "What more money buys", RigSearchSentences.MoreMoney(result));
         page = Lines(page, "What each must costs", RigSearchSentences.MustPrices(result));
         foreach (var (number, pick) in result.Picks.Index().Where(pick => pick.Item.Others.Count > 0))
-            page = Lines(page, $"Why the parts of rig {number + 1}",
-                [pick.Figures.Headline, .. pick.Figures.AskFirst.Length > 0 ? [pick.Figures.AskFirst] : Array.Empty<string>(), .. pick.Others.Select(other => RigSearchSentences.Why(result, other))]);
+        {
+            string[] ask = pick.Figures.AskFirst.Length > 0 ? [pick.Figures.AskFirst] : [];
+            page = Lines(page, $"Why the parts of rig {number + 1}", [pick.Figures.Headline, .. ask,
+                .. pick.Others.Select(other => RigSearchSentences.Why(result, other))]);
+        }
         return Lines(page, "How far this goes", [.. RigSearchSentences.Work(result), .. RigSearchSentences.RestsOn(result)]);
     }
 
