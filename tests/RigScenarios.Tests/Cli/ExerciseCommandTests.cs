@@ -76,6 +76,7 @@ public sealed partial class ExerciseCommandTests
         var root = document.RootElement;
         Assert.Equal("rigscenarios exercise 1", root.GetProperty("format").GetString());
         Assert.Equal(700m, root.GetProperty("budget").GetProperty("amount").GetDecimal());
+        await DocumentedFields.AssertAsync(root, "# The answer as JSON", "## An exercise for a class");
         var check = root.GetProperty("check");
         Assert.False(check.GetProperty("solved").GetBoolean());
         Assert.Equal(2, check.GetProperty("causes_left").GetInt32());

@@ -19,7 +19,7 @@ public static class ExercisePages
             Sections =
             [
                 new("The task", SheetForm.Sentences, [.. ExerciseSentences.Task(exercise).Select(line => new[] { line })]),
-                .. GivenSections.Of(rig), .. PlaceSections.Cables(rig),
+                .. GivenSections.Of(rig), .. PlaceSections.Cables(rig), .. RigSettings.Of(rig),
                 new("What you found", SheetForm.Blanks, [.. Enumerable.Range(1, exercise.Causes.Count).SelectMany(number => new[]
                 {
                     new[] { $"Cause {number}: what is wrong, and which figure shows it?", "part, figure" },

@@ -77,6 +77,22 @@ public sealed class HiddenKeyTests
         Assert.Equal(3, check.CausesLeft);
     }
 
+    // Worn battery, height of the tripod, camera plate: what is wrong with this rig stands on its sheet as a figure, unmarked.
+    [Fact]
+    public void The_sheet_has_the_figures_from_which_the_causes_can_be_found()
+    {
+        var exercise = Drawing.Of(2);
+        var rows = ExercisePages.Student(exercise).Sections.SelectMany(section => section.Rows)
+            .Select(row => string.Join(": ", row)).ToList();
+        Assert.Equal(["age of brick", "height of the tripod", "setting of the head"],
+            exercise.Causes.Select(cause => cause.Slot).Order(StringComparer.Ordinal));
+        Assert.Contains("brick: 14.4: 290: 100: 82", rows);
+        Assert.Contains("height of the head's seat: 1.84 m", rows);
+        Assert.Contains("camera plate on the head: -45 mm", rows);
+        Assert.Contains("counterbalance: 10.0 N·m", rows);
+        Assert.Contains("head in the bag: Light fluid head", rows);
+    }
+
     [Fact]
     public void Hints_come_in_three_steps_the_general_first()
     {
