@@ -79,6 +79,39 @@ public class SideBySideTests
     }
 
     [Fact]
+    public void What_a_difference_of_times_may_be_off_by_is_worked_out_by_hand()
+    {
+        // 5 h and 4 h on one battery through one day: the model's share is off alike in both, so that it counts for the hour
+        // between them. The camera's draw, off by 5 %, moves 5 h by 5 % and 4 h by 20 of 25 W of that; the lamp only the 4 h.
+        var side = TwoRigs.Of(TwoRigs.Build("bare"), TwoRigs.Build("lamp", WithLamp));
+        var model = side.Rigs[0].Answer.Simulation.ExpectedError.Share!.Value.DecimalFractions;
+        double[] errors = [60 * model, 0.05 * ((60 * 5) - (60 * 4 * 20 / 25.0)), 0.05 * 60 * 4 * 5 / 25.0];
+
+        Assert.Equal(Math.Sqrt(errors.Sum(error => error * error)), side.Second(FigureKind.Reserve).Within!.Number, 3);
+    }
+
+    [Fact]
+    public void On_another_battery_nothing_of_the_time_is_shared_but_the_draws()
+    {
+        // 5 h and 2.5 h: each off by its own share, and the same camera at both.
+        var side = TwoRigs.Of(TwoRigs.Build("bare"), TwoRigs.Build("half", battery: "item: flat, charge: 50 %"));
+        double Model(int rig) => side.Rigs[rig].Answer.Simulation.ExpectedError.Share!.Value.DecimalFractions;
+        double[] errors = [300 * Model(0), 150 * Model(1), 0.05 * (300 - 150)];
+
+        Assert.Equal(Math.Sqrt(errors.Sum(error => error * error)), side.Second(FigureKind.Reserve).Within!.Number, 3);
+    }
+
+    [Fact]
+    public void A_current_against_the_same_rating_is_unsure_only_by_what_is_not_in_both()
+    {
+        // 2 A and 2.5 A of 100 A: half an ampere of them is the lamp's, and 5 % of that are 0.025 % of the rating.
+        var left = TwoRigs.Of(TwoRigs.Build("bare"), TwoRigs.Build("lamp", WithLamp)).Second(FigureKind.WiringLeft);
+
+        Assert.Equal(-0.5, left.Amount!.Number, 3);
+        Assert.Equal(0.025, left.Within!.Number, 4);
+    }
+
+    [Fact]
     public void The_other_way_round_every_difference_is_the_opposite()
     {
         string[] builds = [TwoRigs.Build("bare"), TwoRigs.Build("tired", WithLamp, "item: flat, charge: 50 %", "heavy-grip")];
