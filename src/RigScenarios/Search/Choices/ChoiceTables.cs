@@ -145,14 +145,14 @@ internal sealed class ChoiceTables
         {
             if (other == slot)
                 continue;
-            var fits = false;
+            var isFitting = false;
             foreach (var one in (int[])box.Possible(other))
             {
-                fits = slot < other ? FitTogether(slot, candidate, other, one) : FitTogether(other, one, slot, candidate);
-                if (fits)
+                isFitting = slot < other ? FitTogether(slot, candidate, other, one) : FitTogether(other, one, slot, candidate);
+                if (isFitting)
                     break;
             }
-            if (!fits)
+            if (!isFitting)
                 return false;
         }
         return true;
