@@ -1,5 +1,4 @@
 using RigScenarios.Answers.Exercises;
-using RigScenarios.Charts.Pages;
 using RigScenarios.Files;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Pages;

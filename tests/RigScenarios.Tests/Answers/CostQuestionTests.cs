@@ -1,7 +1,6 @@
 using RigScenarios.Answers;
 using RigScenarios.Files;
 using RigScenarios.Limits;
-using RigScenarios.Scenarios;
 using RigScenarios.Tests.Costs;
 
 namespace RigScenarios.Tests.Answers;

@@ -1,6 +1,5 @@
 using RigScenarios.Answers;
 using RigScenarios.Answers.Exercises;
-using RigScenarios.Files;
 using RigScenarios.Limits;
 using RigScenarios.Scenarios;
 using UnitsNet;

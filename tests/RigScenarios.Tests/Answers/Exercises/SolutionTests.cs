@@ -1,5 +1,4 @@
 using RigScenarios.Answers.Exercises;
-using RigScenarios.Files;
 
 namespace RigScenarios.Tests.Answers.Exercises;
 

@@ -216,9 +216,9 @@ public class SideBySideTests
     {
         var rigs = TwoRigs.Of(TwoRigs.Build("bare"), TwoRigs.Build("lamp", WithLamp)).Rigs;
 
-        Assert.Throws<ArgumentException>(() => SideBySide.Of([rigs[0]]));
-        Assert.Throws<ArgumentException>(() => SideBySide.Of([rigs[0], rigs[0]]));
-        Assert.Throws<ArgumentException>(() => SideBySide.Of(rigs, 2));
+        Assert.Throws<ArgumentException>(() => SideBySide.Of([rigs[0]], cancellation: TestContext.Current.CancellationToken));
+        Assert.Throws<ArgumentException>(() => SideBySide.Of([rigs[0], rigs[0]], cancellation: TestContext.Current.CancellationToken));
+        Assert.Throws<ArgumentException>(() => SideBySide.Of(rigs, 2, cancellation: TestContext.Current.CancellationToken));
         using var stopped = new CancellationTokenSource();
         stopped.Cancel();
         var other = TwoRigs.Of(TwoRigs.Build("bare"), TwoRigs.Build("tired", WithLamp, "item: flat, charge: 50 %")).Rigs;

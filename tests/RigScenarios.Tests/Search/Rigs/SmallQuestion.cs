@@ -1,4 +1,3 @@
-using RigScenarios.Files;
 using RigScenarios.Search.Rigs;
 
 namespace RigScenarios.Tests.Search.Rigs;
