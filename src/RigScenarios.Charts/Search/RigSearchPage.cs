@@ -22,6 +22,8 @@ public static class RigSearchPage
         page = Lines(page, "What stands in the way", RigSearchSentences.Conflicts(result));
         if (result.Picks.Count > 0)
             page = page.WithHeading("The rigs").With(Figures(result)).With(Parts(result));
+        if (RigFront.Of(result) is { } front)
+            page = page.With(front);
         page = Lines(page, "What more money buys", RigSearchSentences.MoreMoney(result));
         page = Lines(page, "What each must costs", RigSearchSentences.MustPrices(result));
         foreach (var (number, pick) in result.Picks.Index().Where(pick => pick.Item.Others.Count > 0))
