@@ -217,7 +217,8 @@ public class SideBySideTests
         var rigs = TwoRigs.Of(TwoRigs.Build("bare"), TwoRigs.Build("lamp", WithLamp)).Rigs;
 
         Assert.Throws<ArgumentException>(() => SideBySide.Of([rigs[0]], cancellation: TestContext.Current.CancellationToken));
-        Assert.Throws<ArgumentException>(() => SideBySide.Of([rigs[0], rigs[0]], cancellation: TestContext.Current.CancellationToken));
+        Assert.Throws<ArgumentException>(() => SideBySide.Of([rigs[0], rigs[0]],
+            cancellation: TestContext.Current.CancellationToken));
         Assert.Throws<ArgumentException>(() => SideBySide.Of(rigs, 2, cancellation: TestContext.Current.CancellationToken));
         using var stopped = new CancellationTokenSource();
         stopped.Cancel();
