@@ -21,7 +21,8 @@ internal static class PicturesCommand
         ("04-placement-and-balance", "rig-tripod"), ("05-one-kit-three-stances", "tipping-tripod"),
         ("06-what-fails-first", "wiring-thin-lead"), ("07-three-days-four-batteries", "batteries-over-the-days"),
         ("09-a-batterys-life", "years-ahead"),
-        ("10-fit-your-own-battery", "fitted-day"), ("12-find-the-causes", "rig-tripod"),
+        ("10-fit-your-own-battery", "fitted-day"), ("11-the-best-rig-for-the-money", "rig-front"),
+        ("12-find-the-causes", "rig-tripod"),
     ];
 
     private const string DayOfReadme = "01-one-build-one-day";

@@ -45,7 +45,7 @@ internal static class SearchCommand
             if (page is not null)
                 OutputFile.Check("--out", page, "rigs.html", options.Inputs(parsed, scenario));
             var time = Seconds(parsed.GetValue(limit));
-            var question = RigQuestion.Of(scenario, Today.Of(clock));
+            var question = BestRigQuestion.Of(scenario, Today.Of(clock));
             var result = LongWork.Run("Searching", progress => RigSearch.Find(question,
                 new RigSearchOptions(time) { Clock = clock }, new Elapsed(progress, time, clock), cancellation));
             if (table is not null)

@@ -26,6 +26,7 @@ public sealed class CommittedNotebookTests
         { "09-a-batterys-life.ipynb", "measured", "70", "70 % of the capacity left (measured)" },
         { "09-a-batterys-life.ipynb", "place", "hot van", "kept full in a hot van" },
         { "10-fit-your-own-battery.ipynb", "degreesColder", "15", "before wrap" },
+        { "11-the-best-rig-for-the-money.ipynb", "budget", "600", "No: no rig of these parts holds all that must hold" },
         { "12-find-the-causes.ipynb", "first", "a worn battery", "lasts until wrap at 15:55" },
         { "12-find-the-causes.ipynb", "scenario", "../data/scenarios/winter-harbour.yaml", "at 14:31 on day 1" },
     };

@@ -13,7 +13,7 @@ public sealed class RigChoices : IChoiceModel
 
     /// <summary>Prepares the search of a question.</summary>
     /// <param name="question">The question.</param>
-    public RigChoices(RigQuestion question)
+    public RigChoices(BestRigQuestion question)
     {
         ArgumentNullException.ThrowIfNull(question);
         Question = question;
@@ -32,7 +32,7 @@ public sealed class RigChoices : IChoiceModel
     }
 
     /// <summary>The question.</summary>
-    public RigQuestion Question { get; }
+    public BestRigQuestion Question { get; }
 
     /// <summary>Which candidates fit.</summary>
     public RigFits Fits { get; }

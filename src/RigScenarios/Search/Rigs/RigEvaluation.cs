@@ -19,14 +19,14 @@ public sealed class RigEvaluation
     /// <summary>Answers with their runs are large; figures, which are kept by the search, are not.</summary>
     private const int MostKept = 400;
 
-    private readonly RigQuestion question;
+    private readonly BestRigQuestion question;
     private readonly ConcurrentDictionary<Choice, (RigAnswer? Answer, string Refused)> runs = new();
     private readonly ConcurrentDictionary<Choice, (string Why, string AskFirst)> flights = new();
     private int ran;
 
     /// <summary>Prepares for a question.</summary>
     /// <param name="question">The question.</param>
-    public RigEvaluation(RigQuestion question)
+    public RigEvaluation(BestRigQuestion question)
     {
         ArgumentNullException.ThrowIfNull(question);
         this.question = question;

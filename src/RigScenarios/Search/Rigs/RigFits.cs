@@ -12,7 +12,7 @@ namespace RigScenarios.Search.Rigs;
 /// can't be in two places. Only what the parts say rules out; where a part says nothing of its interfaces, nothing is.
 /// </summary>
 /// <param name="question">The question.</param>
-public sealed class RigFits(RigQuestion question)
+public sealed class RigFits(BestRigQuestion question)
 {
     private readonly ConcurrentDictionary<(int PlaceA, int A, int PlaceB, int B), string> reasons = new();
 

@@ -20,7 +20,7 @@ internal static class RigPrices
     /// <summary>The currency of all prices that a question can come upon; null where there is none.</summary>
     /// <param name="question">The question.</param>
     /// <exception cref="ScenarioProblemsException">There are several.</exception>
-    public static string? Currency(RigQuestion question)
+    public static string? Currency(BestRigQuestion question)
     {
         ArgumentNullException.ThrowIfNull(question);
         var rig = KitCost.Of(question.Scenario, question.Best.Build).Currency;

@@ -32,7 +32,7 @@ public static class RigSearch
     /// <param name="cancellation">Stops the search.</param>
     /// <exception cref="ScenarioProblemsException">Prices are in several currencies.</exception>
     /// <exception cref="OperationCanceledException">The search was stopped.</exception>
-    public static RigSearchResult Find(RigQuestion question, RigSearchOptions? options = null,
+    public static RigSearchResult Find(BestRigQuestion question, RigSearchOptions? options = null,
         IProgress<FrontProgress>? progress = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(question);

@@ -36,7 +36,7 @@ public sealed record RigSearchResult
     public int Runs { get; init; }
 
     /// <summary>The question.</summary>
-    public RigQuestion Question => Model.Question;
+    public BestRigQuestion Question => Model.Question;
 
     /// <summary>The answers of the picks, for their cautions.</summary>
     public IEnumerable<RigAnswer> Answers => Picks.Select(pick => pick.Answer);

@@ -122,7 +122,7 @@ public static class RigSearchShape
                 ["part"] = place.Candidates[choice[number]].Item?.Part,
             })));
 
-    private static JsonObject Rejected(RigQuestion question, RejectedPair pair) => new()
+    private static JsonObject Rejected(BestRigQuestion question, RejectedPair pair) => new()
     {
         ["slot"] = question.Places[pair.Place].Name,
         ["candidate"] = question.Places[pair.Place].Candidates[pair.Candidate].Name,

@@ -24,7 +24,7 @@ public static class RigSearchWords
     /// <summary>A must in words that can stand in a list of wishes: "to last the days at -5 °C".</summary>
     /// <param name="question">The question.</param>
     /// <param name="must">The must, one that the question asks.</param>
-    public static string Must(RigQuestion question, RigMust must)
+    public static string Must(BestRigQuestion question, RigMust must)
     {
         ArgumentNullException.ThrowIfNull(question);
         var musts = question.Best.Musts;

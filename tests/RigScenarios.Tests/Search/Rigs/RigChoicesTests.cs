@@ -43,7 +43,7 @@ public class RigChoicesTests
     public void What_is_owned_costs_nothing_and_what_is_new_is_bought_even_where_the_rest_is_owned()
     {
         var text = SmallQuestion.Text("{flat: {parts: [large], from-kit: [spare]}}") + "\ncosts: {others-are: owned}\n";
-        var model = new RigChoices(RigQuestion.Of(SmallScenario.Read(text)));
+        var model = new RigChoices(BestRigQuestion.Of(SmallScenario.Read(text)));
         Assert.Equal([0m, 250m, 0m], Enumerable.Range(0, 3).Select(candidate => model.Cost.Of(new Choice([candidate]))!.Value));
     }
 
@@ -61,7 +61,7 @@ public class RigChoicesTests
     {
         var scenario = SmallScenario.Read(SmallQuestion.Text("{flat: {parts: [flat, large]}}")
             .Replace("battery: {item: flat}", "battery: {item: flat, capacity-left: 50 %}", StringComparison.Ordinal));
-        var model = new RigChoices(RigQuestion.Of(scenario));
+        var model = new RigChoices(BestRigQuestion.Of(scenario));
         Assert.Equal(["now", "flat", "large"], model.Slots[0].Candidates);
         Assert.Equal([(50.0 / 27) - 2, (100.0 / 27) - 2, (200.0 / 27) - 2], Enumerable.Range(0, 3)
             .Select(candidate => model.Figures(new Choice([candidate]), Cancellation).Reserve!.Value.Hours),
@@ -92,7 +92,7 @@ public class RigChoicesTests
     public void Air_of_the_must_moves_the_coldest_point_and_keeps_the_course()
     {
         var scenario = ScenarioFile.Read(Repository.Data("scenarios", "river-ferry.yaml"));
-        var question = RigQuestion.Of(scenario);
+        var question = BestRigQuestion.Of(scenario);
         Assert.Equal(-5, question.Scenario.ColdestAir!.Value.DegreesCelsius, 1e-9);
         var (was, now) = (scenario.Days["crossing"].AmbientPoints, question.Scenario.Days["crossing"].AmbientPoints);
         Assert.Equal(was.Select(point => point.Temperature.DegreesCelsius - 4),
@@ -104,7 +104,7 @@ public class RigChoicesTests
     [Fact]
     public void Every_figure_is_the_one_that_the_answer_to_the_written_scenario_has()
     {
-        var question = RigQuestion.Of(ScenarioFile.Read(Repository.Data("scenarios", "river-ferry.yaml")),
+        var question = BestRigQuestion.Of(ScenarioFile.Read(Repository.Data("scenarios", "river-ferry.yaml")),
             new DateOnly(2026, 11, 30));
         var model = new RigChoices(question);
         var random = new Random(5);
@@ -143,5 +143,5 @@ public class RigChoicesTests
     [Fact]
     public void A_scenario_without_the_question_is_told_what_it_needs() =>
         Assert.Contains("best-rig: {build: NAME", Assert.Throws<ScenarioProblemsException>(() =>
-            RigQuestion.Of(SmallScenario.Read(SmallScenario.Text()))).Message, StringComparison.Ordinal);
+            BestRigQuestion.Of(SmallScenario.Read(SmallScenario.Text()))).Message, StringComparison.Ordinal);
 }

@@ -38,7 +38,7 @@ public class RigFitsTests
     [Fact]
     public void An_outlet_that_a_plate_has_not_rules_it_out()
     {
-        var fits = new RigFits(RigQuestion.Of(SmallScenario.Read(SmallQuestion.Text("{plate: {parts: [slotted]}}",
+        var fits = new RigFits(BestRigQuestion.Of(SmallScenario.Read(SmallQuestion.Text("{plate: {parts: [slotted]}}",
             devices: "{camera: {essential: yes}, light: {outlet: a}}")
             .Replace("plate: {own-draw: 2 W}", "plate: {own-draw: 2 W, outlets: {a: {maximum-current: 5 A}}}",
                 StringComparison.Ordinal))));
@@ -51,10 +51,10 @@ public class RigFitsTests
         var text = SmallQuestion.Text("{light: {from-kit: [lamp]}, lamp: {kind: monitor}}",
             devices: "{camera: {essential: yes}, light: {}, lamp: {}}")
             .Replace("spare: {", "lamp: {part: thrifty}, spare: {", StringComparison.Ordinal);
-        var fits = new RigFits(RigQuestion.Of(SmallScenario.Read(text)));
+        var fits = new RigFits(BestRigQuestion.Of(SmallScenario.Read(text)));
         Assert.Equal("The kit has one \"lamp\", and it can't be in two places.", fits.Reason(0, 1, 1, 0));
         Assert.Equal("", fits.Reason(0, 1, 1, 1));
-        var alone = new RigFits(RigQuestion.Of(SmallScenario.Read(text.Replace(", lamp: {kind: monitor}}", "}",
+        var alone = new RigFits(BestRigQuestion.Of(SmallScenario.Read(text.Replace(", lamp: {kind: monitor}}", "}",
             StringComparison.Ordinal))));
         Assert.Equal("The kit has one \"lamp\", and it is in its own place of the build.", alone.Reason(0, 1));
     }

@@ -65,7 +65,7 @@ public class RigSearchTests
     public void Nothing_that_goes_together_is_told_as_that()
     {
         var scenario = SmallScenario.Read(SmallQuestion.Text("{flat: {parts: [small]}, plate: {parts: [railed]}}"));
-        var question = RigQuestion.Of(scenario);
+        var question = BestRigQuestion.Of(scenario);
         var places = question.Places.Select(place => place with { Candidates = [place.Candidates[1]] }).ToList();
         var result = RigSearch.Find(question with { Places = places }, cancellation: Cancellation);
         Assert.Equal(["No choice of these parts goes together, whatever else is asked."], RigSearchSentences.Conflicts(result));
@@ -83,7 +83,7 @@ public class RigSearchTests
     public void A_price_that_nobody_knows_is_neither_nothing_nor_a_reason_to_be_left_out()
     {
         var text = SmallQuestion.Text("{flat: {parts: [large]}}").Replace("    buy: 250 EUR\n", "", StringComparison.Ordinal);
-        var result = RigSearch.Find(RigQuestion.Of(SmallScenario.Read(text)), cancellation: Cancellation);
+        var result = RigSearch.Find(BestRigQuestion.Of(SmallScenario.Read(text)), cancellation: Cancellation);
         Assert.Equal(2, result.Picks.Count);
         Assert.Equal((1220m, null), (result.Picks[0].Cost, result.Picks[1].Cost));
         Assert.StartsWith("no price known, ", RigSearchSentences.Figures(result, result.Picks[1]), StringComparison.Ordinal);
@@ -118,7 +118,7 @@ public class RigSearchTests
                     Mass = random.Next(2) == 0 ? Mass.FromKilograms(4.5) : null,
                 },
             };
-            var model = new RigChoices(RigQuestion.Of(scenario with { BestRig = best }));
+            var model = new RigChoices(BestRigQuestion.Of(scenario with { BestRig = best }));
             var remembered = new RememberedChoices(model);
             var (found, all) = (FrontSearch.Find(remembered, cancellation: Cancellation),
                 BruteForce.Front(remembered, Cancellation));

@@ -46,8 +46,8 @@ internal static class SmallQuestion
     /// <param name="more">Musts and wishes, as lines of the block.</param>
     /// <param name="devices">The devices of the build, in braces.</param>
     /// <param name="build">More of the build.</param>
-    public static RigQuestion Of(string slots, string more = "", string devices = "{camera: {essential: yes}, light: {}}",
-        string build = "plate: plate") => RigQuestion.Of(SmallScenario.Read(Text(slots, more, devices, build)));
+    public static BestRigQuestion Of(string slots, string more = "", string devices = "{camera: {essential: yes}, light: {}}",
+        string build = "plate: plate") => BestRigQuestion.Of(SmallScenario.Read(Text(slots, more, devices, build)));
 
     /// <summary>The text of the same.</summary>
     public static string Text(string slots, string more = "", string devices = "{camera: {essential: yes}, light: {}}",

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace RigScenarios.Search.Rigs;
 
 /// <summary>A scenario's question of the best rig, with its candidates looked up.</summary>
-public sealed record RigQuestion
+public sealed record BestRigQuestion
 {
     /// <summary>The scenario that choices are made in: the air as the musts want it, and without the question.</summary>
     public required Scenario Scenario { get; init; }
@@ -34,7 +34,7 @@ public sealed record RigQuestion
     /// <param name="scenario">A scenario that was read or checked.</param>
     /// <param name="today">The day on which it is asked.</param>
     /// <exception cref="ScenarioProblemsException">The scenario asks no such question.</exception>
-    public static RigQuestion Of(Scenario scenario, DateOnly? today = null)
+    public static BestRigQuestion Of(Scenario scenario, DateOnly? today = null)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         if (scenario.BestRig is not { } best)
