@@ -19,6 +19,7 @@ public static class FrontSearch
     /// <param name="cancellation">Stops the search.</param>
     /// <exception cref="ArgumentException">The model contradicts itself, its sums have too many digits, or an option is not
     /// accepted.</exception>
+    /// <exception cref="FileNotFoundException">The solver's native library for this machine is not there.</exception>
     /// <exception cref="OperationCanceledException">The search was stopped.</exception>
     public static FrontResult Find(
         IChoiceModel model, FrontOptions? options = null, IProgress<FrontProgress>? progress = null,
@@ -33,6 +34,7 @@ public static class FrontSearch
         var tables = new ChoiceTables(remembered, options.KnownOnly);
         if (tables.HasEmptySlot)
             return new([], true, 0, 0, [.. model.Goals.Select(_ => double.PositiveInfinity)], 0, 0);
+        SolverLibrary.Require();
         var all = options.TimeLimit?.ToTimeSpan();
         using var searching = new SearchDeadline(all * (1 - ShareForOpen), options.Clock, cancellation);
         using var ending = new SearchDeadline(all, options.Clock, cancellation);

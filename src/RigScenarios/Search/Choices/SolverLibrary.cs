@@ -1,0 +1,31 @@
+using System.Runtime.InteropServices;
+using Google.OrTools.Sat;
+
+namespace RigScenarios.Search.Choices;
+
+/// <summary>The solver's native library, which is made for one kind of machine and lies beside the program.</summary>
+internal static class SolverLibrary
+{
+    /// <summary>Loads it.</summary>
+    /// <param name="load">What loads it; null for the first call of the solver.</param>
+    /// <exception cref="FileNotFoundException">It is not there, or not for this machine; the message says what to do.</exception>
+    public static void Require(Action? load = null)
+    {
+        try
+        {
+            (load ?? FirstCall)();
+        }
+        catch (Exception missing) when (missing is TypeInitializationException or DllNotFoundException or BadImageFormatException)
+        {
+            throw new FileNotFoundException("A search needs the native library of the solver OR-Tools for this machine "
+                + $"({RuntimeInformation.RuntimeIdentifier}), and it is not beside the program. Build the program on this kind "
+                + "of machine (dotnet build, dotnet pack): that brings it along. All other commands work without it.", missing);
+        }
+    }
+
+    private static void FirstCall()
+    {
+        using var solver = new CpSolver();
+        _ = solver.Solve(new CpModel());
+    }
+}
