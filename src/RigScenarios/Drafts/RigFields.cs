@@ -122,7 +122,8 @@ public static class RigFields
                 + "costs.",
             "2500 EUR"),
         new("others-are", "costs.others-are", "How you have it",
-            "A thing that is owned costs nothing more. Bought if left open.", "bought")
+            "What is owned costs nothing more. Bought if left open; a thing of which the file says it itself keeps that.",
+            "bought")
         {
             Choices = [new("owned", "all is owned"), new("bought", "it is to be bought"), new("rented", "it is to be rented")],
         },
