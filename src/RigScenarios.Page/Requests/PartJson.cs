@@ -69,6 +69,15 @@ internal static class PartJson
         json.WriteEndObject();
     }
 
+    /// <summary>Writes parts as the list "parts".</summary>
+    public static void WriteAll(Utf8JsonWriter json, IEnumerable<PagePart> parts)
+    {
+        json.WriteStartArray("parts");
+        foreach (var part in parts)
+            Write(json, part);
+        json.WriteEndArray();
+    }
+
     /// <summary>Whether a living page shows the part: scripts it has itself.</summary>
     public static bool IsShown(PagePart part) => part is not ScriptPart;
 

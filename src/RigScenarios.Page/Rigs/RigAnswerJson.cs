@@ -59,7 +59,7 @@ internal static class RigAnswerJson
             PartJson.Write(json, First(answer, first));
         }
         json.WriteBoolean("seeks", seeks);
-        WriteParts(json, answer.Answer is { } now && charts(now) is var ofDay
+        PartJson.WriteAll(json, answer.Answer is { } now && charts(now) is var ofDay
             ? [.. ofDay.Day, .. BalanceParts.Of(now), .. ofDay.Wiring] : []);
         WriteValue(json, "moveable", answer.Moveable.Select(part => new
         {
@@ -83,7 +83,7 @@ internal static class RigAnswerJson
     public static void Write(Utf8JsonWriter json, WorkingSets sets)
     {
         json.WriteString("text", WouldWorkSentences.Heading(sets) ?? "");
-        WriteParts(json, AnswerBlock.WouldWork(sets));
+        PartJson.WriteAll(json, AnswerBlock.WouldWork(sets));
     }
 
     /// <summary>What the answer rests on, as JSON.</summary>
@@ -97,14 +97,6 @@ internal static class RigAnswerJson
     private static AnswerPart First(RigSoFar rig, RigAnswer answer) =>
         rig.IsForDay ? AnswerBlock.Of(answer) with { Text = rig.Sentence, Cautions = [] }
             : new AnswerPart(rig.Sentence, []);
-
-    private static void WriteParts(Utf8JsonWriter json, IEnumerable<PagePart> parts)
-    {
-        json.WriteStartArray("parts");
-        foreach (var part in parts)
-            PartJson.Write(json, part);
-        json.WriteEndArray();
-    }
 
     private static string Source(AssumedValue assumed) => assumed.Source.ToString() ?? "";
 

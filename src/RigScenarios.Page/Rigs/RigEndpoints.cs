@@ -13,6 +13,8 @@ using RigScenarios.Page.Runs;
 using RigScenarios.Page.Settings;
 using RigScenarios.Page.TakeAlong;
 using RigScenarios.Scenarios;
+using RigScenarios.Search.Rigs;
+using UnitsNet;
 
 namespace RigScenarios.Page.Rigs;
 
@@ -72,8 +74,10 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
     }
 
     private Task LiveAsync(HttpContext context) => pages.ServeAsync(context, options.Limits.LargestJsonBytes, null, _ =>
-        Task.FromResult<IReadOnlyDictionary<string, Func<RunWork>>>(new Dictionary<string, Func<RunWork>> { ["now"] =
-            () => Answer }));
+        Task.FromResult<IReadOnlyDictionary<string, Func<RunWork>>>(new Dictionary<string, Func<RunWork>>
+        {
+            ["now"] = () => Answer, ["best"] = () => Best,
+        }));
 
     private Task Answer(JsonElement json, RunReply reply, CancellationToken cancellation)
     {
@@ -101,6 +105,18 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
             reply.Send("would-work", writer => RigAnswerJson.Write(writer, sets));
         }
         reply.End("done", writer => writer.WriteNumber("milliseconds", Math.Round(clock.Elapsed.TotalMilliseconds, 1)));
+        return Task.CompletedTask;
+    }
+
+    /// <summary>The best rigs for the money that is given, in the place of this one.</summary>
+    private Task Best(JsonElement json, RunReply reply, CancellationToken cancellation)
+    {
+        var time = options.Limits.SearchTime;
+        var question = RigForMoney.Of(Given(json, Place(json)));
+        var result = RigSearch.Find(question, new RigSearchOptions(Duration.FromSeconds(time.TotalSeconds)),
+            new SearchTime(reply, time), cancellation);
+        reply.Send("best-rig", writer => BestRigJson.Write(writer, result));
+        reply.End("done", _ => { });
         return Task.CompletedTask;
     }
 

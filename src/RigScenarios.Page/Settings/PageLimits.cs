@@ -42,6 +42,9 @@ public sealed record PageLimits
     /// <summary>How long one run may take.</summary>
     public TimeSpan RunTime { get; init; } = TimeSpan.FromSeconds(120);
 
+    /// <summary>How long a search for the best rig looks before it gives what it has; shorter than a run may take.</summary>
+    public TimeSpan SearchTime { get; init; } = TimeSpan.FromSeconds(40);
+
     /// <summary>How long a stopped run is waited for before the page goes on without it.</summary>
     public TimeSpan Grace { get; init; } = TimeSpan.FromSeconds(2);
 

@@ -63,6 +63,10 @@ public sealed record RigMusts
     /// <summary>No limit of wiring, tripod and joints is passed.</summary>
     public bool Holds { get; init; }
 
+    /// <summary>Whether <see cref="Holds"/> asks for tripod and joints too. A file always asks; where nobody said what the rig
+    /// stands on, asking would leave no rig at all.</summary>
+    public bool StandCounts { get; init; } = true;
+
     /// <summary>The most that it may cost; null for no bound.</summary>
     public Money? Budget { get; init; }
 

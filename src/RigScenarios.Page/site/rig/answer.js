@@ -2,8 +2,7 @@
 // answer is there.
 import { tellUpdated } from "../shared/drawing.js";
 import { drawFigures } from "../shared/parts.js";
-import { listen } from "../shared/program.js";
-import { RunQueue, WHY_STOPPED } from "../shared/run-queue.js";
+import { WHY_STOPPED } from "../shared/run-queue.js";
 import { inWords } from "../shared/tell.js";
 import { AnswerView } from "./answer-view.js";
 import { Work } from "./work.js";
@@ -15,16 +14,16 @@ export class Answer extends EventTarget {
   #timer = 0;
   #slow = 0;
   #drawing = Promise.resolve();
-  /** @type {RunQueue} */
+  /** @type {import("../shared/run-queue.js").RunQueue} */
   #queue;
 
-  /** @param {import("./state.js").Rig} rig @param {HTMLElement} form */
-  constructor(rig, form) {
+  /** @param {import("./state.js").Rig} rig @param {HTMLElement} form @param {import("./line.js").FormLine} line */
+  constructor(rig, form, line) {
     super();
     this.rig = rig;
     this.view = new AnswerView(rig, form);
     this.work = new Work(this.view.spoken);
-    this.#queue = new RunQueue("now", listen({ kind: "rig" }, {
+    this.#queue = line.queue("now", {
       message: (json) => this.#receive(json),
       open: () => { if (this.#isBegun) this.#want(performance.now(), true); },
       broken: (words) => {
@@ -32,7 +31,7 @@ export class Answer extends EventTarget {
         this.#rest();
         this.view.tellAway(`${words} What you entered is kept in this window.`);
       },
-    }));
+    });
     addEventListener("scroll", () => this.#draw(true), { passive: true, capture: true });
     // The file's text is made for who looks at it.
     this.view.file.addEventListener("toggle", () => { if (this.view.file.open) this.#want(performance.now(), true); });

@@ -4,9 +4,11 @@ import { el } from "../shared/parts.js";
 import { Answer } from "./answer.js";
 import { ask } from "../shared/program.js";
 import { askedFields, askedQuestions, fieldOfEdit } from "./asked.js";
+import { BestRig } from "./best.js";
 import { Compare } from "./compare.js";
 import { Day } from "./day.js";
 import { Fields } from "./fields.js";
+import { FormLine } from "./line.js";
 import { inWords, say } from "../shared/tell.js";
 import { openPlace, showPlace } from "./place.js";
 import { pageOf } from "../shared/addresses.js";
@@ -59,9 +61,10 @@ function connect(rig, knowledge, form) {
   new PowerLog(rig, knowledge);
   new Save(rig);
   const problems = new ProblemNotes(rig, form, byId("answer-problems"));
-  const answer = new Answer(rig, form);
+  const line = new FormLine(), answer = new Answer(rig, form, line);
   new Places(rig, fields, answer);
   new Compare(rig, answer);
+  new BestRig(rig, line);
   // After all that show the rig: what the fields show then is where typing begins.
   new UndoButtons(rig);
   answer.onAnswered((detail) => {

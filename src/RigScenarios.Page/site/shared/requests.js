@@ -90,7 +90,7 @@
 /**
  * What comes on a line. `notebook`: the notebook, once, before all else; everything else names the queue and the run it
  * belongs to. The last word of a run is one of `done`, `failed`, `problems`, `stopped`; before it come any of `parameters`,
- * `cell`, `inSight`, `progress` (a notebook) or `answer`, `rests-on`, `progress`, `would-work` (the form).
+ * `cell`, `inSight`, `progress` (a notebook) or `answer`, `rests-on`, `progress`, `would-work`, `best-rig` (the form).
  * @typedef {{ kind: string, queue?: string, run?: number, [more: string]: any }} LineMessage
  */
 

@@ -78,7 +78,7 @@ public sealed class RigEvaluation
                 RigMust.Balances or RigMust.Holds when IsAsked(must) && answer is null => refused,
                 RigMust.Balances when IsAsked(must) => WhyNot(answer!, QuestionKind.Balance),
                 RigMust.Holds when IsAsked(must) => WhyNot(answer!, QuestionKind.Wiring) is { Length: > 0 } wiring
-                    ? wiring : WhyNot(answer!, QuestionKind.Stand),
+                    ? wiring : question.Best.Musts.StandCounts ? WhyNot(answer!, QuestionKind.Stand) : "",
                 _ => "",
             })],
         };

@@ -53,8 +53,17 @@ public static class RigSearchSentences
                 is { Count: > 0 } bounds)
             lines.Add($"Of the open ones none is better than {string.Join(", ", bounds)}.");
         if (!result.IsExplained)
-            lines.Add("The time was over before all of what follows could be looked for; give more of it (--limit).");
+            lines.Add("The time was over before all of what follows could be looked for; with more of it there is more to tell.");
         return lines;
+    }
+
+    /// <summary>How far a search has come, while it goes on.</summary>
+    /// <param name="progress">What it reports.</param>
+    public static string SoFar(FrontProgress progress)
+    {
+        ArgumentNullException.ThrowIfNull(progress);
+        return $"{Number(progress.Evaluated)} {(progress.Evaluated == 1 ? "choice" : "choices")} run through the answer; "
+            + $"{Number(progress.Entries)} {(progress.Entries == 1 ? "rig" : "rigs")} found so far.";
     }
 
     /// <summary>A pick in figures: "735 EUR, 4.05 kg, 1 h 20 min left after wrap".</summary>
@@ -179,6 +188,8 @@ public static class RigSearchSentences
         ArgumentNullException.ThrowIfNull(result);
         List<string> lines = ["Every rig was run through the whole answer. Parts go together as far as their files say what they "
             + "need and give: look at mounts, plugs and lengths before you buy."];
+        if (!result.Question.Best.Musts.StandCounts)
+            lines.Add("What the build stands on is not described in full: whether any of these rigs tips over is not known.");
         if (result.Model.Unpriced.Count > 0)
             lines.Add($"No price is known of {string.Join(", ", result.Model.Unpriced.Select(LimitSentences.Element))}: every "
                 + "cost here is \"at least\".");

@@ -12,7 +12,8 @@ public static class UsualBestRig
 
     /// <summary>
     /// Which battery, monitor, head and tripod of the library for a build, if it shall last its days, hold its limits and balance
-    /// (where places are given), within the scenario's budget where it has one. Every wish but the largest margin.
+    /// (where places are given), within the scenario's budget where it has one. Every wish but the largest margin. Of a build on
+    /// a tripod that names no head, or no tripod, nobody can tell whether it balances, or tips over: that is not asked then.
     /// </summary>
     /// <param name="scenario">A scenario that was read or checked.</param>
     /// <param name="build">The build's short name.</param>
@@ -21,14 +22,16 @@ public static class UsualBestRig
     {
         ArgumentNullException.ThrowIfNull(scenario);
         var chosen = Chosen.From(scenario.Builds, build, "build", "builds");
+        bool Has(PartKind kind) => chosen.Things.Any(name => scenario.PartOf(name)?.Kind == kind);
+        var (hasHead, hasLegs) = chosen.Stance == Stance.Tripod ? (Has(PartKind.Head), Has(PartKind.Tripod)) : (true, true);
         return new BestRig
         {
             Build = build,
             Slots = new OrderedMap<RigSlot>(Places(scenario, chosen)),
             Musts = new RigMusts
             {
-                Lasts = new LastsMust(), Holds = true, Balances = chosen.Places.Count > 0, CloseWillDo = true,
-                Budget = scenario.Costs?.Budget,
+                Lasts = new LastsMust(), Holds = true, StandCounts = hasHead && hasLegs,
+                Balances = chosen.Places.Count > 0 && hasHead, CloseWillDo = true, Budget = scenario.Costs?.Budget,
             },
             Wishes = [RigWish.LeastCost, RigWish.LeastMass, RigWish.LongestDay],
         };

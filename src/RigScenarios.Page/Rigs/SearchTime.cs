@@ -1,0 +1,18 @@
+using System.Diagnostics;
+using RigScenarios.Page.Runs;
+using RigScenarios.Search.Choices;
+using RigScenarios.Search.Rigs;
+
+namespace RigScenarios.Page.Rigs;
+
+/// <summary>Tells a page how much of a search's time is over, and what was found so far: nobody knows how much of the work is
+/// done.</summary>
+/// <param name="reply">Where it is told.</param>
+/// <param name="limit">The time of the search.</param>
+internal sealed class SearchTime(RunReply reply, TimeSpan limit) : IProgress<FrontProgress>
+{
+    private readonly Stopwatch clock = Stopwatch.StartNew();
+
+    public void Report(FrontProgress value) =>
+        reply.Progress(Math.Min(1, clock.Elapsed / limit), RigSearchSentences.SoFar(value));
+}
