@@ -26,6 +26,9 @@ public static class RigSearchPage
             page = page.With(front);
         page = Lines(page, "What more money buys", RigSearchSentences.MoreMoney(result));
         page = Lines(page, "What each must costs", RigSearchSentences.MustPrices(result));
+        if (result.Upgrades is not null)
+            page = Lines(page, "In which order to buy", [RigUpgradeSentences.Headline(result),
+                .. RigUpgradeSentences.Years(result), .. RigUpgradeSentences.RestsOn(result)]);
         foreach (var (number, pick) in result.Picks.Index().Where(pick => pick.Item.Others.Count > 0))
         {
             string[] ask = pick.Figures.AskFirst.Length > 0 ? [pick.Figures.AskFirst] : [];

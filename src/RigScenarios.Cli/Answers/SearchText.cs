@@ -18,6 +18,9 @@ internal static class SearchText
             Pick(console, result, pick, number + 1);
         Section(console, "What more money buys", RigSearchSentences.MoreMoney(result));
         Section(console, "What each must costs", RigSearchSentences.MustPrices(result));
+        if (result.Upgrades is not null)
+            Section(console, "In which order to buy", [RigUpgradeSentences.Headline(result),
+                .. RigUpgradeSentences.Years(result), .. RigUpgradeSentences.RestsOn(result)]);
         Section(console, "How far this goes", [.. RigSearchSentences.Work(result), .. RigSearchSentences.RestsOn(result)]);
         AnswerText.Cautions(console, RigSearchShape.Cautions(result));
         foreach (var file in written)

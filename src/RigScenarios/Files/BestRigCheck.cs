@@ -21,6 +21,10 @@ internal static class BestRigCheck
         }
         foreach (var wish in best.Wishes.GroupBy(wish => wish).Where(group => group.Count() > 1))
             log.Error("best-rig.wishes", $"\"{ChoiceFormat<RigWish>.Word(wish.Key)}\" stands in the list twice.");
+        if (best.Upgrade is not null && best.Wishes.All(wish => wish == RigWish.LeastCost))
+            log.Error("best-rig.upgrade",
+                "The purchases of some years need a wish to serve, and there is none but \"least-cost\".",
+                "a wish such as \"longest-day\" in \"best-rig.wishes\"");
         if (best.Slots.Count == 0 && !log.HasErrorIn("best-rig.slots"))
             log.Error("best-rig.slots", "There is no slot.", "what may be replaced, such as \"battery: {kind: battery}\"");
         if (!scenario.Builds.TryGetValue(best.Build, out var build))

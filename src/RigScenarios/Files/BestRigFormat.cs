@@ -60,6 +60,14 @@ internal static class BestRigFormat
             (musts, value) => musts with { CloseWillDo = value },
             "Whether a verdict of \"close\" will do as well as \"holds\". No if left out."));
 
+    private static readonly Format<UpgradeTerms> Upgrade = new RecordFormat<UpgradeTerms>(
+        () => new UpgradeTerms(), "What there is to spend, year by year: \"search\" then says in which order to buy.",
+        Fields<UpgradeTerms>.Required("budget-a-year", new MoneyFormat(), terms => terms.BudgetAYear,
+            (terms, value) => terms with { BudgetAYear = value },
+            "What is added to the savings at the start of each year."),
+        Fields<UpgradeTerms>.Required("years", new CountFormat(1, 20), terms => terms.Years,
+            (terms, value) => terms with { Years = value }, "For how many years."));
+
     private static readonly Format<BestRig> Whole = new RecordFormat<BestRig>(
         () => new BestRig(), "Which parts to take: what may stand where, what must hold, what is wished.",
         Fields<BestRig>.Required("build", ScenarioFormat.KitName, best => best.Build,
@@ -75,7 +83,9 @@ internal static class BestRigFormat
             best => !best.Wishes.SequenceEqual(new BestRig().Wishes), best => best.Wishes, (best, value) =>
             best with { Wishes = value }, false,
             "What is wished for, each a goal of its own: least-cost, least-mass, longest-day, largest-margin. The first and "
-                + "the third if left out."));
+                + "the third if left out."),
+        Fields<BestRig>.OptionalGroup("upgrade", Upgrade, best => best.Upgrade,
+            (best, value) => best with { Upgrade = value }, "In which order to buy over some years."));
 
     /// <summary>The question of a scenario.</summary>
     public static readonly Field<Scenario> Field = Fields<Scenario>.OptionalGroup("best-rig", Whole,

@@ -13,7 +13,8 @@ internal static class CurrencyCheck
         List<(string Path, string Of, Money Amount)> amounts =
         [
             .. Terms(scenario.Costs), .. Parts(scenario), .. Kit(scenario),
-            .. Given(("best-rig.musts.budget", "", scenario.BestRig?.Musts.Budget)),
+            .. Given(("best-rig.musts.budget", "", scenario.BestRig?.Musts.Budget),
+                ("best-rig.upgrade.budget-a-year", "", Spent(scenario.BestRig?.Upgrade))),
         ];
         if (amounts.Select(one => one.Amount.Currency).Distinct().Count() < 2)
             return;
@@ -28,6 +29,10 @@ internal static class CurrencyCheck
     private static IEnumerable<(string Path, string Of, Money Amount)> Terms(CostTerms? terms) =>
         Given(("costs.budget", "", terms?.Budget), ("costs.repairs-per-year", "", terms?.RepairsPerYear),
             ("costs.consumables-per-day", "", terms?.ConsumablesPerDay));
+
+    // A field that is missing or wrong was told already, and is no amount.
+    private static Money? Spent(UpgradeTerms? terms) =>
+        terms is { BudgetAYear.Currency.Length: > 0 } ? terms.BudgetAYear : null;
 
     private static IEnumerable<(string Path, string Of, Money Amount)> Parts(Scenario scenario) =>
         scenario.Parts.SelectMany(part => Given([.. Amounts(part.Value)

@@ -24,9 +24,22 @@ public sealed record BestRig
     /// <summary>What is wished for, each one a goal of its own; none is weighed against another.</summary>
     public IReadOnlyList<RigWish> Wishes { get; init; } = [RigWish.LeastCost, RigWish.LongestDay];
 
+    /// <summary>Over which years, and with what money, to buy; null where the order of purchases is not asked.</summary>
+    public UpgradeTerms? Upgrade { get; init; }
+
     /// <summary>The thing of the kit that a slot replaces: the one that it names, else the one of its own name.</summary>
     /// <param name="slot">The slot's name.</param>
     public string ReplacedBy(string slot) => Slots[slot].Replaces ?? slot;
+}
+
+/// <summary>What there is to spend on a rig, year by year.</summary>
+public sealed record UpgradeTerms
+{
+    /// <summary>What is added to the savings at the start of each year, 0 or more.</summary>
+    public Money BudgetAYear { get; init; }
+
+    /// <summary>How many years, 1 to 20.</summary>
+    public int Years { get; init; }
 }
 
 /// <summary>A place in a build with what may stand there. What the kit has there now is always a candidate.</summary>

@@ -36,6 +36,16 @@ public partial class SearchCommandTests
         Assert.Equal("railed", json.RootElement.GetProperty("ruled_out")[0].GetProperty("with_candidate").GetString());
         await DocumentedFields.AssertAsync(WithoutSlots(json.RootElement), "## The best rig");
 
+        var (_, years, _) = await ConsoleRun.RunAsync("search", file, "--json", "--limit", "600", "--set",
+            "best-rig.upgrade={budget-a-year: 1000 EUR, years: 2}");
+        using var order = JsonDocument.Parse(years);
+        Assert.Equal(1, order.RootElement.GetProperty("upgrade").GetProperty("first_year").GetInt32());
+        // The large battery, the thrifty light, and the cheaper one of the two plates that draw nothing.
+        Assert.Equal(1000 - 250 - 90 - 45, order.RootElement.GetProperty("upgrade").GetProperty("plan")[0]
+            .GetProperty("money_left").GetDecimal());
+        Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("upgrade").ValueKind);
+        await DocumentedFields.AssertAsync(WithoutSlots(order.RootElement), "## The best rig");
+
         var (_, none, _) = await ConsoleRun.RunAsync("search", file, "--json", "--limit", "600", "--set",
             "best-rig.musts.budget=900 EUR");
         using var second = JsonDocument.Parse(none);
@@ -48,7 +58,8 @@ public partial class SearchCommandTests
     public async Task Table_and_page_are_written_and_say_what_the_console_says()
     {
         using var folder = new TemporaryFolder();
-        var file = folder.Write("rig.yaml", SmallQuestion.Text(Slots, "musts: {lasts: {}}"));
+        var file = folder.Write("rig.yaml", SmallQuestion.Text(Slots,
+            "musts: {lasts: {}}\n  upgrade: {budget-a-year: 20 EUR, years: 1}"));
         var (table, page) = (Path.Combine(folder.Path, "rigs.csv"), Path.Combine(folder.Path, "rigs.html"));
         var (code, text, error) = await ConsoleRun.RunAsync("search", file, "--csv", table, "--out", page);
         Assert.True(code == 0, error);
@@ -62,6 +73,10 @@ public partial class SearchCommandTests
         var html = await File.ReadAllTextAsync(page, TestContext.Current.CancellationToken);
         Assert.Contains("10 rigs: none is better", html, StringComparison.Ordinal);
         Assert.Contains("Thrifty light", html, StringComparison.Ordinal);
+        const string never = "No: 20 EUR a year in 1 year buy no rig that holds all musts but the budget.";
+        Assert.Contains(never, text.ReplaceLineEndings(" ").Replace("    ", "", StringComparison.Ordinal),
+            StringComparison.Ordinal);
+        Assert.Contains(never, html, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -17,6 +17,7 @@ public class BestRigTests
           musts: {lasts: {air: -5 °C, reserve: 15 %, reserve-time: 30 min}, flies: with-approval, balances: yes, holds: yes,
             budget: 900 EUR, mass: 3 kg, close-will-do: yes}
           wishes: [least-mass, largest-margin]
+          upgrade: {budget-a-year: 400 EUR, years: 3}
         """;
 
     [Fact]
@@ -34,6 +35,7 @@ public class BestRigTests
             best.Musts.CloseWillDo));
         Assert.Equal((new Money(900, "EUR"), Mass.FromKilograms(3)), (best.Musts.Budget!.Value, best.Musts.Mass!.Value));
         Assert.Equal([RigWish.LeastMass, RigWish.LargestMargin], best.Wishes);
+        Assert.Equal(new UpgradeTerms { BudgetAYear = new Money(400, "EUR"), Years = 3 }, best.Upgrade);
         var text = ScenarioFile.Text(scenario);
         var (again, problems) = ScenarioFile.TryReadText(text, "again.yaml");
         Assert.Empty(problems);
@@ -48,6 +50,7 @@ public class BestRigTests
         Assert.Equal(new RigMusts(), best.Musts);
         Assert.Equal([RigWish.LeastCost, RigWish.LongestDay], best.Wishes);
         Assert.Empty(best.Days);
+        Assert.Null(best.Upgrade);
     }
 
     [Theory]
@@ -75,6 +78,14 @@ public class BestRigTests
         + "twice.")]
     [InlineData("flies: with-approval", "flies: with-aproval", "best-rig.musts.flies: Found \"with-aproval\". Did you mean "
         + "\"with-approval\"?")]
+    [InlineData("wishes: [least-mass, largest-margin]", "wishes: [least-cost]", "best-rig.upgrade: The purchases of some years "
+        + "need a wish to serve, and there is none but \"least-cost\". Accepted: a wish such as \"longest-day\"")]
+    [InlineData("budget-a-year: 400 EUR", "budget-a-year: 400 CHF", "best-rig.upgrade.budget-a-year: 400 CHF is in another "
+        + "currency than the other amounts of this scenario (EUR)")]
+    [InlineData("budget-a-year: 400 EUR", "budget-a-year: 400", "best-rig.upgrade.budget-a-year: Found \"400\"")]
+    [InlineData("budget-a-year: 400 EUR, ", "", "best-rig.upgrade.budget-a-year")]
+    [InlineData("years: 3", "years: 0", "best-rig.upgrade.years: Found \"0\". Accepted: a whole number, 1 to 20")]
+    [InlineData("years: 3", "yaers: 3", "best-rig.upgrade.yaers")]
     [InlineData("reserve: 15 %", "reserve: 150 %", "best-rig.musts.lasts.reserve: Found \"150 %\"")]
     public void A_mistake_is_told_at_its_line_with_the_nearest_name(string right, string wrong, string told)
     {

@@ -65,6 +65,9 @@ public sealed class RigChoices : IChoiceModel
     /// <summary>How often days were run so far.</summary>
     public int Runs => evaluation.Runs;
 
+    /// <summary>The slots, by their numbers, on which the days rest: choices alike in them share one run.</summary>
+    internal IReadOnlySet<int> Powered => evaluation.Powered;
+
     /// <inheritdoc/>
     public bool IsCompatible(int slot, int candidate) => Fits.Reason(slot, candidate).Length == 0;
 

@@ -27,7 +27,8 @@ internal static class RigPrices
         var all = question.Places.SelectMany(place => place.Candidates.Where(candidate => !candidate.IsEmpty)
                 .Select(candidate => KitCost.Of(ChosenRig.With(question.Scenario, question.Best.Build, place, candidate),
                     [place.Replaces]).Currency))
-            .Append(rig).Append(question.Best.Musts.Budget?.Currency).OfType<string>().Distinct().ToList();
+            .Append(rig).Append(question.Best.Musts.Budget?.Currency).Append(question.Best.Upgrade?.BudgetAYear.Currency)
+            .OfType<string>().Distinct().ToList();
         return all.Count <= 1 ? all.FirstOrDefault() : throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "",
             TextPlace.None, "best-rig.slots", $"The prices are in several currencies ({string.Join(", ", all)}), and nothing is "
                 + "converted.", "candidates with prices in one currency")]);

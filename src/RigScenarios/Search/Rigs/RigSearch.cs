@@ -53,6 +53,26 @@ public static class RigSearch
             MustPrices = picks.Count > 0 ? explanation.MustPrices() : [],
             Conflict = picks.Count == 0 && front.IsComplete ? explanation.Conflict() : null,
         };
-        return result with { IsExplained = explanation.IsWhole, Runs = model.Runs };
+        if (question.Best.Upgrade is not null)
+            result = result with { Upgrades = Upgrades(model, remembered, front, deadline) };
+        return result with
+        {
+            IsExplained = explanation.IsWhole && result.Upgrades is not { IsLookedFor: false }, Runs = model.Runs,
+        };
+    }
+
+    /// <summary>The order of purchases, if it is found in time: half of one is none.</summary>
+    private static RigUpgradePlan Upgrades(RigChoices model, RememberedChoices remembered, FrontResult front,
+        SearchDeadline deadline)
+    {
+        try
+        {
+            return RigUpgrades.Find(model, remembered, [.. front.Entries.SelectMany(entry => entry.Choices)], deadline.Token);
+        }
+        catch (OperationCanceledException)
+        {
+            deadline.ThrowIfStopped();
+            return RigUpgrades.Asked(model) with { IsLookedFor = false };
+        }
     }
 }

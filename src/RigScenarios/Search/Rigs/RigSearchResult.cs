@@ -29,6 +29,9 @@ public sealed record RigSearchResult
     /// <summary>Why nothing was found; null where something was.</summary>
     public RigConflict? Conflict { get; init; }
 
+    /// <summary>In which order to buy; null where that is not asked.</summary>
+    public RigUpgradePlan? Upgrades { get; init; }
+
     /// <summary>Whether there was time for everything that is told beside the front.</summary>
     public bool IsExplained { get; init; } = true;
 
@@ -38,8 +41,9 @@ public sealed record RigSearchResult
     /// <summary>The question.</summary>
     public BestRigQuestion Question => Model.Question;
 
-    /// <summary>The answers of the picks, for their cautions.</summary>
-    public IEnumerable<RigAnswer> Answers => Picks.Select(pick => pick.Answer);
+    /// <summary>The answers of the picks and of the rigs of an order of purchases, for their cautions.</summary>
+    public IEnumerable<RigAnswer> Answers => Picks.Select(pick => pick.Answer)
+        .Concat((Upgrades?.Years ?? []).Select(year => year.Answer).OfType<RigAnswer>());
 }
 
 /// <summary>An entry of the front.</summary>

@@ -108,6 +108,17 @@ public static class RigSearchSentences
             : $"{place.Name}: {place.Candidates[choice[number]].Title} (now: {place.Candidates[0].Title})")];
     }
 
+    /// <summary>The parts of a choice by their names alone, in the order of the places; what stays empty is left out.</summary>
+    /// <param name="result">The result.</param>
+    /// <param name="choice">The choice.</param>
+    public static IReadOnlyList<string> Titles(RigSearchResult result, Choice choice)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(choice);
+        return [.. result.Question.Places.Select((place, number) => place.Candidates[choice[number]])
+            .Where(candidate => !candidate.IsEmpty).Select(candidate => candidate.Title)];
+    }
+
     /// <summary>Why a part: what would come next in its place, and what it would lose.</summary>
     /// <param name="result">The result.</param>
     /// <param name="other">What would stand there instead.</param>

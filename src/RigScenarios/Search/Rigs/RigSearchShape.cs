@@ -52,12 +52,13 @@ public static class RigSearchShape
                 ["is_minimal"] = set.IsMinimal,
                 ["least_cost_without"] = new JsonArray([.. set.Without.Select(cost => (JsonNode?)Round(cost))]),
             })]),
+            ["upgrade"] = RigUpgradeShape.Of(result),
             ["ruled_out"] = new JsonArray([.. result.Model.Fits.Rejected().Select(pair => (JsonNode)Rejected(question, pair))]),
             ["cautions"] = Texts(Cautions(result)),
         };
     }
 
-    /// <summary>The cautions of all picks, each once.</summary>
+    /// <summary>The cautions of all rigs that are told, each once.</summary>
     /// <param name="result">The result.</param>
     public static IReadOnlyList<string> Cautions(RigSearchResult result)
     {
@@ -114,7 +115,7 @@ public static class RigSearchShape
         })]),
     };
 
-    private static JsonObject Parts(RigSearchResult result, Choice choice) =>
+    internal static JsonObject Parts(RigSearchResult result, Choice choice) =>
         new(result.Question.Places.Select((place, number) => KeyValuePair.Create(place.Name,
             (JsonNode?)new JsonObject
             {
@@ -132,7 +133,7 @@ public static class RigSearchShape
         ["reason"] = pair.Reason,
     };
 
-    private static JsonArray Texts(IEnumerable<string> texts) => new([.. texts.Select(text => (JsonNode)text)]);
+    internal static JsonArray Texts(IEnumerable<string> texts) => new([.. texts.Select(text => (JsonNode)text)]);
 
     private static double? Round(double? value) =>
         value is { } number && double.IsFinite(number) ? Math.Round(number, 4) : null;
