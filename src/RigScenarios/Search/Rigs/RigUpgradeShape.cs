@@ -11,6 +11,7 @@ internal static class RigUpgradeShape
     public static JsonObject? Of(RigSearchResult result) => result.Upgrades is not { } plan ? null : new JsonObject
     {
         ["budget_a_year"] = plan.Terms.BudgetAYear.Amount,
+        ["years"] = plan.Terms.Years,
         ["wish"] = ChoiceFormat<RigWish>.Word(plan.Wish),
         ["answer"] = RigUpgradeSentences.Headline(result),
         ["is_exact"] = plan.IsExact,
