@@ -1,7 +1,6 @@
 using System.Globalization;
 using RigScenarios.Answers;
 using RigScenarios.Costs;
-using RigScenarios.Scenarios;
 
 namespace RigScenarios.Search.Rigs;
 
