@@ -66,7 +66,7 @@ public sealed class TrialServer : IAsyncDisposable
             RigFolder = trial.Rigs,
             Port = 0,
             Listen = listen,
-            Limits = limits ?? new PageLimits(),
+            Limits = WithRoom(limits ?? new PageLimits()),
             Report = trial.Reports.Add,
         };
         trial.server = await PageServer.StartAsync(trial.options, TestContext.Current.CancellationToken);
@@ -76,6 +76,11 @@ public sealed class TrialServer : IAsyncDisposable
         trial.Key = KeyIn(await answer.TextAsync());
         return trial;
     }
+
+    // All servers of the tests are one process, in which every notebook stays that was ever compiled: it is larger than any
+    // program that somebody uses. A test about memory gives a limit of its own.
+    private static PageLimits WithRoom(PageLimits limits) => limits.MemoryBytes == new PageLimits().MemoryBytes
+        ? limits with { MemoryBytes = long.MaxValue } : limits;
 
     /// <summary>Ends the server, as Ctrl-C would.</summary>
     public async Task StopAsync() => await server!.DisposeAsync();
