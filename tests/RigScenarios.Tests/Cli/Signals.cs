@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using System.Runtime.CompilerServices;
 
 namespace RigScenarios.Tests.Cli;
 
@@ -7,17 +8,19 @@ namespace RigScenarios.Tests.Cli;
 internal static class Signals
 {
     /// <summary>Whether whoever runs the tests ignores Ctrl-C: the programs that they start ignore it too.</summary>
-    public static bool IsInterruptIgnored
+    public static bool IsInterruptIgnored { get; private set; }
+
+    // Before anything else: as soon as one test listens for Ctrl-C within this process, it is no longer told as ignored here, and
+    // the programs that are started ignore it all the same.
+    [ModuleInitializer]
+    internal static void Look()
     {
-        get
-        {
-            const ulong interrupt = 1UL << 1;
-            const string ignored = "SigIgn:";
-            var line = File.Exists("/proc/self/status") ? File.ReadLines("/proc/self/status")
-                .FirstOrDefault(one => one.StartsWith(ignored, StringComparison.Ordinal)) : null;
-            return line is not null && (ulong.Parse(line[ignored.Length..].Trim(), NumberStyles.HexNumber,
-                CultureInfo.InvariantCulture) & interrupt) != 0;
-        }
+        const ulong interrupt = 1UL << 1;
+        const string ignored = "SigIgn:";
+        var line = File.Exists("/proc/self/status") ? File.ReadLines("/proc/self/status")
+            .FirstOrDefault(one => one.StartsWith(ignored, StringComparison.Ordinal)) : null;
+        IsInterruptIgnored = line is not null && (ulong.Parse(line[ignored.Length..].Trim(), NumberStyles.HexNumber,
+            CultureInfo.InvariantCulture) & interrupt) != 0;
     }
 
     /// <summary>Sends a signal.</summary>
