@@ -22,8 +22,8 @@ internal static class CompareText
                 Against(console, side, rig);
         }
         Limits(console, side);
-        Lines(console, "Past its limit", SideBySideWords.Broken(side));
-        Lines(console, "To know", [.. SideBySideWords.Notices(side), SideBySideWords.Rule]);
+        Paragraph.List(console, "Past its limit", SideBySideWords.Broken(side));
+        Paragraph.List(console, "To know", [.. SideBySideWords.Notices(side), SideBySideWords.Rule]);
         AnswerText.Cautions(console, SideBySideWords.Cautions(side));
     }
 
@@ -43,7 +43,7 @@ internal static class CompareText
 
     private static void Against(IAnsiConsole console, SideBySide side, int rig)
     {
-        Lines(console, $"{side.Rigs[rig].Name} against {side.Rigs[side.Base].Name}", SideBySideWords.Against(side, rig));
+        Paragraph.List(console, $"{side.Rigs[rig].Name} against {side.Rigs[side.Base].Name}", SideBySideWords.Against(side, rig));
         if (SideBySideWords.Causes(side, rig) is { Count: > 0 } causes)
         {
             Paragraph.Write(console, "What it comes from:", "  ");
@@ -61,15 +61,6 @@ internal static class CompareText
         foreach (var row in side.Limits)
             Row(table, [SideBySideWords.Name(row), .. row.Limits.Select(SideBySideWords.Left)]);
         console.Write(table);
-    }
-
-    private static void Lines(IAnsiConsole console, string heading, IReadOnlyList<string> lines)
-    {
-        if (lines.Count == 0)
-            return;
-        Paragraph.Heading(console, heading);
-        foreach (var line in lines)
-            Paragraph.Write(console, line, "  - ");
     }
 
     private static Table Of(params IEnumerable<string> columns) =>

@@ -28,6 +28,19 @@ internal static class Paragraph
         Write(console, text, bold: true);
     }
 
+    /// <summary>A heading with lines below it, each with a dash; nothing where there is no line.</summary>
+    /// <param name="console">The console.</param>
+    /// <param name="heading">The heading.</param>
+    /// <param name="lines">The lines.</param>
+    public static void List(IAnsiConsole console, string heading, IReadOnlyList<string> lines)
+    {
+        if (lines.Count == 0)
+            return;
+        Heading(console, heading);
+        foreach (var line in lines)
+            Write(console, line, "  - ");
+    }
+
     /// <summary>The lines of a paragraph.</summary>
     /// <param name="text">The text.</param>
     /// <param name="width">The number of columns.</param>

@@ -16,12 +16,12 @@ internal static class SearchText
             Paragraph.Write(console, line, "  - ");
         foreach (var (number, pick) in result.Picks.Index())
             Pick(console, result, pick, number + 1);
-        Section(console, "What more money buys", RigSearchSentences.MoreMoney(result));
-        Section(console, "What each must costs", RigSearchSentences.MustPrices(result));
+        Paragraph.List(console, "What more money buys", RigSearchSentences.MoreMoney(result));
+        Paragraph.List(console, "What each must costs", RigSearchSentences.MustPrices(result));
         if (result.Upgrades is not null)
-            Section(console, "In which order to buy", [RigUpgradeSentences.Headline(result),
+            Paragraph.List(console, "In which order to buy", [RigUpgradeSentences.Headline(result),
                 .. RigUpgradeSentences.Years(result), .. RigUpgradeSentences.RestsOn(result)]);
-        Section(console, "How far this goes", [.. RigSearchSentences.Work(result), .. RigSearchSentences.RestsOn(result)]);
+        Paragraph.List(console, "How far this goes", [.. RigSearchSentences.Work(result), .. RigSearchSentences.RestsOn(result)]);
         AnswerText.Cautions(console, RigSearchShape.Cautions(result));
         foreach (var file in written)
             console.MarkupLine(Markup.Escape($"Written: {file}"));
@@ -41,14 +41,5 @@ internal static class SearchText
             Paragraph.Write(console, "Why these parts:", "  ");
         foreach (var other in pick.Others)
             Paragraph.Write(console, RigSearchSentences.Why(result, other), "    ");
-    }
-
-    private static void Section(IAnsiConsole console, string title, IReadOnlyList<string> lines)
-    {
-        if (lines.Count == 0)
-            return;
-        Paragraph.Heading(console, title);
-        foreach (var line in lines)
-            Paragraph.Write(console, line, "  - ");
     }
 }
