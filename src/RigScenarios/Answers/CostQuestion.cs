@@ -12,7 +12,7 @@ internal static class CostQuestion
     /// <param name="build">The build's short name.</param>
     /// <param name="days">How many shooting days are asked about.</param>
     public static KitCost? KitOf(Scenario scenario, string build, int days) => scenario.Costs is not { } terms ? null
-        : KitCost.Of(scenario, build, terms with { RentedDays = terms.RentedDays ?? days });
+        : KitCost.Of(scenario, build, terms.ForDays(days));
 
     /// <summary>
     /// The question: a known cost beyond the budget fails whatever else is not known; within it, a missing price leaves the

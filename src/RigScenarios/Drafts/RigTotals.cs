@@ -27,7 +27,8 @@ public sealed record RigTotals(Mass Mass, IReadOnlyList<string> WithoutMass, Kit
     {
         try
         {
-            return KitCost.Of(scenario, build);
+            // Of the one day that the form shows, as its answer is.
+            return KitCost.Of(scenario, build, (scenario.Costs ?? new CostTerms()).ForDays(1));
         }
         catch (ScenarioProblemsException)
         {

@@ -34,6 +34,11 @@ public sealed record CostTerms
     /// days.</summary>
     public int? RentedDays { get; init; }
 
+    /// <summary>The terms for an answer about so many shooting days: things are rented for as many, where nobody says for how
+    /// many.</summary>
+    /// <param name="days">The shooting days that are asked about, 1 or more; null for all that the scenario has.</param>
+    public CostTerms ForDays(int? days) => this with { RentedDays = RentedDays ?? days };
+
     /// <summary>Whole years over which owning is held against renting, 1 or more; null for <see cref="UsualYears"/>.</summary>
     public int? Years { get; init; }
 

@@ -65,6 +65,17 @@ public sealed class AnswerSoFarTests
     }
 
     [Fact]
+    public void Of_a_file_with_several_days_both_figures_rent_for_the_one_that_is_shown()
+    {
+        var file = RigScenarios.Files.ScenarioFile.Read(Repository.Data("scenarios", "winter-harbour.yaml"));
+        Assert.NotEqual(1, file.Days.Count);
+        var rented = Drafting.Answer(Drafting.Open(file, "tripod", "day-one").With("costs.others-are", "rented"));
+        Assert.Equal(1, rented.Answer!.Cost!.RentedDays);
+        Assert.Equal(rented.Answer!.Cost!.Total, rented.Totals.Cost!.Total);
+        Assert.Contains("to rent for 1 day", CostSentences.InATable(rented.Totals.Cost!), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_is_not_complete_is_named_at_its_field_and_left_out_of_the_answer()
     {
         var answer = Drafting.Answer(NoMonitor.AndOwn("monitor", ("name", "Side monitor")));

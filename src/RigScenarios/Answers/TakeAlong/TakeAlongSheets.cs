@@ -33,7 +33,7 @@ public static class TakeAlongSheets
     {
         ArgumentNullException.ThrowIfNull(scenario);
         var given = scenario.Costs ?? new();
-        var terms = given with { RentedDays = given.RentedDays ?? days };
+        var terms = given.ForDays(days);
         var cost = build is null ? KitCost.OfAll(scenario, terms) : KitCost.Of(scenario, build, terms);
         return (ShoppingSheet.Of(scenario, build, cost), ShoppingTable.Of(cost));
     }

@@ -57,7 +57,7 @@ internal sealed class CostFigure(string currency) : ComparedFigure
         {
             // Where the file says nothing of money the answer has no cost of its own; the days are those that were asked about.
             return answer.Cost
-                ?? KitCost.Of(answer.Scenario, answer.Build, new CostTerms { RentedDays = answer.Days.Count });
+                ?? KitCost.Of(answer.Scenario, answer.Build, new CostTerms().ForDays(answer.Days.Count));
         }
         catch (ScenarioProblemsException)
         {

@@ -44,7 +44,8 @@ public sealed record BestRigQuestion
         IReadOnlyList<string> days = best.Days.Count > 0 ? best.Days : [.. scenario.Days.Keys];
         return new()
         {
-            Scenario = InAir(scenario with { BestRig = null }, days, best.Musts.Lasts?.Air).AskedOn(today),
+            Scenario = InAir(scenario with { BestRig = null, Costs = scenario.Costs?.ForDays(days.Count) }, days,
+                best.Musts.Lasts?.Air).AskedOn(today),
             Best = best, Days = days, Today = today,
             Places = [.. best.Slots.Keys.Select(name => RigPlace.Of(scenario, name))],
         };
