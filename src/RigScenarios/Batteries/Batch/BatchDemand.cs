@@ -1,0 +1,32 @@
+using UnitsNet.Units;
+
+namespace RigScenarios.Batteries.Batch;
+
+/// <summary>A demand in plain numbers, which many cases of a batch may share: segments that repeat back to back.</summary>
+/// <param name="lengths">Length of each segment, s; above 0.</param>
+/// <param name="powers">Constant-power part of each, W; 0 or more.</param>
+/// <param name="currents">Constant-current part of each, A; 0 or more.</param>
+/// <param name="conductances">Resistive part of each, S; 0 or more.</param>
+internal sealed class BatchDemand(double[] lengths, double[] powers, double[] currents, double[] conductances)
+{
+    public BatchDemand(Demand demand)
+        : this(
+            [.. demand.Segments.Select(segment => segment.Length.Seconds)],
+            [.. demand.Segments.Select(segment => (double)segment.ConstantPower.As(PowerUnit.Watt))],
+            [.. demand.Segments.Select(segment => segment.ConstantCurrent.Amperes)],
+            [.. demand.Segments.Select(segment => segment.Conductance.Siemens)])
+    {
+    }
+
+    /// <summary>Length of each segment, s.</summary>
+    public double[] Lengths { get; } = lengths;
+
+    /// <summary>Constant-power part of each, W.</summary>
+    public double[] Powers { get; } = powers;
+
+    /// <summary>Constant-current part of each, A.</summary>
+    public double[] Currents { get; } = currents;
+
+    /// <summary>Resistive part of each, S.</summary>
+    public double[] Conductances { get; } = conductances;
+}
