@@ -1,0 +1,28 @@
+namespace RigScenarios.Sweeps.Sampling;
+
+/// <summary>Numbers with ten digits: more than any figure of a rig means, and short in a table of a million rows.</summary>
+internal static class TenDigits
+{
+    /// <summary>The number to ten digits.</summary>
+    public static double Of(double number)
+    {
+        if (number == 0 || !double.IsFinite(number))
+            return number;
+        // Places behind the point; powers of ten to 22 are exact, so that a quotient of two exact numbers is the nearest one.
+        var places = 9 - (int)Math.Floor(Math.Log10(Math.Abs(number)));
+        return places switch
+        {
+            > 22 or < -12 => number,
+            >= 0 => Math.Round(number * Power(places)) / Power(places),
+            _ => Math.Round(number / Power(-places)) * Power(-places),
+        };
+    }
+
+    private static double Power(int places)
+    {
+        var power = 1.0;
+        for (var place = 0; place < places; place++)
+            power *= 10;
+        return power;
+    }
+}
