@@ -21,6 +21,9 @@ internal sealed class SeededSequence(long seed)
         }
     }
 
+    /// <summary>A number between 0 and 1, never one of the two: the middle of one of 2^52 stretches of equal length.</summary>
+    public double Unit() => ((Next() >> 12) + 0.5) / (1L << 52);
+
     /// <summary>A whole number from 0 to below a bound.</summary>
     /// <param name="bound">The bound; 1 or more. For bounds of some thousands no number is noticeably more frequent.</param>
     public int Below(int bound) => (int)(Next() % (ulong)bound);
