@@ -9,8 +9,8 @@ public class SobolIndexChecks
     private const double B = 0.1;
 
     [Fact]
-    [Source(SourceKind.ClosedForm, "T. Ishigami and T. Homma, An importance quantification technique in uncertainty analysis for "
-        + "computer models, Proc. First Int. Symposium on Uncertainty Modeling and Analysis, IEEE 1990, pp. 398-403: sin x1 + "
+    [Source(SourceKind.ClosedForm, "T. Ishigami and T. Homma, An importance quantification technique in uncertainty analysis "
+        + "for computer models, Proc. First Int. Symposium on Uncertainty Modeling and Analysis, IEEE 1990, pp. 398-403: sin x1 + "
         + "7 sin² x2 + 0.1 x3^4 sin x1, each from -π to π; its variances second-hand, on two pages of test functions, read there, "
         + "and in A. Saltelli et al., Global Sensitivity Analysis: The Primer, 2008, ch. 4, from memory")]
     public void Indices_of_the_function_of_Ishigami_and_Homma()
@@ -55,8 +55,8 @@ public class SobolIndexChecks
     }
 
     [Fact]
-    [Source(SourceKind.ClosedForm, "variance of a weighted sum of independent uniform numbers, each Var 1/12: the share of a group "
-        + "is the sum of its squared weights over all of them, worked by hand")]
+    [Source(SourceKind.ClosedForm, "variance of a weighted sum of independent uniform numbers, each Var 1/12: the share of a "
+        + "group is the sum of its squared weights over all of them, worked by hand")]
     public void A_group_of_coordinates_has_the_sum_of_their_shares_in_a_sum()
     {
         double[] weights = [3, 2, 1, 2];
@@ -72,8 +72,8 @@ public class SobolIndexChecks
     }
 
     [Fact]
-    [Source(SourceKind.ClosedForm, "what the level of an interval means: of 200 designs about 95 in 100 hold the true index; with "
-        + "the error of the count, and the bootstrap of a percentile being a little short, 88 to 100 of 100 are accepted")]
+    [Source(SourceKind.ClosedForm, "what the level of an interval means: of 200 designs about 95 in 100 hold the true index; "
+        + "with the error of the count, and the bootstrap of a percentile being a little short, 88 to 100 of 100 are accepted")]
     public void The_intervals_hold_the_true_index_as_often_as_they_say()
     {
         double[] weights = [3, 2, 1];
@@ -98,11 +98,12 @@ public class SobolIndexChecks
         TestContext.Current.SendDiagnosticMessage($"{held} of {asked} intervals hold the truth.");
     }
 
-    private static UncertainThing[] Things(int count) => [.. Enumerable.Range(0, count).Select(at => UncertainThing.Of($"{at}", at))];
+    private static UncertainThing[] Things(int count) =>
+        [.. Enumerable.Range(0, count).Select(at => UncertainThing.Of($"{at}", at))];
 
     private static SobolIndices Run(int dimensions, int rows, Func<double[], double> figure) =>
-        SobolDesign.Run(dimensions, Things(dimensions), points => [.. points.Select(figure)], new() { Rows = rows, Redraws = 100 },
-            TestContext.Current.CancellationToken);
+        SobolDesign.Run(dimensions, Things(dimensions), points => [.. points.Select(figure)],
+            new() { Rows = rows, Redraws = 100 }, TestContext.Current.CancellationToken);
 
     private static void Near(SobolIndices found, string name, double first, double total)
     {

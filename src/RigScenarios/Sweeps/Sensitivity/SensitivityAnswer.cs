@@ -30,7 +30,8 @@ public sealed record SensitivityAnswer
     /// <summary>How likely every essential device runs to the end of the days.</summary>
     public required Chance Lasts { get; init; }
 
-    /// <summary>How the whole answer comes out, by its verdict: in how many runs each; empty where the whole was not asked.</summary>
+    /// <summary>How the whole answer comes out, by its verdict: in how many runs each; empty where the whole was not
+    /// asked.</summary>
     public required IReadOnlyDictionary<Verdict, int> Whole { get; init; }
 
     /// <summary>What to measure, that which brings most first.</summary>

@@ -11,7 +11,8 @@ public static class SobolDesign
     /// <param name="figure">The figure at each of the points, in their order; not a number where it is not known.</param>
     /// <param name="options">How finely; null for the usual.</param>
     /// <param name="cancellation">Stops it between two tables of the design.</param>
-    /// <exception cref="ArgumentException">A thing has no coordinates or one that is not there, or the figure gives another number
+    /// <exception cref="ArgumentException">A thing has no coordinates or one that is not there, or the figure gives another
+    /// number
     /// of results than points.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static SobolIndices Run(int dimensions, IReadOnlyList<UncertainThing> things,
@@ -23,8 +24,8 @@ public static class SobolDesign
         ArgumentNullException.ThrowIfNull(figure);
         if (things.FirstOrDefault(thing => thing.Coordinates.Count == 0
             || thing.Coordinates.Any(at => at < 0 || at >= dimensions)) is { } wrong)
-            throw new ArgumentException($"\"{wrong.Name}\" has coordinates {string.Join(", ", wrong.Coordinates)}; accepted: one or "
-                + $"more from 0 to {dimensions - 1}.", nameof(things));
+            throw new ArgumentException($"\"{wrong.Name}\" has coordinates {string.Join(", ", wrong.Coordinates)}; accepted: "
+                + $"one or more from 0 to {dimensions - 1}.", nameof(things));
         options ??= new();
         return Ask(dimensions, things, [], figure, options, cancellation).Indices;
     }

@@ -20,7 +20,8 @@ public sealed record VarianceOptions
             : throw new ArgumentOutOfRangeException(nameof(value), $"rows is {value}; accepted: {FewestRows} to {MostRows}.");
     } = 1024;
 
-    /// <summary>How many times the rows are drawn anew for the intervals, 0 to 100,000; 0 makes intervals without width.</summary>
+    /// <summary>How many times the rows are drawn anew for the intervals, 0 to 100,000; 0 makes intervals without
+    /// width.</summary>
     public int Redraws
     {
         get;
