@@ -151,6 +151,9 @@ public sealed record BuildBalance
     public bool? LocksBeforeSwap => Rig.Build.Stance != Stance.Tripod || Rig.Build.Beside.Contains(Rig.Build.Battery.Item)
         ? false : SizesMissing.Count > 0 ? null : BatteryOff?.NeedsLock;
 
+    /// <summary>Whether the centre of gravity is known: every mass and every size that reaches far is given.</summary>
+    internal bool IsCentreKnown => SizesMissing.Count == 0 && Rig.WithoutMass.Count == 0;
+
     // Without a size only what follows from the mass alone is known.
     private bool IsKnown(Limit limit) => SizesMissing.Count == 0 || limit.Kind == LimitKind.Load;
 }

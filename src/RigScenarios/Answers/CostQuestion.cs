@@ -14,6 +14,23 @@ internal static class CostQuestion
     public static KitCost? KitOf(Scenario scenario, string build, int days) => scenario.Costs is not { } terms ? null
         : KitCost.Of(scenario, build, terms.ForDays(days));
 
+    /// <summary>What a build and its days cost, also where the scenario says nothing of money; null where its prices are in
+    /// several currencies, which the check of the file tells.</summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="build">The build's short name.</param>
+    /// <param name="days">How many shooting days are asked about.</param>
+    public static KitCost? AnyOf(Scenario scenario, string build, int days)
+    {
+        try
+        {
+            return KitOf(scenario, build, days) ?? KitCost.Of(scenario, build, new CostTerms().ForDays(days));
+        }
+        catch (ScenarioProblemsException)
+        {
+            return null;
+        }
+    }
+
     /// <summary>
     /// The question: a known cost beyond the budget fails whatever else is not known; within it, a missing price leaves the
     /// verdict open. Prices have no error of their own, so that "close" is only what the scenario wants to keep. Without a budget

@@ -225,7 +225,8 @@ public sealed record RigAnswer
     /// </summary>
     public required (int Day, Reserve Reserve) Tightest { get; init; }
 
-    private static BuildBalance? BalanceOf(Scenario scenario, string build)
+    /// <summary>How a build balances; null where nothing of it has a mass.</summary>
+    internal static BuildBalance? BalanceOf(Scenario scenario, string build)
     {
         try
         {

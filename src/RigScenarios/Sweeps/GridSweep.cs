@@ -1,9 +1,5 @@
-using System.Runtime.ExceptionServices;
 using RigScenarios.Files;
-using RigScenarios.Numerics;
 using RigScenarios.Scenarios;
-using RigScenarios.Simulation;
-using RigScenarios.Wiring;
 
 namespace RigScenarios.Sweeps;
 
@@ -44,23 +40,15 @@ public static class GridSweep
         var rows = new SweepRow[combinations.Length];
         var done = 0;
         var told = Math.Max(1, combinations.Length / 100);
-        try
+        SweptDays.OnEveryCore(combinations.Length, index =>
         {
-            Parallel.For(0, combinations.Length, EveryCore.Until(cancellation), index =>
-            {
-                var values = combinations[index];
-                var changed = ScenarioPath.SetAll(scenario, axes.Select((axis, number) => (axis.Path, values[number])));
-                rows[index] = new SweepRow(values, Simulated(changed, build, days, cancellation));
-                if (Interlocked.Increment(ref done) is var now && (now % told == 0 || now == combinations.Length))
-                    progress?.Report((double)now / combinations.Length);
-            });
-        }
-        catch (AggregateException exception)
-            when (exception.InnerExceptions.FirstOrDefault(inner => inner is ScenarioProblemsException) is { } problem)
-        {
-            // The first refused combination says what a user needs; the stack of the worker is kept.
-            ExceptionDispatchInfo.Throw(problem);
-        }
+            var values = combinations[index];
+            var changed = ScenarioPath.SetAll(scenario, axes.Select((axis, number) => (axis.Path, values[number])));
+            var swept = SweptDays.Of(changed, build, days, null, cancellation);
+            rows[index] = new SweepRow(values, swept.Run(build, cancellation)) { NothingArrives = swept.NothingArrives };
+            if (Interlocked.Increment(ref done) is var now && (now % told == 0 || now == combinations.Length))
+                progress?.Report((double)now / combinations.Length);
+        }, cancellation);
         return new SweepTable(axes, build, days.Count > 0 ? days : [.. scenario.Days.Keys], rows);
     }
 
@@ -78,26 +66,6 @@ public static class GridSweep
         Scenario scenario, string build, string day, IReadOnlyList<SweepAxis> axes, IProgress<double>? progress = null,
         CancellationToken cancellation = default) =>
         Run(scenario, build, [day], axes, progress, cancellation);
-
-    private static SimulationResult Simulated(Scenario scenario, string build, IReadOnlyList<string> days,
-        CancellationToken cancellation)
-    {
-        var (powered, plan) = ScenarioPlan.Of(scenario, build, days);
-        try
-        {
-            return DaySimulation.Run(powered, plan, SimulationOptions.EndOnly, null, cancellation);
-        }
-        catch (PlanBoundException problem)
-        {
-            throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, "swaps", problem.Message,
-                "batteries that last longer, or a swap at a lower charge or voltage")]);
-        }
-        catch (WiringException problem)
-        {
-            throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, $"builds.{build}",
-                problem.Message)]);
-        }
-    }
 
     private static void RefuseWrongValues(Scenario scenario, IReadOnlyList<SweepAxis> axes,
         CancellationToken cancellation)

@@ -38,15 +38,12 @@ public sealed record SweepTable(
         foreach (var row in Rows)
         {
             text.AppendJoin(',', row.Values.Select(Quote));
-            var result = row.Result;
+            var figures = row.Figures;
             text.Append(CultureInfo.InvariantCulture,
-                $",{YesNo(result.Completes)},{result.Runtime.Hours:F4},{result.Reserve.Time.Hours:F4},"
-                + $"{YesNo(result.Reserve.IsLowerBound)},");
+                $",{YesNo(figures.Lasts)},{figures.Runtime:F4},{figures.Reserve:F4},{YesNo(figures.ReserveIsLowerBound)},");
+            text.Append(CultureInfo.InvariantCulture, $"{Quote(figures.StoppedBy ?? "")},{Quote(figures.StoppedIn ?? "")},");
             text.Append(CultureInfo.InvariantCulture,
-                $"{Quote(row.Ends?.ToString() ?? "")},{Quote(row.FirstStop?.Block ?? "")},");
-            text.Append(CultureInfo.InvariantCulture,
-                $"{result.FromPacks.WattHours:F2},{result.EnergyLeft.WattHours:F2},"
-                + $"{result.ColdestBattery.DegreesCelsius:F2}\r\n");
+                $"{figures.FromBatteries:F2},{figures.EnergyLeft:F2},{figures.Coldest:F2}\r\n");
         }
         return text.ToString();
     }
@@ -55,7 +52,7 @@ public sealed record SweepTable(
         rows.Select(row => (row.Result.Runtime.Seconds, row.Result.EnergyLeft.Joules, row.Result.FromPacks.Joules))
             .Distinct().Count() == 1;
 
-    private static string YesNo(bool value) => value ? "yes" : "no";
+    private static string YesNo(bool? value) => value switch { true => "yes", false => "no", _ => "" };
 
     private static string Quote(string text) =>
         text.AsSpan().IndexOfAny(",\"\r\n") < 0 ? text : $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
@@ -70,9 +67,15 @@ public sealed record SweepRow(IReadOnlyList<string> Values, SimulationResult Res
     public Duration Planned => Result.Days[^1].End - Result.Days[0].Start;
 
     /// <summary>The first stop of an essential device that nobody planned; null if the days are lasted.</summary>
-    public DeviceStop? FirstStop => Result.Devices.Values.Where(device => device is { Essential: true, FirstStop: not null })
-        .Select(device => device.FirstStop).MinBy(stop => stop!.At.Seconds);
+    public DeviceStop? FirstStop => SweptDays.FirstStop(Result);
 
     /// <summary>Why the runtime ends, within the days or in the reserve after them; null where the run was given up.</summary>
-    public StopReason? Ends => FirstStop?.Reason ?? Result.Reserve.Ends;
+    public StopReason? Ends => SweptDays.Ends(Result);
+
+    /// <summary>Whether no battery gets to the days: they are then not lasted, whatever the result of a run with all of them
+    /// says.</summary>
+    public bool NothingArrives { get; init; }
+
+    /// <summary>What the table tells of it.</summary>
+    internal DayFigures Figures => NothingArrives ? DayFigures.NothingArrives : DayFigures.Of(Result);
 }

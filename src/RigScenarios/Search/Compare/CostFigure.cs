@@ -51,18 +51,7 @@ internal sealed class CostFigure(string currency) : ComparedFigure
     private static IEnumerable<(string, Had, int)> NotPriced(KitCost cost) =>
         cost.NotPriced.Select(line => (line.Title, line.Had, line.Count)).Order();
 
-    private static KitCost? CostOf(RigAnswer answer)
-    {
-        try
-        {
-            // Where the file says nothing of money the answer has no cost of its own; the days are those that were asked about.
-            return answer.Cost
-                ?? KitCost.Of(answer.Scenario, answer.Build, new CostTerms().ForDays(answer.Days.Count));
-        }
-        catch (ScenarioProblemsException)
-        {
-            // Several currencies in one file, which the check of the file tells.
-            return null;
-        }
-    }
+    // The days are those that were asked about.
+    private static KitCost? CostOf(RigAnswer answer) =>
+        answer.Cost ?? CostQuestion.AnyOf(answer.Scenario, answer.Build, answer.Days.Count);
 }

@@ -11,22 +11,12 @@ internal static class LimitRows
     public static IReadOnlyList<LimitRow> Of(IReadOnlyList<RigAnswer> answers)
     {
         var sides = answers.Select(answer => answer.Questions
-            .SelectMany(question => Counted(answer, question).Select(limit => (question.Kind, Limit: limit)))
+            .SelectMany(question => NearestLimit.Counted(answer, question).Select(limit => (question.Kind, Limit: limit)))
             .GroupBy(item => (item.Kind, item.Limit.Element, Limit: item.Limit.Kind))
             .ToDictionary(group => group.Key, group => group.MinBy(item => item.Limit.Share)!.Limit)).ToList();
         return [.. sides.SelectMany(side => side.Keys).Distinct()
             .Select(key => new LimitRow(key.Kind, [.. sides.Select(side => side.GetValueOrDefault(key))]))
             .Where(row => row.Limits.OfType<Limit>().Any(limit => limit.IsPassed || !AnswerDetails.HoldsWithEase(limit)))
             .OrderBy(row => row.Limits.OfType<Limit>().Min(limit => limit.Share))];
-    }
-
-    /// <summary>The limits that can decide a verdict, as the answer itself counts them.</summary>
-    /// <param name="answer">The answer.</param>
-    /// <param name="question">One of its questions.</param>
-    public static IEnumerable<Limit> Counted(RigAnswer answer, AnswerQuestion question)
-    {
-        var counts = QuestionRules.CountsIn(answer.Simulation);
-        return question.Limits.Where(limit => limit.HasForce && (question.Kind != QuestionKind.Wiring
-            || (counts(limit) && (limit.IsPassed || !QuestionRules.IsHeld(answer.Powered, limit)))));
     }
 }

@@ -25,11 +25,7 @@ internal sealed class MarginFigure(FigureKind kind, QuestionKind question) : Com
         };
     }
 
-    // The limit that the answer names, or where a share of that says nothing, as of a temperature, the next one.
-    private Limit? Nearest(RigAnswer answer) => answer.Of(question) is not { } asked ? null
-        : new[] { asked.Least }.Concat(LimitRows.Counted(answer, asked).OrderBy(limit => limit.Share)).OfType<Limit>()
-            .FirstOrDefault(limit => StatedErrors.ShareWithin(limit) is not null && limit.Share is { } share
-                && double.IsFinite(share));
+    private Limit? Nearest(RigAnswer answer) => NearestLimit.Of(answer, question);
 
     public override double Within(RigAnswer one, RigAnswer other)
     {
