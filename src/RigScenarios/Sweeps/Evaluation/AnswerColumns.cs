@@ -23,15 +23,15 @@ internal static class AnswerColumns
         ColumnReading.Number("tightest_reserve_h", "h", "The reserve of the tightest day, where each day begins with charged "
             + "batteries; else that of the last one.", ColumnNeeds.Answer,
             outcome => outcome.Answer!.NothingArrives ? null : outcome.Answer.Tightest.Reserve.Time.Hours),
-        ColumnReading.Number("wiring_left_pct", "%", "What is left to the nearest limit between battery and devices, as a share "
-            + "of what is allowed; below zero where it is passed.", ColumnNeeds.Answer,
+        ColumnReading.Number("wiring_left_pct", "%", "What is left to the nearest limit between battery and devices, as a "
+            + "share of what is allowed; below zero where it is passed.", ColumnNeeds.Answer,
             outcome => 100 * NearestLimit.Of(outcome.Answer!, QuestionKind.Wiring)?.Share),
         ColumnReading.Words("wiring_limit", "That limit between battery and devices, in words.", ColumnNeeds.Answer,
             outcome => RestColumns.Words(NearestLimit.Of(outcome.Answer!, QuestionKind.Wiring))),
         ColumnReading.Words("wiring_verdict", "The verdict on the wiring: holds, close, not known or fails.", ColumnNeeds.Answer,
             outcome => VerdictOf(outcome, QuestionKind.Wiring)),
-        ColumnReading.Words("travel_verdict", "The verdict on travel: holds, close, not known or fails; empty where no journey is "
-            + "planned.", ColumnNeeds.AtRest,
+        ColumnReading.Words("travel_verdict", "The verdict on travel: holds, close, not known or fails; empty where no journey "
+            + "is planned.", ColumnNeeds.AtRest,
             outcome => outcome.Journeys.Count > 0 ? QuestionRules.Travel(outcome.Journeys).Verdict.InWords() : null),
         ColumnReading.Number("batteries_left_behind", "", "Batteries that no journey takes as they are packed; empty where no "
             + "journey is planned, or its day is not known.", ColumnNeeds.AtRest,

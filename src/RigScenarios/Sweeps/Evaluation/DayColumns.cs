@@ -10,8 +10,8 @@ internal static class DayColumns
             "Whether every essential device ran whenever it was asked for, planned swaps aside.",
             days => SweepCell.Of((bool?)days.Lasts)),
         ColumnReading.OfDays("runtime_h", "h", ColumnKind.Number,
-            "From the first block to the first unplanned stop of an essential device; to the end and through the reserve if there "
-                + "is none.", days => SweepCell.Of(days.Runtime)),
+            "From the first block to the first unplanned stop of an essential device; to the end and through the reserve if "
+                + "there is none.", days => SweepCell.Of(days.Runtime)),
         ColumnReading.OfDays("ends_at_h", "h", ColumnKind.Number,
             "The moment at which the runtime ends, in hours from midnight of the first day: 17.5 is half past five in the "
                 + "afternoon, 25 is one o'clock in the next night.", days => SweepCell.Of(days.EndsAt)),

@@ -1,8 +1,8 @@
 namespace RigScenarios.Sweeps.Evaluation;
 
 /// <summary>
-/// What stands in one cell of a sweep: a number, words, yes or no; or nothing, where the figure is not known or does not exist, as
-/// the reason of a stop where nothing stopped. Nothing is neither zero nor "no".
+/// What stands in one cell of a sweep: a number, words, yes or no; or nothing, where the figure is not known or does not exist,
+/// as the reason of a stop where nothing stopped. Nothing is neither zero nor "no".
 /// </summary>
 public readonly record struct SweepCell
 {
