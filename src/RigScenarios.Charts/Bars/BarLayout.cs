@@ -11,19 +11,14 @@ internal sealed record BarLayout(IReadOnlyDictionary<string, object?> Members, i
 
     public static BarLayout Make(BarChart chart, double width)
     {
-        // Names take at most a third of the width, in as many lines as they then need.
-        var characters = Math.Max(8, (int)(width / 3 / ChartStyle.TextWidth("n")));
-        var names = chart.Bars.Select(bar => PlotlyText.Wrap(bar.Name, characters)).ToList();
-        var left = names.Max(name => ChartStyle.TextWidth(name)) + 14;
-        var plotWidth = width - left - 16;
+        var rows = NamedRows.Make([.. chart.Bars.Select(bar => bar.Name)], width, BarRow);
+        var plotWidth = width - rows.Left - NamedRows.Right;
         var notes = chart.Bars.Select(chart.NoteOf).ToList();
         var range = Range(chart, notes, plotWidth);
         var limits = chart.Limits.OrderBy(limit => limit.Value).ToList();
         var places = NameRows.Place([.. limits.Select(limit => (limit.Name, range.Fraction(limit.Value) * plotWidth))],
             plotWidth);
         var top = 8 + places.Select(place => place.Row + 1).DefaultIfEmpty(0).Max() * (ChartStyle.TextHeight - 1);
-        var lines = names.Max(name => name.Split("<br>").Length);
-        var plotHeight = chart.Bars.Count * Math.Max(BarRow, lines * ChartStyle.TextHeight + 6);
         var x = AxisLayout.Members(chart.Value, range, plotWidth, isHorizontal: true);
         x["zeroline"] = true;
         x["zerolinecolor"] = ChartStyle.LimitInk;
@@ -41,18 +36,12 @@ internal sealed record BarLayout(IReadOnlyDictionary<string, object?> Members, i
                 places[i].Row * (ChartStyle.TextHeight - 1), "bottom", ChartStyle.FontSize - 1, ChartStyle.LimitInk));
         }
 
-        var height = (int)(top + plotHeight + Bottom);
+        var height = (int)(top + rows.Height + Bottom);
         return new BarLayout(new Dictionary<string, object?>
         {
             ["xaxis"] = x,
-            ["yaxis"] = new
-            {
-                range = new[] { chart.Bars.Count - 0.5, -0.5 }, tickmode = "array",
-                tickvals = Enumerable.Range(0, chart.Bars.Count).ToArray(),
-                ticktext = names, showgrid = false, zeroline = false, fixedrange = true, ticks = "outside", ticklen = 6,
-                tickcolor = "#ffffff",
-            },
-            ["margin"] = new { l = left, r = 16, t = top, b = Bottom },
+            ["yaxis"] = rows.Axis,
+            ["margin"] = new { l = rows.Left, r = NamedRows.Right, t = top, b = Bottom },
             ["height"] = height,
             ["annotations"] = annotations,
             ["shapes"] = limits.Select(limit => new

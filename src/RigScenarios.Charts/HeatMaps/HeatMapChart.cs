@@ -57,11 +57,7 @@ public sealed record HeatMapChart
     /// either.</exception>
     public Figure ToFigure()
     {
-        if (Columns.Count < 2 || Rows.Count < 2)
-            throw new InvalidOperationException($"The heat map \"{Title}\" needs at least two columns and two rows.");
-        if (Cells.Count != Rows.Count || Cells.Any(row => row.Count != Columns.Count))
-            throw new InvalidOperationException(
-                $"The heat map \"{Title}\" needs {Rows.Count} rows of {Columns.Count} cells each.");
+        Check();
         var wide = HeatMapLayout.Make(this, ChartStyle.Width);
         var narrow = HeatMapLayout.Make(this, ChartStyle.NarrowWidth);
         var traces = HeatMapTraces(wide);
@@ -79,8 +75,18 @@ public sealed record HeatMapChart
         };
     }
 
+    /// <summary>Refuses what is no map.</summary>
+    internal void Check()
+    {
+        if (Columns.Count < 2 || Rows.Count < 2)
+            throw new InvalidOperationException($"The heat map \"{Title}\" needs at least two columns and two rows.");
+        if (Cells.Count != Rows.Count || Cells.Any(row => row.Count != Columns.Count))
+            throw new InvalidOperationException(
+                $"The heat map \"{Title}\" needs {Rows.Count} rows of {Columns.Count} cells each.");
+    }
+
     // The cells alone: the line of the threshold and the numbers on the cells say the same once more.
-    private ChartPoints Points(int traces) => new(X.ColumnTitle, [Y.ColumnTitle, Value.ColumnTitle],
+    internal ChartPoints Points(int traces) => new(X.ColumnTitle, [Y.ColumnTitle, Value.ColumnTitle],
         [new PointSeries("", 0), .. Enumerable.Repeat<PointSeries?>(null, traces - 1)]);
 
     // The cells' numbers are the last trace.
@@ -90,17 +96,13 @@ public sealed record HeatMapChart
 
     private List<Trace> HeatMapTraces(HeatMapLayout layout)
     {
-        var x = Columns.Select(Rounding.ForChart).ToArray();
-        var y = Rows.Select(Rounding.ForChart).ToArray();
-        var z = Cells.Select(row => row.Select(v => double.IsFinite(v) ? Rounding.ForChart(v) : (double?)null).ToArray())
-            .ToArray();
         var range = AxisRange.For(Value, Cells.SelectMany(row => row), pad: false);
         var unit = Value.Unit.Length == 0 ? "" : " " + PlotlyText.Escape(Value.Unit);
         var traces = new List<Trace>
         {
             PlotlySpecification.Trace("heatmap",
             [
-                ("x", x), ("y", y), ("z", z), ("zmin", range.From), ("zmax", range.To), ("colorscale", "Cividis"),
+                .. Grid(this), ("zmin", range.From), ("zmax", range.To), ("colorscale", "Cividis"),
                 ("xgap", 1), ("ygap", 1),
                 ("hoverongaps", false),
                 ("hovertemplate", $"{PlotlyText.Escape(X.Label)}: %{{x}}<br>{PlotlyText.Escape(Y.Label)}: "
@@ -111,8 +113,8 @@ public sealed record HeatMapChart
         if (Threshold is { } threshold && HeatMapText.Crosses(this))
         {
             // White below black: the line shows on the dark and on the bright end of the scale.
-            traces.Add(Contour(x, y, z, threshold, "#ffffff", 5, isNamed: false));
-            traces.Add(Contour(x, y, z, threshold, "#000000", 2, isNamed: true));
+            traces.Add(Contour(this, threshold, "#ffffff", 5, isNamed: false));
+            traces.Add(Contour(this, threshold, "#000000", 2, isNamed: true));
         }
 
         traces.Add(CellTexts(range, layout));
@@ -141,11 +143,19 @@ public sealed record HeatMapChart
         ]);
     }
 
-    private static Trace Contour(double[] x, double[] y, double?[][] z, HeatMapThreshold threshold, string colour, double width,
-        bool isNamed) =>
+    /// <summary>The values as members of a trace; blank cells are null.</summary>
+    internal static (string, object?)[] Grid(HeatMapChart map) =>
+    [
+        ("x", map.Columns.Select(Rounding.ForChart).ToArray()), ("y", map.Rows.Select(Rounding.ForChart).ToArray()),
+        ("z", map.Cells.Select(row => row.Select(v => double.IsFinite(v) ? Rounding.ForChart(v) : (double?)null).ToArray())
+            .ToArray()),
+    ];
+
+    /// <summary>The line of a threshold.</summary>
+    internal static Trace Contour(HeatMapChart map, HeatMapThreshold threshold, string colour, double width, bool isNamed) =>
         PlotlySpecification.Trace("contour",
         [
-            ("x", x), ("y", y), ("z", z), ("autocontour", false), ("showscale", false), ("hoverinfo", "skip"),
+            .. Grid(map), ("autocontour", false), ("showscale", false), ("hoverinfo", "skip"),
             ("contours", new { start = threshold.Value, end = threshold.Value, size = 1, coloring = "none" }),
             ("line", new { color = colour, width, dash = isNamed ? "8px,3px" : "solid" }),
             ("name", PlotlyText.Escape(threshold.Name)), ("showlegend", isNamed),

@@ -16,6 +16,10 @@ public enum LineKind
 
     /// <summary>A curve with a mark at each point that was computed or measured.</summary>
     CurveWithPoints,
+
+    /// <summary>Only the line's band, as a further one around a line that is drawn already; it needs both edges and
+    /// <see cref="ChartLine.BandName"/>.</summary>
+    BandAlone,
 }
 
 /// <summary>One line of a chart. Its values are plain numbers in the units of the chart's axes.</summary>

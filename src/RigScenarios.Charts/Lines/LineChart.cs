@@ -75,6 +75,8 @@ public sealed record LineChart
             if ((line.Lower ?? line.Y).Count != line.Y.Count || (line.Upper ?? line.Y).Count != line.Y.Count)
                 throw new InvalidOperationException(
                     $"The band of the line \"{line.Name}\" needs one value for each of its {line.Y.Count} points.");
+            if (line.Kind == LineKind.BandAlone && (line.Lower is null || line.Upper is null || line.BandName is null))
+                throw new InvalidOperationException($"The band \"{line.Name}\" needs both edges and the name of its band.");
             if (line.PointNames is { } names && names.Count != line.Y.Count)
                 throw new InvalidOperationException(
                     $"The line \"{line.Name}\" has {names.Count} names for its {line.Y.Count} points.");

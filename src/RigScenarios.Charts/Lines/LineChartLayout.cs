@@ -105,8 +105,9 @@ internal sealed class LineChartLayout
 
     // A single line needs no name: the title says what it is. Nor does one that is alone in its panel beside the name of its
     // band. Why a line ends is said all the same.
-    private bool IsNamed(ChartPanel panel, ChartLine line) => line.EndCause is not null || line.IsNamedInLegend
-        || (chart.Panels.Sum(one => one.Lines.Count) > 1 && !(panel.Lines.Count == 1 && line.BandName is not null));
+    private bool IsNamed(ChartPanel panel, ChartLine line) => line.Kind != LineKind.BandAlone && (line.EndCause is not null
+        || line.IsNamedInLegend
+        || (chart.Panels.Sum(one => one.Lines.Count) > 1 && !(panel.Lines.Count == 1 && line.BandName is not null)));
 
     /// <summary>What can be named where it ends: lines, and bands at their upper edge.</summary>
     private IEnumerable<LineEnd> LineEnds(ChartPanel panel)
@@ -226,7 +227,8 @@ internal sealed class LineChartLayout
             var look = lines[number].Look ?? number;
             if (lines[number] is { BandName: { } band, Kind: not LineKind.Points })
                 yield return (panel, band, PlotlyText.Escape(band), look);
-            yield return (panel, lines[number].Name, EndText(chart, lines[number], ": "), look);
+            if (lines[number].Kind != LineKind.BandAlone)
+                yield return (panel, lines[number].Name, EndText(chart, lines[number], ": "), look);
         }
 
         foreach (var limit in chart.Panels[panel].Limits)

@@ -18,10 +18,10 @@ internal static class LineChartText
         {
             foreach (var line in panel.Lines)
             {
-                text.Append($" {line.Name}: from {Value(panel.Y, line.Y[0])} at {Value(chart.X, line.X[0])} to "
-                    + $"{Value(panel.Y, line.Y[^1])} at {Value(chart.X, line.X[^1])}");
+                text.Append($" {line.Name}: from {AxisLayout.Text(panel.Y, line.Y[0])} at {AxisLayout.Text(chart.X, line.X[0])} to "
+                    + $"{AxisLayout.Text(panel.Y, line.Y[^1])} at {AxisLayout.Text(chart.X, line.X[^1])}");
                 if (line is { Lower: { } lower, Upper: { } upper, Kind: not LineKind.Points })
-                    text.Append($", between {Value(panel.Y, lower[^1])} and {Value(panel.Y, upper[^1])}");
+                    text.Append($", between {AxisLayout.Text(panel.Y, lower[^1])} and {AxisLayout.Text(panel.Y, upper[^1])}");
                 text.Append(line.EndCause is null ? "." : $", where it ends: {line.EndCause}.");
             }
 
@@ -30,7 +30,7 @@ internal static class LineChartText
         }
 
         foreach (var mark in chart.Marks)
-            text.Append($" Mark at {Value(chart.X, mark.X)}: {mark.Name}.");
+            text.Append($" Mark at {AxisLayout.Text(chart.X, mark.X)}: {mark.Name}.");
 
         return text.ToString();
     }
@@ -45,8 +45,8 @@ internal static class LineChartText
             from line in panel.Lines
             from i in Rows(line.X.Count)
             let name = line.PointNames is { } names ? $"{line.Name}: {names[i]}" : line.Name
-            let band = hasBands ? new object?[] { line.Lower?[i], line.Upper?[i] } : []
-            select (object?[])[name, Number(chart.X, line.X[i]), line.Y[i], .. band, panel.Y.Label]);
+            let band = hasBands ? new[] { Number(panel.Y, line.Lower?[i]), Number(panel.Y, line.Upper?[i]) } : []
+            select (object?[])[name, Number(chart.X, line.X[i]), Number(panel.Y, line.Y[i]), .. band, panel.Y.Label]);
         var isThinned = chart.Panels.Any(panel => panel.Lines.Any(line => line.X.Count > MostRowsALine));
         return isThinned ? table with { Caption = $"At most {MostRowsALine} points of each line, evenly picked." } : table;
     }
@@ -55,10 +55,6 @@ internal static class LineChartText
         ? Enumerable.Range(0, count)
         : Enumerable.Range(0, MostRowsALine).Select(i => (int)Math.Round(i * (count - 1) / (MostRowsALine - 1.0)));
 
-    private static object Number(ChartAxis axis, double value) =>
-        axis.Scale == AxisScale.Clock ? AxisLayout.ClockText(value) : value;
-
-    private static string Value(ChartAxis axis, double value) => axis.Scale == AxisScale.Clock
-        ? AxisLayout.ClockText(value)
-        : $"{Rounding.Text(value)} {axis.Unit}".TrimEnd();
+    private static object? Number(ChartAxis axis, double? value) =>
+        axis.Scale == AxisScale.Clock && value is { } hour && double.IsFinite(hour) ? AxisLayout.ClockText(hour) : value;
 }

@@ -62,7 +62,8 @@ internal static class LineChartTraces
                     yield return (i, null, $"{line.Name}, highest", LineBand.Edge(line, upper, style));
                 }
 
-                yield return (i, line.Name, line.Name, Curve(chart, panel, line, style));
+                if (line.Kind != LineKind.BandAlone)
+                    yield return (i, line.Name, line.Name, Curve(chart, panel, line, style));
                 if (line.EndCause is not null)
                     yield return (i, null, null, EndMark(chart, panel, line));
             }
@@ -79,7 +80,8 @@ internal static class LineChartTraces
             shape = line.Kind == LineKind.Steps ? "hv" : "linear" }),
         ("marker", new { color = style.Colour, symbol = style.Symbol, size = 8 }),
         ("error_y", LineBand.Bars(line, style)),
-        ("text", ClockTexts(chart, line.X)),
+        ("text", ClockTexts(chart.X, line.X)),
+        ("hovertext", ClockTexts(panel.Y, line.Y)),
         ("customdata", line.PointNames?.Select(PlotlyText.Escape).ToArray()),
         // Whole marks at the plot's edge, unless the author's own range cuts the line off there.
         ("cliponaxis", line.Kind is LineKind.Curve or LineKind.Steps
@@ -113,17 +115,19 @@ internal static class LineChartTraces
             ("marker", new { color = ChartStyle.Ink, symbol = "x-thin", size = 10,
                 line = new { color = ChartStyle.Ink, width = 2.5 } }),
             ("cliponaxis", false),
-            ("text", ClockTexts(chart, [end.X])),
+            ("text", ClockTexts(chart.X, [end.X])),
+            ("hovertext", ClockTexts(panel.Y, [end.Y])),
             ("hovertemplate", Hover(chart, panel) + $"<extra>{PlotlyText.Escape(line.Name)}: "
                 + $"{PlotlyText.Escape(line.EndCause ?? "")}</extra>"),
         ];
     }
 
     private static string Hover(LineChart chart, ChartPanel panel) =>
-        $"{(chart.X.Scale == AxisScale.Clock ? "%{text}" : "%{x}")}{Unit(chart.X)}<br>%{{y}}{Unit(panel.Y)}";
+        $"{(chart.X.Scale == AxisScale.Clock ? "%{text}" : "%{x}")}{Unit(chart.X)}<br>"
+            + $"{(panel.Y.Scale == AxisScale.Clock ? "%{hovertext}" : "%{y}")}{Unit(panel.Y)}";
 
-    private static string[]? ClockTexts(LineChart chart, IEnumerable<double> hours) =>
-        chart.X.Scale == AxisScale.Clock ? [.. hours.Select(AxisLayout.ClockText)] : null;
+    private static string[]? ClockTexts(ChartAxis axis, IEnumerable<double> hours) => axis.Scale == AxisScale.Clock
+        ? [.. hours.Select(hour => double.IsFinite(hour) ? AxisLayout.ClockText(hour) : "")] : null;
 
     private static string Unit(ChartAxis axis) => axis.Unit.Length == 0 ? "" : " " + PlotlyText.Escape(axis.Unit);
 

@@ -124,7 +124,7 @@
   function darken(figure) {
     const hasMap = figure.data.some(trace => trace.type === "heatmap");
     for (const trace of figure.data) {
-      if (trace.type === "heatmap") trace.colorscale = NIGHT_SCALE;
+      if (trace.type === "heatmap" || (trace.type === "contour" && trace.colorscale)) trace.colorscale = NIGHT_SCALE;
       recolour(trace);
       // Every cell of a map is dark now: so all words on cells are light.
       if (hasMap && trace.textfont) trace.textfont.color = nightColour("#000000");

@@ -3,10 +3,12 @@
 // biome-ignore lint/complexity/noExcessiveLinesPerFunction: the scope of a plain script, not a function with a task.
 (() => {
   /** @typedef {{ name: string, column: number, names?: string[] | null }} Series */
-  /** @typedef {{ x: string, values: string[], series: (Series | null)[] }} Points */
   /** @typedef {string | number | null | undefined} Cell */
+  /** @typedef {{ x: string, values: string[], series: (Series | null)[], rows?: Cell[][] | null }} Points */
 
   const LINE_END = "\r\n";
+  // Traces whose values stand in rows and columns.
+  const MAPS = ["heatmap", "contour"];
   const PICTURE_WIDTH = 1000, PICTURE_SCALE = 2;
   // What the style sheet of a page does to a drawing and no attribute of its own.
   const DRAWING_STYLE = "text{font-family:'Segoe UI','Helvetica Neue',Arial,'Liberation Sans','DejaVu Sans',sans-serif;fill:#222}"
@@ -41,7 +43,7 @@
    * @returns {Cell[][]}
    */
   function rowsOf(trace, series, columns) {
-    if (trace.type === "heatmap")
+    if (MAPS.includes(trace.type))
       return trace.y.flatMap((/** @type {number} */ y, /** @type {number} */ row) =>
         trace.x.map((/** @type {number} */ x, /** @type {number} */ i) => [x, y, trace.z[row][i]]));
     if (trace.type === "bar")
@@ -61,7 +63,8 @@
   /** All points of a chart, a row each. @param {any} figure */
   function csvOfChart(figure) {
     const points = pointsOf(figure);
-    const isMap = figure.data.some((/** @type {any} */ trace) => trace.type === "heatmap");
+    if (points.rows) return lines(points.rows);
+    const isMap = figure.data.some((/** @type {any} */ trace) => MAPS.includes(trace.type));
     const isBars = figure.data.some((/** @type {any} */ trace) => trace.type === "bar");
     const head = [...(isMap ? [] : [isBars ? "name" : "series"]), points.x, ...points.values];
     return lines([head, ...points.series.flatMap((series, i) =>

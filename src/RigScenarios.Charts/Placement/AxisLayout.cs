@@ -52,6 +52,11 @@ internal static class AxisLayout
         return day == 0 ? text : $"{text} {day:+0;−0}";
     }
 
+    /// <summary>A value as it is read on an axis: a clock time, or a number with its unit.</summary>
+    public static string Text(ChartAxis axis, double value, int digits = 4) => axis.Scale == AxisScale.Clock
+        ? double.IsFinite(value) ? ClockText(value) : "–"
+        : $"{Rounding.Text(value, digits)} {axis.Unit}".TrimEnd();
+
     private static int MostTicks(double pixels, bool isHorizontal) => Math.Max(3, (int)(pixels / (isHorizontal ? 64 : 40)));
 
     /// <summary>A step of our own where plotly.js would take the next larger one and be left with a number or two, as on a low

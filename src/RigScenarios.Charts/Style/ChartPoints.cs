@@ -6,7 +6,19 @@ namespace RigScenarios.Charts.Style;
 /// <param name="Values">Titles of the other values, each with its unit.</param>
 /// <param name="Series">For each trace, in order, its name and the column of its values; null for one that shows nothing of its
 /// own.</param>
-internal sealed record ChartPoints(string X, IReadOnlyList<string> Values, IReadOnlyList<PointSeries?> Series);
+internal sealed record ChartPoints(string X, IReadOnlyList<string> Values, IReadOnlyList<PointSeries?> Series)
+{
+    /// <summary>The rows of the file, titles first, for a chart whose traces hold what is drawn and not what it stands for; null
+    /// otherwise. A missing number is null.</summary>
+    public IReadOnlyList<IReadOnlyList<object?>>? Rows { get; init; }
+
+    /// <summary>Points that stand in rows of their own, not in the traces.</summary>
+    public static ChartPoints InRows(IReadOnlyList<string> titles, IEnumerable<IReadOnlyList<object?>> rows) =>
+        new("", [], []) { Rows = [titles, .. rows] };
+
+    /// <summary>A number as it goes into a row: rounded, and null where it is none.</summary>
+    public static object? Number(double value) => double.IsFinite(value) ? Rounding.ForChart(value) : null;
+}
 
 /// <summary>A trace as a series of points.</summary>
 /// <param name="Name">Its name in plain words.</param>
