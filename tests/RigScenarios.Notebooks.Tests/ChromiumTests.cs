@@ -75,6 +75,12 @@ public sealed partial class ChromiumTests(TrialRun trial)
     [Theory]
     [InlineData(1200)]
     [InlineData(500)]
+    public async Task Charts_of_spread_have_no_text_over_another(int width) =>
+        Assert.Equal($"charts {SpreadGallery.Count}; overlaps []", await MeasureAsync(SpreadGallery.Page().ToHtml(), width));
+
+    [Theory]
+    [InlineData(1200)]
+    [InlineData(500)]
     public async Task Pictures_of_balance_have_no_text_over_another(int width) =>
         Assert.Equal($"charts {BalanceGallery.Charts}; overlaps []", await MeasureAsync(BalanceGallery.Page().ToHtml(), width));
 

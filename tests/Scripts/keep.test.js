@@ -57,3 +57,12 @@ test("a chart that says nothing of its numbers has what its traces are called", 
   csvOfChart({ data: [{ type: "scatter", name: "one", x: [1], y: [2] }, { type: "scatter", x: [3], y: [4] }],
     layout: { xaxis: { title: { text: "time (s)" } } } }),
   '"series","time (s)","y"\r\n"one",1,2\r\n"series 2",3,4\r\n'));
+
+test("lines of equal value have a row for each cell, and a chart that tells its rows has these", () => {
+  assert.equal(csvOfChart({ data: [{ type: "contour", x: [1, 2], y: [10], z: [[5, null]] }, { type: "contour" }],
+    points: { x: "air (°C)", values: ["energy (Wh)", "runtime (h)"], series: [{ name: "", column: 0 }, null] } }),
+  '"air (°C)","energy (Wh)","runtime (h)"\r\n1,10,5\r\n2,10,\r\n');
+  assert.equal(csvOfChart({ data: [{ type: "bar", base: [1], x: [2] }],
+    points: { x: "", values: [], series: [], rows: [["name", "low (h)"], ["label", null], ["air", 2.5]] } }),
+  '"name","low (h)"\r\n"label",\r\n"air",2.5\r\n');
+});

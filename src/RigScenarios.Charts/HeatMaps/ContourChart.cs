@@ -4,7 +4,8 @@ using RigScenarios.Charts.Style;
 
 namespace RigScenarios.Charts.HeatMaps;
 
-/// <summary>One value over two others as lines of equal value, for a grid too fine for numbers in its cells. Between the values that
+/// <summary>One value over two others as lines of equal value, for a grid too fine for numbers in its cells. Between the values
+/// that
 /// were computed the lines are interpolated, straight from one to the next.</summary>
 public static class ContourChart
 {
@@ -34,7 +35,7 @@ public static class ContourChart
         {
             Slug = map.Slug,
             Title = map.Title,
-            Caption = HeatMapText.Caption(map),
+            Caption = $"The lines: {map.Value.Label}; the darker, the more. {HeatMapText.Caption(map)}".TrimEnd(),
             Cautions = map.Cautions,
             AlternativeText = map.AlternativeText ?? HeatMapText.Describe(map).Replace("Heat map", "Lines of equal value",
                 StringComparison.Ordinal),
@@ -59,7 +60,8 @@ public static class ContourChart
         {
             new
             {
-                text = $"<b>{PlotlyText.Escape(map.Y.Label)}</b>", showarrow = false, xref = "paper", yref = "paper", x = 0, y = 1,
+                text = $"<b>{PlotlyText.Escape(map.Y.Label)}</b>", showarrow = false, xref = "paper", yref = "paper", x = 0,
+                    y = 1,
                 xanchor = "left", yanchor = "bottom", xshift = -LeftMargin + 4, yshift = 9,
             },
         },

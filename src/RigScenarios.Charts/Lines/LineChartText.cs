@@ -18,7 +18,8 @@ internal static class LineChartText
         {
             foreach (var line in panel.Lines)
             {
-                text.Append($" {line.Name}: from {AxisLayout.Text(panel.Y, line.Y[0])} at {AxisLayout.Text(chart.X, line.X[0])} to "
+                text.Append($" {line.Name}: from {AxisLayout.Text(panel.Y, line.Y[0])} at {AxisLayout.Text(chart.X,
+                    line.X[0])} to "
                     + $"{AxisLayout.Text(panel.Y, line.Y[^1])} at {AxisLayout.Text(chart.X, line.X[^1])}");
                 if (line is { Lower: { } lower, Upper: { } upper, Kind: not LineKind.Points })
                     text.Append($", between {AxisLayout.Text(panel.Y, lower[^1])} and {AxisLayout.Text(panel.Y, upper[^1])}");

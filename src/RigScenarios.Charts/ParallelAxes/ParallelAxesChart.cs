@@ -13,7 +13,7 @@ public sealed record ParallelAxesChart
     internal const int Steps = 96;
 
     /// <summary>Rows of cells between two axes.</summary>
-    internal const int Rows = 16;
+    internal const int Rows = 20;
 
     /// <summary>Short name of the figure, see <see cref="Figure.Slug"/>.</summary>
     public required string Slug { get; init; }
@@ -72,8 +72,11 @@ public sealed record ParallelAxesChart
             throw new InvalidOperationException($"The chart \"{Title}\" takes two groups or none; it has {Groups.Count}.");
         foreach (var axis in Axes)
         {
-            if (axis.Names is { } names && axis.Values.FirstOrDefault(value => double.IsFinite(value)
-                && (value < 0 || value >= names.Count || value != Math.Floor(value)), double.NaN) is var wrong && double.IsFinite(wrong))
+            if (axis.Names is not { } names)
+                continue;
+            var wrong = axis.Values.FirstOrDefault(value => double.IsFinite(value)
+                && (value < 0 || value >= names.Count || value != Math.Floor(value)), double.NaN);
+            if (double.IsFinite(wrong))
                 throw new InvalidOperationException($"The axis \"{axis.Axis.Title}\" has no name with the number {wrong}.");
         }
     }

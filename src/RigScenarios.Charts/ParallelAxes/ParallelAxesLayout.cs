@@ -11,9 +11,9 @@ internal sealed record ParallelAxesLayout(IReadOnlyDictionary<string, object?> M
     // Rows of cells that a strip takes.
     private const int Strip = 6;
     private const int Pitch = ParallelAxesChart.Rows + Strip;
-    private const double RowHeight = 3.2;
+    private const double RowHeight = 3.4;
     private const double Apart = 18;
-    private const double Top = 74;
+    private const double Top = 78;
     private const double Bottom = 12;
     private const double TitleRow = 24;
 
@@ -53,7 +53,7 @@ internal sealed record ParallelAxesLayout(IReadOnlyDictionary<string, object?> M
             ["margin"] = new { l = rows.Left, r = NamedRows.Right, t = Top + titles, b = Bottom },
             ["height"] = (int)(Top + titles + plotHeight + Bottom),
         };
-        List<object> texts = [Title("scenarios whose lines pass there", -rows.Left + 4, Top + titles - 22)];
+        List<object> texts = [Title("scenarios whose lines pass there", -rows.Left + 4, Top + titles - 18)];
         List<object> shapes = [];
         for (var panel = 0; panel < panels; panel++)
         {
@@ -62,7 +62,8 @@ internal sealed record ParallelAxesLayout(IReadOnlyDictionary<string, object?> M
             var upper = 1 - row * (panelHeight + titles) / plotHeight;
             members[Name("xaxis", panel)] = new { domain = Span(left, left + panelWidth / plotWidth), range = new[] { 0, 1 },
                 visible = false, fixedrange = true, anchor = Name("y", panel) };
-            members[Name("yaxis", panel)] = Vertical(chart, rows, panel, column == 0, Span(upper - panelHeight / plotHeight, upper));
+            members[Name("yaxis", panel)] = Vertical(chart, rows, panel, column == 0, Span(upper - panelHeight / plotHeight,
+                upper));
             if (panels > 1)
                 texts.Add(GroupTitle(lines.Groups[panel], panel, left, upper));
             foreach (var (axis, number) in chart.Axes.Select((axis, number) => (axis, number)))
@@ -78,11 +79,12 @@ internal sealed record ParallelAxesLayout(IReadOnlyDictionary<string, object?> M
     }
 
     // One blue, from pale to dark: its lightness falls evenly, in print as on the screen.
-    private static readonly object[] Darker = [new object[] { 0, "#cfe2f1" }, new object[] { 0.5, "#4a94c4" }, new object[] { 1, "#00253f" }];
+    private static readonly object[] Darker = [new object[] { 0, "#cfe2f1" }, new object[] { 0.5, "#4a94c4" },
+        new object[] { 1, "#00253f" }];
 
     private static object ColourBar(double most) => new
     {
-        orientation = "h", x = 0, xanchor = "left", y = 1, yanchor = "top", yref = "container", ypad = 22, xpad = 0, len = 1,
+        orientation = "h", x = 0, xanchor = "left", y = 1, yanchor = "top", yref = "container", ypad = 24, xpad = 0, len = 1,
         thickness = 12, outlinewidth = 0, ticks = "outside", ticklen = 3,
         tickvals = Enumerable.Range(0, (int)most + 1).ToArray(),
         ticktext = Enumerable.Range(0, (int)most + 1).Select(power => Rounding.Text(Math.Pow(10, power))).ToArray(),
@@ -152,12 +154,14 @@ internal sealed record ParallelAxesLayout(IReadOnlyDictionary<string, object?> M
     private static object Number(string text, double x, string anchor, int panel, int axis) => new
     {
         text = PlotlyText.Escape(text), showarrow = false, xref = Name("x", panel), yref = Name("y", panel), x, y = Middle(axis),
-        xanchor = anchor, yanchor = "middle", borderpad = 0, font = new { size = ChartStyle.FontSize - 1, color = ChartStyle.Ink },
+        xanchor = anchor, yanchor = "middle", borderpad = 0, font = new { size = ChartStyle.FontSize - 1,
+            color = ChartStyle.Ink },
     };
 
     private static object Title(string text, double xShift, double yShift) => new
     {
-        text = $"<b>{PlotlyText.Escape(text)}</b>", showarrow = false, xref = "paper", yref = "paper", x = 0, y = 1, xanchor = "left",
+        text = $"<b>{PlotlyText.Escape(text)}</b>", showarrow = false, xref = "paper", yref = "paper", x = 0, y = 1,
+            xanchor = "left",
         yanchor = "bottom", xshift = xShift, yshift = yShift,
     };
 

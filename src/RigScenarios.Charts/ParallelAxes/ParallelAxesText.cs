@@ -37,11 +37,13 @@ internal static class ParallelAxesText
             let sorted = drawn.Lines.Select(line => axis.Values[line]).Where(double.IsFinite).Order().ToList()
             where sorted.Count > 0
             select (object?[])[axis.Axis.Label, drawn.Name.Length > 0 ? drawn.Name : "all", sorted.Count,
-                .. new[] { 0, 0.1, 0.5, 0.9, 1 }.Select(part => Cell(axis.Axis, sorted[(int)Math.Round(part * (sorted.Count - 1))]))]);
+                .. new[] { 0, 0.1, 0.5, 0.9, 1 }.Select(part => Cell(axis.Axis,
+                    sorted[(int)Math.Round(part * (sorted.Count - 1))]))]);
 
-    /// <summary>How many scenarios lie on each step of each axis: what the picture is made of, without the room between.</summary>
+    /// <summary>How many scenarios lie on each step of each axis: what the picture is made of, without the room
+    /// between.</summary>
     public static ChartPoints Points(ParallelAxesChart chart, ParallelLines lines) =>
-        ChartPoints.InRows(["axis", "from", "to", "scenarios", "how many"],
+        PointRows.Of(["axis", "from", "to", "scenarios", "how many"],
             from numbered in chart.Axes.Index()
             from drawn in lines.Groups
             let range = numbered.Item.Range()
@@ -49,7 +51,7 @@ internal static class ParallelAxesText
             from counted in lines.CountsOn(numbered.Index, drawn).Index()
             where counted.Item > 0
             select (IReadOnlyList<object?>)[numbered.Item.Axis.ColumnTitle,
-                ChartPoints.Number(range.Low + counted.Index * step), ChartPoints.Number(range.Low + (counted.Index + 1) * step),
+                PointRows.Number(range.Low + counted.Index * step), PointRows.Number(range.Low + (counted.Index + 1) * step),
                 drawn.Name.Length > 0 ? drawn.Name : "all", counted.Item]);
 
     private static object Cell(ChartAxis axis, double value) =>

@@ -1,6 +1,7 @@
 namespace RigScenarios.Charts.ParallelAxes;
 
-/// <summary>The scenarios of a picture as counts: in which group, on which step of each axis, and how many lines pass where.</summary>
+/// <summary>The scenarios of a picture as counts: in which group, on which step of each axis, and how many lines pass
+/// where.</summary>
 internal sealed class ParallelLines
 {
     private readonly ParallelAxesChart chart;

@@ -2,7 +2,8 @@ using RigScenarios.Charts.Style;
 
 namespace RigScenarios.Charts.Placement;
 
-/// <summary>Rows of a chart with a name each at the left, from top to bottom: their numbers on the vertical axis are 0, 1, 2.</summary>
+/// <summary>Rows of a chart with a name each at the left, from top to bottom: their numbers on the vertical axis are 0, 1,
+/// 2.</summary>
 /// <param name="Left">Width that the names take, in pixels.</param>
 /// <param name="Height">Height of all rows, in pixels.</param>
 /// <param name="Axis">The vertical axis in plotly.js's members.</param>

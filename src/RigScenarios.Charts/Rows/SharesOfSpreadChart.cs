@@ -27,13 +27,13 @@ public sealed record SharesOfSpreadChart
     /// <summary>Cautions that belong to the result.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
 
-    /// <summary>What the spread is of ("spread of the end of the day").</summary>
+    /// <summary>What the spread is of ("the end of the day").</summary>
     public required string Of { get; init; }
 
     /// <summary>The figures from top to bottom, at least one, each with a name of its own; shares in per cent.</summary>
     public required IReadOnlyList<ShareOfSpread> Shares { get; init; }
 
-    private ChartAxis Axis => new($"share of the {Of}", "%");
+    private static ChartAxis Axis { get; } = new("share of the spread", "%");
 
     /// <summary>The finished figure.</summary>
     /// <exception cref="InvalidOperationException">There is no figure, two have the same name, or none of them is
@@ -50,7 +50,7 @@ public sealed record SharesOfSpreadChart
         {
             Slug = Slug,
             Title = Title,
-            Caption = Caption,
+            Caption = $"Of the spread of {Of}. {Caption}".TrimEnd(),
             Cautions = Cautions,
             AlternativeText = Describe(),
             Specification = new PlotlySpecification([Points(isAlone: true), Points(isAlone: false)]).With(wide)
@@ -125,13 +125,13 @@ public sealed record SharesOfSpreadChart
             ? $"{Rounding.Text(share.Value, 3)} % ({Rounding.Text(share.Low, 3)} to {Rounding.Text(share.High, 3)})"
             : $"{Rounding.Text(share.Value, 3)} %";
 
-    private ChartPoints Rows() => ChartPoints.InRows(["name", "which", Axis.Label, "lowest (%)", "highest (%)"],
+    private ChartPoints Rows() => PointRows.Of(["name", "which", Axis.Label, "lowest (%)", "highest (%)"],
         Shares.SelectMany(share => new[] { Row(share.Name, Alone, share.Alone), Row(share.Name, WithOthers, share.WithOthers) }));
 
     private static IReadOnlyList<object?> Row(string name, string which, EstimatedShare share) =>
-        [name, which, ChartPoints.Number(share.Value), ChartPoints.Number(share.Low), ChartPoints.Number(share.High)];
+        [name, which, PointRows.Number(share.Value), PointRows.Number(share.Low), PointRows.Number(share.High)];
 
-    private string Describe() => $"Shares of the {Of}, each with its interval. "
+    private string Describe() => $"Shares of the spread of {Of}, each with its interval. "
         + string.Join("; ", Shares.Select(share => $"{share.Name}: {Alone} {Words(share.Alone)}, {WithOthers} "
             + Words(share.WithOthers))) + ".";
 }

@@ -4,7 +4,8 @@ using RigScenarios.Charts.Style;
 
 namespace RigScenarios.Charts.Rows;
 
-/// <summary>What each uncertain figure alone does to a result: a bar for each, from the result with the figure low to the one with
+/// <summary>What each uncertain figure alone does to a result: a bar for each, from the result with the figure low to the one
+/// with
 /// it high, the longest on top.</summary>
 public sealed record TornadoChart
 {
@@ -30,13 +31,14 @@ public sealed record TornadoChart
     public required string MiddleName { get; init; }
 
     /// <summary>The figures, at least one, each with a name of its own.</summary>
-    public required IReadOnlyList<TornadoBar> Bars { get; init; }
+    public required IReadOnlyList<TornadoRow> Bars { get; init; }
 
     /// <summary>The bars as they stand, the longest on top.</summary>
-    internal IReadOnlyList<TornadoBar> Sorted => [.. Bars.OrderByDescending(bar => bar.Reach)];
+    internal IReadOnlyList<TornadoRow> Sorted => [.. Bars.OrderByDescending(bar => bar.Reach)];
 
     /// <summary>The finished figure.</summary>
-    /// <exception cref="InvalidOperationException">There is no bar, two have the same name, or the middle is no number.</exception>
+    /// <exception cref="InvalidOperationException">There is no bar, two have the same name, or the middle is no
+    /// number.</exception>
     public Figure ToFigure()
     {
         if (Bars.Count == 0 || !double.IsFinite(Middle))
@@ -61,10 +63,10 @@ public sealed record TornadoChart
     }
 
     /// <summary>Whether both ends lie on one side of the middle, so that one bar would cover the other.</summary>
-    internal bool IsOneSided(TornadoBar bar) => (bar.AtLow - Middle) * (bar.AtHigh - Middle) > 0;
+    internal bool IsOneSided(TornadoRow bar) => (bar.AtLow - Middle) * (bar.AtHigh - Middle) > 0;
 
     /// <summary>Where in its row, 0 being its middle, an end of a bar is drawn.</summary>
-    internal double Offset(TornadoBar bar, bool isHigh) => !IsOneSided(bar) ? 0 : isHigh ? 0.2 : -0.2;
+    internal double Offset(TornadoRow bar, bool isHigh) => !IsOneSided(bar) ? 0 : isHigh ? 0.2 : -0.2;
 
     private Trace Side(bool isHigh)
     {
@@ -87,12 +89,12 @@ public sealed record TornadoChart
             ("textposition", "none"), ("hovertemplate", "%{text}<extra></extra>"),
         ]);
 
-        double End(TornadoBar bar) => isHigh ? bar.AtHigh : bar.AtLow;
+        double End(TornadoRow bar) => isHigh ? bar.AtHigh : bar.AtLow;
     }
 
-    private ChartPoints Points() => ChartPoints.InRows(["name", $"low, {Value.ColumnTitle}", $"high, {Value.ColumnTitle}"],
-        [.. Sorted.Select(bar => (IReadOnlyList<object?>)[bar.Name, ChartPoints.Number(bar.AtLow), ChartPoints.Number(bar.AtHigh)]),
-            (IReadOnlyList<object?>)[MiddleName, ChartPoints.Number(Middle), ChartPoints.Number(Middle)]]);
+    private ChartPoints Points() => PointRows.Of(["name", $"low, {Value.ColumnTitle}", $"high, {Value.ColumnTitle}"],
+        [.. Sorted.Select(bar => (IReadOnlyList<object?>)[bar.Name, PointRows.Number(bar.AtLow), PointRows.Number(bar.AtHigh)]),
+            (IReadOnlyList<object?>)[MiddleName, PointRows.Number(Middle), PointRows.Number(Middle)]]);
 
     // A difference of clock times is hours.
     private ChartAxis Reach => Value.Scale == AxisScale.Clock ? new ChartAxis("reach", "h") : Value;

@@ -58,7 +58,7 @@ internal sealed record TornadoLayout(IReadOnlyDictionary<string, object?> Member
         double.IsFinite(value) ? AxisLayout.Text(chart.Value, value, 3) : "not known";
 
     // At the far side of its end; of two that end alike, the low one stands left.
-    private static bool StandsLeft(TornadoChart chart, TornadoBar bar, bool isHigh)
+    private static bool StandsLeft(TornadoChart chart, TornadoRow bar, bool isHigh)
     {
         var (end, other) = isHigh ? (bar.AtHigh, bar.AtLow) : (bar.AtLow, bar.AtHigh);
         if (chart.IsOneSided(bar))
@@ -68,7 +68,7 @@ internal sealed record TornadoLayout(IReadOnlyDictionary<string, object?> Member
         return end < chart.Middle || (end == chart.Middle && (other > chart.Middle || (other == chart.Middle && !isHigh)));
     }
 
-    private static object Note(TornadoChart chart, TornadoBar bar, int row, bool isHigh)
+    private static object Note(TornadoChart chart, TornadoRow bar, int row, bool isHigh)
     {
         var end = isHigh ? bar.AtHigh : bar.AtLow;
         var isLeft = StandsLeft(chart, bar, isHigh);
@@ -82,10 +82,11 @@ internal sealed record TornadoLayout(IReadOnlyDictionary<string, object?> Member
     }
 
     // Widened until the words at both ends of every bar are inside.
-    private static AxisRange Range(TornadoChart chart, IReadOnlyList<TornadoBar> bars, double plotWidth)
+    private static AxisRange Range(TornadoChart chart, IReadOnlyList<TornadoRow> bars, double plotWidth)
     {
         var ends = bars.SelectMany(bar => new[] { (bar, IsHigh: false), (bar, IsHigh: true) })
-            .Select(side => (At: side.IsHigh ? side.bar.AtHigh : side.bar.AtLow, IsLeft: StandsLeft(chart, side.bar, side.IsHigh)))
+            .Select(side => (At: side.IsHigh ? side.bar.AtHigh : side.bar.AtLow,
+                IsLeft: StandsLeft(chart, side.bar, side.IsHigh)))
             .Select(end => (At: double.IsFinite(end.At) ? end.At : chart.Middle, end.IsLeft,
                 Share: Math.Min(0.4, (ChartStyle.TextWidth(Text(chart, end.At)) + 2 * NoteGap) / plotWidth))).ToList();
         var (low, high) = (Math.Min(chart.Middle, ends.Min(end => end.At)), Math.Max(chart.Middle, ends.Max(end => end.At)));
@@ -96,8 +97,8 @@ internal sealed record TornadoLayout(IReadOnlyDictionary<string, object?> Member
         for (var round = 0; round < 30; round++)
         {
             var length = to - from;
-            from = Math.Min(low, ends.Where(end => end.IsLeft).Select(end => end.At - end.Share * length).DefaultIfEmpty(low).Min());
-            to = Math.Max(high, ends.Where(end => !end.IsLeft).Select(end => end.At + end.Share * length).DefaultIfEmpty(high).Max());
+            from = ends.Where(end => end.IsLeft).Select(end => end.At - end.Share * length).Append(low).Min();
+            to = ends.Where(end => !end.IsLeft).Select(end => end.At + end.Share * length).Append(high).Max();
         }
 
         return new AxisRange(Rounding.Significant(from, 9), Rounding.Significant(to, 9), IsLogarithmic: false);

@@ -10,6 +10,9 @@ public sealed record LastingDays
     private const int MostPoints = 400;
     private const double Days = 10;
 
+    // How far the axis goes on at both ends, as a part of its length.
+    private const double Air = 0.04;
+
     /// <summary>Short name of the figure, see <see cref="Figure.Slug"/>.</summary>
     public required string Slug { get; init; }
 
@@ -51,20 +54,25 @@ public sealed record LastingDays
             Caption = Spoken(ends, finite),
             Cautions = Cautions,
             AlternativeText = Describe(ends),
-            X = Time,
+            X = Time with { From = x[0], To = x[^1] },
             Panels = [new ChartPanel(new ChartAxis("days still running, of 10") { From = 0, To = Days },
                 [new ChartLine("days still running", x, y) { Kind = LineKind.Steps }])],
             Marks = [.. Marks.OrderBy(mark => mark.X)],
         }.ToFigure();
     }
 
-    private static (List<double> X, List<double> Y) Curve(List<double> ends, int finite)
+    private (List<double> X, List<double> Y) Curve(List<double> ends, int finite)
     {
-        List<double> x = [ends[0]], y = [Days];
+        // The curve begins before the first end and goes on behind the last one, so that neither lies on the plot's edge.
+        var all = ends.Where(double.IsFinite).Concat(Marks.Select(mark => mark.X)).ToList();
+        var air = all.Max() > all.Min() ? Air * (all.Max() - all.Min()) : 1;
+        List<double> x = [all.Min() - air, ends[0]], y = [Days, Days];
         var step = Math.Max(1, finite / MostPoints);
         for (var ended = step; ended < finite; ended += step)
             Add(ended);
         Add(finite);
+        x.Add(all.Max() + air);
+        y.Add(y[^1]);
         return (x, y);
 
         void Add(int ended)

@@ -3,7 +3,8 @@ using RigScenarios.Charts.Placement;
 
 namespace RigScenarios.Charts.Spread;
 
-/// <summary>How far a result spreads along an axis: the middle of many runs at each place, and bands that hold a part of them.</summary>
+/// <summary>How far a result spreads along an axis: the middle of many runs at each place, and bands that hold a part of
+/// them.</summary>
 public sealed record SpreadOverAxis
 {
     /// <summary>Short name of the figure, see <see cref="Figure.Slug"/>.</summary>

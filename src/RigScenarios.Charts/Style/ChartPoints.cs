@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace RigScenarios.Charts.Style;
 
 /// <summary>What the numbers of a chart's traces are: of it a page makes a file with a row for each point. The numbers themselves
@@ -10,14 +12,8 @@ internal sealed record ChartPoints(string X, IReadOnlyList<string> Values, IRead
 {
     /// <summary>The rows of the file, titles first, for a chart whose traces hold what is drawn and not what it stands for; null
     /// otherwise. A missing number is null.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public IReadOnlyList<IReadOnlyList<object?>>? Rows { get; init; }
-
-    /// <summary>Points that stand in rows of their own, not in the traces.</summary>
-    public static ChartPoints InRows(IReadOnlyList<string> titles, IEnumerable<IReadOnlyList<object?>> rows) =>
-        new("", [], []) { Rows = [titles, .. rows] };
-
-    /// <summary>A number as it goes into a row: rounded, and null where it is none.</summary>
-    public static object? Number(double value) => double.IsFinite(value) ? Rounding.ForChart(value) : null;
 }
 
 /// <summary>A trace as a series of points.</summary>
