@@ -5,8 +5,7 @@ using RigScenarios.Charts.Style;
 namespace RigScenarios.Charts.HeatMaps;
 
 /// <summary>One value over two others as lines of equal value, for a grid too fine for numbers in its cells. Between the values
-/// that
-/// were computed the lines are interpolated, straight from one to the next.</summary>
+/// that were computed the lines are interpolated, straight from one to the next.</summary>
 public static class ContourChart
 {
     private const double LeftMargin = 56;

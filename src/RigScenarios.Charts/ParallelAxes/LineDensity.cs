@@ -1,8 +1,7 @@
 namespace RigScenarios.Charts.ParallelAxes;
 
 /// <summary>How many lines pass through each cell between two axes. However many lines there are, the result has the same size,
-/// and
-/// every row of it holds all of them: none is left out or drawn for others.</summary>
+/// and every row of it holds all of them: none is left out or drawn for others.</summary>
 internal static class LineDensity
 {
     /// <summary>The lines between two axes.</summary>

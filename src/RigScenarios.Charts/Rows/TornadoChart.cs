@@ -5,8 +5,7 @@ using RigScenarios.Charts.Style;
 namespace RigScenarios.Charts.Rows;
 
 /// <summary>What each uncertain figure alone does to a result: a bar for each, from the result with the figure low to the one
-/// with
-/// it high, the longest on top.</summary>
+/// with it high, the longest on top.</summary>
 public sealed record TornadoChart
 {
     /// <summary>Short name of the figure, see <see cref="Figure.Slug"/>.</summary>
