@@ -1,9 +1,9 @@
 namespace RigScenarios.Numerics;
 
 /// <summary>
-/// Points of which each coordinate has exactly one in each of as many slices as there are points: M. D. McKay, R. J. Beckman and
-/// W. J. Conover, "A comparison of three methods for selecting values of input variables in the analysis of output from a computer
-/// code", Technometrics 21 (1979). The place within a slice is by dice.
+/// Points of which each coordinate has exactly one in each of as many slices as there are points: M. D. McKay, R. J. Beckman
+/// and W. J. Conover, "A comparison of three methods for selecting values of input variables in the analysis of output from a
+/// computer code", Technometrics 21 (1979). The place within a slice is by dice.
 /// </summary>
 internal sealed class LatinHypercube : IPointSource
 {

@@ -1,5 +1,4 @@
 using System.Globalization;
-using RigScenarios.Files;
 using RigScenarios.Files.Formats;
 using RigScenarios.Scenarios;
 using UnitsNet;
@@ -15,6 +14,10 @@ public sealed record SweepAxis(string Path, IReadOnlyList<string> Values)
     public const int MostSteps = 2000;
 
     private const int StandardSteps = 9;
+
+    private const string Accepted = "PATH=FROM..TO or PATH=FROM..TO:STEPS, such as \"days.day-one.ambient=-10 °C..10 °C:5\"; "
+        + "a list, such as \"builds.tripod.battery.item=brick | spare\"; or all parts of a kind, such as "
+        + "\"kit.brick.part=each battery in the library\"";
 
     /// <summary>Evenly spaced values from one quantity to another, both included.</summary>
     /// <param name="path">The field.</param>
@@ -49,8 +52,9 @@ public sealed record SweepAxis(string Path, IReadOnlyList<string> Values)
     }
 
     /// <summary>
-    /// Reads the short form of the command line: <c>PATH=FROM..TO</c> or <c>PATH=FROM..TO:STEPS</c>, such as
-    /// <c>days.day-one.ambient=-10 °C..10 °C:5</c>. The scenario says what quantity the field is.
+    /// Reads the short form of the command line: a range, <c>PATH=FROM..TO</c> or <c>PATH=FROM..TO:STEPS</c>, such as
+    /// <c>days.day-one.ambient=-10 °C..10 °C:5</c>; a list, <c>PATH=ONE | OTHER</c>; or all parts of a kind,
+    /// <c>kit.brick.part=each battery in the library</c>. The scenario says what quantity the field is.
     /// </summary>
     /// <param name="scenario">The scenario that has the field.</param>
     /// <param name="text">The text.</param>
@@ -59,87 +63,48 @@ public sealed record SweepAxis(string Path, IReadOnlyList<string> Values)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(text);
-        const string accepted = "PATH=FROM..TO or PATH=FROM..TO:STEPS, such as \"days.day-one.ambient=-10 °C..10 °C:5\"";
         var equals = text.IndexOf('=', StringComparison.Ordinal);
-        var dots = text.IndexOf("..", Math.Max(equals, 0), StringComparison.Ordinal);
-        if (equals <= 0 || dots < 0)
-            throw Problem(text, "This is not an axis of a sweep.", accepted);
-        var path = text[..equals].Trim();
-        var from = WrittenDigits.Plain(text[(equals + 1)..dots]);
-        var to = WrittenDigits.Plain(text[(dots + 2)..]);
-        var steps = StandardSteps;
-        if (to.LastIndexOf(':') is var colon and >= 0)
-        {
-            if (!int.TryParse(to[(colon + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out steps)
-                || steps is < 2 or > MostSteps)
-                throw Problem(path, $"Found \"{to[(colon + 1)..]}\" for the number of steps.", $"2 to {MostSteps}");
-            to = to[..colon].Trim();
-        }
-        if (double.TryParse(from, NumberStyles.Float, CultureInfo.InvariantCulture, out var low)
-            && double.TryParse(to, NumberStyles.Float, CultureInfo.InvariantCulture, out var high))
-            return Numbers(scenario, path, low, high, steps);
-        if (DateOnly.TryParseExact(from.Trim(), DateFormat.Pattern, out var firstDay)
-            && DateOnly.TryParseExact(to.Trim(), DateFormat.Pattern, out var lastDay))
-            return Dates(path, firstDay, lastDay, steps);
-        // A field shows its quantity by its own value, or by what it accepts.
-        var known = ScenarioPath.Find(scenario, path);
-        foreach (var quantity in Quantity.Infos.Select(info => info.Zero)
-            .Where(zero => known is null || QuantityText.TryRead(known, zero, "1 x", out _, out _)))
-        {
-            if (QuantityText.TryRead(from, quantity, "1 x", out var first, out _)
-                && QuantityText.TryRead(to, quantity, "1 x", out var last, out _))
-                return Between(path, first, last, steps);
-        }
-        // Setting the field to the text says best what is wrong with it.
-        ScenarioPath.Set(scenario, path, from);
-        ScenarioPath.Set(scenario, path, to);
-        if (SameUnit(from, to) is { } unit)
-        {
-            var (first, last) = (double.Parse(from[..^unit.Length], CultureInfo.InvariantCulture),
-                double.Parse(to[..^unit.Length], CultureInfo.InvariantCulture));
-            return new SweepAxis(path,
-                [.. Enumerable.Range(0, steps).Select(step => Tidy(first, last, step, steps)
-                .ToString("R", CultureInfo.InvariantCulture) + " " + unit.Trim())]);
-        }
-        throw Problem(path, $"\"{from}\" and \"{to}\" are not two values of the same quantity.", accepted);
+        if (equals <= 0)
+            throw Problem(text, "This is not an axis of a sweep.", Accepted);
+        var (path, values) = (text[..equals].Trim(), text[(equals + 1)..].Trim());
+        if (values.StartsWith(EachPart.Word, StringComparison.OrdinalIgnoreCase))
+            return new SweepAxis(path, EachPart.In(scenario, path, values));
+        if (values.Contains('|', StringComparison.Ordinal))
+            return Listed(path, values);
+        var dots = values.IndexOf("..", StringComparison.Ordinal);
+        if (dots < 0)
+            throw Problem(text, "This is not an axis of a sweep.", Accepted);
+        var from = WrittenDigits.Plain(values[..dots]);
+        var (to, steps) = WithSteps(path, WrittenDigits.Plain(values[(dots + 2)..]), FieldNumbers.IsClock(from));
+        return FieldNumbers.Of(scenario, path, [from, to]) is { } ends
+            ? new SweepAxis(path, [.. Enumerable.Range(0, steps)
+                .Select(step => ends.Unit.Text(Tidy(ends.Numbers[0], ends.Numbers[1], step, steps))).Distinct()])
+            : throw Problem(path, $"\"{from}\" and \"{to}\" are not two values of the same quantity.", Accepted);
     }
 
-    private static SweepAxis Numbers(Scenario scenario, string path, double low, double high, int steps)
+    private static SweepAxis Listed(string path, string values)
     {
-        var values = Enumerable.Range(0, steps).Select(step => Tidy(low, high, step, steps)).ToList();
-        // A count takes no half: where the field refuses a value with a fraction but takes the whole one beside it, whole ones
-        // are meant.
-        var whole = values.Find(value => !double.IsInteger(value)) is var part and not 0
-            && !Takes(scenario, path, part) && Takes(scenario, path, Math.Round(part));
-        return new SweepAxis(path,
-            [.. values.Select(value => (whole ? Math.Round(value) : value).ToString("R", CultureInfo.InvariantCulture))
-            .Distinct()]);
+        string[] each = [.. values.Split('|').Select(value => value.Trim())];
+        if (Array.Exists(each, value => value.Length == 0))
+            throw Problem(path, $"Found \"{values}\", in which a value is missing.", Accepted);
+        if (each.Length > MostSteps)
+            throw Problem(path, $"Found {each.Length} values.", $"up to {MostSteps}");
+        return each.GroupBy(value => value).FirstOrDefault(same => same.Skip(1).Any()) is { Key: var twice }
+            ? throw Problem(path, $"Found \"{twice}\" twice.", "each value once")
+            : new SweepAxis(path, each);
     }
 
-    private static bool Takes(Scenario scenario, string path, double value)
+    /// <summary>The last value and the number of steps behind it; the colon of a time of day is not the one before
+    /// them.</summary>
+    private static (string To, int Steps) WithSteps(string path, string text, bool isClock)
     {
-        try
-        {
-            ScenarioPath.Set(scenario, path, value.ToString("R", CultureInfo.InvariantCulture));
-            return true;
-        }
-        catch (ScenarioProblemsException)
-        {
-            return false;
-        }
-    }
-
-    /// <summary>The unit of two texts that end in the same one; null if they don't. For units that the units library doesn't
-    /// know.</summary>
-    private static string? SameUnit(string from, string to)
-    {
-        static string Unit(string text) => text[(text.LastIndexOfAny([.. "0123456789."]) + 1)..];
-        var unit = Unit(from);
-        return unit.Length > 0 && unit.Trim() == Unit(to).Trim() && unit.Length == Unit(to).Length
-            && double.TryParse(from[..^unit.Length], NumberStyles.Float, CultureInfo.InvariantCulture, out _)
-            && double.TryParse(to[..^unit.Length], NumberStyles.Float, CultureInfo.InvariantCulture, out _)
-            ? unit
-            : null;
+        var colon = text.LastIndexOf(':');
+        if (colon < 0 || (isClock && colon == text.IndexOf(':', StringComparison.Ordinal)))
+            return (text, StandardSteps);
+        if (!int.TryParse(text[(colon + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var steps)
+            || steps is < 2 or > MostSteps)
+            throw Problem(path, $"Found \"{text[(colon + 1)..]}\" for the number of steps.", $"2 to {MostSteps}");
+        return (text[..colon].Trim(), steps);
     }
 
     /// <summary>Twelve digits are more than any field means, and keep 0.1 + 0.2 from showing as 0.30000000000000004.</summary>

@@ -15,6 +15,9 @@ public sealed record LognormalSpread : Spread
     public LognormalSpread(ValueUnit unit, double median, double factor)
         : base(unit)
     {
+        if (!unit.HasZero)
+            throw new ArgumentException($"{unit.Text(median)} takes no factor: write what it may be off by, such as "
+                + $"\"{unit.Text(median)} +- {unit.DifferenceText(2)}\".");
         if (!(median > 0) || !double.IsFinite(median))
             throw new ArgumentException($"{unit.Text(median)} takes no factor: it is not above zero.");
         if (!(factor > 1 && factor <= 100))

@@ -7,8 +7,8 @@ public enum SamplingMethod
     Random,
 
     /// <summary>As many slices of each field as there are samples, and one sample in each slice: no field's range is left out by
-    /// chance (M. D. McKay, R. J. Beckman and W. J. Conover, "A comparison of three methods for selecting values of input variables
-    /// in the analysis of output from a computer code", Technometrics 21, 1979).</summary>
+    /// chance (M. D. McKay, R. J. Beckman and W. J. Conover, "A comparison of three methods for selecting values of input
+    /// variables in the analysis of output from a computer code", Technometrics 21, 1979).</summary>
     LatinHypercube,
 
     /// <summary>A Sobol sequence, which fills all fields together evenly: mostly the smallest error for as many runs; numbers of

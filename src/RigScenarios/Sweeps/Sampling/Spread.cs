@@ -34,7 +34,7 @@ public abstract record Spread
     /// <summary>The greatest value, in <see cref="Unit"/>.</summary>
     public double Highest => Math.Min(AtMost ?? double.PositiveInfinity, ShapeEnds.High);
 
-    /// <summary>The spread in the words that the text form of an uncertain field reads, such as <c>190 Wh +- 8 Wh, at least
+    /// <summary>The spread in the words that <see cref="UncertainField.Parse"/> reads, such as <c>190 Wh +- 8 Wh, at least
     /// 170 Wh</c>.</summary>
     public string Words => ShapeWords + (AtLeast, AtMost) switch
     {
@@ -99,9 +99,7 @@ public abstract record Spread
     /// <param name="factor">The geometric standard deviation, above 1.</param>
     /// <exception cref="ArgumentException">The median is not above zero, the factor not above 1, or it is a
     /// temperature.</exception>
-    public static LognormalSpread Lognormal(IQuantity median, double factor) => median is Temperature
-        ? throw new ArgumentException("A temperature has no factor: \"-8 °C +- 2 °C\".", nameof(median))
-        : new(UnitOf(median), Number(median), factor);
+    public static LognormalSpread Lognormal(IQuantity median, double factor) => new(UnitOf(median), Number(median), factor);
 
     /// <summary>As <see cref="Lognormal(IQuantity, double)"/>, for a plain number.</summary>
     /// <param name="median">The median, above zero.</param>

@@ -12,7 +12,7 @@ namespace RigScenarios.Sweeps.Sampling;
 public sealed record SweepPlan
 {
     /// <summary>More scenarios than this are refused.</summary>
-    public const long MostScenarios = 1_000_000_000_000;
+    public const long MostScenarios = 1_000_000_000;
 
     private PlanSampler? sampler;
 
@@ -61,7 +61,8 @@ public sealed record SweepPlan
     /// <summary>The scenario of a number.</summary>
     /// <param name="number">The number, 0 to one less than <see cref="Count"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such number.</exception>
-    /// <exception cref="ArgumentException">The plan is not sound; <see cref="PlanCheck"/> says all that is wrong with it.</exception>
+    /// <exception cref="ArgumentException">The plan is not sound; <see cref="PlanCheck"/> says all that is wrong with
+    /// it.</exception>
     public SweepPoint At(long number) => FromUnit(Unit(number), number);
 
     /// <summary>Where the sample of a number lies between 0 and 1 in each uncertain field, before the fields that go together are
@@ -116,7 +117,7 @@ public sealed record SweepPlan
 
     private void Refuse(long number)
     {
-        if (number < 0 || number >= Count)
-            throw new ArgumentOutOfRangeException(nameof(number), number, $"The plan has the numbers 0 to {Count - 1}.");
+        if (number < 0 || number >= Sampler.Count)
+            throw new ArgumentOutOfRangeException(nameof(number), number, $"The plan has the numbers 0 to {Sampler.Count - 1}.");
     }
 }

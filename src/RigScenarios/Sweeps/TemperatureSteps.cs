@@ -1,7 +1,7 @@
 using UnitsNet;
 using UnitsNet.Units;
 
-namespace RigScenarios.Sweeps.Sampling;
+namespace RigScenarios.Sweeps;
 
 /// <summary>How large the degrees of the temperature scales are.</summary>
 internal static class TemperatureSteps
