@@ -2,7 +2,8 @@ namespace RigScenarios.Numerics;
 
 /// <summary>
 /// Bits that look drawn, each by its place alone, so that any of a million draws can be had without those before it:
-/// Philox4x32-10 of J. K. Salmon, M. A. Moraes, R. O. Dror and D. E. Shaw, "Parallel random numbers: as easy as 1, 2, 3", SC11, 2011.
+/// Philox4x32-10 of J. K. Salmon, M. A. Moraes, R. O. Dror and D. E. Shaw, "Parallel random numbers: as easy as 1, 2, 3",
+/// SC11, 2011.
 /// </summary>
 internal static class CountedBits
 {

@@ -2,8 +2,8 @@ namespace RigScenarios.Numerics;
 
 /// <summary>
 /// An order of chance of so many places, where each place is found by its number alone: nothing is kept, however many there
-/// are. A Feistel network over the next power of four, walked on until it falls within (J. Black and P. Rogaway, "Ciphers with arbitrary
-/// finite domains", CT-RSA 2002, section 4: cycle walking; section 5: the network).
+/// are. A Feistel network over the next power of four, walked on until it falls within (J. Black and P. Rogaway, "Ciphers with
+/// arbitrary finite domains", CT-RSA 2002: cycle walking, and the network).
 /// </summary>
 /// <param name="count">How many places, 1 to 2^62.</param>
 /// <param name="key">Which sequence of bits the order is made of.</param>

@@ -4,8 +4,9 @@ namespace RigScenarios.Numerics;
 
 /// <summary>
 /// The sequence of I. M. Sobol (1967), which fills the unit cube evenly from its first points on, in the order of I. A.
-/// Antonov and V. M. Saleev (1979); any point by its number alone. The numbers it is made of are in
-/// <see cref="SobolDirections"/>.
+/// Antonov and V. M. Saleev (1979); any point by its number alone. The numbers it is made of are those of S. Joe
+/// and F. Y. Kuo, "Constructing Sobol sequences with better two-dimensional projections", SIAM Journal on Scientific Computing
+/// 30 (2008), pp. 2635-2654.
 /// </summary>
 /// <remarks>
 /// With a seed it is scrambled as J. Matoušek proposes, "On the L2-discrepancy for anchored boxes", Journal of Complexity 14
@@ -13,7 +14,7 @@ namespace RigScenarios.Numerics;
 /// chance is added bit by bit. The points stay as even as before, none lies in the corner of the cube, and each by itself is as
 /// likely to be anywhere as anywhere else.
 /// </remarks>
-internal sealed class SobolSequence : IPointSource
+public sealed class SobolSequence : IPointSource
 {
     /// <summary>The greatest number of coordinates.</summary>
     public static int MostDimensions => SobolDirections.All.Count + 1;
@@ -45,10 +46,12 @@ internal sealed class SobolSequence : IPointSource
         }
     }
 
-    /// <inheritdoc/>
+    /// <summary>How many coordinates a point has.</summary>
     public int Dimensions => directions.Length;
 
-    /// <inheritdoc/>
+    /// <summary>Writes the point of a number: each coordinate above 0 and below 1.</summary>
+    /// <param name="number">The number, 0 or more.</param>
+    /// <param name="point">Where the coordinates go.</param>
     public void Fill(long number, Span<double> point)
     {
         for (var dimension = 0; dimension < directions.Length; dimension++)
@@ -56,6 +59,8 @@ internal sealed class SobolSequence : IPointSource
     }
 
     /// <summary>A coordinate of a point, without the half step that keeps it within: the sequence as it is published.</summary>
+    /// <param name="number">The number of the point, 0 or more.</param>
+    /// <param name="dimension">Which coordinate, from 0.</param>
     public double Exact(long number, int dimension) => (double)Coordinate(number, dimension) / (1UL << Bits);
 
     private ulong Coordinate(long number, int dimension)

@@ -43,7 +43,8 @@ public abstract record ValueUnit
     /// <summary>A unit that the units library doesn't know, by the sign that files write.</summary>
     internal static ValueUnit OfSign(string sign) => new SignUnit(sign);
 
-    /// <summary>The text of a difference of two such numbers: 2 of it on a Celsius axis are 2 °C, 2 of it on a calendar 2 d.</summary>
+    /// <summary>The text of a difference of two such numbers: 2 of it on a Celsius axis are 2 °C, 2 of it on a calendar
+    /// 2 d.</summary>
     internal virtual string DifferenceText(double number) => Text(number);
 
     /// <summary>Whether a number twice as large is twice as much: of no day, no time of day, and no temperature but those

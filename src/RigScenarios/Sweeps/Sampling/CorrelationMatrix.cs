@@ -80,8 +80,9 @@ internal static class CorrelationMatrix
             return Problem(first, "A field goes together with itself already.");
         if (!(coefficient is > -1 and < 1))
         {
-            return Problem(first, $"Found {coefficient.ToString("R", CultureInfo.InvariantCulture)} for how it goes together with "
-                + $"{second}. Where one field says the other exactly, leave one out.", "a number above -1 and below 1, such as 0.6");
+            return Problem(first, $"Found {coefficient.ToString("R", CultureInfo.InvariantCulture)} for how it goes together "
+                + $"with {second}. Where one field says the other exactly, leave one out.",
+                "a number above -1 and below 1, such as 0.6");
         }
         return told.Add((first, second)) & told.Add((second, first)) ? null
             : Problem(first, $"How it goes together with {second} is said twice.");

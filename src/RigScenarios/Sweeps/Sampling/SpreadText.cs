@@ -60,7 +60,8 @@ internal static class SpreadText
         var word = Array.Find(FactorWords, one => text.StartsWith(one, StringComparison.OrdinalIgnoreCase));
         return word is null ? null
             : double.TryParse(text[word.Length..], NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? number
-            : throw Problem(path, $"Found \"{text}\", in which the factor is no number.", "such as \"1.3 +- a factor of 1.2\"");
+            : throw Problem(path, $"Found \"{text}\", in which the factor is no number.",
+                "such as \"1.3 +- a factor of 1.2\"");
     }
 
     /// <summary>A deviation in the unit, or as a part of the middle: of a figure that is itself in percent it is points.</summary>
