@@ -19,23 +19,18 @@ public static class RigSearchPage
         var page = new ChartPage { Title = $"{question.Scenario.Title}: the best rig", Footer = Footer }
             .WithProse(RigSearchSentences.Musts(result))
             .WithAnswer(RigSearchSentences.Headline(result), RigSearchShape.Cautions(result));
-        page = Lines(page, "What stands in the way", RigSearchSentences.Conflicts(result));
+        page = RigSearchSections.Before(result).Aggregate(page, Lines);
         if (result.Picks.Count > 0)
             page = page.WithHeading("The rigs").With(Figures(result)).With(Parts(result));
         if (RigFront.Of(result) is { } front)
             page = page.With(front);
-        page = Lines(page, "What more money buys", RigSearchSentences.MoreMoney(result));
-        page = Lines(page, "What each must costs", RigSearchSentences.MustPrices(result));
-        if (result.Upgrades is not null)
-            page = Lines(page, "In which order to buy", [RigUpgradeSentences.Headline(result),
-                .. RigUpgradeSentences.Years(result), .. RigUpgradeSentences.RestsOn(result)]);
-        foreach (var (number, pick) in result.Picks.Index().Where(pick => pick.Item.Others.Count > 0))
+        foreach (var (number, pick) in result.Picks.Index())
         {
             string[] ask = pick.Figures.AskFirst.Length > 0 ? [pick.Figures.AskFirst] : [];
-            page = Lines(page, $"Why the parts of rig {number + 1}", [pick.Figures.Headline, .. ask,
-                .. pick.Others.Select(other => RigSearchSentences.Why(result, other))]);
+            if (RigSearchSections.Why(result, number) is { } why)
+                page = Lines(page, why with { Lines = [pick.Figures.Headline, .. ask, .. why.Lines] });
         }
-        return Lines(page, "How far this goes", [.. RigSearchSentences.Work(result), .. RigSearchSentences.RestsOn(result)]);
+        return RigSearchSections.After(result).Aggregate(page, Lines);
     }
 
     /// <summary>The rigs with their figures.</summary>
@@ -46,7 +41,8 @@ public static class RigSearchPage
         var table = ChartTable.Of(["rig", .. result.Picks.Count == 0 ? []
             : RigSearchSentences.Cells(result, result.Picks[0]).Select(cell => cell.Title)]);
         return result.Picks.Index().Aggregate(table, (rows, pick) =>
-            rows.With([$"{pick.Index + 1}", .. RigSearchSentences.Cells(result, pick.Item).Select(cell => cell.Words)]));
+            rows.With([$"{pick.Index + 1}", .. RigSearchSentences.Cells(result, pick.Item).Select(cell => cell.Words)]))
+            with { Caption = "What each rig costs and gives" };
     }
 
     /// <summary>The parts of the rigs, one row a place.</summary>
@@ -56,11 +52,12 @@ public static class RigSearchPage
         ArgumentNullException.ThrowIfNull(result);
         var table = ChartTable.Of(["place", .. result.Picks.Select((_, number) => $"rig {number + 1}")]);
         return result.Question.Places.Index().Aggregate(table, (rows, place) => rows.With([place.Item.Name,
-            .. result.Picks.Select(pick => Title(place.Item, pick.Choice, place.Index))]));
+            .. result.Picks.Select(pick => Title(place.Item, pick.Choice, place.Index))]))
+            with { Caption = "What stands in each place" };
     }
 
     private static string Title(RigPlace place, Choice choice, int number) => place.Candidates[choice[number]].Title;
 
-    private static ChartPage Lines(ChartPage page, string title, IReadOnlyList<string> lines) => lines.Count == 0 ? page
-        : lines.Aggregate(page.WithHeading(title), (all, line) => all.WithProse(line));
+    private static ChartPage Lines(ChartPage page, RigSearchSection section) =>
+        section.Lines.Aggregate(page.WithHeading(section.Title), (all, line) => all.WithProse(line));
 }

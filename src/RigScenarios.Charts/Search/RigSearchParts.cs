@@ -7,7 +7,8 @@ namespace RigScenarios.Charts.Search;
 /// among them: a page says where they stand.</summary>
 public static class RigSearchParts
 {
-    /// <summary>The parts: what was found, what must hold, the front, the rigs, what more money buys, how far it goes.</summary>
+    /// <summary>The parts: what was found, what must hold, what stands in the way, the front, the rigs, what more
+    /// money buys, in which order to buy, how far it goes.</summary>
     /// <param name="result">The result.</param>
     public static IEnumerable<PagePart> Of(RigSearchResult result)
     {
@@ -19,20 +20,16 @@ public static class RigSearchParts
     {
         yield return new AnswerPart(RigSearchSentences.Headline(result), []);
         yield return new ProsePart(RigSearchSentences.Musts(result));
-        if (RigSearchSentences.Conflicts(result) is { Count: > 0 } conflicts)
-            yield return new ListPart("What stands in the way:", conflicts);
+        foreach (var section in RigSearchSections.Before(result))
+            yield return new ListPart($"{section.Title}:", section.Lines);
         if (RigFront.Of(result) is { } front)
             yield return new FigurePart(front);
         if (result.Picks.Count > 0)
         {
-            yield return new TablePart(RigSearchPage.Figures(result) with { Caption = "What each rig costs and gives" });
-            yield return new TablePart(RigSearchPage.Parts(result) with { Caption = "What stands in each place" });
+            yield return new TablePart(RigSearchPage.Figures(result));
+            yield return new TablePart(RigSearchPage.Parts(result));
         }
-        if (RigSearchSentences.MoreMoney(result) is { Count: > 0 } more)
-            yield return new ListPart("What more money buys:", more);
-        if (RigSearchSentences.MustPrices(result) is { Count: > 0 } prices)
-            yield return new ListPart("What each must costs:", prices);
-        yield return new ListPart("How far this goes:",
-            [.. RigSearchSentences.Work(result), .. RigSearchSentences.RestsOn(result)]);
+        foreach (var section in RigSearchSections.After(result))
+            yield return new ListPart($"{section.Title}:", section.Lines);
     }
 }

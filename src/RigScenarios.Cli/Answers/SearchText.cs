@@ -12,16 +12,12 @@ internal static class SearchText
         var build = result.Question.Start.Title ?? result.Question.Best.Build;
         Paragraph.Write(console, $"{result.Question.Scenario.Title}. {build}. {RigSearchSentences.Musts(result)}");
         Paragraph.Write(console, RigSearchSentences.Headline(result), bold: true);
-        foreach (var line in RigSearchSentences.Conflicts(result))
-            Paragraph.Write(console, line, "  - ");
+        foreach (var section in RigSearchSections.Before(result))
+            Paragraph.List(console, section.Title, section.Lines);
         foreach (var (number, pick) in result.Picks.Index())
-            Pick(console, result, pick, number + 1);
-        Paragraph.List(console, "What more money buys", RigSearchSentences.MoreMoney(result));
-        Paragraph.List(console, "What each must costs", RigSearchSentences.MustPrices(result));
-        if (result.Upgrades is not null)
-            Paragraph.List(console, "In which order to buy", [RigUpgradeSentences.Headline(result),
-                .. RigUpgradeSentences.Years(result), .. RigUpgradeSentences.RestsOn(result)]);
-        Paragraph.List(console, "How far this goes", [.. RigSearchSentences.Work(result), .. RigSearchSentences.RestsOn(result)]);
+            Pick(console, result, pick, number);
+        foreach (var section in RigSearchSections.After(result))
+            Paragraph.List(console, section.Title, section.Lines);
         AnswerText.Cautions(console, RigSearchShape.Cautions(result));
         foreach (var file in written)
             console.MarkupLine(Markup.Escape($"Written: {file}"));
@@ -29,7 +25,7 @@ internal static class SearchText
 
     private static void Pick(IAnsiConsole console, RigSearchResult result, RigPick pick, int number)
     {
-        Paragraph.Heading(console, $"Rig {number}: {RigSearchSentences.Figures(result, pick)}");
+        Paragraph.Heading(console, $"Rig {number + 1}: {RigSearchSentences.Figures(result, pick)}");
         Paragraph.Write(console, pick.Figures.Headline, "  ");
         if (pick.Figures.AskFirst.Length > 0)
             Paragraph.Write(console, pick.Figures.AskFirst, "  ");
@@ -37,9 +33,10 @@ internal static class SearchText
             Paragraph.Write(console, part, "  - ");
         foreach (var choice in pick.JustAsGood)
             Paragraph.Write(console, $"Just as good: {string.Join(", ", RigSearchSentences.Parts(result, choice))}.", "  = ");
-        if (pick.Others.Count > 0)
-            Paragraph.Write(console, "Why these parts:", "  ");
-        foreach (var other in pick.Others)
-            Paragraph.Write(console, RigSearchSentences.Why(result, other), "    ");
+        if (RigSearchSections.Why(result, number) is not { } why)
+            return;
+        Paragraph.Write(console, $"{why.Title}:", "  ");
+        foreach (var line in why.Lines)
+            Paragraph.Write(console, line, "    ");
     }
 }
