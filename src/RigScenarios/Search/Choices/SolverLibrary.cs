@@ -6,7 +6,7 @@ namespace RigScenarios.Search.Choices;
 /// <summary>The solver's native library, which is made for one kind of machine and lies beside the program.</summary>
 internal static class SolverLibrary
 {
-    /// <summary>Loads it.</summary>
+    /// <summary>Loads it, once in a process.</summary>
     /// <param name="load">What loads it; null for the first call of the solver.</param>
     /// <exception cref="FileNotFoundException">It is not there, or not for this machine; the message says what to do.</exception>
     public static void Require(Action? load = null)
@@ -23,9 +23,17 @@ internal static class SolverLibrary
         }
     }
 
-    private static void FirstCall()
+    private static void FirstCall() => _ = FirstSolve.Status;
+
+    /// <summary>The runtime does this when it is first asked for, and remembers a failure as well.</summary>
+    private static class FirstSolve
     {
-        using var solver = new CpSolver();
-        _ = solver.Solve(new CpModel());
+        public static readonly CpSolverStatus Status = OfNothing();
+
+        private static CpSolverStatus OfNothing()
+        {
+            using var solver = new CpSolver();
+            return solver.Solve(new CpModel());
+        }
     }
 }
