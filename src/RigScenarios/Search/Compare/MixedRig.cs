@@ -8,8 +8,7 @@ using RigScenarios.Scenarios;
 namespace RigScenarios.Search.Compare;
 
 /// <summary>
-/// A rig between two: the base with some of the changed groups made. What a device needs to be fed comes along with it, a place
-/// on
+/// A rig between two: the base with some of the changed groups made. What a device needs to be fed comes along with it, a place on
 /// something that is not there becomes one on what took its place, or the usual one.
 /// </summary>
 internal sealed class MixedRig
@@ -126,37 +125,45 @@ internal sealed class MixedRig
     {
         var wiring = Wiring;
         foreach (var (name, regulator) in build.Regulators)
-        {
-            (build, var fedBy) = Reached(build, regulator.FedBy, WiredBy(name), owners);
-            build = build with { Regulators = build.Regulators.With(name, regulator with
-            {
-                FedBy = fedBy, Outlet = OutletOn(build, fedBy, regulator.Outlet, owners),
-            }) };
-        }
+            build = Regulated(build, name, regulator, WiredBy(name), owners);
         foreach (var (name, splitter) in build.Splitters)
-        {
-            (build, var fedBy) = Reached(build, splitter.FedBy, WiredBy(name), owners);
-            build = build with { Splitters = build.Splitters.With(name, splitter with
-            {
-                FedBy = fedBy, Outlet = OutletOn(build, fedBy, splitter.Outlet, owners),
-            }) };
-        }
+            build = Split(build, name, splitter, WiredBy(name), owners);
         foreach (var name in build.Devices.Keys.ToList())
         {
             var owner = wiring.TheBuild.Devices.ContainsKey(name) ? wiring : OwnerOf(name);
             var feed = owner.TheBuild.Devices[name];
-            (build, var fedBy) = Reached(build, feed.FedBy, owner, owners);
+            (build, var fedBy, var outlet) = Linked(build, (feed.FedBy, feed.Outlet, feed.Cable), owner, owners);
             build = build with
             {
                 Devices = build.Devices.With(name, build.Devices[name] with
                 {
-                    FedBy = fedBy, Cable = feed.Cable, Outlet = OutletOn(build, fedBy, feed.Outlet, owners),
+                    FedBy = fedBy, Cable = feed.Cable, Outlet = outlet,
                 }),
             };
-            if (feed.Cable is { } cable)
-                owners.Set(cable, owner);
         }
         return build;
+    }
+
+    private static Build Regulated(Build build, string name, RegulatorInUse regulator, RigAnswer owner, ThingOwners owners)
+    {
+        (build, var fedBy, var outlet) = Linked(build, (regulator.FedBy, regulator.Outlet, regulator.Cable), owner, owners);
+        return build with { Regulators = build.Regulators.With(name, regulator with { FedBy = fedBy, Outlet = outlet }) };
+    }
+
+    private static Build Split(Build build, string name, SplitterInUse splitter, RigAnswer owner, ThingOwners owners)
+    {
+        (build, var fedBy, var outlet) = Linked(build, (splitter.FedBy, splitter.Outlet, splitter.Cable), owner, owners);
+        return build with { Splitters = build.Splitters.With(name, splitter with { FedBy = fedBy, Outlet = outlet }) };
+    }
+
+    // How something of a rig is fed in the mix: by what, from which of its outlets; its cable comes along.
+    private static (Build Build, string? FedBy, string? Outlet) Linked(Build build,
+        (string? FedBy, string? Outlet, string? Cable) link, RigAnswer owner, ThingOwners owners)
+    {
+        (build, var fedBy) = Reached(build, link.FedBy, owner, owners);
+        if (link.Cable is { } cable)
+            owners.Set(cable, owner);
+        return (build, fedBy, OutletOn(build, fedBy, link.Outlet, owners));
     }
 
     // What feeds something, by its name in the mix; regulators and splitters that are not there come along.
@@ -169,31 +176,9 @@ internal sealed class MixedRig
         if (feed == own.Plate)
             return (build, null);
         owners.Set(feed, owner);
-        if (own.Regulators.TryGetValue(feed, out var regulator))
-        {
-            (build, var above) = Reached(build, regulator.FedBy, owner, owners);
-            Cable(regulator.Cable);
-            return (build with { Regulators = build.Regulators.With(feed, regulator with
-            {
-                FedBy = above, Outlet = OutletOn(build, above, regulator.Outlet, owners),
-            }) }, feed);
-        }
-        if (own.Splitters.TryGetValue(feed, out var splitter))
-        {
-            (build, var above) = Reached(build, splitter.FedBy, owner, owners);
-            Cable(splitter.Cable);
-            return (build with { Splitters = build.Splitters.With(feed, splitter with
-            {
-                FedBy = above, Outlet = OutletOn(build, above, splitter.Outlet, owners),
-            }) }, feed);
-        }
-        return (build, null);
-
-        void Cable(string? name)
-        {
-            if (name is not null)
-                owners.Set(name, owner);
-        }
+        return own.Regulators.TryGetValue(feed, out var regulator) ? (Regulated(build, feed, regulator, owner, owners), feed)
+            : own.Splitters.TryGetValue(feed, out var splitter) ? (Split(build, feed, splitter, owner, owners), feed)
+            : (build, null);
     }
 
     private static string? OutletOn(Build build, string? fedBy, string? outlet, ThingOwners owners) => outlet is not null
