@@ -1,3 +1,4 @@
+using RigScenarios.Costs;
 using RigScenarios.Numerics;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
@@ -60,7 +61,7 @@ internal static class CausesToTry
             Repair = new($"Take a {part.Name} for the {LimitSentences.Element(name)}", [new($"kit.{name}.part", item.Part)],
                 ChangeEffort.Buy, about.Slot)
             {
-                Price = part.Buy is { } one ? one with { Amount = one.Amount * item.Count } : null,
+                Price = NewThing.Of(sound.Scenario, name).Each is { } one ? one with { Amount = one.Amount * item.Count } : null,
             },
         };
     }

@@ -1,4 +1,5 @@
 using RigScenarios.Limits;
+using RigScenarios.Scenarios;
 
 namespace RigScenarios.Answers.Exercises;
 
@@ -28,10 +29,14 @@ public static class ExerciseSentences
             $"{AnswerSentences.Upper(Symptoms(exercise.Rig))}.",
             $"Find {find}, and put {right} right {money}.",
             "Given, and to be left as it is: the day and its blocks, the air, what is shot, which devices are essential, what "
-                + "parts are, weigh, draw and cost. Things of the kit cost nothing; a new battery for a worn one costs what it "
-                + "costs to buy.",
+                + $"parts are, weigh, draw and cost. Things of the kit cost nothing; {CostOfNew(exercise)}.",
         ];
     }
+
+    private static string CostOfNew(Exercise exercise) => exercise.Rig.Scenario is var rig
+        && rig.Kit.Values.Select(item => item.Had ?? rig.Costs?.OthersAre).Contains(Had.Rented)
+            ? "what comes new, a new battery for a worn one too, costs its rent where it is rented, and else what it costs to buy"
+            : "a new battery for a worn one costs what it costs to buy";
 
     /// <summary>What the rig does, as a clause: "it does not stay where you let go, and the camera stops at 15:10, 2 h before
     /// wrap".</summary>

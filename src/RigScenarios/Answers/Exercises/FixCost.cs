@@ -1,18 +1,19 @@
 using RigScenarios.Batteries;
 using RigScenarios.Builds;
+using RigScenarios.Costs;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 
 namespace RigScenarios.Answers.Exercises;
 
-/// <summary>Something that a solution has to buy.</summary>
-/// <param name="Words">What it is: "a new Brick 150 Wh".</param>
+/// <summary>Something that a solution has to buy, or to rent where its file says so.</summary>
+/// <param name="Words">What it is: "a new Brick 150 Wh", "2 × Brick 98 Wh, rented for 3 days".</param>
 /// <param name="Count">How many.</param>
-/// <param name="Price">What one costs; null where nobody knows.</param>
+/// <param name="Price">What one costs, bought or rented; null where nobody knows.</param>
 public sealed record BoughtThing(string Words, int Count, Money? Price);
 
-/// <summary>What a solution buys: parts that it uses and the kit of the exercise has not, and new batteries for worn
-/// ones.</summary>
+/// <summary>What a solution buys: parts that it uses and the kit of the exercise has not, and new batteries for worn ones; at
+/// what the costs of a kit count for them.</summary>
 internal static class FixCost
 {
     // Below what two ages differ by on paper only.
@@ -26,14 +27,23 @@ internal static class FixCost
         var had = rig.Kit.Values.GroupBy(item => item.Part)
             .ToDictionary(items => items.Key, items => items.Sum(item => item.Count));
         var parts = Uses(solution, made).GroupBy(use => solution.Kit[use.Name].Part)
-            .Select(uses => (Part: uses.Key, Missing: uses.Sum(use => use.Count) - had.GetValueOrDefault(uses.Key)))
+            .Select(uses => (uses.OrderBy(use => IsSamePart(rig, solution, use.Name)).First().Name,
+                Missing: uses.Sum(use => use.Count) - had.GetValueOrDefault(uses.Key)))
             .Where(need => need.Missing > 0)
-            .Select(need => Bought(solution.FindPart(need.Part), need.Missing));
+            .Select(need => Bought(solution, need.Name, need.Missing));
         return [.. parts, .. Renewed(rig, build, solution, made)];
     }
 
-    private static BoughtThing Bought(Part? part, int count) => new(part is null ? "a part that is not known"
-        : $"{(count == 1 ? "a" : $"{count} ×")} {part.Name}", count, part?.Buy);
+    private static BoughtThing Bought(Scenario solution, string name, int count) => solution.PartOf(name) is { } part
+        ? Bought(solution, name, $"{(count == 1 ? "a" : $"{count} ×")} {part.Name}", count)
+        : new("a part that is not known", count, null);
+
+    private static BoughtThing Bought(Scenario solution, string name, string words, int count)
+    {
+        var cost = NewThing.Of(solution, name);
+        var how = cost.Had != Had.Rented ? "" : $", rented for {cost.RentedDays} {(cost.RentedDays == 1 ? "day" : "days")}";
+        return new(words + how, count, cost.Each);
+    }
 
     /// <summary>How many of each thing of the kit are in use.</summary>
     private static IEnumerable<(string Name, int Count)> Uses(Scenario scenario, Build build)
@@ -67,7 +77,7 @@ internal static class FixCost
     }
 
     private static BoughtThing New(Scenario solution, string item) =>
-        new($"a new {solution.PartOf(item)!.Name}", 1, solution.PartOf(item)!.Buy);
+        Bought(solution, item, $"a new {solution.PartOf(item)!.Name}", 1);
 
     // Another part in its place is counted as one already.
     private static bool IsSamePart(Scenario rig, Scenario solution, string item) =>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using RigScenarios.Batteries;
 using RigScenarios.Builds;
+using RigScenarios.Costs;
 using RigScenarios.Numerics;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
@@ -33,21 +34,22 @@ internal static class PowerCauses
         {
             foreach (var (name, battery) in scenario.Batteries)
             {
-                yield return Worn($"batteries.{name}", name, scenario.PartOf(battery.Item)!, scenario.AgeOf(battery), draws);
+                yield return Worn($"batteries.{name}", name, battery.Item, sound, scenario.AgeOf(battery), draws);
                 yield return NotCharged($"batteries.{name}", name, battery.Charge, draws);
             }
             yield break;
         }
         var own = sound.TheBuild.Battery;
-        yield return Worn($"builds.{sound.Build}.battery", own.Item, scenario.PartOf(own.Item)!, scenario.AgeOf(own), draws);
+        yield return Worn($"builds.{sound.Build}.battery", own.Item, own.Item, sound, scenario.AgeOf(own), draws);
         yield return NotCharged($"builds.{sound.Build}.battery", own.Item, own.Charge, draws);
         if (scenario.ColdestAir is { } air && air < Cool)
             yield return new("warmth", QuestionKind.Power, [Cold(sound, own, air, 0), Cold(sound, own, air, 8)]);
     }
 
     // Capacity and resistance go together along the usual line, so that the battery is one that there could be.
-    private static CauseToTry Worn(string path, string name, Part part, KnownAge age, SeededSequence draws)
+    private static CauseToTry Worn(string path, string name, string item, RigAnswer sound, KnownAge age, SeededSequence draws)
     {
+        var (part, price) = (sound.Scenario.PartOf(item)!, NewThing.Of(sound.Scenario, item).Each);
         var (slot, off) = ($"age of {name}", draws.Below(4));
         var now = age.CapacityLeft?.Percent ?? 100;
         var thing = LimitSentences.Element(name);
@@ -62,7 +64,7 @@ internal static class PowerCauses
                         + "of a new one.",
                     Settings = [new($"{path}.capacity-left", $"{left} %"), new($"{path}.resistance-growth", growth)],
                     Repair = new($"Take a new {part.Name} in place of the {thing}", [new($"{path}.capacity-left", "100 %"),
-                        new($"{path}.resistance-growth", "1")], ChangeEffort.Buy, slot) { Price = part.Buy },
+                        new($"{path}.resistance-growth", "1")], ChangeEffort.Buy, slot) { Price = price },
                     Hints = [Look, $"Look at the {thing}: does it hold what its label says?",
                         $"Compare {path}.capacity-left with a new one's 100 %: how many watt-hours are left of the label's?"],
                 };

@@ -1,4 +1,7 @@
 using RigScenarios.Answers.Exercises;
+using RigScenarios.Costs;
+using RigScenarios.Parts;
+using RigScenarios.Scenarios;
 
 namespace RigScenarios.Tests.Answers.Exercises;
 
@@ -30,12 +33,12 @@ public sealed class SolutionTests
     {
         var exercise = Drawing.Of(2);
         // Some of it would not be a sound file at all; then it never gets as far as a check.
-        Scenarios.Scenario solution;
+        Scenario solution;
         try
         {
             solution = exercise.With([.. Drawing.Key(exercise), (path, value)]);
         }
-        catch (Scenarios.ScenarioProblemsException)
+        catch (ScenarioProblemsException)
         {
             Assert.True(path is "builds.tripod.devices" or "kit.camera.part", path);
             return;
@@ -91,6 +94,29 @@ public sealed class SolutionTests
         Assert.False(both.IsSolved);
         Assert.StartsWith("Not solved: it works, but it costs too much.", ExerciseSentences.VerdictOf(both),
             StringComparison.Ordinal);
+    }
+
+    // The prices of data/parts for the one day: a Brick 290 Wh at 24 EUR, a Brick 150 Wh at 14 EUR of rent or 330 EUR.
+    [Theory]
+    [InlineData(Had.Rented, "", 24, 14)]
+    [InlineData(Had.Rented, ", had: bought", 24, 330)]
+    [InlineData(Had.Owned, "", 610, 330)]
+    public void What_is_new_costs_what_the_kit_says_of_how_things_are_had(Had others, string had, int worn, int second)
+    {
+        var scenario = Drawing.Demo("pottery-class") with { Costs = new CostTerms { OthersAre = others } };
+        var exercise = Exercise.Draw(scenario, "tripod", [], 2, cancellation: TestContext.Current.CancellationToken);
+        var renewed = Assert.Single(exercise.Causes, cause => cause.Slot == "age of brick");
+        Assert.Equal(new Money(worn, "EUR"), renewed.Repair.Price);
+        Assert.Equal(worn, ExerciseCheck.Of(exercise, exercise.With(Drawing.Key(exercise)), TestContext.Current.CancellationToken)
+            .Cost?.Amount);
+        Assert.Equal(others == Had.Rented, ExerciseSentences.Task(exercise)[^1].Contains("its rent", StringComparison.Ordinal));
+        var solution = exercise.With([("kit.second", $"{{part: brick-150wh{had}}}"), ("batteries.first", "{item: brick, "
+            + "capacity-left: 82 %, resistance-growth: 1.5}"), ("batteries.second", "{item: second}")]);
+        var check = ExerciseCheck.Of(exercise, solution, TestContext.Current.CancellationToken);
+        Assert.Equal(second, check.Cost?.Amount);
+        // What "run" says of the same file, where it is not told that a new thing is owned.
+        if (others != Had.Owned)
+            Assert.Equal(second, KitCost.Of(solution, ["second"]).Total);
     }
 
     [Fact]
