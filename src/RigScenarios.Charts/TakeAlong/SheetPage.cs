@@ -62,6 +62,8 @@ public static class SheetPage
         html.Append("</tbody></table>\n");
     }
 
+    private const string YourEstimate = "Your estimate, and what it rests on";
+
     private static string Section(PlacedSection placed)
     {
         var section = placed.Section;
@@ -70,7 +72,8 @@ public static class SheetPage
         {
             SheetForm.Table => Table(section, shown, placed.Widths),
             SheetForm.Blanks => "<table class=\"blanks\"><thead><tr><th scope=\"col\">Question</th><th scope=\"col\">In</th><th "
-                + "scope=\"col\">Your estimate, and what it rests on</th></tr></thead><tbody>\n"
+                + $"scope=\"col\">{HtmlText.Prose(section.Columns is [.., var last] ? last : YourEstimate)}</th>"
+                + "</tr></thead><tbody>\n"
                     + string.Concat(shown.Select(row =>
                     $"<tr><td>{HtmlText.Prose(row[0])}</td><td>{HtmlText.Prose(row[1])}</td><td></td></tr>\n"))
                     + "</tbody></table>\n",

@@ -24,7 +24,7 @@ public static class ExercisePages
                 {
                     new[] { $"Cause {number}: what is wrong, and which figure shows it?", "part, figure" },
                     new[] { $"Cause {number}: what puts it right, and what does it cost?", $"change, {money}" },
-                })]) { IsWide = true },
+                })]) { IsWide = true, Columns = ["Your finding"] },
                 Cautions(),
             ],
             Foot = "Name:                                        Date:",

@@ -23,7 +23,8 @@ public enum SheetForm
 /// table.</param>
 public sealed record SheetSection(string Title, SheetForm Form, IReadOnlyList<IReadOnlyList<string>> Rows)
 {
-    /// <summary>Titles of the columns of a table.</summary>
+    /// <summary>Titles of the columns of a table; of blanks that of the room to write in, where it is not for an
+    /// estimate.</summary>
     public IReadOnlyList<string> Columns { get; init; } = [];
 
     /// <summary>Small print below it, or empty.</summary>
