@@ -23,6 +23,10 @@ public sealed record BestRigQuestion
     /// of the edition of the travel rules, and lives without an end.</summary>
     public DateOnly? Today { get; init; }
 
+    /// <summary>What the prices mean, with rents for the days that are asked about; also where the file says nothing of
+    /// money.</summary>
+    public CostTerms Terms => (Scenario.Costs ?? new()).ForDays(Days.Count);
+
     /// <summary>The build that choices start from.</summary>
     public Build Start => Scenario.Builds[Best.Build];
 
@@ -44,7 +48,7 @@ public sealed record BestRigQuestion
         IReadOnlyList<string> days = best.Days.Count > 0 ? best.Days : [.. scenario.Days.Keys];
         return new()
         {
-            Scenario = InAir(scenario with { BestRig = null, Costs = scenario.Costs?.ForDays(days.Count) }, days,
+            Scenario = InAir(scenario with { BestRig = null }, days,
                 best.Musts.Lasts?.Air).AskedOn(today),
             Best = best, Days = days, Today = today,
             Places = [.. best.Slots.Keys.Select(name => RigPlace.Of(scenario, name))],

@@ -21,8 +21,9 @@ public sealed class RigChoices : IChoiceModel
         Currency = RigPrices.Currency(question);
         evaluation = new(question);
         var things = RigPrices.Things(question.Scenario, question.Best.Build);
-        Unpriced = [.. things.Where(thing => IsFixed(thing) && RigPrices.Of(question.Scenario, thing) is null)];
-        Cost = Sum(things, RigPrices.Of);
+        decimal? Price(Scenario scenario, string thing) => RigPrices.Of(scenario, thing, question.Terms);
+        Unpriced = [.. things.Where(thing => IsFixed(thing) && Price(question.Scenario, thing) is null)];
+        Cost = Sum(things, Price);
         Mass = Sum(MassThings(), MassOf);
         Slots = [.. question.Places.Select(place => new ChoiceSlot(place.Name,
             [.. place.Candidates.Select(candidate => candidate.Name)]))];

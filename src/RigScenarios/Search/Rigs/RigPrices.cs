@@ -9,7 +9,9 @@ internal static class RigPrices
     /// <summary>What a thing costs; 0 where it is owned, null where no price is known.</summary>
     /// <param name="scenario">The scenario, with the thing in its kit.</param>
     /// <param name="thing">Its name in the kit.</param>
-    public static decimal? Of(Scenario scenario, string thing) => KitCost.Of(scenario, [thing]).Lines[0].Total;
+    /// <param name="terms">The terms of the question.</param>
+    public static decimal? Of(Scenario scenario, string thing, CostTerms terms) =>
+        KitCost.Of(scenario, [thing], terms).Lines[0].Total;
 
     /// <summary>The things of a build and its days that cost something, by their names in the kit.</summary>
     /// <param name="scenario">The scenario.</param>

@@ -47,6 +47,25 @@ public class RigChoicesTests
         Assert.Equal([0m, 250m, 0m], Enumerable.Range(0, 3).Select(candidate => model.Cost.Of(new Choice([candidate]))!.Value));
     }
 
+    // A light at 8 EUR a day in a file of two days: 1,150 EUR for the rest, and a day's rent where one day is asked about.
+    [Theory]
+    [InlineData("", 1150 + 16)]
+    [InlineData("days: [day]", 1150 + 8)]
+    public void Rent_is_for_the_days_that_the_question_asks_about(string days, int cost)
+    {
+        var scenario = SmallScenario.Read(SmallQuestion.Text("{flat: {parts: [large]}}", days)
+            .Replace("buy: 70 EUR", "buy: 70 EUR, rent-per-day: 8 EUR", StringComparison.Ordinal)
+            .Replace("light: {part: light}", "light: {part: light, had: rented}", StringComparison.Ordinal)
+            .Replace("\ndays:", "\ndays:\n  other: {blocks: {all: {length: 1 h, others: record}}}", StringComparison.Ordinal));
+        var question = BestRigQuestion.Of(scenario);
+        var model = new RigChoices(question);
+        Assert.Equal(cost, model.Cost.Of(new Choice([0])));
+        // The answer to the same choice on the same days says the same.
+        var answer = RigAnswer.Of(question.With([0]) with { Costs = new CostTerms().ForDays(question.Days.Count) }, "one",
+            question.Days, AnswerOptions.EndOnly, cancellation: Cancellation);
+        Assert.Equal(cost, answer.Cost!.Total);
+    }
+
     [Fact]
     public void A_slot_that_stays_empty_weighs_costs_and_draws_nothing()
     {
