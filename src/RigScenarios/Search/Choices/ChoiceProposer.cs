@@ -85,7 +85,7 @@ internal sealed class ChoiceProposer
         // longer than it saves.
         using var solver = new CpSolver
         {
-            StringParameters = $"{bound}num_workers:1,random_seed:1,cp_model_presolve:false"
+            StringParameters = $"{bound}{SolverLibrary.LeavesSignals},num_workers:1,random_seed:1,cp_model_presolve:false"
                 + (seconds is { } time ? FormattableString.Invariant($",max_time_in_seconds:{time:0.000}") : ""),
         };
         CpSolverStatus status;

@@ -6,6 +6,10 @@ namespace RigScenarios.Search.Choices;
 /// <summary>The solver's native library, which is made for one kind of machine and lies beside the program.</summary>
 internal static class SolverLibrary
 {
+    /// <summary>The solver's setting that Ctrl-C stays with the program: else it takes it over, and ends the process at the next
+    /// one without a word.</summary>
+    public const string LeavesSignals = "catch_sigint_signal:false";
+
     /// <summary>Loads it, once in a process.</summary>
     /// <param name="load">What loads it; null for the first call of the solver.</param>
     /// <exception cref="FileNotFoundException">It is not there, or not for this machine; the message says what to do.</exception>
@@ -32,7 +36,7 @@ internal static class SolverLibrary
 
         private static CpSolverStatus OfNothing()
         {
-            using var solver = new CpSolver();
+            using var solver = new CpSolver { StringParameters = LeavesSignals };
             return solver.Solve(new CpModel());
         }
     }
