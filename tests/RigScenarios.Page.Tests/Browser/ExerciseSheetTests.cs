@@ -16,7 +16,8 @@ public sealed partial class ExerciseSheetTests(Chromium chromium)
     [InlineData("pottery-class", 3, 1)]
     [InlineData("market-hall", 4, 3)]
     [InlineData("market-hall", 5, 2)]
-    public async Task Sheet_and_key_are_one_printed_page_of_A4_and_of_Letter_with_nothing_cut_off(string demo, int seed, int causes)
+    public async Task Sheet_and_key_are_one_printed_page_of_A4_and_of_Letter_with_nothing_cut_off(string demo, int seed,
+        int causes)
     {
         var exercise = Exercise.Draw(ScenarioFile.Read(Path.Combine(Checkout.Data, "scenarios", $"{demo}.yaml")), "tripod", [],
             seed, causes, cancellation: TestContext.Current.CancellationToken);

@@ -8,8 +8,8 @@ using RigScenarios.Scenarios;
 namespace RigScenarios.Search.Compare;
 
 /// <summary>
-/// A rig between two: the base with some of the changed groups made. What a device needs to be fed comes along with it, a place on
-/// something that is not there becomes one on what took its place, or the usual one.
+/// A rig between two: the base with some of the changed groups made. What a device needs to be fed comes along with it, a place
+/// on something that is not there becomes one on what took its place, or the usual one.
 /// </summary>
 internal sealed class MixedRig
 {

@@ -4,7 +4,8 @@ using RigScenarios.Search.Rigs;
 
 namespace RigScenarios.Tests.Search.Rigs;
 
-/// <summary>What is told of a search beside its rigs is the same in the page of a search and in the parts of another page.</summary>
+/// <summary>What is told of a search beside its rigs is the same in the page of a search and in the parts of another
+/// page.</summary>
 public class RigSearchSectionsTests
 {
     private const string Slots = "{light: {parts: [thrifty]}, flat: {parts: [small, large]}}";
