@@ -1,0 +1,26 @@
+using RigScenarios.Cells;
+using RigScenarios.Sweeps.Sampling;
+
+namespace RigScenarios.Sweeps.Sensitivity;
+
+/// <summary>A figure of a scenario that nobody knows exactly.</summary>
+/// <param name="Field">The field and what it may be.</param>
+/// <param name="Name">What it is, in words: "energy of the brick".</param>
+/// <param name="Act">What one would do to know it: "time one full discharge of the brick". One act may tell several
+/// figures.</param>
+/// <param name="Why">Why it may be off by so much.</param>
+/// <param name="Source">Where that comes from.</param>
+public sealed record UnsureFigure(UncertainField Field, string Name, string Act, string Why, Citation Source)
+{
+    /// <summary>Whether it has no part in the days, only in balance, tripod and joints.</summary>
+    public bool OnlyAtRest { get; init; }
+
+    /// <summary>A figure whose spread somebody gave.</summary>
+    /// <param name="field">The field and what it may be.</param>
+    public static UnsureFigure Given(UncertainField field)
+    {
+        ArgumentNullException.ThrowIfNull(field);
+        return new(field, field.Path, $"measure {field.Path}", "given", new("", "given in the question", null, "",
+            Standing.CommonPractice));
+    }
+}
