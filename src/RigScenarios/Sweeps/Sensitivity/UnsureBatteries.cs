@@ -1,3 +1,4 @@
+using System.Globalization;
 using RigScenarios.Answers;
 using RigScenarios.Batteries;
 using RigScenarios.Cells;
@@ -24,7 +25,7 @@ internal static class UnsureBatteries
         var ages = new List<string>();
         foreach (var (name, battery) in answer.Plan.Batteries)
         {
-            if (Where(answer, name) is not { } at || battery.Part.Battery is not { } data)
+            if (Where(answer, name) is not { } at || battery.Part.Battery is null)
                 continue;
             var (item, field, part) = at;
             var words = LimitSentences.Element(item);
@@ -32,7 +33,7 @@ internal static class UnsureBatteries
             if (battery.RuntimeKnownTo is null)
             {
                 var timed = $"time one full discharge of the {words}";
-                figures.Add(Energy(data, part, words, timed));
+                figures.Add(Capacity(battery, part, words, timed));
                 if (CapacityLeft(battery, $"{field}.capacity-left", words, timed) is { } left)
                 {
                     figures.Add(left);
@@ -53,14 +54,19 @@ internal static class UnsureBatteries
         var planned = answer.Scenario.Batteries.TryGetValue(name, out var turn);
         var item = planned ? turn!.Item : answer.TheBuild.Battery.Item;
         return answer.Scenario.Kit.TryGetValue(item, out var thing)
-            ? (planned ? name : item, planned ? $"batteries.{name}" : $"builds.{answer.Build}.battery", $"parts.{thing.Part}")
+            ? (planned ? $"battery {name}" : item, planned ? $"batteries.{name}" : $"builds.{answer.Build}.battery", $"parts.{thing.Part}")
             : null;
     }
 
-    private static UnsureFigure Energy(Battery data, string part, string words, string act) =>
-        new(new($"{part}.battery.energy", Spread.Normal(data.Energy, data.Energy * FitPriors.CapacityDeviation)),
-            $"energy of the {words} by its label", act, "cells miss their label by some per cent",
+    // Not the energy on the label: what the rules of transport go by is what stands there, and no measurement changes it.
+    private static UnsureFigure Capacity(KitBattery battery, string part, string words, string act)
+    {
+        var capacity = Digits(battery.MakePack().Pack.Capacity.AmpereHours);
+        return new(new($"{part}.battery.capacity", Spread.Normal(ElectricCharge.FromAmpereHours(capacity),
+            ElectricCharge.FromAmpereHours(Digits(capacity * FitPriors.CapacityDeviation)))),
+            $"capacity of the {words} when new", act, "cells miss their label by some per cent",
             Citation.CommonPractice("labels of batteries (docs/calibration.md)"));
+    }
 
     /// <summary>By a life between the published fits; measured within what one run can tell; not known at all between what is
     /// usual for a used battery and a new one.</summary>
@@ -106,8 +112,8 @@ internal static class UnsureBatteries
             {
                 var conductance = answer.Plan.Batteries[battery].MakePack().Pack.HeatConductance.WattsPerKelvin;
                 var share = WarmthDoubt.Spread.DecimalFractions;
-                yield return new(new(path, new UniformSpread(ValueUnit.OfSign("W/K"), conductance * (1 - share),
-                    conductance * (1 + share))), $"how fast the {words} cools", $"log the temperature of the {words} in the cold",
+                yield return new(new(path, new UniformSpread(ValueUnit.OfSign("W/K"),
+                    Digits(conductance * (1 - share)), Digits(conductance * (1 + share)))), $"how fast the {words} cools", $"log the temperature of the {words} in the cold",
                     "wind, a bare plate or a cover change it, and nobody measures it", value.Source);
             }
             else if (value.Field == "cutoff-voltage" && AssumedRange.Of(answer, path) is { } range)
@@ -117,6 +123,10 @@ internal static class UnsureBatteries
             }
         }
     }
+
+    // As many digits as the figure deserves: what the plan tells is read by people.
+    private static double Digits(double number) => double.Parse(number.ToString("G4", CultureInfo.InvariantCulture),
+        CultureInfo.InvariantCulture);
 
     private static Ratio Percent(Ratio share) => Ratio.FromPercent(Math.Round(share.Percent, 2));
 }

@@ -61,7 +61,7 @@ internal static class UnsureDraws
         var path = own is null ? $"parts.{answer.Scenario.Kit[name].Part}.power.{word}"
             : $"builds.{answer.Build}.devices.{name}.power.{word}";
         var words = LimitSentences.Element(name);
-        return new(new(path, Spread.Normal(power, FitPriors.SheetDeviation * power)),
+        return new(new(path, Spread.Normal(power, Power.FromWatts(FitPriors.SheetDeviation * (double)power.Watts))),
             $"draw of the {words} {(state == PowerState.Record ? "in record" : "on standby")}",
             $"read the draw of the {words} on a power meter", "a data sheet, not a meter on the cable",
             Citation.CommonPractice("draws by data sheets (docs/calibration.md)"));

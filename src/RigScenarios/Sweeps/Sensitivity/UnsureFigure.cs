@@ -15,6 +15,9 @@ public sealed record UnsureFigure(UncertainField Field, string Name, string Act,
     /// <summary>Whether it has no part in the days, only in balance, tripod and joints.</summary>
     public bool OnlyAtRest { get; init; }
 
+    /// <summary>Whether it has no part in the rig at rest, only in the days.</summary>
+    public bool OnlyInDays { get; init; }
+
     /// <summary>A figure whose spread somebody gave.</summary>
     /// <param name="field">The field and what it may be.</param>
     public static UnsureFigure Given(UncertainField field)

@@ -31,7 +31,8 @@ internal static class UnsureRig
             var words = LimitSentences.Element(name);
             var path = $"parts.{answer.Scenario.Kit[name].Part}.mass";
             var within = part.MassWithin ?? mass * BuildInPlace.MassWithin.DecimalFractions;
-            var spread = AssumedRange.Of(answer, path) ?? (within > Mass.Zero ? Spread.Uniform(mass - within, mass + within) : null);
+            var spread = AssumedRange.Of(answer, path)
+                ?? (within > Mass.Zero ? Spread.Uniform(mass - within, mass + within) : null);
             // A heavier battery takes longer to cool, so that its mass has a part in the days; it is a small one.
             if (spread is not null)
             {

@@ -23,7 +23,8 @@ internal static class UnsureSurroundings
             var day = scenario.Days[name];
             if (day.AmbientPoints.Count > 0)
                 continue;
-            var (path, air) = day.Ambient is { } own ? ($"days.{name}.ambient", own) : ("conditions.ambient", answer.Plan.Ambient);
+            var (path, air) = day.Ambient is { } own ? ($"days.{name}.ambient", own)
+                : ("conditions.ambient", answer.Plan.Ambient);
             var when = day.Ambient is not null && answer.Days.Count > 1 ? $" of the day \"{LimitSentences.Element(name)}\"" : "";
             yield return new(new(path, Spread.Normal(air, Forecast)), $"air temperature{when}",
                 $"read a thermometer where you shoot{when.Replace(" of", " on", StringComparison.Ordinal)}",

@@ -26,7 +26,8 @@ public sealed record UsualUncertainty(
         var draws = UnsureDraws.Of(answer);
         List<UnsureFigure> figures =
         [
-            .. batteries.Figures, .. draws.Figures, .. UnsureSurroundings.Air(answer), .. UnsurePrediction.Of(answer),
+            .. batteries.Figures.Concat(draws.Figures).Concat(UnsureSurroundings.Air(answer))
+                .Concat(UnsurePrediction.Of(answer)).Select(figure => figure with { OnlyInDays = true }),
             .. UnsureRig.Of(answer),
         ];
         return new([.. figures.DistinctBy(figure => figure.Field.Path)], [.. batteries.Correlations, .. draws.Correlations],
@@ -42,7 +43,7 @@ public sealed record UsualUncertainty(
         ArgumentNullException.ThrowIfNull(correlations);
         var known = Figures.ToDictionary(figure => figure.Field.Path);
         var said = given.Select(field => known.TryGetValue(field.Path, out var usual)
-            ? UnsureFigure.Given(field) with { Name = usual.Name, Act = usual.Act, OnlyAtRest = usual.OnlyAtRest }
+            ? UnsureFigure.Given(field) with { Name = usual.Name, Act = usual.Act, OnlyAtRest = usual.OnlyAtRest, OnlyInDays = usual.OnlyInDays }
             : UnsureFigure.Given(field)).ToList();
         var paths = given.Select(field => field.Path).ToHashSet();
         return this with
