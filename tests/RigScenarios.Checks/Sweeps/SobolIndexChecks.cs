@@ -10,9 +10,9 @@ public class SobolIndexChecks
 
     [Fact]
     [Source(SourceKind.ClosedForm, "T. Ishigami and T. Homma, An importance quantification technique in uncertainty analysis "
-        + "for computer models, Proc. First Int. Symposium on Uncertainty Modeling and Analysis, IEEE 1990, pp. 398-403: sin x1 + "
-        + "7 sin² x2 + 0.1 x3^4 sin x1, each from -π to π; its variances second-hand, on two pages of test functions, read there, "
-        + "and in A. Saltelli et al., Global Sensitivity Analysis: The Primer, 2008, ch. 4, from memory")]
+        + "for computer models, Proc. First Int. Symposium on Uncertainty Modeling and Analysis, IEEE 1990, pp. 398-403: sin x1 "
+        + "+ 7 sin² x2 + 0.1 x3^4 sin x1, each from -π to π; its variances second-hand, on two pages of test functions, read "
+        + "there, and in A. Saltelli et al., Global Sensitivity Analysis: The Primer, 2008, ch. 4, from memory")]
     public void Indices_of_the_function_of_Ishigami_and_Homma()
     {
         var pi4 = Math.Pow(Math.PI, 4);

@@ -54,7 +54,8 @@ internal static class UnsureBatteries
         var planned = answer.Scenario.Batteries.TryGetValue(name, out var turn);
         var item = planned ? turn!.Item : answer.TheBuild.Battery.Item;
         return answer.Scenario.Kit.TryGetValue(item, out var thing)
-            ? (planned ? $"battery {name}" : item, planned ? $"batteries.{name}" : $"builds.{answer.Build}.battery", $"parts.{thing.Part}")
+            ? (planned ? $"battery {name}" : item, planned ? $"batteries.{name}" : $"builds.{answer.Build}.battery",
+                $"parts.{thing.Part}")
             : null;
     }
 
@@ -62,8 +63,8 @@ internal static class UnsureBatteries
     private static UnsureFigure Capacity(KitBattery battery, string part, string words, string act)
     {
         var capacity = Digits(battery.MakePack().Pack.Capacity.AmpereHours);
-        return new(new($"{part}.battery.capacity", Spread.Normal(ElectricCharge.FromAmpereHours(capacity),
-            ElectricCharge.FromAmpereHours(Digits(capacity * FitPriors.CapacityDeviation)))),
+        return new(new($"{part}.battery.capacity", new NormalSpread(ValueUnit.OfSign("Ah"), capacity,
+            Digits(capacity * FitPriors.CapacityDeviation))),
             $"capacity of the {words} when new", act, "cells miss their label by some per cent",
             Citation.CommonPractice("labels of batteries (docs/calibration.md)"));
     }
@@ -113,7 +114,8 @@ internal static class UnsureBatteries
                 var conductance = answer.Plan.Batteries[battery].MakePack().Pack.HeatConductance.WattsPerKelvin;
                 var share = WarmthDoubt.Spread.DecimalFractions;
                 yield return new(new(path, new UniformSpread(ValueUnit.OfSign("W/K"),
-                    Digits(conductance * (1 - share)), Digits(conductance * (1 + share)))), $"how fast the {words} cools", $"log the temperature of the {words} in the cold",
+                    Digits(conductance * (1 - share)), Digits(conductance * (1 + share)))),
+                    $"how fast the {words} cools", $"log the temperature of the {words} in the cold",
                     "wind, a bare plate or a cover change it, and nobody measures it", value.Source);
             }
             else if (value.Field == "cutoff-voltage" && AssumedRange.Of(answer, path) is { } range)

@@ -43,7 +43,10 @@ public sealed record UsualUncertainty(
         ArgumentNullException.ThrowIfNull(correlations);
         var known = Figures.ToDictionary(figure => figure.Field.Path);
         var said = given.Select(field => known.TryGetValue(field.Path, out var usual)
-            ? UnsureFigure.Given(field) with { Name = usual.Name, Act = usual.Act, OnlyAtRest = usual.OnlyAtRest, OnlyInDays = usual.OnlyInDays }
+            ? UnsureFigure.Given(field) with
+            {
+                Name = usual.Name, Act = usual.Act, OnlyAtRest = usual.OnlyAtRest, OnlyInDays = usual.OnlyInDays,
+            }
             : UnsureFigure.Given(field)).ToList();
         var paths = given.Select(field => field.Path).ToHashSet();
         return this with
