@@ -82,7 +82,8 @@ public sealed record SweepChartAxis(ChartAxis Axis, IReadOnlyList<double> Values
     private static bool TryNumber(string text, out double number) =>
         double.TryParse(text.Replace('−', '-'), NumberStyles.Float, CultureInfo.InvariantCulture, out number);
 
-    private static string TitleOf(string path)
+    /// <summary>A field in plain words, from its path.</summary>
+    internal static string TitleOf(string path)
     {
         var step = path[(path.LastIndexOf('.') + 1)..];
         return Words.GetValueOrDefault(step, step.Replace('-', ' '));

@@ -1,8 +1,8 @@
 using System.Text.Json.Nodes;
 using RigScenarios.Charts;
+using RigScenarios.Charts.Distributions;
 using RigScenarios.Charts.Lines;
 using RigScenarios.Charts.Rows;
-using RigScenarios.Charts.Spread;
 using RigScenarios.Notebooks.Tests.Domain;
 
 namespace RigScenarios.Notebooks.Tests.Charts;

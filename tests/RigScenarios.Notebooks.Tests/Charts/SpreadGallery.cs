@@ -1,10 +1,10 @@
 using RigScenarios.Charts;
+using RigScenarios.Charts.Distributions;
 using RigScenarios.Charts.HeatMaps;
 using RigScenarios.Charts.Lines;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Charts.ParallelAxes;
 using RigScenarios.Charts.Rows;
-using RigScenarios.Charts.Spread;
 
 namespace RigScenarios.Notebooks.Tests.Charts;
 

@@ -1,7 +1,7 @@
 using RigScenarios.Charts.Lines;
 using RigScenarios.Charts.Placement;
 
-namespace RigScenarios.Charts.Spread;
+namespace RigScenarios.Charts.Distributions;
 
 /// <summary>Of ten such days, how many still run at each time: a curve that falls with every day that ends.</summary>
 public sealed record LastingDays

@@ -1,4 +1,4 @@
-namespace RigScenarios.Charts.Spread;
+namespace RigScenarios.Charts.Distributions;
 
 /// <summary>Between which values a part of the runs lies, at each place of an axis.</summary>
 /// <param name="Name">Which part it is ("8 of 10 days"), as it stands beside the band.</param>

@@ -1,7 +1,7 @@
 using RigScenarios.Charts.Lines;
 using RigScenarios.Charts.Placement;
 
-namespace RigScenarios.Charts.Spread;
+namespace RigScenarios.Charts.Distributions;
 
 /// <summary>How far a result spreads along an axis: the middle of many runs at each place, and bands that hold a part of
 /// them.</summary>
