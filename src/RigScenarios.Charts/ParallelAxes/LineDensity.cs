@@ -24,15 +24,14 @@ internal static class LineDensity
 
         var cells = new double[rows][];
         for (var row = 0; row < rows; row++)
-        {
             cells[row] = new double[steps];
-            for (var pair = 0; pair < pairs.Length; pair++)
-            {
-                if (pairs[pair] == 0)
-                    continue;
-                var (begin, end) = (pair / steps + 0.5, pair % steps + 0.5);
+        for (var pair = 0; pair < pairs.Length; pair++)
+        {
+            if (pairs[pair] == 0)
+                continue;
+            var (begin, end) = (pair / steps + 0.5, pair % steps + 0.5);
+            for (var row = 0; row < rows; row++)
                 Spread(cells[row], begin + (end - begin) * row / rows, begin + (end - begin) * (row + 1) / rows, pairs[pair]);
-            }
         }
 
         return cells;

@@ -51,7 +51,7 @@ public sealed record ParallelAxesChart
         {
             Slug = Slug,
             Title = Title,
-            Caption = ParallelAxesText.Caption(this),
+            Caption = ParallelAxesText.Caption(this, lines),
             Cautions = Cautions,
             AlternativeText = ParallelAxesText.Describe(this, lines),
             Specification = new PlotlySpecification(ParallelAxesLayout.Traces(lines)).With(wide.Members)

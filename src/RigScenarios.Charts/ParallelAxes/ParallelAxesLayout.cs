@@ -69,7 +69,7 @@ internal sealed record ParallelAxesLayout(IReadOnlyDictionary<string, object?> M
             foreach (var (axis, number) in chart.Axes.Select((axis, number) => (axis, number)))
             {
                 shapes.Add(Line(panel, number));
-                texts.AddRange(Numbers(axis, panel, number, panelWidth));
+                texts.AddRange(Numbers(axis, lines.Ranges[number], panel, number, panelWidth));
             }
         }
 
@@ -133,7 +133,8 @@ internal sealed record ParallelAxesLayout(IReadOnlyDictionary<string, object?> M
         line = new { color = ChartStyle.LimitInk, width = 1.5 },
     };
 
-    private static IEnumerable<object> Numbers(ParallelAxis axis, int panel, int number, double width)
+    private static IEnumerable<object> Numbers(ParallelAxis axis, (double Low, double High) range, int panel, int number,
+        double width)
     {
         if (axis.Names is { } names)
         {
@@ -142,7 +143,7 @@ internal sealed record ParallelAxesLayout(IReadOnlyDictionary<string, object?> M
             return names.Select((name, i) => Number(fit ? name : $"{i + 1}", (i + 0.5) / names.Count, "center", panel, number));
         }
 
-        var (low, high) = axis.Range();
+        var (low, high) = range;
         List<object> texts = [Number(Text(low), 0, "left", panel, number), Number(Text(high), 1, "right", panel, number)];
         if (new[] { low, (low + high) / 2, high }.Sum(value => ChartStyle.TextWidth(Text(value))) + 24 < width)
             texts.Add(Number(Text((low + high) / 2), 0.5, "center", panel, number));
@@ -167,7 +168,7 @@ internal sealed record ParallelAxesLayout(IReadOnlyDictionary<string, object?> M
 
     private static object GroupTitle(ParallelLines.Drawn group, int panel, double left, double upper) => new
     {
-        text = PlotlyText.Escape($"{group.Name}: {group.Lines.Count}"), showarrow = false, xref = "paper", yref = "paper",
+        text = PlotlyText.Escape($"{group.Name}: {group.Lines.Length}"), showarrow = false, xref = "paper", yref = "paper",
         x = Math.Round(left, 6), y = Math.Round(upper, 6), xanchor = "left", yanchor = "bottom", yshift = 4,
         font = new { color = SeriesStyle.Number(panel).TextColour },
     };

@@ -6,12 +6,11 @@ namespace RigScenarios.Charts.ParallelAxes;
 /// <summary>A picture of many scenarios in words and as numbers.</summary>
 internal static class ParallelAxesText
 {
-    public static string Caption(ParallelAxesChart chart)
+    public static string Caption(ParallelAxesChart chart, ParallelLines lines)
     {
         List<string> words = chart.Caption.Length > 0 ? [chart.Caption] : [];
         words.Add($"A line for each of {chart.Count} scenarios; the colour counts how many pass there, none left out.");
-        var unknown = Enumerable.Range(0, chart.Count)
-            .Count(line => chart.Axes.Any(axis => !double.IsFinite(axis.Values[line])));
+        var unknown = lines.Unknown;
         if (unknown > 0)
             words.Add($"Of {unknown} of them a value is not known: their lines break off there.");
         foreach (var axis in chart.Axes.Where(axis => axis.Names is not null))
@@ -22,23 +21,25 @@ internal static class ParallelAxesText
     public static string Describe(ParallelAxesChart chart, ParallelLines lines)
     {
         var groups = lines.Groups.Count == 1 ? "" : " Drawn apart: "
-            + string.Join("; ", lines.Groups.Select(group => $"{group.Name}: {group.Lines.Count}")) + ".";
+            + string.Join("; ", lines.Groups.Select(group => $"{group.Name}: {group.Lines.Length}")) + ".";
         return $"{chart.Count} scenarios as lines over {string.Join(", ", chart.Axes.Select(axis => axis.Axis.Label))}.{groups} "
-            + string.Join("; ", chart.Axes.Where(axis => axis.Names is null).Select(axis => $"{axis.Axis.Title} from "
-                + $"{AxisLayout.Text(axis.Axis, axis.Range().Low)} to {AxisLayout.Text(axis.Axis, axis.Range().High)}")) + ".";
+            + string.Join("; ", chart.Axes.Index().Where(axis => axis.Item.Names is null).Select(axis => $"{axis.Item.Axis.Title} "
+                + $"from {AxisLayout.Text(axis.Item.Axis, lines.Ranges[axis.Index].Low)} to "
+                + AxisLayout.Text(axis.Item.Axis, lines.Ranges[axis.Index].High))) + ".";
     }
 
     /// <summary>Of each axis and group the least, the greatest and the values in between that part its scenarios.</summary>
     public static ChartTable Table(ParallelAxesChart chart, ParallelLines lines) =>
         ChartTable.Of("", "scenarios", "how many", "lowest", "1 of 10 below", "middle", "1 of 10 above", "highest").WithRows(
-            from axis in chart.Axes
-            where axis.Names is null
+            from numbered in chart.Axes.Index()
+            where numbered.Item.Names is null
             from drawn in lines.Groups
-            let sorted = drawn.Lines.Select(line => axis.Values[line]).Where(double.IsFinite).Order().ToList()
-            where sorted.Count > 0
-            select (object?[])[axis.Axis.Label, drawn.Name.Length > 0 ? drawn.Name : "all", sorted.Count,
+            let axis = numbered.Item
+            let sorted = lines.Sorted(numbered.Index, drawn)
+            where sorted.Length > 0
+            select (object?[])[axis.Axis.Label, drawn.Name.Length > 0 ? drawn.Name : "all", sorted.Length,
                 .. new[] { 0, 0.1, 0.5, 0.9, 1 }.Select(part => Cell(axis.Axis,
-                    sorted[(int)Math.Round(part * (sorted.Count - 1))]))]);
+                    sorted[(int)Math.Round(part * (sorted.Length - 1))]))]);
 
     /// <summary>How many scenarios lie on each step of each axis: what the picture is made of, without the room
     /// between.</summary>
@@ -46,7 +47,7 @@ internal static class ParallelAxesText
         PointRows.Of(["axis", "from", "to", "scenarios", "how many"],
             from numbered in chart.Axes.Index()
             from drawn in lines.Groups
-            let range = numbered.Item.Range()
+            let range = lines.Ranges[numbered.Index]
             let step = (range.High - range.Low) / ParallelAxesChart.Steps
             from counted in lines.CountsOn(numbered.Index, drawn).Index()
             where counted.Item > 0

@@ -10,12 +10,13 @@ public sealed record ParallelAxis(ChartAxis Axis, IReadOnlyList<double> Values)
     public IReadOnlyList<string>? Names { get; init; }
 
     /// <summary>From where to where it goes: over all its values, or over all its names.</summary>
-    internal (double Low, double High) Range()
+    /// <param name="values">Its values.</param>
+    internal (double Low, double High) Range(double[] values)
     {
         if (Names is { } names)
             return (-0.5, names.Count - 0.5);
         var (low, high) = (double.PositiveInfinity, double.NegativeInfinity);
-        foreach (var value in Values)
+        foreach (var value in values)
         {
             if (double.IsFinite(value))
                 (low, high) = (Math.Min(low, value), Math.Max(high, value));
