@@ -23,8 +23,8 @@ internal static class ParallelAxesText
         var groups = lines.Groups.Count == 1 ? "" : " Drawn apart: "
             + string.Join("; ", lines.Groups.Select(group => $"{group.Name}: {group.Lines.Length}")) + ".";
         return $"{chart.Count} scenarios as lines over {string.Join(", ", chart.Axes.Select(axis => axis.Axis.Label))}.{groups} "
-            + string.Join("; ", chart.Axes.Index().Where(axis => axis.Item.Names is null).Select(axis => $"{axis.Item.Axis.Title} "
-                + $"from {AxisLayout.Text(axis.Item.Axis, lines.Ranges[axis.Index].Low)} to "
+            + string.Join("; ", chart.Axes.Index().Where(axis => axis.Item.Names is null).Select(axis =>
+                $"{axis.Item.Axis.Title} from {AxisLayout.Text(axis.Item.Axis, lines.Ranges[axis.Index].Low)} to "
                 + AxisLayout.Text(axis.Item.Axis, lines.Ranges[axis.Index].High))) + ".";
     }
 

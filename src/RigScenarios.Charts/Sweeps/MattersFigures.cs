@@ -26,8 +26,8 @@ public static class MattersFigures
             Slug = "one-at-a-time",
             Title = title,
             Caption = "One at a time: each goes from a low value, below which "
-                + $"{Tenth(tornado.LowShare)} lie, to a high one, above which {Tenth(1 - tornado.HighShare)} lie; all others stay "
-                + "in their middle.",
+                + $"{Tenth(tornado.LowShare)} lie, to a high one, above which {Tenth(1 - tornado.HighShare)} lie; all others "
+                + "stay in their middle.",
             Value = axis,
             Middle = tornado.Middle,
             MiddleName = $"all in the middle: {AxisLayout.Text(axis, tornado.Middle, 3)}",

@@ -26,11 +26,16 @@ public sealed class SweepFigureTests
     [Fact]
     public void Every_scenario_is_a_line_in_the_group_that_its_record_names()
     {
-        var question = Question(new SweepPlan { Axes = [new(Ambient, ["-8 °C", "265 K"]), new(Brick, ["brick", "spare", "block"])] });
+        var question = Question(new SweepPlan
+        {
+            Axes = [new(Ambient, ["-8 °C", "265 K"]), new(Brick, ["brick", "spare", "block"])],
+        });
         List<SweepRecord> records =
         [
-            Record(0, true, 18.5, "-8 °C", "brick"), Record(1, false, 16, "-8 °C", "spare"), Record(2, true, 19, "-8 °C", "block"),
-            Record(3, true, 18, "265 K", "brick"), Record(4, null, null, "265 K", "spare"), Record(5, false, 15, "265 K", "block"),
+            Record(0, true, 18.5, "-8 °C", "brick"), Record(1, false, 16, "-8 °C", "spare"),
+            Record(2, true, 19, "-8 °C", "block"),
+            Record(3, true, 18, "265 K", "brick"), Record(4, null, null, "265 K", "spare"),
+            Record(5, false, 15, "265 K", "block"),
         ];
         var figure = SweepLines.Of(question, records, "ends_at_h", "lasts", axis: ChartAxis.ClockTime("runs until"));
         var words = FigureParts.Words(figure);
@@ -63,7 +68,8 @@ public sealed class SweepFigureTests
         var plan = new SweepPlan
         {
             Axes = [new(Ambient, ["0 °C", "-8 °C"]), new(Energy, ["98 Wh", "190 Wh", "290 Wh"])],
-            Uncertain = [new("builds.tripod.battery.capacity-left", Spread.Uniform(Ratio.FromPercent(80), Ratio.FromPercent(90)))],
+            Uncertain = [new("builds.tripod.battery.capacity-left",
+                Spread.Uniform(Ratio.FromPercent(80), Ratio.FromPercent(90)))],
             Samples = 4,
         };
         int[] lasting = [1, 3, 4, 0, 2, 4];
