@@ -37,7 +37,8 @@ public class SamplingChecks
         Assert.Equal(point, Point(number, 27));
 
     /// <summary>Each half of each of the first d coordinates meets each half of each other one once: of the 2^d boxes that this
-    /// makes, the first 2^d points have one each. So it is where the first bits of the direction numbers are independent.</summary>
+    /// makes, the first 2^d points have one each. So it is where the first bits of the direction numbers are
+    /// independent.</summary>
     [Theory]
     [InlineData(8)]
     [InlineData(27)]
@@ -65,7 +66,8 @@ public class SamplingChecks
     {
         var plan = new SweepPlan
         {
-            Uncertain = [new("a", Spread.Uniform(0, 1)), new("b", Spread.Uniform(0, 1))], Method = SamplingMethod.Random, Seed = seed,
+            Uncertain = [new("a", Spread.Uniform(0, 1)), new("b", Spread.Uniform(0, 1))], Method = SamplingMethod.Random,
+            Seed = seed,
         };
 
         Assert.Equal([Share(first), Share(second)], plan.Unit(0));

@@ -15,8 +15,8 @@ public class SpreadChecks
     [InlineData(0.025, 1.95996)]
     [InlineData(0.01, 2.32635)]
     [InlineData(0.001, 3.09023)]
-    [Source(SourceKind.Handbook, "M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions (1964), table 26.5, values of "
-        + "x for the normal distribution in terms of Q; from memory")]
+    [Source(SourceKind.Handbook, "M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions (1964), table 26.5, values "
+        + "of x for the normal distribution in terms of Q; from memory")]
     public void Quantiles_of_the_normal_spread(double above, double deviations)
     {
         // The ends at five deviations take 3e-7 from each side.
@@ -31,8 +31,8 @@ public class SpreadChecks
     [InlineData(1, 3)]
     [InlineData(3, 5)]
     [InlineData(-5, -4)]
-    [Source(SourceKind.ClosedForm, "N. L. Johnson, S. Kotz and N. Balakrishnan, Continuous Univariate Distributions, volume 1, 2nd "
-        + "edition 1994, section 10.1: mean (φ(a) - φ(b))/(Φ(b) - Φ(a)) of a normal variable cut to a…b; Φ by the series of "
+    [Source(SourceKind.ClosedForm, "N. L. Johnson, S. Kotz and N. Balakrishnan, Continuous Univariate Distributions, volume 1, "
+        + "2nd edition 1994, section 10.1: mean (φ(a) - φ(b))/(Φ(b) - Φ(a)) of a normal variable cut to a…b; Φ by the series of "
         + "Abramowitz and Stegun 26.2.11")]
     public void The_mean_of_a_normal_spread_that_is_cut(double low, double high)
     {
@@ -64,8 +64,8 @@ public class SpreadChecks
     [InlineData(0.8)]
     [InlineData(0.3)]
     [InlineData(-0.6)]
-    [Source(SourceKind.ClosedForm, "K. Pearson, On further methods of determining correlation (1907): the rank correlation of two "
-        + "normal variables is 6/π·asin(r/2)")]
+    [Source(SourceKind.ClosedForm, "K. Pearson, On further methods of determining correlation (1907): the rank correlation of "
+        + "two normal variables is 6/π·asin(r/2)")]
     public void The_rank_correlation_of_fields_that_go_together(double coefficient)
     {
         var plan = new SweepPlan

@@ -19,6 +19,15 @@ public sealed class SweepAxisTests
     [InlineData("days.day-one.blocks.lunch.length=30 min..1 h:3", "30 min|45 min|60 min")]
     [InlineData("builds.tripod.battery.charge=0.1 %..0.4 %:4", "0.1 %|0.2 %|0.3 %|0.4 %")]
     [InlineData("builds.tripod.devices.monitor.power.record=5 W..10 W:2", "5 W|10 W")]
+    [InlineData("days.day-one.ambient=10 °F..30 °F:3", "10 °F|20 °F|30 °F")]
+    [InlineData("days.day-one.starts=05:30..07:30:5", "05:30|06:00|06:30|07:00|07:30")]
+    [InlineData("days.day-one.starts=06:30..06:34", "06:30|06:31|06:32|06:33|06:34")]
+    [InlineData("days.day-one.blocks.lunch.length=1 h 30 min..2 h:3", "90 min|105 min|120 min")]
+    [InlineData("builds.tripod.battery.age.until=2026-11-30..2026-12-02:3", "2026-11-30|2026-12-01|2026-12-02")]
+    [InlineData("builds.tripod.battery.item=brick | spare|third", "brick|spare|third")]
+    [InlineData("days.day-one.ambient = -8 °C | 20 °F", "-8 °C|20 °F")]
+    [InlineData("builds.tripod.battery.item=each battery in the kit", "brick")]
+    [InlineData("kit.legs.part=Each Tripod in the library", "tripod-light|tripod-middle|tripod-heavy")]
     [InlineData("parts.brick-190wh.battery.heat-conductance=0.2 W/K..0.6 W/K:3", "0.2 W/K|0.4 W/K|0.6 W/K")]
     public void The_short_form_gives_evenly_spaced_values(string text, string values) =>
         Assert.Equal(values, string.Join('|', SweepAxis.Parse(Harbour, text).Values));
@@ -47,13 +56,24 @@ public sealed class SweepAxisTests
     [InlineData("days.day-one.ambient=cold..warm:3", "Found \"cold\", which is not a number")]
     [InlineData("days.day-nine.ambient=cold..warm:3", "no day \"day-nine\"")]
     [InlineData("builds.tripod.battery.item=brick..plate:3", "is not a battery")]
+    [InlineData("kit.brick.part=each batery in the library", "no kind of part \"batery\"")]
+    [InlineData("kit.brick.part=each battery", "doesn't say where from")]
+    [InlineData("kit.brick.part=each battery in the van", "no kind of part \"battery-in-the-van\"")]
+    [InlineData("kit.brick.part=each follow focus in the kit", "no follow-focus in the kit")]
+    [InlineData("kit.brick.part=brick-98wh | ", "a value is missing")]
+    [InlineData("kit.brick.part=brick-98wh | brick-98wh", "Found \"brick-98wh\" twice")]
     [InlineData("days.day-one.ambient=..:3", "Found \"\", which is not a number")]
     public void What_is_no_axis_is_refused_with_the_form_or_the_field_s_own_reason(string text, string reason)
     {
-        var problem =
-            Assert.Single(Assert.Throws<ScenarioProblemsException>(() => SweepAxis.Parse(Harbour, text)).Problems);
-        Assert.Contains(reason, problem.Problem, StringComparison.Ordinal);
+        var problems = Assert.Throws<ScenarioProblemsException>(() => SweepAxis.Parse(Harbour, text)).Problems;
+        Assert.Contains(reason, problems[0].Problem, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Both_ends_that_the_field_doesn_t_take_are_told() =>
+        Assert.Equal(["Found \"cold\", which is not a number with a unit.", "Found \"warm\", which is not a number with a unit."],
+            Assert.Throws<ScenarioProblemsException>(() => SweepAxis.Parse(Harbour, "days.day-one.ambient=cold..warm"))
+                .Problems.Select(problem => problem.Problem));
 
     [Fact]
     public void Too_few_or_too_many_steps_are_refused_in_code_too()

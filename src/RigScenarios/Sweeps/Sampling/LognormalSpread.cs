@@ -32,7 +32,7 @@ public sealed record LognormalSpread : Spread
     public double Factor { get; }
 
     private protected override (double Low, double High) ShapeEnds =>
-        (Median / Math.Pow(Factor, MostDeviations), Median * Math.Pow(Factor, MostDeviations));
+        (TenDigits.Of(Median / Math.Pow(Factor, MostDeviations)), TenDigits.Of(Median * Math.Pow(Factor, MostDeviations)));
 
     private protected override string ShapeWords => $"{Unit.Text(Median)} +- a factor of {Digits(Factor)}";
 

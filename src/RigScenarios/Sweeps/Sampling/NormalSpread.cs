@@ -27,7 +27,7 @@ public sealed record NormalSpread : Spread
     public double Deviation { get; }
 
     private protected override (double Low, double High) ShapeEnds =>
-        (Middle - (MostDeviations * Deviation), Middle + (MostDeviations * Deviation));
+        (TenDigits.Of(Middle - (MostDeviations * Deviation)), TenDigits.Of(Middle + (MostDeviations * Deviation)));
 
     private protected override string ShapeWords => $"{Unit.Text(Middle)} +- {Unit.DifferenceText(Deviation)}";
 

@@ -64,14 +64,15 @@ internal static class SpreadText
                 "such as \"1.3 +- a factor of 1.2\"");
     }
 
-    /// <summary>A deviation in the unit, or as a part of the middle: of a figure that is itself in percent it is points.</summary>
+    /// <summary>A deviation in the unit, or as a part of the middle; of a figure that is itself in percent it is
+    /// points.</summary>
     private static double Deviation(string path, ValueUnit unit, double middle, string text)
     {
         if (unit.Difference(text) is { } own)
-            return own;
+            return TenDigits.Of(own);
         if (text.EndsWith('%') && double.TryParse(text[..^1], NumberStyles.Float, CultureInfo.InvariantCulture, out var percent))
         {
-            return unit.HasZero ? Math.Abs(middle) * percent / 100
+            return unit.HasZero ? TenDigits.Of(Math.Abs(middle) * percent / 100)
                 : throw Problem(path, $"{unit.Text(middle)} has no percent to be off by.", $"such as \"{unit.Text(middle)} +- "
                     + $"{unit.DifferenceText(2)}\"");
         }
