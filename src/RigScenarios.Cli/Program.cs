@@ -29,6 +29,7 @@ namespace RigScenarios.Cli
                 BalanceCommand.Create(clock ?? TimeProvider.System),
                 WiringCommand.Create(clock ?? TimeProvider.System),
                 SweepCommand.Create(clock ?? TimeProvider.System),
+                GatherCommand.Create(clock ?? TimeProvider.System),
                 CompareCommand.Create(clock ?? TimeProvider.System),
                 AgingCommand.Create(clock ?? TimeProvider.System),
                 TravelCommand.Create(clock ?? TimeProvider.System),

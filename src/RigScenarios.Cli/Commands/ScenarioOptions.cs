@@ -63,6 +63,9 @@ internal sealed class ScenarioOptions
         command.Add(set);
     }
 
+    /// <summary>The changes, as they were given.</summary>
+    public IReadOnlyList<string> Changed(ParseResult parsed) => parsed.GetRequiredValue(set);
+
     /// <summary>The file as it was named, ready to be typed again.</summary>
     public string File(ParseResult parsed) => ShellWord.Of(parsed.GetRequiredValue(file));
 

@@ -24,62 +24,11 @@ public static class TextFile
     /// </summary>
     /// <exception cref="IOException">The file can't be written, or something stands there that is no plain file.</exception>
     /// <exception cref="UnauthorizedAccessException">Nothing can be written into that folder.</exception>
-    public static void Write(string path, string text)
+    public static void Write(string path, string text) => WholeFile.WriteAsync(path, stream =>
     {
-        if (TargetFile.Problem(path) is { } problem)
-            throw new IOException($"{path}: {problem}");
-        var full = RealPath.Of(Path.GetFullPath(path));
-        var folder = Path.GetDirectoryName(full)!;
-        Directory.CreateDirectory(folder);
-        var temporary = Unfinished.NewIn(folder);
-        try
-        {
-            WriteThrough(temporary, Strict.GetBytes(text));
-            KeepMode(full, temporary);
-            Unfinished.RemoveFrom(folder, new DateTimeOffset(File.GetLastWriteTimeUtc(temporary)));
-            File.Move(temporary, full, overwrite: true);
-        }
-        catch (Exception exception) when (exception is UnauthorizedAccessException or FileNotFoundException
-            or DirectoryNotFoundException)
-        {
-            throw new UnauthorizedAccessException($"{path}: nothing can be written into that folder.", exception);
-        }
-        finally
-        {
-            File.Delete(temporary);
-        }
-    }
-
-    /// <summary>Whoever may not read the old file may not read the new one either.</summary>
-    private static void KeepMode(string old, string temporary)
-    {
-        if (OperatingSystem.IsWindows() || !File.Exists(old))
-            return;
-        try
-        {
-            File.SetUnixFileMode(temporary, File.GetUnixFileMode(old));
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
-        {
-            // A memory card has no modes to keep.
-        }
-    }
-
-    private static void WriteThrough(string path, byte[] bytes)
-    {
-        try
-        {
-            using var stream = new FileStream(path, FileMode.CreateNew, FileAccess.Write);
-            stream.Write(bytes);
-            // Else a loss of power might leave the new name with nothing in it.
-            stream.Flush(flushToDisk: true);
-        }
-        catch (ArgumentOutOfRangeException exception)
-        {
-            // In these words .NET tells that the system bounds the size of files.
-            throw new IOException($"A file of {bytes.Length} bytes is larger than may be written here.", exception);
-        }
-    }
+        stream.Write(Strict.GetBytes(text));
+        return Task.CompletedTask;
+    }).GetAwaiter().GetResult();
 
     /// <summary>A file's whole text; null, with every problem, if it can't be had.</summary>
     /// <param name="path">The file, in UTF-8.</param>

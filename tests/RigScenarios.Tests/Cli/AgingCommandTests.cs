@@ -92,8 +92,8 @@ public class AgingCommandTests
 
         Assert.Equal(0, code);
         var rows = Rows(table);
-        Assert.Equal(["2026-11-30", "2028-11-30", "2030-11-30", "2032-11-30"], rows.Select(row => row[0]));
-        var reserves = rows.Select(row => double.Parse(row[3], CultureInfo.InvariantCulture)).ToList();
+        Assert.Equal(["2026-11-30", "2028-11-30", "2030-11-30", "2032-11-30"], rows.Select(row => row[1].Trim('"')));
+        var reserves = rows.Select(row => double.Parse(row[5], CultureInfo.InvariantCulture)).ToList();
         Assert.Equal(reserves.OrderDescending(), reserves);
         Assert.True(reserves[0] > reserves[^1]);
     }

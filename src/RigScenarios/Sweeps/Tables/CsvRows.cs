@@ -7,8 +7,8 @@ namespace RigScenarios.Sweeps.Tables;
 
 /// <summary>
 /// Rows as comma-separated values (Y. Shafranovich, "Common Format and MIME Type for CSV Files", RFC 4180, 2005), in UTF-8: words
-/// in quotes, numbers never, an empty field where there is nothing, lines that end with CR LF. Numbers are the shortest texts that
-/// read back exactly.
+/// in quotes, numbers never, an empty field where there is nothing, lines that end with CR LF. Numbers are the shortest texts
+/// that read back exactly.
 /// </summary>
 internal static class CsvRows
 {

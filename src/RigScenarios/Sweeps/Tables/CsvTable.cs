@@ -7,8 +7,8 @@ using RigScenarios.Sweeps.Evaluation;
 namespace RigScenarios.Sweeps.Tables;
 
 /// <summary>
-/// A table as comma-separated values, and beside it a file that says what it is: columns with units, what it rests on, its digest.
-/// That one follows an open standard (J. Tennison and G. Kellogg, eds., "Metadata Vocabulary for Tabular Data", W3C
+/// A table as comma-separated values, and beside it a file that says what it is: columns with units, what it rests on, its
+/// digest. That one follows an open standard (J. Tennison and G. Kellogg, eds., "Metadata Vocabulary for Tabular Data", W3C
 /// Recommendation, 2015), which also says how it is called.
 /// </summary>
 public static class CsvTable
@@ -33,24 +33,27 @@ public static class CsvTable
     public static string Write(UnfinishedTable table, Stream to, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(table);
-        return Write(table.Head.Identity.Columns, table.Blocks(), to, cancellation);
+        ArgumentNullException.ThrowIfNull(to);
+        using var output = new CsvOutput(to, table.Head.Identity.Columns);
+        foreach (var block in table.Blocks())
+        {
+            cancellation.ThrowIfCancellationRequested();
+            output.Add(block.Span);
+        }
+        return output.Digest();
     }
 
     /// <summary>Writes rows.</summary>
-    internal static string Write(IReadOnlyList<SweepColumn> columns, IEnumerable<TableRows> rows, Stream to,
-        CancellationToken cancellation)
+    internal static async Task<string> WriteAsync(IReadOnlyList<SweepColumn> columns, IAsyncEnumerable<TableRows> rows, Stream to)
     {
-        return Write(columns, Blocks(), to, cancellation);
-
-        IEnumerable<ReadOnlyMemory<byte>> Blocks()
+        using var output = new CsvOutput(to, columns);
+        await foreach (var some in rows)
         {
-            foreach (var some in rows)
-            {
-                var bytes = new ArrayBufferWriter<byte>(Math.Max(1, some.Count * 64));
-                CsvRows.Write(some, bytes);
-                yield return bytes.WrittenMemory;
-            }
+            var bytes = new ArrayBufferWriter<byte>(Math.Max(1, some.Count * 64));
+            CsvRows.Write(some, bytes);
+            output.Add(bytes.WrittenSpan);
         }
+        return output.Digest();
     }
 
     /// <summary>The text of the file that says what a table is.</summary>
@@ -130,20 +133,6 @@ public static class CsvTable
         return rows;
     }
 
-    private static string Write(IReadOnlyList<SweepColumn> columns, IEnumerable<ReadOnlyMemory<byte>> blocks, Stream to,
-        CancellationToken cancellation)
-    {
-        ArgumentNullException.ThrowIfNull(to);
-        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        foreach (var block in blocks.Prepend(CsvRows.Heading(columns)))
-        {
-            cancellation.ThrowIfCancellationRequested();
-            hash.AppendData(block.Span);
-            to.Write(block.Span);
-        }
-        return Convert.ToHexStringLower(hash.GetHashAndReset());
-    }
-
     private static JsonNode Column(SweepColumn column, bool isNumber)
     {
         var about = new JsonObject
@@ -160,5 +149,28 @@ public static class CsvTable
         if (column.Unit.Length > 0)
             about["schema:unitText"] = column.Unit;
         return about;
+    }
+
+    /// <summary>Heading and rows on their way into a file, with the digest of all of it.</summary>
+    private sealed class CsvOutput : IDisposable
+    {
+        private readonly Stream to;
+        private readonly IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+
+        public CsvOutput(Stream to, IReadOnlyList<SweepColumn> columns)
+        {
+            this.to = to;
+            Add(CsvRows.Heading(columns));
+        }
+
+        public void Add(ReadOnlySpan<byte> bytes)
+        {
+            hash.AppendData(bytes);
+            to.Write(bytes);
+        }
+
+        public string Digest() => Convert.ToHexStringLower(hash.GetHashAndReset());
+
+        public void Dispose() => hash.Dispose();
     }
 }

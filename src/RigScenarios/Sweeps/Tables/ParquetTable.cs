@@ -6,8 +6,8 @@ using RigScenarios.Sweeps.Evaluation;
 namespace RigScenarios.Sweeps.Tables;
 
 /// <summary>
-/// A table as a Parquet file (Apache Parquet, "File Format"): columns of numbers, words, yes and no, with nothing where nothing is
-/// known. Each column of numbers carries its unit and its meaning; the file carries what it rests on.
+/// A table as a Parquet file (Apache Parquet, "File Format"): columns of numbers, words, yes and no, with nothing where nothing
+/// is known. Each column of numbers carries its unit and its meaning; the file carries what it rests on.
 /// </summary>
 public static class ParquetTable
 {
@@ -22,11 +22,13 @@ public static class ParquetTable
     {
         ArgumentNullException.ThrowIfNull(table);
         var columns = table.Head.Identity.Columns;
-        return WriteAsync(table.Head, table.Blocks().Select(block => CsvTable.Rows(block.Span, columns)), to, cancellation);
+        return WriteAsync(table.Head, table.Blocks().Select(block => CsvTable.Rows(block.Span, columns)).ToAsyncEnumerable(), to,
+            cancellation);
     }
 
     /// <summary>Writes rows, which may come in pieces of any length.</summary>
-    internal static async Task WriteAsync(TableHead head, IEnumerable<TableRows> rows, Stream to, CancellationToken cancellation)
+    internal static async Task WriteAsync(TableHead head, IAsyncEnumerable<TableRows> rows, Stream to,
+        CancellationToken cancellation)
     {
         var columns = head.Identity.Columns;
         var fields = Fields(columns);
@@ -34,7 +36,7 @@ public static class ParquetTable
             new ParquetOptions { CompressionMethod = CompressionMethod.Zstd }, cancellationToken: cancellation);
         writer.CustomMetadata = About(head);
         var group = new TableRows(columns);
-        foreach (var some in rows)
+        await foreach (var some in rows.WithCancellation(cancellation))
         {
             for (var from = 0; from < some.Count;)
             {
@@ -125,7 +127,8 @@ public static class ParquetTable
     }
 
     private static bool HasColumns(ParquetReader reader, TableHead head) =>
-        reader.Schema.GetDataFields().Select(field => field.Name).SequenceEqual(head.Identity.Columns.Select(column => column.Name));
+        reader.Schema.GetDataFields().Select(field => field.Name)
+            .SequenceEqual(head.Identity.Columns.Select(column => column.Name));
 
     private static DataField[] Fields(IReadOnlyList<SweepColumn> columns) =>
     [

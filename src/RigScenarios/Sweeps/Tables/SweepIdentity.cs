@@ -80,9 +80,10 @@ public sealed record SweepIdentity
         Compare("the number of scenarios", $"{Rows}", $"{other.Rows}");
         Compare("the columns", Names(Columns), Names(other.Columns));
         Compare("the way of computing", Way, other.Way);
-        if (Points != other.Points && !found.Exists(line => line.StartsWith("the n", StringComparison.Ordinal)
-            || line.StartsWith("the s", StringComparison.Ordinal)))
-            found.Add($"the values of the fields that are moved ({string.Join("; ", Moved)} and {string.Join("; ", other.Moved)})");
+        // Values that differ because of what is named already need no line of their own.
+        if (Points != other.Points && (Sampling, Seed, Rows) == (other.Sampling, other.Seed, other.Rows))
+            found.Add("the values of the fields that are moved "
+                + $"({string.Join("; ", Moved)} and {string.Join("; ", other.Moved)})");
         return found;
 
         void Compare(string what, string here, string there)

@@ -38,8 +38,8 @@ public sealed class UnfinishedTable : IDisposable
     /// <summary>Whether all rows of its part are kept.</summary>
     public bool IsWhole => Done == Head.Count;
 
-    /// <summary>What a stream keeps; null where it is no such file, or its first line isn't whole: then nothing is kept in it, and
-    /// the stream stays as it is.</summary>
+    /// <summary>What a stream keeps; null where it is no such file, or its first line isn't whole: then nothing is kept in it,
+    /// and the stream stays as it is.</summary>
     /// <param name="stream">The stream, to be read and written at any place; it is closed with what is returned.</param>
     /// <param name="cancellation">Stops it.</param>
     public static UnfinishedTable? Read(Stream stream, CancellationToken cancellation = default)
@@ -110,7 +110,8 @@ public sealed class UnfinishedTable : IDisposable
     {
         var good = stream!.Position;
         while (Line(stream, 200)?.Split(' ') is ["block", var first, var rows, var bytes, var digest]
-            && Number(first) == Head.First + Done && Number(rows) is { } count and > 0 && Number(bytes) is { } length and <= int.MaxValue
+            && Number(first) == Head.First + Done && Number(rows) is { } count and > 0
+            && Number(bytes) is { } length and <= int.MaxValue
             && length <= stream.Length - stream.Position && Done + count <= Head.Count)
         {
             cancellation.ThrowIfCancellationRequested();
