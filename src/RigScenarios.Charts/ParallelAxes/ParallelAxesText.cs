@@ -41,19 +41,30 @@ internal static class ParallelAxesText
                 .. new[] { 0, 0.1, 0.5, 0.9, 1 }.Select(part => Cell(axis.Axis,
                     sorted[(int)Math.Round(part * (sorted.Length - 1))]))]);
 
-    /// <summary>How many scenarios lie on each step of each axis: what the picture is made of, without the room
-    /// between.</summary>
-    public static ChartPoints Points(ParallelAxesChart chart, ParallelLines lines) =>
-        PointRows.Of(["axis", "from", "to", "scenarios", "how many"],
-            from numbered in chart.Axes.Index()
-            from drawn in lines.Groups
-            let range = lines.Ranges[numbered.Index]
-            let step = (range.High - range.Low) / ParallelAxesChart.Steps
-            from counted in lines.CountsOn(numbered.Index, drawn).Index()
-            where counted.Item > 0
-            select (IReadOnlyList<object?>)[numbered.Item.Axis.ColumnTitle,
-                PointRows.Number(range.Low + counted.Index * step), PointRows.Number(range.Low + (counted.Index + 1) * step),
-                drawn.Name.Length > 0 ? drawn.Name : "all", counted.Item]);
+    /// <summary>How many scenarios lie on each step of each axis: what the picture is made of, without the room between. Each axis
+    /// has its own columns, for each has its own unit: the middle of the step, or its name, and the number of each group.</summary>
+    public static ChartPoints Points(ParallelAxesChart chart, ParallelLines lines)
+    {
+        List<string> titles = [];
+        List<Func<int, object?>> columns = [];
+        foreach (var (number, axis) in chart.Axes.Index())
+        {
+            var (steps, range) = (axis.Names?.Count ?? ParallelAxesChart.Steps, lines.Ranges[number]);
+            titles.Add(axis.Axis.ColumnTitle);
+            columns.Add(step => step >= steps ? null : axis.Names is { } names ? names[step]
+                : PointRows.Number(range.Low + (step + 0.5) * (range.High - range.Low) / steps));
+            foreach (var drawn in lines.Groups)
+            {
+                var counts = lines.CountsOn(number, drawn, steps);
+                titles.Add($"{(drawn.Name.Length > 0 ? drawn.Name : "scenarios")}, on {axis.Axis.Title}");
+                columns.Add(step => step >= steps ? null : counts[step]);
+            }
+        }
+
+        var rows = Math.Max(ParallelAxesChart.Steps, chart.Axes.Max(axis => axis.Names?.Count ?? 0));
+        return PointRows.Of(titles, Enumerable.Range(0, rows).Select(step => (IReadOnlyList<object?>)
+            [.. columns.Select(column => column(step))]));
+    }
 
     private static object Cell(ChartAxis axis, double value) =>
         axis.Scale == AxisScale.Clock ? AxisLayout.Text(axis, value) : value;

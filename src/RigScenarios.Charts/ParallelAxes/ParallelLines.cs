@@ -38,14 +38,15 @@ internal sealed class ParallelLines
     /// <summary>The most lines in one cell.</summary>
     public double Most { get; }
 
-    /// <summary>How many scenarios of a group lie on each step of an axis.</summary>
-    public int[] CountsOn(int axis, Drawn group)
+    /// <summary>How many scenarios of a group lie on each step of an axis that is divided into so many.</summary>
+    public int[] CountsOn(int axis, Drawn group, int into)
     {
-        var counts = new int[ParallelAxesChart.Steps];
+        var counts = new int[into];
+        var (low, high) = Ranges[axis];
         foreach (var line in group.Lines)
         {
-            if (steps[axis][line] is var step and >= 0)
-                counts[step]++;
+            if (double.IsFinite(values[axis][line]))
+                counts[Math.Clamp((int)((values[axis][line] - low) * into / (high - low)), 0, into - 1)]++;
         }
 
         return counts;

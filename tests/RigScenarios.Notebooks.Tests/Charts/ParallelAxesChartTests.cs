@@ -24,9 +24,11 @@ public sealed class ParallelAxesChartTests
     {
         var figure = SpreadGallery.Many(5000);
         Each.Of(Rows(figure, 0).Zip(Rows(figure, 1)), row => Assert.Equal(5000, row.First + row.Second, 50.0));
+        // Three columns for each of five axes: the place, and how many of each group lie there.
         var rows = FigureParts.Json(figure)["points"]!["rows"]!.AsArray().Skip(1).ToList();
-        Each.Of(rows.GroupBy(row => row![0]!.GetValue<string>()),
-            axis => Assert.Equal(5000, axis.Sum(row => row![4]!.GetValue<int>())));
+        Each.Of(Enumerable.Range(0, 5), axis => Assert.Equal(5000, rows.Sum(row =>
+            (row![3 * axis + 1]?.GetValue<int>() ?? 0) + (row[3 * axis + 2]?.GetValue<int>() ?? 0))));
+        Assert.Equal(["brick", "pocket", "large block", null], rows.Take(4).Select(row => row![6]?.GetValue<string>()));
         Assert.Contains("last until 18:00", FigureParts.Words(figure), StringComparison.Ordinal);
     }
 

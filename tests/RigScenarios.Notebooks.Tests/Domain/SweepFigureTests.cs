@@ -43,11 +43,12 @@ public sealed class SweepFigureTests
             word => Assert.Contains(word, words, StringComparison.Ordinal));
         Assert.Contains("over air temperature (°C), item, runs until", figure.AlternativeText, StringComparison.Ordinal);
         Assert.Contains("In 1 scenarios nobody can say", figure.Caption, StringComparison.Ordinal);
-        var air = Rows(figure).Where(row => row[0]!.GetValue<string>().StartsWith("air", StringComparison.Ordinal)).ToList();
-        // 265 K are -8.15 °C.
-        Assert.Equal(-8.15, air.Min(row => row[1]!.GetValue<double>()), 3);
-        Assert.Equal(-8, air.Max(row => row[2]!.GetValue<double>()), 3);
-        Assert.Equal(5, air.Sum(row => row[4]!.GetValue<int>()));
+        // 265 K are -8.15 °C: 96 steps from there to -8 °C, of which nothing is known in one scenario.
+        var rows = Rows(figure);
+        Assert.Equal(-8.15 + 0.15 / 192, rows[0][0]!.GetValue<double>(), 4);
+        Assert.Equal((2, 1), (rows[^1][1]!.GetValue<int>(), rows[^1][2]!.GetValue<int>()));
+        Assert.Equal((1, 1), (rows[0][1]!.GetValue<int>(), rows[0][2]!.GetValue<int>()));
+        Assert.Equal(["brick", "spare", "block", null], rows.Take(4).Select(row => row[3]?.GetValue<string>()));
     }
 
     [Fact]
@@ -157,10 +158,12 @@ public sealed class SweepFigureTests
         });
         var records = SweepRun.Records(question, cancellation: TestContext.Current.CancellationToken).ToList();
         var figure = SweepLines.Of(question, records, "ends_at_h", "lasts");
-        var ends = Rows(figure).Where(row => row[0]!.GetValue<string>() == "ends at (h)").ToList();
-        Assert.Equal(64, ends.Sum(row => row[4]!.GetValue<int>()));
-        Assert.Equal(records.Min(record => record.Cells[1].Number!.Value), ends.Min(row => row[1]!.GetValue<double>()), 1e-3);
-        Assert.Equal(records.Max(record => record.Cells[1].Number!.Value), ends.Max(row => row[2]!.GetValue<double>()), 1e-3);
+        var rows = Rows(figure);
+        // Air and energy have three columns each before those of the end.
+        Assert.Equal(64, rows.Sum(row => row[7]!.GetValue<int>() + row[8]!.GetValue<int>()));
+        var (low, high) = (records.Min(record => record.Cells[1].Number!.Value), records.Max(record => record.Cells[1].Number!.Value));
+        Assert.Equal(low + (high - low) / 192, rows[0][6]!.GetValue<double>(), 1e-3);
+        Assert.Equal(high - (high - low) / 192, rows[^1][6]!.GetValue<double>(), 1e-3);
     }
 
     private static List<JsonArray> Rows(Figure figure) =>

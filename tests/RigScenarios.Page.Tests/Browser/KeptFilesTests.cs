@@ -31,6 +31,14 @@ public sealed class KeptFilesTests(Chromium chromium)
         {
             var rows = Read(chart.GetProperty("csv").GetString()!);
             var specification = chart.GetProperty("specification");
+            if (specification.GetProperty("points").TryGetProperty("rows", out var told))
+            {
+                // What is drawn is not what it stands for: the chart tells its rows itself.
+                Assert.Equal(told.EnumerateArray().Select(row => row.EnumerateArray().Select(Text).ToList()),
+                    rows.Select(row => row.Select(cell => cell.Text).ToList()));
+                Assert.Contains(rows[0], title => title.Text.EndsWith(')'));
+                return;
+            }
             var series = specification.GetProperty("points").GetProperty("series");
             var shown = specification.GetProperty("data").EnumerateArray().Where((_, i) =>
                 i < series.GetArrayLength() && series[i].ValueKind != JsonValueKind.Null).ToList();
@@ -119,6 +127,8 @@ public sealed class KeptFilesTests(Chromium chromium)
         await page.CloseAsync();
         Directory.Delete(Path.GetDirectoryName(file)!, recursive: true);
     }
+
+    private static string Text(JsonElement cell) => cell.ValueKind == JsonValueKind.String ? cell.GetString()! : cell.ToString();
 
     private static async Task AssertPictureAsync(IPage page, ILocator tools)
     {
