@@ -11,7 +11,7 @@ public static class PlanCheck
     private const int MostOfOneField = 5;
 
     /// <summary>Looks at the plan by itself, and then tries every value of every axis, the ends and the middle of every spread,
-    /// and the least, the middle and the greatest values of all fields together.</summary>
+    /// and the first, the middle and the last values of all axes together with the middle of all spreads.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="scenario">The scenario.</param>
     /// <param name="cancellation">Stops it.</param>
@@ -101,10 +101,11 @@ public static class PlanCheck
                 $"\"{spread.Words}\" goes up to {high}: {problem.Problem} \", at most VALUE\" behind it cuts that off." })];
     }
 
+    // Ends of several spreads at once are no scenario of the plan, or one of many millions: they are not tried together.
     private static IEnumerable<Diagnostic> Together(Scenario scenario, SweepPlan plan) =>
         new[] { 0, 0.5, 1 }.SelectMany(share => Tried(scenario, [
             .. plan.Axes.Select(axis => (axis.Path, axis.Values[(int)Math.Round(share * (axis.Values.Count - 1))])),
-            .. plan.Uncertain.Select(field => (field.Path, field.Spread.TextAt(share)))])).Distinct();
+            .. plan.Uncertain.Select(field => (field.Path, field.Spread.TextAt(0.5)))])).Distinct();
 
     private static IReadOnlyList<Diagnostic> Tried(Scenario scenario, IEnumerable<(string Path, string Text)> changes)
     {

@@ -1,4 +1,6 @@
 using System.Globalization;
+using RigScenarios.Files;
+using RigScenarios.Sweeps;
 using RigScenarios.Sweeps.Sampling;
 using UnitsNet;
 
@@ -162,6 +164,56 @@ public sealed class SweepPlanTests
             StringComparison.Ordinal);
     }
 
+    /// <summary>The example of docs/what-if.md, as it stands there.</summary>
+    [Fact]
+    public void The_example_of_the_documentation_runs()
+    {
+        var scenario = ScenarioFile.Read(Repository.Data("scenarios", "winter-harbour.yaml"));
+        var cancellation = TestContext.Current.CancellationToken;
+
+        // docs/what-if.md: begin
+        var plan = new SweepPlan
+        {
+            Axes = [SweepAxis.Parse(scenario, "kit.brick.part=brick-98wh | brick-190wh")],
+            Uncertain =
+            [
+                new UncertainField("days.day-one.ambient",
+                    Spread.Normal(Temperature.FromDegreesCelsius(-8), TemperatureDelta.FromDegreesCelsius(2))),
+                UncertainField.Parse(scenario, "builds.tripod.battery.capacity-left=88 % +- 3 %, at most 100 %"),
+            ],
+            Samples = 256,
+        };
+        PlanCheck.Run(plan, scenario, cancellation);
+        var last = plan.At(plan.Count - 1);
+        Console.WriteLine($"Scenario {last.Number + 1} of {plan.Count}: {string.Join(", ", last.Values)}");
+        // docs/what-if.md: end
+
+        Assert.Equal(512, plan.Count);
+        Assert.Equal("brick-190wh", last.Values[0]);
+        var source = Lines(Path.Combine(
+            Repository.Root, "tests", "RigScenarios.Tests", "Sweeps", "Sampling", "SweepPlanTests.cs"));
+        var example = source[(source.IndexOf("// docs/what-if.md: begin") + 1)..source.IndexOf("// docs/what-if.md: end")];
+        Assert.Contains(string.Join('\n', example), string.Join('\n', Lines(Path.Combine(Repository.Root, "docs", "what-if.md"))),
+            StringComparison.Ordinal);
+    }
+
+    /// <summary>Every axis and every spread of the page is one that the program reads.</summary>
+    [Fact]
+    public void The_axes_and_spreads_of_the_documentation_are_read()
+    {
+        var scenario = ScenarioFile.Read(Repository.Data("scenarios", "winter-harbour.yaml"));
+        var rows = Lines(Path.Combine(Repository.Root, "docs", "what-if.md"))
+            .Where(line => line.StartsWith("| `", StringComparison.Ordinal))
+            .Select(line => line[3..line.IndexOf('`', 3)].Replace("\\|", "|", StringComparison.Ordinal)).ToList();
+
+        Each.Of(rows.Where(row => row.Contains('=', StringComparison.Ordinal)),
+            row => Assert.InRange(SweepAxis.Parse(scenario, row).Values.Count, 2, 9), 13);
+        Each.Of(rows.Where(row => row.Contains("+-", StringComparison.Ordinal)
+                || row.StartsWith("between", StringComparison.Ordinal)),
+            row => UncertainField.Parse(scenario, $"{(row.Contains("Wh", StringComparison.Ordinal)
+                ? "parts.brick-190wh.battery.energy" : "builds.tripod.battery.resistance-growth")}={row}"), 5);
+    }
+
     [Fact]
     public void Numbers_are_short_and_read_back_to_the_last_digit()
     {
@@ -173,4 +225,6 @@ public sealed class SweepPlanTests
             Assert.Equal(text, double.Parse(text, CultureInfo.InvariantCulture).ToString("R", CultureInfo.InvariantCulture));
         });
     }
+
+    private static List<string> Lines(string file) => [.. File.ReadLines(file).Select(line => line.Trim())];
 }
