@@ -30,20 +30,20 @@ internal static class AnswerColumns
             outcome => RestColumns.Words(NearestLimit.Of(outcome.Answer!, QuestionKind.Wiring))),
         ColumnReading.Words("wiring_verdict", "The verdict on the wiring: holds, close, not known or fails.", ColumnNeeds.Answer,
             outcome => VerdictOf(outcome, QuestionKind.Wiring)),
-        ColumnReading.Words("travel_verdict", "The verdict on travel: holds, close, not known or fails; empty where no journey "
+        ColumnReading.Words("travel_verdict", "The verdict on travel: holds, close, not known or fails; empty where no journey"
             + "is planned.", ColumnNeeds.AtRest,
             outcome => outcome.Journeys.Count > 0 ? QuestionRules.Travel(outcome.Journeys).Verdict.InWords() : null),
         ColumnReading.Number("batteries_left_behind", "", "Batteries that no journey takes as they are packed; empty where no "
             + "journey is planned, or its day is not known.", ColumnNeeds.AtRest,
             outcome => outcome.Journeys.Count > 0 && outcome.Journeys.All(journey => journey.Answer is not null)
                 ? QuestionRules.Travel(outcome.Journeys).Shortfall : null),
-        ColumnReading.Number("cost", currency, "What the build and its days cost, bought and rented; at least that, where a price "
-            + "is missing; empty where there is no price at all.", ColumnNeeds.AtRest,
+        ColumnReading.Number("cost", currency, "What the build and its days cost, bought and rented; at least that, where a "
+            + "price is missing; empty where there is no price at all.", ColumnNeeds.AtRest,
             outcome => outcome.Cost?.TotalMoney is { } money ? (double)money.Amount : null),
         ColumnReading.Number("budget_left", currency, "What is left of the budget; empty where none is given.",
             ColumnNeeds.AtRest, outcome => (double?)outcome.Cost?.Left),
-        ColumnReading.Words("cost_verdict", "The verdict on cost: holds, close, not known or fails; empty where the scenario says "
-            + "nothing of money.", ColumnNeeds.Answer, outcome => VerdictOf(outcome, QuestionKind.Cost)),
+        ColumnReading.Words("cost_verdict", "The verdict on cost: holds, close, not known or fails; empty where the scenario "
+            + "says nothing of money.", ColumnNeeds.Answer, outcome => VerdictOf(outcome, QuestionKind.Cost)),
     ];
 
     private static string? VerdictOf(ScenarioOutcome outcome, QuestionKind kind) =>

@@ -24,11 +24,10 @@ internal sealed class SweptScenarios
     {
         (Question, paths) = (question, question.Plan.Paths);
         PlanCheck.Run(question.Plan, question.Scenario, cancellation);
-        var count = question.Plan.Count;
-        for (var i = 0; i < Math.Min(PointsTried, count); i++)
+        foreach (var point in Spread())
         {
             cancellation.ThrowIfCancellationRequested();
-            _ = Of(question.Plan.At((long)((decimal)i * (count - 1) / Math.Max(1, Math.Min(PointsTried, count) - 1))));
+            _ = Of(point);
         }
         isKnownSound = EndsFit(question.Plan);
     }
@@ -51,11 +50,26 @@ internal sealed class SweptScenarios
         }
     }
 
-    /// <summary>The scenario with one field set and all others as they are.</summary>
-    /// <param name="field">The number of the field among the plan's paths.</param>
-    /// <param name="value">Its value.</param>
-    public Scenario WithOne(int field, string value) =>
-        ScenarioPath.SetAll(Question.Scenario, [(paths[field], value)], isKnownSound);
+    /// <summary>The scenario with some fields set and all others as they are.</summary>
+    /// <param name="changes">The fields, by their numbers among the plan's paths, and their values.</param>
+    /// <exception cref="ScenarioProblemsException">A value is refused.</exception>
+    public Scenario With(IEnumerable<(int Field, string Value)> changes) =>
+        ScenarioPath.SetAll(Question.Scenario, changes.Select(change => (paths[change.Field], change.Value)), isKnownSound: true);
+
+    /// <summary>The days of a scenario of the sweep.</summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="ScenarioProblemsException">A life or the order of the days does not fit.</exception>
+    public SweptDays DaysOf(Scenario scenario, CancellationToken cancellation) =>
+        SweptDays.Of(scenario, Question.Build, Question.Days, Question.Today, cancellation);
+
+    /// <summary>Points spread over the plan, the first and the last among them.</summary>
+    public IEnumerable<SweepPoint> Spread()
+    {
+        var (count, points) = (Question.Plan.Count, Math.Min(PointsTried, Question.Plan.Count));
+        for (var i = 0; i < points; i++)
+            yield return Question.Plan.At((long)((decimal)i * (count - 1) / Math.Max(1, points - 1)));
+    }
 
     /// <summary>The problems of a scenario of the sweep, with its number and values.</summary>
     /// <param name="problems">The problems.</param>

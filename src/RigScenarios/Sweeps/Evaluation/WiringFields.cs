@@ -1,0 +1,100 @@
+using RigScenarios.Scenarios;
+using RigScenarios.Sweeps.Discharges;
+using RigScenarios.Sweeps.Sampling;
+
+namespace RigScenarios.Sweeps.Evaluation;
+
+/// <summary>
+/// Which fields of a sweep have a part in the wiring, its states and its stretches, so that scenarios which differ in others
+/// alone share what is made of these. Found by trying, for no list of names would stay right: each field alone at its ends and
+/// in the middle, each two of them together, and points spread over the plan.
+/// </summary>
+internal sealed class WiringFields
+{
+    // Beyond so many the pairs are too many to try: then nothing is shared.
+    private const int MostFields = 24;
+
+    private readonly SweptScenarios scenarios;
+    private readonly CancellationToken cancellation;
+    private readonly bool[] touches;
+    private readonly Dictionary<string, ReducedRig?> tried = [];
+
+    /// <param name="scenarios">The scenarios.</param>
+    /// <param name="cancellation">Stops the trials.</param>
+    public WiringFields(SweptScenarios scenarios, CancellationToken cancellation)
+    {
+        (this.scenarios, this.cancellation) = (scenarios, cancellation);
+        var values = TriedValues(scenarios.Question.Plan);
+        touches = new bool[values.Length];
+        if (values.Length > MostFields)
+        {
+            Array.Fill(touches, true);
+            return;
+        }
+        var asItIs = Rig([]);
+        for (var field = 0; field < values.Length; field++)
+            touches[field] = values[field].Any(value => !Same(Rig([(field, value)]), asItIs));
+        for (var field = 0; field < values.Length; field++)
+        {
+            for (var other = field + 1; other < values.Length; other++)
+                TryTogether(field, values[field], other, values[other]);
+        }
+    }
+
+    /// <summary>What of a point's values the wiring hangs on; two points with the same share the wiring.</summary>
+    /// <param name="point">The point.</param>
+    public string KeyOf(SweepPoint point) => Array.IndexOf(touches, true) < 0 ? ""
+        : string.Join('\n', point.Values.Where((_, field) => touches[field]));
+
+    /// <summary>Takes every field as one that has a part, because a point of the plan was not as the trials say.</summary>
+    public void ShareNothing() => Array.Fill(touches, true);
+
+    private void TryTogether(int field, string[] values, int other, string[] others)
+    {
+        // Of each the two ends: what one does to the other shows there first.
+        foreach (var value in Ends(values))
+        {
+            foreach (var second in Ends(others))
+            {
+                var expected = Rig([.. new[] { (field, value), (other, second) }.Where(one => touches[one.Item1])]);
+                if (Same(Rig([(field, value), (other, second)]), expected))
+                    continue;
+                touches[field] = touches[other] = true;
+                return;
+            }
+        }
+    }
+
+    private ReducedRig? Rig((int Field, string Value)[] changes)
+    {
+        cancellation.ThrowIfCancellationRequested();
+        var key = string.Join('\n', changes.Select(change => $"{change.Field} {change.Value}"));
+        if (!tried.TryGetValue(key, out var rig))
+            tried.Add(key, rig = RigOf(changes));
+        return rig;
+    }
+
+    // A trial that is refused is one of no point, or of one that is refused when its turn comes.
+    private ReducedRig? RigOf((int Field, string Value)[] changes)
+    {
+        try
+        {
+            return new(scenarios.DaysOf(scenarios.With(changes), cancellation));
+        }
+        catch (ScenarioProblemsException)
+        {
+            return null;
+        }
+    }
+
+    private static bool Same(ReducedRig? one, ReducedRig? other) =>
+        ReferenceEquals(one, other) || (one is not null && other is not null && one.SameAs(other));
+
+    private static IEnumerable<string> Ends(string[] values) => values.Length < 2 ? values : [values[0], values[^1]];
+
+    private static string[][] TriedValues(SweepPlan plan) =>
+    [
+        .. plan.Axes.Select(axis => axis.Values.Distinct().ToArray()),
+        .. plan.Uncertain.Select(field => new[] { 0, 0.5, 1 }.Select(field.Spread.TextAt).Distinct().ToArray()),
+    ];
+}
