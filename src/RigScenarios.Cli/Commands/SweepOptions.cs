@@ -34,7 +34,7 @@ internal sealed class SweepOptions
     private readonly Option<long?> seed = new("--seed") { Description =
         "Where the samples begin: the same number gives the same ones; 1 if left out.", HelpName = "NUMBER" };
     private readonly Option<string[]> columns = Several("--columns",
-        "The figures that are wanted, by their names (docs/what-if.md), with commas between them; \"all\" for every one; how the "
+        "The figures that are wanted, by their names (docs/sweeps.md), with commas between them; \"all\" for every one; how the "
             + "days go if left out.", "NAMES");
 
     public void AddTo(Command command)

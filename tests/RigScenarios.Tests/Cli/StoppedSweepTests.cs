@@ -1,0 +1,99 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace RigScenarios.Tests.Cli;
+
+/// <summary>A long sweep that is killed or stopped goes on by the same command, and ends in the very table that an undisturbed run
+/// writes.</summary>
+public sealed partial class StoppedSweepTests
+{
+    [Theory(Timeout = 600_000)]
+    [InlineData("KILL", "table.csv")]
+    [InlineData("KILL", "table.parquet")]
+    [InlineData("INT", "table.csv")]
+    public async Task It_goes_on_where_it_was_and_gives_the_same_table_byte_for_byte(string signal, string name)
+    {
+        using var folder = new TemporaryFolder();
+        var (table, samples) = (Path.Combine(folder.Path, name), 50);
+        // On a quick machine more scenarios are needed before there is something to stop.
+        while (!await StoppedAsync(table, samples, signal))
+            samples *= 4;
+        var kept = Directory.GetFiles(folder.Path).Select(file => Path.GetFileName(file)).ToList();
+        Assert.Equal([name + ".unfinished"], kept);
+
+        // Another question doesn't touch what is kept.
+        var (code, said) = await SweepProgram.RunAsync([.. SweepProgram.Words(samples, table), "--set", "conditions.ambient=1 °C"]);
+        Assert.Equal(2, code);
+        Assert.Contains("rows of another sweep: different are the scenario", said, StringComparison.Ordinal);
+
+        (code, said) = await SweepProgram.RunAsync(SweepProgram.Words(samples, table));
+        Assert.True(code == 0, said);
+        var before = long.Parse(GoingOn().Match(said).Groups["done"].Value, CultureInfo.InvariantCulture);
+        Assert.InRange(before, 1, (3 * samples) - 1);
+
+        var undisturbed = Path.Combine(folder.Path, "undisturbed", name);
+        (code, said) = await SweepProgram.RunAsync(SweepProgram.Words(samples, undisturbed));
+        Assert.True(code == 0, said);
+        Assert.DoesNotContain("Going on", said, StringComparison.Ordinal);
+        Assert.Equal(await BytesAsync(undisturbed), await BytesAsync(table));
+        Assert.Equal(Directory.GetFiles(Path.GetDirectoryName(undisturbed)!).Select(file => Path.GetFileName(file)).Order(),
+            Directory.GetFiles(folder.Path).Select(file => Path.GetFileName(file)).Order());
+
+        // And once more: nothing is done twice.
+        (code, said) = await SweepProgram.RunAsync(SweepProgram.Words(samples, table));
+        Assert.Equal(0, code);
+        Assert.Contains("already", said, StringComparison.Ordinal);
+    }
+
+    [Fact(Timeout = 600_000)]
+    public async Task One_core_and_two_give_the_same_table_byte_for_byte()
+    {
+        using var folder = new TemporaryFolder();
+        foreach (var name in (string[])["t.csv", "t.parquet"])
+        {
+            var tables = new List<byte[]>();
+            foreach (var cores in (int[])[1, 2])
+            {
+                var table = Path.Combine(folder.Path, $"{cores}", name);
+                var (code, said) = await SweepProgram.RunAsync(SweepProgram.Words(30, table), cores);
+                Assert.True(code == 0, said);
+                tables.Add(await BytesAsync(table));
+            }
+            Assert.Equal(tables[0], tables[1]);
+        }
+    }
+
+    /// <summary>Whether a run could be stopped after some rows were kept and before it was through.</summary>
+    private static async Task<bool> StoppedAsync(string table, int samples, string signal)
+    {
+        using var program = SweepProgram.Start(SweepProgram.Words(samples, table));
+        while (!program.HasExited)
+        {
+            if (new FileInfo(table + ".unfinished") is { Exists: true, Length: > 0 })
+            {
+                Signals.Send(signal, program);
+                break;
+            }
+            await Task.Delay(20, TestContext.Current.CancellationToken);
+        }
+        var (code, said) = await SweepProgram.EndAsync(program);
+        if (!File.Exists(table))
+        {
+            Assert.Equal(signal == "INT" ? 130 : 137, code);
+            Assert.True(signal != "INT" || Kept().IsMatch(said), said);
+            return true;
+        }
+        foreach (var file in Directory.GetFiles(Path.GetDirectoryName(table)!))
+            File.Delete(file);
+        return false;
+    }
+
+    private static Task<byte[]> BytesAsync(string file) => File.ReadAllBytesAsync(file, TestContext.Current.CancellationToken);
+
+    [GeneratedRegex(@"Going on: (?<done>[0-9]+) of ", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex GoingOn();
+
+    [GeneratedRegex(@"Stopped\. [0-9]+ of [0-9]+ runs are kept in .*; the same command goes on",
+        RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Kept();
+}
