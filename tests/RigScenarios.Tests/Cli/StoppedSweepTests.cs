@@ -3,8 +3,8 @@ using System.Text.RegularExpressions;
 
 namespace RigScenarios.Tests.Cli;
 
-/// <summary>A long sweep that is killed or stopped goes on by the same command, and ends in the very table that an undisturbed run
-/// writes.</summary>
+/// <summary>A long sweep that is killed or stopped goes on by the same command, and ends in the very table that an undisturbed
+/// run writes.</summary>
 public sealed partial class StoppedSweepTests
 {
     [Theory(Timeout = 600_000)]
@@ -22,7 +22,8 @@ public sealed partial class StoppedSweepTests
         Assert.Equal([name + ".unfinished"], kept);
 
         // Another question doesn't touch what is kept.
-        var (code, said) = await SweepProgram.RunAsync([.. SweepProgram.Words(samples, table), "--set", "conditions.ambient=1 °C"]);
+        var (code, said) = await SweepProgram.RunAsync(
+            SweepProgram.Words(samples, table, "--set", "conditions.ambient=1 °C"));
         Assert.Equal(2, code);
         Assert.Contains("rows of another sweep: different are the scenario", said, StringComparison.Ordinal);
 

@@ -83,7 +83,7 @@ public sealed partial class SweepRecipeTests : IDisposable
         Assert.True(code == 0, said + logs);
     }
 
-    [GeneratedRegex(@"```sh\n(?<text>.*?)```", RegexOptions.Singleline | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant,
-        5000)]
+    [GeneratedRegex(@"```sh\n(?<text>.*?)```", RegexOptions.Singleline | RegexOptions.ExplicitCapture
+        | RegexOptions.CultureInvariant, 5000)]
     private static partial Regex Blocks();
 }
