@@ -10,6 +10,9 @@ public sealed record LastingDays
     private const int MostPoints = 400;
     private const double Days = 10;
 
+    // So many of the days, at either end, need not be seen.
+    private const double Few = 0.0025;
+
     // How far the axis goes on at both ends, as a part of its length.
     private const double Air = 0.04;
 
@@ -51,10 +54,10 @@ public sealed record LastingDays
         {
             Slug = Slug,
             Title = Title,
-            Caption = Spoken(ends, finite),
+            Caption = Spoken(ends, finite, Seen(ends, x)),
             Cautions = Cautions,
             AlternativeText = Describe(ends),
-            X = Time with { From = x[0], To = x[^1] },
+            X = Seen(ends, x),
             Panels = [new ChartPanel(new ChartAxis("days still running, of 10") { From = 0, To = Days },
                 [new ChartLine("days still running", x, y) { Kind = LineKind.Steps }])],
             Marks = [.. Marks.OrderBy(mark => mark.X)],
@@ -82,12 +85,29 @@ public sealed record LastingDays
         }
     }
 
-    private string Spoken(List<double> ends, int finite)
+    // One day in a thousand that ran for hours longer would press all others together.
+    private ChartAxis Seen(List<double> ends, List<double> x)
+    {
+        var marks = Marks.Select(mark => mark.X).ToList();
+        var low = ends[(int)(Few * ends.Count)];
+        var high = ends.FindLast(double.IsFinite);
+        if (ends[^(1 + (int)(Few * ends.Count))] is var last && double.IsFinite(last))
+            high = last;
+        (low, high) = (marks.Append(low).Min(), marks.Append(high).Max());
+        var air = Air * (high - low);
+        return Time with { From = Math.Max(x[0], low - air), To = Math.Min(x[^1], high + air) };
+    }
+
+    private string Spoken(List<double> ends, int finite, ChartAxis seen)
     {
         List<string> words = Caption.Length > 0 ? [Caption] : [];
         words.Add($"Of {ends.Count} days.");
         if (finite < ends.Count)
             words.Add($"{ends.Count - finite} of them still ran when their run was given up: the curve ends above zero.");
+        var outside = ends.Count(end => double.IsFinite(end) && (end < seen.From || end > seen.To));
+        if (outside > 0)
+            words.Add($"{outside} of them ended outside of the picture, the first at {AxisLayout.Text(Time, ends[0], 3)}, the "
+                + $"last at {AxisLayout.Text(Time, ends.FindLast(double.IsFinite), 3)}.");
         return string.Join(' ', words);
     }
 

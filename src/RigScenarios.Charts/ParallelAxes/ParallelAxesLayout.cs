@@ -140,7 +140,9 @@ internal sealed record ParallelAxesLayout(IReadOnlyDictionary<string, object?> M
         {
             // Their numbers where the names themselves would lie over each other; the caption has both.
             var fit = names.Max(name => ChartStyle.TextWidth(name, ChartStyle.FontSize - 1)) + 6 < width / names.Count;
-            return names.Select((name, i) => Number(fit ? name : $"{i + 1}", (i + 0.5) / names.Count, "center", panel, number));
+            var numbersFit = names.Count * (ChartStyle.TextWidth($"{names.Count}") + 4) < width;
+            return !fit && !numbersFit ? [] : names.Select((name, i) =>
+                Number(fit ? name : $"{i + 1}", (i + 0.5) / names.Count, "center", panel, number));
         }
 
         var (low, high) = range;

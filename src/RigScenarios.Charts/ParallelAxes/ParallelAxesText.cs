@@ -6,6 +6,9 @@ namespace RigScenarios.Charts.ParallelAxes;
 /// <summary>A picture of many scenarios in words and as numbers.</summary>
 internal static class ParallelAxesText
 {
+    // A caption with more names than these nobody reads.
+    private const int MostNames = 12;
+
     public static string Caption(ParallelAxesChart chart, ParallelLines lines)
     {
         List<string> words = chart.Caption.Length > 0 ? [chart.Caption] : [];
@@ -14,7 +17,11 @@ internal static class ParallelAxesText
         if (unknown > 0)
             words.Add($"Of {unknown} of them a value is not known: their lines break off there.");
         foreach (var axis in chart.Axes.Where(axis => axis.Names is not null))
-            words.Add($"{axis.Axis.Title}: {string.Join(", ", axis.Names!.Select((name, i) => $"{i + 1} {name}"))}.");
+        {
+            var (names, more) = (axis.Names!.Take(MostNames), axis.Names!.Count - MostNames);
+            words.Add($"{axis.Axis.Title}: {string.Join(", ", names.Select((name, i) => $"{i + 1} {name}"))}"
+                + (more > 0 ? $" and {more} more." : "."));
+        }
         return string.Join(' ', words);
     }
 
@@ -41,8 +48,9 @@ internal static class ParallelAxesText
                 .. new[] { 0, 0.1, 0.5, 0.9, 1 }.Select(part => Cell(axis.Axis,
                     sorted[(int)Math.Round(part * (sorted.Length - 1))]))]);
 
-    /// <summary>How many scenarios lie on each step of each axis: what the picture is made of, without the room between. Each axis
-    /// has its own columns, for each has its own unit: the middle of the step, or its name, and the number of each group.</summary>
+    /// <summary>How many scenarios lie on each step of each axis: what the picture is made of, without the room between. Each
+    /// axis has its own columns, for each has its own unit: the middle of the step, or its name, and the number of each
+    /// group.</summary>
     public static ChartPoints Points(ParallelAxesChart chart, ParallelLines lines)
     {
         List<string> titles = [];

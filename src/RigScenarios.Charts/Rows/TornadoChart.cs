@@ -1,6 +1,8 @@
 using Plotly.NET;
 using RigScenarios.Charts.Placement;
 using RigScenarios.Charts.Style;
+using UnitsNet;
+using UnitsNet.Units;
 
 namespace RigScenarios.Charts.Rows;
 
@@ -61,6 +63,10 @@ public sealed record TornadoChart
         };
     }
 
+    /// <summary>A value as it is read: lengths of time in hours and minutes.</summary>
+    internal string Words(double value) => Value.QuantityUnit is DurationUnit unit && double.IsFinite(value)
+        ? TradeUnits.Text(Duration.From(value, unit)) : AxisLayout.Text(Value, value, 3);
+
     /// <summary>Whether both ends lie on one side of the middle, so that one bar would cover the other.</summary>
     internal bool IsOneSided(TornadoRow bar) => (bar.AtLow - Middle) * (bar.AtHigh - Middle) > 0;
 
@@ -84,7 +90,7 @@ public sealed record TornadoChart
                 pattern = new { shape = isHigh ? "/" : "", fgcolor = "#ffffff", fillmode = "overlay", solidity = 0.18, size = 8 },
             }),
             ("text", rows.Select(row => PlotlyText.Escape($"{row.Item.Name}, {(isHigh ? "high" : "low")}: "
-                + AxisLayout.Text(Value, End(row.Item)))).ToArray()),
+                + Words(End(row.Item)))).ToArray()),
             ("textposition", "none"), ("hovertemplate", "%{text}<extra></extra>"),
         ]);
 
@@ -101,6 +107,6 @@ public sealed record TornadoChart
     private object? Cell(double value) => Value.Scale == AxisScale.Clock ? AxisLayout.Text(Value, value) : value;
 
     private string Describe() => $"Bars of {Value.Label}, {MiddleName}, the longest first. "
-        + string.Join("; ", Sorted.Select(bar => $"{bar.Name}: {AxisLayout.Text(Value, bar.AtLow)} at its low value, "
-            + $"{AxisLayout.Text(Value, bar.AtHigh)} at its high value")) + ".";
+        + string.Join("; ", Sorted.Select(bar => $"{bar.Name}: {Words(bar.AtLow)} at its low value, "
+            + $"{Words(bar.AtHigh)} at its high value")) + ".";
 }

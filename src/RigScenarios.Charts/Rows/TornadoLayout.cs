@@ -55,7 +55,7 @@ internal sealed record TornadoLayout(IReadOnlyDictionary<string, object?> Member
     }
 
     private static string Text(TornadoChart chart, double value) =>
-        double.IsFinite(value) ? AxisLayout.Text(chart.Value, value, 3) : "not known";
+        double.IsFinite(value) ? chart.Words(value) : "not known";
 
     // At the far side of its end; of two that end alike, the low one stands left.
     private static bool StandsLeft(TornadoChart chart, TornadoRow bar, bool isHigh)

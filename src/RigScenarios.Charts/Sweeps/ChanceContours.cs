@@ -14,10 +14,13 @@ public static class ChanceContours
     /// <param name="holds">Which of its columns of yes and no.</param>
     /// <param name="title">What the chart answers.</param>
     /// <param name="wanted">Where a thick line is drawn, in days of 10; null draws none.</param>
+    /// <param name="counted">What is counted, in words ("days of 10 that last"); null makes that from the column.</param>
+    /// <param name="upwards">The second axis as people read it, with a number for each of its values; null reads the
+    /// values.</param>
     /// <exception cref="ArgumentException">The plan has not two axes of numbers or quantities, records are missing, or the
     /// question has no such column.</exception>
     public static Figure Of(SweepQuestion question, IReadOnlyList<SweepRecord> records, string holds, string title,
-        double? wanted = 9)
+        double? wanted = 9, string? counted = null, SweepChartAxis? upwards = null)
     {
         ArgumentNullException.ThrowIfNull(question);
         ArgumentNullException.ThrowIfNull(records);
@@ -26,7 +29,10 @@ public static class ChanceContours
                 nameof(question));
         if (records.Count != question.Plan.Count)
             throw new ArgumentException($"{records.Count} records of {question.Plan.Count}: all are needed.", nameof(records));
-        var (x, y) = (SweepChartAxis.Of(question.Plan.Axes[0]), SweepChartAxis.Of(question.Plan.Axes[1]));
+        var (x, y) = (SweepChartAxis.Of(question.Plan.Axes[0]), upwards ?? SweepChartAxis.Of(question.Plan.Axes[1]));
+        if (y.Values.Count != question.Plan.Axes[1].Values.Count)
+            throw new ArgumentException($"{y.Values.Count} numbers for {question.Plan.Axes[1].Values.Count} values.",
+                nameof(upwards));
         var place = SweepLines.Place(question, holds, ColumnKind.YesNo);
         var each = question.Plan.SamplesEach;
         var unknown = records.Count(one => one.Cells[place].YesNo is null);
@@ -39,7 +45,7 @@ public static class ChanceContours
                 + (unknown > 0 ? $" Of {unknown} nobody can say: they count neither way." : ""),
             X = x.Axis,
             Y = y.Axis,
-            Value = new ChartAxis($"of {Days} days, {holds.Replace('_', ' ')}"),
+            Value = new ChartAxis(counted ?? $"of {Days} days, {holds.Replace('_', ' ')}"),
             Columns = [.. columns.Select(at => x.Values[at])],
             Rows = [.. rows.Select(at => y.Values[at])],
             Cells = [.. rows.Select(row => columns.ConvertAll(column => Share(column * y.Values.Count + row)))],

@@ -1,6 +1,6 @@
+using System.Globalization;
 using RigScenarios.Charts.Distributions;
 using RigScenarios.Charts.Lines;
-using RigScenarios.Charts.Placement;
 using RigScenarios.Charts.Rows;
 using RigScenarios.Sweeps.Sensitivity;
 
@@ -30,9 +30,9 @@ public static class MattersFigures
                 + "stay in their middle.",
             Value = axis,
             Middle = tornado.Middle,
-            MiddleName = $"all in the middle: {AxisLayout.Text(axis, tornado.Middle, 3)}",
+            MiddleName = "all in the middle",
             Bars = [.. tornado.Bars.Select(bar =>
-                new TornadoRow($"{bar.Name}, {bar.LowText} to {bar.HighText}", bar.AtLow, bar.AtHigh))],
+                new TornadoRow($"{bar.Name}, {Short(bar.LowText)} to {Short(bar.HighText)}", bar.AtLow, bar.AtHigh))],
         }.ToFigure();
     }
 
@@ -64,16 +64,19 @@ public static class MattersFigures
     /// <param name="axis">Its axis.</param>
     /// <param name="title">What the chart answers.</param>
     /// <param name="marks">What is marked, such as the planned end.</param>
-    public static Figure? Of(IReadOnlyList<double> sample, ChartAxis axis, string title, IReadOnlyList<ChartMark>? marks = null)
+    /// <param name="caption">What to see, and what was assumed.</param>
+    public static Figure? Of(IReadOnlyList<double> sample, ChartAxis axis, string title, IReadOnlyList<ChartMark>? marks = null,
+        string caption = "")
     {
         ArgumentNullException.ThrowIfNull(sample);
         ArgumentNullException.ThrowIfNull(axis);
         var known = sample.Where(value => !double.IsNaN(value)).ToList();
+        var unknown = sample.Count - known.Count;
         return known.Count < 2 || !known.Exists(double.IsFinite) ? null : new LastingDays
         {
             Slug = "days-still-running",
             Title = title,
-            Caption = known.Count < sample.Count ? $"Of {sample.Count - known.Count} more nobody can say." : "",
+            Caption = $"{caption}{(unknown > 0 ? $" Of {unknown} more nobody can say." : "")}".Trim(),
             Time = axis,
             Ends = known,
             Marks = marks ?? [],
@@ -120,6 +123,14 @@ public static class MattersFigures
     }
 
     private static EstimatedShare Percent(IndexEstimate index) => new(100 * index.Value, 100 * index.Low, 100 * index.High);
+
+    // A value that was drawn has as many digits as the file needs; people read three.
+    private static string Short(string text)
+    {
+        var space = text.IndexOf(' ', StringComparison.Ordinal);
+        return double.TryParse(space < 0 ? text : text[..space], NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            ? Rounding.Text(number, 3) + (space < 0 ? "" : text[space..]) : text;
+    }
 
     private static string Tenth(double share) => $"{Rounding.Text(100 * share, 3)} of 100";
 }

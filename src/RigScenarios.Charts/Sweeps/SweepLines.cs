@@ -12,29 +12,31 @@ public static class SweepLines
     /// <param name="records">The records of it, or a part of them; at least one.</param>
     /// <param name="result">Which of the question's columns stands at the bottom, one of numbers.</param>
     /// <param name="holds">By which of its columns of yes and no the scenarios are drawn apart; null draws all in one.</param>
-    /// <param name="title">What the chart answers.</param>
-    /// <param name="axis">The axis of the result, where it is more than the column's own words and unit: clock times.</param>
-    /// <exception cref="ArgumentException">There is no record, or the question has no such columns.</exception>
+    /// <param name="options">Words, and which fields; null for all, by their paths.</param>
+    /// <exception cref="ArgumentException">There is no record, or the question has no such columns or fields.</exception>
     public static Figure Of(SweepQuestion question, IReadOnlyList<SweepRecord> records, string result, string? holds,
-        string title = "Which scenarios do not last?", ChartAxis? axis = null)
+        SweepLinesOptions? options = null)
     {
         ArgumentNullException.ThrowIfNull(question);
         ArgumentNullException.ThrowIfNull(records);
+        options ??= new();
         if (records.Count == 0)
             throw new ArgumentException("There is no scenario to draw.", nameof(records));
         var column = Place(question, result, ColumnKind.Number);
-        var paths = question.Plan.Paths;
-        List<ParallelAxis> axes = [.. paths.Select((path, place) => Swept(path, [.. records.Select(one => one.Values[place])]))];
+        var fields = options.Fields ?? [.. question.Plan.Paths.Select(path => new SweptField(path, ""))];
+        List<ParallelAxis> axes = [.. fields.Select(field => Swept(question, records, field))];
         var words = question.Columns[column];
-        axes.Add(new(axis ?? new ChartAxis(Words(words), words.Unit),
+        axes.Add(new(options.ResultAxis ?? new ChartAxis(Words(words), words.Unit),
             [.. records.Select(one => one.Cells[column].Number ?? double.NaN)]));
         return new ParallelAxesChart
         {
             Slug = "sweep-lines",
-            Title = title,
+            Title = options.Title,
             Caption = Unknown(question, records, holds),
+            Cautions = options.Cautions,
             Axes = axes,
-            Groups = holds is null ? [] : Groups(records, Place(question, holds, ColumnKind.YesNo), holds),
+            Groups = holds is null ? [] : Groups(records, Place(question, holds, ColumnKind.YesNo),
+                options.GroupNames ?? ($"{holds.Replace('_', ' ')}: yes", $"{holds.Replace('_', ' ')}: no")),
         }.ToFigure();
     }
 
@@ -55,21 +57,26 @@ public static class SweepLines
             nameof(name));
     }
 
-    private static ParallelAxis Swept(string path, IReadOnlyList<string> texts)
+    private static ParallelAxis Swept(SweepQuestion question, IReadOnlyList<SweepRecord> records, SweptField field)
     {
-        var swept = SweptValues.Of(path, texts);
-        return new(swept.Axis, swept.Values) { Names = swept.Names };
+        var paths = question.Plan.Paths.ToList();
+        var place = paths.IndexOf(field.Path);
+        if (place < 0)
+            throw new ArgumentException($"The sweep does not vary \"{field.Path}\"; it varies {string.Join(", ", paths)}.",
+                nameof(field));
+        var swept = SweptValues.Of(field.Path, [.. records.Select(one => one.Values[place])]);
+        return new(field.Name.Length > 0 ? swept.Axis with { Title = field.Name } : swept.Axis, swept.Values)
+        {
+            Names = swept.Names,
+        };
     }
 
-    private static IReadOnlyList<ParallelGroup> Groups(IReadOnlyList<SweepRecord> records, int place, string name)
-    {
-        var words = name.Replace('_', ' ');
-        return
-        [
-            new($"{words}: yes", line => records[line].Cells[place].YesNo == true),
-            new($"{words}: no", line => records[line].Cells[place].YesNo == false),
-        ];
-    }
+    private static IReadOnlyList<ParallelGroup> Groups(IReadOnlyList<SweepRecord> records, int place,
+        (string Yes, string No) names) =>
+    [
+        new(names.Yes, line => records[line].Cells[place].YesNo == true),
+        new(names.No, line => records[line].Cells[place].YesNo == false),
+    ];
 
     private static string Unknown(SweepQuestion question, IReadOnlyList<SweepRecord> records, string? holds)
     {

@@ -14,19 +14,47 @@ internal sealed record SweptValues(ChartAxis Axis, IReadOnlyList<double> Values,
     /// <param name="texts">Its value in each scenario, as the file would say it; at least one.</param>
     public static SweptValues Of(string path, IReadOnlyList<string> texts)
     {
+        // Nearly always all values are in one unit: then only their numbers are read, and the unit may be any.
+        var unit = UnitOf(texts[0]);
+        if (TryAll(texts, unit) is { } numbers)
+            return new(new ChartAxis(SweepChartAxis.TitleOf(path), SignOf(texts[0], unit)), numbers, null);
         try
         {
             var axis = SweepChartAxis.Of(new SweepAxis(path, [texts[0]]));
-            // Nearly always all values are in the unit of the first, which is that of the axis: then only numbers are read.
-            var unit = Number(texts[0]) == axis.Values[0] ? UnitOf(texts[0]) : "";
-            return new(axis.Axis, [.. texts.Select(text => UnitOf(text) == unit && Number(text) is { } number ? number
-                : axis.Read(text))], null);
+            return new(axis.Axis, [.. texts.Select(axis.Read)], null);
         }
         catch (ArgumentException)
         {
             var names = texts.Distinct().ToList();
-            var numbers = names.Index().ToDictionary(name => name.Item, name => (double)name.Index);
-            return new(new ChartAxis(SweepChartAxis.TitleOf(path)), [.. texts.Select(text => numbers[text])], names);
+            var places = names.Index().ToDictionary(name => name.Item, name => (double)name.Index);
+            return new(new ChartAxis(SweepChartAxis.TitleOf(path)), [.. texts.Select(text => places[text])], names);
+        }
+    }
+
+    private static double[]? TryAll(IReadOnlyList<string> texts, string unit)
+    {
+        var numbers = new double[texts.Count];
+        for (var i = 0; i < numbers.Length; i++)
+        {
+            if (UnitOf(texts[i]) != unit || Number(texts[i]) is not { } number)
+                return null;
+            numbers[i] = number;
+        }
+
+        return numbers;
+    }
+
+    // Where the charts know the unit it has their sign.
+    private static string SignOf(string text, string unit)
+    {
+        try
+        {
+            var axis = SweepChartAxis.Of(new SweepAxis("field", [text]));
+            return axis.Values[0] == Number(text) ? axis.Axis.Unit : unit.Trim();
+        }
+        catch (ArgumentException)
+        {
+            return unit.Trim();
         }
     }
 

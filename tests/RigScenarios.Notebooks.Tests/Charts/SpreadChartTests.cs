@@ -38,6 +38,18 @@ public sealed class SpreadChartTests
         Each.Of(x.Zip(y).Skip(1).SkipLast(1), point => Assert.Equal(10 * (1 - point.First / 100), point.Second, 0.03));
     }
 
+    [Fact]
+    public void One_day_that_ran_for_hours_longer_is_told_and_does_not_press_the_others_together()
+    {
+        List<double> ends = [.. Enumerable.Range(0, 999).Select(i => 16 + i / 999.0), 40];
+        var figure = new LastingDays { Slug = "days", Title = "?", Time = new("end", "h"), Ends = ends }.ToFigure();
+        Assert.InRange(Numbers(FigureParts.Json(figure)["layout"]!["xaxis"]!["range"]!)[1], 17, 17.1);
+        Assert.Contains("ended outside of the picture, the first at 16 h, the last at 40 h", figure.Caption,
+            StringComparison.Ordinal);
+        // Nothing is left out of the numbers.
+        Assert.Equal(40, Numbers(Assert.Single(FigureParts.Lines(figure))["x"]!)[^2]);
+    }
+
     [Theory]
     [InlineData(new double[0])]
     [InlineData(new[] { 3.0 })]

@@ -37,7 +37,8 @@ public sealed class SweepFigureTests
             Record(3, true, 18, "265 K", "brick"), Record(4, null, null, "265 K", "spare"),
             Record(5, false, 15, "265 K", "block"),
         ];
-        var figure = SweepLines.Of(question, records, "ends_at_h", "lasts", axis: ChartAxis.ClockTime("runs until"));
+        var figure = SweepLines.Of(question, records, "ends_at_h", "lasts",
+            new SweepLinesOptions { ResultAxis = ChartAxis.ClockTime("runs until") });
         var words = FigureParts.Words(figure);
         Each.Of(["lasts: yes: 3", "lasts: no: 2", "brick", "spare", "block", "15:00", "19:00"],
             word => Assert.Contains(word, words, StringComparison.Ordinal));
@@ -49,6 +50,24 @@ public sealed class SweepFigureTests
         Assert.Equal((2, 1), (rows[^1][1]!.GetValue<int>(), rows[^1][2]!.GetValue<int>()));
         Assert.Equal((1, 1), (rows[0][1]!.GetValue<int>(), rows[0][2]!.GetValue<int>()));
         Assert.Equal(["brick", "spare", "block", null], rows.Take(4).Select(row => row[3]?.GetValue<string>()));
+    }
+
+    [Fact]
+    public void Only_the_fields_that_are_asked_for_are_drawn_in_their_order_and_words()
+    {
+        const string Cooling = "parts.brick-190wh.battery.heat-conductance";
+        var question = Question(new SweepPlan { Axes = [new(Ambient, ["-8 °C", "0 °C"]), new(Cooling, ["0.4 W/K", "0.5 W/K"])] });
+        List<SweepRecord> records = [Record(0, true, 18, "-8 °C", "0.4 W/K"), Record(1, false, 16, "0 °C", "0.5 W/K")];
+        var options = new SweepLinesOptions
+        {
+            Fields = [new(Cooling, "how fast it cools"), new(Ambient, "")], GroupNames = ("they last", "they end before"),
+        };
+        var figure = SweepLines.Of(question, records, "ends_at_h", "lasts", options);
+        Assert.Contains("over how fast it cools (W/K), air temperature (°C), ends at (h).", figure.AlternativeText,
+            StringComparison.Ordinal);
+        Assert.Contains("they last: 1; they end before: 1.", figure.AlternativeText, StringComparison.Ordinal);
+        Assert.Contains(Cooling, Assert.Throws<ArgumentException>(() => SweepLines.Of(question, records, "ends_at_h", null,
+            options with { Fields = [new("days.night.ambient", "")] })).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -84,6 +103,11 @@ public sealed class SweepFigureTests
         Assert.Equal([10, 10], Numbers(map["z"]![2]!));
         Assert.Contains("Of 1 nobody can say", figure.Caption, StringComparison.Ordinal);
         Assert.Contains("9 of 10 days", FigureParts.Words(figure), StringComparison.Ordinal);
+        var energy = new SweepChartAxis(new ChartAxis("energy", "kWh"), [0.098, 0.19, 0.29]);
+        Assert.Equal([0.098, 0.19, 0.29], Numbers(FigureParts.Json(ChanceContours.Of(Question(plan), records, "lasts", "?",
+            upwards: energy))["data"]![0]!["y"]!));
+        Assert.Throws<ArgumentException>(() => ChanceContours.Of(Question(plan), records, "lasts", "?",
+            upwards: energy with { Values = [1, 2] }));
         Assert.Throws<ArgumentException>(() => ChanceContours.Of(Question(plan), records[..23], "lasts", "?"));
         Assert.Throws<ArgumentException>(() =>
             ChanceContours.Of(Question(new SweepPlan { Axes = [plan.Axes[0]] }), records[..2], "lasts", "?"));
@@ -109,11 +133,11 @@ public sealed class SweepFigureTests
     public void One_at_a_time_says_between_which_values_each_goes()
     {
         var tornado = new Tornado("runs until", "h", 17, 0.1, 0.9,
-            [new("air", Ambient, "-10 °C", "-6 °C", 16.5, 17.4), new("label", Energy, "180 Wh", "200 Wh", 16, double.NaN)]);
+            [new("air", Ambient, "-10 °C", "-6 °C", 16.5, 17.4), new("label", Energy, "180.00004 Wh", "200 Wh", 16, double.NaN)]);
         var figure = MattersFigures.Of(tornado, ChartAxis.ClockTime("runs until"));
         Assert.Contains("label, 180 Wh to 200 Wh: 16:00 at its low value, – at its high value", figure.AlternativeText,
             StringComparison.Ordinal);
-        Assert.Contains("all in the middle: 17:00", FigureParts.Words(figure), StringComparison.Ordinal);
+        Assert.Contains("all in the middle", FigureParts.Words(figure), StringComparison.Ordinal);
         Assert.Contains("below which 10 of 100 lie, to a high one, above which 10 of 100 lie", figure.Caption,
             StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => MattersFigures.Of(tornado with { Middle = double.NaN }));
@@ -161,7 +185,8 @@ public sealed class SweepFigureTests
         var rows = Rows(figure);
         // Air and energy have three columns each before those of the end.
         Assert.Equal(64, rows.Sum(row => row[7]!.GetValue<int>() + row[8]!.GetValue<int>()));
-        var (low, high) = (records.Min(record => record.Cells[1].Number!.Value), records.Max(record => record.Cells[1].Number!.Value));
+        var ends = records.ConvertAll(record => record.Cells[1].Number!.Value);
+        var (low, high) = (ends.Min(), ends.Max());
         Assert.Equal(low + (high - low) / 192, rows[0][6]!.GetValue<double>(), 1e-3);
         Assert.Equal(high - (high - low) / 192, rows[^1][6]!.GetValue<double>(), 1e-3);
     }
