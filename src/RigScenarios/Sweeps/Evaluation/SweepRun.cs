@@ -105,7 +105,7 @@ public static class SweepRun
         return numbers;
     }
 
-    private static SweepEvaluation Choose(SweepQuestion question, CancellationToken cancellation)
+    private static ScenarioByScenario Choose(SweepQuestion question, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(question);
         // A name that is not there is told before every value of the plan is tried.

@@ -16,12 +16,12 @@ public sealed record LognormalSpread : Spread
         : base(unit)
     {
         if (!unit.HasZero)
-            throw new ArgumentException($"{unit.Text(median)} takes no factor: write what it may be off by, such as "
+            throw new UnsoundPlanException($"{unit.Text(median)} takes no factor: write what it may be off by, such as "
                 + $"\"{unit.Text(median)} +- {unit.DifferenceText(2)}\".");
         if (!(median > 0) || !double.IsFinite(median))
-            throw new ArgumentException($"{unit.Text(median)} takes no factor: it is not above zero.");
+            throw new UnsoundPlanException($"{unit.Text(median)} takes no factor: it is not above zero.");
         if (!(factor > 1 && factor <= 100))
-            throw new ArgumentException($"A factor of {Digits(factor)} is no spread; accepted: above 1, up to 100.");
+            throw new UnsoundPlanException($"A factor of {Digits(factor)} is no spread; accepted: above 1, up to 100.");
         (Median, Factor) = (median, factor);
     }
 

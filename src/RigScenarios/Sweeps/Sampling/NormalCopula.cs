@@ -24,7 +24,7 @@ internal sealed class NormalCopula
         if (correlations.Count == 0)
             return null;
         if (CorrelationMatrix.Problems(paths, correlations).FirstOrDefault() is { } problem)
-            throw new ArgumentException(problem.ToString());
+            throw new UnsoundPlanException(problem.ToString());
         return new NormalCopula(CorrelationMatrix.Factor(paths, correlations, out _)!);
     }
 

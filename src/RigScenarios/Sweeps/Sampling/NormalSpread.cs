@@ -15,8 +15,8 @@ public sealed record NormalSpread : Spread
         : base(unit)
     {
         if (!double.IsFinite(middle) || !(deviation > 0) || !double.IsFinite(deviation))
-            throw new ArgumentException($"\"{unit.Text(middle)} +- {unit.DifferenceText(deviation)}\" is no spread: what stands "
-                + "behind +- is above zero.");
+            throw new UnsoundPlanException($"\"{unit.Text(middle)} +- {unit.DifferenceText(deviation)}\" is no spread: what "
+                + "stands behind +- is above zero.");
         (Middle, Deviation) = (middle, deviation);
     }
 

@@ -123,7 +123,7 @@ public abstract record Spread
     public Spread Within(double? low, double? high)
     {
         var cut = this with { AtLeast = low, AtMost = high };
-        return cut.Lowest < cut.Highest ? cut : throw new ArgumentException(
+        return cut.Lowest < cut.Highest ? cut : throw new UnsoundPlanException(
             $"Of \"{ShapeWords}\" nothing is left {cut.Words[(ShapeWords.Length + 2)..]}: its values go from "
             + $"{Unit.Text(ShapeEnds.Low)} to {Unit.Text(ShapeEnds.High)}.");
     }

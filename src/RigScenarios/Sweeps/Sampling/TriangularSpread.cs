@@ -13,10 +13,10 @@ public sealed record TriangularSpread : Spread
         : base(unit)
     {
         if (!(low < high) || !double.IsFinite(high - low))
-            throw new ArgumentException($"{unit.Text(low)} is not below {unit.Text(high)}: nothing lies between.");
+            throw new UnsoundPlanException($"{unit.Text(low)} is not below {unit.Text(high)}: nothing lies between.");
         if (!(likely >= low && likely <= high))
-            throw new ArgumentException($"{unit.Text(likely)} can't be the most likely: it is not between {unit.Text(low)} and "
-                + $"{unit.Text(high)}.");
+            throw new UnsoundPlanException($"{unit.Text(likely)} can't be the most likely: it is not between {unit.Text(low)} "
+                + $"and {unit.Text(high)}.");
         (Low, Likely, High) = (low, likely, high);
     }
 

@@ -12,7 +12,7 @@ public sealed record UniformSpread : Spread
         : base(unit)
     {
         if (!(low < high) || !double.IsFinite(high - low))
-            throw new ArgumentException($"{unit.Text(low)} is not below {unit.Text(high)}: nothing lies between.");
+            throw new UnsoundPlanException($"{unit.Text(low)} is not below {unit.Text(high)}: nothing lies between.");
         (Low, High) = (low, high);
     }
 

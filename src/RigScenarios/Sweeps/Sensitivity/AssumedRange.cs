@@ -15,7 +15,7 @@ internal static class AssumedRange
     public static Spread? Of(RigAnswer answer, string path) =>
         AssumptionTrials.Of(answer).FirstOrDefault(trial => trial.Path == path) is { } trial ? Between(trial.Usual) : null;
 
-    private static Spread? Between(UsualRange range)
+    private static UniformSpread? Between(UsualRange range)
     {
         foreach (var zero in Quantity.Infos.Select(info => info.Zero))
         {

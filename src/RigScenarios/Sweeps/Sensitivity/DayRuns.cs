@@ -98,7 +98,7 @@ internal sealed class DayRuns
         ? new(Number(cells[0]), cells[1].YesNo, DayByDay && parts.Count > 1 ? double.NaN : Number(cells[2]))
         : new(Number(cells[0]), null, double.NaN);
 
-    private IProgress<SweepProgress>? Part(SweepQuestion part, long count, IProgress<long>? progress) =>
+    private Passed? Part(SweepQuestion part, long count, IProgress<long>? progress) =>
         progress is null ? null : new Passed(progress, parts.IndexOf(part) * count);
 
     private static double Number(SweepCell cell) => cell.Number ?? double.NaN;

@@ -1,4 +1,3 @@
-using UnitsNet;
 
 namespace RigScenarios.Sweeps.Sensitivity;
 

@@ -1,5 +1,4 @@
 using RigScenarios.Answers;
-using RigScenarios.Limits;
 using RigScenarios.Sweeps.Evaluation;
 
 namespace RigScenarios.Sweeps.Sensitivity;

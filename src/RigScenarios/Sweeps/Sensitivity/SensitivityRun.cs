@@ -1,7 +1,6 @@
 using RigScenarios.Answers;
 using RigScenarios.Scenarios;
 using RigScenarios.Sweeps.Evaluation;
-using UnitsNet;
 
 namespace RigScenarios.Sweeps.Sensitivity;
 

@@ -4,7 +4,6 @@ using RigScenarios.Batteries;
 using RigScenarios.Cells;
 using RigScenarios.Days;
 using RigScenarios.Fits;
-using RigScenarios.Parts;
 using RigScenarios.Sweeps.Sampling;
 using UnitsNet;
 using Spread = RigScenarios.Sweeps.Sampling.Spread;

@@ -97,7 +97,7 @@ internal sealed class VarianceEstimator
     private double VarianceOf(double mean, double square) =>
         square - (mean * mean) is var variance && variance > Nothing * scale * scale ? variance : 0;
 
-    private double WeightedMean(int[] counts, double[] values)
+    private static double WeightedMean(int[] counts, double[] values)
     {
         var total = 0.0;
         for (var row = 0; row < counts.Length; row++)

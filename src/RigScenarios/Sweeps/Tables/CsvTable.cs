@@ -133,7 +133,7 @@ public static class CsvTable
         return rows;
     }
 
-    private static JsonNode Column(SweepColumn column, bool isNumber)
+    private static JsonObject Column(SweepColumn column, bool isNumber)
     {
         var about = new JsonObject
         {

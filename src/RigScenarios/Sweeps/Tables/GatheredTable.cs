@@ -1,4 +1,3 @@
-using RigScenarios.Files;
 using RigScenarios.Scenarios;
 
 namespace RigScenarios.Sweeps.Tables;
@@ -21,7 +20,8 @@ public sealed class GatheredTable
     public static GatheredTable Of(IReadOnlyList<TablePart> parts)
     {
         ArgumentNullException.ThrowIfNull(parts);
-        ArgumentOutOfRangeException.ThrowIfZero(parts.Count);
+        if (parts.Count == 0)
+            throw new ArgumentException("There is no part.", nameof(parts));
         var ordered = parts.OrderBy(part => part.Head.First).ThenBy(part => part.Head.Count).ToList();
         var strange = ordered.Skip(1).Select(part => (part.Name, ordered[0].Head.Identity.Differences(part.Head.Identity)))
             .Where(part => part.Item2.Count > 0)
@@ -78,7 +78,7 @@ public sealed class GatheredTable
         }
     }
 
-    private static IEnumerable<Diagnostic> Gaps(IReadOnlyList<TablePart> ordered)
+    private static IEnumerable<Diagnostic> Gaps(List<TablePart> ordered)
     {
         var (next, last) = (0L, ordered[0]);
         foreach (var part in ordered)

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Reflection;
 using RigScenarios.Files;
-using RigScenarios.Numerics;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 using RigScenarios.Sweeps.Evaluation;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using RigScenarios.Files;
 using RigScenarios.Scenarios;
 
 namespace RigScenarios.Sweeps.Tables;
