@@ -1,5 +1,4 @@
 using System.CommandLine;
-using RigScenarios.Files;
 using RigScenarios.Scenarios;
 using RigScenarios.Sweeps.Tables;
 

@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using RigScenarios.Charts;
 using RigScenarios.Charts.Distributions;
 using RigScenarios.Charts.Lines;
 using RigScenarios.Charts.Rows;

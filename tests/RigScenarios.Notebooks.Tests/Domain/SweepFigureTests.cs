@@ -2,7 +2,6 @@ using System.Text.Json.Nodes;
 using RigScenarios.Charts;
 using RigScenarios.Charts.Lines;
 using RigScenarios.Charts.Sweeps;
-using RigScenarios.Sweeps;
 using RigScenarios.Sweeps.Evaluation;
 using RigScenarios.Sweeps.Sampling;
 using RigScenarios.Sweeps.Sensitivity;
