@@ -94,8 +94,8 @@ public sealed class SweepRunTests
     public void Numbers_beyond_the_plan_are_refused()
     {
         var question = SweptHarbour.Ask(SweptHarbour.Grid, "lasts");
-        Assert.Throws<ArgumentOutOfRangeException>(() => SweepRun.Records(question, 7, 0));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SweepRun.Records(question, 2, 5));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SweepRun.Records(question, 7, 0, null, Cancellation));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SweepRun.Records(question, 2, 5, null, Cancellation));
         Assert.Empty(SweepRun.Records(question, 6, 0, null, Cancellation));
     }
 
@@ -106,10 +106,10 @@ public sealed class SweepRunTests
         {
             Axes = [SweptHarbour.Cold with { Values = ["-8 °C", "-90 °C", "cold"] }],
         }, "lasts");
-        var problems = Assert.Throws<ScenarioProblemsException>(() => SweepRun.Records(question)).Problems;
+        var problems = Assert.Throws<ScenarioProblemsException>(() => SweepRun.Records(question, null, Cancellation)).Problems;
         Assert.Equal(["days.day-one.ambient", "days.day-one.ambient"], problems.Select(problem => problem.Path));
         var build = Assert.Throws<ScenarioProblemsException>(() =>
-            SweepRun.Records(SweptHarbour.Ask(SweptHarbour.Grid) with { Build = "tripot" }));
+            SweepRun.Records(SweptHarbour.Ask(SweptHarbour.Grid) with { Build = "tripot" }, null, Cancellation));
         Assert.Equal("tripod", Assert.Single(build.Problems).Nearest);
     }
 
@@ -126,7 +126,7 @@ public sealed class SweepRunTests
         var problems = Assert.Throws<ScenarioProblemsException>(() => SweepRun.Records(SweptHarbour.Ask(plan with
         {
             Axes = [new("kit.monitor.count", ["2", "1"]), new("builds.tripod.devices.monitor.count", ["1", "2"])],
-        }, "lasts"))).Problems;
+        }, "lasts"), null, Cancellation)).Problems;
         Assert.Contains("count", Assert.Single(problems).Path, StringComparison.Ordinal);
     }
 
