@@ -49,7 +49,7 @@ internal static class SearchCommand
             var result = LongWork.Run("Searching", progress => RigSearch.Find(question,
                 new RigSearchOptions(time) { Clock = clock }, new Elapsed(progress, time, clock), cancellation));
             if (table is not null)
-                TextFile.Write(table, RigSearchShape.ToCsv(result));
+                TextFile.Write(table, RigSearchTable.ToCsv(result));
             if (page is not null)
                 TextFile.Write(page, RigSearchPage.Of(result).ToHtml());
             if (parsed.GetValue(json))

@@ -66,8 +66,8 @@ public partial class SearchCommandTests
         Assert.Contains("10 rigs: none is better than another in every wish (least cost, longest day).", text,
             StringComparison.Ordinal);
         var rows = await File.ReadAllLinesAsync(table, TestContext.Current.CancellationToken);
-        Assert.Equal("rig,light,flat,plate,cost,currency,mass_g,reserve_h,reserve_is_lower_bound,least_share_left,verdict,equals",
-            rows[0]);
+        Assert.Equal("rig,light,flat,plate,cost,currency,mass_g,reserve_h,reserve_is_lower_bound,least_share_left,verdict,equals,"
+            + "year,bought,paid,sold,brought,money_left", rows[0]);
         Assert.Equal(11, rows.Length);
         Assert.StartsWith("1,Thrifty light,Small battery,", rows[1], StringComparison.Ordinal);
         var html = await File.ReadAllTextAsync(page, TestContext.Current.CancellationToken);
@@ -77,6 +77,30 @@ public partial class SearchCommandTests
         Assert.Contains(never, text.ReplaceLineEndings(" ").Replace("    ", "", StringComparison.Ordinal),
             StringComparison.Ordinal);
         Assert.Contains(never, html, StringComparison.Ordinal);
+    }
+
+    // By hand, as in the JSON: the large battery at 250, the thrifty light at 90 and the slotted plate at 45, of 1,000 a year.
+    [Fact]
+    public async Task The_table_has_a_row_for_each_year_of_purchases()
+    {
+        using var folder = new TemporaryFolder();
+        var file = folder.Write("rig.yaml", SmallQuestion.Text(Slots,
+            "musts: {lasts: {}}\n  upgrade: {budget-a-year: 1000 EUR, years: 2}"));
+        var table = Path.Combine(folder.Path, "rigs.csv");
+        var (code, _, error) = await ConsoleRun.RunAsync("search", file, "--csv", table, "--limit", "600");
+        Assert.True(code == 0, error);
+        var rows = (await File.ReadAllLinesAsync(table, TestContext.Current.CancellationToken)).Select(row => row.Split(','))
+            .ToList();
+        Each.Of(rows, row => Assert.Equal(rows[0].Length, row.Length), atLeast: 13);
+        Dictionary<string, string>[] years = [.. rows.Skip(1).Select(row => rows[0].Zip(row).ToDictionary(cell => cell.First,
+            cell => cell.Second)).Where(row => row["year"].Length > 0)];
+        Assert.Equal(["1", "2"], years.Select(year => year["year"]));
+        Each.Of(years, year => Assert.Equal(("", "Thrifty light", "Large battery", "EUR", "not known"),
+            (year["rig"], year["light"], year["flat"], year["currency"], year["verdict"])), atLeast: 2);
+        Assert.Equal(["385", "0"], years.Select(year => year["paid"]));
+        Assert.Equal(["615", "1615"], years.Select(year => year["money_left"]));
+        Assert.Equal(["Thrifty light", "Large battery"], years[0]["bought"].Split("; ").Take(2));
+        Assert.Equal("", years[1]["bought"]);
     }
 
     [Theory]

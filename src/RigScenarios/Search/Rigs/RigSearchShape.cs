@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using System.Text.Json.Nodes;
 using RigScenarios.Answers;
 using RigScenarios.Files.Formats;
@@ -9,7 +8,7 @@ using RigScenarios.Search.Choices;
 
 namespace RigScenarios.Search.Rigs;
 
-/// <summary>The result of a search for programs: JSON and a table. Fields are added, none is renamed.</summary>
+/// <summary>The result of a search for programs. Fields are added, none is renamed.</summary>
 public static class RigSearchShape
 {
     /// <summary>The document of <c>search --json</c> (docs/json.md).</summary>
@@ -67,30 +66,6 @@ public static class RigSearchShape
             .OrderBy(caution => caution == AnswerCautions.Always)];
     }
 
-    /// <summary>The picks as comma-separated values (RFC 4180), one row each, with a column for each place; docs/best-rig.md says
-    /// what the columns are.</summary>
-    /// <param name="result">The result.</param>
-    public static string ToCsv(RigSearchResult result)
-    {
-        ArgumentNullException.ThrowIfNull(result);
-        var text = new StringBuilder("rig");
-        foreach (var place in result.Question.Places)
-            text.Append(',').Append(Quote(place.Name));
-        text.Append(",cost,currency,mass_g,reserve_h,reserve_is_lower_bound,least_share_left,verdict,equals\r\n");
-        foreach (var (number, pick) in result.Picks.Index())
-        {
-            text.Append(CultureInfo.InvariantCulture, $"{number + 1}");
-            foreach (var (place, slot) in result.Question.Places.Index())
-                text.Append(',').Append(Quote(slot.Candidates[pick.Choice[place]].Title));
-            text.Append(CultureInfo.InvariantCulture, $",{pick.Cost},{result.Model.Currency},{pick.Grams},");
-            text.Append(CultureInfo.InvariantCulture, $"{pick.Figures.Reserve?.Hours:F4},");
-            text.Append(CultureInfo.InvariantCulture, $"{(pick.Figures.IsReserveLowerBound ? "yes" : "no")},");
-            text.Append(CultureInfo.InvariantCulture,
-                $"{pick.Figures.Least?.Share:F4},{pick.Figures.Verdict.InWords()},{pick.JustAsGood.Count}\r\n");
-        }
-        return text.ToString();
-    }
-
     private static JsonObject Pick(RigSearchResult result, RigPick pick, int number) => new()
     {
         ["rig"] = number,
@@ -137,7 +112,4 @@ public static class RigSearchShape
 
     private static double? Round(double? value) =>
         value is { } number && double.IsFinite(number) ? Math.Round(number, 4) : null;
-
-    private static string Quote(string text) =>
-        text.AsSpan().ContainsAny(",\"\r\n") ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
 }
