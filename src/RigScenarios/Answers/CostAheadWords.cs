@@ -46,7 +46,7 @@ internal static class CostAheadWords
         var total = $"{(years.IsAtLeast ? "at least " : "")}{CostSentences.Money(years.Total, cost)}";
         return $"Over {Count(years.Terms.Years, "year")} with {Count(years.DaysPerYear, "shooting day")} a year it costs {total} "
             + $"in today's money, what things bring in the end counted{day}."
-            + (shared.Count == 0 ? "" : $" The batteries alone: {string.Join(", ", shared)}.");
+            + (shared.Count == 0 ? "" : $" Owning the batteries over these years comes to {string.Join(", ", shared)}.");
     }
 
     private static string Together(BreakEven together, BuyOrRent all, KitCost cost)

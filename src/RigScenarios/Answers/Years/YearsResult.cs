@@ -47,7 +47,8 @@ public enum ReplaceCause
 /// <param name="Cause">Which of the two comes first by the middle line; null where neither comes.</param>
 public sealed record Replacement(DateBand Date, ReplaceCause? Cause);
 
-/// <summary>What a battery costs until it is replaced.</summary>
+/// <summary>The wear of a battery: the price of a new one spread over its life. What owning all batteries over some years comes
+/// to, with resale and the next ones, is <see cref="Costs.CostQuotients"/>.</summary>
 /// <param name="Price">What a new one costs by its parts file; null where no price is known.</param>
 /// <param name="ShootingDays">Shooting days of its life.</param>
 /// <param name="Delivered">Energy that it delivers on them.</param>

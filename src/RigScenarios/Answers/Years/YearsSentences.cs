@@ -149,7 +149,8 @@ public static class YearsSentences
         return $"{AgingSentences.KeptAs(way.Kept)} {AgingSentences.In(way.Place)}";
     }
 
-    /// <summary>What a battery costs until it is replaced.</summary>
+    /// <summary>What a battery costs until it is replaced: its wear, which is not what owning batteries over some years comes
+    /// to.</summary>
     /// <param name="battery">The battery.</param>
     public static string Cost(BatteryOutlook battery)
     {
@@ -161,8 +162,8 @@ public static class YearsSentences
             return $"{price} spread over more than 40 years: no cost a day is told.";
         if (cost is not { PerShootingDay: { } day, PerKilowattHour: { } each })
             return $"{price}, and no shooting day until it is replaced: no cost a day is told.";
-        return string.Create(CultureInfo.InvariantCulture, $"{price} over {days:0} shooting days and "
-            + $"{energy.KilowattHours:0.0} kWh until it is replaced: {day} a day, {each} a kWh.");
+        return string.Create(CultureInfo.InvariantCulture, $"Wear of this battery: {price} over {days:0} shooting days and "
+            + $"{energy.KilowattHours:0.0} kWh until it is replaced, that is {day} a day and {each} a kWh.");
     }
 
     /// <summary>How it is used from now on, and whether somebody said so.</summary>
