@@ -108,14 +108,17 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
         return Task.CompletedTask;
     }
 
-    /// <summary>The best rigs for the money that is given, in the place of this one.</summary>
+    /// <summary>The best rigs for the money that is given, in the place of this one; of a search that is stopped those that it
+    /// has found so far.</summary>
     private Task Best(JsonElement json, RunReply reply, CancellationToken cancellation)
     {
         var time = options.Limits.SearchTime;
         var question = RigForMoney.Of(Given(json, Place(json)));
-        var result = RigSearch.Find(question, new RigSearchOptions(Duration.FromSeconds(time.TotalSeconds)),
-            new SearchTime(reply, time), cancellation);
-        reply.Send("best-rig", writer => BestRigJson.Write(writer, result));
+        var how = new RigSearchOptions(Duration.FromSeconds(time.TotalSeconds)) { Enough = cancellation };
+        var result = RigSearch.Find(question, how, new SearchTime(reply, time), CancellationToken.None);
+        if (!result.IsStopped || result.Picks.Count > 0)
+            reply.Keep("best-rig", writer => BestRigJson.Write(writer, result));
+        cancellation.ThrowIfCancellationRequested();
         reply.End("done", _ => { });
         return Task.CompletedTask;
     }

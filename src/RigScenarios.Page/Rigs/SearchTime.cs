@@ -13,6 +13,15 @@ internal sealed class SearchTime(RunReply reply, TimeSpan limit) : IProgress<Fro
 {
     private readonly Stopwatch clock = Stopwatch.StartNew();
 
-    public void Report(FrontProgress value) =>
-        reply.Progress(Math.Min(1, clock.Elapsed / limit), RigSearchSentences.SoFar(value));
+    public void Report(FrontProgress value)
+    {
+        try
+        {
+            reply.Progress(Math.Min(1, clock.Elapsed / limit), RigSearchSentences.SoFar(value));
+        }
+        catch (OperationCanceledException)
+        {
+            // The search hears itself that it is to stop, and gives what it has.
+        }
+    }
 }

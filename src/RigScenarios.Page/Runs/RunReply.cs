@@ -5,13 +5,14 @@ namespace RigScenarios.Page.Runs;
 
 /// <summary>
 /// Tells a page what a run has found, while it goes on and when it ends. Nothing of a run that was stopped reaches the page
-/// after the word that it was.
+/// after the word that it was; before that word it may still give what it had found (<see cref="Keep"/>).
 /// </summary>
 internal sealed class RunReply(PageConnection connection, string queue, int run, TimeSpan betweenProgress,
     CancellationToken cancellation)
 {
     private readonly ProgressPace pace = new(betweenProgress);
-    private int hasEnded;
+    private readonly Lock ending = new();
+    private bool hasEnded;
 
     /// <summary>Sends what the run has found so far.</summary>
     /// <exception cref="OperationCanceledException">The run was stopped, or the reader left.</exception>
@@ -37,8 +38,22 @@ internal sealed class RunReply(PageConnection connection, string queue, int run,
     /// <summary>The last word of a run; the first of several counts. It is wanted also when the run was cancelled.</summary>
     public void End(string kind, Action<Utf8JsonWriter> write)
     {
-        if (Interlocked.Exchange(ref hasEnded, 1) == 0)
-            Put(kind, write, CancellationToken.None);
+        lock (ending)
+        {
+            if (!hasEnded)
+                Put(kind, write, CancellationToken.None);
+            hasEnded = true;
+        }
+    }
+
+    /// <summary>Sends what the run has found, also where it was stopped; nothing once the page has its last word.</summary>
+    public void Keep(string kind, Action<Utf8JsonWriter> write)
+    {
+        lock (ending)
+        {
+            if (!hasEnded)
+                Put(kind, write, CancellationToken.None);
+        }
     }
 
     public void Problems(ProblemResponse response) => End("problems", json => WriteProblems(json, response));

@@ -91,6 +91,31 @@ public sealed class BestRigTests
         Assert.DoesNotContain(form.Messages, message => message.Text("kind") == "best-rig");
     }
 
+    [Fact]
+    public async Task What_was_found_before_a_stop_is_given_and_told_as_that()
+    {
+        await using var server = await TrialServer.StartAsync();
+        var opened = await (await server.GetAsync("/api/rig/given?file=samples/market-hall.yaml&build=tripod")).JsonAsync();
+        var given = (JsonObject)JsonNode.Parse(opened.GetProperty("given").GetRawText())!;
+        given["costs"] = new JsonObject { ["budget"] = "10000 EUR" };
+        var (file, build, day) = ("samples/market-hall.yaml", opened.Text("build"), opened.Text("day"));
+        using var form = await LiveReader.OpenRigAsync(server);
+        await form.SendAsync(new { kind = "run", queue = "best", run = 1, given, file, build, day });
+        while ((await form.UntilAsync("progress", 1)).Text("text").Contains("; 0 rigs found", StringComparison.Ordinal))
+        {
+            // Nothing is found yet.
+        }
+        await form.SendAsync(new { kind = "stop", queue = "best" });
+        var end = await form.EndAsync(1);
+        Assert.Equal(("stopped", "asked"), (end.Text("kind"), end.Text("why")));
+        var found = Assert.Single(form.Messages, message => message.Text("kind") == "best-rig");
+        var parts = found.GetProperty("parts").GetRawText();
+        Assert.Contains("search was stopped before all that is told", parts, StringComparison.Ordinal);
+        // All rigs may have been found by then, and only the reasons be missing.
+        Assert.Equal(parts.Contains("Not all is decided", StringComparison.Ordinal),
+            found.Text("text").Contains("so far", StringComparison.Ordinal));
+    }
+
     private static async Task<JsonObject> WithBudgetAsync(TrialServer server)
     {
         var given = await FormRig.SmallAsync(server);

@@ -49,7 +49,7 @@ public sealed class RigForMoneyTests
         Assert.False(question.Best.Musts.Balances);
         var result = RigSearch.Find(question, cancellation: TestContext.Current.CancellationToken);
         Assert.NotEmpty(result.Picks);
-        Assert.Contains("to pass no limit of the wiring", RigSearchSentences.Musts(result), StringComparison.Ordinal);
+        Assert.Contains("to stay within the limits of the wiring", RigSearchSentences.Musts(result), StringComparison.Ordinal);
         Assert.Contains(RigSearchSentences.RestsOn(result),
             line => line.Contains("whether any of these rigs tips over is not known", StringComparison.Ordinal));
         // Asked nevertheless, it would leave no rig at all: what nobody knows holds no must.
@@ -64,6 +64,6 @@ public sealed class RigForMoneyTests
         var question = RigForMoney.Of(Small.And("head", Listed(PartKind.Head)).And("legs", Listed(PartKind.Tripod)));
         Assert.True(question.Best.Musts.StandCounts);
         Assert.Equal(4, question.Places.Count);
-        Assert.Equal("to pass no limit", RigSearchWords.Must(question, RigMust.Holds));
+        Assert.Equal("to stay within every limit", RigSearchWords.Must(question, RigMust.Holds));
     }
 }

@@ -83,8 +83,8 @@ export class BestRig {
     const ended = this.#queue.ended(json.run, json.kind === "done");
     if (!ended || this.#isBusy) return;
     if (json.kind === "problems") this.#rest(json.problems.map(inWords).join(" "));
-    else if (json.kind === "stopped") this.#rest(`${STOPPED[json.why] ?? this.#whyStopped} ${this.#soFar} What a search has `
-      + "found is told only at its end.");
+    else if (json.kind === "stopped") this.#rest(`${STOPPED[json.why] ?? this.#whyStopped} ${this.#soFar} `
+      + (this.#given === null ? "Nothing that holds all musts was among them." : "What was found so far stands below."));
     else this.#rest(null);
   }
 

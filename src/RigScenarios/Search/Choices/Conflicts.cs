@@ -43,7 +43,7 @@ public static class Conflicts
         }
         options ??= new();
         FrontOptions.Check(options);
-        using var deadline = new SearchDeadline(options.TimeLimit?.ToTimeSpan(), options.Clock, cancellation);
+        using var deadline = new SearchDeadline(options.TimeLimit?.ToTimeSpan(), options.Clock, cancellation, options.Enough);
         var trial = new MustTrial(model, options, deadline, cancellation);
         int[] all = [.. Enumerable.Range(0, model.Musts.Count)];
         if (trial.Holds(all) is not { } holds)

@@ -19,6 +19,9 @@ public sealed record FrontOptions
     /// <summary>How many choices are looked for and run at once, 1 to 8. A complete front is the same for any number.</summary>
     public int AtOnce { get; init; } = 2;
 
+    /// <summary>Cancelled when what there is is enough: the search ends as at its time limit, and gives it.</summary>
+    public CancellationToken Enough { get; init; }
+
     /// <summary>The clock of the time limit.</summary>
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 

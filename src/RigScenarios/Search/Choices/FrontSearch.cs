@@ -36,8 +36,8 @@ public static class FrontSearch
             return new([], true, 0, 0, [.. model.Goals.Select(_ => double.PositiveInfinity)], 0, 0);
         SolverLibrary.Require();
         var all = options.TimeLimit?.ToTimeSpan();
-        using var searching = new SearchDeadline(all * (1 - ShareForOpen), options.Clock, cancellation);
-        using var ending = new SearchDeadline(all, options.Clock, cancellation);
+        using var searching = new SearchDeadline(all * (1 - ShareForOpen), options.Clock, cancellation, options.Enough);
+        using var ending = new SearchDeadline(all, options.Clock, cancellation, options.Enough);
         var work = new FrontWork(tables, remembered, options.AtOnce);
         var isComplete = false;
         while (!isComplete && !searching.IsOver)

@@ -102,6 +102,9 @@ public sealed class RigChoices : IChoiceModel
     public (Answers.RigAnswer? Answer, string Refused) Answer(Choice choice, CancellationToken cancellation = default) =>
         evaluation.Answer(choice, cancellation);
 
+    /// <summary>Of the choices that were run and fail a must the one that fails it least; null where none does.</summary>
+    internal RigNearMiss? Nearest(RigMust must) => evaluation.Nearest(must);
+
     /// <summary>Whether every two candidates of a choice fit each other, and each the build.</summary>
     /// <param name="choice">The choice.</param>
     public bool GoesTogether(Choice choice)

@@ -22,6 +22,8 @@ public sealed class RigEvaluation
     private readonly BestRigQuestion question;
     private readonly ConcurrentDictionary<Choice, (RigAnswer? Answer, string Refused)> runs = new();
     private readonly ConcurrentDictionary<Choice, (string Why, string AskFirst)> flights = new();
+    private readonly Lock comparing = new();
+    private readonly Dictionary<RigMust, (double Shortfall, RigNearMiss Miss)> nearest = [];
     private int ran;
 
     /// <summary>Prepares for a question.</summary>
@@ -59,7 +61,7 @@ public sealed class RigEvaluation
         // same for all choices that share their days.
         var days = DaysOf(choice, cancellation);
         var (answer, refused) = Answer(choice, cancellation);
-        return new()
+        var figures = new RigFigures
         {
             Refused = answer is null ? refused : null,
             Headline = answer is null ? "" : AnswerSentences.Headline(answer),
@@ -82,6 +84,31 @@ public sealed class RigEvaluation
                 _ => "",
             })],
         };
+        figures = figures with { Shortfalls = RigShortfall.Of(question.Best.Musts, answer, figures) };
+        Compare(choice, figures);
+        return figures;
+    }
+
+    /// <summary>Of the choices that were run and fail a must the one that fails it least; null where none does.</summary>
+    /// <param name="must">A must that the answer tells.</param>
+    internal RigNearMiss? Nearest(RigMust must)
+    {
+        lock (comparing)
+            return nearest.TryGetValue(must, out var found) ? found.Miss : null;
+    }
+
+    private void Compare(Choice choice, RigFigures figures)
+    {
+        lock (comparing)
+        {
+            foreach (var (number, shortfall) in figures.Shortfalls.Index().Where(one => one.Item > 0))
+            {
+                var must = (RigMust)number;
+                if (!nearest.TryGetValue(must, out var known) || shortfall < known.Shortfall
+                    || (shortfall == known.Shortfall && choice.CompareTo(known.Miss.Choice) < 0))
+                    nearest[must] = (shortfall, new(choice, figures.Failing[number]));
+            }
+        }
     }
 
     /// <summary>The whole answer to a choice; null with the reason where its parts make no sound rig.</summary>

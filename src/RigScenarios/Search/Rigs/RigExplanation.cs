@@ -75,18 +75,31 @@ internal sealed class RigExplanation(
     /// <summary>Which musts do not go together, and what the others would cost without each of them.</summary>
     public RigConflict Conflict()
     {
-        var found = Conflicts.Find(remembered, new FrontOptions { TimeLimit = Left(), Clock = options.Clock }, cancellation);
+        var found = Conflicts.Find(remembered, Options(), cancellation);
         IsWhole &= found.IsComplete;
         return new(
         [
             .. found.Sets.Select(set => set.Musts.Select(must => model.AskedMusts[must]).ToList())
                 .Zip(found.Sets, (musts, set) => new ConflictingMusts(musts, set.IsMinimal,
-                    [.. musts.Select(must => money < 0 ? null : Least(model.AskedMusts.Where(other => other != must)))])),
+                    [.. musts.Select(must => money < 0 ? null : Least(model.AskedMusts.Where(other => other != must)))])
+                {
+                    Nearest = musts is [var only] ? Nearest(only) : null,
+                }),
         ], found.IsComplete);
     }
 
+    private RigNearMiss? Nearest(RigMust must) => must switch
+    {
+        RigMust.Budget when money >= 0 && Cheapest([RigMust.Fits]) is { } cheapest => new(cheapest.Choice,
+            RigSearchWords.TooDear(model.Cost.Of(cheapest.Choice), model.Currency)),
+        RigMust.Fits or RigMust.Mass or RigMust.Budget => null,
+        _ => model.Nearest(must),
+    };
+
     /// <summary>The least cost under some musts; null where nothing holds them, or nobody knows.</summary>
-    private double? Least(IEnumerable<RigMust> musts)
+    private double? Least(IEnumerable<RigMust> musts) => Cheapest(musts)?.Goals[0];
+
+    private FrontEntry? Cheapest(IEnumerable<RigMust> musts)
     {
         if (Left() is { Seconds: <= 0.01 })
         {
@@ -94,10 +107,9 @@ internal sealed class RigExplanation(
             return null;
         }
         var numbers = musts.Select(must => model.AskedMusts.ToList().IndexOf(must)).ToList();
-        var found = OneChoice.Least(remembered, money, numbers, new FrontOptions { TimeLimit = Left(), Clock = options.Clock },
-            cancellation);
+        var found = OneChoice.Least(remembered, money, numbers, Options(), cancellation);
         IsWhole &= found.IsProven;
-        return found is { IsProven: true, Entry: { } entry } ? entry.Goals[0] : null;
+        return found.IsProven ? found.Entry : null;
     }
 
     private List<OtherPart> Others(FrontEntry entry)
@@ -165,6 +177,8 @@ internal sealed class RigExplanation(
     private static int InOrder(IReadOnlyList<double> one, IReadOnlyList<double> other) =>
         one.Zip(other, (first, second) => (double.IsNaN(first) ? double.PositiveInfinity : first)
             .CompareTo(double.IsNaN(second) ? double.PositiveInfinity : second)).FirstOrDefault(order => order != 0);
+
+    private FrontOptions Options() => new() { TimeLimit = Left(), Clock = options.Clock, Enough = options.Enough };
 
     private Duration? Left() => deadline.Left is { } left
         ? Duration.FromSeconds(Math.Max(0.01, left.TotalSeconds)) : null;

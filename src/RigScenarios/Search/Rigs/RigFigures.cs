@@ -44,6 +44,10 @@ public sealed record RigFigures
     /// not asked holds.</summary>
     public required IReadOnlyList<string> Failing { get; init; }
 
+    /// <summary>For each must, in the order of <see cref="RigMust"/>, how far it is from holding: 0 where it does or is not told
+    /// here, infinity where the parts make no rig. Good for comparing choices of one question, and for nothing else.</summary>
+    internal IReadOnlyList<double> Shortfalls { get; init; } = [];
+
     /// <summary>Whether a must holds.</summary>
     /// <param name="must">The must.</param>
     public bool Holds(RigMust must) => Failing[(int)must].Length == 0;

@@ -11,6 +11,9 @@ public sealed record RigSearchOptions(Duration? TimeLimit = null)
     /// <summary>Of so many picks it is told why each of their parts; the others have their figures.</summary>
     public int MostExplained { get; init; } = 12;
 
+    /// <summary>Cancelled when what there is is enough: the search ends and gives what it has found so far.</summary>
+    public CancellationToken Enough { get; init; }
+
     /// <summary>The clock of the time limit.</summary>
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 }
@@ -39,10 +42,10 @@ public static class RigSearch
         options ??= new();
         var model = new RigChoices(question);
         var remembered = new RememberedChoices(model);
-        using var deadline = new SearchDeadline(options.TimeLimit?.ToTimeSpan(), options.Clock, cancellation);
+        using var deadline = new SearchDeadline(options.TimeLimit?.ToTimeSpan(), options.Clock, cancellation, options.Enough);
         var front = FrontSearch.Find(remembered, new FrontOptions
         {
-            TimeLimit = options.TimeLimit * ShareForFront, Clock = options.Clock,
+            TimeLimit = options.TimeLimit * ShareForFront, Clock = options.Clock, Enough = options.Enough,
         }, progress, cancellation);
         var explanation = new RigExplanation(model, remembered, options, deadline, cancellation);
         var picks = explanation.Picks(front);
@@ -55,9 +58,11 @@ public static class RigSearch
         };
         if (question.Best.Upgrade is not null)
             result = result with { Upgrades = Upgrades(model, remembered, front, deadline) };
+        var isExplained = explanation.IsWhole && result.Upgrades is not { IsLookedFor: false };
         return result with
         {
-            IsExplained = explanation.IsWhole && result.Upgrades is not { IsLookedFor: false }, Runs = model.Runs,
+            IsExplained = isExplained, Runs = model.Runs,
+            IsStopped = options.Enough.IsCancellationRequested && !(front.IsComplete && isExplained),
         };
     }
 

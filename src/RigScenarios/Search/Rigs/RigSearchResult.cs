@@ -32,6 +32,9 @@ public sealed record RigSearchResult
     /// <summary>In which order to buy; null where that is not asked.</summary>
     public RigUpgradePlan? Upgrades { get; init; }
 
+    /// <summary>Whether somebody ended the search before its time was over and before it was at its end.</summary>
+    public bool IsStopped { get; init; }
+
     /// <summary>Whether there was time for everything that is told beside the front.</summary>
     public bool IsExplained { get; init; } = true;
 
@@ -103,4 +106,14 @@ public sealed record RigConflict(IReadOnlyList<ConflictingMusts> Sets, bool IsCo
 /// <param name="IsMinimal">Whether the others go together without any one of them.</param>
 /// <param name="Without">For each of them the least cost of a rig that holds all other musts of the question; null where
 /// there is none, or nobody knows.</param>
-public sealed record ConflictingMusts(IReadOnlyList<RigMust> Musts, bool IsMinimal, IReadOnlyList<double?> Without);
+public sealed record ConflictingMusts(IReadOnlyList<RigMust> Musts, bool IsMinimal, IReadOnlyList<double?> Without)
+{
+    /// <summary>Where one must alone can't hold: of the rigs that were run the one that comes nearest to it, for the budget the
+    /// cheapest. Null where none was run, and for several musts.</summary>
+    public RigNearMiss? Nearest { get; init; }
+}
+
+/// <summary>A rig that comes nearest to a must that none holds.</summary>
+/// <param name="Choice">Its choice.</param>
+/// <param name="Why">Why it does not hold it, in a sentence.</param>
+public sealed record RigNearMiss(Choice Choice, string Why);

@@ -12,7 +12,7 @@ public static class RigSearchSections
     /// <summary>What stands before the rigs: why there is none.</summary>
     /// <param name="result">The result.</param>
     public static IReadOnlyList<RigSearchSection> Before(RigSearchResult result) =>
-        Said([new("What stands in the way", RigSearchSentences.Conflicts(result))]);
+        Said([new("What stands in the way", RigConflictSentences.Of(result))]);
 
     /// <summary>What stands after the rigs: what more money buys, what each must costs, in which order to buy, how far the search
     /// goes.</summary>

@@ -19,7 +19,7 @@ public static class RigSearchSentences
         return result.Picks.Count switch
         {
             0 when result.Front.IsComplete => "No: no rig of these parts holds all that must hold.",
-            0 => "Not known: no rig was found that holds all that must hold, and the time was over before all were looked at.",
+            0 => $"Not known: no rig was found that holds all that must hold, and {Ended(result)} before all were looked at.",
             1 when result.Front.IsComplete => $"One rig: no other one that holds all musts is better in any wish ({wishes}).",
             1 => $"One rig so far, best in what was looked at ({wishes}).",
             var count => $"{count} rigs{(result.Front.IsComplete ? "" : " so far")}: none is better than another in every wish "
@@ -45,7 +45,7 @@ public static class RigSearchSentences
         var front = result.Front;
         List<string> lines = [front.IsComplete
             ? $"All {Number(front.Choices)} choices of parts are decided: {Number(front.Evaluated)} were run through the answer, "
-                + "for the others it is proven that they fit not, fail, or are no better."
+                + "for the others it is proven that they do not go together, fail, or are no better."
             : $"Not all is decided: of {Number(front.Choices)} choices at most {Number(front.UndecidedAtMost)} are open, after "
                 + $"{Number(front.Evaluated)} were run."];
         if (!front.IsComplete && result.Question.Best.Wishes.Zip(front.OpenAtLeast)
@@ -53,7 +53,8 @@ public static class RigSearchSentences
                 is { Count: > 0 } bounds)
             lines.Add($"Of the open ones none is better than {string.Join(", ", bounds)}.");
         if (!result.IsExplained)
-            lines.Add("The time was over before all of what follows could be looked for; with more of it there is more to tell.");
+            lines.Add($"{Upper(Ended(result))} before all that is told of these rigs could be looked for; with more time there "
+                + "is more to tell.");
         return lines;
     }
 
@@ -158,7 +159,9 @@ public static class RigSearchSentences
     public static IReadOnlyList<string> MustPrices(RigSearchResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        return [.. result.MustPrices.Select(price => price.Extra switch
+        // What there was no time for is told once, with how far the search goes.
+        var known = result.MustPrices.Where(price => price.Extra is not null || result.IsExplained);
+        return [.. known.Select(price => price.Extra switch
         {
             null => $"What it costs {RigSearchWords.Must(result.Question, price.Must)} is not known.",
             0 => $"{Upper(RigSearchWords.Must(result.Question, price.Must))} costs nothing more.",
@@ -167,38 +170,14 @@ public static class RigSearchSentences
         })];
     }
 
-    /// <summary>Which musts do not go together, and what is possible without one of them.</summary>
-    /// <param name="result">The result.</param>
-    public static IReadOnlyList<string> Conflicts(RigSearchResult result)
-    {
-        ArgumentNullException.ThrowIfNull(result);
-        var lines = new List<string>();
-        foreach (var set in result.Conflict?.Sets ?? [])
-        {
-            if (set.Musts.Count == 0 || set.Musts is [RigMust.Fits])
-            {
-                lines.Add("No choice of these parts goes together, whatever else is asked.");
-                continue;
-            }
-            var musts = set.Musts.Where(must => must != RigMust.Fits).ToList();
-            lines.Add(musts.Count == 1 ? $"No rig of these parts is able {RigSearchWords.Must(result.Question, musts[0])}."
-                : $"{Upper(Listed(result, musts))} do not go together{(set.IsMinimal ? "; any of them can be dropped" : "")}.");
-            lines.AddRange(set.Musts.Zip(set.Without).Where(one => one.First != RigMust.Fits && one.Second is not null)
-                .Select(one => $"Without the wish \"{RigSearchWords.Must(result.Question, one.First)}\" the cheapest rig that "
-                    + $"holds all else costs {Money(result, one.Second!.Value)}."));
-        }
-        if (result.Conflict is { IsComplete: false })
-            lines.Add("There may be more such sets: the time was over.");
-        return lines;
-    }
-
     /// <summary>What the figures rest on beside the cautions of the answers.</summary>
     /// <param name="result">The result.</param>
     public static IReadOnlyList<string> RestsOn(RigSearchResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        List<string> lines = ["Every rig was run through the whole answer. Parts go together as far as their files say what they "
-            + "need and give: look at mounts, plugs and lengths before you buy."];
+        var run = result.Picks.Count > 0 ? "Every rig was run through the whole answer. " : "";
+        List<string> lines = [$"{run}Parts go together as far as their files say what they need and give: look at mounts, plugs "
+            + "and lengths before you buy."];
         if (!result.Question.Best.Musts.StandCounts)
             lines.Add("What the build stands on is not described in full: whether any of these rigs tips over is not known.");
         if (result.Model.Unpriced.Count > 0)
@@ -208,6 +187,9 @@ public static class RigSearchSentences
             lines.Add("What comes new counts as bought at its price, and a battery that does as new.");
         return lines;
     }
+
+    /// <summary>Why the search was not at its end.</summary>
+    internal static string Ended(RigSearchResult result) => result.IsStopped ? "the search was stopped" : "the time was over";
 
     private static string? Difference(RigSearchResult result, RigWish wish, double difference)
     {
@@ -238,10 +220,10 @@ public static class RigSearchSentences
         _ => $"a least margin of {RigSearchWords.Percent(-least)}",
     };
 
-    private static string Money(RigSearchResult result, double amount) =>
+    internal static string Money(RigSearchResult result, double amount) =>
         RigSearchWords.Amount((decimal)Math.Round(amount, 6), result.Model.Currency);
 
-    private static string Listed(RigSearchResult result, IEnumerable<RigMust> musts)
+    internal static string Listed(RigSearchResult result, IEnumerable<RigMust> musts)
     {
         var words = musts.Select(must => RigSearchWords.Must(result.Question, must)).ToList();
         return words.Count < 2 ? string.Concat(words) : $"{string.Join(", ", words.SkipLast(1))} and {words[^1]}";
@@ -250,5 +232,5 @@ public static class RigSearchSentences
     private static string Number(BigInteger number) => number < 10_000_000_000
         ? number.ToString("N0", CultureInfo.InvariantCulture) : ((double)number).ToString("0.0E+0", CultureInfo.InvariantCulture);
 
-    private static string Upper(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+    internal static string Upper(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -50,6 +50,8 @@ public static class RigSearchShape
                 ["musts"] = Texts(set.Musts.Select(must => RigSearchWords.Must(question, must))),
                 ["is_minimal"] = set.IsMinimal,
                 ["least_cost_without"] = new JsonArray([.. set.Without.Select(cost => (JsonNode?)Round(cost))]),
+                ["nearest"] = set.Nearest is { } nearest ? Parts(result, nearest.Choice) : null,
+                ["nearest_why"] = set.Nearest?.Why,
             })]),
             ["upgrade"] = RigUpgradeShape.Of(result),
             ["ruled_out"] = new JsonArray([.. result.Model.Fits.Rejected().Select(pair => (JsonNode)Rejected(question, pair))]),

@@ -35,7 +35,7 @@ public static class RigSearchWords
             RigMust.Flies => musts.Flies == FliesMust.WithoutAsking ? "to fly in the cabin without asking"
                 : "to fly in the cabin, approved where it must be",
             RigMust.Balances => "to balance",
-            RigMust.Holds => musts.StandCounts ? "to pass no limit" : "to pass no limit of the wiring",
+            RigMust.Holds => musts.StandCounts ? "to stay within every limit" : "to stay within the limits of the wiring",
             RigMust.Mass => $"to weigh at most {Weight(musts.Mass!.Value)}",
             _ => $"to cost at most {MoneyText.Of(musts.Budget!.Value)}",
         };

@@ -15,7 +15,7 @@ public static class RigUpgradeSentences
         var years = plan.Terms.Years == 1 ? "in 1 year" : $"over {plan.Terms.Years} years";
         return plan switch
         {
-            { IsLookedFor: false } => "Not known: the time was over before an order of purchases was found.",
+            { IsLookedFor: false } => $"Not known: {RigSearchSentences.Ended(result)} before an order of purchases was found.",
             { FirstFeasible: null, IsExact: true } =>
                 $"No: {budget} a year {years} buy no rig that holds all musts but the budget.",
             { FirstFeasible: null } => "Not known: no rig that holds all musts but the budget was found for "

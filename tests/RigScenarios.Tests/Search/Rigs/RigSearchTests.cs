@@ -1,3 +1,4 @@
+using RigScenarios.Answers;
 using RigScenarios.Files;
 using RigScenarios.Scenarios;
 using RigScenarios.Search.Choices;
@@ -49,7 +50,7 @@ public class RigSearchTests
         Assert.Equal([1160, null], sets[0].Without);
         Assert.Contains("To last the day with 6 h left and to weigh at most 2.50 kg do not go together; any of them can be "
             + "dropped.",
-            RigSearchSentences.Conflicts(result));
+            RigConflictSentences.Of(result));
     }
 
     [Fact]
@@ -58,7 +59,80 @@ public class RigSearchTests
         var result = Find("{light: {parts: [thrifty]}, flat: {parts: [small, large]}}",
             "musts: {lasts: {reserve-time: 6 h}, budget: 1300 EUR}");
         Assert.Contains("Without the wish \"to cost at most 1,300 EUR\" the cheapest rig that holds all else costs 1,370 EUR.",
-            RigSearchSentences.Conflicts(result));
+            RigConflictSentences.Of(result));
+    }
+
+    // By hand: 200 Wh for 20 W, 2 W of the thrifty light and 2 W of the plate last 8 h 20 min of the 2 h; and nothing is cheaper
+    // than the camera at 1,000, the plate at 30, the light at 70 and the small battery at 60.
+    [Theory]
+    [InlineData("musts: {lasts: {reserve-time: 9 h}}", "No rig of these parts is able to last the day with 9 h left. The nearest "
+        + "is the rig with Thrifty light, Large battery. 6 h 20 min is left after wrap; 9 h is wanted.")]
+    [InlineData("musts: {budget: 900 EUR}", "No rig of these parts is able to cost at most 900 EUR. The cheapest is the rig with "
+        + "Small battery. It costs 1,160 EUR. 1,030 EUR of that is for what is not exchanged here: camera, plate. Nobody says "
+        + "which of these are owned, so they count as bought; what is owned costs nothing.")]
+    public void What_alone_can_not_hold_is_told_with_the_rig_that_comes_nearest(string musts, string told)
+    {
+        var result = Find("{light: {parts: [thrifty]}, flat: {parts: [small, large]}}", musts);
+        Assert.Empty(result.Picks);
+        Assert.Contains(told, RigConflictSentences.Of(result));
+    }
+
+    // Every choice is run for this must, so that the nearest of all is known: the one with the least past its limits.
+    [Fact]
+    public void The_nearest_to_the_limits_is_the_one_that_is_least_past_them()
+    {
+        var question = BestRigQuestion.Of(ScenarioFile.Read(Repository.Data("scenarios", "river-ferry.yaml")));
+        var best = question.Best with
+        {
+            Slots = new(question.Best.Slots.Where(slot => slot.Key is "monitor" or "head" or "legs")), Upgrade = null,
+            Musts = new RigMusts { Holds = true, CloseWillDo = true },
+        };
+        var build = question.Start with { OnLegs = question.Start.OnLegs! with { Wind = Speed.FromMetersPerSecond(25) } };
+        var scenario = question.Scenario with { Builds = question.Scenario.Builds.With("tripod", build), BestRig = best };
+        var result = RigSearch.Find(BestRigQuestion.Of(scenario), cancellation: Cancellation);
+        Assert.Empty(result.Picks);
+        var nearest = Assert.Single(result.Conflict!.Sets).Nearest!;
+        var model = result.Model;
+        var all = from monitor in Enumerable.Range(0, model.Slots[0].Candidates.Count)
+                  from head in Enumerable.Range(0, model.Slots[1].Candidates.Count)
+                  from legs in Enumerable.Range(0, model.Slots[2].Candidates.Count)
+                  let choice = new Choice([monitor, head, legs])
+                  where model.GoesTogether(choice)
+                  let answer = model.Answer(choice, Cancellation).Answer
+                  where answer is not null
+                  select Past(answer);
+        Assert.Equal(all.Min(), Past(model.Answer(nearest.Choice, Cancellation).Answer!), 1e-9);
+        Assert.Contains(nearest.Why, RigConflictSentences.Of(result)[0], StringComparison.Ordinal);
+
+        static double Past(RigAnswer answer) => new[] { QuestionKind.Wiring, QuestionKind.Stand }.Sum(kind =>
+            answer.Of(kind)!.Limits.Where(limit => limit is { HasForce: true, IsPassed: true }).Sum(limit => -limit.Share!.Value));
+    }
+
+    [Fact]
+    public void A_search_that_is_stopped_gives_what_it_has_found()
+    {
+        using var enough = new CancellationTokenSource();
+        var question = BestRigQuestion.Of(ScenarioFile.Read(Repository.Data("scenarios", "river-ferry.yaml")));
+        var result = RigSearch.Find(question, new RigSearchOptions { Enough = enough.Token }, new Stopping(enough), Cancellation);
+        Assert.True(result.IsStopped);
+        Assert.False(result.Front.IsComplete);
+        Each.Of(result.Picks, pick => Each.Of(result.Model.AskedMusts.Where(must => must is not (RigMust.Mass or RigMust.Budget)),
+            must => Assert.True(pick.Figures.Holds(must))));
+        Assert.Contains("so far", RigSearchSentences.Headline(result), StringComparison.Ordinal);
+        var work = RigSearchSentences.Work(result);
+        Assert.Contains(work, line => line.StartsWith("Not all is decided", StringComparison.Ordinal));
+        Assert.Contains(work, line => line.StartsWith("The search was stopped", StringComparison.Ordinal));
+        Assert.DoesNotContain(RigSearchSections.After(result).SelectMany(section => section.Lines),
+            line => line.Contains("time was over", StringComparison.Ordinal));
+    }
+
+    private sealed class Stopping(CancellationTokenSource enough) : IProgress<FrontProgress>
+    {
+        public void Report(FrontProgress value)
+        {
+            if (value.Entries > 0)
+                enough.Cancel();
+        }
     }
 
     [Fact]
@@ -68,7 +142,7 @@ public class RigSearchTests
         var question = BestRigQuestion.Of(scenario);
         var places = question.Places.Select(place => place with { Candidates = [place.Candidates[1]] }).ToList();
         var result = RigSearch.Find(question with { Places = places }, cancellation: Cancellation);
-        Assert.Equal(["No choice of these parts goes together, whatever else is asked."], RigSearchSentences.Conflicts(result));
+        Assert.Equal(["No choice of these parts goes together, whatever else is asked."], RigConflictSentences.Of(result));
     }
 
     [Fact]
