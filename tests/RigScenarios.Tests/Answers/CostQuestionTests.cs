@@ -89,7 +89,8 @@ public sealed class CostQuestionTests
         Assert.Equal("Camera (camera): 90 EUR to rent for 1 day.", section.Lines[2]);
         Assert.Equal("Prices are gross, with value added tax.", section.Lines[3]);
         Assert.StartsWith("Over 2 years with 10 shooting days a year it costs 2,002.50 EUR in today's money, what things bring "
-            + "in the end counted: 100.12 EUR a shooting day. Owning the batteries over these years comes to ", section.Lines[4], StringComparison.Ordinal);
+            + "in the end counted: 100.12 EUR a shooting day. Owning the batteries over these years comes "
+            + "to ", section.Lines[4], StringComparison.Ordinal);
         Assert.StartsWith("Buying all of it costs no more than renting from ", section.Lines[5], StringComparison.Ordinal);
         Assert.Equal("1 is owned and costs nothing more.", section.Folded);
     }

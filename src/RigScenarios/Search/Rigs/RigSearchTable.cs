@@ -5,8 +5,8 @@ using RigScenarios.Search.Choices;
 
 namespace RigScenarios.Search.Rigs;
 
-/// <summary>The result of a search as comma-separated values (RFC 4180), the same columns in every row; docs/best-rig.md says what
-/// they are. Columns are added, none is renamed.</summary>
+/// <summary>The result of a search as comma-separated values (RFC 4180), the same columns in every row; docs/best-rig.md says
+/// what they are. Columns are added, none is renamed.</summary>
 public static class RigSearchTable
 {
     /// <summary>The table: a row for each rig, then one for each year of an order of purchases, where one is asked for.</summary>

@@ -105,7 +105,8 @@ public class RigSearchTests
         Assert.Contains(nearest.Why, RigConflictSentences.Of(result)[0], StringComparison.Ordinal);
 
         static double Past(RigAnswer answer) => new[] { QuestionKind.Wiring, QuestionKind.Stand }.Sum(kind =>
-            answer.Of(kind)!.Limits.Where(limit => limit is { HasForce: true, IsPassed: true }).Sum(limit => -limit.Share!.Value));
+            answer.Of(kind)!.Limits.Where(limit => limit is { HasForce: true, IsPassed: true })
+                .Sum(limit => -limit.Share!.Value));
     }
 
     [Fact]
