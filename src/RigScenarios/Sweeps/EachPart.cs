@@ -1,10 +1,12 @@
+using RigScenarios.Files;
 using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
 
 namespace RigScenarios.Sweeps;
 
-/// <summary>An axis in words: <c>each battery in the library</c>, <c>each lens in the kit</c>.</summary>
+/// <summary>An axis in words: <c>each battery in the library</c>, <c>each lens in the kit</c>, <c>each fitting battery in the
+/// library</c>.</summary>
 internal static class EachPart
 {
     /// <summary>The word that such an axis begins with.</summary>
@@ -12,7 +14,10 @@ internal static class EachPart
 
     /// <summary>How such an axis is written.</summary>
     public const string Accepted = "\"each KIND in the library\" for the parts of a kind that the scenario can name, or \"each "
-        + "KIND in the kit\" for what is had of it, such as \"kit.brick.part=each battery in the library\"";
+        + "KIND in the kit\" for what is had of it, such as \"kit.brick.part=each battery in the library\"; \"each fitting "
+        + "KIND\" leaves out what the scenario doesn't take";
+
+    private const string Fitting = "fitting ";
 
     private static readonly string[] Places = [" in the library", " in the kit"];
 
@@ -24,6 +29,8 @@ internal static class EachPart
     public static IReadOnlyList<string> In(Scenario scenario, string path, string words)
     {
         var rest = words[Word.Length..].Trim();
+        var fitting = rest.StartsWith(Fitting, StringComparison.OrdinalIgnoreCase);
+        rest = fitting ? rest[Fitting.Length..].TrimStart() : rest;
         var place = Array.Find(Places, one => rest.EndsWith(one, StringComparison.OrdinalIgnoreCase));
         var word = (place is null ? rest : rest[..^place.Length]).Trim().Replace(' ', '-').ToLowerInvariant();
         var kinds = Enum.GetValues<PartKind>().ToDictionary(ChoiceFormat<PartKind>.Word);
@@ -35,7 +42,30 @@ internal static class EachPart
         string[] names = place == Places[0]
             ? [.. scenario.PartIds.Where(id => scenario.FindPart(id)?.Kind == kind)]
             : [.. scenario.Kit.Where(item => scenario.FindPart(item.Value.Part)?.Kind == kind).Select(item => item.Key)];
-        return names.Length > 0 ? names : throw Problem(path, $"There is no {word}{place}.");
+        if (names.Length == 0)
+            throw Problem(path, $"There is no {word}{place}.");
+        return fitting ? OfThese(scenario, path, names) : names;
+    }
+
+    /// <summary>Those that the scenario takes.</summary>
+    /// <exception cref="ScenarioProblemsException">It takes none; carries why not.</exception>
+    private static List<string> OfThese(Scenario scenario, string path, string[] names)
+    {
+        var taken = new List<string>();
+        var problems = new List<Diagnostic>();
+        foreach (var name in names)
+        {
+            try
+            {
+                ScenarioPath.Set(scenario, path, name);
+                taken.Add(name);
+            }
+            catch (ScenarioProblemsException exception)
+            {
+                problems.AddRange(exception.Problems.Except(problems));
+            }
+        }
+        return taken.Count > 0 ? taken : throw new ScenarioProblemsException(problems);
     }
 
     private static ScenarioProblemsException Problem(

@@ -26,7 +26,7 @@ internal sealed record FieldNumbers(ValueUnit Unit, IReadOnlyList<double> Number
     {
         string[] plain = [.. texts.Select(WrittenDigits.Plain)];
         if (All(plain, PlainNumber) is { } numbers)
-            return new(TakesOnlyWhole(scenario, path, numbers[0]) ? ValueUnit.Whole : ValueUnit.Plain, numbers);
+            return new(PlainOrWhole(scenario, path, plain, numbers[0]), numbers);
         if (All(plain, Day) is { } days)
             return new(ValueUnit.Day, days);
         if (All(plain, Clock) is { } minutes)
@@ -118,12 +118,20 @@ internal sealed record FieldNumbers(ValueUnit Unit, IReadOnlyList<double> Number
             throw new ScenarioProblemsException(problems);
     }
 
-    /// <summary>A count takes no half: where the field refuses a number with a half but takes a whole one beside it, whole ones
-    /// are meant.</summary>
-    private static bool TakesOnlyWhole(Scenario scenario, string path, double number)
+    /// <summary>A count takes no half: where the field takes a whole number but neither of the halves beside it, whole ones are
+    /// meant.</summary>
+    private static ValueUnit PlainOrWhole(Scenario scenario, string path, string[] texts, double number)
     {
-        var below = Math.Floor(number);
-        return !Takes(scenario, path, below + 0.5) && (Takes(scenario, path, below) || Takes(scenario, path, below + 1));
+        foreach (var whole in new[] { Math.Floor(number), Math.Floor(number) + 1 })
+        {
+            if (Takes(scenario, path, whole))
+            {
+                return Takes(scenario, path, whole - 0.5) || Takes(scenario, path, whole + 0.5)
+                    ? ValueUnit.Plain : ValueUnit.Whole;
+            }
+        }
+        Try(scenario, path, texts);
+        return ValueUnit.Plain;
     }
 
     private static bool Takes(Scenario scenario, string path, double value)

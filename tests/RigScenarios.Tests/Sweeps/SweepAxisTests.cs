@@ -28,6 +28,7 @@ public sealed class SweepAxisTests
     [InlineData("days.day-one.ambient = -8 °C | 20 °F", "-8 °C|20 °F")]
     [InlineData("builds.tripod.battery.item=each battery in the kit", "brick")]
     [InlineData("kit.legs.part=Each Tripod in the library", "tripod-light|tripod-middle|tripod-heavy")]
+    [InlineData("kit.brick.part=each fitting battery in the library", "brick-50wh|brick-98wh|brick-150wh|brick-190wh|brick-230wh|brick-290wh")]
     [InlineData("parts.brick-190wh.battery.heat-conductance=0.2 W/K..0.6 W/K:3", "0.2 W/K|0.4 W/K|0.6 W/K")]
     public void The_short_form_gives_evenly_spaced_values(string text, string values) =>
         Assert.Equal(values, string.Join('|', SweepAxis.Parse(Harbour, text).Values));
@@ -57,6 +58,8 @@ public sealed class SweepAxisTests
     [InlineData("days.day-nine.ambient=cold..warm:3", "no day \"day-nine\"")]
     [InlineData("builds.tripod.battery.item=brick..plate:3", "is not a battery")]
     [InlineData("kit.brick.part=each batery in the library", "no kind of part \"batery\"")]
+    [InlineData("days.day-one.ambient=-10..3", "a number without a unit")]
+    [InlineData("builds.tripod.battery.item=each fitting lens in the kit", "is not a battery")]
     [InlineData("kit.brick.part=each battery", "doesn't say where from")]
     [InlineData("kit.brick.part=each battery in the van", "no kind of part \"battery-in-the-van\"")]
     [InlineData("kit.brick.part=each follow focus in the kit", "no follow-focus in the kit")]

@@ -84,9 +84,14 @@ public static class PlanCheck
                 yield break;
             }
             foreach (var problem in Tried(scenario, [(axis.Path, value)]).Where(told.Add))
-                yield return problem;
+                yield return Of(axis.Path, value, problem);
         }
     }
+
+    /// <summary>What follows from a value elsewhere says which one it was.</summary>
+    private static Diagnostic Of(string path, string value, Diagnostic problem) =>
+        problem.Path == path || problem.Problem.Contains(value, StringComparison.Ordinal) ? problem
+            : problem with { Problem = $"With {path}={value}: {problem.Problem}" };
 
     private static IReadOnlyList<Diagnostic> OfSpread(Scenario scenario, UncertainField field)
     {

@@ -5,7 +5,8 @@ namespace RigScenarios.Sweeps.Sampling;
 /// <summary>Reads a plan from the short forms of the command line.</summary>
 public static class PlanText
 {
-    /// <summary>Reads the axes, the uncertain fields and what goes together. <see cref="PlanCheck"/> tries the values.</summary>
+    /// <summary>Reads the axes, the uncertain fields and what goes together. <see cref="PlanCheck"/> tries the values; where
+    /// something can't be read, those of the rest are tried here, so that all problems are told at once.</summary>
     /// <param name="scenario">The scenario that has the fields.</param>
     /// <param name="axes">As <see cref="SweepAxis.Parse"/> reads them.</param>
     /// <param name="uncertain">As <see cref="UncertainField.Parse"/> reads them.</param>
@@ -21,27 +22,39 @@ public static class PlanText
         var problems = new List<Diagnostic>();
         var plan = new SweepPlan
         {
-            Axes = All(axes, text => SweepAxis.Parse(scenario, text)),
-            Uncertain = All(uncertain, text => UncertainField.Parse(scenario, text)),
-            Correlations = All(together, Correlation.Parse),
+            Axes = All(axes, text => SweepAxis.Parse(scenario, text), problems),
+            Uncertain = All(uncertain, text => UncertainField.Parse(scenario, text), problems),
+            Correlations = All(together, Correlation.Parse, problems),
         };
-        return problems.Count == 0 ? plan : throw new ScenarioProblemsException(problems);
+        if (problems.Count == 0)
+            return plan;
+        // What goes together is looked at when all fields are there.
+        if (Problems(() => PlanCheck.Run(plan with { Correlations = [] }, scenario)) is { } more)
+            problems.AddRange(more);
+        throw new ScenarioProblemsException(problems);
+    }
 
-        List<T> All<T>(IReadOnlyList<string> texts, Func<string, T> read)
+    private static List<T> All<T>(IReadOnlyList<string> texts, Func<string, T> read, List<Diagnostic> problems)
+    {
+        var values = new List<T>();
+        foreach (var text in texts)
         {
-            var values = new List<T>();
-            foreach (var text in texts)
-            {
-                try
-                {
-                    values.Add(read(text));
-                }
-                catch (ScenarioProblemsException exception)
-                {
-                    problems.AddRange(exception.Problems);
-                }
-            }
-            return values;
+            if (Problems(() => values.Add(read(text))) is { } some)
+                problems.AddRange(some);
+        }
+        return values;
+    }
+
+    private static IReadOnlyList<Diagnostic>? Problems(Action work)
+    {
+        try
+        {
+            work();
+            return null;
+        }
+        catch (ScenarioProblemsException exception)
+        {
+            return exception.Problems;
         }
     }
 }

@@ -29,9 +29,11 @@ public sealed class PlanCheckTests
     public void All_problems_of_all_texts_are_told_at_once()
     {
         var problems = Assert.Throws<ScenarioProblemsException>(() => PlanText.Read(Harbour,
-            ["days.day-one.ambient=cold", "kit.brick.part=each batery in the library"], ["title=1"], ["a and b"])).Problems;
-        Assert.Equal(4, problems.Count);
-        Assert.Equal("battery", problems[1].Nearest);
+            ["days.day-one.ambient=cold", "kit.brick.part=each batery in the library", "kit.brik.part=brick-98wh | brick-190wh"],
+            ["title=1", "builds.tripod.battery.charge=98 % +- 2 %"], ["a and b"])).Problems;
+        Assert.Equal(["days.day-one.ambient=cold", "kit.brick.part", "title", "a and b", "kit.brik.part",
+            "builds.tripod.battery.charge"], problems.Select(problem => problem.Path));
+        Assert.Equal([null, "battery", null, null, "brick", null], problems.Select(problem => problem.Nearest));
     }
 
     [Fact]
@@ -52,6 +54,26 @@ public sealed class PlanCheckTests
         Assert.Contains("at most VALUE", problem.Problem, StringComparison.Ordinal);
         Assert.Empty(Problems(PlanText.Read(Harbour, [], ["builds.tripod.battery.charge=98 % +- 2 %, at most 100 %"], [])));
     }
+
+    [Fact]
+    public void A_value_that_something_else_doesn_t_fit_is_named()
+    {
+        var axis = SweepAxis.Parse(Harbour, "kit.brick.part=each battery in the library");
+        var problems = Problems(new SweepPlan { Axes = [axis] });
+        Each.Of(problems, problem => Assert.StartsWith("With kit.brick.part=", problem.Problem, StringComparison.Ordinal));
+        Assert.Empty(Problems(new SweepPlan
+        {
+            Axes = [SweepAxis.Parse(Harbour, "kit.brick.part=each fitting battery in the library")],
+        }));
+    }
+
+    [Theory]
+    [InlineData("0.9 +- 0.2, at least 1")]
+    [InlineData("1.2 +- 0.1, at least 1")]
+    [InlineData("between 1 and 2")]
+    public void A_number_that_may_have_a_fraction_is_no_count_wherever_it_begins(string spread) =>
+        Assert.Contains('.',
+            UncertainField.Parse(Harbour, $"builds.tripod.battery.resistance-growth={spread}").Spread.TextAt(0.9));
 
     [Fact]
     public void Five_problems_of_one_field_are_enough()

@@ -207,7 +207,7 @@ public sealed class SweepPlanTests
             .Select(line => line[3..line.IndexOf('`', 3)].Replace("\\|", "|", StringComparison.Ordinal)).ToList();
 
         Each.Of(rows.Where(row => row.Contains('=', StringComparison.Ordinal)),
-            row => Assert.InRange(SweepAxis.Parse(scenario, row).Values.Count, 2, 9), 13);
+            row => Assert.InRange(SweepAxis.Parse(scenario, row).Values.Count, 2, 9), 14);
         Each.Of(rows.Where(row => row.Contains("+-", StringComparison.Ordinal)
                 || row.StartsWith("between", StringComparison.Ordinal)),
             row => UncertainField.Parse(scenario, $"{(row.Contains("Wh", StringComparison.Ordinal)
