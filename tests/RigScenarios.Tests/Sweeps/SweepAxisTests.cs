@@ -28,7 +28,8 @@ public sealed class SweepAxisTests
     [InlineData("days.day-one.ambient = -8 °C | 20 °F", "-8 °C|20 °F")]
     [InlineData("builds.tripod.battery.item=each battery in the kit", "brick")]
     [InlineData("kit.legs.part=Each Tripod in the library", "tripod-light|tripod-middle|tripod-heavy")]
-    [InlineData("kit.brick.part=each fitting battery in the library", "brick-50wh|brick-98wh|brick-150wh|brick-190wh|brick-230wh|brick-290wh")]
+    [InlineData("kit.brick.part=each fitting battery in the library",
+        "brick-50wh|brick-98wh|brick-150wh|brick-190wh|brick-230wh|brick-290wh")]
     [InlineData("parts.brick-190wh.battery.heat-conductance=0.2 W/K..0.6 W/K:3", "0.2 W/K|0.4 W/K|0.6 W/K")]
     public void The_short_form_gives_evenly_spaced_values(string text, string values) =>
         Assert.Equal(values, string.Join('|', SweepAxis.Parse(Harbour, text).Values));
