@@ -29,4 +29,23 @@ internal sealed class BatchDemand(double[] lengths, double[] powers, double[] cu
 
     /// <summary>Resistive part of each, S.</summary>
     public double[] Conductances { get; } = conductances;
+
+    /// <summary>End of each segment, s from the start of the first.</summary>
+    public double[] Ends { get; } = EndsOf(lengths);
+
+    /// <summary>Time after which it begins again, s.</summary>
+    public double Period => Ends[^1];
+
+    private static double[] EndsOf(double[] lengths)
+    {
+        var ends = new double[lengths.Length];
+        var end = 0.0;
+        for (var i = 0; i < ends.Length; i++)
+        {
+            end += lengths[i];
+            ends[i] = end;
+        }
+
+        return ends;
+    }
 }

@@ -1,5 +1,6 @@
+using System.Runtime.InteropServices;
+using RigScenarios.Batteries.Batch.Lanes;
 using RigScenarios.Numerics;
-using UnitsNet;
 
 namespace RigScenarios.Batteries.Batch;
 
@@ -8,14 +9,25 @@ namespace RigScenarios.Batteries.Batch;
 /// <param name="cases">Where they go.</param>
 internal delegate void BatchSource(long first, Span<BatchCase> cases);
 
+/// <summary>Takes the ends of cases from a number on; called in order, by one thread.</summary>
+/// <param name="first">Number of the first case.</param>
+/// <param name="ends">Their ends.</param>
+internal delegate void BatchTake(long first, ReadOnlySpan<BatchCaseEnd> ends);
+
 /// <summary>
 /// Very many discharges, each by its end alone: the model of <see cref="Discharge"/>, several scenarios side by side, on all
 /// cores. Model, method and how exact it is: docs/discharge.md.
 /// </summary>
 public static class BatchDischarge
 {
+    // So many cases are worked off by one core at a time: enough that the last of them don't leave lanes idle for long.
+    private const int ChunkSize = 2048;
+
+    // So many chunks for each core are read before the ends of the first go out.
+    private const int ChunksPerCore = 4;
+
     /// <summary>Runs scenarios to their ends.</summary>
-    /// <param name="scenarios">They are read as they are needed, some thousands ahead of the ends that were taken.</param>
+    /// <param name="scenarios">They are read as they are needed, some ten thousands ahead of the ends that were taken.</param>
     /// <param name="cancellation">Ends the work early.</param>
     /// <returns>The ends in the order of the scenarios, as they come. The same whatever the number of cores and whatever other
     /// scenarios are in the batch.</returns>
@@ -27,24 +39,68 @@ public static class BatchDischarge
         return Ends(scenarios, cancellation);
     }
 
+    /// <summary>Runs cases in plain numbers to their ends, without an object for each.</summary>
+    /// <param name="from">Number of the first case.</param>
+    /// <param name="count">How many.</param>
+    /// <param name="source">Fills the cases.</param>
+    /// <param name="take">Takes the ends.</param>
+    /// <param name="cancellation">Ends the work early.</param>
+    /// <param name="width">How many cases side by side; the widest that this machine is quick at if not given.</param>
+    internal static void Run(long from, long count, BatchSource source, BatchTake take, CancellationToken cancellation,
+        LaneWidth? width = null)
+    {
+        var chunks = new BatchChunk[ChunksPerCore * Environment.ProcessorCount];
+        for (var done = 0L; done < count;)
+        {
+            var (start, inRound) = (done, (int)Math.Min(chunks.Length, (count - done + ChunkSize - 1) / ChunkSize));
+            Parallel.For(0, inRound, EveryCore.Until(cancellation), i =>
+            {
+                var first = start + ((long)i * ChunkSize);
+                var chunk = chunks[i] ??= new BatchChunk(ChunkSize);
+                var cases = chunk.Begin((int)Math.Min(ChunkSize, count - first));
+                source(from + first, cases);
+                chunk.Run(width ?? LaneWidths.Widest);
+            });
+            for (var i = 0; i < inRound; i++)
+            {
+                take(from + done, chunks[i].Ends);
+                done += chunks[i].Ends.Length;
+            }
+        }
+    }
+
     private static IEnumerable<BatchEnd> Ends(IEnumerable<BatchScenario> scenarios, CancellationToken cancellation)
     {
-        foreach (var chunk in scenarios.Chunk(256))
+        foreach (var some in scenarios.Chunk(ChunkSize * ChunksPerCore * Environment.ProcessorCount))
         {
-            var ends = new BatchEnd[chunk.Length];
-            Parallel.For(0, chunk.Length, EveryCore.Until(cancellation), i => ends[i] = One(chunk[i], cancellation));
+            var shared = new SharedCurves();
+            var ends = new BatchEnd[some.Length];
+            Run(0, some.Length,
+                (first, cases) =>
+                {
+                    for (var i = 0; i < cases.Length; i++)
+                        cases[i] = CaseOf(some[first + i], shared);
+                },
+                (first, found) =>
+                {
+                    for (var i = 0; i < found.Length; i++)
+                        ends[first + i] = found[i].WithUnits();
+                },
+                cancellation);
             foreach (var end in ends)
                 yield return end;
         }
     }
 
-    private static BatchEnd One(BatchScenario one, CancellationToken cancellation)
+    /// <summary>A scenario in plain numbers.</summary>
+    internal static BatchCase CaseOf(BatchScenario one, SharedCurves shared)
     {
-        var result = Discharge.Run(one.Pack, one.Ambient, one.Start, one.Demand,
-            new DischargeOptions { TimeLimit = one.TimeLimit, SeriesPoints = 300 }, cancellation);
-        return new BatchEnd(result.EndTime, result.Cause, result.AtStep, result.SegmentsFinished, result.EndStateOfCharge,
-            result.EndNearCharge, result.EndTemperature,
-            result.Series.Select(point => point.Temperature).Append(result.EndTemperature).Min(),
-            result.Energies.Delivered, false);
+        one.Start.RequireWells(one.Pack.NearShare);
+        var made = BatchCase.Of(one.Pack, one.Ambient.Kelvins, one.Start);
+        made.Curves = shared.Of(one.Pack);
+        made.Demand = shared.Of(one.Demand);
+        if (one.TimeLimit is { } limit)
+            made.TimeLimit = limit.Seconds;
+        return made;
     }
 }
