@@ -34,7 +34,7 @@ public static class ContourChart
         {
             Slug = map.Slug,
             Title = map.Title,
-            Caption = $"The lines: {map.Value.Label}; the darker, the more. {HeatMapText.Caption(map)}".TrimEnd(),
+            Caption = $"The lines: {map.Value.Label}. {HeatMapText.Caption(map)}".TrimEnd(),
             Cautions = map.Cautions,
             AlternativeText = map.AlternativeText ?? HeatMapText.Describe(map).Replace("Heat map", "Lines of equal value",
                 StringComparison.Ordinal),
