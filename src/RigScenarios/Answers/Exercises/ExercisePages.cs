@@ -11,7 +11,6 @@ public static class ExercisePages
     {
         ArgumentNullException.ThrowIfNull(exercise);
         var rig = exercise.Rig;
-        var money = exercise.Budget?.Currency ?? "money";
         return new()
         {
             Title = ExerciseSentences.Title(exercise), Subtitle = $"Find what is wrong: {SheetWords.Build(rig)}",
@@ -20,11 +19,9 @@ public static class ExercisePages
             [
                 new("The task", SheetForm.Sentences, [.. ExerciseSentences.Task(exercise).Select(line => new[] { line })]),
                 .. GivenSections.Of(rig), .. PlaceSections.Cables(rig), .. RigSettings.Of(rig),
-                new("What you found", SheetForm.Blanks, [.. Enumerable.Range(1, exercise.Causes.Count).SelectMany(number => new[]
-                {
-                    new[] { $"Cause {number}: what is wrong, and which figure shows it?", "part, figure" },
-                    new[] { $"Cause {number}: what puts it right, and what does it cost?", $"change, {money}" },
-                })]) { IsWide = true, Columns = ["Your finding"] },
+                new("What you found", SheetForm.Blanks, [.. Enumerable.Range(1, exercise.Causes.Count)
+                    .SelectMany(number => Findings(exercise, number)).Select(row => new[] { row.Question, row.Unit })])
+                    { IsWide = true, Columns = ["Your finding"] },
                 Cautions(),
             ],
             Foot = "Name:                                        Date:",
@@ -60,6 +57,14 @@ public static class ExercisePages
             Foot = "Predicted, not measured. Another way that works within the budget is as right as this one.",
         };
     }
+
+    /// <summary>What is asked of a cause, with short names.</summary>
+    internal static IReadOnlyList<(string Name, string Question, string Unit)> Findings(Exercise exercise, int number) =>
+    [
+        ($"cause-{number}", $"Cause {number}: what is wrong, and which figure shows it?", "part, figure"),
+        ($"repair-{number}", $"Cause {number}: what puts it right, and what does it cost?",
+            $"change, {exercise.Budget?.Currency ?? "money"}"),
+    ];
 
     private static SheetSection Cautions() => new("Cautions", SheetForm.Sentences,
         [[AnswerCautions.Always], [BalanceWords.Lifting]]) { IsWide = true };

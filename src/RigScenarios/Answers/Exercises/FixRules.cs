@@ -40,6 +40,10 @@ internal static class FixRules
         ];
     }
 
+    /// <summary>Whether a solution may change a field at all; what it may be changed to is another question.</summary>
+    public static bool MayChange(Exercise exercise, string path) =>
+        Why(path.Split('.'), exercise.Rig.Build, exercise.Rig.Scenario) is null;
+
     private static string? Why(string[] steps, string build, Scenario rig) => steps switch
     {
         ["title" or "note" or "parts-from", ..] or ["kit", ..] => null,

@@ -37,6 +37,6 @@ internal static class ExerciseSheet
     };
 
     // Cautions that rest on a verdict would tell it.
-    private static SheetSection Cautions() => new("Cautions", SheetForm.Sentences,
+    internal static SheetSection Cautions() => new("Cautions", SheetForm.Sentences,
         [[AnswerCautions.Always], [BalanceWords.Lifting]]) { IsWide = true };
 }
