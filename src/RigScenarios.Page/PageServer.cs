@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using RigScenarios.Page.Address;
+using RigScenarios.Page.Classes;
 using RigScenarios.Page.Requests;
 using RigScenarios.Page.Live;
 using RigScenarios.Page.OwnFiles;
@@ -138,7 +139,9 @@ public sealed class PageServer : IAsyncDisposable
 
     private void Map(PageOptions options, RigFiles files, Strangers strangers)
     {
-        var gate = new RequestGate(addresses, token, onceKeys, strangers);
+        var (tasks, scenarios) = (new TaskFiles(files), new ReadScenarios(files));
+        var gate = new RequestGate(addresses, token, onceKeys, strangers,
+            new StudentDoor(addresses.Port, code => tasks.Find(code) is not null));
         var handler = new ExceptionHandler(options.Report);
         application.Use((context, next) =>
         {
@@ -156,9 +159,12 @@ public sealed class PageServer : IAsyncDisposable
         new ShelfEndpoints(shelf, files).Map(application);
         new FileEndpoints(files, watch, options.Limits).Map(application);
         var pages = new PageSockets(watch, options, application.Lifetime.ApplicationStopping);
-        var rigs = new RigEndpoints(files, pages, options);
+        var rigs = new RigEndpoints(files, scenarios, pages, options);
         rigs.Map(application);
         application.Lifetime.ApplicationStopped.Register(rigs.Dispose);
+        var rooms = new LessonRooms(tasks, files, scenarios, watch);
+        new TeacherEndpoints(tasks, rooms, files, scenarios, addresses, options.Limits).Map(application);
+        new StudentEndpoints(rooms, options.Limits).Map(application);
         new LiveEndpoints(shelf, pages, watch, options.Limits).Map(application);
     }
 

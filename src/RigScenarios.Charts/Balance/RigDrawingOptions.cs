@@ -26,6 +26,10 @@ public sealed record RigDrawingOptions
     /// may lie outside.</summary>
     public OrderedMap<LengthRange> Moveable { get; init; } = OrderedMap<LengthRange>.Empty;
 
+    /// <summary>Whether only the parts are shown, and nothing that is computed of them together: neither mass nor centre of
+    /// gravity, in the drawing or in its words.</summary>
+    public bool OnlyParts { get; init; }
+
     /// <summary>The options for a balanced build of a scenario: the parts' own names, what carries it, and all that slides can be
     /// moved.</summary>
     /// <param name="balance">The balance of the build.</param>
@@ -40,6 +44,12 @@ public sealed record RigDrawingOptions
             Moveable = new(balance.Rig.Moveable),
         };
     }
+
+    /// <summary>The options for a build of which nothing computed is to be seen: its parts where they sit, and nothing that can
+    /// be moved.</summary>
+    /// <param name="balance">The balance of the build.</param>
+    public static RigDrawingOptions Blank(BuildBalance balance) =>
+        Of(balance) with { Head = null, Shoulder = null, Moveable = OrderedMap<LengthRange>.Empty, OnlyParts = true };
 
     internal string NameOf(string part) => Names.TryGetValue(part, out var words) ? words : part;
 }

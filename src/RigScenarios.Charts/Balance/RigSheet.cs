@@ -117,7 +117,8 @@ internal sealed class RigSheet
             $"{part.Number} {options.NameOf(part.Name)}",
             Moves(part) && IsSeen(Direction(part)) ? 22 : 0,
             [.. part.Outline.Select(Pixel)]))]);
-        labels.Reserve(RigSigns.Around(centre, RigSigns.CentreRadius + 2));
+        if (!options.OnlyParts)
+            labels.Reserve(RigSigns.Around(centre, RigSigns.CentreRadius + 2));
         (double X, double Y)? axis = view.Side == RigSide.Right && options.Head is { } head
             ? Pixel((head.CameraPlate.Meters, -head.Head.AxisDepth.Meters)) : null;
         if (axis is { } at)
@@ -126,13 +127,20 @@ internal sealed class RigSheet
         DrawLabels(placed, view.Parts.ToDictionary(part => part.Name, Direction, StringComparer.Ordinal));
         if (axis is { } sign)
             RigSigns.Axis(sheet, sign);
-        sheet.Open("g", "class=\"rs-centre\"");
-        if (view.Side == RigSide.Right)
-            sheet.Line("rs-mark-line", (centre.X, centre.Y + RigSigns.CentreRadius), (centre.X, bottom + Air - 2));
-        RigSigns.Centre(sheet, centre);
-        sheet.Close("g").Close("g");
+        if (!options.OnlyParts)
+            Centre(view.Side, centre, bottom + Air - 2);
+        sheet.Close("g");
         y = bottom + Air + 4;
         return new DrawnView(view, placed, centre, Pixel);
+    }
+
+    private void Centre(RigSide side, (double X, double Y) centre, double end)
+    {
+        sheet.Open("g", "class=\"rs-centre\"");
+        if (side == RigSide.Right)
+            sheet.Line("rs-mark-line", (centre.X, centre.Y + RigSigns.CentreRadius), (centre.X, end));
+        RigSigns.Centre(sheet, centre);
+        sheet.Close("g");
     }
 
     private void DrawLabels(IReadOnlyList<RigLabel> labels, Dictionary<string, (double X, double Y)> directions)
@@ -170,7 +178,9 @@ internal sealed class RigSheet
     private void Legend()
     {
         var rig = build.MassProperties;
-        Entry($"centre of gravity, {TradeUnits.Text(rig.Mass)}: {RigWords.Place(rig.Centre)}", at => RigSigns.Centre(sheet, at));
+        if (!options.OnlyParts)
+            Entry($"centre of gravity, {TradeUnits.Text(rig.Mass)}: {RigWords.Place(rig.Centre)}",
+                at => RigSigns.Centre(sheet, at));
         Entry("base plane of the body, z = 0", at => sheet.Line("rs-line rs-dashes", (at.X - 11, at.Y), (at.X + 11, at.Y)));
         if (options.Head is not null)
             Entry("tilt axis of the head", at => RigSigns.Axis(sheet, at));

@@ -37,8 +37,9 @@ internal static class RigWords
     {
         var rig = build.MassProperties;
         var text = $"Drawing to scale of {build.Parts.Count} parts, from the camera's right and from above; the lens points "
-            + "right. "
-            + $"The whole weighs {TradeUnits.Text(rig.Mass)}; its centre of gravity lies {Place(rig.Centre)}.";
+            + "right.";
+        if (!options.OnlyParts)
+            text += $" The whole weighs {TradeUnits.Text(rig.Mass)}; its centre of gravity lies {Place(rig.Centre)}.";
         if (options.Head is { } head)
             text += $" The camera plate can put x = {Signed(head.Head.CameraPlateTravel.Least)} to "
                 + $"{Signed(head.Head.CameraPlateTravel.Greatest)} over the head; it stands at {Signed(head.CameraPlate)}.";
@@ -72,7 +73,7 @@ internal static class RigWords
         var rig = build.MassProperties;
         var rows = build.Parts.Index().Select(entry => Row((entry.Index + 1).ToString(null, null), options.NameOf(entry.Item.Key),
             entry.Item.Value.Mass, rig.Parts[entry.Item.Key].Centre))
-            .Append(Row("", "centre of gravity, all parts", rig.Mass, rig.Centre));
+            .Concat(options.OnlyParts ? [] : [Row("", "centre of gravity, all parts", rig.Mass, rig.Centre)]);
         return ChartTable.Of("no.", "part", "mass", "centre x, forward (mm)", "y, to the left (mm)", "z, up (mm)").WithRows(rows);
     }
 

@@ -13,7 +13,8 @@ namespace RigScenarios.Page.Address;
 /// server's pages. So the cookie alone opens only the empty pages; whatever they ask for needs the page's key besides, which
 /// lies where a browser shows it to pages of this very port alone.
 /// </remarks>
-internal sealed class RequestGate(OwnAddresses addresses, AccessToken token, OneTimeKeys keys, Strangers strangers)
+internal sealed class RequestGate(OwnAddresses addresses, AccessToken token, OneTimeKeys keys, Strangers strangers,
+    StudentDoor students)
 {
     /// <summary>The header that carries the page's key.</summary>
     public const string KeyHeader = "Rig-Key";
@@ -51,8 +52,10 @@ internal sealed class RequestGate(OwnAddresses addresses, AccessToken token, One
             await WelcomeAsync(context);
             return false;
         }
-        if (!cookie.Is(request.Cookies[cookieName]) || (NeedsKey(request) && !pageKey.Is(KeyOf(request))))
-            throw new ProblemException(StatusCodes.Status403Forbidden, NoKey);
+        var isStudent = students.Lets(context);
+        if (!isStudent && (!cookie.Is(request.Cookies[cookieName]) || (NeedsKey(request) && !pageKey.Is(KeyOf(request)))))
+            throw new ProblemException(StatusCodes.Status403Forbidden,
+                request.Path.StartsWithSegments(StudentDoor.Page) ? NoTask : NoKey);
         Room(context);
         FromOwnPage(request, host);
         return true;
@@ -61,6 +64,9 @@ internal sealed class RequestGate(OwnAddresses addresses, AccessToken token, One
     private const string NoKey =
         "This page opens with the address that was printed when it was started, the one with \"token=\" in it. "
         + "Each start has a new one: look in the window where \"rigscenarios open\" runs.";
+
+    private const string NoTask =
+        "There is no task at this address. Compare it with the one that your teacher gave you, letter by letter.";
 
     private const string Spent =
         "This address opens the pages once, and it was used already or is older than two minutes. Open the address that "

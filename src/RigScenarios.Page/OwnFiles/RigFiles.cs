@@ -1,5 +1,6 @@
 using System.Text;
 using Microsoft.AspNetCore.Http;
+using RigScenarios.Answers.Classes;
 using RigScenarios.Files;
 using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Page.Requests;
@@ -42,6 +43,9 @@ internal sealed class RigFiles(PageOptions options)
                 ? "~" + options.RigFolder[home.Length..] : options.RigFolder;
         }
     }
+
+    /// <summary>The names of the files in which tasks for a class are kept.</summary>
+    public IEnumerable<string> TaskNames => own.Names().Where(ClassTaskFile.IsTaskName);
 
     /// <summary>All scenario files: own ones first.</summary>
     public IEnumerable<RigFile> All(CancellationToken cancellation) =>
@@ -131,7 +135,7 @@ internal sealed class RigFiles(PageOptions options)
         foreach (var name in named.Names())
         {
             cancellation.ThrowIfCancellationRequested();
-            if (named.Find(name) is not { } path || ScenarioFile.IsPartsFile(path))
+            if (ClassTaskFile.IsTaskName(name) || named.Find(name) is not { } path || ScenarioFile.IsPartsFile(path))
                 continue;
             var (scenario, errors) = Look(path);
             // Other programs keep .yaml files too: what doesn't say that it is a scenario isn't shown.

@@ -19,13 +19,11 @@ using UnitsNet;
 namespace RigScenarios.Page.Rigs;
 
 /// <summary>The guided form of one's own rig: what it asks, what is given amounts to, and how it becomes a file.</summary>
-internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOptions options) : IDisposable
+internal sealed class RigEndpoints(RigFiles files, ReadScenarios scenarios, PageSockets pages, PageOptions options) : IDisposable
 {
     private readonly RigParts parts = new(files.PartsFolder);
     private readonly DayCache days = new();
     private readonly RigLogs logs = new(options.Limits);
-    private readonly Lock gate = new();
-    private (string Key, Scenario Scenario)? lastRead;
 
     public void Map(IEndpointRouteBuilder routes)
     {
@@ -166,40 +164,13 @@ internal sealed class RigEndpoints(RigFiles files, PageSockets pages, PageOption
         if (string.IsNullOrEmpty(id))
             return new RigPlace(null, RigFrame.New(parts.Read()) with { Today = Today });
         var file = files.Read(id);
-        var scenario = Read(file);
+        var scenario = scenarios.Read(file, "The form");
         return new RigPlace(file, new RigFrame(scenario, parts.Read(),
             Named(build, scenario.Builds.Keys, "build", RigFrame.NewBuild),
             Named(day, scenario.Days.Keys, "day", RigFrame.NewDay)) { Today = Today });
     }
 
     private static DateOnly Today => DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().Date);
-
-    /// <summary>The scenario of a file; the last one is kept as long as neither it nor a parts file that it names
-    /// changes.</summary>
-    private Scenario Read(RigText file)
-    {
-        string Key(Scenario scenario) =>
-            string.Join('\n',
-            [file.Id, file.Version,
-            .. scenario.PartsFrom.SelectMany(from => FilesOf(Path.GetFullPath(from, Path.GetDirectoryName(file.Path)!)))
-            .Select(path => $"{path} {File.GetLastWriteTimeUtc(path).Ticks}")]);
-        lock (gate)
-        {
-            if (lastRead is { } last && last.Key == Key(last.Scenario))
-                return last.Scenario;
-        }
-        var (scenario, problems) = files.Check(file.Text, file.Id);
-        if (scenario is null)
-            throw new ProblemException(StatusCodes.Status400BadRequest,
-                [new Problem($"The form can open {file.Name} only when it has no errors. Open it as text to put them right."),
-                .. problems]);
-        lock (gate)
-            lastRead = (Key(scenario), scenario);
-        return scenario;
-    }
-
-    private static IEnumerable<string> FilesOf(string path) =>
-        Directory.Exists(path) ? Directory.EnumerateFiles(path).Order(StringComparer.Ordinal) : [path];
 
     private static string Named(string? name, IEnumerable<string> names, string what, string ofNew) =>
         string.IsNullOrEmpty(name) ? names.FirstOrDefault(ofNew)

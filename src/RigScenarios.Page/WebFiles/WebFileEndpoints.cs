@@ -42,6 +42,8 @@ internal sealed class WebFileEndpoints
         routes.MapGet("/", context => WriteAsync(context, "shelf/shelf.html"));
         routes.MapGet("/n/{name}", context => WriteAsync(context, "notebook/notebook.html"));
         routes.MapGet("/rig", context => WriteAsync(context, "rig/rig.html"));
+        routes.MapGet("/class", context => WriteAsync(context, "class/class.html"));
+        routes.MapGet("/lesson/{code}", context => WriteAsync(context, "lesson/lesson.html"));
         routes.MapGet("/file/{folder}/{name}", context => WriteAsync(context, "file/file.html"));
     }
 

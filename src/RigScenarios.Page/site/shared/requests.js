@@ -49,6 +49,34 @@
  */
 
 /**
+ * A task for a class, as a teacher makes it. `controls`: what may be changed, with bounds where the teacher narrows them;
+ * `shown`: the questions that are told from the start; `reveal`: "by-teacher" or "on-hand-in"; `code`: what stands in its
+ * address.
+ * @typedef {{ field: string, from: number | null, to: number | null }} OpenControl
+ * @typedef {{ title: string, text: string, scenario: string, build: string, days: string[], causes: number, seed: number,
+ *   controls: OpenControl[], shown: string[], reveal: string, estimates: string[], ownQuestions: string[],
+ *   code: string | null }} ClassTask
+ * @typedef {{ name: string, version: string, task: ClassTask, addresses: string[], path: string | null,
+ *   isOnNetwork: boolean }} KeptTask
+ */
+
+/**
+ * What a task may be made of, and what its class has: a control is a parameter of a notebook's kind, with a heading.
+ * @typedef {import("../notebook/types.js").Parameter & { group: string }} ClassControl
+ * @typedef {{ name: string, question: string, unit: string, answer: string | null }} Asked
+ * @typedef {{ controls: ClassControl[], questions: { kind: string, title: string, words: string }[], headline: string,
+ *   estimates: { name: string, kind: string | null, question: string, unit: string }[], findings: string[],
+ *   told: string[] }} TaskChoices
+ * @typedef {{ name: string, at: string, estimates: Record<string, string>, changes: string[], outcome: string }} HandIn
+ * @typedef {{ isRevealed: boolean, headline: string, asked: Asked[], handIns: HandIn[] }} LessonNow
+ * @typedef {{ title: string, note: string, columns: string[], rows: string[][] }} GivenSection
+ * @typedef {{ student: string, version: string, isIn: boolean, mayHandIn: boolean, title: string, text: string, about: string,
+ *   days: string[],
+ *   given: GivenSection[], controls: ClassControl[], asked: Asked[], lines: { title: string, verdict: string, words: string }[],
+ *   hidden: string[], check: string[], isHiding: boolean, onHandIn: boolean, cautions: string[], parts: Part[] }} LessonView
+ */
+
+/**
  * Each request: what is asked, and what is given.
  * @typedef {{
  *   "shelf": { asks: {}, gives: Shelf },
@@ -72,6 +100,18 @@
  *     gives: Blob },
  *   "save-rig": { asks: PlacedRig & { name: string, version: string | null, replace: boolean },
  *     gives: { id: string, build: string, day: string, version: string, command: string } },
+ *   "class-tasks": { asks: {}, gives: { tasks: { name: string, title: string, isRead: boolean }[], folder: string } },
+ *   "class-places": { asks: { file: string }, gives: { title: string, builds: Choice[], days: Choice[] } },
+ *   "class-choices": { asks: { task: ClassTask }, gives: TaskChoices },
+ *   "class-task": { asks: { name: string }, gives: KeptTask },
+ *   "save-class-task": { asks: { name: string, task: ClassTask, version: string | null, replace: boolean }, gives: KeptTask },
+ *   "class-sheet": { asks: { task: ClassTask, solution: boolean, whole: boolean }, gives: Blob },
+ *   "class-lesson": { asks: { name: string }, gives: LessonNow },
+ *   "tell-class": { asks: { name: string, revealed?: boolean, clear?: boolean }, gives: LessonNow },
+ *   "lesson-state": { asks: { code: string, student: string }, gives: { version: string } },
+ *   "lesson-view": { asks: { code: string, student: string | null, settings: Record<string, string> }, gives: LessonView },
+ *   "hand-in": { asks: { code: string, student: string, name: string, estimates: Record<string, string>,
+ *     settings: Record<string, string> }, gives: { version: string } },
  * }} Requests
  */
 

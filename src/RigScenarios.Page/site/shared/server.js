@@ -31,10 +31,21 @@ const REQUESTS = {
   "rig-sheet": body => ["POST", "/api/rig/take-along", body],
   "notebook-sheet": ({ notebook, ...body }) => ["POST", `/api/take-along/${within(notebook)}`, body],
   "save-rig": body => ["POST", "/api/rig/save", body],
+  "class-tasks": () => ["GET", "/api/class/tasks"],
+  "class-places": ({ file }) => ["GET", `/api/class/places?${new URLSearchParams({ file })}`],
+  "class-choices": body => ["POST", "/api/class/choices", body],
+  "class-task": ({ name }) => ["GET", `/api/class/task/${within(name)}`],
+  "save-class-task": ({ name, ...body }) => ["PUT", `/api/class/task/${within(name)}`, body],
+  "class-sheet": body => ["POST", "/api/class/sheet", body],
+  "class-lesson": ({ name }) => ["GET", `/api/class/lesson/${within(name)}`],
+  "tell-class": ({ name, ...body }) => ["POST", `/api/class/lesson/${within(name)}`, body],
+  "lesson-state": ({ code, student }) => ["GET", `/api/lesson/${within(code)}/state?${new URLSearchParams({ student })}`],
+  "lesson-view": ({ code, ...body }) => ["POST", `/api/lesson/${within(code)}/view`, body],
+  "hand-in": ({ code, ...body }) => ["POST", `/api/lesson/${within(code)}/hand-in`, body],
 };
 
 /** What is given as a file and not as JSON. */
-const FILES = new Set(["picture", "page", "rig-sheet", "notebook-sheet"]);
+const FILES = new Set(["picture", "page", "rig-sheet", "notebook-sheet", "class-sheet"]);
 
 /** @type {Program} */
 export const server = {

@@ -128,6 +128,7 @@ public sealed class ClassLesson
             throw new ScenarioProblemsException([.. log.Problems]);
         var open = task.Controls.GroupBy(control => control.Field, StringComparer.Ordinal)
             .ToDictionary(group => group.Key, group => group.First(), StringComparer.Ordinal);
-        return [.. all.Where(control => open.ContainsKey(control.Name)).Select(control => control.Within(open[control.Name]))];
+        return [.. all.Where(control => open.ContainsKey(control.Name))
+            .Select(control => control.Within(open[control.Name]))];
     }
 }

@@ -9,8 +9,8 @@ namespace RigScenarios.Answers.Classes;
 public sealed record ToldEstimate(AskedEstimate Asked, string? Answer);
 
 /// <summary>
-/// What a class may be told of an answer: what is given, the questions that are not hidden, and all of it once it is revealed. This
-/// is the one place that decides it, for whatever page or sheet shows it.
+/// What a class may be told of an answer: what is given, the questions that are not hidden, and all of it once it is revealed.
+/// This is the one place that decides it, for whatever page or sheet shows it.
 /// </summary>
 public sealed record ClassView
 {
@@ -40,6 +40,9 @@ public sealed record ClassView
 
     /// <summary>Whether anything is left to be revealed: hidden questions, or answers to what is asked.</summary>
     public required bool IsHiding { get; init; }
+
+    /// <summary>What is to be taken care of, whatever the answer: cautions that rest on a verdict would tell it.</summary>
+    public static IReadOnlyList<string> Cautions { get; } = [AnswerCautions.Always, BalanceWords.Lifting];
 
     /// <summary>What may be told.</summary>
     /// <param name="lesson">The task, made ready.</param>
