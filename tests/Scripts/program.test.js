@@ -33,6 +33,12 @@ const ADDRESSES = [
   ["rig-edit", { given: {} }, "POST", "/api/rig/edit"],
   ["save-rig", { given: {} }, "POST", "/api/rig/save"],
   ["rig-log", { given: {}, log: new Blob(["0,16,1"]) }, "POST", "/api/rig/log"],
+  ["class-places", { file: "own/a b.yaml" }, "GET", "/api/class/places?file=own%2Fa+b.yaml"],
+  ["save-class-task", { name: "a?.task.yaml", task: {} }, "PUT", "/api/class/task/a%3F.task.yaml"],
+  ["tell-class", { name: "a.task.yaml", revealed: true }, "POST", "/api/class/lesson/a.task.yaml"],
+  ["lesson-state", { code: "k7m4-qxpd", student: "a&b" }, "GET", "/api/lesson/k7m4-qxpd/state?student=a%26b"],
+  ["lesson-view", { code: "k7m4-qxpd", student: null, settings: {} }, "POST", "/api/lesson/k7m4-qxpd/view"],
+  ["hand-in", { code: "k7m4-qxpd" }, "POST", "/api/lesson/k7m4-qxpd/hand-in"],
 ];
 
 for (const [name, what, method, address] of ADDRESSES) {

@@ -15,6 +15,8 @@ internal static class FileFormat
 
     public const string FieldNotes = "field notes 1";
 
+    public const string ClassTask = "class task 1";
+
     /// <summary>The key of that line.</summary>
     public const string Key = "rigscenarios";
 
@@ -46,7 +48,7 @@ internal static class FileFormat
             return false;
         var first = root.Entries.FirstOrDefault(entry => entry.Key == Key);
         var named = first?.Value is TextNode { Text: var found } && found == format;
-        if (!named && first?.Value is TextNode { Text: Scenario or Parts or FieldNotes })
+        if (!named && first?.Value is TextNode { Text: Scenario or Parts or FieldNotes or ClassTask })
         {
             // Another kind of file: each of its fields would only be one more complaint.
             log.Error(first.Value.At, Key, $"Found {first.Value.Describe()}: this is another kind of file.",

@@ -11,8 +11,6 @@ public static partial class ClassTaskFile
     /// <summary>What the name of such a file ends in.</summary>
     public const string Ending = ".task.yaml";
 
-    private const string Kind = "class task 1";
-
     private static readonly NumberFormat Bound = new(-1e6, 1e6);
 
     private static readonly Format<OpenControl> Control = new RecordFormat<OpenControl>(
@@ -78,7 +76,7 @@ public static partial class ClassTaskFile
         var log = new ReadLog(path);
         ClassTask? task = null;
         if (TextFile.Take(text, log) is { } taken)
-            FileFormat.TryReadText(taken, Kind, Whole, log, out task);
+            FileFormat.TryReadText(taken, FileFormat.ClassTask, Whole, log, out task);
         if (task?.Code is { } code && !IsCode(code))
             log.Error("code", $"Found \"{code}\".", "the code as the page gave it, such as k7m4-qxpd; or the field left out");
         return (log.HasErrors ? null : task, log.Problems);
@@ -86,7 +84,7 @@ public static partial class ClassTaskFile
 
     /// <summary>The task as the text of a file.</summary>
     /// <param name="task">The task.</param>
-    public static string Text(ClassTask task) => FileFormat.Text(Kind, Whole, task);
+    public static string Text(ClassTask task) => FileFormat.Text(FileFormat.ClassTask, Whole, task);
 
     private static Field<ClassTask, IReadOnlyList<T>> List<T>(string key, Format<IReadOnlyList<T>> form,
         Func<ClassTask, IReadOnlyList<T>> get, Func<ClassTask, IReadOnlyList<T>, ClassTask> set, string about) =>

@@ -25,7 +25,7 @@ internal static class PartControls
                 if (watts is { } known && (double)known.Watts > 0)
                     yield return ClassControls.Figure($"{path}.{key}", "What draws power",
                         $"{LimitSentences.Element(name)} {words}", "W", (double)known.Watts, 0,
-                        Math.Ceiling(3 * (double)known.Watts));
+                        Math.Min(Math.Ceiling(3 * (double)known.Watts), (double?)draw?.Peak?.Watts ?? double.MaxValue));
             }
         }
     }
