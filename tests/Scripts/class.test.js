@@ -46,9 +46,12 @@ test("numbers are read as they are typed", () => {
 
 test("lines are lines with something in them", () => assert.deepEqual(linesOf(" a \n\n b\n"), ["a", "b"]));
 
-const LESSON = { isRevealed: false, headline: "No.", asked: [
-  { name: "energy", question: "How much?", unit: "Wh", answer: "152 Wh." }, { name: "own-1", question: "Why?", unit: "", answer: null }],
-handIns: [{ name: "Ada", at: "10:42", estimates: { energy: "=1+1" }, changes: ["a: 1 → 2", "b: 3 → 4"], outcome: "Yes." }] };
+const LESSON = {
+  isRevealed: false, headline: "No.",
+  asked: [{ name: "energy", question: "How much?", unit: "Wh", answer: "152 Wh." },
+    { name: "own-1", question: "Why?", unit: "", answer: null }],
+  handIns: [{ name: "Ada", at: "10:42", estimates: { energy: "=1+1" }, changes: ["a: 1 → 2", "b: 3 → 4"], outcome: "Yes." }],
+};
 
 test("what was handed in is a table with the program's answers last", () => {
   const { columns, rows } = tableOf(LESSON);

@@ -23,6 +23,7 @@ internal static class LessonJson
         json.WriteString("title", lesson.Task.Title);
         json.WriteString("text", lesson.Task.Text ?? "");
         json.WriteString("about", $"{lesson.Answer.Scenario.Title}: {lesson.Answer.TheBuild.Title ?? lesson.Answer.Build}");
+        Value(json, "known", view.Known);
         Value(json, "days", view.Days);
         Value(json, "given", view.Given.Select(section => new { title = section.Title, note = section.Note,
             columns = section.Columns, rows = section.Rows }));

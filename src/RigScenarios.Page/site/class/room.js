@@ -33,7 +33,8 @@ export class Room {
     this.#kept = kept;
     byId("lesson").hidden = false;
     const [first, ...others] = kept.addresses;
-    byId("address").textContent = first ?? "";
+    // It breaks behind a stroke, if anywhere.
+    byId("address").replaceChildren(...(first ?? "").split(/(?<=\/)/).flatMap(piece => [piece, el("wbr")]));
     byId("others").hidden = others.length === 0;
     byId("addresses").replaceChildren(...others.map(address => el("li", {}, address)));
     byId("as-class").setAttribute("href", kept.path ?? "");

@@ -42,6 +42,7 @@ function show(now) {
   draft.student = now.student;
   keep();
   showControls(now.controls);
+  for (const control of controls.values()) control.say("");
   showView(now);
   showAsked(now.asked, draft.estimates, !now.mayHandIn, (name, text) => { draft.estimates[name] = text; keep(); });
   byId("hand-in-row").hidden = !now.mayHandIn;
@@ -89,8 +90,8 @@ function changed(parameter, name) {
   const control = controls.get(name);
   if (!control) return;
   const words = missing(parameter, control.value);
-  control.say(words);
-  if (words) return;
+  // What was wrong stays until there is an answer: what is below it would move away from under the finger.
+  if (words) return control.say(words);
   if (control.value === parameter.default) delete draft.settings[name];
   else draft.settings[name] = control.value;
   keep();
@@ -109,7 +110,6 @@ function putBack() {
   for (const parameter of view?.controls ?? []) {
     const control = controls.get(parameter.name);
     if (control) control.value = parameter.default;
-    control?.say("");
   }
   mark();
   look();

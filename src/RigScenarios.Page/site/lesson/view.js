@@ -25,7 +25,7 @@ export function showView(view) {
   document.title = view.title;
   byId("lesson-title").textContent = view.title;
   byId("about").textContent = view.about;
-  byId("text").replaceChildren(...paragraphs(view.text).map(line => el("p", {}, prose(line))));
+  byId("text").replaceChildren(...[...paragraphs(view.text), ...view.known].map(line => el("p", {}, prose(line))));
   byId("days").replaceChildren(...view.days.map(line => el("li", {}, prose(line))));
   byId("given").replaceChildren(...view.given.map(section));
   byId("cautions").replaceChildren(...view.cautions.map(line => el("li", {}, prose(line))));

@@ -71,9 +71,9 @@
  * @typedef {{ isRevealed: boolean, headline: string, asked: Asked[], handIns: HandIn[] }} LessonNow
  * @typedef {{ title: string, note: string, columns: string[], rows: string[][] }} GivenSection
  * @typedef {{ student: string, version: string, isIn: boolean, mayHandIn: boolean, title: string, text: string, about: string,
- *   days: string[],
- *   given: GivenSection[], controls: ClassControl[], asked: Asked[], lines: { title: string, verdict: string, words: string }[],
- *   hidden: string[], check: string[], isHiding: boolean, onHandIn: boolean, cautions: string[], parts: Part[] }} LessonView
+ *   known: string[], days: string[], given: GivenSection[], controls: ClassControl[], asked: Asked[],
+ *   lines: { title: string, verdict: string, words: string }[], hidden: string[], check: string[], isHiding: boolean,
+ *   onHandIn: boolean, cautions: string[], parts: Part[] }} LessonView
  */
 
 /**

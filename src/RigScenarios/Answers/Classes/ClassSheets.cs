@@ -18,7 +18,7 @@ public static class ClassSheets
             Title = lesson.Task.Title, Subtitle = Subtitle("Your own estimate", lesson), Days = SheetWords.Days(lesson.Answer),
             Sections =
             [
-                .. Text(lesson), .. Given(lesson, lesson.Answer), .. Open(lesson),
+                .. Text(lesson), .. Given(lesson.Answer), .. Open(lesson),
                 new("Your estimate", SheetForm.Blanks, [.. lesson.Asked.Select(asked => new[] { asked.Question, asked.Unit })])
                     { IsWide = true },
                 ExerciseSheet.Cautions(),
@@ -55,13 +55,14 @@ public static class ClassSheets
     }
 
     /// <summary>What is given of a rig: no figure in it is computed.</summary>
-    internal static IReadOnlyList<SheetSection> Given(ClassLesson lesson, RigAnswer answer) =>
+    internal static IReadOnlyList<SheetSection> Given(RigAnswer answer) =>
     [
-        .. lesson.Exercise is { } exercise
-            ? [new SheetSection("What is known", SheetForm.Sentences,
-                [.. ExerciseSentences.Task(exercise).Select(line => new[] { line })])] : Array.Empty<SheetSection>(),
         .. GivenSections.Of(answer), .. PlaceSections.Cables(answer), .. RigSettings.Of(answer),
     ];
+
+    /// <summary>What is known of an exercise, beside the teacher's words; nothing of a rig as it stands in its file.</summary>
+    internal static IReadOnlyList<string> Known(ClassLesson lesson) =>
+        lesson.Exercise is { } exercise ? ExerciseSentences.Task(exercise) : [];
 
     /// <summary>The answers to what is asked of an exercise, by the names of the questions.</summary>
     internal static Dictionary<string, string> Key(Exercise exercise) => ExerciseKey.Causes(exercise).Index()
@@ -75,7 +76,7 @@ public static class ClassSheets
     private static IEnumerable<SheetSection> Text(ClassLesson lesson)
     {
         string[][] lines = [.. (lesson.Task.Text ?? "").Split('\n').Select(line => line.Trim()).Where(line => line.Length > 0)
-            .Select(line => new[] { line })];
+            .Concat(Known(lesson)).Select(line => new[] { line })];
         if (lines.Length > 0)
             yield return new("The task", SheetForm.Sentences, lines);
     }

@@ -17,6 +17,10 @@ public sealed record ClassView
     /// <summary>A line for each day.</summary>
     public required IReadOnlyList<string> Days { get; init; }
 
+    /// <summary>What is known of an exercise, beside the teacher's words: what it does, the budget, what stays as it is; none
+    /// otherwise.</summary>
+    public required IReadOnlyList<string> Known { get; init; }
+
     /// <summary>What is given, with what the student has set.</summary>
     public required IReadOnlyList<SheetSection> Given { get; init; }
 
@@ -59,7 +63,8 @@ public sealed record ClassView
         return new()
         {
             Days = SheetWords.Days(answer),
-            Given = ClassSheets.Given(lesson, answer),
+            Known = ClassSheets.Known(lesson),
+            Given = ClassSheets.Given(answer),
             Lines = [.. lines.Where(line => Tells(line.Kind))],
             Hidden = [.. lines.Where(line => !Tells(line.Kind)).Select(line => line.Title)],
             Answer = tellsAll ? answer : null,

@@ -35,7 +35,7 @@ internal static class Lessons
         ClassView.Of(lesson, answer, isRevealed, TestContext.Current.CancellationToken);
 
     /// <summary>Everything in a view that words can tell, as one text.</summary>
-    public static string Words(ClassView view) => string.Join('\n', [.. view.Days,
+    public static string Words(ClassView view) => string.Join('\n', [.. view.Days, .. view.Known,
         .. view.Given.SelectMany(section => section.Rows.SelectMany(row => row).Append(section.Title).Append(section.Note)),
         .. view.Lines.Select(line => $"{line.Title} {line.Words}"), .. view.Hidden, .. view.Check,
         .. view.Estimates.Select(told => $"{told.Asked.Question} {told.Answer}")]);
