@@ -14,6 +14,8 @@ namespace RigScenarios.Sweeps.Sensitivity;
 /// bound of what knowing brings, up to its standard error.</remarks>
 internal static class GuessAfterMeasuring
 {
+    private const double SurelyMore = 3;
+
     /// <summary>The gain of knowing coordinates.</summary>
     /// <param name="points">The runs, as points of the unit cube.</param>
     /// <param name="coordinates">The coordinates that are known.</param>
@@ -33,7 +35,7 @@ internal static class GuessAfterMeasuring
         var all = before[^1];
         var likelier = 2 * all >= order.Length;
         var half = Math.Max(1, (int)Math.Round(Math.Sqrt(order.Length) / 2));
-        var wrong = 0;
+        var (wrong, changed) = (0, 0);
         for (var at = 0; at < order.Length; at++)
         {
             // As many on either side as there are at the ends too: a window that is only moved.
@@ -42,10 +44,15 @@ internal static class GuessAfterMeasuring
             var near = before[low + (2 * half) + 1] - before[low] - own;
             var guess = near == half ? likelier : near > half;
             wrong += guess != yes[order[at]] ? 1 : 0;
+            changed += guess != likelier ? 1 : 0;
         }
-        var then = (double)wrong / order.Length;
-        return new(Ratio.FromDecimalFractions((double)Math.Min(all, order.Length - all) / order.Length),
-            Ratio.FromDecimalFractions(then), Ratio.FromDecimalFractions(Math.Sqrt(then * (1 - then) / order.Length)));
+        var count = (double)order.Length;
+        var (now, then) = (Math.Min(all, count - all) / count, wrong / count);
+        // Only runs whose guess has changed make the difference, each by one to either side: as in the test of Q. McNemar, "Note
+        // on the sampling error of the difference between correlated proportions or percentages", Psychometrika 12 (1947).
+        var gain = now - then > SurelyMore * Math.Sqrt(changed) / count ? now - then : 0;
+        return new(Ratio.FromDecimalFractions(now), Ratio.FromDecimalFractions(then),
+            Ratio.FromDecimalFractions(Math.Sqrt(then * (1 - then) / count)), Ratio.FromDecimalFractions(gain));
     }
 
     private static double[] Known(IReadOnlyList<double[]> points, IReadOnlyList<int> coordinates, IReadOnlyList<double> figure)

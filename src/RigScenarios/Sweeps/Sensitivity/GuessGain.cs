@@ -7,9 +7,6 @@ namespace RigScenarios.Sweeps.Sensitivity;
 /// <param name="WrongThen">How often one would be wrong who had measured, and then took what most runs with about this result
 /// say. Never told too small: it is what a rule made of these very runs achieves on runs that it has not seen.</param>
 /// <param name="StandardError">The standard error of that.</param>
-public sealed record GuessGain(Ratio WrongNow, Ratio WrongThen, Ratio StandardError)
-{
-    /// <summary>By how much one is wrong less often; 0 where it is no less, or by less than two standard errors.</summary>
-    public Ratio Gain => WrongNow - WrongThen is var gain && gain.DecimalFractions > 2 * StandardError.DecimalFractions
-        ? gain : Ratio.Zero;
-}
+/// <param name="Gain">By how much one is wrong less often; 0 where it is no less, or by less than three standard errors of the
+/// difference: of many acts some seem to help by chance.</param>
+public sealed record GuessGain(Ratio WrongNow, Ratio WrongThen, Ratio StandardError, Ratio Gain);

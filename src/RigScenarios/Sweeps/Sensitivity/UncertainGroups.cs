@@ -20,7 +20,9 @@ internal static class UncertainGroups
     private static UncertainThing Thing(UsualUncertainty uncertain, List<int> group)
     {
         var figures = group.Select(at => uncertain.Figures[at]).ToList();
-        return new(string.Join(", ", figures.Select(figure => figure.Name)), [.. figures.Select(figure => figure.Field.Path)],
+        var name = figures.Count > 1 && figures.Select(figure => figure.Together).Distinct().ToList() is [{ } together] ? together
+            : string.Join(", ", figures.Select(figure => figure.Name));
+        return new(name, [.. figures.Select(figure => figure.Field.Path)],
             group);
     }
 

@@ -35,7 +35,7 @@ internal static class UnsureBatteries
                 figures.Add(Capacity(battery, part, words, timed));
                 if (CapacityLeft(battery, $"{field}.capacity-left", words, timed) is { } left)
                 {
-                    figures.Add(left);
+                    figures.Add(left with { Together = "capacity left of the batteries" });
                     ages.Add(left.Field.Path);
                 }
                 figures.Add(Resistance(battery, $"{field}.resistance-growth", words));

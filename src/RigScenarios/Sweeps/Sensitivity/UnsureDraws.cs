@@ -64,6 +64,6 @@ internal static class UnsureDraws
         return new(new(path, Spread.Normal(power, Power.FromWatts(FitPriors.SheetDeviation * (double)power.Watts))),
             $"draw of the {words} {(state == PowerState.Record ? "in record" : "on standby")}",
             $"read the draw of the {words} on a power meter", "a data sheet, not a meter on the cable",
-            Citation.CommonPractice("draws by data sheets (docs/calibration.md)"));
+            Citation.CommonPractice("draws by data sheets (docs/calibration.md)")) { Together = $"draw of the {words}" };
     }
 }
