@@ -30,6 +30,7 @@ namespace RigScenarios.Cli
                 WiringCommand.Create(clock ?? TimeProvider.System),
                 SweepCommand.Create(clock ?? TimeProvider.System),
                 GatherCommand.Create(clock ?? TimeProvider.System),
+                UncertaintyCommand.Create(clock ?? TimeProvider.System),
                 CompareCommand.Create(clock ?? TimeProvider.System),
                 AgingCommand.Create(clock ?? TimeProvider.System),
                 TravelCommand.Create(clock ?? TimeProvider.System),

@@ -109,6 +109,8 @@ internal static class AnswerText
         Paragraph.Write(console, cost, "  ");
     }
 
-    private static string Days(RigAnswer answer) =>
+    /// <summary>The days in words.</summary>
+    /// <param name="answer">The answer.</param>
+    public static string Days(RigAnswer answer) =>
         answer.Days.Count == 1 ? answer.Plan.Days[0].Title ?? answer.Days[0] : $"{answer.Days.Count} days";
 }

@@ -78,8 +78,9 @@ public static class MattersSentences
         ArgumentNullException.ThrowIfNull(answer);
         var now = Math.Sqrt(answer.Indices.Variance);
         var lines = answer.Removals.Where(gain => gain.VarianceGone is { Value: >= Noticed, Low: > 0 }).Take(most)
-            .Select(gain => $"{AnswerSentences.Upper(gain.Act)}: the {Name(answer)} would be known to ±{Value(answer, gain.SpreadLeft)} "
-                + $"instead of ±{Value(answer, now)}{Guess(gain.Lasts, "whether it lasts")}.").ToList();
+            .Select(gain => $"{AnswerSentences.Upper(gain.Act)}: the {Name(answer)} would be known to "
+                + $"±{Value(answer, gain.SpreadLeft)} instead of ±{Value(answer, now)}{Guess(gain.Lasts, "whether it lasts")}.")
+            .ToList();
         lines.AddRange((answer.Whole?.Gains ?? []).Take(most).Select(gain => $"{AnswerSentences.Upper(gain.Act)}: "
             + $"{Guess(gain.Guess, "whether anything of the whole answer fails")[2..]}."));
         return lines.Count > 0 ? lines : ["Nothing of it, known alone, would make the answer noticeably surer."];
@@ -99,14 +100,18 @@ public static class MattersSentences
             $"Taken as uncertain: {figures.Count} figures{(given > 0 ? $", {given} with a spread that was given" : "")}"
                 + $"{(unsourced > 0 ? $", {unsourced} by common practice without a source" : "")}. The chances are no surer than "
                 + "these spreads.",
-            "A deviation (±) holds two runs in three, twice that holds 95 in 100. What measuring would bring is told for exact "
-                + "knowledge; a meter has an error of its own.",
+            "A deviation (±) holds about two runs in three, twice that holds 95 in 100. What measuring would bring is told for "
+                + "exact knowledge; a meter has an error of its own.",
             .. answer.Uncertain.TakenAsGiven,
             $"{answer.Runs} scenarios, seed {answer.Question.Options.Seed}. {answer.Way.Reason}",
         ];
-        if (answer.Runs > 0 && answer.Indices.RowsUnknown > 0)
-            lines.Add($"In {answer.Indices.RowsUnknown} of {answer.Indices.Rows} rows the figure is not known in some run; they are "
-                + "left out of the shares.");
+        var besides = answer.Whole is null ? 0 : answer.Question.Uncertain!.Figures.Count - figures.Count;
+        if (besides > 0)
+            lines.Insert(1, $"For the whole answer {besides} more are uncertain that have no part in this figure, such as "
+                + $"{answer.Question.Uncertain!.Figures.First(figure => !figures.Contains(figure)).Name}.");
+        if (answer.Indices.RowsUnknown > 0)
+            lines.Add($"In {answer.Indices.RowsUnknown} of {answer.Indices.Rows} rows the figure is not known in some run; they "
+                + "are left out of the shares.");
         return lines;
     }
 
@@ -117,7 +122,8 @@ public static class MattersSentences
     {
         ArgumentNullException.ThrowIfNull(answer);
         return [.. answer.Uncertain.Figures.Select(figure =>
-            $"{AnswerSentences.Upper(figure.Name)}: {figure.Field.Spread.Words}; {figure.Why}{(figure.Source is { } source ? $" ({source})" : "")}.")];
+            $"{AnswerSentences.Upper(figure.Name)}: {figure.Field.Spread.Words}; {figure.Why}"
+                + $"{(figure.Source is { } source ? $" ({source})" : "")}.")];
     }
 
     private static string? Lasts(SensitivityAnswer answer, double below)
@@ -134,7 +140,8 @@ public static class MattersSentences
         return answer.Question.Figure != SensitivityQuestion.UsualFigure || answer.Bands.At(below) is not { } reserve ? null
             : reserve >= 0 ? $"{InTens.Days(1 - below)} have {AnswerTimes.Length(Duration.FromHours(reserve))} left or more on "
                 + "the tightest day."
-            : $"{InTens.Days(1 - below)} miss no more than {AnswerTimes.Length(Duration.FromHours(-reserve))} of the tightest day.";
+            : $"{InTens.Days(1 - below)} miss no more than {AnswerTimes.Length(Duration.FromHours(-reserve))} of the "
+                + "tightest day.";
     }
 
     private static string Spread(SensitivityAnswer answer)

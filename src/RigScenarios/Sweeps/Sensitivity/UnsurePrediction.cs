@@ -24,7 +24,8 @@ internal static class UnsurePrediction
         var scale = battery.LoadScale ?? 1;
         // 95 of 100 lie within the stated error: so it is added up with what a fit leaves.
         var spread = Spread.Normal(scale, Math.Round(scale * share / FittedError.Deviations, 4)).Within(LeastScale, MostScale);
-        yield return new(new($"builds.{answer.Build}.battery.load-scale", spread), "the prediction itself",
+        yield return new(new($"builds.{answer.Build}.battery.load-scale", spread),
+            "the prediction itself, as a factor on all draws",
             battery.RuntimeKnownTo is null ? "note how long two days with this rig lasted, and fit the battery to them"
                 : "note more days with this rig, and fit the battery anew",
             error.Share is null ? $"{error.Why}: taken as twice the widest claim" : error.Why,
