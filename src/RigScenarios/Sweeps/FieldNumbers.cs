@@ -65,32 +65,32 @@ internal sealed record FieldNumbers(ValueUnit Unit, IReadOnlyList<double> Number
         TimeOnly.TryParseExact(text, ClockPatterns, CultureInfo.InvariantCulture, DateTimeStyles.None, out var time)
             ? time.ToTimeSpan().TotalMinutes : null;
 
+    /// <summary>Values with a unit. A field shows its quantity by its own value, or by what it accepts.</summary>
     private static FieldNumbers? Quantities(Scenario scenario, string path, string[] texts)
     {
-        // A field shows its quantity by its own value, or by what it accepts.
         var known = ScenarioPath.Find(scenario, path);
-        foreach (var quantity in Quantity.Infos.Select(info => info.Zero)
-            .Where(zero => known is null || QuantityText.TryRead(known, zero, "1 x", out _, out _)))
-        {
-            var read = new List<IQuantity>();
-            foreach (var text in texts)
-            {
-                if (Read(text, quantity) is not { } value)
-                    break;
-                read.Add(value);
-            }
-            if (read.Count == texts.Length)
-                return new(ValueUnit.Of(read[0].Unit), [.. read.Select(value => (double)value.As(read[0].Unit))]);
-        }
-        return null;
+        string[] all = known is null ? texts : [known, .. texts];
+        bool Are(IQuantity zero, Func<string, IQuantity, bool> read) => Array.TrueForAll(all, text => read(text, zero));
+        // The tables of the units library take so long to build that they are asked last.
+        var quantity = UsualUnits.Zeros.FirstOrDefault(zero => Are(zero, QuantityText.HasUsualUnit) && Are(zero, IsRead));
+        if (quantity is null && known is not null && Signed(all) is { } signed)
+            return signed with { Numbers = [.. signed.Numbers.Skip(1)] };
+        quantity ??= Are(Duration.Zero, IsRead) ? Duration.Zero
+            : Quantity.Infos.Select(info => info.Zero).FirstOrDefault(zero => Are(zero, IsRead));
+        if (quantity is null)
+            return null;
+        IQuantity[] values = [.. texts.Select(text => Read(text, quantity)!)];
+        return new(ValueUnit.Of(values[0].Unit), [.. values.Select(value => (double)value.As(values[0].Unit))]);
     }
+
+    private static bool IsRead(string text, IQuantity zero) => Read(text, zero) is not null;
 
     // A length of time is also written in parts: 1 h 30 min.
     private static IQuantity? Read(string text, IQuantity zero) =>
         zero is Duration ? Times.TryRead(new TextNode(text, TextPlace.None), "", new ReadLog(""), out var time) ? time : null
         : QuantityText.TryRead(text, zero, "1 x", out var value, out _) ? value : null;
 
-    /// <summary>Values that end in the same unit, where the units library doesn't know it.</summary>
+    /// <summary>Values that end in the same unit, which need not be known: such as one that the units library hasn't.</summary>
     private static FieldNumbers? Signed(string[] texts)
     {
         static string Sign(string text) => text[(text.LastIndexOfAny([.. "0123456789."]) + 1)..].Trim();

@@ -99,6 +99,12 @@ public static partial class QuantityText
         return true;
     }
 
+    /// <summary>Whether the unit of a text is one that this quantity usually has: those are read without the tables of the units
+    /// library.</summary>
+    internal static bool HasUsualUnit(string text, IQuantity quantity) =>
+        NumberThenUnit().Match(text) is { Success: true } match
+            && UsualUnits.Find(quantity.GetType(), Known(match.Groups["unit"].Value.Trim(), quantity), 0) is not null;
+
     /// <summary>Writes a quantity in the unit it was given in, so that reading it again gives exactly the same value.</summary>
     public static string Write(IQuantity value)
     {

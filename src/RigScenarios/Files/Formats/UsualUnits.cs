@@ -24,6 +24,7 @@ internal static class UsualUnits
         [(typeof(ElectricCharge), "Ah")] = value => ElectricCharge.FromAmpereHours(value),
         [(typeof(ElectricResistance), "mΩ")] = value => ElectricResistance.FromMilliohms(value),
         [(typeof(Temperature), "°C")] = value => Temperature.FromDegreesCelsius(value),
+        [(typeof(Temperature), "°F")] = value => Temperature.FromDegreesFahrenheit(value),
         [(typeof(Torque), "N·m")] = value => Torque.FromNewtonMeters(value),
         [(typeof(Angle), "°")] = value => Angle.FromDegrees(value),
         [(typeof(Speed), "m/s")] = value => Speed.FromMetersPerSecond(value),
@@ -50,6 +51,9 @@ internal static class UsualUnits
     /// <summary>What can be looked up here.</summary>
     public static IReadOnlyCollection<(Type Quantity, string Unit)> All => Units.Keys;
 
+    /// <summary>A zero of each quantity that can be looked up here.</summary>
+    public static IEnumerable<IQuantity> Zeros => Units.DistinctBy(unit => unit.Key.Item1).Select(unit => unit.Value(0));
+
     /// <summary>The quantity, or null if the unit is not among the common ones.</summary>
     public static IQuantity? Find(Type quantity, string unit, double value) =>
         Units.TryGetValue((quantity, unit), out var make) ? make(value) : null;
@@ -68,6 +72,7 @@ internal static class UsualUnits
         ElectricCurrentUnit.Ampere => "A",
         ElectricResistanceUnit.Milliohm => "mΩ",
         TemperatureUnit.DegreeCelsius => "°C",
+        TemperatureUnit.DegreeFahrenheit => "°F",
         TorqueUnit.NewtonMeter => "N·m",
         AngleUnit.Degree => "°",
         SpeedUnit.MeterPerSecond => "m/s",
