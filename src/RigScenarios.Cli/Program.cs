@@ -31,6 +31,7 @@ namespace RigScenarios.Cli
                 SweepCommand.Create(clock ?? TimeProvider.System),
                 GatherCommand.Create(clock ?? TimeProvider.System),
                 UncertaintyCommand.Create(clock ?? TimeProvider.System),
+                AboutCommand.Create(),
                 CompareCommand.Create(clock ?? TimeProvider.System),
                 AgingCommand.Create(clock ?? TimeProvider.System),
                 TravelCommand.Create(clock ?? TimeProvider.System),

@@ -7,6 +7,7 @@ using RigScenarios.Benchmarks.Fronts;
 using RigScenarios.Benchmarks.InventedNotes;
 using RigScenarios.Benchmarks.MeasuredCells;
 using RigScenarios.Benchmarks.MeasuredCells.Fitted;
+using RigScenarios.Benchmarks.Tables;
 
 try
 {
@@ -25,6 +26,7 @@ try
         ["measured-cells", .. var rest] => MeasuredCellsCommand.Run(rest),
         ["search-front", .. var rest] => SearchFrontCommand.Run(rest),
         ["log", .. var rest] => LogCommand.Run(rest),
+        ["tables", .. var rest] => TablesCommand.Run(rest),
         ["live", .. var rest] => await LiveCommand.RunAsync(rest),
         ["page", .. var rest] => await PageCommand.RunAsync(rest),
         ["drag", .. var rest] => await DragCommand.RunAsync(rest),
@@ -71,6 +73,8 @@ static int Help()
             search the front of an invented library of so many slots and candidates, tell how far it came
         {LogCommand.Usage}
             read an invented power log of so many rows and fit the battery to it, tell times and what it says
+        {TablesCommand.Usage}
+            write tables of so many invented rows, tell times and memory
         {LiveCommand.Usage}
             move one parameter of a notebook to and fro, tell times and memory
         {PageCommand.Usage}

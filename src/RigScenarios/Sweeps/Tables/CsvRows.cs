@@ -29,7 +29,7 @@ internal static class CsvRows
                 to.Write(","u8);
                 var cell = values[row];
                 if (cell.Text is { } text)
-                    Encoding.UTF8.GetBytes(Quoted(text), to);
+                    WriteQuoted(text, to);
                 else if (cell.Number is { } number)
                     Write(number, to);
             }
@@ -128,6 +128,13 @@ internal static class CsvRows
         if (!number.TryFormat(place, out var length, default, CultureInfo.InvariantCulture))
             throw new InvalidOperationException("A number is longer than 40 characters.");
         to.Advance(length);
+    }
+
+    private static void WriteQuoted(string text, IBufferWriter<byte> to)
+    {
+        to.Write("\""u8);
+        Encoding.UTF8.GetBytes(text.Replace("\"", "\"\"", StringComparison.Ordinal), to);
+        to.Write("\""u8);
     }
 
     private static string Quoted(string text) => $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
