@@ -84,7 +84,8 @@ internal static class TablesCommand
     private static SweepIdentity Identity(SweepPlan plan) => new()
     {
         Version = "", Command = "", File = "", Scenario = "", Build = "rig", Days = ["day"], Moved = plan.Paths,
-        Rows = plan.Count, Points = PointsDigest.Of(plan), Columns = [SweptColumn.Number, .. SweptColumn.Of(plan), .. SweepColumns.Usual], Way = "",
+        Rows = plan.Count, Points = PointsDigest.Of(plan), Way = "",
+        Columns = [SweptColumn.Number, .. SweptColumn.Of(plan), .. SweepColumns.Usual],
     };
 
     private static IEnumerable<SweepRecord> Records(SweepPlan plan)

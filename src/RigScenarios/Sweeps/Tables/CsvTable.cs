@@ -115,7 +115,7 @@ public static class CsvTable
             held += read;
             var whole = CsvRows.WholeRows(bytes.AsSpan(0, held));
             if (whole > 0)
-                yield return Rows(bytes.AsSpan(0, whole), columns);
+                yield return AsWritten(bytes.AsSpan(0, whole), columns);
             bytes.AsSpan(whole, held - whole).CopyTo(bytes);
             held -= whole;
             if (held == bytes.Length)
@@ -131,6 +131,18 @@ public static class CsvTable
         var rows = new TableRows(columns);
         CsvRows.Read(bytes, rows);
         return rows;
+    }
+
+    private static TableRows AsWritten(ReadOnlySpan<byte> bytes, IReadOnlyList<SweepColumn> columns)
+    {
+        try
+        {
+            return Rows(bytes, columns);
+        }
+        catch (Exception exception) when (exception is FormatException or OverflowException or ArgumentException)
+        {
+            throw new FormatException($"It is not as it was written: {exception.Message}", exception);
+        }
     }
 
     private static JsonObject Column(SweepColumn column, bool isNumber)
