@@ -130,14 +130,16 @@ public static class RigSearchSentences
         var place = result.Question.Places[other.Place];
         if (other.Candidate is not { } candidate)
             return $"{place.Name}: nothing else goes together with the rest. {other.Reason}";
+        // What fails is not weighed by its wishes: money and mass are what it would save.
         var differences = result.Question.Best.Wishes.Zip(other.Differences)
+            .Where(one => other.Fails.Count == 0 || one.First is RigWish.LeastCost or RigWish.LeastMass)
             .Select(one => Difference(result, one.First, one.Second)).OfType<string>().ToList();
         var words = differences.Count > 0 ? string.Join(", ", differences) : "the same in every wish";
         var title = place.Candidates[candidate].Title;
         return other.Fails.Count == 0 ? $"{place.Name}: next comes {title}: {words}."
             : other.Fails[0].Must == RigMust.Fits
                 ? $"{place.Name}: next comes {title}, but then the parts make no sound rig. {other.Fails[0].Why}"
-            : $"{place.Name}: next comes {title}: {words}; but then it fails "
+            : $"{place.Name}: next comes {title}{(differences.Count > 0 ? $": {words};" : ",")} but then it fails "
                 + $"{Listed(result, other.Fails.Select(one => one.Must))}. {other.Fails[0].Why}";
     }
 
@@ -147,7 +149,8 @@ public static class RigSearchSentences
     {
         ArgumentNullException.ThrowIfNull(result);
         var hundred = result.NextHundred.Select(next => next.To is not { } to
-            ? $"100 {result.Model.Currency} more than the cheapest rig buy nothing for the {RigSearchWords.Wish(next.Wish)}."
+            ? $"Up to 100 {result.Model.Currency} more than the cheapest rig buys nothing for the "
+                + $"{RigSearchWords.Wish(next.Wish)}."
             : $"Within 100 {result.Model.Currency} more than the cheapest rig, {RigSearchWords.Wish(next.Wish)}: rig {to + 1}, "
                 + $"for {Money(result, next.Extra)} more, {Gain(result, next.Wish, next.Gain)}.");
         return [.. hundred, .. result.MoreMoney.Select(step => $"{Money(result, step.Extra)} more, from rig {step.From + 1} to "
@@ -165,8 +168,8 @@ public static class RigSearchSentences
         {
             null => $"What it costs {RigSearchWords.Must(result.Question, price.Must)} is not known.",
             0 => $"{Upper(RigSearchWords.Must(result.Question, price.Must))} costs nothing more.",
-            { } extra => $"{Upper(RigSearchWords.Must(result.Question, price.Must))} costs {Money(result, extra)}: so much "
-                + "cheaper would the cheapest rig be without.",
+            { } extra => $"{Upper(RigSearchWords.Must(result.Question, price.Must))} costs {Money(result, extra)}: without it "
+                + "the cheapest rig would be that much cheaper.",
         })];
     }
 
@@ -184,7 +187,7 @@ public static class RigSearchSentences
             lines.Add($"No price is known of {string.Join(", ", result.Model.Unpriced.Select(LimitSentences.Element))}: every "
                 + "cost here is \"at least\".");
         if (result.Question.Places.Any(place => place.Candidates.Any(candidate => candidate.IsNew)))
-            lines.Add("What comes new counts as bought at its price, and a battery that does as new.");
+            lines.Add("What comes new counts as bought at its price, and a battery that comes new as fresh.");
         return lines;
     }
 
@@ -203,11 +206,13 @@ public static class RigSearchSentences
                 : $"{RigSearchWords.Weight(Mass.FromGrams(Math.Abs(difference)))} {(difference > 0 ? "heavier" : "lighter")}",
             RigWish.LongestDay => Math.Abs(difference) < 0.5 / 60 ? null
                 : $"{AnswerTimes.Length(Duration.FromHours(Math.Abs(difference)))} {(difference > 0 ? "shorter" : "longer")}",
-            _ => Math.Abs(difference) < 0.0005 ? null
-                : string.Create(CultureInfo.InvariantCulture,
-                    $"{100 * Math.Abs(difference):0.#} points {(difference > 0 ? "less" : "more")} margin"),
+            _ => Math.Abs(difference) < 1e-9 ? null : $"{Points(difference)} {(difference > 0 ? "less" : "more")} margin",
         };
     }
+
+    // No margin is known to half a percent of its limit; that it differs at all may be why a rig is told.
+    private static string Points(double share) => Math.Round(100 * Math.Abs(share)) is >= 1 and var points
+        ? string.Create(CultureInfo.InvariantCulture, $"{points:0} percentage {(points == 1 ? "point" : "points")}") : "slightly";
 
     private static string Gain(RigSearchResult result, RigWish wish, double gain) =>
         Difference(result, wish, -gain) ?? "better by less than these figures show";

@@ -85,7 +85,7 @@ public static class RigUpgradeSentences
         { Figures: { } figures, Choice: { } choice } =>
             $"The rig: {string.Join(", ", RigSearchSentences.Titles(result, choice))}. "
             + string.Join(" ", new[] { figures.Headline, figures.AskFirst }.Where(words => words.Length > 0)),
-        { EmptyPlaces.Count: > 0 } => $"Not yet a rig: nothing is there for {string.Join(", ", year.EmptyPlaces
+        { EmptyPlaces.Count: > 0 } => $"Not yet a rig: there is nothing yet for {string.Join(", ", year.EmptyPlaces
             .Select(LimitSentences.Element))}.",
         _ => "No rig of what is there holds all musts but the budget.",
     };

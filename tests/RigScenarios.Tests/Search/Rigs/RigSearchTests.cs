@@ -21,7 +21,7 @@ public class RigSearchTests
         Assert.Equal(["1 1", "0 0", "1 0", "0 2", "1 2"], result.Picks.Select(pick => pick.Choice.ToString()));
         Assert.Equal([1180m, 1220, 1240, 1350, 1370], result.Picks.Select(pick => pick.Cost!.Value));
         var first = result.Picks[0];
-        Assert.Equal("light: next comes Light: 20 EUR less, 14 min shorter; but then it fails to last the day. The camera stops "
+        Assert.Equal("light: next comes Light: 20 EUR less; but then it fails to last the day. The camera stops "
             + "1 h 51 min into the day, 9 min before wrap: the battery is empty.",
             RigSearchSentences.Why(result, first.Others[0]));
         Assert.Equal("flat: next comes Flat battery: 60 EUR more, 2 h 5 min longer.",
@@ -32,7 +32,7 @@ public class RigSearchTests
         Assert.Equal("Within 100 EUR more than the cheapest rig, longest day: rig 3, for 60 EUR more, 2 h 5 min longer.",
             RigSearchSentences.MoreMoney(result)[0]);
         // The cheapest rig at all is the small battery with the light that is there.
-        Assert.Equal(["To last the day costs 20 EUR: so much cheaper would the cheapest rig be without."],
+        Assert.Equal(["To last the day costs 20 EUR: without it the cheapest rig would be that much cheaper."],
             RigSearchSentences.MustPrices(result));
     }
 
