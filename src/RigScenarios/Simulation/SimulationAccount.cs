@@ -138,9 +138,13 @@ internal sealed class SimulationAccount(EventLoop loop, DaySchedule schedule, Ca
         Stored = Energy.FromJoules(battery.Ledger.Stored),
     };
 
-    // Capacity at 25 °C times the open-circuit voltage, from empty to the charge.
-    private static double StoredJoules(SimulatedBattery battery) => battery.Parameters.Groups * battery.Parameters.ChargePerUnit
-        * GaussLegendreRule.Integrate(battery.Parameters.OpenCircuit.At, 0, battery.Charge, 64);
+    /// <summary>What is left in a battery, J: capacity at 25 °C times the open-circuit voltage, from empty to the charge.</summary>
+    /// <param name="pack">The pack.</param>
+    /// <param name="charge">Its charge, 0…1.</param>
+    public static double StoredJoules(PackParameters pack, double charge) =>
+        pack.Groups * pack.ChargePerUnit * GaussLegendreRule.Integrate(pack.OpenCircuit.At, 0, charge, 64);
+
+    private static double StoredJoules(SimulatedBattery battery) => StoredJoules(battery.Parameters, battery.Charge);
 
     private OrderedMap<Ratio> Charges() =>
         new(loop.Swaps.Batteries.Select(battery => KeyValuePair.Create(battery.Name,

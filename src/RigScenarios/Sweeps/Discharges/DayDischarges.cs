@@ -11,7 +11,7 @@ namespace RigScenarios.Sweeps.Discharges;
 /// The days of one scenario as discharges of its battery under the reduced wiring, one for each day; the last one goes on through
 /// the reserve. What ends each day is read from the ends of these alone (<see cref="DayEnds"/>).
 /// </summary>
-/// <param name="Rig">The rig.</param>
+/// <param name="Shape">Which device is wanted when, and what it hangs on.</param>
 /// <param name="Plan">The plan.</param>
 /// <param name="Pack">The battery.</param>
 /// <param name="Formulas">For each day the formula of each state.</param>
@@ -19,7 +19,7 @@ namespace RigScenarios.Sweeps.Discharges;
 /// stops.</param>
 /// <param name="Limits">For each day the time after which the discharge is given up, s.</param>
 internal sealed record DayDischarges(
-    ReducedRig Rig, DayPlan Plan, Pack Pack, ReducedDraw[][] Formulas, double[] LowestVolts, double[] Limits)
+    RigShape Shape, DayPlan Plan, Pack Pack, ReducedDraw[][] Formulas, double[] LowestVolts, double[] Limits)
 {
     /// <summary>Why days can't be run as discharges, as a sentence; null where they can.</summary>
     /// <param name="days">The days.</param>
@@ -48,7 +48,8 @@ internal sealed record DayDischarges(
             pack.SeriesGroups * pack.OpenCircuitVoltage.Points[^1].Voltage.Volts);
         if (!(full > cutoff && cutoff > 0))
             return null;
-        var count = rig.Days.Length;
+        var shape = rig.Shape;
+        var count = shape.Days.Length;
         var (formulas, lowest, limits) = (new ReducedDraw[count][], new double[count], new double[count]);
         for (var day = 0; day < count; day++)
         {
@@ -56,11 +57,11 @@ internal sealed record DayDischarges(
                 return null;
             formulas[day] = made;
             lowest[day] = cutoff;
-            foreach (var state in rig.Days[day].States)
+            foreach (var state in shape.Days[day].States)
                 lowest[day] = Math.Max(lowest[day], made[state].StopVolts);
-            limits[day] = day + 1 < count ? rig.Days[day].Length : WithReserve(rig.Days[day].Length);
+            limits[day] = day + 1 < count ? shape.Days[day].Length : WithReserve(shape.Days[day].Length);
         }
-        return new(rig, days.Plan, pack, formulas, lowest, limits);
+        return new(shape, days.Plan, pack, formulas, lowest, limits);
     }
 
     /// <summary>The discharge through one of the days.</summary>
@@ -79,7 +80,7 @@ internal sealed record DayDischarges(
         made.Curves = curves;
         made.CutoffVoltage = LowestVolts[day];
         made.TimeLimit = Limits[day];
-        made.Demand = DemandOf(Rig.Days[day], Formulas[day]);
+        made.Demand = DemandOf(Shape.Days[day], Formulas[day]);
         return made;
     }
 

@@ -19,7 +19,7 @@ internal sealed class DayEnds(DayDischarges discharges)
 
     private const double SecondsPerHour = 3600;
 
-    private readonly ReducedRig rig = discharges.Rig;
+    private readonly RigShape rig = discharges.Shape;
 
     /// <summary>The figures of the days; null where the ends don't say them.</summary>
     /// <param name="ends">The end of each day's discharge.</param>
@@ -47,6 +47,27 @@ internal sealed class DayEnds(DayDischarges discharges)
                 return Lasting(missed.Seconds, starts[0].Start, starts[day].Start, day, stop.Reason);
         }
         return null;
+    }
+
+    /// <summary>Whether the whole rig stopped where its discharges ended: no device goes on without what stopped.</summary>
+    /// <param name="discharges">The discharges.</param>
+    /// <param name="ends">The end of each day's discharge.</param>
+    public static bool IsOver(DayDischarges discharges, ReadOnlySpan<BatchCaseEnd> ends)
+    {
+        var read = new DayEnds(discharges);
+        for (var day = 0; day < ends.Length; day++)
+        {
+            if (ends[day].Cause == EndCause.TimeLimit)
+                continue;
+            if (read.StopOf(day, ends[day]) is not { } stop)
+                return false;
+            for (var device = 0; device < read.rig.Essential; device++)
+            {
+                if (!read.rig.Hangs(device, stop.Element))
+                    return false;
+            }
+        }
+        return true;
     }
 
     private DayFigures Lasting(double seconds, double first, double start, int day, StopReason? reason) => new()
@@ -87,7 +108,7 @@ internal sealed class DayEnds(DayDischarges discharges)
         if (end.AtStep && !formula.StopsFirstAtOnce)
             return null;
         // Where the rig goes on without what stopped, another discharge would begin.
-        for (var device = 0; device < rig.Essential.Length; device++)
+        for (var device = 0; device < rig.Essential; device++)
         {
             if (rig.Wants(device, state) && rig.Hangs(device, formula.Stops))
                 return (new(StopKind.ShortOfVoltage, rig.NameOf(formula.Stops)), formula.Stops);
@@ -112,9 +133,9 @@ internal sealed class DayEnds(DayDischarges discharges)
 
     private bool IsMissed(int state, int element)
     {
-        for (var device = 0; device < rig.Essential.Length; device++)
+        for (var device = 0; device < rig.Essential; device++)
         {
-            if (rig.Wants(device, state) && (element < 0 || rig.Hangs(device, element)))
+            if (rig.Wants(device, state) && rig.Hangs(device, element))
                 return true;
         }
         return false;
@@ -130,9 +151,9 @@ internal sealed class DayEnds(DayDischarges discharges)
         {
             if (end <= last)
                 continue;
-            for (var device = 0; device < rig.Essential.Length; device++)
+            for (var device = 0; device < rig.Essential; device++)
             {
-                if (rig.Wants(device, state) && (element < 0 || rig.Hangs(device, element))
+                if (rig.Wants(device, state) && rig.Hangs(device, element)
                     && Array.Exists(states, one => rig.Wants(device, one)))
                     last = end;
             }

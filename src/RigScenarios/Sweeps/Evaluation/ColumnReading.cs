@@ -7,11 +7,11 @@ internal enum ColumnNeeds
     /// <summary>Nothing.</summary>
     None = 0,
 
-    /// <summary>The days, simulated or by a batch of discharges.</summary>
+    /// <summary>When and why the days end, simulated or by a batch of discharges.</summary>
     Days = 1,
 
-    /// <summary>Of the days more than the end of a discharge tells: they must be simulated.</summary>
-    WholeDays = 2,
+    /// <summary>What the batteries are like at the end of the days: one more discharge, where these are run as such.</summary>
+    Batteries = 2,
 
     /// <summary>The rig at rest, its prices or its journeys: no day is run.</summary>
     AtRest = 4,

@@ -25,11 +25,11 @@ internal static class DayColumns
         ColumnReading.OfDays("stopped_in", "", ColumnKind.Text,
             "The block in which it stops; empty where the days are lasted.", days => SweepCell.Of(days.StoppedIn)),
         ColumnReading.OfDays("from_batteries_Wh", "Wh", ColumnKind.Number, "Energy that the rig took from the batteries.",
-            days => SweepCell.Of(days.FromBatteries), ColumnNeeds.WholeDays),
+            days => SweepCell.Of(days.FromBatteries), ColumnNeeds.Batteries),
         ColumnReading.OfDays("energy_left_Wh", "Wh", ColumnKind.Number,
             "What is left in all batteries at the end, at their open-circuit voltage.",
-            days => SweepCell.Of(days.EnergyLeft), ColumnNeeds.WholeDays),
+            days => SweepCell.Of(days.EnergyLeft), ColumnNeeds.Batteries),
         ColumnReading.OfDays("coldest_battery_C", "°C", ColumnKind.Number, "Temperature of the battery that was coldest.",
-            days => SweepCell.Of(days.Coldest), ColumnNeeds.WholeDays),
+            days => SweepCell.Of(days.Coldest), ColumnNeeds.Batteries),
     ];
 }

@@ -112,7 +112,8 @@ public static class SweepRun
         _ = ScenarioPlan.Of(question.Scenario, question.Build, question.Days);
         var columns = SweepColumns.ReadingsOf(question.Scenario, question.Columns);
         var scenarios = new SweptScenarios(question, cancellation);
-        return new ScenarioByScenario(scenarios, columns, "", cancellation);
+        var (quick, whyNot) = ByDischarges.Try(scenarios, columns, cancellation);
+        return quick is not null ? quick : new ScenarioByScenario(scenarios, columns, whyNot, cancellation);
     }
 
     // The next chunk is worked on while the one before is written away, where there are threads for that.

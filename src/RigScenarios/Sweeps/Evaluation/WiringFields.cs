@@ -17,6 +17,7 @@ internal sealed class WiringFields
     private readonly SweptScenarios scenarios;
     private readonly CancellationToken cancellation;
     private readonly bool[] touches;
+    private readonly bool[] touchesShape;
     private readonly Dictionary<string, ReducedRig?> tried = [];
 
     /// <param name="scenarios">The scenarios.</param>
@@ -25,15 +26,18 @@ internal sealed class WiringFields
     {
         (this.scenarios, this.cancellation) = (scenarios, cancellation);
         var values = TriedValues(scenarios.Question.Plan);
-        touches = new bool[values.Length];
+        (touches, touchesShape) = (new bool[values.Length], new bool[values.Length]);
         if (values.Length > MostFields)
         {
-            Array.Fill(touches, true);
+            ShareNothing();
             return;
         }
         var asItIs = Rig([]);
         for (var field = 0; field < values.Length; field++)
+        {
             touches[field] = values[field].Any(value => !Same(Rig([(field, value)]), asItIs));
+            touchesShape[field] = touches[field] && values[field].Any(value => !SameShape(Rig([(field, value)]), asItIs));
+        }
         for (var field = 0; field < values.Length; field++)
         {
             for (var other = field + 1; other < values.Length; other++)
@@ -46,8 +50,16 @@ internal sealed class WiringFields
     public string KeyOf(SweepPoint point) => Array.IndexOf(touches, true) < 0 ? ""
         : string.Join('\n', point.Values.Where((_, field) => touches[field]));
 
+    /// <summary>The same for what of it says which device is wanted when, and what it hangs on.</summary>
+    public string ShapeOf(SweepPoint point) => Array.IndexOf(touchesShape, true) < 0 ? ""
+        : string.Join('\n', point.Values.Where((_, field) => touchesShape[field]));
+
     /// <summary>Takes every field as one that has a part, because a point of the plan was not as the trials say.</summary>
-    public void ShareNothing() => Array.Fill(touches, true);
+    public void ShareNothing()
+    {
+        Array.Fill(touches, true);
+        Array.Fill(touchesShape, true);
+    }
 
     private void TryTogether(int field, string[] values, int other, string[] others)
     {
@@ -56,11 +68,14 @@ internal sealed class WiringFields
         {
             foreach (var second in Ends(others))
             {
-                var expected = Rig([.. new[] { (field, value), (other, second) }.Where(one => touches[one.Item1])]);
-                if (Same(Rig([(field, value), (other, second)]), expected))
+                var both = Rig([(field, value), (other, second)]);
+                if (Same(both, Rig([.. Of(touches)])) && SameShape(both, Rig([.. Of(touchesShape)])))
                     continue;
-                touches[field] = touches[other] = true;
+                touches[field] = touches[other] = touchesShape[field] = touchesShape[other] = true;
                 return;
+
+                IEnumerable<(int Field, string Value)> Of(bool[] which) =>
+                    new (int Field, string Value)[] { (field, value), (other, second) }.Where(one => which[one.Field]);
             }
         }
     }
@@ -89,6 +104,9 @@ internal sealed class WiringFields
 
     private static bool Same(ReducedRig? one, ReducedRig? other) =>
         ReferenceEquals(one, other) || (one is not null && other is not null && one.SameAs(other));
+
+    private static bool SameShape(ReducedRig? one, ReducedRig? other) =>
+        ReferenceEquals(one, other) || (one is not null && other is not null && one.Shape.SameAs(other.Shape));
 
     private static IEnumerable<string> Ends(string[] values) => values.Length < 2 ? values : [values[0], values[^1]];
 
