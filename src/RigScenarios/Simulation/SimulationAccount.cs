@@ -138,7 +138,8 @@ internal sealed class SimulationAccount(EventLoop loop, DaySchedule schedule, Ca
         Stored = Energy.FromJoules(battery.Ledger.Stored),
     };
 
-    /// <summary>What is left in a battery, J: capacity at 25 °C times the open-circuit voltage, from empty to the charge.</summary>
+    /// <summary>What is left in a battery, J: capacity at 25 °C times the open-circuit voltage, from empty to the
+    /// charge.</summary>
     /// <param name="pack">The pack.</param>
     /// <param name="charge">Its charge, 0…1.</param>
     public static double StoredJoules(PackParameters pack, double charge) =>

@@ -10,6 +10,11 @@ namespace RigScenarios.Sweeps.Evaluation;
 /// </summary>
 public static class SweepRun
 {
+    /// <summary>A table of so many combinations of values, with nothing uncertain, is simulated one by one: that takes a moment,
+    /// and its figures are to the last digit those of the single answer. Of samples nobody looks at a single one so
+    /// closely.</summary>
+    public const int FewEnough = 400;
+
     /// <summary>The way that the question goes, without running it.</summary>
     /// <param name="question">The question.</param>
     /// <param name="cancellation">Stops the trials.</param>
@@ -105,14 +110,16 @@ public static class SweepRun
         return numbers;
     }
 
-    private static ScenarioByScenario Choose(SweepQuestion question, CancellationToken cancellation)
+    private static SweepEvaluation Choose(SweepQuestion question, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(question);
         // A name that is not there is told before every value of the plan is tried.
         _ = ScenarioPlan.Of(question.Scenario, question.Build, question.Days);
         var columns = SweepColumns.ReadingsOf(question.Scenario, question.Columns);
         var scenarios = new SweptScenarios(question, cancellation);
-        var (quick, whyNot) = ByDischarges.Try(scenarios, columns, cancellation);
+        var (quick, whyNot) = question.Plan.Uncertain.Count == 0 && question.Plan.Count <= FewEnough
+            ? (null, "A table of few values is read beside single answers, so that each is simulated as they are.")
+            : ByDischarges.Try(scenarios, columns, cancellation);
         return quick is not null ? quick : new ScenarioByScenario(scenarios, columns, whyNot, cancellation);
     }
 
