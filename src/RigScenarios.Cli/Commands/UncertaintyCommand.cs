@@ -2,7 +2,7 @@ using System.CommandLine;
 using RigScenarios.Answers;
 using RigScenarios.Cli.Answers;
 using RigScenarios.Scenarios;
-using RigScenarios.Sweeps;
+using RigScenarios.Sweeps.Evaluation;
 using RigScenarios.Sweeps.Sampling;
 using RigScenarios.Sweeps.Sensitivity;
 
@@ -58,6 +58,7 @@ internal static class UncertaintyCommand
             if (parsed.GetValue(only) && parsed.GetRequiredValue(uncertain).Length == 0)
                 problems.Add(new(Severity.Error, "", TextPlace.None, "--nothing-else", "No field is named as uncertain.",
                     "it together with --uncertain"));
+            Known(scenario, parsed.GetValue(figure), problems);
             if (problems.Count > 0)
                 throw new ScenarioProblemsException(problems);
             var usual = new SensitivityQuestion(scenario, builds[0], options.Days(parsed, scenario)) { Today = today };
@@ -97,6 +98,19 @@ internal static class UncertaintyCommand
         {
             problems.AddRange(exception.Problems);
             return new();
+        }
+    }
+
+    private static void Known(Scenario scenario, string? figure, List<Diagnostic> problems)
+    {
+        try
+        {
+            if (figure is not null)
+                SweepColumns.Choose(scenario, [figure]);
+        }
+        catch (ScenarioProblemsException exception)
+        {
+            problems.AddRange(exception.Problems);
         }
     }
 

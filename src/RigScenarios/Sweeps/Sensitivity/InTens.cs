@@ -15,12 +15,12 @@ internal static class InTens
         _ => Of(chance.Share!.Value),
     };
 
-    /// <summary>The same of a share alone: tens where they say it within half a tenth, else hundreds.</summary>
+    /// <summary>The same of a share alone: tens between 5 and 94 %, else hundreds.</summary>
     /// <param name="share">The share, 0 to 1.</param>
     public static string Of(Ratio share)
     {
         var part = share.DecimalFractions;
-        var (count, of) = part is >= 0.05 and <= 0.95 ? (Math.Round(10 * part), 10)
+        var (count, of) = part is >= 0.05 and < 0.945 ? (Math.Round(10 * part), 10)
             : part is >= 0.005 and <= 0.995 ? (Math.Round(100 * part), 100) : (Math.Round(1000 * part), 1000);
         return (count, part) switch
         {

@@ -83,10 +83,10 @@ public static class MattersShape
     private static JsonObject Of(WholeChance whole) => new()
     {
         ["nothing_fails"] = Of(whole.NothingFails), ["holds"] = Of(whole.Holds),
-        ["verdicts"] = new JsonObject(whole.Verdicts.OrderBy(one => one.Key)
-            .Select(one => KeyValuePair.Create(one.Key.InWords(), (JsonNode?)one.Value))),
-        ["failing"] = new JsonObject(whole.Failing.OrderBy(one => one.Key)
-            .Select(one => KeyValuePair.Create(one.Key.ToString().ToLowerInvariant(), (JsonNode?)one.Value))),
+        ["verdicts"] = List([.. whole.Verdicts.OrderBy(one => one.Key)],
+            one => new JsonObject { ["verdict"] = one.Key.InWords(), ["in_runs"] = one.Value }),
+        ["failing"] = List([.. whole.Failing.OrderBy(one => one.Key)],
+            one => new JsonObject { ["question"] = one.Key.ToString().ToLowerInvariant(), ["in_runs"] = one.Value }),
         ["measure"] = List(whole.Gains, gain => new JsonObject
         {
             ["act"] = gain.Act, ["names"] = Paths(gain.Names), ["paths"] = Paths(gain.Paths), ["fails"] = Of(gain.Guess),

@@ -85,6 +85,11 @@ public static class SensitivityRun
         if (relevant.Figures.Count == 0)
             throw Problem("uncertain", $"Nothing that \"{figure.Name}\" rests on is uncertain.",
                 "a field with its spread, such as \"days.day-one.ambient=-8 °C +- 2 °C\"");
+        var known = all.Fields.Select(field => field.Path).ToList();
+        if (all.Correlations.SelectMany(pair => new[] { pair.First, pair.Second }).FirstOrDefault(path => !known.Contains(path))
+            is { } stray)
+            throw Problem("together", $"\"{stray}\" is not uncertain, so that it goes together with nothing.",
+                string.Join(", ", known), NearestName.To(stray, known));
         var paths = relevant.Fields.Select(field => field.Path).ToHashSet();
         return relevant with
         {
@@ -139,8 +144,8 @@ public static class SensitivityRun
         ];
     }
 
-    private static ScenarioProblemsException Problem(string field, string what, string accepted) =>
-        new([new Diagnostic(Severity.Error, "", TextPlace.None, field, what, accepted)]);
+    private static ScenarioProblemsException Problem(string field, string what, string accepted, string? nearest = null) =>
+        new([new Diagnostic(Severity.Error, "", TextPlace.None, field, what, accepted, nearest)]);
 
     private sealed class Done(IProgress<double>? told, long all) : IProgress<long>
     {

@@ -17,7 +17,7 @@ internal static class ShortNumber
         if (!double.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) || !double.IsFinite(value))
             return text;
         var places = value == 0 ? 0 : Digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value)));
-        return places is < 0 or > 9 ? string.Create(CultureInfo.InvariantCulture, $"{value:G3}{unit}")
-            : Math.Round(value, places).ToString("0.#########", CultureInfo.InvariantCulture) + unit;
+        return places is < -3 or > 9 ? string.Create(CultureInfo.InvariantCulture, $"{value:G3}{unit}")
+            : Math.Round(value, Math.Max(0, places)).ToString("0.#########", CultureInfo.InvariantCulture) + unit;
     }
 }
