@@ -27,7 +27,7 @@ public class UncertaintyCommandTests
     public async Task Every_field_of_the_json_answer_stands_in_the_documentation()
     {
         var (code, text, _) = await ConsoleRun.RunAsync("uncertainty", Hall, "--rows", "32", "--whole", "16", "--json",
-            "--along", "days.morning.blocks.unloading.length=30 min..60 min:2", "--seed", "7");
+            "--along", "days.morning.blocks.breakfast.length=30 min..60 min:2", "--seed", "7");
 
         Assert.Equal(0, code);
         using var json = JsonDocument.Parse(text);
