@@ -23,6 +23,8 @@ public sealed record LognormalSpread : Spread
         if (!(factor > 1 && factor <= 100))
             throw new UnsoundPlanException($"A factor of {Digits(factor)} is no spread; accepted: above 1, up to 100.");
         (Median, Factor) = (median, factor);
+        var most = Math.Pow(factor, MostDeviations);
+        ShapeEnds = (TenDigits.Of(median / most), TenDigits.Of(median * most));
     }
 
     /// <summary>The median, in the unit of the spread.</summary>
@@ -31,8 +33,7 @@ public sealed record LognormalSpread : Spread
     /// <summary>The geometric standard deviation, above 1.</summary>
     public double Factor { get; }
 
-    private protected override (double Low, double High) ShapeEnds =>
-        (TenDigits.Of(Median / Math.Pow(Factor, MostDeviations)), TenDigits.Of(Median * Math.Pow(Factor, MostDeviations)));
+    private protected override (double Low, double High) ShapeEnds { get; }
 
     private protected override string ShapeWords => $"{Unit.Text(Median)} +- a factor of {Digits(Factor)}";
 

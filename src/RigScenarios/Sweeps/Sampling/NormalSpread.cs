@@ -18,6 +18,10 @@ public sealed record NormalSpread : Spread
             throw new UnsoundPlanException($"\"{unit.Text(middle)} +- {unit.DifferenceText(deviation)}\" is no spread: what "
                 + "stands behind +- is above zero.");
         (Middle, Deviation) = (middle, deviation);
+        var most = MostDeviations * deviation;
+        ShapeEnds = (TenDigits.Of(middle - most), TenDigits.Of(middle + most));
+        if (!(ShapeEnds.Low < ShapeEnds.High))
+            throw new UnsoundPlanException($"\"{ShapeWords}\" is no spread: all of it is the same number to ten digits.");
     }
 
     /// <summary>The middle, in the unit of the spread.</summary>
@@ -26,8 +30,7 @@ public sealed record NormalSpread : Spread
     /// <summary>The standard deviation, in steps of the unit.</summary>
     public double Deviation { get; }
 
-    private protected override (double Low, double High) ShapeEnds =>
-        (TenDigits.Of(Middle - (MostDeviations * Deviation)), TenDigits.Of(Middle + (MostDeviations * Deviation)));
+    private protected override (double Low, double High) ShapeEnds { get; }
 
     private protected override string ShapeWords => $"{Unit.Text(Middle)} +- {Unit.DifferenceText(Deviation)}";
 

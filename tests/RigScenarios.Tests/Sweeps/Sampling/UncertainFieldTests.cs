@@ -70,6 +70,7 @@ public sealed class UncertainFieldTests
     [InlineData(Energy + "=between 170 Wh and 200 Wh, most likely 210 Wh", "210 Wh can't be the most likely")]
     [InlineData(Energy + "=190 Wh +- 0 Wh", "behind +- is above zero")]
     [InlineData(Energy + "=190 Wh +- -8 Wh", "behind +- is above zero")]
+    [InlineData(Energy + "=190 Wh +- 0.000000000001 Wh", "the same number to ten digits")]
     [InlineData(Energy + "=190 Wh +- 8", "\"8\" behind +-")]
     [InlineData(Energy + "=190 Wh +- 8 A", "\"8 A\" behind +-")]
     [InlineData(Energy + "=190 Wh +- ", "\"\" behind +-")]
