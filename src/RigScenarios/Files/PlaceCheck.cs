@@ -14,8 +14,9 @@ internal static class PlaceCheck
     /// <summary>Checks the places of a build; every problem goes to the log.</summary>
     public static void Run(Scenario scenario, Build build, string at, ReadLog log)
     {
+        // A thing whose part is not known is told once, at its part, and not at all places where it is named.
         var onRig = build.Things
-            .Where(name => scenario.PartOf(name) is { Kind: not (PartKind.Head or PartKind.Tripod or PartKind.Charger) })
+            .Where(name => scenario.PartOf(name)?.Kind is not (PartKind.Head or PartKind.Tripod or PartKind.Charger))
             .ToHashSet(StringComparer.Ordinal);
         // A thing of the kit that this build leaves off stays in the list: leaving it off is a what-if, not a mistake.
         foreach (var (i, name) in build.Beside.Index()
@@ -61,7 +62,7 @@ internal static class PlaceCheck
         if (place.On is { } on && !onRig.Contains(on))
             log.Error($"{path}.on", $"There is no \"{on}\" on this rig to carry it.",
                 string.Join(", ", onRig.Where(other => other != name).Take(30)), log.Nearest(on, onRig));
-        if (place.AtEnd && (place.On is null || scenario.PartOf(place.On)?.Kind != PartKind.Arm))
+        if (place.AtEnd && (place.On is null || scenario.PartOf(place.On) is { Kind: not PartKind.Arm }))
             log.Error($"{path}.at-end", "Only an arm has a far end to sit at.", "\"on\" with the name of an arm");
         if (place.SlidesFrom is null != place.SlidesTo is null)
             log.Error($"{path}.{(place.SlidesFrom is null ? "slides-from" : "slides-to")}",

@@ -88,4 +88,17 @@ public sealed class ScenarioCheckTests
         using var folder = new TemporaryFolder();
         return ScenarioFile.TryRead(folder.Write("scenario.yaml", text)).Problems;
     }
+
+    // Its place, what it carries and what is at its far end are right, whatever part it is.
+    [Theory]
+    [InlineData("stills-standard-zoom", "kit.zoom.part")]
+    [InlineData("cage-full-baseplate", "kit.cage.part")]
+    [InlineData("arm-short", "kit.monitor-arm.part")]
+    public void A_part_that_is_not_known_is_told_once_and_not_at_every_place_that_names_the_thing(string part, string path)
+    {
+        var file = Repository.Data("scenarios", "river-ferry.yaml");
+        var text = File.ReadAllText(file).Replace($"{part}", "no-such-part", StringComparison.Ordinal);
+        var (_, problems) = ScenarioFile.TryReadText(text, file);
+        Assert.Equal([path], problems.Where(problem => problem.Severity == Severity.Error).Select(problem => problem.Path));
+    }
 }
