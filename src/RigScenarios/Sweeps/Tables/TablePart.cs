@@ -64,7 +64,7 @@ public sealed class TablePart
         var next = Head.First;
         var columns = Head.Identity.Columns;
         await using var stream = open();
-        await foreach (var rows in digest is null ? ParquetTable.ReadAsync(stream, columns, cancellation)
+        await foreach (var rows in digest is null ? ParquetTable.ReadAsync(stream, Head, cancellation)
             : CsvTable.Read(stream, columns, digest, cancellation).ToAsyncEnumerable())
         {
             foreach (var number in rows.Numbers)

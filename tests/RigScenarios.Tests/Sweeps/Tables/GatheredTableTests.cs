@@ -120,6 +120,35 @@ public sealed class GatheredTableTests
             TestContext.Current.CancellationToken));
     }
 
+    [Fact]
+    public async Task A_byte_that_changed_in_a_parquet_file_never_changes_a_table_unnoticed()
+    {
+        var plan = InventedSweep.Plan(50);
+        using var table = InventedSweep.Table(plan, SweepPart.Whole);
+        var (bytes, expected) = (await InventedSweep.ParquetAsync(table), InventedSweep.Csv(table));
+        var (looked, refused) = (new LookedAt(), 0);
+        for (var place = 0; place < bytes.Length; place += 7)
+        {
+            looked.One();
+            var changed = bytes.ToArray();
+            changed[place] ^= 0x10;
+            var part = await TablePart.OfParquetAsync("t", () => new MemoryStream(changed),
+                TestContext.Current.CancellationToken);
+            if (part is null || await part.FaultAsync(TestContext.Current.CancellationToken) is not null)
+            {
+                refused++;
+                continue;
+            }
+            // What is left are bytes that say nothing of the table, such as the name of the writer.
+            using var stream = new MemoryStream();
+            await GatheredTable.Of([part]).WriteCsvAsync(stream, null, TestContext.Current.CancellationToken);
+            Assert.Equal(expected, stream.ToArray());
+            Assert.Equal(table.Head.ToJson(), part.Head.ToJson());
+        }
+        looked.AtLeast(500);
+        Assert.InRange(refused, 300, int.MaxValue);
+    }
+
     private static async Task<List<string>> Refused(params (int Number, int Of)[] parts)
     {
         var read = new List<TablePart>();
