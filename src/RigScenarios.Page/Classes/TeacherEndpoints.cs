@@ -134,12 +134,11 @@ internal sealed class TeacherEndpoints(TaskFiles tasks, LessonRooms rooms, RigFi
     private async Task WriteAsync(HttpContext context, KeptTask task, ClassLesson lesson)
     {
         var room = rooms.Of(task);
-        var view = ClassView.Of(lesson, lesson.Answer, isRevealed: true, context.RequestAborted);
         await PageJson.WriteAsync(context, new
         {
             isRevealed = room.IsRevealed,
             headline = AnswerSentences.Headline(lesson.Answer),
-            asked = view.Estimates.Select(told => new { name = told.Asked.Name, question = told.Asked.Question,
+            asked = ClassView.Answers(lesson).Select(told => new { name = told.Asked.Name, question = told.Asked.Question,
                 unit = told.Asked.Unit, answer = told.Answer }),
             handIns = room.HandIns.Select(one => new { name = one.Name, at = one.At.ToString("HH:mm", null),
                 estimates = one.Estimates, changes = one.Changes, outcome = one.Outcome }),

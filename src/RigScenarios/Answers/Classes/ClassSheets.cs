@@ -37,15 +37,14 @@ public static class ClassSheets
             var key = ExercisePages.Teacher(exercise);
             return key with { Title = lesson.Task.Title, Sections = [.. key.Sections, .. Own(lesson)] };
         }
-        var view = ClassView.Of(lesson, lesson.Answer, isRevealed: true);
         return ExerciseSheet.Solved(lesson.Answer) with
         {
             Title = lesson.Task.Title, Subtitle = Subtitle("Solution", lesson),
-            Questions = view.Lines,
+            Questions = AnswerSentences.Questions(lesson.Answer),
             Sections =
             [
                 .. Text(lesson),
-                new("The answers", SheetForm.Table, [.. view.Estimates.Select(told =>
+                new("The answers", SheetForm.Table, [.. ClassView.Answers(lesson).Select(told =>
                     new[] { told.Asked.Question, told.Answer ?? ForATalk })])
                     { IsWide = true, Columns = ["Question", "Answer"] },
                 new("Cautions", SheetForm.Sentences, [.. AnswerCautions.Of(lesson.Answer).Select(caution => new[] { caution })])

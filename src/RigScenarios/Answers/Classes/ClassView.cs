@@ -76,6 +76,14 @@ public sealed record ClassView
         };
     }
 
+    /// <summary>What the program says of all that is asked, of the rig as it is given: for the teacher.</summary>
+    /// <param name="lesson">The task, made ready.</param>
+    public static IReadOnlyList<ToldEstimate> Answers(ClassLesson lesson)
+    {
+        ArgumentNullException.ThrowIfNull(lesson);
+        return Told(lesson, lesson.Answer, isRevealed: true, _ => true);
+    }
+
     private static IReadOnlyList<ToldEstimate> Told(ClassLesson lesson, RigAnswer answer, bool isRevealed,
         Func<QuestionKind?, bool> tells)
     {

@@ -58,6 +58,20 @@ public sealed class ClassTaskFileTests
     }
 
     [Fact]
+    public void The_file_of_the_documentation_is_one_that_a_class_can_work_on()
+    {
+        var lines = File.ReadAllLines(Path.Combine(Repository.Root, "docs", "exercises.md"))
+            .SkipWhile(line => line != "    rigscenarios: class task 1").TakeWhile(line => line.StartsWith("    ",
+                StringComparison.Ordinal)).Select(line => line[4..]);
+        var (task, problems) = ClassTaskFile.TryReadText(string.Join('\n', lines), "docs.task.yaml");
+        Assert.Empty(problems);
+        var lesson = Lessons.Ready(task!);
+        Assert.Equal(["air", "builds.tripod.battery.charge"], lesson.Controls.Select(control => control.Name));
+        Assert.Equal(["energy", "until", "works", "own-1"], lesson.Asked.Select(asked => asked.Name));
+        Assert.Equal(TaskReveal.OnHandIn, task!.Reveal);
+    }
+
+    [Fact]
     public void A_scenario_is_no_task_and_a_task_no_scenario()
     {
         var scenario = File.ReadAllText(Repository.Data("scenarios", "winter-harbour.yaml"));
