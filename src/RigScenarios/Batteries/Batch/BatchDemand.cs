@@ -30,6 +30,10 @@ internal sealed class BatchDemand(double[] lengths, double[] powers, double[] cu
     /// <summary>Resistive part of each, S.</summary>
     public double[] Conductances { get; } = conductances;
 
+    /// <summary>The terminal voltage at which the discharge ends in each segment, V; null for the pack's own cut-off in all of
+    /// them. Where wiring stands behind the demand something in it may stop before the pack does.</summary>
+    public double[]? EndVoltages { get; init; }
+
     /// <summary>End of each segment, s from the start of the first.</summary>
     public double[] Ends { get; } = EndsOf(lengths);
 

@@ -15,11 +15,9 @@ namespace RigScenarios.Sweeps.Discharges;
 /// <param name="Plan">The plan.</param>
 /// <param name="Pack">The battery.</param>
 /// <param name="Formulas">For each day the formula of each state.</param>
-/// <param name="LowestVolts">For each day the voltage at which the discharge ends, V: the highest at which anything in it
-/// stops.</param>
 /// <param name="Limits">For each day the time after which the discharge is given up, s.</param>
 internal sealed record DayDischarges(
-    RigShape Shape, DayPlan Plan, Pack Pack, ReducedDraw[][] Formulas, double[] LowestVolts, double[] Limits)
+    RigShape Shape, DayPlan Plan, Pack Pack, ReducedDraw[][] Formulas, double[] Limits)
 {
     /// <summary>Why days can't be run as discharges, as a sentence; null where they can.</summary>
     /// <param name="days">The days.</param>
@@ -50,18 +48,15 @@ internal sealed record DayDischarges(
             return null;
         var shape = rig.Shape;
         var count = shape.Days.Length;
-        var (formulas, lowest, limits) = (new ReducedDraw[count][], new double[count], new double[count]);
+        var (formulas, limits) = (new ReducedDraw[count][], new double[count]);
         for (var day = 0; day < count; day++)
         {
             if (rig.Reduce(cutoff, full, KelvinOf(days.Plan, day)) is not { } made)
                 return null;
             formulas[day] = made;
-            lowest[day] = cutoff;
-            foreach (var state in shape.Days[day].States)
-                lowest[day] = Math.Max(lowest[day], made[state].StopVolts);
             limits[day] = day + 1 < count ? shape.Days[day].Length : WithReserve(shape.Days[day].Length);
         }
-        return new(shape, days.Plan, pack, formulas, lowest, limits);
+        return new(shape, days.Plan, pack, formulas, limits);
     }
 
     /// <summary>The discharge through one of the days.</summary>
@@ -78,23 +73,25 @@ internal sealed record DayDischarges(
         };
         var made = BatchCase.Of(Pack, kelvin, start);
         made.Curves = curves;
-        made.CutoffVoltage = LowestVolts[day];
         made.TimeLimit = Limits[day];
-        made.Demand = DemandOf(Shape.Days[day], Formulas[day]);
+        made.Demand = DemandOf(Shape.Days[day], Formulas[day], made.CutoffVoltage);
         return made;
     }
 
     private static double KelvinOf(DayPlan plan, int day) => (plan.Days[day].Ambient ?? plan.Ambient).Kelvins;
 
-    private static BatchDemand DemandOf(DayShape day, ReducedDraw[] formulas)
+    // It ends with the battery, or at the higher voltage at which something in the wiring stops in the states of the segment.
+    private static BatchDemand DemandOf(DayShape day, ReducedDraw[] formulas, double cutoff)
     {
-        var (watts, amperes, siemens) = (new double[day.Count], new double[day.Count], new double[day.Count]);
+        var (watts, amperes, siemens, volts) =
+            (new double[day.Count], new double[day.Count], new double[day.Count], new double[day.Count]);
         for (var i = 0; i < day.Count; i++)
         {
             ref readonly var formula = ref formulas[day.States[i]];
             (watts[i], amperes[i], siemens[i]) = (formula.Watts, formula.Amperes, formula.Siemens);
+            volts[i] = Math.Max(cutoff, formula.StopVolts);
         }
-        return new(day.Lengths, watts, amperes, siemens);
+        return new(day.Lengths, watts, amperes, siemens) { EndVoltages = volts };
     }
 
     // The last day is begun again until the longest reserve is over, and then run to its end, as the simulation does.

@@ -14,9 +14,6 @@ namespace RigScenarios.Sweeps.Discharges;
 /// <param name="discharges">The discharges.</param>
 internal sealed class DayEnds(DayDischarges discharges)
 {
-    // Stops at the same voltage but for a rounding.
-    private const double Rounding = 1e-9;
-
     private const double SecondsPerHour = 3600;
 
     private readonly RigShape rig = discharges.Shape;
@@ -99,10 +96,6 @@ internal sealed class DayEnds(DayDischarges discharges)
         var shape = rig.Days[day];
         var state = shape.States[end.SegmentsFinished % shape.Count];
         ref readonly var formula = ref discharges.Formulas[day][state];
-        var cutoff = discharges.Pack.CutoffVoltage.Volts;
-        // The discharge ends at the highest voltage at which anything stops in any state; in this one it may be lower.
-        if (Math.Max(cutoff, formula.StopVolts) < discharges.LowestVolts[day] * (1 - Rounding))
-            return null;
         if (formula.Stops < 0)
             return (end.Cause.AsStop(), -1);
         if (end.AtStep && !formula.StopsFirstAtOnce)

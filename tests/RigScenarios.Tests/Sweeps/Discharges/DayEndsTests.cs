@@ -99,20 +99,28 @@ public sealed class DayEndsTests
     private static string Between(Random random, double low, double high) =>
         (low + ((high - low) * random.NextDouble())).ToString("F3", System.Globalization.CultureInfo.InvariantCulture);
 
+    // The single run watches one voltage: it goes from segment to segment.
     private static BatchCaseEnd EndOf(DayDischarges discharges, int day)
     {
         var one = discharges.CaseOf(day, new CurvesInUse().Of(discharges.Pack));
-        var pack = discharges.Pack with { CutoffVoltage = ElectricPotential.FromVolts(one.CutoffVoltage) };
-        var run = new DischargeRun(new PackParameters(pack), Temperature.FromKelvins(one.AmbientKelvin),
-            new DischargeStart
-            {
-                StateOfCharge = Ratio.FromDecimalFractions(one.Charge), Temperature = Temperature.FromKelvins(one.Kelvin),
-            },
-            new DemandCursor([.. Enumerable.Range(0, one.Demand.Lengths.Length).Select(i => new TerminalDraw(
-                one.Demand.Powers[i], one.Demand.Currents[i], one.Demand.Conductances[i]))], one.Demand.Lengths, 0),
-            new DischargeOptions { TimeLimit = Duration.FromSeconds(one.TimeLimit), SeriesPoints = 0 }, null, 0)
-            .Run(Cancellation);
-        return new() { Seconds = run.EndTime.Seconds, Cause = run.Cause, AtStep = run.AtStep,
-            SegmentsFinished = run.SegmentsFinished };
+        var start = new DischargeStart
+        {
+            StateOfCharge = Ratio.FromDecimalFractions(one.Charge), Temperature = Temperature.FromKelvins(one.Kelvin),
+        };
+        for (var (segment, seconds) = (0, 0.0); ; segment++)
+        {
+            var i = segment % one.Demand.Lengths.Length;
+            var pack = discharges.Pack with { CutoffVoltage = ElectricPotential.FromVolts(one.Demand.EndVoltages![i]) };
+            var length = Math.Min(one.Demand.Lengths[i], one.TimeLimit - seconds);
+            var run = new DischargeRun(new PackParameters(pack), Temperature.FromKelvins(one.AmbientKelvin), start,
+                new DemandCursor([new TerminalDraw(one.Demand.Powers[i], one.Demand.Currents[i], one.Demand.Conductances[i])],
+                    [length], 0),
+                new DischargeOptions { TimeLimit = Duration.FromSeconds(length), SeriesPoints = 0 }, null, 0)
+                .Run(Cancellation);
+            seconds += run.EndTime.Seconds;
+            if (run.Cause != EndCause.TimeLimit || seconds >= one.TimeLimit - 1e-6)
+                return new() { Seconds = seconds, Cause = run.Cause, AtStep = run.AtStep, SegmentsFinished = segment };
+            start = run.FinalState;
+        }
     }
 }

@@ -46,6 +46,9 @@ internal struct LaneCase
     public readonly (double Power, double Current, double Conductance) Draw =>
         (demand.Powers[index] * scale, demand.Currents[index] * scale, demand.Conductances[index] * scale);
 
+    /// <summary>The voltage at which the discharge ends in the segment that holds, V; null for the pack's own cut-off.</summary>
+    public readonly double? EndVoltage => demand.EndVoltages?[index];
+
     /// <summary>End of the segment that holds or the time limit, whichever comes first: the limit where both are within a
     /// rounding of each other. In s from the start of the demand.</summary>
     public readonly double Target

@@ -164,6 +164,12 @@ internal sealed unsafe class LaneRunner<T, TWells> : IDisposable where T : unman
         var (power, current, conductance) = one.Draw;
         var same = Lane.Get(demand.Power, lane) == power && Lane.Get(demand.Current, lane) == current
             && Lane.Get(demand.Conductance, lane) == conductance;
+        if (one.EndVoltage is { } volts)
+        {
+            same &= Lane.Get(block.Pack.CutoffVoltage, lane) == volts;
+            Lane.Set(ref block.Pack.CutoffVoltage, lane, volts);
+        }
+
         Lane.Set(ref demand.Power, lane, power);
         Lane.Set(ref demand.Current, lane, current);
         Lane.Set(ref demand.Conductance, lane, conductance);
