@@ -8,6 +8,7 @@ using RigScenarios.Benchmarks.InventedNotes;
 using RigScenarios.Benchmarks.MeasuredCells;
 using RigScenarios.Benchmarks.MeasuredCells.Fitted;
 using RigScenarios.Benchmarks.Tables;
+using RigScenarios.Benchmarks.Ways;
 
 try
 {
@@ -27,6 +28,7 @@ try
         ["search-front", .. var rest] => SearchFrontCommand.Run(rest),
         ["log", .. var rest] => LogCommand.Run(rest),
         ["tables", .. var rest] => TablesCommand.Run(rest),
+        ["sweep-ways", .. var rest] => SweepWaysCommand.Run(rest),
         ["live", .. var rest] => await LiveCommand.RunAsync(rest),
         ["page", .. var rest] => await PageCommand.RunAsync(rest),
         ["drag", .. var rest] => await DragCommand.RunAsync(rest),
@@ -75,6 +77,9 @@ static int Help()
             read an invented power log of so many rows and fit the battery to it, tell times and what it says
         {TablesCommand.Usage}
             write tables of so many invented rows, tell times and memory
+        {SweepWaysCommand.Usage}
+            draw scenarios from every build and day of the scenario files of a folder, run them by batch and by simulation, tell
+            how far the two are apart
         {LiveCommand.Usage}
             move one parameter of a notebook to and fro, tell times and memory
         {PageCommand.Usage}

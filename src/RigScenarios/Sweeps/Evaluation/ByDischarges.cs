@@ -27,6 +27,8 @@ internal sealed class ByDischarges : SweepEvaluation
     private readonly CurvesInUse curves = new();
     private readonly ConcurrentBag<RigWorkshop> workshops = [];
 
+    private long simulatedSoFar;
+
     private ByDischarges(SweptScenarios scenarios, IReadOnlyList<ColumnReading> columns, WiringFields fields, SweepWay way,
         CancellationToken cancellation)
     {
@@ -41,6 +43,9 @@ internal sealed class ByDischarges : SweepEvaluation
 
     /// <inheritdoc/>
     public override int ChunkLength => PointsPerCore * Math.Max(1, Environment.ProcessorCount);
+
+    /// <summary>How many scenarios had to be simulated so far.</summary>
+    public long Simulated => Interlocked.Read(ref simulatedSoFar);
 
     /// <summary>That way, where it can be gone; else why not.</summary>
     /// <param name="scenarios">The scenarios.</param>
@@ -151,7 +156,10 @@ internal sealed class ByDischarges : SweepEvaluation
     private SweepRecord Read(SweepPoint point, PreparedPoint? prepared, CancellationToken cancellation)
     {
         if (prepared?.Read() is not { } figures)
+        {
+            Interlocked.Increment(ref simulatedSoFar);
             return simulated.One(point, cancellation);
+        }
         var cells = new SweepCell[columns.Length];
         for (var i = 0; i < cells.Length; i++)
             cells[i] = columns[i](figures);
