@@ -31,6 +31,9 @@ public static class RigConflictSentences
                 .Select(one => $"Without the wish \"{RigSearchWords.Must(result.Question, one.First)}\" the cheapest rig that "
                     + $"holds all else costs {RigSearchSentences.Money(result, one.Second!.Value)}."));
         }
+        if (result.Conflict?.Sets.Any(set => set.Nearest is not null && set.Musts is not [RigMust.Budget]) is true)
+            lines.Add($"Only {Places(result)} {(result.Question.Places.Count == 1 ? "is" : "are")} exchanged: where the reason "
+                + "is something else, such as a cable or how high the tripod stands, change that and search again.");
         if (result.Conflict is { IsComplete: false })
             lines.Add($"There may be more such sets: {RigSearchSentences.Ended(result)}.");
         return lines;
@@ -39,6 +42,12 @@ public static class RigConflictSentences
     private static string Nearest(RigSearchResult result, RigMust must, RigNearMiss? nearest) => nearest is null ? ""
         : must == RigMust.Budget ? $" The cheapest is {Rig(result, nearest.Choice)}. {nearest.Why}{NotChosen(result)}"
         : $" The nearest is {Rig(result, nearest.Choice)}. {nearest.Why}";
+
+    private static string Places(RigSearchResult result)
+    {
+        List<string> names = [.. result.Question.Places.Select(place => LimitSentences.Element(place.Name))];
+        return names.Count == 1 ? names[0] : $"{string.Join(", ", names.SkipLast(1))} and {names[^1]}";
+    }
 
     private static string Rig(RigSearchResult result, Choice choice)
     {

@@ -43,7 +43,10 @@ public static class RigSearchSentences
     {
         ArgumentNullException.ThrowIfNull(result);
         var front = result.Front;
-        List<string> lines = [front.IsComplete
+        List<string> lines = [front.IsComplete && result.Picks.Count == 0
+            ? $"All {Number(front.Choices)} choices of parts are decided: it is proven of each that it does not go together, or "
+                + "fails something that must hold."
+            : front.IsComplete
             ? $"All {Number(front.Choices)} choices of parts are decided: {Number(front.Evaluated)} were run through the answer, "
                 + "for the others it is proven that they do not go together, fail, or are no better."
             : $"Not all is decided: of {Number(front.Choices)} choices at most {Number(front.UndecidedAtMost)} are open, after "

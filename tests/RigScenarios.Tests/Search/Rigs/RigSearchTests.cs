@@ -75,6 +75,12 @@ public class RigSearchTests
         var result = Find("{light: {parts: [thrifty]}, flat: {parts: [small, large]}}", musts);
         Assert.Empty(result.Picks);
         Assert.Contains(told, RigConflictSentences.Of(result));
+        // Prices are changed nowhere else; what a day takes is.
+        Assert.Equal(musts.Contains("lasts", StringComparison.Ordinal), RigConflictSentences.Of(result).Contains("Only light and "
+            + "flat are exchanged: where the reason is something else, such as a cable or how high the tripod stands, change "
+            + "that and search again."));
+        Assert.StartsWith("All 6 choices of parts are decided: it is proven of each", RigSearchSentences.Work(result)[0],
+            StringComparison.Ordinal);
     }
 
     // Every choice is run for this must, so that the nearest of all is known: the one with the least past its limits.
