@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using RigScenarios.Batteries.Batch.Lanes;
 using RigScenarios.Numerics;
 

@@ -2,7 +2,6 @@ using RigScenarios.Batteries;
 using RigScenarios.Batteries.Batch;
 using RigScenarios.Days;
 using RigScenarios.Limits;
-using RigScenarios.Simulation;
 
 namespace RigScenarios.Sweeps.Discharges;
 
