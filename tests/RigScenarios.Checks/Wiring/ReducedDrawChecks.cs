@@ -1,4 +1,3 @@
-using RigScenarios.Parts;
 using RigScenarios.Wiring;
 using UnitsNet;
 

@@ -7,7 +7,7 @@ namespace RigScenarios.Tests.Cli;
 /// run writes.</summary>
 public sealed partial class StoppedSweepTests
 {
-    [Theory(Timeout = 600_000)]
+    [Theory]
     [InlineData("KILL", "table.csv")]
     [InlineData("KILL", "table.parquet")]
     [InlineData("INT", "table.csv")]
@@ -46,7 +46,7 @@ public sealed partial class StoppedSweepTests
         Assert.Contains("already", said, StringComparison.Ordinal);
     }
 
-    [Fact(Timeout = 600_000)]
+    [Fact]
     public async Task One_core_and_two_give_the_same_table_byte_for_byte()
     {
         using var folder = new TemporaryFolder();

@@ -5,7 +5,7 @@ public sealed class SweepPartsTests
 {
     private const int Samples = 12;
 
-    [Theory(Timeout = 600_000)]
+    [Theory]
     [InlineData("csv")]
     [InlineData("parquet")]
     public async Task Four_processes_gathered_give_the_table_of_one_byte_for_byte(string kind)

@@ -30,12 +30,22 @@ internal static class SweepProgram
         return Process.Start(start)!;
     }
 
-    /// <summary>Waits until it has ended, and gives its exit code with all that it said.</summary>
+    /// <summary>Waits until it has ended, and gives its exit code with all that it said. One that hangs is ended and fails the
+    /// test.</summary>
     public static async Task<(int Code, string Said)> EndAsync(Process program)
     {
         var output = program.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
         var error = program.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
-        await program.WaitForExitAsync(TestContext.Current.CancellationToken);
+        try
+        {
+            await program.WaitForExitAsync(TestContext.Current.CancellationToken)
+                .WaitAsync(TimeSpan.FromMinutes(10), TestContext.Current.CancellationToken);
+        }
+        finally
+        {
+            if (!program.HasExited)
+                program.Kill(entireProcessTree: true);
+        }
         return (program.ExitCode, await output + await error);
     }
 

@@ -22,7 +22,7 @@ public sealed partial class SweepRecipeTests : IDisposable
 
     public void Dispose() => folder.Dispose();
 
-    [Fact(Timeout = 600_000)]
+    [Fact]
     public async Task The_recipe_for_gnu_parallel_gives_the_table_of_one_run()
     {
         Assert.SkipWhen(SlurmOnThisMachine.PathOf("parallel") is null, "GNU parallel is not installed");
@@ -30,7 +30,7 @@ public sealed partial class SweepRecipeTests : IDisposable
         await SameAsOneRunAsync();
     }
 
-    [Fact(Timeout = 600_000)]
+    [Fact]
     public async Task The_recipe_for_a_job_array_gives_the_table_of_one_run_and_a_lost_part_is_run_again()
     {
         using var slurm = await SlurmOnThisMachine.StartAsync(Path.Combine(folder.Path, "slurm"));
