@@ -1,5 +1,4 @@
 using RigScenarios.Builds;
-using RigScenarios.Parts;
 using UnitsNet;
 
 namespace RigScenarios.Answers.Classes;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using RigScenarios.Parts;
 
 namespace RigScenarios.Answers.Classes;
 

@@ -66,19 +66,19 @@ public sealed class ClassLesson
     {
         ArgumentNullException.ThrowIfNull(task);
         ArgumentNullException.ThrowIfNull(scenario);
-        var options = asked ?? AnswerOptions.EndOnly;
+        var asking = asked ?? AnswerOptions.EndOnly;
         IReadOnlyList<string> days = task.Days.Count > 0 ? task.Days : [.. scenario.Days.Keys];
         var exercise = task.Causes == 0 ? null
-            : Exercise.Draw(scenario, task.Build, days, task.Seed, task.Causes, options, cancellation: cancellation);
-        var first = RigAnswer.Of(exercise?.StudentScenario ?? scenario, task.Build, days, options, cancellation: cancellation);
+            : Exercise.Draw(scenario, task.Build, days, task.Seed, task.Causes, asking, cancellation: cancellation);
+        var first = RigAnswer.Of(exercise?.StudentScenario ?? scenario, task.Build, days, asking, cancellation: cancellation);
         // What a solution of an exercise may not change is not offered.
         List<ClassControl> all = [.. ClassControls.Of(first).Where(control => exercise is null
             || (control.Name != ClassControl.Air && FixRules.MayChange(exercise, control.Name)))];
         var controls = Open(task, all, exercise is null ? [.. Choices(first).Select(one => one.Name)] : null);
         var given = ClassControls.Given(first.Scenario, days, controls);
         var answer = ReferenceEquals(given, first.Scenario) ? first
-            : RigAnswer.Of(given, task.Build, days, options, cancellation: cancellation);
-        return new(task, answer, exercise, all, controls, options);
+            : RigAnswer.Of(given, task.Build, days, asking, cancellation: cancellation);
+        return new(task, answer, exercise, all, controls, asking);
     }
 
     /// <summary>The scenario with what a student has set.</summary>

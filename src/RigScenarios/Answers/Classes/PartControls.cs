@@ -1,5 +1,4 @@
 using RigScenarios.Builds;
-using RigScenarios.Parts;
 
 namespace RigScenarios.Answers.Classes;
 

@@ -8,6 +8,9 @@ namespace RigScenarios.Sweeps.Sensitivity;
 /// <summary>Which uncertainty matters, in sentences for people who plan a day.</summary>
 public static class MattersSentences
 {
+    // Eight, five and two days of ten.
+    private static readonly double[] ToldShares = [0.2, 0.5, 0.8];
+
     // A share below this is told together with all others; one that is more by less than this is told as the same.
     private const double Least = 0.02;
     private const double Noticed = 0.05;
@@ -32,7 +35,7 @@ public static class MattersSentences
         var lines = new List<string>();
         if (answer.Lasts is not null)
         {
-            lines.AddRange(new[] { 0.2, 0.5, 0.8 }.Select(below => Lasts(answer, below)).OfType<string>());
+            lines.AddRange(ToldShares.Select(below => Lasts(answer, below)).OfType<string>());
             if (lines.Count == 0)
                 lines.Add(Spread(answer));
         }
