@@ -108,7 +108,7 @@ internal sealed partial class StudentEndpoints(LessonRooms rooms, PageLimits lim
             : AnswerSentences.Headline(answer);
     }
 
-    private static Dictionary<string, string> Written(ClassLesson lesson, IReadOnlyDictionary<string, string> given)
+    private static Dictionary<string, string> Written(ClassLesson lesson, Dictionary<string, string> given)
     {
         var written = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var asked in lesson.Asked)

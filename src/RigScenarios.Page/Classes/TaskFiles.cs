@@ -1,7 +1,6 @@
 using System.Security.Cryptography;
 using Microsoft.AspNetCore.Http;
 using RigScenarios.Answers.Classes;
-using RigScenarios.Files;
 using RigScenarios.Page.OwnFiles;
 using RigScenarios.Page.Requests;
 

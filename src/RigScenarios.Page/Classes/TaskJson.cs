@@ -74,10 +74,10 @@ internal static class TaskJson
             StringComparer.Ordinal);
     }
 
-    private static IEnumerable<JsonElement> Items(JsonElement json, string name) =>
+    private static IReadOnlyList<JsonElement> Items(JsonElement json, string name) =>
         !json.TryGetProperty(name, out var list) || list.ValueKind == JsonValueKind.Null ? []
         : list.ValueKind == JsonValueKind.Array && list.EnumerateArray().All(item => item.ValueKind == JsonValueKind.Object)
-            ? list.EnumerateArray() : throw Refused(name, "a list of groups");
+            ? [.. list.EnumerateArray()] : throw Refused(name, "a list of groups");
 
     private static IReadOnlyList<string> Texts(JsonElement json, string name) =>
         !json.TryGetProperty(name, out var list) || list.ValueKind == JsonValueKind.Null ? []
