@@ -58,7 +58,7 @@ internal sealed class ByDischarges : SweepEvaluation
             return (null, $"The column {column.Column.Name} is asked for, which the end of a discharge does not tell.");
         string? whyNot = null;
         var (largest, works) = (0.0, false);
-        WiringFields? fields = null;
+        WiringFields? found = null;
         var (rigs, shapes) = (new Dictionary<string, ReducedRig>(), new Dictionary<string, RigShape>());
         foreach (var point in scenarios.Spread())
         {
@@ -76,10 +76,10 @@ internal sealed class ByDischarges : SweepEvaluation
                 continue;
             }
             (works, largest) = (true, Math.Max(largest, rig.LargestError));
-            fields ??= new(scenarios, cancellation);
-            if ((!rigs.TryAdd(fields.KeyOf(point), rig) && !rigs[fields.KeyOf(point)].SameAs(rig))
-                || (!shapes.TryAdd(fields.ShapeOf(point), rig.Shape) && !shapes[fields.ShapeOf(point)].SameAs(rig.Shape)))
-                fields.ShareNothing();
+            found ??= new(scenarios, cancellation);
+            if ((!rigs.TryAdd(found.KeyOf(point), rig) && !rigs[found.KeyOf(point)].SameAs(rig))
+                || (!shapes.TryAdd(found.ShapeOf(point), rig.Shape) && !shapes[found.ShapeOf(point)].SameAs(rig.Shape)))
+                found.ShareNothing();
         }
         if (!works)
             return (null, whyNot!);
@@ -89,7 +89,7 @@ internal sealed class ByDischarges : SweepEvaluation
         {
             ReductionError = Ratio.FromDecimalFractions(largest),
         };
-        return (new(scenarios, columns, fields!, way, cancellation), "");
+        return (new(scenarios, columns, found!, way, cancellation), "");
     }
 
     /// <inheritdoc/>

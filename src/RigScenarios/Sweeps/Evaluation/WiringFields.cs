@@ -108,7 +108,7 @@ internal sealed class WiringFields
     private static bool SameShape(ReducedRig? one, ReducedRig? other) =>
         ReferenceEquals(one, other) || (one is not null && other is not null && one.Shape.SameAs(other.Shape));
 
-    private static IEnumerable<string> Ends(string[] values) => values.Length < 2 ? values : [values[0], values[^1]];
+    private static string[] Ends(string[] values) => values.Length < 2 ? values : [values[0], values[^1]];
 
     private static string[][] TriedValues(SweepPlan plan) =>
     [
