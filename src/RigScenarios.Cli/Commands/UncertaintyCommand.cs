@@ -64,7 +64,7 @@ internal static class UncertaintyCommand
             var usual = new SensitivityQuestion(scenario, builds[0], options.Days(parsed, scenario)) { Today = today };
             var question = usual with
             {
-                Figure = parsed.GetValue(figure) ?? usual.Figure, Along = given.Axes.FirstOrDefault(),
+                Figure = parsed.GetValue(figure) ?? usual.Figure, Along = given.Axes.Count > 0 ? given.Axes[0] : null,
                 WholeSamples = parsed.GetValue(whole) ?? usual.WholeSamples,
                 Options = usual.Options with
                 {
