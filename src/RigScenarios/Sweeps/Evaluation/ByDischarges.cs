@@ -128,7 +128,8 @@ internal sealed class ByDischarges : SweepEvaluation
             return DayDischarges.WhyNot(days) is null && DayDischarges.Of(days, rigs.Of(point, days)) is { } made
                 ? new(made, curves.Of(made.Pack)) : null;
         }
-        catch (ScenarioProblemsException)
+        catch (Exception exception) when (exception is ScenarioProblemsException or ArgumentException
+            or InvalidOperationException)
         {
             // The simulation tells it with the number of the scenario.
             return null;

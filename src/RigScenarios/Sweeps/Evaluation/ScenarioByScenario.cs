@@ -57,6 +57,12 @@ internal sealed class ScenarioByScenario : SweepEvaluation
         {
             throw scenarios.Told(problems, point);
         }
+        catch (Exception exception) when (exception is ArgumentException or InvalidOperationException)
+        {
+            // Values that were not held against each other, because all that were tried did fit.
+            scenarios.Check(point);
+            throw;
+        }
     }
 
     // The scenario as it is may be one that can't be run, where the sweep sets what is wrong with it.

@@ -15,7 +15,8 @@ public enum SweepWayKind
     Answer,
 }
 
-/// <summary>The way that a sweep goes, and why. It is the same for every scenario of the sweep.</summary>
+/// <summary>The way that a sweep goes, and why. It is chosen for all of a sweep, whatever part of it is run; of a batch the few
+/// scenarios that it does not tell for certain are simulated.</summary>
 /// <param name="Kind">Which.</param>
 /// <param name="Reason">Why, as a sentence: what lets it go the quick way, or what stands against that.</param>
 public sealed record SweepWay(SweepWayKind Kind, string Reason)

@@ -1,3 +1,5 @@
+using System.Buffers;
+using System.Globalization;
 using RigScenarios.Files;
 using RigScenarios.Scenarios;
 using RigScenarios.Sweeps.Sampling;
@@ -6,13 +8,21 @@ namespace RigScenarios.Sweeps.Evaluation;
 
 /// <summary>
 /// The scenarios of a sweep, made by setting the values of a point. Whether fields fit together takes far longer to check than to
-/// set them, so that it is tried before the first run: each value alone, all of them at their ends, and points spread over the
-/// plan. Where all of that is accepted the points between are not checked again; where an end is refused, every point is.
+/// set them, so that it is tried before the first run: each value alone, each two fields at their ends, and points spread over
+/// the plan. Where all of that is accepted the points between are not checked again; where an end is refused, every point is.
 /// </summary>
 internal sealed class SweptScenarios
 {
     // Enough to see a combination that is refused before hours of runs, few enough not to be noticed.
     private const int PointsTried = 24;
+
+    // Of lists of so many values all are tried with those of others.
+    private const int FewValues = 6;
+
+    // Beyond so many pairs every point is checked.
+    private const int MostPairs = 400;
+
+    private static readonly SearchValues<char> Digits = SearchValues.Create("+-.0123456789");
 
     private readonly IReadOnlyList<string> paths;
     private readonly bool isKnownSound;
@@ -43,6 +53,21 @@ internal sealed class SweptScenarios
         try
         {
             return ScenarioPath.SetAll(Question.Scenario, Changes(point.Values), isKnownSound);
+        }
+        catch (ScenarioProblemsException problems)
+        {
+            throw Told(problems, point);
+        }
+    }
+
+    /// <summary>Checks the scenario of a point whatever is known: where something in it can't be run, this says what.</summary>
+    /// <param name="point">The point.</param>
+    /// <exception cref="ScenarioProblemsException">Its values don't fit each other.</exception>
+    public void Check(SweepPoint point)
+    {
+        try
+        {
+            ScenarioPath.SetAll(Question.Scenario, Changes(point.Values));
         }
         catch (ScenarioProblemsException problems)
         {
@@ -85,22 +110,54 @@ internal sealed class SweptScenarios
 
     private IEnumerable<(string Path, string Text)> Changes(IEnumerable<string> values) => paths.Zip(values);
 
-    // The ends of all fields together, low and high: points that may not be of the plan, so that a refusal is no error yet.
+    // Each two fields at their ends, and all of them together: points that may not be of the plan, so that a refusal is no error
+    // yet. What three fields do together and no two of them is left to the points that are tried.
     private bool EndsFit(SweepPlan plan)
     {
-        foreach (var (first, share) in new[] { (true, 0.0), (true, 1.0), (false, 0.0), (false, 1.0) })
+        string[][] ends =
+        [
+            .. plan.Axes.Select(axis => Ends([.. axis.Values.Distinct()])),
+            .. plan.Uncertain.Select(field => new[] { field.Spread.TextAt(0), field.Spread.TextAt(1) }),
+        ];
+        var pairs = (from one in Enumerable.Range(0, ends.Length)
+                     from other in Enumerable.Range(one + 1, ends.Length - one - 1)
+                     from value in ends[one]
+                     from second in ends[other]
+                     select new[] { (paths[one], value), (paths[other], second) }).Take(MostPairs + 1).ToList();
+        return pairs.Count <= MostPairs
+            && pairs.Append([.. Changes(ends.Select(values => values[0]))])
+                .Append([.. Changes(ends.Select(values => values[^1]))]).All(Fits);
+    }
+
+    // Of values that rise or fall the first and the last; a list of parts has no ends.
+    private static string[] Ends(string[] values)
+    {
+        if (values.Length <= FewValues)
+            return values;
+        var numbers = values.Select(NumberOf).ToList();
+        var rises = numbers.Zip(numbers.Skip(1), (before, after) => after > before).ToList();
+        var falls = numbers.Zip(numbers.Skip(1), (before, after) => after < before).ToList();
+        return !rises.Contains(false) || !falls.Contains(false) ? [values[0], values[^1]] : values;
+    }
+
+    // Not a number for a text that begins with none: it is neither above nor below another.
+    private static double NumberOf(string text)
+    {
+        var end = text.AsSpan().IndexOfAnyExcept(Digits);
+        return double.TryParse(end < 0 ? text : text.AsSpan(0, end), NumberStyles.Float, CultureInfo.InvariantCulture,
+            out var number) ? number : double.NaN;
+    }
+
+    private bool Fits(IEnumerable<(string Path, string Text)> changes)
+    {
+        try
         {
-            var ends = plan.Axes.Select(axis => first ? axis.Values[0] : axis.Values[^1])
-                .Concat(plan.Uncertain.Select(field => field.Spread.TextAt(share)));
-            try
-            {
-                ScenarioPath.SetAll(Question.Scenario, Changes(ends));
-            }
-            catch (ScenarioProblemsException)
-            {
-                return false;
-            }
+            ScenarioPath.SetAll(Question.Scenario, changes);
+            return true;
         }
-        return true;
+        catch (ScenarioProblemsException)
+        {
+            return false;
+        }
     }
 }

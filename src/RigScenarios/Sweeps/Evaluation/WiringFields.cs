@@ -96,7 +96,8 @@ internal sealed class WiringFields
         {
             return new(scenarios.DaysOf(scenarios.With(changes), cancellation));
         }
-        catch (ScenarioProblemsException)
+        catch (Exception exception) when (exception is ScenarioProblemsException or ArgumentException
+            or InvalidOperationException)
         {
             return null;
         }

@@ -60,6 +60,21 @@ public sealed class DayEndsTests
         Assert.Equal(why, DayDischarges.WhyNot(Days(ScenarioFile.Read(Repository.Data("scenarios", file)), build, [])));
 
     [Fact]
+    public void A_reserve_that_is_given_up_is_a_lower_bound_in_both()
+    {
+        var days = Days(SmallScenario.Read(SmallScenario.Text(
+            devices: "{camera: {essential: yes, power: {record: 0.1 W}}}")), "one", []);
+        var discharges = DayDischarges.Of(days, new ReducedRig(days))!;
+        var read = new DayEnds(discharges).Read([EndOf(discharges, 0)])!;
+        var simulated = DayFigures.Of(days.Run("one", Cancellation));
+        Assert.Equal((true, true, null), (read.Lasts, read.ReserveIsLowerBound, read.StoppedBy));
+        Assert.Equal((simulated.Lasts, simulated.ReserveIsLowerBound, simulated.StoppedBy),
+            (read.Lasts, read.ReserveIsLowerBound, read.StoppedBy));
+        Assert.Equal(simulated.Reserve!.Value, read.Reserve!.Value, 1e-6);
+        Assert.Equal(simulated.Runtime!.Value, read.Runtime!.Value, 1e-6);
+    }
+
+    [Fact]
     public void Without_an_essential_device_nothing_can_be_missed() => Assert.Equal("No device is essential.",
         DayDischarges.WhyNot(Days(SmallScenario.Read(SmallScenario.Text(devices: "{camera: {}}")), "one", [])));
 

@@ -130,6 +130,34 @@ public sealed class SweepRunTests
         Assert.Contains("count", Assert.Single(problems).Path, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_combination_that_only_the_middle_of_a_sweep_has_is_refused_when_its_turn_comes()
+    {
+        // Both ends of each list fit those of the other; 600 scenarios, of which two dozen are tried beforehand.
+        var counts = Enumerable.Range(1, 30).Select(count => count == 17 ? "2" : "1").ToList();
+        var plan = new SweepPlan
+        {
+            Axes =
+            [
+                new("builds.tripod.devices.monitor.count", counts),
+                new("kit.monitor.count", [.. Enumerable.Range(1, 20).Select(count => count is 3 or 8 ? "1" : "2")]),
+            ],
+        };
+        var question = SweptHarbour.Ask(plan, "lasts") with
+        {
+            Scenario = RigScenarios.Files.ScenarioPath.Set(SweptHarbour.Scenario, "kit.monitor.count", "2"),
+        };
+        var seen = 0L;
+        var problem = Assert.Single(Assert.Throws<ScenarioProblemsException>(() =>
+        {
+            foreach (var record in SweepRun.Records(question, null, Cancellation))
+                seen = record.Number;
+        }).Problems);
+        Assert.Equal("builds.tripod.devices.monitor.count", problem.Path);
+        Assert.Contains("scenario 323 of the sweep", problem.Problem, StringComparison.Ordinal);
+        Assert.InRange(seen, 0, 322);
+    }
+
     private static List<string> Texts(SweepQuestion question) =>
         [.. SweepRun.Records(question, cancellation: Cancellation).Select(Text)];
 
