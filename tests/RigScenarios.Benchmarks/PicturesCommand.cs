@@ -20,7 +20,7 @@ internal static class PicturesCommand
         ("02-battery-size-and-load-mix", "runtime-over-capacity"), ("03-the-cold", "cold-loads"),
         ("04-placement-and-balance", "rig-tripod"), ("05-one-kit-three-stances", "tipping-tripod"),
         ("06-what-fails-first", "wiring-thin-lead"), ("07-three-days-four-batteries", "batteries-over-the-days"),
-        ("09-a-batterys-life", "years-ahead"),
+        ("08-which-uncertainty-matters", "one-at-a-time"), ("09-a-batterys-life", "years-ahead"),
         ("10-fit-your-own-battery", "fitted-day"), ("11-the-best-rig-for-the-money", "rig-front"),
         ("12-find-the-causes", "rig-tripod"),
     ];

@@ -23,6 +23,8 @@ public sealed class CommittedNotebookTests
         { "04-placement-and-balance.ipynb", "build", "shoulder", "13:33 on day 1" },
         { "05-one-kit-three-stances.ipynb", "scenario", "../data/scenarios/winter-harbour.yaml", "before wrap" },
         { "07-three-days-four-batteries.ipynb", "comes", "without the first", "at 07:39 on day 2" },
+        { "08-which-uncertainty-matters.ipynb", "metered", "true", "8 of 10 last to wrap with" },
+        { "08-which-uncertainty-matters.ipynb", "degreesColder", "15", "with 6 min left" },
         { "09-a-batterys-life.ipynb", "measured", "70", "70 % of the capacity left (measured)" },
         { "09-a-batterys-life.ipynb", "place", "hot van", "kept full in a hot van" },
         { "10-fit-your-own-battery.ipynb", "degreesColder", "15", "before wrap" },

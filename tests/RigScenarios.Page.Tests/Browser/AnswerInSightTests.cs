@@ -35,7 +35,7 @@ public sealed class AnswerInSightTests(Chromium chromium)
     {
         await using var visit = await Visit.BeginAsync(chromium, width: width, height: height);
         var told = new List<string>();
-        Assert.Equal(12, Notebooks.Length);
+        Assert.Equal(13, Notebooks.Length);
         foreach (var notebook in Notebooks)
         {
             await visit.GoAsync($"/n/{notebook}");

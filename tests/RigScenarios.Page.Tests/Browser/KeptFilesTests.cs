@@ -11,7 +11,8 @@ public sealed class KeptFilesTests(Chromium chromium)
 {
     public static TheoryData<string> Notebooks =>
         ["00-will-it-work", "02-battery-size-and-load-mix", "03-the-cold", "04-placement-and-balance",
-            "06-what-fails-first", "07-three-days-four-batteries", "09-a-batterys-life",
+            "06-what-fails-first", "07-three-days-four-batteries",
+            "08-which-uncertainty-matters", "09-a-batterys-life",
             "10-fit-your-own-battery", "11-the-best-rig-for-the-money", "12-find-the-causes"];
 
     [Theory]
