@@ -21,8 +21,9 @@ internal sealed class ByDischarges : SweepEvaluation
 
     private readonly SweptScenarios scenarios;
     private readonly ScenarioByScenario simulated;
-    private readonly Func<DayFigures, SweepCell>[] columns;
+    private readonly ColumnReading[] columns;
     private readonly bool wantsBatteries;
+    private readonly bool wantsRest;
     private readonly WiringFields fields;
     private readonly CurvesInUse curves = new();
     private readonly ConcurrentBag<RigWorkshop> workshops = [];
@@ -33,8 +34,9 @@ internal sealed class ByDischarges : SweepEvaluation
         CancellationToken cancellation)
     {
         (this.scenarios, this.fields, Way) = (scenarios, fields, way);
-        this.columns = [.. columns.Select(column => column.ReadDays!)];
+        this.columns = [.. columns];
         wantsBatteries = columns.Any(column => column.Needs == ColumnNeeds.Batteries);
+        wantsRest = columns.Any(column => column.Needs == ColumnNeeds.AtRest);
         simulated = new(scenarios, columns, way.Reason, cancellation);
     }
 
@@ -54,7 +56,7 @@ internal sealed class ByDischarges : SweepEvaluation
     public static (ByDischarges? Way, string WhyNot) Try(SweptScenarios scenarios, IReadOnlyList<ColumnReading> columns,
         CancellationToken cancellation)
     {
-        if (columns.FirstOrDefault(column => column.ReadDays is null) is { } column)
+        if (columns.FirstOrDefault(column => column.ReadDays is null && column.Needs != ColumnNeeds.AtRest) is { } column)
             return (null, $"The column {column.Column.Name} is asked for, which the end of a discharge does not tell.");
         string? whyNot = null;
         var (largest, works) = (0.0, false);
@@ -85,7 +87,7 @@ internal sealed class ByDischarges : SweepEvaluation
             return (null, whyNot!);
         var others = whyNot is null ? "" : $" Some scenarios are simulated: {char.ToLowerInvariant(whyNot[0])}{whyNot[1..]}";
         var way = new SweepWay(SweepWayKind.Batch,
-            "The days come down to discharges of one battery, and only how they end is asked for." + others)
+            "The days come down to discharges of one battery, and of them only how they end is asked for." + others)
         {
             ReductionError = Ratio.FromDecimalFractions(largest),
         };
@@ -161,9 +163,11 @@ internal sealed class ByDischarges : SweepEvaluation
             Interlocked.Increment(ref simulatedSoFar);
             return simulated.One(point, cancellation);
         }
+        var rest = wantsRest
+            ? new ScenarioOutcome(scenarios.Question, scenarios.Of(point), ColumnNeeds.AtRest, null, cancellation) : null;
         var cells = new SweepCell[columns.Length];
         for (var i = 0; i < cells.Length; i++)
-            cells[i] = columns[i](figures);
+            cells[i] = columns[i].ReadDays is { } read ? read(figures) : columns[i].Read(rest!);
         return new(point.Number, point.Values, cells);
     }
 }

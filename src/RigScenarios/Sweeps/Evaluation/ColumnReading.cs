@@ -44,6 +44,6 @@ internal sealed record ColumnReading(SweepColumn Column, ColumnNeeds Needs, Func
     public static ColumnReading YesNo(string name, string meaning, ColumnNeeds needs, Func<ScenarioOutcome, bool?> read) =>
         new(new(name, "", ColumnKind.YesNo, meaning), needs, outcome => SweepCell.Of(read(outcome)));
 
-    /// <summary>Reads it from the days' figures alone; null where it needs more.</summary>
+    /// <summary>Reads it from the days' figures alone; null where it needs something else.</summary>
     public Func<DayFigures, SweepCell>? ReadDays { get; private init; }
 }

@@ -14,7 +14,7 @@ internal sealed class ScenarioByScenario : SweepEvaluation
 
     /// <param name="scenarios">The scenarios.</param>
     /// <param name="columns">What is read of each.</param>
-    /// <param name="reason">Why no quicker way can be gone.</param>
+    /// <param name="reason">Why no quicker way can be gone; of no effect where no day is run.</param>
     /// <param name="cancellation">Stops it.</param>
     public ScenarioByScenario(SweptScenarios scenarios, IReadOnlyList<ColumnReading> columns, string reason,
         CancellationToken cancellation)
@@ -22,7 +22,8 @@ internal sealed class ScenarioByScenario : SweepEvaluation
         (this.scenarios, this.columns) = (scenarios, columns);
         needs = columns.Aggregate(ColumnNeeds.None, (all, column) => all | column.Needs);
         var whole = needs.HasFlag(ColumnNeeds.Answer);
-        Way = new(whole ? SweepWayKind.Answer : SweepWayKind.Simulation, reason);
+        Way = needs == ColumnNeeds.AtRest ? new(SweepWayKind.AtRest, "Nothing is asked of the days, so that none is run.")
+            : new(whole ? SweepWayKind.Answer : SweepWayKind.Simulation, reason);
         if (whole)
             known = Known(scenarios.Question, cancellation);
     }

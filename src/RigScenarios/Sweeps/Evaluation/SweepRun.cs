@@ -117,6 +117,8 @@ public static class SweepRun
         _ = ScenarioPlan.Of(question.Scenario, question.Build, question.Days);
         var columns = SweepColumns.ReadingsOf(question.Scenario, question.Columns);
         var scenarios = new SweptScenarios(question, cancellation);
+        if (columns.All(column => column.Needs == ColumnNeeds.AtRest))
+            return new ScenarioByScenario(scenarios, columns, "", cancellation);
         var (quick, whyNot) = question.Plan.Uncertain.Count == 0 && question.Plan.Count <= FewEnough
             ? (null, "A table of few values is read beside single answers, so that each is simulated as they are.")
             : ByDischarges.Try(scenarios, columns, cancellation);

@@ -13,6 +13,9 @@ public enum SweepWayKind
 
     /// <summary>The whole answer, scenario by scenario.</summary>
     Answer,
+
+    /// <summary>The rig at rest, its journeys and its cost, scenario by scenario: no day is run.</summary>
+    AtRest,
 }
 
 /// <summary>The way that a sweep goes, and why. It is chosen for all of a sweep, whatever part of it is run; of a batch the few
