@@ -41,6 +41,9 @@ function show(now) {
   view = now;
   draft.student = now.student;
   keep();
+  // First of all: a chart is drawn only where there is room for it.
+  byId("lesson").hidden = false;
+  byId("told").hidden = true;
   showControls(now.controls);
   for (const control of controls.values()) control.say("");
   showView(now);
@@ -48,8 +51,6 @@ function show(now) {
   byId("hand-in-row").hidden = !now.mayHandIn;
   say(byId("in-told"), now.isIn ? now.mayHandIn ? "Handed in. You may hand in again until the answer is shown." : "Handed in."
     : "");
-  byId("lesson").hidden = false;
-  byId("told").hidden = true;
 }
 
 /** @param {{ status: number, problems: import("../shared/requests.js").Problem[] }} error */
