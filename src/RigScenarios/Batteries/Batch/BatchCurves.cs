@@ -5,9 +5,9 @@ using RigScenarios.Numerics;
 namespace RigScenarios.Batteries.Batch;
 
 /// <summary>
-/// The curves of a kind of pack, in a form for the kernel, which many cases of a batch share: the open-circuit voltage as straight
-/// lines between so many places that they lie within <see cref="VoltageError"/> of the cubics, and the usable capacity as a sum of
-/// hinges.
+/// The curves of a kind of pack, in a form for the kernel, which many cases of a batch share: the open-circuit voltage as
+/// straight lines between so many places that they lie within <see cref="VoltageError"/> of the cubics, and the usable capacity
+/// as a sum of hinges.
 /// </summary>
 internal sealed class BatchCurves
 {
@@ -51,7 +51,8 @@ internal sealed class BatchCurves
     /// <summary>Number of lines of the open-circuit voltage, each over as much of the state of charge.</summary>
     public int Cells { get; }
 
-    /// <summary>Where the lines lie in memory, as long as this object lives: value and rise of each, from empty to full.</summary>
+    /// <summary>Where the lines lie in memory as long as this object lives: value and rise of each, from empty to
+    /// full.</summary>
     public long Address => Marshal.UnsafeAddrOfPinnedArrayElement(cells, 0);
 
     /// <summary>kappa below the first hinge.</summary>

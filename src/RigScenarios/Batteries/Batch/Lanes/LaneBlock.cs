@@ -185,6 +185,7 @@ internal struct LaneBlock<T> where T : unmanaged, ILanes<T>
     /// <summary>Where the step is taken, and where a case ends in it: conditions, see <see cref="ILanes{T}"/>.</summary>
     public T Accepted, Ended;
 
-    /// <summary>Energy through the terminals, J; the lowest temperature, K; the time of the first limit only just missed, s.</summary>
+    /// <summary>Energy through the terminals, J; the lowest temperature, K; the time at which a limit was only just missed
+    /// first, s.</summary>
     public T Delivered, LowestKelvin, Grazed;
 }

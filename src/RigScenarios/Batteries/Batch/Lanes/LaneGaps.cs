@@ -3,7 +3,8 @@ using System.Runtime.InteropServices;
 
 namespace RigScenarios.Batteries.Batch.Lanes;
 
-/// <summary>How far something is from its limit at the start, in the middle and at the end of a step; above 0 before it.</summary>
+/// <summary>How far something is from its limit at the start, in the middle and at the end of a step; above 0 before
+/// it.</summary>
 [StructLayout(LayoutKind.Sequential)]
 internal readonly struct LaneGaps<T>(T first, T middle, T last) where T : unmanaged, ILanes<T>
 {

@@ -2,7 +2,8 @@ using System.Runtime.CompilerServices;
 
 namespace RigScenarios.Batteries.Batch.Lanes;
 
-/// <summary>What becomes of a step: taken or tried again shorter, ended by a limit or not, and how long the next may be.</summary>
+/// <summary>What becomes of a step: taken or tried again shorter, ended by a limit or not, and how long the next may
+/// be.</summary>
 /// <typeparam name="T">The lanes.</typeparam>
 /// <typeparam name="TWells">One well or two.</typeparam>
 internal static class LaneJudge<T, TWells> where T : unmanaged, ILanes<T> where TWells : IWells
@@ -14,8 +15,10 @@ internal static class LaneJudge<T, TWells> where T : unmanaged, ILanes<T> where 
     private const double VoltageTolerance = 2e-4;
     private const double GapTolerance = 2e-3;
 
-    // What it may make of the temperature, K, and of the charge of the near well.
-    private const double KelvinTolerance = 0.05;
+    // What it may make of the temperature, K, less where its limit is near, and of the charge of the near well.
+    private const double MostKelvin = 0.05;
+    private const double GapKelvin = 2e-3;
+    private const double LeastKelvin = 2e-3;
     private const double ChargeTolerance = 5e-4;
 
     // An end is found when it is known to this part of the time, and to this, s. A step of half of that is taken whatever its
@@ -26,7 +29,8 @@ internal static class LaneJudge<T, TWells> where T : unmanaged, ILanes<T> where 
     // A parabola through three gaps goes below the least of them by less than this part of their range.
     private const double Overshoot = 0.15;
 
-    /// <summary>The change of resistances and capacity that a limit is held against to say that it was only just missed.</summary>
+    /// <summary>The change of resistances and capacity that a limit is held against to say that it was only just
+    /// missed.</summary>
     public const double Trifle = 2e-4;
 
     /// <summary>Sets the lengths of the steps.</summary>
@@ -89,7 +93,8 @@ internal static class LaneJudge<T, TWells> where T : unmanaged, ILanes<T> where 
         var allowed = T.Sum(T.Higher(voltages.Last, none), T.Of(GapTolerance), pack.Groups * T.Of(VoltageTolerance));
         var error = T.Higher(block.CurrentBend / T.Sum(first.Current, T.Of(CurrentTolerance), T.Of(1e-12)),
             T.Size(block.VoltageChange) / allowed);
-        error = T.Higher(error, T.Higher(T.Size(block.KelvinChange) * T.Of(1 / KelvinTolerance),
+        var kelvin = T.Lower(T.Of(MostKelvin), T.Sum(T.Higher(kelvins.Last, none), T.Of(GapKelvin), T.Of(LeastKelvin)));
+        error = T.Higher(error, T.Higher(T.Size(block.KelvinChange) / kelvin,
             T.Size(block.NearChange) * T.Of(1 / ChargeTolerance)));
         block.Error = error;
         var close = voltages.Close(T.Of(Overshoot)) | currents.Close(T.Of(Overshoot)) | kelvins.Close(T.Of(Overshoot))
@@ -106,7 +111,10 @@ internal static class LaneJudge<T, TWells> where T : unmanaged, ILanes<T> where 
             return;
 
         block.PowerRoot = margins.FirstRoot();
-        block.VoltageRoot = voltages.FirstRoot();
+
+        // Before a power limit the voltage falls ever faster, but not past that of the limit.
+        var halts = T.Below(block.PowerRoot, T.Of(2)) & T.Below(none, voltages.Least);
+        block.VoltageRoot = T.Choose(halts, T.Of(double.PositiveInfinity), voltages.FirstRoot());
         block.EmptyRoot = nears.FirstRoot();
         block.CurrentRoot = currents.FirstRoot();
         block.KelvinRoot = kelvins.FirstRoot();
@@ -121,7 +129,8 @@ internal static class LaneJudge<T, TWells> where T : unmanaged, ILanes<T> where 
         var taken = T.Choose(crosses, none, good);
         block.Accepted = taken;
         var trifles = Trifles(block, last, block.End.Charge);
-        var misses = (T.Below(voltages.Least, trifles) | T.Below(currents.Least, trifles * T.Size(last.Response))) & taken & close;
+        var misses = T.Below(voltages.Least, trifles) | T.Below(currents.Least, trifles * T.Size(last.Response));
+        misses = misses & taken & close;
         block.Grazed = T.Choose(misses, T.Lower(block.Grazed, demand.Time + length), block.Grazed);
     }
 

@@ -1,3 +1,4 @@
+using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 
@@ -56,7 +57,7 @@ internal sealed unsafe class LaneRunner<T, TWells> : IDisposable where T : unman
             {
                 for (var left = atOnce; left != 0; left &= left - 1)
                 {
-                    var lane = System.Numerics.BitOperations.TrailingZeroCount(left);
+                    var lane = BitOperations.TrailingZeroCount(left);
                     LaneEnd<T, TWells>.AtOnce(ref block, lane, inLane[lane], ref ends[inLane[lane].Place]);
                     Replace(ref block, lane, cases, which, ref next, ref running);
                 }
@@ -69,17 +70,17 @@ internal sealed unsafe class LaneRunner<T, TWells> : IDisposable where T : unman
             LaneJudge<T, TWells>.Judge(ref block);
             for (var left = T.Bits(block.Ended) & running; left != 0; left &= left - 1)
             {
-                var lane = System.Numerics.BitOperations.TrailingZeroCount(left);
+                var lane = BitOperations.TrailingZeroCount(left);
                 LaneEnd<T, TWells>.Within(ref block, lane, inLane[lane], ref ends[inLane[lane].Place]);
             }
 
             // What has ended is not taken: the new case of that lane has its own state by then.
             var arrived = Accept(ref block) & running;
             for (var left = T.Bits(block.Ended) & running; left != 0; left &= left - 1)
-                Replace(ref block, System.Numerics.BitOperations.TrailingZeroCount(left), cases, which, ref next, ref running);
+                Replace(ref block, BitOperations.TrailingZeroCount(left), cases, which, ref next, ref running);
             for (; arrived != 0; arrived &= arrived - 1)
             {
-                var lane = System.Numerics.BitOperations.TrailingZeroCount(arrived);
+                var lane = BitOperations.TrailingZeroCount(arrived);
                 ref var one = ref inLane[lane];
                 if (one.Target == one.Limit)
                 {

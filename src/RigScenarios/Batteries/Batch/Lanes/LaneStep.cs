@@ -19,6 +19,9 @@ internal static class LaneStep<T, TWells> where T : unmanaged, ILanes<T> where T
     // A quick part of the current beyond this part of it is not reckoned with: near a power limit the response has no bound.
     private const double MostQuick = 0.25;
 
+    // A correction of the voltage beyond this part of it is not reckoned with, for the same reason.
+    private const double MostChange = 0.02;
+
     /// <summary>Solves the circuits at the start of the step.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Begin(ref LaneBlock<T> block, ReadOnlySpan<LaneHinge<T>> hinges) =>
@@ -224,7 +227,10 @@ internal static class LaneStep<T, TWells> where T : unmanaged, ILanes<T> where T
 
         block.NearChange = near;
         var source = pack.Groups * ((last.Slope * near) - voltage1 - voltage2);
-        block.VoltageChange = source * last.Voltage / last.Root;
+
+        // Past the power limit, and right before it, where the slope has no bound, the line along it says nothing.
+        var change = source * last.Voltage / last.Root;
+        block.VoltageChange = T.Choose(T.Below(T.Size(change), last.Voltage * T.Of(MostChange)), change, T.Of(0));
         block.CurrentBend = T.Size(Bend(first.Current, middle.Current, last.Current) - (quickBend * quick.Current));
     }
 
