@@ -16,10 +16,10 @@ internal static class LaneJudge<T, TWells> where T : unmanaged, ILanes<T> where 
     private const double GapTolerance = 2e-3;
 
     // What it may make of the temperature, K, less where its limit is near, and of the charge of the near well.
-    private const double MostKelvin = 0.05;
-    private const double GapKelvin = 2e-3;
-    private const double LeastKelvin = 2e-3;
-    private const double ChargeTolerance = 5e-4;
+    private const double MostKelvin = 0.005;
+    private const double GapKelvin = 1e-3;
+    private const double LeastKelvin = 5e-4;
+    private const double ChargeTolerance = 1e-4;
 
     // An end is found when it is known to this part of the time, and to this, s. A step of half of that is taken whatever its
     // error.
