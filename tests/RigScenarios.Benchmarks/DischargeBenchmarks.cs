@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using RigScenarios.Batteries;
+using RigScenarios.Batteries.Batch;
 using RigScenarios.Cells;
 using RigScenarios.Parts;
 using UnitsNet;
@@ -27,6 +28,14 @@ public class DischargeBenchmarks
 
     private readonly Pack pack = PackModel.From(Large, null, null, null).Pack;
     private readonly DischargeOptions endOnly = new() { SeriesPoints = 0 };
+    private readonly BatchScenario[] scenarios;
+
+    public DischargeBenchmarks() => scenarios = [.. Enumerable.Range(0, 400).Select(i => new BatchScenario
+    {
+        Pack = pack with { Age = new Age(Ratio.FromDecimalFractions(1 - (0.02 * (i % 20))), 1 + (0.04 * (i % 20))) },
+        Ambient = Temperature.FromDegreesCelsius(-20 + (3 * (i / 20))),
+        Demand = Takes,
+    })];
 
     /// <summary>A steady 28 W, some ten hours.</summary>
     [Benchmark]
@@ -61,6 +70,10 @@ public class DischargeBenchmarks
 
         return hours;
     }
+
+    /// <summary>The same 400 as a batch.</summary>
+    [Benchmark]
+    public double Batch400() => BatchDischarge.Run(scenarios).Sum(end => end.EndTime.Hours);
 
     private static DemandSegment Segment(double seconds, double watts) =>
         new(Duration.FromSeconds(seconds), Power.FromWatts(watts), ElectricCurrent.Zero, ElectricConductance.Zero);

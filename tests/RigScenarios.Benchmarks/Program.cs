@@ -9,6 +9,7 @@ using RigScenarios.Benchmarks.MeasuredCells;
 using RigScenarios.Benchmarks.MeasuredCells.Fitted;
 using RigScenarios.Benchmarks.Tables;
 using RigScenarios.Benchmarks.Ways;
+using RigScenarios.Benchmarks.Sweeps;
 
 try
 {
@@ -26,6 +27,7 @@ try
         ["fitted-cells", .. var rest] => FittedCellsCommand.Run(rest),
         ["measured-cells", .. var rest] => MeasuredCellsCommand.Run(rest),
         ["search-front", .. var rest] => SearchFrontCommand.Run(rest),
+        ["sweep", .. var rest] => SweepCommand.Run(rest),
         ["log", .. var rest] => LogCommand.Run(rest),
         ["tables", .. var rest] => TablesCommand.Run(rest),
         ["sweep-ways", .. var rest] => SweepWaysCommand.Run(rest),
@@ -73,6 +75,8 @@ static int Help()
             predict the measured discharges of tests/RigScenarios.Checks/data/measured, write the errors
         {SearchFrontCommand.Usage}
             search the front of an invented library of so many slots and candidates, tell how far it came
+        {SweepCommand.Usage}
+            run a family of discharges as a batch, tell how many a second and how far their ends lie from those of the single run
         {LogCommand.Usage}
             read an invented power log of so many rows and fit the battery to it, tell times and what it says
         {TablesCommand.Usage}

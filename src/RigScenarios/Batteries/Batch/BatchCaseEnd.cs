@@ -1,5 +1,4 @@
 using System.Runtime.InteropServices;
-using UnitsNet;
 
 namespace RigScenarios.Batteries.Batch;
 
@@ -36,10 +35,4 @@ internal struct BatchCaseEnd
 
     /// <summary>Whether a limit was only just missed.</summary>
     public bool GrazesLimit;
-
-    /// <summary>The same with units.</summary>
-    public readonly BatchEnd WithUnits() => new(
-        Duration.FromSeconds(Seconds), Cause, AtStep, SegmentsFinished,
-        Ratio.FromDecimalFractions(Math.Clamp(Charge, 0, 1)), Ratio.FromDecimalFractions(Math.Clamp(NearCharge, 0, 1)),
-        Temperature.FromKelvins(Kelvin), Temperature.FromKelvins(LowestKelvin), Energy.FromJoules(DeliveredJoules), GrazesLimit);
 }

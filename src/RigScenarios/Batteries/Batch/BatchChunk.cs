@@ -1,5 +1,3 @@
-using RigScenarios.Batteries.Batch.Lanes;
-
 namespace RigScenarios.Batteries.Batch;
 
 /// <summary>Some cases of a batch that one core works off at a time, with room that is used again.</summary>

@@ -5,8 +5,8 @@ namespace RigScenarios.Batteries.Batch;
 /// <summary>A demand in plain numbers, which many cases of a batch may share: segments that repeat back to back.</summary>
 /// <param name="lengths">Length of each segment, s; above 0.</param>
 /// <param name="powers">Constant-power part of each, W; 0 or more.</param>
-/// <param name="currents">Constant-current part of each, A; 0 or more.</param>
-/// <param name="conductances">Resistive part of each, S; 0 or more.</param>
+/// <param name="currents">Constant-current part of each, A; that of a reduced wiring may lie below 0.</param>
+/// <param name="conductances">Resistive part of each, S; that of a reduced wiring may lie below 0.</param>
 internal sealed class BatchDemand(double[] lengths, double[] powers, double[] currents, double[] conductances)
 {
     public BatchDemand(Demand demand)

@@ -1,4 +1,3 @@
-using RigScenarios.Batteries.Batch.Lanes;
 using RigScenarios.Numerics;
 
 namespace RigScenarios.Batteries.Batch;
@@ -83,7 +82,7 @@ public static class BatchDischarge
                 (first, found) =>
                 {
                     for (var i = 0; i < found.Length; i++)
-                        ends[first + i] = found[i].WithUnits();
+                        ends[first + i] = BatchEnd.Of(found[i]);
                 },
                 cancellation);
             foreach (var end in ends)

@@ -19,4 +19,12 @@ namespace RigScenarios.Batteries.Batch;
 [StructLayout(LayoutKind.Auto)]
 public readonly record struct BatchEnd(
     Duration EndTime, EndCause Cause, bool AtStep, int SegmentsFinished, Ratio StateOfCharge, Ratio NearCharge,
-    Temperature Temperature, Temperature LowestTemperature, Energy Delivered, bool GrazesLimit);
+    Temperature Temperature, Temperature LowestTemperature, Energy Delivered, bool GrazesLimit)
+{
+    /// <summary>The end of a case with units.</summary>
+    internal static BatchEnd Of(in BatchCaseEnd end) => new(
+        Duration.FromSeconds(end.Seconds), end.Cause, end.AtStep, end.SegmentsFinished,
+        Ratio.FromDecimalFractions(Math.Clamp(end.Charge, 0, 1)), Ratio.FromDecimalFractions(Math.Clamp(end.NearCharge, 0, 1)),
+        Temperature.FromKelvins(end.Kelvin), Temperature.FromKelvins(end.LowestKelvin),
+        Energy.FromJoules(end.DeliveredJoules), end.GrazesLimit);
+}

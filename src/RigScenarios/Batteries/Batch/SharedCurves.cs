@@ -5,8 +5,9 @@ using RigScenarios.Cells;
 namespace RigScenarios.Batteries.Batch;
 
 /// <summary>
-/// The curves and demands of many scenarios in the form of the kernel, each made once: also where scenarios hold equal tables in
-/// objects of their own, since the kernel is quick as long as its tables lie near the processor. Safe to use from several threads.
+/// The curves and demands of many scenarios in the form of the kernel, each made once: also where scenarios hold equal tables
+/// in objects of their own, since the kernel is quick as long as its tables lie near the processor. Safe to use from several
+/// threads.
 /// </summary>
 internal sealed class SharedCurves
 {

@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
 
-namespace RigScenarios.Batteries.Batch.Lanes;
+namespace RigScenarios.Batteries.Batch;
 
 /// <summary>What becomes of a step: taken or tried again shorter, ended by a limit or not, and how long the next may
 /// be.</summary>

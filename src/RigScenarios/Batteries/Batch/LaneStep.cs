@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
 
-namespace RigScenarios.Batteries.Batch.Lanes;
+namespace RigScenarios.Batteries.Batch;
 
 /// <summary>
 /// One step of cases side by side, each of its own length: what drives the states is a parabola through start, middle and end of

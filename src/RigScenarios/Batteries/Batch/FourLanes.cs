@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using System.Runtime.Intrinsics.X86;
 
-namespace RigScenarios.Batteries.Batch.Lanes;
+namespace RigScenarios.Batteries.Batch;
 
 /// <summary>Four cases side by side.</summary>
 internal readonly struct FourLanes(Vector256<double> all) : ILanes<FourLanes>

@@ -1,4 +1,4 @@
-namespace RigScenarios.Batteries.Batch.Lanes;
+namespace RigScenarios.Batteries.Batch;
 
 /// <summary>How many wells the packs have: known when the kernel is compiled, so that one well pays nothing for the
 /// second.</summary>

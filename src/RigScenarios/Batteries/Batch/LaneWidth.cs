@@ -1,6 +1,6 @@
 using System.Runtime.Intrinsics;
 
-namespace RigScenarios.Batteries.Batch.Lanes;
+namespace RigScenarios.Batteries.Batch;
 
 /// <summary>How many cases stand side by side.</summary>
 internal enum LaneWidth

@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
 
-namespace RigScenarios.Batteries.Batch.Lanes;
+namespace RigScenarios.Batteries.Batch;
 
 /// <summary>The algebra of the discharge model at one moment, for cases side by side: from state and draw to voltage, current and
 /// what drives the state.</summary>

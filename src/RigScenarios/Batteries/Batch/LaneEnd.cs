@@ -1,4 +1,4 @@
-namespace RigScenarios.Batteries.Batch.Lanes;
+namespace RigScenarios.Batteries.Batch;
 
 /// <summary>Writes down how a case ended.</summary>
 /// <typeparam name="T">The lanes.</typeparam>

@@ -1,4 +1,4 @@
-namespace RigScenarios.Batteries.Batch.Lanes;
+namespace RigScenarios.Batteries.Batch;
 
 /// <summary>
 /// A number for each of some cases side by side. The kernel is written once over it; each width is compiled on its own. What is

@@ -1,6 +1,6 @@
 using System.Runtime.InteropServices;
 
-namespace RigScenarios.Batteries.Batch.Lanes;
+namespace RigScenarios.Batteries.Batch;
 
 /// <summary>The case in a lane: which one it is, and where it stands in its demand. Boundaries are counted from the start of the
 /// demand, so that they don't drift.</summary>

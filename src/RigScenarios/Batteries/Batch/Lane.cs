@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
 
-namespace RigScenarios.Batteries.Batch.Lanes;
+namespace RigScenarios.Batteries.Batch;
 
 /// <summary>One lane of some.</summary>
 internal static class Lane

@@ -1,4 +1,4 @@
-namespace RigScenarios.Batteries.Batch.Lanes;
+namespace RigScenarios.Batteries.Batch;
 
 /// <summary>Puts a case into a lane.</summary>
 /// <typeparam name="T">The lanes.</typeparam>

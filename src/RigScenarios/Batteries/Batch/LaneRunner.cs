@@ -2,7 +2,7 @@ using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 
-namespace RigScenarios.Batteries.Batch.Lanes;
+namespace RigScenarios.Batteries.Batch;
 
 /// <summary>Runs cases, as many side by side as there are lanes: where one has ended, the next takes its place.</summary>
 /// <typeparam name="T">The lanes.</typeparam>

@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using System.Runtime.Intrinsics.X86;
 
-namespace RigScenarios.Batteries.Batch.Lanes;
+namespace RigScenarios.Batteries.Batch;
 
 /// <summary>Eight cases side by side.</summary>
 internal readonly struct EightLanes(Vector512<double> all) : ILanes<EightLanes>

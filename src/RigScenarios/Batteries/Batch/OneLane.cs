@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
 
-namespace RigScenarios.Batteries.Batch.Lanes;
+namespace RigScenarios.Batteries.Batch;
 
 /// <summary>One case alone, in scalar numbers: for machines without vectors, and to hold the others against.</summary>
 internal readonly struct OneLane(double only) : ILanes<OneLane>

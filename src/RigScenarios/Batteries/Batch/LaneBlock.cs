@@ -1,6 +1,6 @@
 using System.Runtime.InteropServices;
 
-namespace RigScenarios.Batteries.Batch.Lanes;
+namespace RigScenarios.Batteries.Batch;
 
 /// <summary>The states of the cases that stand side by side. Symbols as in docs/discharge.md.</summary>
 [StructLayout(LayoutKind.Sequential)]
