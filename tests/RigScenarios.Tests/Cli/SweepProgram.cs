@@ -15,6 +15,14 @@ internal static class SweepProgram
         "lasts,runtime_h,stopped_by,verdict", "--out", table, .. more,
     ];
 
+    /// <summary>The words of a sweep that goes through very many discharges at a time.</summary>
+    public static string[] QuickWords(int samples, string table, params string[] more) =>
+    [
+        "sweep", Repository.Data("scenarios", "teaching-kit.yaml"), "--build", "full-rig", "--over",
+        "parts.brick-98wh.battery.energy=80 Wh | 98 Wh | 120 Wh", "--uncertain", "conditions.ambient=5 °C +- 6 °C", "--samples",
+        $"{samples}", "--seed", "11", "--out", table, .. more,
+    ];
+
     /// <summary>Starts it.</summary>
     /// <param name="words">The command line.</param>
     /// <param name="cores">How many cores it is given; all if left out.</param>

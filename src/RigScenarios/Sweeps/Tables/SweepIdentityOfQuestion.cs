@@ -34,10 +34,13 @@ public static class SweepIdentityOfQuestion
             Sampling = isDrawn ? plan.Method.ToString() : null, Seed = isDrawn ? plan.Seed : null, Rows = plan.Count,
             Points = PointsDigest.Of(plan), Columns = [SweptColumn.Number, .. SweptColumn.Of(plan), .. question.Columns],
             Way = way.ReductionError is { } error
-                ? string.Create(CultureInfo.InvariantCulture, $"{way.Reason} (error of the reduced wiring: {error.Percent:G2} %)")
-                : way.Reason,
+                ? $"{way.Reason} Its wiring is reduced to a formula, with an error of {Share(error.Percent)}." : way.Reason,
         };
     }
+
+    // Digits of what is next to nothing hang on the machine, and mean nothing.
+    private static string Share(double percent) => percent < 0.001 ? "less than 0.001 %"
+        : string.Create(CultureInfo.InvariantCulture, $"{percent:G2} %");
 
     /// <summary>Ages without an end go until the day of the question; which rules a journey without a date meets hangs on
     /// it.</summary>
