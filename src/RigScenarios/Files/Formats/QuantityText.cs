@@ -113,6 +113,9 @@ public static partial class QuantityText
         // The units library writes minutes as "m", which a reader takes for metres.
         if (value.Unit is UnitsNet.Units.DurationUnit.Minute)
             return $"{number.ToString("R", CultureInfo.InvariantCulture)} min";
+        // And ampere-hours as "A-h", which no label does.
+        if (value.Unit is UnitsNet.Units.ElectricChargeUnit.AmpereHour)
+            return $"{number.ToString("R", CultureInfo.InvariantCulture)} Ah";
         return $"{number.ToString("R", CultureInfo.InvariantCulture)} "
             + (UsualUnits.Sign(value.Unit) ?? UnitAbbreviationsCache.Default.GetDefaultAbbreviation(value.Unit.GetType(),
                 Convert.ToInt32(value.Unit, CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));

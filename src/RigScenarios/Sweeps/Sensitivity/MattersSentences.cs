@@ -38,6 +38,7 @@ public static class MattersSentences
             lines.AddRange(ToldShares.Select(below => Lasts(answer, below)).OfType<string>());
             if (lines.Count == 0)
                 lines.Add(Spread(answer));
+            lines.Add($"With every figure as it stands in the file {AnswerSentences.Lasts(answer.AsGiven)}.");
         }
         if (answer.Whole is { } whole)
             lines.Add(Whole(whole, answer.AsGiven.TheBuild.Stance));
