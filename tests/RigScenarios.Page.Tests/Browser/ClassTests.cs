@@ -60,7 +60,7 @@ public sealed partial class ClassTests(Chromium chromium)
         }
     }
 
-    private static Task ReadyAsync(IPage page) => page.WaitForFunctionAsync(
+    private static async Task ReadyAsync(IPage page) => await page.WaitForFunctionAsync(
         "() => document.querySelector('#questions input') && !document.querySelector('#task').hasAttribute('aria-busy')");
 
     /// <summary>Makes the task of the harbour in the page and keeps it; gives the address.</summary>

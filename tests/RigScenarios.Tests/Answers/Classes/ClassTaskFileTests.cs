@@ -1,4 +1,3 @@
-using RigScenarios.Answers;
 using RigScenarios.Answers.Classes;
 using RigScenarios.Files;
 

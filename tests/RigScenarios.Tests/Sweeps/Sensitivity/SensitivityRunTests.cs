@@ -1,4 +1,3 @@
-using RigScenarios.Files;
 using RigScenarios.Scenarios;
 using RigScenarios.Sweeps;
 using RigScenarios.Sweeps.Sampling;
