@@ -1,7 +1,5 @@
 using RigScenarios.Batteries;
 using RigScenarios.Batteries.Batch;
-using RigScenarios.Parts;
-using UnitsNet;
 
 namespace RigScenarios.Benchmarks.Sweeps;
 

@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Globalization;
-using RigScenarios.Batteries;
 using RigScenarios.Batteries.Batch;
 using RigScenarios.Benchmarks.Cases;
 using UnitsNet;

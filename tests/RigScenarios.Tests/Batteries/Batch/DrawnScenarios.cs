@@ -3,7 +3,6 @@ using RigScenarios.Batteries;
 using RigScenarios.Batteries.Batch;
 using RigScenarios.Cells;
 using RigScenarios.Parts;
-using RigScenarios.Tests.Shared;
 using UnitsNet;
 
 namespace RigScenarios.Tests.Batteries.Batch;

@@ -1,5 +1,4 @@
 using RigScenarios.Files;
-using RigScenarios.Sweeps;
 using RigScenarios.Sweeps.Evaluation;
 using RigScenarios.Sweeps.Sampling;
 using UnitsNet;
