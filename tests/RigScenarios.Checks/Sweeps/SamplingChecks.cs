@@ -45,7 +45,7 @@ public class SamplingChecks
     [InlineData(52)]
     [Source(SourceKind.Paper, "I. M. Sobol, Uniformly distributed sequences with an additional uniform property, USSR "
         + "Computational Mathematics and Mathematical Physics 16 (1976), pp. 236-242: property A; that these direction numbers "
-        + "have it up to 1111 dimensions say S. Joe and F. Y. Kuo beside their file")]
+        + "have it up to 1111 dimensions say S. Joe and F. Y. Kuo beside their file; second-hand")]
     public void The_direction_numbers_have_property_A(int dimensions)
     {
         var sequence = new SobolSequence(dimensions, null);

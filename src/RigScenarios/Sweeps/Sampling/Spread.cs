@@ -138,7 +138,7 @@ public abstract record Spread
             throw new ArgumentOutOfRangeException(nameof(share), share, "accepted: 0 to 1.");
         var (low, high) = (Lowest, Highest);
         // The ends are as they were written.
-        return share == 0 ? low : share == 1 ? high : Math.Clamp(TenDigits.Of(ShapeAt(share, low, high)), low, high);
+        return share == 0 ? low : share == 1 ? high : TenDigits.Between(ShapeAt(share, low, high), low, high);
     }
 
     /// <summary>As <see cref="NumberAt"/>, as the scenario file would say it.</summary>

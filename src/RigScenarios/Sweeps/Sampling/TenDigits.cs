@@ -18,6 +18,12 @@ internal static class TenDigits
         };
     }
 
+    /// <summary>The number to ten digits, where it lies between two ends: next to them a rounding of their difference is
+    /// nothing, as the middle of -10 °C and 10 °C that comes out as 1e-16 °C.</summary>
+    public static double Between(double number, double low, double high) =>
+        Math.Abs(number) < 1e-13 * Math.Max(Math.Abs(low), Math.Abs(high)) ? Math.Clamp(0, low, high)
+            : Math.Clamp(Of(number), low, high);
+
     private static double Power(int places)
     {
         var power = 1.0;

@@ -6,7 +6,7 @@ namespace RigScenarios.Sweeps.Sensitivity;
 /// <summary>
 /// What of a build and its days nobody knows exactly where nobody said so, and by how much: labels, ages, draws from data sheets,
 /// the forecast, masses and places, and the prediction itself. Each has a source, or says that it is common practice;
-/// docs/matters.md has the table.
+/// docs/uncertainty.md has the table.
 /// </summary>
 /// <param name="Figures">The figures.</param>
 /// <param name="Correlations">Which of them go together.</param>

@@ -30,6 +30,8 @@ public sealed class UncertainFieldTests
     [InlineData(Growth + "=1.3 +- 10 %, at least 1", "1|1.301712101|1.95", "1.3 +- 0.13, at least 1")]
     [InlineData(Charge + "=88 % +- 2 %", "78 %|88 %|98 %", null)]
     [InlineData(Air + "=-8 °C +- 2 °C", "-18 °C|-8 °C|2 °C", null)]
+    [InlineData(Air + "=0 °C +- 2 °C", "-10 °C|0 °C|10 °C", null)]
+    [InlineData(Air + "=between -10 °C and 10 °C, most likely 0 °C", "-10 °C|0 °C|10 °C", null)]
     [InlineData(Air + "=20 °F +- 5 °F", "-5 °F|20 °F|45 °F", null)]
     [InlineData(Air + "=20 F +- 5 C", "-25 °F|20 °F|65 °F", "20 °F +- 9 °F")]
     [InlineData(Air + "=-8 °C +- 2 K", "-18 °C|-8 °C|2 °C", "-8 °C +- 2 °C")]
