@@ -149,7 +149,7 @@ public sealed class KeptFilesTests(Chromium chromium)
         return await File.ReadAllTextAsync(await download.PathAsync());
     }
 
-    private static int Points(JsonElement trace) => trace.GetProperty("type").GetString() == "heatmap"
+    private static int Points(JsonElement trace) => trace.GetProperty("type").GetString() is "heatmap" or "contour"
         ? trace.GetProperty("x").GetArrayLength() * trace.GetProperty("y").GetArrayLength()
         : trace.GetProperty("x").EnumerateArray().Count(x => x.ValueKind == JsonValueKind.Number);
 

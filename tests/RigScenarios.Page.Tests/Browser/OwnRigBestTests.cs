@@ -1,11 +1,10 @@
-using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 
 namespace RigScenarios.Page.Tests.Browser;
 
 /// <summary>The best rig for the money, in the form of one's own rig.</summary>
 [Collection(InABrowser.Name)]
-public sealed partial class OwnRigBestTests(Chromium chromium)
+public sealed class OwnRigBestTests(Chromium chromium)
 {
     // A search that lasts: it is not at its end before a reader can press Stop.
     private const string Long = "/rig?file=samples/winter-harbour.yaml&build=tripod&day=day-one";
@@ -84,10 +83,20 @@ public sealed partial class OwnRigBestTests(Chromium chromium)
         await using var visit = await Visit.BeginAsync(chromium, height: 900);
         var page = visit.Page;
         await OpenAsync(visit, Several, "10000 EUR");
+        // Pressed in the moment in which the first rig is told: a hand of the test's own may come after the search's end.
+        await page.EvaluateAsync("""
+            () => {
+              const said = document.getElementById("best-so-far");
+              new MutationObserver((_, watch) => {
+                if (!/[1-9][0-9]* rigs? found so far/.test(said.textContent)) return;
+                watch.disconnect();
+                document.getElementById("best-stop").click();
+              }).observe(said, { childList: true, characterData: true, subtree: true });
+            }
+            """);
         await page.Locator("#best-find").ClickAsync();
-        await Assertions.Expect(page.Locator("#best-so-far")).ToContainTextAsync(Found());
-        await page.Locator("#best-stop").ClickAsync();
-        await Assertions.Expect(page.Locator("#best-told")).ToContainTextAsync("What was found so far stands below.");
+        await Assertions.Expect(page.Locator("#best-told")).ToContainTextAsync("What was found so far stands below.",
+            new() { Timeout = 60_000 });
         await Assertions.Expect(page.Locator("#best-told")).ToContainTextAsync("Stopped.");
         await Assertions.Expect(page.Locator("#best-found")).ToContainTextAsync("The search was stopped");
         await Assertions.Expect(page.GetByRole(AriaRole.Table, new() { Name = "What each rig costs and gives" }))
@@ -95,10 +104,6 @@ public sealed partial class OwnRigBestTests(Chromium chromium)
         await Assertions.Expect(page.Locator("#best-old")).ToBeHiddenAsync();
         visit.AssertQuiet();
     }
-
-    // The browser knows no culture.
-    [GeneratedRegex("[1-9][0-9]* rigs? found so far", RegexOptions.None, 1000)]
-    private static partial Regex Found();
 
     [Fact]
     public async Task Without_a_budget_it_says_so()

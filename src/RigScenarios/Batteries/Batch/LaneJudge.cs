@@ -15,8 +15,7 @@ internal static class LaneJudge<T, TWells> where T : unmanaged, ILanes<T> where 
     private const double VoltageTolerance = 2e-4;
     private const double GapTolerance = 2e-3;
 
-    // What it may make of the temperature, K, less where its limit is near, and of the charge of the near well.
-    private const double MostKelvin = 0.005;
+    // What it may make of the temperature where its limit is near, K, and of the charge of the near well.
     private const double GapKelvin = 1e-3;
     private const double LeastKelvin = 5e-4;
     private const double ChargeTolerance = 1e-4;
@@ -93,7 +92,7 @@ internal static class LaneJudge<T, TWells> where T : unmanaged, ILanes<T> where 
         var allowed = T.Sum(T.Higher(voltages.Last, none), T.Of(GapTolerance), pack.Groups * T.Of(VoltageTolerance));
         var error = T.Higher(block.CurrentBend / T.Sum(first.Current, T.Of(CurrentTolerance), T.Of(1e-12)),
             T.Size(block.VoltageChange) / allowed);
-        var kelvin = T.Lower(T.Of(MostKelvin), T.Sum(T.Higher(kelvins.Last, none), T.Of(GapKelvin), T.Of(LeastKelvin)));
+        var kelvin = T.Lower(T.Of(TWells.KelvinTolerance), T.Sum(T.Higher(kelvins.Last, none), T.Of(GapKelvin), T.Of(LeastKelvin)));
         error = T.Higher(error, T.Higher(T.Size(block.KelvinChange) / kelvin,
             T.Size(block.NearChange) * T.Of(1 / ChargeTolerance)));
         block.Error = error;

@@ -34,7 +34,7 @@ internal sealed class FrontEntries(ChoiceTables tables, RememberedChoices model,
             {
                 proposer.Learn(own);
                 if (proposer.Propose(null, deadline) is not { } choice)
-                    return (found, proposer.IsEmpty);
+                    return (AtLeast(entry, found), proposer.IsEmpty);
                 if (Differs(choice, entry, deadline) is { } cut)
                 {
                     own.Add(cut);
@@ -49,9 +49,12 @@ internal sealed class FrontEntries(ChoiceTables tables, RememberedChoices model,
         catch (OperationCanceledException)
         {
             deadline.ThrowIfStopped();
-            return (found.Count > 0 ? found : [entry.Choice], false);
+            return (AtLeast(entry, found), false);
         }
     }
+
+    // The proposer may be stopped before it has come to the entry's own choice.
+    private static List<Choice> AtLeast(ChoicePoint entry, List<Choice> found) => found.Count > 0 ? found : [entry.Choice];
 
     /// <summary>A cut if a choice with the entry's sums has other goals or is not feasible; null if it equals the
     /// entry.</summary>
