@@ -155,19 +155,6 @@ public sealed class FrontSearchTests
     }
 
     [Fact]
-    public void An_entry_has_its_choice_whenever_there_is_enough()
-    {
-        var counting = new CountingModel(OneWithAFront());
-        FrontSearch.Find(counting, AllEquals, null, Stop);
-        Each.Of(Enumerable.Range(1, counting.Runs).SelectMany(after =>
-        {
-            using var enough = new CancellationTokenSource();
-            var model = new EnoughModel(OneWithAFront(), enough, after);
-            return FrontSearch.Find(model, AllEquals with { Enough = enough.Token }, null, Stop).Entries;
-        }), entry => Assert.NotEmpty(entry.Choices), atLeast: 10);
-    }
-
-    [Fact]
     public void A_fault_of_the_model_comes_out_as_it_is()
     {
         var model = new FaultyModel(OneWithAFront());

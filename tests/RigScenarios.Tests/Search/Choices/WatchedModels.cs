@@ -52,20 +52,6 @@ internal sealed class StoppingModel(IChoiceModel model, CancellationTokenSource 
     }
 }
 
-/// <summary>Says that there is enough once it has been run so often.</summary>
-internal sealed class EnoughModel(IChoiceModel model, CancellationTokenSource enough, int after) : WatchedModel(model)
-{
-    private int runs;
-
-    public override ChoiceFigures Evaluate(Choice choice, CancellationToken cancellation)
-    {
-        var figures = base.Evaluate(choice, cancellation);
-        if (Interlocked.Increment(ref runs) == after)
-            enough.Cancel();
-        return figures;
-    }
-}
-
 /// <summary>Can't be run.</summary>
 internal sealed class FaultyModel(IChoiceModel model) : WatchedModel(model)
 {
