@@ -92,7 +92,8 @@ internal static class LaneJudge<T, TWells> where T : unmanaged, ILanes<T> where 
         var allowed = T.Sum(T.Higher(voltages.Last, none), T.Of(GapTolerance), pack.Groups * T.Of(VoltageTolerance));
         var error = T.Higher(block.CurrentBend / T.Sum(first.Current, T.Of(CurrentTolerance), T.Of(1e-12)),
             T.Size(block.VoltageChange) / allowed);
-        var kelvin = T.Lower(T.Of(TWells.KelvinTolerance), T.Sum(T.Higher(kelvins.Last, none), T.Of(GapKelvin), T.Of(LeastKelvin)));
+        var kelvin = T.Lower(T.Of(TWells.KelvinTolerance),
+            T.Sum(T.Higher(kelvins.Last, none), T.Of(GapKelvin), T.Of(LeastKelvin)));
         error = T.Higher(error, T.Higher(T.Size(block.KelvinChange) / kelvin,
             T.Size(block.NearChange) * T.Of(1 / ChargeTolerance)));
         block.Error = error;
