@@ -20,8 +20,7 @@ internal sealed class WiringView
             && limit.Allowed is not null)];
         Moments = [.. answer.Simulation.Series.Select(point => (point, point.Wiring)).Where(moment => moment.Wiring is not null)
             .Select(moment => new WiringMoment(moment.point, moment.Wiring!))];
-        FirstStop = answer.Simulation.Devices.Values.Where(device => device is { Essential: true, FirstStop: not null })
-            .MinBy(device => device.FirstStop!.At.Seconds)?.FirstStop;
+        FirstStop = answer.Simulation.FirstToStop?.FirstStop;
         Worst = FindWorst();
     }
 

@@ -23,9 +23,7 @@ internal sealed class DemoPage
     {
         (this.answer, this.cancellation) = (answer, cancellation);
         // The day on which it stops first; the first one where it lasts them all.
-        var stop = answer.Simulation.Devices.Values.Where(device => device is { Essential: true, FirstStop: not null })
-            .Select(device => device.FirstStop!).MinBy(first => first.At.Seconds);
-        day = answer.Days[(stop?.Day ?? 1) - 1];
+        day = answer.Days[(answer.Simulation.FirstToStop?.FirstStop?.Day ?? 1) - 1];
     }
 
     private Scenario Scenario => answer.Scenario;

@@ -72,8 +72,7 @@ public static class AgeOfAnswer
     {
         if (result.Completes)
             return $"{AnswerSentences.ReserveLeft(reserve)} left after wrap";
-        var stop = result.Devices.Values.Where(device => device is { Essential: true, FirstStop: not null })
-            .Select(device => device.FirstStop!).MinBy(stop => stop.At.Seconds);
+        var stop = result.FirstToStop?.FirstStop;
         return stop is null ? "it stops before wrap" : $"it stops {new AnswerTimes(answer.Plan.Days).When(stop.At)}";
     }
 

@@ -36,7 +36,7 @@ public static class AnswerLine
             return $"{(days.Count > 1 ? $"lasts all {days.Count} days" : "lasts the day")}, "
                 + $"{AnswerSentences.ReserveLeft(answer.Tightest.Reserve)} left{TippingSentences.LeftInLine(answer)}";
         var runs = AnswerTimes.Length(answer.Simulation.Runtime);
-        if (AnswerSentences.FirstStop(answer)?.FirstStop is not { } stop)
+        if (answer.Simulation.FirstToStop?.FirstStop is not { } stop)
             return $"runs {runs}";
         // "after 3 h 10 min" where the day has no clock, and no second time the same.
         return days.Count > 1 || days[0].Starts is not null

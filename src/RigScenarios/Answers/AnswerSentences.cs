@@ -136,17 +136,12 @@ public static class AnswerSentences
         if (answer.NothingArrives)
             return ArrivalSentences.NothingArrives(answer);
         var times = new AnswerTimes(answer.Plan.Days);
-        var name = answer.Simulation.Devices.FirstOrDefault(device => device.Value == FirstStop(answer)).Key;
-        if (FirstStop(answer) is not { FirstStop: { } stop } || name is null)
+        var name = answer.Simulation.Devices.FirstOrDefault(device => device.Value == answer.Simulation.FirstToStop).Key;
+        if (answer.Simulation.FirstToStop is not { FirstStop: { } stop } || name is null)
             return "it stops before wrap";
         var before = times.Wrap(stop.Day - 1) - stop.At;
         return $"the {LimitSentences.Element(name)} stops {times.When(stop.At)}, {AnswerTimes.Length(before)} before wrap";
     }
-
-    /// <summary>The essential device that stops first; null where none does.</summary>
-    internal static DeviceTimeline? FirstStop(RigAnswer answer) =>
-        answer.Simulation.Devices.Values.Where(device => device is { Essential: true, FirstStop: not null })
-            .MinBy(device => device.FirstStop!.At.Seconds);
 
     private static string CloseReserve(RigAnswer answer)
     {
@@ -176,7 +171,7 @@ public static class AnswerSentences
         : $" {ColdWords.Of(back, answer.Plan.Batteries.Count > 1 ? back.Battery : null)}";
 
     private static string StopReasonOf(RigAnswer answer) =>
-        FirstStop(answer)?.FirstStop is { } stop
+        answer.Simulation.FirstToStop?.FirstStop is { } stop
             ? Because(answer, stop.Reason) : "the battery ends";
 
     /// <summary>What a question's verdict rests on, as a clause.</summary>

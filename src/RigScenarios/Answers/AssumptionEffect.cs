@@ -63,6 +63,6 @@ public sealed record AssumptionEffect(AssumedValue Value, string Path, Duration 
     private static string Runtime(RigAnswer answer) => (answer.Reserve.IsLowerBound ? "more than " : "")
         + AnswerTimes.Length(answer.Simulation.Runtime);
 
-    private static string? FirstStop(RigAnswer answer) => AnswerSentences.FirstStop(answer)?.FirstStop is { } stop
+    private static string? FirstStop(RigAnswer answer) => answer.Simulation.FirstToStop?.FirstStop is { } stop
         ? new AnswerTimes(answer.Plan.Days).When(stop.At) : null;
 }

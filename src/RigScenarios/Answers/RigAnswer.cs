@@ -240,7 +240,10 @@ public sealed record RigAnswer
     }
 
     /// <summary>A voltage that would destroy something is an error of the file, told before anything runs.</summary>
-    private static T Told<T>(string build, Func<T> run)
+    /// <summary>Runs days; what is wrong with their plan or wiring is told as a problem of the scenario's field.</summary>
+    /// <exception cref="ScenarioProblemsException">Something would see more than its greatest voltage, or swaps have no
+    /// end.</exception>
+    internal static T Told<T>(string build, Func<T> run)
     {
         try
         {

@@ -230,6 +230,10 @@ public sealed record SimulationResult
     /// <summary>The devices, in the order of the build.</summary>
     public required OrderedMap<DeviceTimeline> Devices { get; init; }
 
+    /// <summary>The essential device that stops first, planned swaps aside; null where none does.</summary>
+    public DeviceTimeline? FirstToStop => Devices.Values.Where(device => device is { Essential: true, FirstStop: not null })
+        .MinBy(device => device.FirstStop!.At.Seconds);
+
     /// <summary>Times in which an essential device was down, in order.</summary>
     public required IReadOnlyList<DownTime> DownTimes { get; init; }
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using RigScenarios.Files;
 using RigScenarios.Limits;
 using RigScenarios.Simulation;
 using UnitsNet;
@@ -31,17 +32,18 @@ public sealed record SweepTable(
     public string ToCsv()
     {
         var text = new StringBuilder();
-        text.AppendJoin(',', Axes.Select(axis => Quote(axis.Path)));
+        text.AppendJoin(',', Axes.Select(axis => CsvField.Of(axis.Path)));
         text.Append(
             ",lasts,runtime_h,reserve_h,reserve_is_lower_bound,stopped_by,stopped_in,from_batteries_Wh,energy_left_Wh,"
             + "coldest_battery_C\r\n");
         foreach (var row in Rows)
         {
-            text.AppendJoin(',', row.Values.Select(Quote));
+            text.AppendJoin(',', row.Values.Select(CsvField.Of));
             var figures = row.Figures;
             text.Append(CultureInfo.InvariantCulture,
                 $",{YesNo(figures.Lasts)},{figures.Runtime:F4},{figures.Reserve:F4},{YesNo(figures.ReserveIsLowerBound)},");
-            text.Append(CultureInfo.InvariantCulture, $"{Quote(figures.StoppedBy ?? "")},{Quote(figures.StoppedIn ?? "")},");
+            text.Append(CultureInfo.InvariantCulture,
+                $"{CsvField.Of(figures.StoppedBy ?? "")},{CsvField.Of(figures.StoppedIn ?? "")},");
             text.Append(CultureInfo.InvariantCulture,
                 $"{figures.FromBatteries:F2},{figures.EnergyLeft:F2},{figures.Coldest:F2}\r\n");
         }
@@ -53,9 +55,6 @@ public sealed record SweepTable(
             .Distinct().Count() == 1;
 
     private static string YesNo(bool? value) => value switch { true => "yes", false => "no", _ => "" };
-
-    private static string Quote(string text) =>
-        text.AsSpan().IndexOfAny(",\"\r\n") < 0 ? text : $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
 }
 
 /// <summary>One combination of values with its result.</summary>

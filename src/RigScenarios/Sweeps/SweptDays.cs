@@ -6,7 +6,6 @@ using RigScenarios.Limits;
 using RigScenarios.Numerics;
 using RigScenarios.Scenarios;
 using RigScenarios.Simulation;
-using RigScenarios.Wiring;
 
 namespace RigScenarios.Sweeps;
 
@@ -39,29 +38,12 @@ internal sealed record SweptDays(PoweredBuild Powered, DayPlan Plan, bool Nothin
     /// <param name="cancellation">Stops it.</param>
     /// <exception cref="ScenarioProblemsException">Something would see more than its greatest voltage, or swaps have no
     /// end.</exception>
-    public SimulationResult Run(string build, CancellationToken cancellation)
-    {
-        try
-        {
-            return DaySimulation.Run(Powered, Plan, SimulationOptions.EndOnly, null, cancellation);
-        }
-        catch (PlanBoundException problem)
-        {
-            throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, "swaps", problem.Message,
-                "batteries that last longer, or a swap at a lower charge or voltage")]);
-        }
-        catch (WiringException problem)
-        {
-            throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, $"builds.{build}",
-                problem.Message)]);
-        }
-    }
+    public SimulationResult Run(string build, CancellationToken cancellation) => RigAnswer.Told(build, () =>
+        DaySimulation.Run(Powered, Plan, SimulationOptions.EndOnly, null, cancellation));
 
     /// <summary>The first stop of an essential device that nobody planned; null if the days are lasted.</summary>
     /// <param name="result">How the days went.</param>
-    public static DeviceStop? FirstStop(SimulationResult result) =>
-        result.Devices.Values.Where(device => device is { Essential: true, FirstStop: not null })
-            .Select(device => device.FirstStop).MinBy(stop => stop!.At.Seconds);
+    public static DeviceStop? FirstStop(SimulationResult result) => result.FirstToStop?.FirstStop;
 
     /// <summary>Why the runtime ends, within the days or in the reserve after them; null where the run was given up.</summary>
     /// <param name="result">How the days went.</param>

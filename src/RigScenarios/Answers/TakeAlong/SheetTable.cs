@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using RigScenarios.Files;
 
 namespace RigScenarios.Answers.TakeAlong;
 
@@ -52,7 +53,7 @@ public sealed record SheetTable(IReadOnlyList<SheetColumn> Columns, IReadOnlyLis
     public string ToCsv()
     {
         var text = new StringBuilder("\uFEFF");
-        text.AppendJoin(',', Columns.Select(column => Quote(column.Heading))).Append("\r\n");
+        text.AppendJoin(',', Columns.Select(column => CsvField.Quoted(column.Heading))).Append("\r\n");
         foreach (var row in Rows)
             text.AppendJoin(',', row.Select(Field)).Append("\r\n");
         return text.ToString();
@@ -60,10 +61,8 @@ public sealed record SheetTable(IReadOnlyList<SheetColumn> Columns, IReadOnlyLis
 
     private static string Field(SheetCell cell) => cell switch
     {
-        { Text: { } text } => Quote(text),
+        { Text: { } text } => CsvField.Quoted(text),
         { Number: { } number } => number.ToString("0.############", CultureInfo.InvariantCulture),
         _ => "",
     };
-
-    private static string Quote(string text) => $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using RigScenarios.Files;
 
 namespace RigScenarios.Answers.Years;
 
@@ -14,12 +15,9 @@ public sealed record YearsTable(string Name, IReadOnlyList<string> Columns, IRea
     {
         var text = new StringBuilder();
         foreach (var row in Rows.Prepend(Columns))
-            text.AppendJoin(',', row.Select(Quote)).Append("\r\n");
+            text.AppendJoin(',', row.Select(CsvField.Of)).Append("\r\n");
         return text.ToString();
     }
-
-    private static string Quote(string text) =>
-        text.AsSpan().IndexOfAny(",\"\r\n") < 0 ? text : $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
 }
 
 /// <summary>All tables of the years ahead.</summary>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using RigScenarios.Answers;
+using RigScenarios.Files;
 using RigScenarios.Limits;
 
 namespace RigScenarios.Search.Compare;
@@ -46,8 +47,5 @@ public static class SideBySideTable
     private static string Number(double? value) => value?.ToString("0.####", CultureInfo.InvariantCulture) ?? "";
 
     private static void Line(StringBuilder text, IEnumerable<string> cells) =>
-        text.AppendJoin(',', cells.Select(Quote)).Append("\r\n");
-
-    private static string Quote(string text) =>
-        text.AsSpan().IndexOfAny(",\"\r\n") < 0 ? text : $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+        text.AppendJoin(',', cells.Select(CsvField.Of)).Append("\r\n");
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using RigScenarios.Files;
 using RigScenarios.Limits;
 using RigScenarios.Search.Choices;
 
@@ -28,7 +29,7 @@ public static class RigSearchTable
         ];
         var text = new StringBuilder();
         foreach (var row in rows)
-            text.AppendJoin(',', row.Select(Quote)).Append("\r\n");
+            text.AppendJoin(',', row.Select(CsvField.Of)).Append("\r\n");
         return text.ToString();
     }
 
@@ -54,7 +55,4 @@ public static class RigSearchTable
         [string.Join("; ", trades.Select(trade => trade.Thing.Title)), Number(trades.Sum(trade => trade.Amount))];
 
     private static string Number(decimal? number) => number?.ToString(CultureInfo.InvariantCulture) ?? "";
-
-    private static string Quote(string text) =>
-        text.AsSpan().ContainsAny(",\"\r\n") ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
 }

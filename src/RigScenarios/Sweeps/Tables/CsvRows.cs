@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Globalization;
 using System.Text;
+using RigScenarios.Files;
 using RigScenarios.Sweeps.Evaluation;
 
 namespace RigScenarios.Sweeps.Tables;
@@ -16,7 +17,7 @@ internal static class CsvRows
 
     /// <summary>The first line of a table, after the mark by which spreadsheets know UTF-8.</summary>
     public static byte[] Heading(IReadOnlyList<SweepColumn> columns) =>
-        Encoding.UTF8.GetBytes("\uFEFF" + string.Join(',', columns.Select(column => Quoted(column.Name))) + "\r\n");
+        Encoding.UTF8.GetBytes("\uFEFF" + string.Join(',', columns.Select(column => CsvField.Quoted(column.Name))) + "\r\n");
 
     /// <summary>Writes rows.</summary>
     public static void Write(TableRows rows, IBufferWriter<byte> to)
@@ -136,6 +137,4 @@ internal static class CsvRows
         Encoding.UTF8.GetBytes(text.Replace("\"", "\"\"", StringComparison.Ordinal), to);
         to.Write("\""u8);
     }
-
-    private static string Quoted(string text) => $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
 }
