@@ -25,7 +25,7 @@ internal static class UncertaintyCommand
         var only = new Option<bool>("--nothing-else") { Description =
             "Nothing is uncertain but the fields behind --uncertain." };
         var figure = new Option<string?>("--figure") { Description =
-            $"The figure, by the name of its column (docs/what-if.md); {SensitivityQuestion.UsualFigure} if left out.",
+            $"The figure, by the name of its column (docs/sweeps.md); {SensitivityQuestion.UsualFigure} if left out.",
             HelpName = "NAME" };
         var along = new Option<string?>("--along") { Description =
             "A field and its values: the spread is told at each of them. "

@@ -27,7 +27,7 @@ public sealed record SweepTable(
                 + "don't use it."),
     ];
 
-    /// <summary>The table as comma-separated values (RFC 4180), with units in the headings; docs/what-if.md says what the columns
+    /// <summary>The table as comma-separated values (RFC 4180), with units in the headings; docs/sweeps.md says what the columns
     /// are.</summary>
     public string ToCsv()
     {
