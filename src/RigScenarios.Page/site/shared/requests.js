@@ -77,8 +77,16 @@
  */
 
 /**
+ * What the program behind the pages can do. What it can't is not shown, or the page says where it can be had. `bestRig`: it
+ * searches for the best rig for the money; `classes`: it keeps tasks for a class and hands out their addresses; `changedCells`:
+ * it compiles a notebook that its reader changed; `folder`: own files lie in a folder, where a command line finds them.
+ * @typedef {{ bestRig: boolean, classes: boolean, changedCells: boolean, folder: boolean }} Abilities
+ */
+
+/**
  * Each request: what is asked, and what is given.
  * @typedef {{
+ *   "abilities": { asks: {}, gives: Abilities },
  *   "shelf": { asks: {}, gives: Shelf },
  *   "picture": { asks: { notebook: string }, gives: Blob },
  *   "page": { asks: { notebook: string, values: Record<string, string> }, gives: Blob },

@@ -16,6 +16,7 @@ const within = encodeURIComponent;
  * @type {Record<string, (what: any) => [method: string, address: string, body?: unknown]>}
  */
 const REQUESTS = {
+  "abilities": () => ["GET", "/api/abilities"],
   "shelf": () => ["GET", "/api/shelf"],
   "picture": ({ notebook }) => ["GET", `/picture/${within(notebook)}`],
   "page": ({ notebook, values }) => ["GET", `/api/page/${within(notebook)}?${new URLSearchParams(values)}`],
