@@ -1,0 +1,41 @@
+// Starts the library in the browser, in a page or in a worker, and gives its door.
+import { dotnet } from "./_framework/dotnet.js";
+
+/**
+ * What a request is answered. `body`: UTF-8 text where `contentType` is JSON, a file's bytes otherwise.
+ * @typedef {{ status: number, contentType: string, body: Uint8Array<ArrayBuffer>, fileName: string | null }} DoorReply
+ */
+
+/**
+ * The door: `ask` answers one request of requests.js; `open`, `say` and `close` are for lines, by a number of the caller's own;
+ * `put`, `remove` and `read` are for files in the program's memory, such as "/own/my-rig.yaml".
+ * @typedef {{
+ *   ask(name: string, json: string, attachment?: Uint8Array): Promise<DoorReply>,
+ *   open(id: number, json: string): void, say(id: number, json: string): void, close(id: number): void,
+ *   put(path: string, bytes: Uint8Array): void, remove(path: string): void, read(path: string): Uint8Array | null,
+ * }} Door
+ */
+
+const NOTHING = new Uint8Array();
+
+/**
+ * Loads and starts the library.
+ * @param {(id: number, message: Uint8Array<ArrayBuffer>) => void} told gets what comes on lines: UTF-8 JSON, its own to keep
+ * @param {(loaded: number, all: number) => void} [progress] told how many files of how many have come
+ * @returns {Promise<Door>}
+ */
+export async function start(told, progress) {
+  const runtime = await dotnet.withModuleConfig({ onDownloadResourceProgress: progress }).create();
+  runtime.setModuleImports("door", {
+    told: (/** @type {number} */ id, /** @type {any} */ view) => told(id, view.slice()),
+    reply: (/** @type {number} */ status, /** @type {string} */ contentType, /** @type {any} */ view,
+      /** @type {string | null} */ fileName) => ({ status, contentType, body: view.slice(), fileName }),
+  });
+  const { RigScenarios: { Browser: { Door: door } } } = await runtime.getAssemblyExports("RigScenarios.Browser");
+  door.Start("{}");
+  return {
+    ask: (name, json, attachment = NOTHING) => door.Ask(name, json, attachment),
+    open: door.OpenLine, say: door.Say, close: door.CloseLine,
+    put: door.PutFile, remove: door.RemoveFile, read: door.ReadFile,
+  };
+}
