@@ -9,8 +9,8 @@ using RigScenarios.Files;
 namespace RigScenarios.Browser;
 
 /// <summary>
-/// The one door between scripts and the library: requests and lines as the pages know them. Texts come as strings; whatever goes out
-/// is UTF-8, which a script takes over without a copy of its own.
+/// The one door between scripts and the library: requests and lines as the pages know them. Texts come as strings; whatever goes
+/// out is UTF-8, as a copy that belongs to the script.
 /// </summary>
 [SupportedOSPlatform("browser")]
 internal static partial class Door
@@ -40,7 +40,7 @@ internal static partial class Door
     /// <param name="name">The request's name.</param>
     /// <param name="json">What is asked.</param>
     /// <param name="attachment">A file that belongs to it; empty where there is none.</param>
-    /// <returns>An object with <c>status</c>, <c>contentType</c>, <c>body</c> (bytes) and <c>fileName</c> (null for none).</returns>
+    /// <returns>An object: <c>status</c>, <c>contentType</c>, <c>body</c> (bytes), <c>fileName</c> (null for none).</returns>
     [JSExport]
     [return: JSMarshalAs<JSType.Promise<JSType.Object>>]
     internal static async Task<JSObject> Ask(string name, string json, byte[] attachment)
