@@ -25,8 +25,8 @@
 
 /**
  * Why a worker is of no use: its files did not come (`load`), the browser can't run it (`start`), its memory is full (`memory`),
- * it broke while it worked (`fault`).
- * @typedef {"load" | "start" | "memory" | "fault"} Failure
+ * it broke while it worked (`fault`), it took too long (`time`; only the page says so).
+ * @typedef {"load" | "start" | "memory" | "fault" | "time"} Failure
  */
 
 /**

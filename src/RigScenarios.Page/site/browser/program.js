@@ -1,17 +1,61 @@
-// The program as the library in this browser: it takes the server's place, asks no network and sends nothing anywhere. Two workers
-// hold the library, so that the page never waits: one answers requests and runs until there is an answer, the other does what
-// takes long after it, and is ended when it is overtaken, for a run in a browser can't be stopped from outside.
+// The program as the library in this browser: it takes the server's place, asks no network and sends nothing anywhere. It works in
+// workers, so that the page never waits for it.
+import { ProgramProblem } from "../shared/program-problem.js";
+import { FormLine } from "./form-line.js";
+import { textOf } from "./library-worker.js";
+import { NotebookLine } from "./notebook-line.js";
+import { Workers } from "./workers.js";
 
 /** @import { Program } from "../shared/requests.js" */
+/** @import { Asked } from "./library-worker.js" */
+/** @import { Reply } from "./messages.js" */
+
+/** What takes so long, or so much memory, that it gets a worker of its own, which ends with it. */
+const ALONE = new Set(["rig-log"]);
 
 /**
- * @param {{ library: string, makeWorker?: () => Worker }} how `library`: the address of the library's boot script
+ * `library`: the address of the library's boot script. `loading`: hears how much of it has come.
+ * @param {{ library: string, loading?: (loaded: number, all: number) => void, makeWorker?: () => Worker }} how
  * @returns {Program}
  */
-export function browserProgram(how) {
-  const { library } = how;
+export function browserProgram({ library, loading, makeWorker = freshWorker }) {
+  const workers = new Workers({ library, loading, makeWorker });
+  // Whatever the page is, it will ask.
+  workers.answering();
   return {
-    async ask(name) { throw new Error(`${name} is not asked of ${library} yet.`); },
-    listen: () => () => false,
+    async ask(name, what, signal) {
+      const asked = await packed(name, what);
+      const reply = ALONE.has(name) ? await askAlone(workers, asked, signal) : await workers.answering().ask(asked, signal);
+      return unpacked(reply);
+    },
+    listen: (line, on) => (line.kind === "rig" ? new FormLine(workers, on) : new NotebookLine(workers, line, on)).send,
   };
+}
+
+function freshWorker() { return new Worker(new URL("./worker.js", import.meta.url), { type: "module" }); }
+
+/** @param {Workers} workers @param {Asked} asked @param {AbortSignal} [signal] */
+async function askAlone(workers, asked, signal) {
+  const worker = workers.another();
+  try {
+    return await worker.ask(asked, signal);
+  } finally {
+    worker.end();
+  }
+}
+
+/** A file within what is asked goes beside it. @param {string} name @param {any} what @returns {Promise<Asked>} */
+async function packed(name, what) {
+  const [field, file] = Object.entries(what).find(([, value]) => value instanceof Blob) ?? [];
+  if (!field) return { name, json: JSON.stringify(what) };
+  const { [field]: _, ...rest } = what;
+  return { name, json: JSON.stringify(rest), attachment: await file.arrayBuffer() };
+}
+
+/** @param {Reply} reply @returns {any} */
+function unpacked({ status, contentType, body }) {
+  const isJson = contentType.startsWith("application/json");
+  if (status >= 200 && status < 300) return isJson ? JSON.parse(textOf(body)) : new Blob([body], { type: contentType });
+  const problems = isJson ? JSON.parse(textOf(body))?.problems : null;
+  throw new ProgramProblem(status, problems?.length ? problems : [{ text: `The library answered with an error (${status}).` }]);
 }
