@@ -39,7 +39,7 @@ internal sealed class SweptScenarios
             cancellation.ThrowIfCancellationRequested();
             _ = Of(point);
         }
-        isKnownSound = EndsFit(question.Plan);
+        isKnownSound = EndsFit(question.Plan, cancellation);
     }
 
     /// <summary>The question.</summary>
@@ -112,7 +112,7 @@ internal sealed class SweptScenarios
 
     // Each two fields at their ends, and all of them together: points that may not be of the plan, so that a refusal is no error
     // yet. What three fields do together and no two of them is left to the points that are tried.
-    private bool EndsFit(SweepPlan plan)
+    private bool EndsFit(SweepPlan plan, CancellationToken cancellation)
     {
         string[][] ends =
         [
@@ -124,9 +124,13 @@ internal sealed class SweptScenarios
                      from value in ends[one]
                      from second in ends[other]
                      select new[] { (paths[one], value), (paths[other], second) }).Take(MostPairs + 1).ToList();
-        return pairs.Count <= MostPairs
-            && pairs.Append([.. Changes(ends.Select(values => values[0]))])
-                .Append([.. Changes(ends.Select(values => values[^1]))]).All(Fits);
+        if (pairs.Count > MostPairs)
+            return false;
+        (string, string)[][] tried =
+            [.. pairs, [.. Changes(ends.Select(values => values[0]))], [.. Changes(ends.Select(values => values[^1]))]];
+        var fits = new bool[tried.Length];
+        SweptDays.OnEveryCore(tried.Length, i => fits[i] = Fits(tried[i]), cancellation);
+        return !fits.Contains(false);
     }
 
     // Of values that rise or fall the first and the last; a list of parts has no ends.

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using RigScenarios.Scenarios;
 using RigScenarios.Sweeps.Discharges;
 using RigScenarios.Sweeps.Sampling;
@@ -18,7 +19,7 @@ internal sealed class WiringFields
     private readonly CancellationToken cancellation;
     private readonly bool[] touches;
     private readonly bool[] touchesShape;
-    private readonly Dictionary<string, ReducedRig?> tried = [];
+    private readonly ConcurrentDictionary<string, ReducedRig?> tried = new(StringComparer.Ordinal);
 
     /// <param name="scenarios">The scenarios.</param>
     /// <param name="cancellation">Stops the trials.</param>
@@ -32,17 +33,23 @@ internal sealed class WiringFields
             ShareNothing();
             return;
         }
+        TryOnEveryCore([[], .. from field in Enumerable.Range(0, values.Length) from value in values[field]
+                               select new[] { (field, value) }]);
         var asItIs = Rig([]);
         for (var field = 0; field < values.Length; field++)
         {
             touches[field] = values[field].Any(value => !Same(Rig([(field, value)]), asItIs));
             touchesShape[field] = touches[field] && values[field].Any(value => !SameShape(Rig([(field, value)]), asItIs));
         }
-        for (var field = 0; field < values.Length; field++)
-        {
-            for (var other = field + 1; other < values.Length; other++)
-                TryTogether(field, values[field], other, values[other]);
-        }
+        // What the wiring of two hangs on for certain has a part in the key of a point whatever they do together.
+        (int Field, int Other)[] pairs = [.. from field in Enumerable.Range(0, values.Length)
+                                             from other in Enumerable.Range(field + 1, values.Length - field - 1)
+                                             where !touchesShape[field] || !touchesShape[other]
+                                             select (field, other)];
+        TryOnEveryCore([.. from pair in pairs from value in Ends(values[pair.Field]) from second in Ends(values[pair.Other])
+                           select new[] { (pair.Field, value), (pair.Other, second) }]);
+        foreach (var (field, other) in pairs)
+            TryTogether(field, values[field], other, values[other]);
     }
 
     /// <summary>What of a point's values the wiring hangs on; two points with the same share the wiring.</summary>
@@ -84,10 +91,12 @@ internal sealed class WiringFields
     {
         cancellation.ThrowIfCancellationRequested();
         var key = string.Join('\n', changes.Select(change => $"{change.Field} {change.Value}"));
-        if (!tried.TryGetValue(key, out var rig))
-            tried.Add(key, rig = RigOf(changes));
-        return rig;
+        return tried.GetOrAdd(key, _ => RigOf(changes));
     }
+
+    // The trials do not hang on each other, and nearly all of them are wanted.
+    private void TryOnEveryCore((int Field, string Value)[][] trials) =>
+        SweptDays.OnEveryCore(trials.Length, i => Rig(trials[i]), cancellation);
 
     // A trial that is refused is one of no point, or of one that is refused when its turn comes.
     private ReducedRig? RigOf((int Field, string Value)[] changes)
