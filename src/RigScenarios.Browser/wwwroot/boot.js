@@ -1,5 +1,6 @@
 // Starts the library in the browser, in a page or in a worker, and gives its door.
 import { dotnet } from "./_framework/dotnet.js";
+import { entriesOf, responseOf } from "./zip.js";
 
 /**
  * What a request is answered. `body`: UTF-8 text where `contentType` is JSON, a file's bytes otherwise.
@@ -21,11 +22,15 @@ const NOTHING = new Uint8Array();
 /**
  * Loads and starts the library.
  * @param {(id: number, message: Uint8Array<ArrayBuffer>) => void} told gets what comes on lines: UTF-8 JSON, its own to keep
- * @param {(loaded: number, all: number) => void} [progress] told how many files of how many have come
+ * @param {(loaded: number, all: number) => void} [progress] told how many bytes of how many have come, where that is known
  * @returns {Promise<Door>}
  */
 export async function start(told, progress) {
-  const runtime = await dotnet.withModuleConfig({ onDownloadResourceProgress: progress }).create();
+  const entries = load(new URL("./library.zip", import.meta.url), progress).then(entriesOf);
+  const runtime = await dotnet
+    .withResourceLoader((type, name) => name.endsWith(".wasm")
+      ? entries.then(found => responseOf(found, name, "application/wasm")) : null)
+    .create();
   runtime.setModuleImports("door", {
     told: (/** @type {number} */ id, /** @type {any} */ view) => told(id, view.slice()),
     reply: (/** @type {number} */ status, /** @type {string} */ contentType, /** @type {any} */ view,
@@ -38,4 +43,21 @@ export async function start(told, progress) {
     open: door.OpenLine, say: door.Say, close: door.CloseLine,
     put: door.PutFile, remove: door.RemoveFile, read: door.ReadFile,
   };
+}
+
+/**
+ * @param {URL} address @param {((loaded: number, all: number) => void) | undefined} progress
+ * @returns {Promise<ArrayBuffer>}
+ */
+async function load(address, progress) {
+  const response = await fetch(address);
+  if (!response.ok) throw new Error(`${address.pathname} can't be had (${response.status}).`);
+  // A server that compresses the file anew tells the size of what it sends.
+  const all = response.headers.has("Content-Encoding") ? 0 : Number(response.headers.get("Content-Length"));
+  if (!progress || !all || !response.body) return response.arrayBuffer();
+  let loaded = 0;
+  const counted = response.body.pipeThrough(new TransformStream({
+    transform(chunk, controller) { loaded += chunk.byteLength; progress(loaded, all); controller.enqueue(chunk); },
+  }));
+  return new Response(counted).arrayBuffer();
 }
