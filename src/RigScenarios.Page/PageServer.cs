@@ -4,16 +4,19 @@ using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
+using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Page.Address;
 using RigScenarios.Page.Classes;
-using RigScenarios.Page.Requests;
 using RigScenarios.Page.Live;
-using RigScenarios.Page.OwnFiles;
+using RigScenarios.Page.Requests;
 using RigScenarios.Page.Rigs;
 using RigScenarios.Page.Runs;
 using RigScenarios.Page.Settings;
 using RigScenarios.Page.Shelf;
 using RigScenarios.Page.WebFiles;
+using RigScenarios.Requests;
+using RigScenarios.Requests.OwnFiles;
+using RigScenarios.Requests.Settings;
 
 namespace RigScenarios.Page;
 
@@ -28,14 +31,14 @@ public sealed class PageServer : IAsyncDisposable
 {
     private readonly WebApplication application;
     private readonly NotebookShelf shelf;
-    private readonly RunWatch watch;
+    private readonly PageRequests requests;
     private readonly OwnAddresses addresses;
     private readonly AccessToken token = AccessToken.New();
     private readonly OneTimeKeys onceKeys = new(TimeProvider.System);
     private bool isDisposed;
 
-    private PageServer(WebApplication application, NotebookShelf shelf, RunWatch watch, OwnAddresses addresses) =>
-        (this.application, this.shelf, this.watch, this.addresses) = (application, shelf, watch, addresses);
+    private PageServer(WebApplication application, NotebookShelf shelf, PageRequests requests, OwnAddresses addresses) =>
+        (this.application, this.shelf, this.requests, this.addresses) = (application, shelf, requests, addresses);
 
     /// <summary>The address to open, with its token.</summary>
     public Uri Address => AddressAt("127.0.0.1");
@@ -104,7 +107,7 @@ public sealed class PageServer : IAsyncDisposable
     /// <summary>Stops runs, closes the pages' connections, and gives the port back.</summary>
     public async Task StopAsync()
     {
-        watch.StopAll();
+        requests.Watch.StopAll();
         await application.StopAsync();
     }
 
@@ -116,7 +119,7 @@ public sealed class PageServer : IAsyncDisposable
         isDisposed = true;
         await StopAsync();
         await application.DisposeAsync();
-        await watch.DisposeAsync();
+        requests.Dispose();
         shelf.Dispose();
     }
 
@@ -130,19 +133,41 @@ public sealed class PageServer : IAsyncDisposable
         builder.Services.AddRoutingCore();
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(5));
         var web = builder.Build();
-        var files = new RigFiles(options);
-        var server = new PageServer(web, new NotebookShelf(options.NotebookFolder, files.Folders), new RunWatch(options.Limits),
+        var requests = new PageRequests(Answers(options));
+        IReadOnlyList<ScenarioFolder> folders = [new(RigFiles.Own, requests.Files.OwnFolder),
+            new(RigFiles.Samples, requests.Files.SamplesFolder)];
+        var server = new PageServer(web, new NotebookShelf(options.NotebookFolder, folders), requests,
             OwnAddresses.Of(port, options.Listen));
-        server.Map(options, files, strangers);
+        server.Map(options, strangers);
         return server;
     }
 
-    private void Map(PageOptions options, RigFiles files, Strangers strangers)
+    private static RequestOptions Answers(PageOptions options) => new()
     {
-        var (tasks, scenarios) = (new TaskFiles(files), new ReadScenarios(files));
+        DataFolder = options.DataFolder,
+        OwnFolder = options.RigFolder,
+        OwnFolderInWords = InWords(options.RigFolder),
+        CommandFolder = options.CommandFolder,
+        Clock = TimeProvider.System,
+        Limits = options.Limits,
+        Report = options.Report,
+    };
+
+    /// <summary>A folder as a person would write it.</summary>
+    private static string InWords(string folder)
+    {
+        var home = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile);
+        return home.Length > 1 && folder.StartsWith(home + Path.DirectorySeparatorChar, StringComparison.Ordinal)
+            ? "~" + folder[home.Length..] : folder;
+    }
+
+    private void Map(PageOptions options, Strangers strangers)
+    {
+        var (files, scenarios, watch) = (requests.Files, requests.Scenarios, requests.Watch);
+        var tasks = new TaskFiles(files);
         var gate = new RequestGate(addresses, token, onceKeys, strangers,
             new StudentDoor(addresses.Port, code => tasks.Find(code) is not null));
-        var handler = new ExceptionHandler(options.Report);
+        var handler = new ExceptionHandler(requests.Report);
         application.Use((context, next) =>
         {
             PageHeaders.AddTo(context);
@@ -157,11 +182,9 @@ public sealed class PageServer : IAsyncDisposable
         application.UseRouting();
         new WebFileEndpoints().Map(application);
         new ShelfEndpoints(shelf, files).Map(application);
-        new FileEndpoints(files, watch, options.Limits).Map(application);
-        var pages = new PageSockets(watch, options, application.Lifetime.ApplicationStopping);
-        var rigs = new RigEndpoints(files, scenarios, pages, options);
-        rigs.Map(application);
-        application.Lifetime.ApplicationStopped.Register(rigs.Dispose);
+        new RequestEndpoints(requests, options.Limits).Map(application);
+        var pages = new PageSockets(watch, options, requests.Report, application.Lifetime.ApplicationStopping);
+        new RigEndpoints(requests, pages, options.Limits).Map(application);
         var rooms = new LessonRooms(tasks, files, scenarios, watch);
         new TeacherEndpoints(tasks, rooms, files, scenarios, addresses, options.Limits).Map(application);
         new StudentEndpoints(rooms, options.Limits).Map(application);

@@ -18,7 +18,7 @@ public sealed partial record ScenarioFolder(string Name, string Path)
         return
         [
             .. Directory.EnumerateFiles(Path)
-                .Where(file => IsFileName(System.IO.Path.GetFileName(file)) && IsInside(System.IO.Path.GetFileName(file)))
+                .Where(file => ScenarioFileName.Is(System.IO.Path.GetFileName(file)) && IsInside(System.IO.Path.GetFileName(file)))
                 .Order(StringComparer.Ordinal).Take(MostFiles)
                 .Select(file => (file, head: Head(file)))
                 .Where(item => item.head.Contains("rigscenarios: scenario", StringComparison.Ordinal))
@@ -29,15 +29,10 @@ public sealed partial record ScenarioFolder(string Name, string Path)
 
     /// <summary>The full path of a file that <see cref="Files"/> would list under this value; null for any other text.</summary>
     internal string? PathOf(string value) =>
-        value.StartsWith(Name + "/", StringComparison.Ordinal) && IsFileName(value[(Name.Length + 1)..])
+        value.StartsWith(Name + "/", StringComparison.Ordinal) && ScenarioFileName.Is(value[(Name.Length + 1)..])
             && IsInside(value[(Name.Length + 1)..])
             ? System.IO.Path.Combine(Path, value[(Name.Length + 1)..])
             : null;
-
-    /// <summary>Whether a text is the plain name of a scenario file: a few harmless characters, no path, nothing that a system
-    /// takes for a device.</summary>
-    internal static bool IsFileName(string name) =>
-        FileName().IsMatch(name) && !name.Contains("..", StringComparison.Ordinal) && !Device().IsMatch(name);
 
     /// <summary>The value that stands for a file of this folder; null for a file elsewhere.</summary>
     internal string? ValueOf(string fullPath) =>
@@ -82,13 +77,4 @@ public sealed partial record ScenarioFolder(string Name, string Path)
     [GeneratedRegex(@"^title:[ \t]*(?<title>[^#\r\n]+)", RegexOptions.Multiline | RegexOptions.ExplicitCapture,
         matchTimeoutMilliseconds: 1000)]
     private static partial Regex Title();
-
-    [GeneratedRegex(@"^[\p{L}\p{N}][\p{L}\p{M}\p{N} ._()-]{0,74}\.(yaml|yml)\z",
-        RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1000)]
-    private static partial Regex FileName();
-
-    // Names that Windows takes for devices, whatever their ending.
-    [GeneratedRegex(@"^(con|prn|aux|nul|com[0-9]|lpt[0-9])\s*\.",
-        RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1000)]
-    private static partial Regex Device();
 }

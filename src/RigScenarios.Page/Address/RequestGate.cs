@@ -1,6 +1,6 @@
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Http.Extensions;
-using RigScenarios.Page.Requests;
+using RigScenarios.Requests.Messages;
 
 namespace RigScenarios.Page.Address;
 

@@ -6,7 +6,7 @@ using RigScenarios.Charts.Balance;
 using RigScenarios.Charts.Days;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Limits;
-using RigScenarios.Page.Requests;
+using RigScenarios.Requests.Messages;
 
 namespace RigScenarios.Page.Classes;
 

@@ -2,9 +2,9 @@ using System.Collections.Concurrent;
 using Microsoft.AspNetCore.Http;
 using RigScenarios.Answers;
 using RigScenarios.Answers.Classes;
-using RigScenarios.Page.OwnFiles;
-using RigScenarios.Page.Requests;
-using RigScenarios.Page.Runs;
+using RigScenarios.Requests.OwnFiles;
+using RigScenarios.Requests.Messages;
+using RigScenarios.Requests.Runs;
 
 namespace RigScenarios.Page.Classes;
 

@@ -11,6 +11,7 @@ using RigScenarios.Answers.Exercises;
 using RigScenarios.Page.Requests;
 using RigScenarios.Page.Settings;
 using RigScenarios.Scenarios;
+using RigScenarios.Requests.Messages;
 
 namespace RigScenarios.Page.Classes;
 
@@ -36,12 +37,12 @@ internal sealed partial class StudentEndpoints(LessonRooms rooms, PageLimits lim
     private Task StateAsync(HttpContext context)
     {
         var (task, room) = rooms.Find(Code(context));
-        return PageJson.WriteAsync(context, new { version = Version(task, room, Student(context.Request.Query["student"])) });
+        return JsonReply.WriteAsync(context, new { version = Version(task, room, Student(context.Request.Query["student"])) });
     }
 
     private async Task ViewAsync(HttpContext context)
     {
-        var json = await RequestJson.ReadAsync(context, limits.LargestJsonBytes);
+        var json = await RequestBody.ReadAsync(context, limits.LargestJsonBytes);
         var (task, room) = rooms.Find(Code(context));
         var student = Student(RequestJson.Text(json, "student")) ?? Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
         var lesson = await rooms.ReadyAsync(task);
@@ -71,7 +72,7 @@ internal sealed partial class StudentEndpoints(LessonRooms rooms, PageLimits lim
 
     private async Task HandInAsync(HttpContext context)
     {
-        var json = await RequestJson.ReadAsync(context, limits.LargestJsonBytes);
+        var json = await RequestBody.ReadAsync(context, limits.LargestJsonBytes);
         var (task, room) = rooms.Find(Code(context));
         var student = Student(RequestJson.Text(json, "student"))
             ?? throw new ProblemException(StatusCodes.Status400BadRequest, "Load this page again before you hand in.");
@@ -88,7 +89,7 @@ internal sealed partial class StudentEndpoints(LessonRooms rooms, PageLimits lim
         if (!room.Take(new HandIn(student, name, at, estimates, lesson.Changes(settings), outcome)))
             throw new ProblemException(StatusCodes.Status503ServiceUnavailable,
                 $"{LessonRoom.Most} have handed in, and there is no room for more. Tell your teacher.");
-        await PageJson.WriteAsync(context, new { version = Version(task, room, student) });
+        await JsonReply.WriteAsync(context, new { version = Version(task, room, student) });
     }
 
     private static bool IsRevealed(KeptTask task, LessonRoom room, string? student) => room.IsRevealed

@@ -1,8 +1,8 @@
 using System.Security.Cryptography;
 using Microsoft.AspNetCore.Http;
 using RigScenarios.Answers.Classes;
-using RigScenarios.Page.OwnFiles;
-using RigScenarios.Page.Requests;
+using RigScenarios.Requests.OwnFiles;
+using RigScenarios.Requests.Messages;
 
 namespace RigScenarios.Page.Classes;
 

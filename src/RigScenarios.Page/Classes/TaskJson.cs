@@ -2,7 +2,7 @@ using System.Text.Json;
 using Microsoft.AspNetCore.Http;
 using RigScenarios.Answers;
 using RigScenarios.Answers.Classes;
-using RigScenarios.Page.Requests;
+using RigScenarios.Requests.Messages;
 
 namespace RigScenarios.Page.Classes;
 

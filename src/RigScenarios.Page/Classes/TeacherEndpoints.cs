@@ -5,9 +5,10 @@ using RigScenarios.Answers;
 using RigScenarios.Answers.Classes;
 using RigScenarios.Charts.TakeAlong;
 using RigScenarios.Page.Address;
-using RigScenarios.Page.OwnFiles;
+using RigScenarios.Requests.OwnFiles;
 using RigScenarios.Page.Requests;
 using RigScenarios.Page.Settings;
+using RigScenarios.Requests.Messages;
 
 namespace RigScenarios.Page.Classes;
 
@@ -30,7 +31,7 @@ internal sealed class TeacherEndpoints(TaskFiles tasks, LessonRooms rooms, RigFi
 
     private static string Name(HttpContext context) => (string)context.GetRouteValue("name")!;
 
-    private Task TasksAsync(HttpContext context) => PageJson.WriteAsync(context, new
+    private Task TasksAsync(HttpContext context) => JsonReply.WriteAsync(context, new
     {
         tasks = tasks.All().Select(task => new { name = task.Name, title = task.Task?.Task.Title ?? task.Name,
             isRead = task.Task is not null }),
@@ -41,18 +42,18 @@ internal sealed class TeacherEndpoints(TaskFiles tasks, LessonRooms rooms, RigFi
     private Task PlacesAsync(HttpContext context)
     {
         var scenario = scenarios.Read(files.Read(context.Request.Query["file"].ToString()), "A task");
-        return PageJson.WriteAsync(context, new { title = scenario.Title, builds = Titles.Builds(scenario),
+        return JsonReply.WriteAsync(context, new { title = scenario.Title, builds = Titles.Builds(scenario),
             days = Titles.Days(scenario) });
     }
 
     private async Task ChoicesAsync(HttpContext context)
     {
-        var json = await RequestJson.ReadAsync(context, limits.LargestJsonBytes);
+        var json = await RequestBody.ReadAsync(context, limits.LargestJsonBytes);
         // Only what the rig has is asked for here: what the task says of it may be about another rig still.
         var bare = TaskJson.Read(json) with { Controls = [], Estimates = [], OwnQuestions = [], Title = "-" };
         _ = TaskFiles.Checked(bare with { Code = null });
         var lesson = await rooms.TryAsync(bare, context.RequestAborted);
-        await PageJson.WriteAsync(context, new
+        await JsonReply.WriteAsync(context, new
         {
             controls = lesson.AllControls.Select(LessonJson.Control),
             questions = AnswerSentences.Questions(lesson.Answer).Select(line => new { kind = TaskJson.Word(line.Kind),
@@ -68,19 +69,19 @@ internal sealed class TeacherEndpoints(TaskFiles tasks, LessonRooms rooms, RigFi
     private Task ReadAsync(HttpContext context)
     {
         var task = tasks.Read(Name(context));
-        return PageJson.WriteAsync(context, Kept(task));
+        return JsonReply.WriteAsync(context, Kept(task));
     }
 
     private async Task SaveAsync(HttpContext context)
     {
-        var json = await RequestJson.ReadAsync(context, limits.LargestJsonBytes);
+        var json = await RequestBody.ReadAsync(context, limits.LargestJsonBytes);
         var task = TaskJson.Read(json);
         if (task.Title.Length == 0)
             throw new ProblemException(StatusCodes.Status400BadRequest, [new Problem("Give the task a title first.", "title")]);
         _ = TaskFiles.Checked(task);
         // Nothing is kept that a class could not open.
         await rooms.TryAsync(task, context.RequestAborted);
-        await PageJson.WriteAsync(context, Kept(tasks.Write(Name(context), task, RequestJson.Text(json, "version"),
+        await JsonReply.WriteAsync(context, Kept(tasks.Write(Name(context), task, RequestJson.Text(json, "version"),
             RequestJson.Flag(json, "replace"))));
     }
 
@@ -99,7 +100,7 @@ internal sealed class TeacherEndpoints(TaskFiles tasks, LessonRooms rooms, RigFi
 
     private async Task SheetAsync(HttpContext context)
     {
-        var json = await RequestJson.ReadAsync(context, limits.LargestJsonBytes);
+        var json = await RequestBody.ReadAsync(context, limits.LargestJsonBytes);
         var isSolution = RequestJson.Flag(json, "solution");
         var task = TaskJson.Read(json);
         _ = TaskFiles.Checked(task.Title.Length > 0 ? task : task with { Title = "-" });
@@ -121,7 +122,7 @@ internal sealed class TeacherEndpoints(TaskFiles tasks, LessonRooms rooms, RigFi
 
     private async Task TellAsync(HttpContext context)
     {
-        var json = await RequestJson.ReadAsync(context, limits.LargestJsonBytes);
+        var json = await RequestBody.ReadAsync(context, limits.LargestJsonBytes);
         var task = tasks.Read(Name(context));
         var room = rooms.Of(task);
         if (RequestJson.Flag(json, "clear"))
@@ -134,7 +135,7 @@ internal sealed class TeacherEndpoints(TaskFiles tasks, LessonRooms rooms, RigFi
     private async Task WriteAsync(HttpContext context, KeptTask task, ClassLesson lesson)
     {
         var room = rooms.Of(task);
-        await PageJson.WriteAsync(context, new
+        await JsonReply.WriteAsync(context, new
         {
             isRevealed = room.IsRevealed,
             headline = AnswerSentences.Headline(lesson.Answer),

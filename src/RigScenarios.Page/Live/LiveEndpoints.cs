@@ -11,6 +11,9 @@ using RigScenarios.Page.Runs;
 using RigScenarios.Page.Settings;
 using RigScenarios.Page.Shelf;
 using RigScenarios.Page.TakeAlong;
+using RigScenarios.Requests.TakeAlong;
+using RigScenarios.Requests.Messages;
+using RigScenarios.Requests.Runs;
 
 namespace RigScenarios.Page.Live;
 
@@ -59,7 +62,7 @@ internal sealed class LiveEndpoints(NotebookShelf shelf, PageSockets pages, RunW
     private async Task TakeAlongAsync(HttpContext context)
     {
         var notebook = Found((string)context.GetRouteValue("notebook")!);
-        var json = await RequestJson.ReadAsync(context, limits.LargestJsonBytes);
+        var json = await RequestBody.ReadAsync(context, limits.LargestJsonBytes);
         var kind = SheetReply.Kind(RequestJson.Text(json, "sheet"));
         using var reading = shelf.Open(notebook.Name);
         var live = await reading.Live.WaitAsync(context.RequestAborted);
@@ -74,7 +77,7 @@ internal sealed class LiveEndpoints(NotebookShelf shelf, PageSockets pages, RunW
         {
             // It was stopped for that.
         }
-        await SheetReply.WriteAsync(context, first.Answer, kind, RequestJson.Flag(json, "whole"));
+        await SheetDownload.WriteAsync(context, SheetReply.Page(first.Answer, kind, RequestJson.Flag(json, "whole")));
     }
 
     private Notebook Found(string name) =>

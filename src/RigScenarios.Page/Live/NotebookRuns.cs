@@ -3,8 +3,8 @@ using Microsoft.AspNetCore.Http;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Notebooks.Live;
 using RigScenarios.Notebooks.Parameters;
-using RigScenarios.Page.Requests;
-using RigScenarios.Page.Runs;
+using RigScenarios.Requests.Messages;
+using RigScenarios.Requests.Runs;
 
 namespace RigScenarios.Page.Live;
 

@@ -1,10 +1,11 @@
 using Microsoft.AspNetCore.Http;
 using RigScenarios.Charts.Pages;
+using RigScenarios.Requests.Messages;
 
 namespace RigScenarios.Page.Requests;
 
 /// <summary>Answers whatever goes wrong in a request: with problems as JSON, or with a page that says them.</summary>
-internal sealed class ExceptionHandler(Action<string>? report)
+internal sealed class ExceptionHandler(FaultReport report)
 {
     public async Task RunAsync(HttpContext context, RequestDelegate next)
     {
@@ -12,7 +13,7 @@ internal sealed class ExceptionHandler(Action<string>? report)
         {
             await next(context);
             if (context.Response is { HasStarted: false, StatusCode: >= 400, ContentType: null })
-                await AnswerAsync(context, ProblemResponse.Of(context.Response.StatusCode));
+                await AnswerAsync(context, ServerProblems.Of(context.Response.StatusCode));
         }
         catch (OperationCanceledException) when (context.RequestAborted.IsCancellationRequested)
         {
@@ -22,7 +23,7 @@ internal sealed class ExceptionHandler(Action<string>? report)
         catch (Exception exception)
 #pragma warning restore CA1031
         {
-            await AnswerAsync(context, ProblemResponse.Of(exception, $"{context.Request.Method} {context.Request.Path}", report));
+            await AnswerAsync(context, ServerProblems.Of(exception, $"{context.Request.Method} {context.Request.Path}", report));
         }
     }
 
@@ -37,7 +38,7 @@ internal sealed class ExceptionHandler(Action<string>? report)
         if (context.Request.Path.StartsWithSegments("/api")
             || !context.Request.Headers.Accept.ToString().Contains("text/html", StringComparison.Ordinal))
         {
-            await PageJson.WriteProblemsAsync(context, response.Status, response.Problems);
+            await JsonReply.WriteProblemsAsync(context, response.Status, response.Problems);
             return;
         }
         context.Response.StatusCode = response.Status;

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using RigScenarios.Charts.Search;
-using RigScenarios.Page.Requests;
 using RigScenarios.Search.Rigs;
+using RigScenarios.Requests.Messages;
 
 namespace RigScenarios.Page.Rigs;
 

@@ -1,7 +1,7 @@
 using System.Diagnostics;
-using RigScenarios.Page.Runs;
 using RigScenarios.Search.Choices;
 using RigScenarios.Search.Rigs;
+using RigScenarios.Requests.Runs;
 
 namespace RigScenarios.Page.Rigs;
 

@@ -2,11 +2,13 @@ using System.Net.WebSockets;
 using System.Text.Json;
 using RigScenarios.Page.Requests;
 using RigScenarios.Page.Settings;
+using RigScenarios.Requests.Messages;
+using RigScenarios.Requests.Runs;
 
 namespace RigScenarios.Page.Runs;
 
 /// <summary>One reader at one page, from the first message to the last.</summary>
-internal sealed class Conversation(PageConnection connection, RunWatch watch, PageLimits limits, Action<string>? report)
+internal sealed class Conversation(PageConnection connection, RunWatch watch, PageLimits limits, FaultReport report)
 {
     /// <summary>Tells a page why its connection is closed: another page needed its place.</summary>
     public const WebSocketCloseStatus MadeRoom = (WebSocketCloseStatus)4001;
@@ -28,25 +30,19 @@ internal sealed class Conversation(PageConnection connection, RunWatch watch, Pa
         if (greeting is not null)
             connection.Send(greeting, ended);
         var sending = connection.SendAllAsync(hangUp.Token);
-        var running = new List<Task>();
         Task<byte[]?>? receiving = null;
-        var queues = new Dictionary<string, RunQueue>(StringComparer.Ordinal);
+        var line = new RunLine(connection, watch, limits, report, left.Token);
+        page.IsBusy = () => line.IsBusy;
         try
         {
-            foreach (var (name, begin) in await open(left.Token))
-            {
-                var queue = new RunQueue(connection, name, begin, watch, limits, report);
-                queues.Add(name, queue);
-                running.Add(queue.RunAllAsync(left.Token));
-            }
-            page.IsBusy = () => queues.Values.Any(queue => queue.IsBusy);
+            line.Begin(await open(left.Token));
             while (true)
             {
                 receiving = connection.ReceiveAsync(hangUp.Token);
                 if (await receiving.WaitAsync(left.Token) is not { } message)
                     break;
                 page.Asked();
-                Take(message, queues, left.Token);
+                line.Take(message);
             }
         }
         catch (Exception exception) when (exception is WebSocketException or OperationCanceledException)
@@ -57,14 +53,13 @@ internal sealed class Conversation(PageConnection connection, RunWatch watch, Pa
         catch (Exception exception)
 #pragma warning restore CA1031
         {
-            Refuse(ProblemResponse.Of(exception, "a page was opened", report), left.Token);
+            line.Refuse(ServerProblems.Of(exception, "a page was opened", report));
         }
         finally
         {
             await left.CancelAsync();
-            await NoLongerThanAsync(limits.Grace + Patience, running);
-            foreach (var queue in queues.Values)
-                queue.Dispose();
+            await NoLongerThanAsync(limits.Grace + Patience, [line.EndAsync()]);
+            line.Dispose();
             connection.EndQueue();
             await NoLongerThanAsync(Patience, [sending]);
             await connection.CloseAsync(ended.IsCancellationRequested ? WebSocketCloseStatus.EndpointUnavailable
@@ -84,35 +79,4 @@ internal sealed class Conversation(PageConnection connection, RunWatch watch, Pa
         _ = all.ContinueWith(ended => _ = ended.Exception, CancellationToken.None, TaskContinuationOptions.ExecuteSynchronously,
             TaskScheduler.Default);
     }
-
-    private void Take(byte[] message, Dictionary<string, RunQueue> queues, CancellationToken cancellation)
-    {
-        try
-        {
-            var request = RunRequest.Read(message, queues.Keys);
-            if (request.IsStop)
-                queues[request.Queue].Stop();
-            else
-                queues[request.Queue].Ask(request);
-        }
-        catch (JsonException exception)
-        {
-            Refuse(new ProblemResponse(400, [RequestJson.Broken(exception)]), cancellation);
-        }
-        catch (ProblemException exception)
-        {
-            Refuse(new ProblemResponse(exception.Status, exception.Problems), cancellation);
-        }
-    }
-
-    // A message that can't be read belongs to no queue and no run.
-    private void Refuse(ProblemResponse response, CancellationToken cancellation) => connection.Send(
-        json =>
-        {
-            json.WriteString("kind", "problems");
-            json.WriteNull("queue");
-            json.WriteNull("run");
-            RunReply.WriteProblems(json, response);
-        },
-        cancellation);
 }

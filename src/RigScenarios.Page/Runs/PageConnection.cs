@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Net.WebSockets;
 using System.Text.Json;
 using System.Threading.Channels;
+using RigScenarios.Requests.Runs;
 
 namespace RigScenarios.Page.Runs;
 
@@ -9,7 +10,7 @@ namespace RigScenarios.Page.Runs;
 /// One reader's connection: whole JSON messages in both directions. What is sent waits in a queue of bounded length, so that
 /// a slow reader slows its own runs and nothing else.
 /// </summary>
-internal sealed class PageConnection(WebSocket socket, int largestMessage)
+internal sealed class PageConnection(WebSocket socket, int largestMessage) : IMessages
 {
     private const int LongestQueue = 256;
 
@@ -22,14 +23,7 @@ internal sealed class PageConnection(WebSocket socket, int largestMessage)
     /// <exception cref="OperationCanceledException">It is no longer wanted, or the reader left.</exception>
     public void Send(Action<Utf8JsonWriter> write, CancellationToken cancellation)
     {
-        var buffer = new ArrayBufferWriter<byte>(1024);
-        using (var json = new Utf8JsonWriter(buffer))
-        {
-            json.WriteStartObject();
-            write(json);
-            json.WriteEndObject();
-        }
-        var message = buffer.WrittenSpan.ToArray();
+        var message = MessageBytes.Of(write);
         cancellation.ThrowIfCancellationRequested();
         if (queue.Writer.TryWrite(message))
             return;

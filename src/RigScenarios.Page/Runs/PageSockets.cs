@@ -1,8 +1,9 @@
 using System.Text.Json;
 using Microsoft.AspNetCore.Http;
 using RigScenarios.Page.Address;
-using RigScenarios.Page.Requests;
 using RigScenarios.Page.Settings;
+using RigScenarios.Requests.Messages;
+using RigScenarios.Requests.Runs;
 
 namespace RigScenarios.Page.Runs;
 
@@ -10,7 +11,7 @@ namespace RigScenarios.Page.Runs;
 /// The open pages: each has one connection, and so many may be open at once. One more closes the page that was left alone the
 /// longest; it goes on when its reader comes back to it. Where all are in use, the new one is refused.
 /// </summary>
-internal sealed class PageSockets(RunWatch watch, PageOptions options, CancellationToken ended)
+internal sealed class PageSockets(RunWatch watch, PageOptions options, FaultReport report, CancellationToken ended)
 {
     private readonly Lock gate = new();
     private readonly List<OpenPage> pages = [];
@@ -33,7 +34,7 @@ internal sealed class PageSockets(RunWatch watch, PageOptions options, Cancellat
         {
             using var socket = await context.WebSockets.AcceptWebSocketAsync(RequestGate.Protocol);
             var connection = new PageConnection(socket, largestMessage);
-            await new Conversation(connection, watch, options.Limits, options.Report).RunAsync(page, greeting, open, ended);
+            await new Conversation(connection, watch, options.Limits, report).RunAsync(page, greeting, open, ended);
         }
         finally
         {

@@ -4,7 +4,7 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using RigScenarios.Page.Address;
 using RigScenarios.Page.Requests;
-using RigScenarios.Page.OwnFiles;
+using RigScenarios.Requests.OwnFiles;
 using RigScenarios.Page.WebFiles;
 
 namespace RigScenarios.Page.Shelf;
@@ -20,7 +20,7 @@ internal sealed class ShelfEndpoints(NotebookShelf shelf, RigFiles files)
         routes.MapGet("/picture/{notebook}", PictureAsync);
     }
 
-    private Task ShelfAsync(HttpContext context) => PageJson.WriteAsync(context, new
+    private Task ShelfAsync(HttpContext context) => JsonReply.WriteAsync(context, new
     {
         notebooks = shelf.All().Select(notebook => new { name = notebook.Name, title = notebook.Title,
             sentence = notebook.Sentence, hasPicture = notebook.PictureFile is not null }),

@@ -2,7 +2,7 @@ using System.Text.Json;
 using System.Text;
 using RigScenarios.Charts;
 using RigScenarios.Charts.Pages;
-using RigScenarios.Page.Requests;
+using RigScenarios.Requests.Messages;
 
 namespace RigScenarios.Page.Tests.Api;
 

@@ -1,5 +1,5 @@
 using System.Net;
-using RigScenarios.Page.OwnFiles;
+using RigScenarios.Requests.OwnFiles;
 using RigScenarios.Page.Tests.Servers;
 
 namespace RigScenarios.Page.Tests.Attacks;

@@ -104,7 +104,7 @@ public sealed class HeaderTests
     [Fact]
     public async Task A_bug_reaches_the_reader_as_plain_words()
     {
-        var door = new Requests.ExceptionHandler(null);
+        var door = new Requests.ExceptionHandler(new(null, "The window"));
         foreach (var exception in (Exception[])[new InvalidOperationException("secret inside"), new IOException("secret inside"),
             new KeyNotFoundException("secret inside"), new UnauthorizedAccessException("secret inside")])
         {

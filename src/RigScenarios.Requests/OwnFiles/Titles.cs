@@ -1,0 +1,18 @@
+using RigScenarios.Scenarios;
+
+namespace RigScenarios.Requests.OwnFiles;
+
+/// <summary>A build or day of a scenario, to be chosen from.</summary>
+/// <param name="Name">Its short name.</param>
+/// <param name="Title">What people call it.</param>
+internal sealed record NamedTitle(string Name, string Title);
+
+/// <summary>The builds and days of a scenario by name and title.</summary>
+internal static class Titles
+{
+    public static IReadOnlyList<NamedTitle> Builds(Scenario? scenario) =>
+        [.. scenario?.Builds.Select(build => new NamedTitle(build.Key, build.Value.Title ?? build.Key)) ?? []];
+
+    public static IReadOnlyList<NamedTitle> Days(Scenario? scenario) =>
+        [.. scenario?.Days.Select(day => new NamedTitle(day.Key, day.Value.Title ?? day.Key)) ?? []];
+}

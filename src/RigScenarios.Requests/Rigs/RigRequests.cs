@@ -1,0 +1,77 @@
+using System.Text.Json;
+using RigScenarios.Drafts;
+using RigScenarios.Requests.Messages;
+using RigScenarios.Requests.OwnFiles;
+using RigScenarios.Requests.TakeAlong;
+
+namespace RigScenarios.Requests.Rigs;
+
+/// <summary>The guided form of one's own rig: what it asks, what is given amounts to, and how it becomes a file.</summary>
+internal sealed class RigRequests(RigFiles files, RigPlaces places, RigParts parts, RigLogs logs)
+{
+    /// <summary>What the form asks, what there is to choose from, and an empty rig.</summary>
+    public object Questions() => RigQuestionsJson.Of(parts.Read());
+
+    /// <summary>What a file gives, for the form.</summary>
+    /// <exception cref="ProblemException">There is no such file, build or day, or it has errors.</exception>
+    public object Given(JsonElement json)
+    {
+        var file = RequestJson.Text(json, "file") is { Length: > 0 } only ? only
+            : throw new ProblemException(ReplyStatus.BadRequest,
+            [new Problem("One file is to be named.", "file", "such as own/my-rig.yaml")]);
+        var place = places.Of(file, RequestJson.Text(json, "build"), RequestJson.Text(json, "day"));
+        var before = place.Frame.Before!;
+        var given = GivenRig.Of(before, place.Frame);
+        return new
+        {
+            given = GivenJson.Write(given.Tree),
+            view = RigQuestionsJson.View(given),
+            builds = Titles.Builds(before),
+            days = Titles.Days(before),
+            build = place.Frame.Build,
+            day = place.Frame.Day,
+            version = place.File!.Version,
+        };
+    }
+
+    /// <summary>What is given after an edit.</summary>
+    /// <exception cref="ProblemException">The edit can't be read.</exception>
+    public object Edit(JsonElement json)
+    {
+        if (!json.TryGetProperty("edit", out var edit) || edit.ValueKind != JsonValueKind.Object)
+            throw new ProblemException(ReplyStatus.BadRequest,
+                [new Problem("The change is missing, or is no group of fields.", "edit")]);
+        var edited = RigEdits.Apply(RigPlaces.Given(json, places.Of(json)), edit);
+        return new { given = GivenJson.Write(edited.Given.Tree),
+            view = RigQuestionsJson.View(edited.Given), thing = edited.Thing };
+    }
+
+    /// <summary>What a power log says of the battery.</summary>
+    /// <exception cref="ProblemException">It can't be used.</exception>
+    public Task<object> LogAsync(SentLog sent, CancellationToken cancellation)
+    {
+        var place = places.Of(sent.What);
+        return logs.AnswerAsync(sent, RigSoFar.WholeOf(RigPlaces.Given(sent.What, place)), place.Frame.Build, cancellation);
+    }
+
+    /// <summary>Saves the rig as a file.</summary>
+    /// <exception cref="ProblemException">It can't be saved under that name.</exception>
+    public object Save(JsonElement json)
+    {
+        var place = places.Of(json);
+        var text = places.TextFor(place, RigSoFar.WholeOf(RigPlaces.Given(json, place)));
+        var saved = files.Write(RequestJson.NeededText(json, "name"), text, RequestJson.Text(json, "version"),
+            RequestJson.Flag(json, "replace"));
+        return new { id = saved.Id, build = place.Frame.Build, day = place.Frame.Day,
+            version = saved.Version, command = places.Command(saved, place) };
+    }
+
+    /// <summary>The sheet to take along.</summary>
+    /// <exception cref="ProblemException">There is no such sheet, or no answer yet.</exception>
+    public string Sheet(JsonElement json, CancellationToken cancellation)
+    {
+        var kind = SheetReply.Kind(RequestJson.Text(json, "sheet"));
+        var rig = RigSoFar.Of(RigPlaces.Given(json, places.Of(json)), null, cancellation);
+        return SheetReply.Page(rig.Answer, kind, RequestJson.Flag(json, "whole"));
+    }
+}

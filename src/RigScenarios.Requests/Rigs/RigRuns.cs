@@ -1,0 +1,66 @@
+using System.Diagnostics;
+using System.Text.Json;
+using RigScenarios.Answers;
+using RigScenarios.Drafts;
+using RigScenarios.Limits;
+using RigScenarios.Requests.Messages;
+using RigScenarios.Requests.Runs;
+
+namespace RigScenarios.Requests.Rigs;
+
+/// <summary>The runs of the form: the answer to what is given, and what takes many runs and comes after it.</summary>
+internal sealed class RigRuns(RigPlaces places)
+{
+    private const string OfAnswer = "answer";
+
+    private readonly DayCache days = new();
+
+    /// <summary>One run of the queue "now". With <c>"until": "answer"</c> it ends after the answer; with <c>"from": "answer"</c> it
+    /// tells only what comes after it: so two programs may share a run.</summary>
+    public Task NowAsync(JsonElement json, RunReply reply, CancellationToken cancellation)
+    {
+        var (isOnlyAnswer, isAfterAnswer) = (IsAnswer(json, "until"), IsAnswer(json, "from"));
+        var clock = Stopwatch.StartNew();
+        var place = places.Of(json);
+        var given = RigPlaces.Given(json, place);
+        var key = DayCache.KeyOf(given, place, places.PartsMark);
+        var answer = RigSoFar.Of(given, days.Find(key), cancellation);
+        var isWhole = answer.Scenario is not null;
+        // What it rests on and what would make it work take many runs, so they come after the answer, the sooner done first. The
+        // next change stops them.
+        var seeks = isWhole && answer.Answer is { Verdict: Verdict.Close or Verdict.Fails };
+        if (!isAfterAnswer)
+        {
+            // Whoever drags wants the picture at once; the text only where somebody looks at it.
+            var text = isWhole && !RequestJson.Flag(json, "brief") ? places.TextFor(place, answer.Scenario!) : null;
+            reply.Send("answer", writer => RigAnswerJson.Write(writer, answer, RigQuestionsJson.View(given),
+                now => days.Charts(key, now), seeks, text));
+        }
+        if (!isOnlyAnswer)
+            TellMore(answer, seeks, reply, cancellation);
+        reply.End("done", writer => writer.WriteNumber("milliseconds", Math.Round(clock.Elapsed.TotalMilliseconds, 1)));
+        return Task.CompletedTask;
+    }
+
+    private static void TellMore(RigSoFar answer, bool seeks, RunReply reply, CancellationToken cancellation)
+    {
+        if (answer.Answer is { } first)
+        {
+            var effects = LeadingAssumptions.Find(first, cancellation: cancellation);
+            reply.Send("rests-on", writer => RigAnswerJson.Write(writer, effects));
+        }
+        if (seeks)
+        {
+            var sets = WouldWork.Find(answer.Answer!, null, new RunProgress(reply, ""), cancellation);
+            reply.Send("would-work", writer => RigAnswerJson.Write(writer, sets));
+        }
+    }
+
+    private static bool IsAnswer(JsonElement json, string name) => RequestJson.Text(json, name) switch
+    {
+        null => false,
+        OfAnswer => true,
+        _ => throw new ProblemException(ReplyStatus.BadRequest,
+            [new Problem($"\"{name}\" names nothing that a run tells.", name, $"\"{OfAnswer}\", or nothing")]),
+    };
+}
