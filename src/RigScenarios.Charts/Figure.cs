@@ -58,17 +58,18 @@ public sealed record Figure
     public static Figure FromChart(string slug, string title, string alternativeText, GenericChart chart,
         ChartTable data)
     {
-        var traces = GenericChart.getTraces(chart);
+        var (traces, layout) = OtherChart.Read(chart);
         // It would draw nothing, and say so only in the browser.
-        if (traces.FirstOrDefault(trace => !DrawnTraces.Kinds.Contains(trace.type)) is { } other)
-            throw new ArgumentException($"A page does not draw \"{other.type}\". It draws "
+        if (traces.Select(trace => trace.Members["type"]).FirstOrDefault(kind => !DrawnTraces.Kinds.Contains((string)kind!)) is
+            { } other)
+            throw new ArgumentException($"A page does not draw \"{other}\". It draws "
                 + $"{string.Join(", ", DrawnTraces.Kinds.Order(StringComparer.Ordinal))}.", nameof(chart));
         return new()
         {
             Slug = slug,
             Title = title,
             AlternativeText = alternativeText,
-            Specification = new PlotlySpecification(traces).With(GenericChart.getLayout(chart)).ToJson(),
+            Specification = new PlotlySpecification(traces).With(layout).ToJson(),
             Data = data,
         };
     }

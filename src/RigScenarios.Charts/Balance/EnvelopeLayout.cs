@@ -1,5 +1,4 @@
 using System.Globalization;
-using Plotly.NET;
 using RigScenarios.Balance;
 using RigScenarios.Charts.Placement;
 using RigScenarios.Charts.Style;
@@ -29,14 +28,14 @@ internal sealed class EnvelopeLayout
         return layout;
     }
 
-    public static IEnumerable<Trace> Traces(EnvelopePicture picture, EnvelopeLayout layout)
+    public static IEnumerable<PlotlyTrace> Traces(EnvelopePicture picture, EnvelopeLayout layout)
     {
         foreach (var edge in picture.Edges)
         {
             // A null between two stretches lifts the pen.
             var points = edge.Runs.SelectMany(run => run.Select(point => ((double, double)?)point).Append(null))
                 .SkipLast(1).ToList();
-            yield return PlotlySpecification.Trace("scatter",
+            yield return new PlotlyTrace("scatter",
             [
                 ("name", EdgeName(edge)), ("mode", "lines"), ("showlegend", !layout.labelled.Contains(EdgeName(edge))),
                 ("x", points.Select(point => point is { } p ? Rounding.ForChart(p.Item1) : (double?)null).ToArray()),
@@ -48,7 +47,7 @@ internal sealed class EnvelopeLayout
         }
         foreach (var mark in picture.Marks)
         {
-            yield return PlotlySpecification.Trace("scatter",
+            yield return new PlotlyTrace("scatter",
             [
                 ("name", MarkName(mark)), ("mode", "markers"), ("showlegend", !layout.labelled.Contains(MarkName(mark))),
                 ("x", new[] { Rounding.ForChart(mark.X) }), ("y", new[] { Rounding.ForChart(mark.Y) }), ("cliponaxis", false),
@@ -70,8 +69,8 @@ internal sealed class EnvelopeLayout
             .. picture.Marks.Select(mark => new PointSeries(mark.Name, 0))]);
 
     /// <summary>Something to draw even where there is nothing to show: the axes alone say that the region is empty.</summary>
-    public static Trace Nothing() =>
-        PlotlySpecification.Trace("scatter", [("x", Array.Empty<double>()), ("y", Array.Empty<double>()), ("showlegend", false)]);
+    public static PlotlyTrace Nothing() =>
+        new PlotlyTrace("scatter", [("x", Array.Empty<double>()), ("y", Array.Empty<double>()), ("showlegend", false)]);
 
     /// <summary>For each trace, in order, whether it is in the legend of another layout.</summary>
     public static IReadOnlyList<IReadOnlyDictionary<string, object?>> LegendChanges(EnvelopePicture picture,

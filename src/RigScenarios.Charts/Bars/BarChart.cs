@@ -78,10 +78,10 @@ public sealed record BarChart
     private ChartPoints Points => new($"from, {Value.Label}", [$"to, {Value.Label}"],
         [new PointSeries("", 0) { Names = [.. Bars.Select(bar => bar.Name)] }]);
 
-    private Plotly.NET.Trace Trace()
+    private PlotlyTrace Trace()
     {
         var (plain, emphasised) = (SeriesStyle.Number(0).Colour, SeriesStyle.Number(1).Colour);
-        return PlotlySpecification.Trace("bar",
+        return new PlotlyTrace("bar",
         [
             ("orientation", "h"),
             ("y", Bars.Select((_, i) => i).ToArray()),

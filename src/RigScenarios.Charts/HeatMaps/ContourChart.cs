@@ -1,4 +1,3 @@
-using Plotly.NET;
 using RigScenarios.Charts.Placement;
 using RigScenarios.Charts.Style;
 
@@ -27,7 +26,7 @@ public static class ContourChart
         ArgumentNullException.ThrowIfNull(map);
         map.Check();
         var crosses = HeatMapText.Crosses(map);
-        List<Trace> traces = [Lines(map)];
+        List<PlotlyTrace> traces = [Lines(map)];
         if (crosses)
             traces.Add(HeatMapChart.Contour(map, map.Threshold!, "#000000", 3.5, isNamed: true));
         return new Figure
@@ -70,13 +69,13 @@ public static class ContourChart
         bool isHorizontal) =>
         AxisLayout.Members(axis, AxisRange.For(axis, values, pad: false), pixels, isHorizontal);
 
-    private static Trace Lines(HeatMapChart map)
+    private static PlotlyTrace Lines(HeatMapChart map)
     {
         var finite = map.Cells.SelectMany(row => row).Where(double.IsFinite).ToList();
         var (low, high) = finite.Count == 0 ? (0, 1) : (finite.Min(), finite.Max());
         var step = high > low ? AxisRange.NiceStep((high - low) / 9) : 1;
         var unit = map.Value.Unit.Length == 0 ? "" : " " + PlotlyText.Escape(map.Value.Unit);
-        return PlotlySpecification.Trace("contour",
+        return new PlotlyTrace("contour",
         [
             .. HeatMapChart.Grid(map), ("zmin", low), ("zmax", high), ("autocontour", false), ("showscale", false),
             ("colorscale", Pale), ("hoverongaps", false), ("showlegend", false),

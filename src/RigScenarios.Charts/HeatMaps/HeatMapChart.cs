@@ -1,4 +1,3 @@
-using Plotly.NET;
 using RigScenarios.Charts.Placement;
 using RigScenarios.Charts.Style;
 
@@ -94,13 +93,13 @@ public sealed record HeatMapChart
         [.. Enumerable.Range(0, count)
             .Select(i => i < count - 1 ? [] : new Dictionary<string, object?> { ["visible"] = narrow.CellsHaveText })];
 
-    private List<Trace> HeatMapTraces(HeatMapLayout layout)
+    private List<PlotlyTrace> HeatMapTraces(HeatMapLayout layout)
     {
         var range = AxisRange.For(Value, Cells.SelectMany(row => row), pad: false);
         var unit = Value.Unit.Length == 0 ? "" : " " + PlotlyText.Escape(Value.Unit);
-        var traces = new List<Trace>
+        var traces = new List<PlotlyTrace>
         {
-            PlotlySpecification.Trace("heatmap",
+            new PlotlyTrace("heatmap",
             [
                 .. Grid(this), ("zmin", range.From), ("zmax", range.To), ("colorscale", "Cividis"),
                 ("xgap", 1), ("ygap", 1),
@@ -122,13 +121,13 @@ public sealed record HeatMapChart
     }
 
     // A trace of its own, so that the numbers stand over the threshold's line and not under it.
-    private Trace CellTexts(AxisRange range, HeatMapLayout layout)
+    private PlotlyTrace CellTexts(AxisRange range, HeatMapLayout layout)
     {
         var texts = HeatMapText.CellTexts(this);
         var cells = Rows.SelectMany((y, row) =>
             Columns.Select((x, column) => (X: x, Y: y, Value: Cells[row][column], Text: texts[row][column])))
             .Where(cell => double.IsFinite(cell.Value)).ToList();
-        return PlotlySpecification.Trace("scatter",
+        return new PlotlyTrace("scatter",
         [
             ("mode", "text"), ("showlegend", false), ("hoverinfo", "skip"), ("visible", layout.CellsHaveText),
             ("x", cells.Select(cell => Rounding.ForChart(cell.X)).ToArray()),
@@ -152,8 +151,9 @@ public sealed record HeatMapChart
     ];
 
     /// <summary>The line of a threshold.</summary>
-    internal static Trace Contour(HeatMapChart map, HeatMapThreshold threshold, string colour, double width, bool isNamed) =>
-        PlotlySpecification.Trace("contour",
+    internal static PlotlyTrace Contour(
+        HeatMapChart map, HeatMapThreshold threshold, string colour, double width, bool isNamed) =>
+        new("contour",
         [
             .. Grid(map), ("autocontour", false), ("showscale", false), ("hoverinfo", "skip"),
             ("contours", new { start = threshold.Value, end = threshold.Value, size = 1, coloring = "none" }),

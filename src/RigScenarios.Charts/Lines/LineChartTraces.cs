@@ -1,4 +1,3 @@
-using Plotly.NET;
 using RigScenarios.Charts.Placement;
 using RigScenarios.Charts.Style;
 
@@ -7,11 +6,11 @@ namespace RigScenarios.Charts.Lines;
 /// <summary>The lines, bands, limits and end marks of a line chart as plotly.js's traces.</summary>
 internal static class LineChartTraces
 {
-    public static IEnumerable<Trace> Make(LineChart chart, LineChartLayout layout)
+    public static IEnumerable<PlotlyTrace> Make(LineChart chart, LineChartLayout layout)
     {
         foreach (var part in Parts(chart))
         {
-            yield return PlotlySpecification.Trace("scatter",
+            yield return new PlotlyTrace("scatter",
             [
                 .. part.Members,
                 ("xaxis", "x"), ("yaxis", LineChartLayout.AxisName("y", part.Panel)),

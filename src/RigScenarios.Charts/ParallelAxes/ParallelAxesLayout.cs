@@ -1,4 +1,3 @@
-using Plotly.NET;
 using RigScenarios.Charts.Placement;
 using RigScenarios.Charts.Style;
 
@@ -18,13 +17,13 @@ internal sealed record ParallelAxesLayout(IReadOnlyDictionary<string, object?> M
     private const double TitleRow = 24;
 
     /// <summary>The cells of each group; strips are empty.</summary>
-    public static IEnumerable<Trace> Traces(ParallelLines lines)
+    public static IEnumerable<PlotlyTrace> Traces(ParallelLines lines)
     {
         var most = Math.Max(1, Math.Ceiling(Math.Log10(Math.Max(1, lines.Most)) * 100) / 100);
         for (var group = 0; group < lines.Groups.Count; group++)
         {
             var rows = Rows(lines.Cells[group]);
-            yield return PlotlySpecification.Trace("heatmap",
+            yield return new PlotlyTrace("heatmap",
             [
                 ("xaxis", Name("x", group)), ("yaxis", Name("y", group)),
                 ("x0", 0.5 / ParallelAxesChart.Steps), ("dx", 1.0 / ParallelAxesChart.Steps), ("y0", 0), ("dy", 1),

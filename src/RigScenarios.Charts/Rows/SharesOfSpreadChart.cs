@@ -1,4 +1,3 @@
-using Plotly.NET;
 using RigScenarios.Charts.Placement;
 using RigScenarios.Charts.Style;
 
@@ -93,12 +92,12 @@ public sealed record SharesOfSpreadChart
         }, height);
     }
 
-    private Trace Points(bool isAlone)
+    private PlotlyTrace Points(bool isAlone)
     {
         var style = SeriesStyle.Number(isAlone ? 0 : 1);
         var rows = Shares.Index().Select(row => (row.Index, row.Item.Name, Share: isAlone ? row.Item.Alone : row.Item.WithOthers))
             .Where(row => double.IsFinite(row.Share.Value)).ToList();
-        return PlotlySpecification.Trace("scatter",
+        return new PlotlyTrace("scatter",
         [
             ("name", isAlone ? Alone : WithOthers), ("mode", "markers"), ("showlegend", true),
             ("x", rows.Select(row => Rounding.ForChart(row.Share.Value)).ToArray()),

@@ -1,4 +1,3 @@
-using Plotly.NET;
 using RigScenarios.Charts.Placement;
 using RigScenarios.Charts.Style;
 using UnitsNet;
@@ -73,11 +72,11 @@ public sealed record TornadoChart
     /// <summary>Where in its row, 0 being its middle, an end of a bar is drawn.</summary>
     internal double Offset(TornadoRow bar, bool isHigh) => !IsOneSided(bar) ? 0 : isHigh ? 0.2 : -0.2;
 
-    private Trace Side(bool isHigh)
+    private PlotlyTrace Side(bool isHigh)
     {
         var rows = Sorted.Index().Where(row => double.IsFinite(End(row.Item))).ToList();
         var colour = SeriesStyle.Number(isHigh ? 1 : 0).Colour;
-        return PlotlySpecification.Trace("bar",
+        return new PlotlyTrace("bar",
         [
             ("orientation", "h"), ("name", isHigh ? "at its high value" : "at its low value"),
             ("y", rows.Select(row => row.Index + Offset(row.Item, isHigh)).ToArray()),

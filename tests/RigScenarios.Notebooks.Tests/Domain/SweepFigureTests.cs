@@ -119,8 +119,8 @@ public sealed class SweepFigureTests
             [new("0 °C", [16, 17, 18, 19, 20], 100, 0), new("-8 °C", [14, 15, 16, 17, 18], 97, 3), new("4 °C", [], 0, 100)]);
         var figure = MattersFigures.Of(bands, limits: [new LimitLine("planned until 18:00", 18)]);
         var middle = FigureParts.Lines(figure).Single(line => line["name"]?.GetValue<string>() == "middle");
-        Assert.Equal("[-8.0,0.0,4.0]", middle["x"]!.ToJsonString());
-        Assert.Equal("[16.0,18.0,null]", middle["y"]!.ToJsonString());
+        Assert.Equal("[-8,0,4]", middle["x"]!.ToJsonString());
+        Assert.Equal("[16,18,null]", middle["y"]!.ToJsonString());
         Each.Of(["8 of 10 days", "5 of 10 days", "planned until 18:00"],
             word => Assert.Contains(word, FigureParts.Words(figure), StringComparison.Ordinal));
         Assert.Contains("Of 103 nobody can say", figure.Caption, StringComparison.Ordinal);
