@@ -43,6 +43,7 @@ namespace RigScenarios.Cli
                 NotebookCommand.Create(),
                 NewCommand.Create(),
                 OpenCommand.Create(clock ?? TimeProvider.System),
+                SiteCommand.Create(),
             };
             root.SetAction((_, cancellation) => Guard.RunAsync(() => DemoCommand.RunAsync(cancellation)));
             var parsed = root.Parse(args);

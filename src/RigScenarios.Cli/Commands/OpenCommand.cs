@@ -69,8 +69,8 @@ internal static class OpenCommand
         var rigs = Path.GetFullPath(rig is null ? folder : Path.GetDirectoryName(Path.GetFullPath(rig))!);
         var options = new PageOptions
         {
-            NotebookFolder = notebook is null ? Found("notebooks") : Path.GetDirectoryName(Path.GetFullPath(notebook))!,
-            DataFolder = Found("data"),
+            NotebookFolder = notebook is null ? ShippedFolder.Of("notebooks") : Path.GetDirectoryName(Path.GetFullPath(notebook))!,
+            DataFolder = ShippedFolder.Of("data"),
             RigFolder = rigs,
             CommandFolder = Environment.CurrentDirectory,
             Port = port,
@@ -136,12 +136,5 @@ internal static class OpenCommand
                 ErrorText.Line($"error: {problem}");
             return true;
         }
-    }
-
-    /// <summary>A folder that came with the program: that of the checkout if this is one, else where it was installed.</summary>
-    private static string Found(string folder)
-    {
-        var isCheckout = Directory.Exists(Path.Combine("data", "parts")) && Directory.Exists("notebooks");
-        return Path.GetFullPath(isCheckout ? folder : Path.Combine(AppContext.BaseDirectory, folder));
     }
 }

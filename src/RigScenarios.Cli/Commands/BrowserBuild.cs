@@ -1,0 +1,76 @@
+using System.Diagnostics;
+
+namespace RigScenarios.Cli.Commands;
+
+/// <summary>The library as it was published for browsers: beside the program where it was installed, made from the sources where
+/// it is a checkout.</summary>
+internal static class BrowserBuild
+{
+    private const string Project = "src/RigScenarios.Browser/RigScenarios.Browser.csproj";
+
+    /// <summary>The folder in which the script that starts it lies.</summary>
+    /// <param name="given">The folder that was named; null for none.</param>
+    /// <param name="told">Gets a line of what takes long.</param>
+    /// <param name="cancellation">Stops the build, too.</param>
+    /// <exception cref="DirectoryNotFoundException">The named folder is not there.</exception>
+    /// <exception cref="IOException">There is none, and it can't be made; it says why.</exception>
+    public static async Task<string> FindAsync(string? given, TextWriter told, CancellationToken cancellation)
+    {
+        if (given is not null)
+        {
+            return Directory.Exists(given) ? Path.GetFullPath(given)
+                : throw new DirectoryNotFoundException($"--browser-files: there is no folder {given}.");
+        }
+        var packed = Path.Combine(AppContext.BaseDirectory, "browser");
+        if (File.Exists(Path.Combine(packed, "library.zip")))
+            return packed;
+        return SourceTree() is { } sources ? await PublishAsync(sources, told, cancellation)
+            : throw new IOException("The browser build is not beside the program, and the program does not run from its "
+                + "sources. Install the packed tool, or run it from a checkout.");
+    }
+
+    private static string? SourceTree()
+    {
+        for (var folder = AppContext.BaseDirectory; folder is not null; folder = Path.GetDirectoryName(folder))
+        {
+            if (File.Exists(Path.Combine(folder, Project)))
+                return folder;
+        }
+        return null;
+    }
+
+    private static async Task<string> PublishAsync(string sources, TextWriter told, CancellationToken cancellation)
+    {
+        await told.WriteLineAsync("Building the library for browsers from the sources; the first time takes a few minutes.");
+        var start = new ProcessStartInfo(DotnetProgram())
+        {
+            WorkingDirectory = sources,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            RedirectStandardInput = true,
+        };
+        foreach (var word in (string[])["publish", Project, "-c", "Release", "--nologo", "-v", "quiet"])
+            start.ArgumentList.Add(word);
+        start.Environment["DOTNET_CLI_TELEMETRY_OPTOUT"] = "1";
+        // A build server that stays behind would keep this command's output open.
+        start.Environment["MSBUILDDISABLENODEREUSE"] = "1";
+        using var publish = Process.Start(start) ?? throw new IOException("The .NET SDK can't be started.");
+        var said = Task.WhenAll(publish.StandardOutput.ReadToEndAsync(CancellationToken.None),
+            publish.StandardError.ReadToEndAsync(CancellationToken.None));
+        publish.StandardInput.Close();
+        try
+        {
+            await publish.WaitForExitAsync(cancellation);
+        }
+        catch (OperationCanceledException)
+        {
+            publish.Kill(entireProcessTree: true);
+            throw;
+        }
+        return publish.ExitCode == 0 ? Path.Combine(sources, "artifacts", "publish", "RigScenarios.Browser", "release", "wwwroot")
+            : throw new IOException($"The library could not be built for browsers:\n{string.Concat(await said).Trim()}");
+    }
+
+    private static string DotnetProgram() => Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") is { Length: > 0 } host
+        ? host : "dotnet";
+}
