@@ -23,7 +23,10 @@ internal static class SiteCommand
         var noNotebooks = new Option<bool>("--no-notebooks") { Description =
             "Leave the notebooks out: quicker to make, smaller to load." };
         var command = new Command("site", "Write the form, its answer and the notebooks as a folder for any web server: the "
-            + "library runs in the browser, also without a network, and nothing is sent anywhere.") { output, browser, noNotebooks };
+            + "library runs in the browser, also without a network, and nothing is sent anywhere.")
+        {
+            output, browser, noNotebooks,
+        };
         command.SetAction((parsed, cancellation) => Guard.RunAsync(() => RunAsync(parsed.GetRequiredValue(output),
             parsed.GetValue(browser), !parsed.GetValue(noNotebooks), cancellation)));
         return command;
@@ -74,7 +77,7 @@ internal static class SiteCommand
     {
         var (all, compressed) = (files.Values.Sum(file => (long)file.Length), files.Values.Sum(Compressed));
         Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"""
-            Folder: {ShownText.Of(output)} ({files.Count} files, {all / 1e6:0.0} MB; {compressed / 1e6:0.0} MB with gzip, which most servers send)
+            Folder: {ShownText.Of(output)} ({files.Count} files, {all / 1e6:0.0} MB; {compressed / 1e6:0.0} MB compressed)
             A browser starts no program from a plain file. Any web server hands the folder out, such as
               python3 -m http.server 8000 --bind 127.0.0.1 --directory {ShellWord.Of(output)}
             and then http://127.0.0.1:8000/ in the browser. What else serves: {ShownText.Of(Path.Combine(output, "READ-ME.txt"))}

@@ -1,5 +1,5 @@
-// Keeps this folder for use without a network. The files of one version are kept as a whole: each is checked against its mark when
-// it comes, an older version stays in use until all of the new one is here, and then goes as a whole.
+// Keeps this folder for use without a network. The files of one version are kept as a whole: each is checked against its mark
+// when it comes, an older version stays in use until all of the new one is here, and then goes as a whole.
 
 const MARK = "/* mark */";
 /** The files by their paths, with their marks. @type {Record<string, string>} */
@@ -12,14 +12,14 @@ const OURS = `rigscenarios ${worker.registration.scope} `;
 const STORE = OURS + MARK;
 const AT_ONCE = 6;
 
-worker.addEventListener("install", event => event.waitUntil(keepAll()));
-worker.addEventListener("activate", event => event.waitUntil(forgetOthers()));
-worker.addEventListener("fetch", event => {
+worker.addEventListener("install", (/** @type {any} */ event) => event.waitUntil(keepAll()));
+worker.addEventListener("activate", (/** @type {any} */ event) => event.waitUntil(forgetOthers()));
+worker.addEventListener("fetch", (/** @type {any} */ event) => {
   const answer = answerTo(event.request);
   if (answer) event.respondWith(answer);
 });
 // A page asks for it when its reader wants the new version now.
-worker.addEventListener("message", event => { if (event.data === "use-now") worker.skipWaiting(); });
+worker.addEventListener("message", (/** @type {MessageEvent} */ event) => { if (event.data === "use-now") worker.skipWaiting(); });
 
 async function keepAll() {
   const store = await caches.open(STORE), names = Object.keys(FILES);

@@ -1,5 +1,5 @@
 
 if (location.protocol === "file:") {
-  document.getElementById("opened-from-file").hidden = false;
+  document.getElementById("opened-from-file")?.removeAttribute("hidden");
   document.documentElement.classList.add("opened-from-file");
 }
