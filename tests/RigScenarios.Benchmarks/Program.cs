@@ -7,6 +7,7 @@ using RigScenarios.Benchmarks.Fronts;
 using RigScenarios.Benchmarks.InventedNotes;
 using RigScenarios.Benchmarks.MeasuredCells;
 using RigScenarios.Benchmarks.MeasuredCells.Fitted;
+using RigScenarios.Benchmarks.Solvers;
 using RigScenarios.Benchmarks.Tables;
 using RigScenarios.Benchmarks.Ways;
 using RigScenarios.Benchmarks.Sweeps;
@@ -28,6 +29,7 @@ try
         ["measured-cells", .. var rest] => MeasuredCellsCommand.Run(rest),
         ["search-front", .. var rest] => SearchFrontCommand.Run(rest),
         ["sweep", .. var rest] => SweepCommand.Run(rest),
+        ["solvers", .. var rest] => SolversCommand.Run(rest),
         ["log", .. var rest] => LogCommand.Run(rest),
         ["tables", .. var rest] => TablesCommand.Run(rest),
         ["sweep-ways", .. var rest] => SweepWaysCommand.Run(rest),
@@ -77,6 +79,8 @@ static int Help()
             search the front of an invented library of so many slots and candidates, tell how far it came
         {SweepCommand.Usage}
             run a family of discharges as a batch, tell how many a second and how far their ends lie from those of the single run
+        {SolversCommand.Usage}
+            the same beside general solvers, where their tools are on this machine
         {LogCommand.Usage}
             read an invented power log of so many rows and fit the battery to it, tell times and what it says
         {TablesCommand.Usage}
