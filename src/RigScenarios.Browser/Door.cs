@@ -1,10 +1,10 @@
+using System.Runtime.InteropServices;
 using System.Runtime.InteropServices.JavaScript;
 using System.Runtime.Versioning;
 using System.Text;
-using System.Text.Json;
-using RigScenarios.Browser.Demos;
-using RigScenarios.Drafts;
-using RigScenarios.Files;
+using RigScenarios.Browser.Files;
+using RigScenarios.Requests;
+using RigScenarios.Requests.Settings;
 
 namespace RigScenarios.Browser;
 
@@ -15,13 +15,25 @@ namespace RigScenarios.Browser;
 [SupportedOSPlatform("browser")]
 internal static partial class Door
 {
+    // A program has one door, and a door one state: what scripts call are static methods.
+    private static readonly Dictionary<int, ILine> Lines = [];
+    private static PageRequests? requests;
+
+    private static PageRequests Requests => requests ?? throw new InvalidOperationException("The library is not started yet.");
+
     /// <summary>Makes the folders and what answers requests. Called once, before all else.</summary>
-    /// <param name="json">An object; no field of it is needed yet.</param>
     [JSExport]
-    internal static void Start(string json)
+    internal static void Start()
     {
-        _ = json;
         Folders.Fill();
+        requests = new PageRequests(new RequestOptions
+        {
+            DataFolder = Folders.Data,
+            OwnFolder = Folders.Own,
+            Clock = TimeProvider.System,
+            Report = Report,
+            ReportPlace = "The browser's console",
+        });
     }
 
     /// <summary>Writes a file into the memory of the program, such as <c>/own/my-rig.yaml</c>.</summary>
@@ -45,36 +57,47 @@ internal static partial class Door
     [return: JSMarshalAs<JSType.Promise<JSType.Object>>]
     internal static async Task<JSObject> Ask(string name, string json, byte[] attachment)
     {
-        await Task.Yield();
-        _ = attachment;
-        using var what = JsonDocument.Parse(json);
-        var file = name == "answer" ? what.RootElement.GetProperty("file").GetString()! : "winter-harbour.yaml";
-        var scenario = ScenarioFile.Read(Path.Combine(Folders.Data, "scenarios", file));
-        var frame = new RigFrame(scenario, RigLibrary.Read(Path.Combine(Folders.Data, "parts")), scenario.Builds.Keys.First(),
-            scenario.Days.Keys.First());
-        var rig = RigSoFar.Of(GivenRig.Of(scenario, frame));
-        return Reply(200, "application/json", Encoding.UTF8.GetBytes(JsonSerializer.Serialize(new { rig.Sentence })), null);
+        var reply = await Requests.AskAsync(name, Encoding.UTF8.GetBytes(json), attachment, CancellationToken.None);
+        return Reply(reply.Status, reply.ContentType, Shown(reply.Body), reply.FileName);
     }
 
     /// <summary>Opens a line.</summary>
     /// <param name="id">The script's number for it.</param>
     /// <param name="json">Which: <c>{"kind":"rig"}</c>.</param>
     [JSExport]
-    internal static void OpenLine(int id, string json) => _ = (id, json);
+    internal static void OpenLine(int id, string json)
+    {
+        CloseLine(id);
+        Lines.Add(id, Requests.Open(json, message => Told(id, Shown(message))));
+    }
 
-    /// <summary>Takes a message of a page: a run, or a stop.</summary>
+    /// <summary>Takes a message of a page: a run, or a stop. One for a line that is closed goes nowhere.</summary>
     [JSExport]
-    internal static void Say(int id, string json) => _ = json;
+    internal static void Say(int id, string json)
+    {
+        if (Lines.TryGetValue(id, out var line))
+            line.Take(Encoding.UTF8.GetBytes(json));
+    }
 
     /// <summary>Ends a line; what runs on it stops.</summary>
     [JSExport]
-    internal static void CloseLine(int id) => _ = id;
+    internal static void CloseLine(int id)
+    {
+        if (Lines.Remove(id, out var line))
+            line.Close();
+    }
 
     /// <summary>Tells a script what comes on a line.</summary>
     [JSImport("told", "door")]
-    internal static partial void Told(int id, [JSMarshalAs<JSType.MemoryView>] Span<byte> message);
+    private static partial void Told(int id, [JSMarshalAs<JSType.MemoryView>] Span<byte> message);
 
     [JSImport("reply", "door")]
     private static partial JSObject Reply(int status, string contentType, [JSMarshalAs<JSType.MemoryView>] Span<byte> body,
         string? fileName);
+
+    // What is shown to a script is a span that may be written to; the script copies it before it returns.
+    private static Span<byte> Shown(ReadOnlyMemory<byte> bytes) => MemoryMarshal.AsMemory(bytes).Span;
+
+    [JSImport("report", "door")]
+    private static partial void Report(string words);
 }

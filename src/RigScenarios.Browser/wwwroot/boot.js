@@ -35,9 +35,10 @@ export async function start(told, progress) {
     told: (/** @type {number} */ id, /** @type {any} */ view) => told(id, view.slice()),
     reply: (/** @type {number} */ status, /** @type {string} */ contentType, /** @type {any} */ view,
       /** @type {string | null} */ fileName) => ({ status, contentType, body: view.slice(), fileName }),
+    report: (/** @type {string} */ words) => console.error(words),
   });
   const { RigScenarios: { Browser: { Door: door } } } = await runtime.getAssemblyExports("RigScenarios.Browser");
-  door.Start("{}");
+  door.Start();
   return {
     ask: (name, json, attachment = NOTHING) => door.Ask(name, json, attachment),
     open: door.OpenLine, say: door.Say, close: door.CloseLine,

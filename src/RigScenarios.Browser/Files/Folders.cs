@@ -1,6 +1,6 @@
 using System.Reflection;
 
-namespace RigScenarios.Browser.Demos;
+namespace RigScenarios.Browser.Files;
 
 /// <summary>Where files lie in the browser: a file system in its memory, empty at each start.</summary>
 internal static class Folders
