@@ -28,7 +28,7 @@ const NOTHING = new Uint8Array();
 export async function start(told, progress) {
   const entries = load(new URL("./library.zip", import.meta.url), progress).then(entriesOf);
   const runtime = await dotnet
-    .withResourceLoader((type, name) => name.endsWith(".wasm")
+    .withResourceLoader((_type, name) => name.endsWith(".wasm")
       ? entries.then(found => responseOf(found, name, "application/wasm")) : null)
     .create();
   runtime.setModuleImports("door", {
