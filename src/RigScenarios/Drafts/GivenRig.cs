@@ -1,6 +1,7 @@
 using RigScenarios.Builds;
 using RigScenarios.Days;
 using RigScenarios.Files;
+using RigScenarios.Files.Editing;
 using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
 using RigScenarios.Scenarios;
@@ -97,6 +98,23 @@ public sealed class GivenRig
     /// <summary>The same with a text at a path; null or nothing clears it.</summary>
     public GivenRig With(string path, string? text) => Read(string.IsNullOrWhiteSpace(text)
         ? GivenTree.Without(Tree, path) : GivenTree.With(Tree, path, text.Trim()), Frame);
+
+    /// <summary>
+    /// The same rig without any other file, so that it can go anywhere: the parts that its file takes from parts files stand in it,
+    /// but for those of the kit that the library lists the same way: they are added again when it is completed. What the form
+    /// doesn't show of the file is in it; its remarks are not.
+    /// </summary>
+    public GivenRig Alone()
+    {
+        var alone = With(Scenario.SelfContained()).Tree;
+        foreach (var (id, part) in Scenario.Library.Where(part => Scenario.Kit.Values.Any(item => item.Part == part.Key)))
+        {
+            if (!Scenario.Parts.ContainsKey(id) && Frame.Library.TryGetValue(id, out var listed)
+                && TreeDifference.Same(PartFormat.Whole.Write(part), PartFormat.Whole.Write(listed)))
+                alone = GivenTree.Without(alone, $"parts.{id}");
+        }
+        return Read(alone, Frame with { Before = null });
+    }
 
     /// <summary>The text at a path; null where there is none.</summary>
     public string? TextAt(string path) => GivenTree.Text(Tree, path);
