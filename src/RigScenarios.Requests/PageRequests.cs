@@ -128,6 +128,7 @@ public sealed class PageRequests : IDisposable
         var most = options.Limits.LargestJsonBytes;
         Add("rig-questions", most, _ => rigs.Questions());
         Add("rig-given", most, rigs.Given);
+        Add("rig-alone", most, rigs.Alone);
         Add("rig-edit", most, rigs.Edit);
         Add("save-rig", most, rigs.Save);
         requests.Add("rig-log", new(most, options.Limits.LargestLogBytes, async (json, log, cancellation) =>

@@ -21,6 +21,7 @@ internal sealed class RequestEndpoints(PageRequests requests, PageLimits limits)
         routes.MapGet("/api/abilities", context => AskAsync(context, "abilities"));
         routes.MapGet("/api/rig/questions", context => AskAsync(context, "rig-questions"));
         routes.MapGet("/api/rig/given", context => AskAsync(context, "rig-given", FromQuery(context, "file", "build", "day")));
+        routes.MapPost("/api/rig/alone", context => AskAsync(context, "rig-alone", limits.LargestJsonBytes));
         routes.MapPost("/api/rig/edit", context => AskAsync(context, "rig-edit", limits.LargestJsonBytes));
         routes.MapPost("/api/rig/save", context => AskAsync(context, "save-rig", limits.LargestJsonBytes));
         routes.MapPost("/api/rig/take-along", context => AskAsync(context, "rig-sheet", limits.LargestJsonBytes));

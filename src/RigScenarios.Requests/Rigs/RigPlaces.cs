@@ -27,12 +27,13 @@ internal sealed class RigPlaces(RigFiles files, ReadScenarios scenarios, RigPart
     public RigPlace Of(JsonElement json) =>
         Of(RequestJson.Text(json, "file"), RequestJson.Text(json, "build"), RequestJson.Text(json, "day"));
 
-    /// <summary>The build and the day of a file, the first of each where none is named; or those of a new file.</summary>
+    /// <summary>The build and the day of a file, the first of each where none is named; or those of a new file, which are named
+    /// as its maker likes: a rig that came without its file keeps the names that it had there.</summary>
     /// <exception cref="ProblemException">They aren't there.</exception>
     public RigPlace Of(string? id, string? build, string? day)
     {
         if (string.IsNullOrEmpty(id))
-            return new RigPlace(null, RigFrame.New(parts.Read()) with { Today = Today });
+            return new RigPlace(null, RigFrame.New(parts.Read(), build, day) with { Today = Today });
         var file = files.Read(id);
         var scenario = scenarios.Read(file, "The form");
         return new RigPlace(file, new RigFrame(scenario, parts.Read(),

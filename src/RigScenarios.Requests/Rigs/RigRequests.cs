@@ -34,6 +34,26 @@ internal sealed class RigRequests(RigFiles files, RigPlaces places, RigParts par
         };
     }
 
+    /// <summary>The rig without the file that it was opened from, so that it can go anywhere; or one that came so, as the form
+    /// shows it.</summary>
+    /// <exception cref="ProblemException">Nothing is given, or its file isn't there.</exception>
+    public object Alone(JsonElement json)
+    {
+        var place = places.Of(json);
+        var alone = RigPlaces.Given(json, place).Alone();
+        // One that came from anybody may name a build that it doesn't have.
+        var frame = alone.Frame with
+        {
+            Build = alone.Scenario.Builds.ContainsKey(alone.Frame.Build) ? alone.Frame.Build
+                : alone.Scenario.Builds.Keys.FirstOrDefault(alone.Frame.Build),
+            Day = alone.Scenario.Days.ContainsKey(alone.Frame.Day) ? alone.Frame.Day
+                : alone.Scenario.Days.Keys.FirstOrDefault(alone.Frame.Day),
+        };
+        var shown = GivenRig.Read(alone.Tree, frame);
+        return new { given = GivenJson.Write(shown.Tree), view = RigQuestionsJson.View(shown), build = frame.Build,
+            day = frame.Day };
+    }
+
     /// <summary>What is given after an edit.</summary>
     /// <exception cref="ProblemException">The edit can't be read.</exception>
     public object Edit(JsonElement json)

@@ -100,8 +100,8 @@ public sealed class GivenRig
         ? GivenTree.Without(Tree, path) : GivenTree.With(Tree, path, text.Trim()), Frame);
 
     /// <summary>
-    /// The same rig without any other file, so that it can go anywhere: the parts that its file takes from parts files stand in it,
-    /// but for those of the kit that the library lists the same way: they are added again when it is completed. What the form
+    /// The same rig without any other file, so that it can go anywhere: the parts that its file takes from parts files stand in
+    /// it, but for those of the kit that the library lists the same way: they are added again when it is completed. What the form
     /// doesn't show of the file is in it; its remarks are not.
     /// </summary>
     public GivenRig Alone()

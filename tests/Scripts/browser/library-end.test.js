@@ -110,7 +110,8 @@ test("lines go through, both ways", async () => {
 
 for (const [error, why] of /** @type {[Error, string][]} */ ([
   [new TypeError("Failed to fetch dynamically imported module"), "load"],
-  [new Error("WebAssembly: Out of memory: could not allocate"), "memory"], [new Error("wasm code generation disallowed"), "start"]])) {
+  [new Error("WebAssembly: Out of memory: could not allocate"), "memory"],
+  [new Error("wasm code generation disallowed"), "start"]])) {
   test(`a start that fails says why: ${error.message}`, async () => {
     end.means.load = async () => { throw error; };
     await begun();

@@ -11,7 +11,7 @@ const WORDS = {
   start: "This browser can't run the library. It takes one of 2023 or later, with WebAssembly allowed. Open the page in another "
     + "browser, or on another device.",
   memory: "This browser has no memory left for it. Close other windows of the browser; it is tried again with your next change.",
-  fault: "The library broke while it worked. It starts anew with your next change. If it breaks again, take the last change back.",
+  fault: "The library broke while it worked. It starts anew with your next change. Should it break again, take that change back.",
   time: "It took longer than a page may wait, and was ended. It starts anew with your next change.",
 };
 

@@ -1,6 +1,6 @@
-// The form's line where the library is in the browser. A run there can't be stopped from outside, so it is parted: one worker runs
-// until there is an answer, and of the runs that wait for it only the newest is run. What takes long after the answer goes to a
-// second worker, once the reader rests; the next change ends that worker.
+// The form's line where the library is in the browser. A run there can't be stopped from outside, so it is parted: one worker
+// runs until there is an answer, and of the runs that wait for it only the newest is run. What takes long after the answer goes
+// to a second worker, once the reader rests; the next change ends that worker.
 import { wordsOf } from "./failures.js";
 import { PATIENCE } from "./workers.js";
 

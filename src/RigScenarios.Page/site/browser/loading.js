@@ -7,7 +7,7 @@ const STEP = 20;
 let shown = null;
 let told = 0;
 
-/** @param {number} loaded files @param {number} all */
+/** @param {number} loaded bytes @param {number} all */
 export function tellLoading(loaded, all) {
   const place = document.querySelector("#page-told, #message");
   if (!place || all <= 0) return;

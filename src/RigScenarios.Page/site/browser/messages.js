@@ -13,7 +13,7 @@
  */
 
 /**
- * What a worker posts. `loading`: so many files of so many have come; `ready`: it answers from now on; `failed`: the library
+ * What a worker posts. `loading`: so much of so much has come, in bytes; `ready`: it answers from now on; `failed`: the library
  * can't be started or broke, in the words of whatever failed, and the worker is of no use any more. `reply`: what a request is
  * answered; `told`: what comes on a line, as UTF-8 JSON.
  * @typedef {{ kind: "loading", loaded: number, all: number }

@@ -1,5 +1,5 @@
-// The program as the library in this browser: it takes the server's place, asks no network and sends nothing anywhere. It works in
-// workers, so that the page never waits for it.
+// The program as the library in this browser: it takes the server's place, asks no network and sends nothing anywhere. It works
+// in workers, so that the page never waits for it.
 import { ProgramProblem } from "../shared/program-problem.js";
 import { FormLine } from "./form-line.js";
 import { textOf } from "./library-worker.js";

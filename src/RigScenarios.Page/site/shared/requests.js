@@ -100,6 +100,7 @@
  *     parts: any[], days: any[] } },
  *   "rig-given": { asks: { file: string, build?: string | null, day?: string | null },
  *     gives: ShownRig & { builds: Choice[], days: Choice[], build: string, day: string, version: string } },
+ *   "rig-alone": { asks: PlacedRig, gives: ShownRig & { build: string, day: string } },
  *   "rig-edit": { asks: PlacedRig & { edit: object }, gives: ShownRig & { thing: string | null } },
  *   "rig-log": { asks: PlacedRig & { log: Blob, name: string, air: number, charge: number },
  *     gives: { says: string[], cautions: string[], read: string[], take: { [field: string]: string } | null } },

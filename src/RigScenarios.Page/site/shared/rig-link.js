@@ -1,5 +1,5 @@
-// A rig as a link: what was given of it, compact, in the part of the address behind the "#", which no browser sends to anybody. It
-// is JSON, deflated (RFC 1951), written with the letters of base64url (RFC 4648, section 5).
+// A rig as a link: what was given of it, compact, in the part of the address behind the "#", which no browser sends to anybody.
+// It is JSON, deflated (RFC 1951), written with the letters of base64url (RFC 4648, section 5).
 
 /** @import { Tree } from "./requests.js" */
 
@@ -18,7 +18,7 @@ export const LONGEST_LINK = 8000;
 /** What a link may hold at most when it is unpacked, in bytes: as much as a form may send. */
 const LARGEST = 256 * 1024;
 /** Trees of scenario files have some ten levels. */
-const DEEPEST = 40;
+const DEEPEST = 14;
 
 /** A link that can't be read; its message says why, and what to do. */
 export class LinkProblem extends Error {}

@@ -26,6 +26,7 @@ const REQUESTS = {
   "text-help": body => ["POST", "/api/text/help", body],
   "rig-questions": () => ["GET", "/api/rig/questions"],
   "rig-given": place => ["GET", `/api/rig/given?${new URLSearchParams(Object.entries(place).filter(([, value]) => value))}`],
+  "rig-alone": body => ["POST", "/api/rig/alone", body],
   "rig-edit": body => ["POST", "/api/rig/edit", body],
   // A line about the log, and below it the file as it is: it may be large.
   "rig-log": ({ log, ...what }) => ["POST", "/api/rig/log", new Blob([JSON.stringify(what), "\n", log])],
