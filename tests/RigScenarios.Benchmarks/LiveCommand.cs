@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Live;
 
@@ -21,10 +22,10 @@ internal static class LiveCommand
             return 2;
         }
 
-        var notebook = Notebook.Load(arguments[0]);
+        var notebook = NotebookFile.Load(arguments[0]);
         Environment.CurrentDirectory = Path.GetDirectoryName(notebook.FilePath)!;
         var watch = Stopwatch.StartNew();
-        using var live = await LiveNotebook.CompileAsync(notebook);
+        using var live = await NotebookCompiler.CompileAsync(notebook);
         var compiled = watch.Elapsed;
         var (session, reader) = (live.OpenSession(), new CountingReader());
         await session.RunAsync(new Dictionary<string, string>(), reader);

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Tests.Places;
 
@@ -28,7 +29,7 @@ public sealed class CommittedNotebookTests
     [MemberData(nameof(All))]
     public void Its_parameters_say_what_they_are_and_hold_their_own_ranges(string name)
     {
-        var parameters = Notebook.Load(Full(name)).Parameters;
+        var parameters = NotebookFile.Load(Full(name)).Parameters;
         Each.Of(parameters.All, parameter => Assert.NotEqual(parameter.Name, parameter.Label));
         parameters.Resolve(parameters.All.ToDictionary(parameter => parameter.Name, parameter => parameter.Default));
     }
@@ -37,7 +38,7 @@ public sealed class CommittedNotebookTests
     [MemberData(nameof(All))]
     public async Task It_runs_and_answers(string name)
     {
-        var run = await NotebookRunner.RunAsync(Notebook.Load(Full(name)), cancellation: TestContext.Current.CancellationToken);
+        var run = await NotebookRunner.RunAsync(NotebookFile.Load(Full(name)), cancellation: TestContext.Current.CancellationToken);
         Assert.Null(run.Failure);
         Assert.NotEmpty(run.Answers);
     }

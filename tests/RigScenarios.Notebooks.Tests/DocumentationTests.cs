@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Tests.Places;
 
@@ -27,12 +28,12 @@ public sealed partial class DocumentationTests : IDisposable
         // There is no such file from here, as where the library is installed as a tool: the line is passed over.
         code.Insert(0,
             "#r \"../artifacts/notebooks/RigScenarios.Notebooks.dll\"\nRigScenarios.Notebooks.NotebookSession.Start();");
-        code.Insert(1, "using RigScenarios.Notebooks; using RigScenarios.Notebooks.Documents; using "
+        code.Insert(1, "using RigScenarios.Notebooks.Compiler; using RigScenarios.Notebooks.Documents; using "
             + "RigScenarios.Notebooks.Pages; using System.Threading;");
         var path = Path.Combine(folder, "documentation.ipynb");
         await File.WriteAllTextAsync(path, AsNotebook(code), TestContext.Current.CancellationToken);
 
-        var run = await NotebookRunner.RunAsync(Notebook.Load(path), cancellation: TestContext.Current.CancellationToken);
+        var run = await NotebookRunner.RunAsync(NotebookFile.Load(path), cancellation: TestContext.Current.CancellationToken);
         Assert.Null(run.Failure);
         Assert.Equal("The battery lasts 2 h 20 min.", Assert.Single(run.Answers).Text);
         Assert.Equal(3, run.Cells.SelectMany(cell => cell.Outputs).OfType<FigurePart>().Count());

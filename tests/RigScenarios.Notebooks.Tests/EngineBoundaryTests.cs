@@ -1,5 +1,6 @@
 using System.Reflection;
 using RigScenarios.Charts;
+using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Tests.Places;
 
 namespace RigScenarios.Notebooks.Tests;
@@ -12,22 +13,30 @@ public sealed class EngineBoundaryTests
 
     [Fact]
     public void No_public_member_speaks_of_the_engine() =>
-        Assert.Empty(Spoken(typeof(NotebookSession).Assembly, "Microsoft.DotNet.Interactive"));
+        Assert.Empty(Spoken(typeof(NotebookSession).Assembly, "Microsoft.")
+            .Concat(Spoken(typeof(NotebookCompiler).Assembly, "Microsoft.")));
+
+    [Fact]
+    public void What_runs_compiled_cells_needs_no_compiler_and_no_notebook_program() => Assert.DoesNotContain(
+        typeof(NotebookSession).Assembly.GetReferencedAssemblies(),
+        used => used.Name!.StartsWith("Microsoft.", StringComparison.Ordinal));
 
     [Fact]
     public void Only_the_open_door_for_charts_speaks_of_the_drawing_library() => Assert.Equal(
         ["Figure.FromChart"], Spoken(typeof(Figure).Assembly, "Plotly")
-            .Concat(Spoken(typeof(NotebookSession).Assembly, "Plotly")).Distinct());
+            .Concat(Spoken(typeof(NotebookSession).Assembly, "Plotly"))
+            .Concat(Spoken(typeof(NotebookCompiler).Assembly, "Plotly")).Distinct());
 
     [Fact]
-    public void Only_the_folder_Engine_names_the_engine()
+    public void Only_one_file_names_the_engine()
     {
-        var source = Path.Combine(Checkout.Root, "src", "RigScenarios.Notebooks");
-        var naming = Directory.EnumerateFiles(source, "*.cs", SearchOption.AllDirectories)
+        var source = Path.Combine(Checkout.Root, "src");
+        var naming = Directory.EnumerateDirectories(source, "RigScenarios.Notebooks*")
+            .SelectMany(folder => Directory.EnumerateFiles(folder, "*.cs", SearchOption.AllDirectories))
             .Where(path => File.ReadAllText(path).Contains("Microsoft.DotNet.Interactive", StringComparison.Ordinal))
             .Select(path => Path.GetRelativePath(source, path).Replace('\\', '/'))
             .Order(StringComparer.Ordinal);
-        Assert.Equal(["Engine/CellDisplay.cs"], naming);
+        Assert.Equal(["RigScenarios.Notebooks.Compiler/KernelProgram.cs"], naming);
     }
 
     private static IEnumerable<string> Spoken(Assembly assembly, string otherName) =>

@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using RigScenarios.Notebooks.Pages;
+using RigScenarios.Notebooks.Compiler;
 
 namespace RigScenarios.Notebooks.Tests;
 

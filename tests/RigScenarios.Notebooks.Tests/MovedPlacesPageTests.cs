@@ -1,4 +1,5 @@
 using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Live;
 using RigScenarios.Notebooks.Pages;
@@ -11,7 +12,7 @@ namespace RigScenarios.Notebooks.Tests;
 [Collection(OneNotebookAtATime.Name)]
 public sealed class MovedPlacesPageTests
 {
-    private static readonly Notebook Moves = Notebook.Load(Checkout.TestNotebook("moves.ipynb"));
+    private static readonly Notebook Moves = NotebookFile.Load(Checkout.TestNotebook("moves.ipynb"));
 
     [Fact]
     public async Task A_static_page_shows_what_was_moved_and_promises_no_moving()
@@ -33,7 +34,7 @@ public sealed class MovedPlacesPageTests
     [Fact]
     public async Task On_the_living_page_another_build_forgets_what_it_has_no_place_for()
     {
-        using var live = await LiveNotebook.CompileAsync(Moves, cancellation: TestContext.Current.CancellationToken);
+        using var live = await NotebookCompiler.CompileAsync(Moves, cancellation: TestContext.Current.CancellationToken);
         var session = live.OpenSession();
         var reader = new Reader();
         await session.RunAsync(new Dictionary<string, string> { ["build"] = "shoulder",

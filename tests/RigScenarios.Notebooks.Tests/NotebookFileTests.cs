@@ -1,3 +1,4 @@
+using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks.Tests.Places;
@@ -13,7 +14,7 @@ public sealed class NotebookFileTests : IDisposable
     [Fact]
     public void Cells_title_and_tags_are_read()
     {
-        var notebook = Notebook.Load(Checkout.TestNotebook("trial.ipynb"));
+        var notebook = NotebookFile.Load(Checkout.TestNotebook("trial.ipynb"));
         Assert.Equal("How long does an invented battery last in the cold?", notebook.Title);
         Assert.Equal(CellKind.Prose, notebook.Cells[0].Kind);
         Assert.Equal(["parameters"], notebook.Cells[3].Tags);
@@ -23,7 +24,7 @@ public sealed class NotebookFileTests : IDisposable
     [Fact]
     public void A_missing_notebook_is_told_with_those_that_are_there()
     {
-        var problem = Assert.Throws<NotebookInputException>(() => Notebook.Load(Checkout.TestNotebook("trail.ipynb")));
+        var problem = Assert.Throws<NotebookInputException>(() => NotebookFile.Load(Checkout.TestNotebook("trail.ipynb")));
         Assert.Contains("trial.ipynb", problem.Message, StringComparison.Ordinal);
     }
 
@@ -36,7 +37,7 @@ public sealed class NotebookFileTests : IDisposable
     {
         var path = Path.Combine(folder, "broken.ipynb");
         File.WriteAllText(path, content);
-        var problem = Assert.Throws<NotebookInputException>(() => Notebook.Load(path));
+        var problem = Assert.Throws<NotebookInputException>(() => NotebookFile.Load(path));
         Assert.Contains("broken.ipynb", problem.Message, StringComparison.Ordinal);
         Assert.Contains(expected, problem.Message, StringComparison.Ordinal);
         Assert.DoesNotContain("   at ", problem.Message, StringComparison.Ordinal);
@@ -51,7 +52,7 @@ public sealed class NotebookFileTests : IDisposable
             await made.WaitForExitAsync(TestContext.Current.CancellationToken);
         foreach (var path in (string[])[pipe, "/dev/zero"])
         {
-            var problem = await Assert.ThrowsAsync<NotebookInputException>(() => Task.Run(() => Notebook.Load(path)));
+            var problem = await Assert.ThrowsAsync<NotebookInputException>(() => Task.Run(() => NotebookFile.Load(path)));
             Assert.Contains("no plain file", problem.Message, StringComparison.Ordinal);
         }
     }
@@ -63,7 +64,7 @@ public sealed class NotebookFileTests : IDisposable
         using (var stream = File.Create(path))
             stream.SetLength(4L * 1024 * 1024 * 1024);
         var before = GC.GetAllocatedBytesForCurrentThread();
-        var problem = Assert.Throws<NotebookInputException>(() => Notebook.Load(path));
+        var problem = Assert.Throws<NotebookInputException>(() => NotebookFile.Load(path));
         Assert.Contains("larger than 32 MB", problem.Message, StringComparison.Ordinal);
         Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 2L * Notebook.LargestBytes);
     }
@@ -73,7 +74,7 @@ public sealed class NotebookFileTests : IDisposable
     [InlineData("ambientCelsius", "٥ °C", "5")]
     public void Digits_of_any_script_mean_their_value_in_a_parameter(string name, string given, string read)
     {
-        var parameter = Notebook.Load(Checkout.TestNotebook("trial.ipynb")).Parameters.All.Single(one => one.Name == name);
+        var parameter = NotebookFile.Load(Checkout.TestNotebook("trial.ipynb")).Parameters.All.Single(one => one.Name == name);
         Assert.Equal(read, parameter.Read(given).Value);
     }
 }

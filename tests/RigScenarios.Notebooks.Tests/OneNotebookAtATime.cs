@@ -1,3 +1,4 @@
+using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Tests.Places;
 
@@ -21,7 +22,7 @@ public sealed class TrialRun : IAsyncLifetime
     public NotebookRun Run => run ?? throw new InvalidOperationException("The trial notebook has not been run.");
 
     public async ValueTask InitializeAsync() => run = await NotebookRunner.RunAsync(
-        Notebook.Load(Checkout.TestNotebook("trial.ipynb")),
+        NotebookFile.Load(Checkout.TestNotebook("trial.ipynb")),
         new Dictionary<string, string> { ["ambientCelsius"] = "-20 °C", ["place"] = "In a pocket" });
 
     public ValueTask DisposeAsync() => ValueTask.CompletedTask;

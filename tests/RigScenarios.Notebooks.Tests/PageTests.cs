@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Pages;
 using RigScenarios.Notebooks.Tests.Places;
@@ -50,7 +51,7 @@ public sealed partial class PageTests(TrialRun trial)
     public async Task A_failed_run_says_on_its_page_why_it_stopped()
     {
         var run = await NotebookRunner.RunAsync(
-            Notebook.Load(Checkout.TestNotebook("runtime-error.ipynb")), cancellation: TestContext.Current.CancellationToken);
+            NotebookFile.Load(Checkout.TestNotebook("runtime-error.ipynb")), cancellation: TestContext.Current.CancellationToken);
         Assert.Contains("cell 3, line 4: The divisor is zero; give another.", NotebookPage.Of(run).ToHtml(),
             StringComparison.Ordinal);
     }

@@ -1,3 +1,4 @@
+using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks.Tests.Places;
@@ -7,7 +8,7 @@ namespace RigScenarios.Notebooks.Tests;
 
 public sealed class ParameterTests
 {
-    private static readonly NotebookParameters Parameters = Notebook.Load(Checkout.TestNotebook("trial.ipynb")).Parameters;
+    private static readonly NotebookParameters Parameters = NotebookFile.Load(Checkout.TestNotebook("trial.ipynb")).Parameters;
 
     [Fact]
     public void Type_name_value_and_comment_are_read()
@@ -72,7 +73,7 @@ public sealed class ParameterTests
     public void A_text_with_quotes_stays_a_text()
     {
         var parameter = new NotebookParameter { Name = "note", Kind = ParameterKind.Text, Default = "", Label = "note" };
-        Assert.Equal("\"say \\\"go\\\"; a\\\\b\"", parameter.Literal("say \"go\"; a\\b"));
+        Assert.Equal("\"say \\\"go\\\"; a\\\\b\"", ExecutedNotebook.Literal(parameter, "say \"go\"; a\\b"));
     }
 
     [Fact]
@@ -92,7 +93,7 @@ public sealed class ParameterTests
                 cells = new[] { new { cell_type = "code", id = "p", metadata = new { tags = new[] { "parameters" } },
                     source = cell, outputs = Array.Empty<object>(), execution_count = (int?)null } },
             }));
-            var parameters = Notebook.Load(file).Parameters;
+            var parameters = NotebookFile.Load(file).Parameters;
             var places = parameters.All[2];
             Assert.Equal((ParameterKind.Places, "build", "Parts moved on the drawing", ""),
                 (places.Kind, places.Of, places.Label, places.Default));

@@ -1,4 +1,5 @@
 using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks.Tests.Places;
@@ -31,7 +32,7 @@ public sealed class RunnerTests(TrialRun trial)
     public async Task Progress_is_told_for_each_cell_and_from_within()
     {
         var told = new Told();
-        await NotebookRunner.RunAsync(Notebook.Load(Checkout.TestNotebook("trial.ipynb")), progress: told,
+        await NotebookRunner.RunAsync(NotebookFile.Load(Checkout.TestNotebook("trial.ipynb")), progress: told,
             cancellation: Cancellation);
         Assert.Equal(new NotebookProgress("trial.ipynb", 1, 7, "How long does an invented battery last in the cold?"),
             told.All[0]);
@@ -42,7 +43,7 @@ public sealed class RunnerTests(TrialRun trial)
     [Fact]
     public async Task A_cell_that_does_not_compile_is_told_with_its_place()
     {
-        var run = await NotebookRunner.RunAsync(Notebook.Load(Checkout.TestNotebook("compile-error.ipynb")),
+        var run = await NotebookRunner.RunAsync(NotebookFile.Load(Checkout.TestNotebook("compile-error.ipynb")),
             cancellation: Cancellation);
         Assert.Equal("compile-error.ipynb, cell 4, line 3: The name 'aa' does not exist in the current context (CS0103)",
             run.Failure?.ToString());
@@ -51,7 +52,7 @@ public sealed class RunnerTests(TrialRun trial)
     [Fact]
     public async Task A_cell_that_fails_is_told_with_its_place_and_no_stack_trace()
     {
-        var run = await NotebookRunner.RunAsync(Notebook.Load(Checkout.TestNotebook("runtime-error.ipynb")),
+        var run = await NotebookRunner.RunAsync(NotebookFile.Load(Checkout.TestNotebook("runtime-error.ipynb")),
             cancellation: Cancellation);
         Assert.Equal("runtime-error.ipynb, cell 3, line 4: The divisor is zero; give another.", run.Failure?.ToString());
         Assert.Equal(3, run.Cells[^1].Cell.Number);
@@ -62,7 +63,7 @@ public sealed class RunnerTests(TrialRun trial)
     {
         var told = new Told();
         await Assert.ThrowsAsync<NotebookInputException>(() => NotebookRunner.RunAsync(
-            Notebook.Load(Checkout.TestNotebook("trial.ipynb")), new Dictionary<string, string> { ["batteries"] = "many" },
+            NotebookFile.Load(Checkout.TestNotebook("trial.ipynb")), new Dictionary<string, string> { ["batteries"] = "many" },
             told, Cancellation));
         Assert.Empty(told.All);
     }
@@ -78,11 +79,11 @@ public sealed class RunnerTests(TrialRun trial)
                 stop.Cancel();
         });
         await Assert.ThrowsAnyAsync<OperationCanceledException>(() => NotebookRunner.RunAsync(
-            Notebook.Load(Checkout.TestNotebook("long.ipynb")), null, told, stop.Token));
+            NotebookFile.Load(Checkout.TestNotebook("long.ipynb")), null, told, stop.Token));
         Assert.Equal((console, folder), (Console.Out, Environment.CurrentDirectory));
         Each.HasNot(told.All, p => p.Text.Contains("step 100", StringComparison.Ordinal));
 
-        var next = await NotebookRunner.RunAsync(Notebook.Load(Checkout.TestNotebook("trial.ipynb")), cancellation: Cancellation);
+        var next = await NotebookRunner.RunAsync(NotebookFile.Load(Checkout.TestNotebook("trial.ipynb")), cancellation: Cancellation);
         Assert.True(next.Succeeded);
     }
 

@@ -1,4 +1,5 @@
 using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks.Tests.Places;
@@ -12,7 +13,7 @@ public sealed class ShownValueTests
     [Fact]
     public async Task A_build_a_result_a_sweep_and_a_chart_show_themselves()
     {
-        var run = await NotebookRunner.RunAsync(Notebook.Load(Checkout.TestNotebook("results.ipynb")),
+        var run = await NotebookRunner.RunAsync(NotebookFile.Load(Checkout.TestNotebook("results.ipynb")),
             cancellation: TestContext.Current.CancellationToken);
         Assert.Null(run.Failure);
         Assert.Equal(
@@ -27,14 +28,14 @@ public sealed class ShownValueTests
     [Fact]
     public async Task A_date_is_a_parameter()
     {
-        var notebook = Notebook.Load(Checkout.TestNotebook("results.ipynb"));
+        var notebook = NotebookFile.Load(Checkout.TestNotebook("results.ipynb"));
         var parameter = notebook.Parameters.All[0];
         Assert.Equal((Parameters.ParameterKind.Date, "2026-02-14", "day of the shoot"),
             (parameter.Kind, parameter.Default, parameter.Label));
         var run = await NotebookRunner.RunAsync(notebook, new Dictionary<string, string> { ["shoot"] = "2027-1-5" },
             cancellation: TestContext.Current.CancellationToken);
         Assert.Equal("The shoot is on 2027-01-05.", run.Answers[^1].Text);
-        Assert.Equal("new DateOnly(2027, 1, 5)", parameter.Literal("2027-01-05"));
+        Assert.Equal("new DateOnly(2027, 1, 5)", ExecutedNotebook.Literal(parameter, "2027-01-05"));
         Assert.Throws<NotebookInputException>(() =>
             notebook.Parameters.Resolve(new Dictionary<string, string> { ["shoot"] = "5 January" }));
     }
@@ -42,7 +43,7 @@ public sealed class ShownValueTests
     [Fact]
     public void A_scenario_file_and_what_it_holds_are_looked_up()
     {
-        var parameters = Notebook.Load(Checkout.TestNotebook("results.ipynb")).Parameters;
+        var parameters = NotebookFile.Load(Checkout.TestNotebook("results.ipynb")).Parameters;
         var kit = Path.Combine(Checkout.Root, "data", "scenarios", "teaching-kit.yaml");
         // The notebook's own build is none of the other scenario's: its first one is taken.
         Assert.Equal("camera-only", parameters.Resolve(new Dictionary<string, string> { ["scenario"] = kit })[2].Value);

@@ -2,7 +2,7 @@ using System.CommandLine;
 using RigScenarios.Scenarios;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Parameters;
-using RigScenarios.Notebooks;
+using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Pages;
 
 namespace RigScenarios.Cli.Commands;
@@ -42,7 +42,7 @@ internal static class NotebookCommand
             foreach (var (name, value) in ScenarioOptions.Changes(set))
                 values[name] = value;
             var (page, notebookOut) = (Path.GetFullPath(output), executed is null ? null : Path.GetFullPath(executed));
-            var notebook = Notebook.Load(OwnOrShipped(file));
+            var notebook = NotebookFile.Load(OwnOrShipped(file));
             OutputFile.Check("--out", page, "page.html", file);
             if (notebookOut is not null)
                 OutputFile.Check("--executed", notebookOut, "with-results.ipynb", file, page);

@@ -2,6 +2,7 @@ using System.CommandLine;
 using RigScenarios.Scenarios;
 using System.Runtime.CompilerServices;
 using RigScenarios.Files;
+using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Page.Settings;
@@ -127,7 +128,7 @@ internal static class OpenCommand
     {
         try
         {
-            Notebook.Load(notebook);
+            NotebookFile.Load(notebook);
             return false;
         }
         catch (NotebookInputException exception)

@@ -36,16 +36,16 @@ public sealed record NotebookCell(int Number, CellKind Kind, string Text, IReadO
 /// <summary>A notebook as it was read from an <c>.ipynb</c> file (nbformat 4). Nothing has been run.</summary>
 public sealed partial record Notebook
 {
-    private Notebook(string path, IReadOnlyList<NotebookCell> cells, JsonNode? shelf)
+    private Notebook(string path, IReadOnlyList<NotebookCell> cells, JsonNode? shelf,
+        Func<string, IReadOnlyList<NotebookParameter>> declared)
     {
         FilePath = path;
         Cells = cells;
         Title = FindTitle();
         Sentence = shelf?["sentence"]?.GetValue<string>() ?? "";
         PictureFile = shelf?["picture"]?.GetValue<string>() is { } picture ? FindPicture(picture) : null;
-        Parameters = NotebookParameters.Read(path,
-            cells.FirstOrDefault(cell => cell.Kind == CellKind.Code && cell.Tags.Contains(NotebookParameters.Tag)) is { } cell
-            ? (cell.Number, cell.Text) : null);
+        var first = cells.FirstOrDefault(cell => cell.Kind == CellKind.Code && cell.Tags.Contains(NotebookParameters.Tag));
+        Parameters = new NotebookParameters(Path.GetDirectoryName(path)!, first?.Number, first is null ? [] : declared(first.Text));
     }
 
     /// <summary>The file, with its full path.</summary>
@@ -77,9 +77,10 @@ public sealed partial record Notebook
 
     /// <summary>Reads a notebook.</summary>
     /// <param name="path">An <c>.ipynb</c> file, a plain one of at most <see cref="LargestBytes"/>.</param>
+    /// <param name="declared">Gives what the code of the cell tagged <c>parameters</c> declares.</param>
     /// <exception cref="NotebookInputException">There is no such file, or it is no notebook; the message says what and
     /// where.</exception>
-    public static Notebook Load(string path)
+    internal static Notebook Load(string path, Func<string, IReadOnlyList<NotebookParameter>> declared)
     {
         ArgumentNullException.ThrowIfNull(path);
         if (string.IsNullOrWhiteSpace(path))
@@ -98,7 +99,7 @@ public sealed partial record Notebook
                     [$"{path}: this is no notebook: it needs \"nbformat\": 4 and a list \"cells\"."]);
             return new Notebook(
                 full, [.. cells.Select((cell, i) => ReadCell(cell ?? throw new FormatException("an empty one"), i + 1))],
-                root["metadata"]?["rigscenarios"]);
+                root["metadata"]?["rigscenarios"], declared);
         }
         catch (JsonException e)
         {

@@ -1,38 +1,31 @@
 using System.Globalization;
-using System.Runtime.CompilerServices;
-using Microsoft.DotNet.Interactive;
-using Microsoft.DotNet.Interactive.CSharp;
-using Microsoft.DotNet.Interactive.Commands;
-using Microsoft.DotNet.Interactive.Formatting;
-using RigScenarios.Charts;
+using System.Reflection;
 using RigScenarios.Charts.Pages;
-using UnitsNet;
 
 namespace RigScenarios.Notebooks.Engine;
 
 /// <summary>
-/// What a running cell's calls reach: the cell's own collector where the library runs the notebook, and Jupyter's C# kernel
-/// where that does. The only file that knows the kernel.
+/// What a running cell's calls reach: the cell's own collector where the library runs the notebook, and otherwise the notebook
+/// program that does.
 /// </summary>
 internal static class CellDisplay
 {
-    private const string Html = "text/html";
-    private const string Plain = "text/plain";
+    // By its name: the compiler's assembly stands below this one, and where no notebook program is it is not even there.
+    private const string ProgramAssembly = $"{nameof(RigScenarios)}.{nameof(Notebooks)}.Compiler";
+    private const string ProgramType = $"{ProgramAssembly}.KernelProgram";
 
-    // One progress line a cell, updated in place. Kept by the cell's command and forgotten with it. Locked: a parallel work
-    // reports from several threads, and two first reports would show two lines.
-    private static readonly ConditionalWeakTable<KernelCommand, DisplayedValue> ProgressLines = [];
-    private static readonly Lock ProgressLock = new();
+    private static readonly Lazy<INotebookProgram?> FoundProgram = new(FindProgram);
 
     /// <summary>Cancelled when the run is stopped; never cancelled outside of a cell.</summary>
-    public static CancellationToken Cancellation => CellContext.Current?.Cancellation ?? KernelCancellation();
+    public static CancellationToken Cancellation =>
+        CellContext.Current?.Cancellation ?? FoundProgram.Value?.Cancellation ?? CancellationToken.None;
 
     public static void Start()
     {
         // Texts of the machine's language in numbers would make the same notebook give two answers.
         CultureInfo.CurrentCulture = CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
         if (CellContext.Current is null)
-            StartKernel();
+            Program.Start();
         Show(new ScriptPart());
     }
 
@@ -41,7 +34,7 @@ internal static class CellDisplay
         if (CellContext.Current is { } cell)
             cell.Show(part);
         else
-            ShowInKernel(part);
+            Program.Show(part);
     }
 
     /// <summary>Shows a value as a cell that ends with it would.</summary>
@@ -54,7 +47,7 @@ internal static class CellDisplay
         }
         else
         {
-            DisplayInKernel(value);
+            Program.ShowValue(value);
         }
     }
 
@@ -64,7 +57,7 @@ internal static class CellDisplay
         if (CellContext.Current is { } cell)
             cell.Progress(note);
         else
-            ProgressInKernel(note);
+            Program.Progress(note);
     }
 
     public static void Register<T>(Func<T, IEnumerable<PagePart>> parts)
@@ -72,73 +65,24 @@ internal static class CellDisplay
         if (CellContext.Current is { } cell)
             cell.Shown.Register(parts);
         else
-            RegisterInKernel(parts);
+            Program.Register(parts);
     }
 
-    // The kernel's types stand in methods of their own: without a notebook program its assemblies are never loaded.
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    private static CancellationToken KernelCancellation() =>
-        KernelInvocationContext.Current?.CancellationToken ?? CancellationToken.None;
+    private static INotebookProgram Program => FoundProgram.Value
+        ?? throw new InvalidOperationException("This belongs in a cell of a notebook: there is none running.");
 
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void StartKernel()
+    private static INotebookProgram? FindProgram()
     {
-        if (CurrentContext().HandlingKernel is not CSharpKernel kernel)
-            throw new InvalidOperationException("NotebookSession.Start() belongs in a C# cell.");
-        kernel.AddAssemblyReferences(SessionImports.Assemblies);
-        kernel.DeferCommand(new SubmitCode(SessionImports.Usings));
-        RegisterFormats();
-    }
-
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void ShowInKernel(PagePart part) => CurrentContext().Display(part, Html, Plain);
-
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void DisplayInKernel(object value) => CurrentContext().Display(value);
-
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void ProgressInKernel(ProgressNote note)
-    {
-        var context = CurrentContext();
-        lock (ProgressLock)
+        if (OperatingSystem.IsBrowser())
+            return null;
+        try
         {
-            if (ProgressLines.TryGetValue(context.Command, out var line))
-                line.Update(note);
-            else
-                ProgressLines.Add(context.Command, context.Display(note, Plain));
+            var name = new AssemblyName(typeof(CellDisplay).Assembly.FullName!) { Name = ProgramAssembly };
+            return (INotebookProgram?)Activator.CreateInstance(Assembly.Load(name).GetType(ProgramType, throwOnError: true)!);
+        }
+        catch (FileNotFoundException)
+        {
+            return null;
         }
     }
-
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void RegisterInKernel<T>(Func<T, IEnumerable<PagePart>> parts) =>
-        RegisterParts(typeof(T), value => parts((T)value));
-
-    private static void RegisterFormats()
-    {
-        foreach (var type in LibraryValues.Types)
-            RegisterParts(type, value => LibraryValues.Parts(value)!);
-        RegisterPlain<ProgressNote>(note => note.ToString());
-        RegisterPlain<IQuantity>(TradeUnits.Text);
-        // Without this each number drags a block of styles into its output.
-        RegisterPlain<double>(value => Rounding.Text(value, 6));
-        RegisterPlain<int>(value => value.ToString(CultureInfo.InvariantCulture));
-        RegisterPlain<bool>(value => value ? "true" : "false");
-        RegisterPlain<string>(text => text);
-    }
-
-    private static void RegisterParts(Type type, Func<object, IEnumerable<PagePart>> parts)
-    {
-        Formatter.Register(type, (value, writer) => writer.Write(string.Concat(parts(value).Select(PartHtml.Of))), Html);
-        Formatter.Register(type, (value, writer) => writer.Write(string.Join('\n', parts(value).Select(PartText.Of))), Plain);
-        Formatter.SetPreferredMimeTypesFor(type, Html, Plain);
-    }
-
-    private static void RegisterPlain<T>(Func<T, string> plain)
-    {
-        Formatter.Register<T>((value, writer) => writer.Write(plain(value)), Plain);
-        Formatter.SetPreferredMimeTypesFor(typeof(T), Plain);
-    }
-
-    private static KernelInvocationContext CurrentContext() => KernelInvocationContext.Current
-        ?? throw new InvalidOperationException("This belongs in a cell of a notebook: there is none running.");
 }

@@ -14,16 +14,20 @@ namespace RigScenarios.Notebooks.Live;
 /// </remarks>
 public sealed class LiveNotebook : IDisposable
 {
-    private readonly CellCompiler compiler;
+    private readonly Action unload;
     private readonly ConsoleCapture capture = ConsoleCapture.Begin();
 
-    private LiveNotebook(Notebook notebook, CellCompiler compiler,
-        IReadOnlyList<CompiledCell> cells, IReadOnlyList<ScenarioFolder> folders)
+    /// <param name="notebook">The notebook.</param>
+    /// <param name="cells">Its code cells, compiled; one that does not compile is the last.</param>
+    /// <param name="folders">The folders whose scenario files a reader may choose.</param>
+    /// <param name="unload">Lets go what the cells were compiled to, once nobody runs it any more.</param>
+    internal LiveNotebook(Notebook notebook, IReadOnlyList<CompiledCell> cells, IReadOnlyList<ScenarioFolder> folders,
+        Action unload)
     {
         Notebook = notebook;
-        this.compiler = compiler;
         Cells = cells;
         Folders = folders;
+        this.unload = unload;
     }
 
     /// <summary>The notebook as it was when it was compiled.</summary>
@@ -35,18 +39,6 @@ public sealed class LiveNotebook : IDisposable
 
     internal IReadOnlyList<CompiledCell> Cells { get; }
 
-    /// <summary>Compiles a notebook. A cell that does not compile is told when a run reaches it.</summary>
-    /// <param name="notebook">The notebook.</param>
-    /// <param name="folders">The folders whose scenario files a reader may choose.</param>
-    /// <param name="cancellation">Stops the work.</param>
-    /// <exception cref="OperationCanceledException">The work was cancelled.</exception>
-    public static Task<LiveNotebook> CompileAsync(Notebook notebook, IReadOnlyList<ScenarioFolder>? folders = null,
-        CancellationToken cancellation = default)
-    {
-        ArgumentNullException.ThrowIfNull(notebook);
-        return Task.Run(() => Compile(notebook, folders ?? [], cancellation), cancellation);
-    }
-
     /// <summary>A new reader's session: nothing has been run in it yet.</summary>
     public LiveSession OpenSession() => new(this);
 
@@ -54,20 +46,6 @@ public sealed class LiveNotebook : IDisposable
     public void Dispose()
     {
         capture.Dispose();
-        compiler.Unload();
-    }
-
-    private static LiveNotebook Compile(Notebook notebook, IReadOnlyList<ScenarioFolder> folders, CancellationToken cancellation)
-    {
-        var compiling = new CellCompiler(Path.GetDirectoryName(notebook.FilePath)!);
-        var cells = new List<CompiledCell>();
-        foreach (var cell in notebook.Cells.Where(cell => cell.Kind == CellKind.Code))
-        {
-            cells.Add(compiling.Compile(cell, cancellation));
-            if (cells[^1].Error is not null)
-                break;
-        }
-
-        return new LiveNotebook(notebook, compiling, cells, folders);
+        unload();
     }
 }

@@ -148,18 +148,6 @@ public sealed record NotebookParameter
         }
     }
 
-    /// <summary>A value, read before, as C# writes it.</summary>
-    internal string Literal(string value) => Kind switch
-    {
-        _ when IsOptional && value.Length == 0 => "null",
-        ParameterKind.Date =>
-            $"new DateOnly({value.Replace("-0", "-", StringComparison.Ordinal).Replace("-", ", ", StringComparison.Ordinal)})",
-        ParameterKind.Text or ParameterKind.ScenarioFile or ParameterKind.Build or ParameterKind.Day or ParameterKind.Part
-            or ParameterKind.Places =>
-            Microsoft.CodeAnalysis.CSharp.SymbolDisplay.FormatLiteral(value, quote: true),
-        _ => value + LiteralSuffix,
-    };
-
     /// <summary>A value, read before, as an object of the runtime: what the notebook's variable is set to;
     /// null where it was left empty.</summary>
     internal object? Typed(string value) => Kind switch

@@ -1,6 +1,3 @@
-using Microsoft.CodeAnalysis;
-using Microsoft.CodeAnalysis.CSharp;
-using Microsoft.CodeAnalysis.CSharp.Syntax;
 using Quickenshtein;
 
 namespace RigScenarios.Notebooks.Parameters;
@@ -13,7 +10,10 @@ public sealed class NotebookParameters
 
     private readonly string folder;
 
-    private NotebookParameters(string folder, int? cell, IReadOnlyList<NotebookParameter> all)
+    /// <param name="folder">The notebook's folder.</param>
+    /// <param name="cell">Number of the cell that declares them; null where the notebook has none.</param>
+    /// <param name="all">What it declares.</param>
+    internal NotebookParameters(string folder, int? cell, IReadOnlyList<NotebookParameter> all)
     {
         this.folder = folder;
         Cell = cell;
@@ -25,21 +25,6 @@ public sealed class NotebookParameters
 
     /// <summary>Number of the cell that declares them, or null where the notebook has none.</summary>
     public int? Cell { get; }
-
-    /// <summary>Reads the parameters from the cell tagged <c>parameters</c>. Its code is not run.</summary>
-    /// <param name="path">The notebook's file.</param>
-    /// <param name="cell">Number and text of that cell; null where the notebook has none.</param>
-    internal static NotebookParameters Read(string path, (int Number, string Text)? cell)
-    {
-        var place = Path.GetDirectoryName(path)!;
-        if (cell is not { } declared)
-            return new NotebookParameters(place, null, []);
-        var root = CSharpSyntaxTree.ParseText(declared.Text, new CSharpParseOptions(kind: SourceCodeKind.Script))
-            .GetCompilationUnitRoot();
-        var declarations = root.Members.OfType<FieldDeclarationSyntax>().Where(field => field.Declaration.Variables.Count == 1);
-        return new NotebookParameters(place, declared.Number,
-            [.. declarations.Select(ReadDeclaration).OfType<NotebookParameter>()]);
-    }
 
     /// <summary>
     /// The value of each parameter for a run: what was given, checked, and what the notebook says for the others.
@@ -83,62 +68,6 @@ public sealed class NotebookParameters
         var hint = distance <= Math.Max(3, name.Length / 3) ? $" Did you mean {nearest.Name}?" : "";
         return $"{name}: there is no such parameter.{hint} The notebook has: {string.Join(", ", All.Select(p => p.Name))}.";
     }
-
-    private static NotebookParameter? ReadDeclaration(FieldDeclarationSyntax field)
-    {
-        var variable = field.Declaration.Variables[0];
-        if (variable.Initializer?.Value is not { } value || Kind(field.Declaration.Type, value) is not { } kind)
-            return null;
-        var comment = field.GetTrailingTrivia().FirstOrDefault(trivia => trivia.IsKind(SyntaxKind.SingleLineCommentTrivia))
-            .ToString();
-        var type = field.Declaration.Type.ToString().TrimEnd('?');
-        var isOptional = field.Declaration.Type is NullableTypeSyntax && value.IsKind(SyntaxKind.NullLiteralExpression);
-        return ParameterComment.Read(comment.TrimStart('/').Trim(), kind).Apply(new NotebookParameter
-        {
-            Name = variable.Identifier.Text,
-            Kind = kind,
-            Label = variable.Identifier.Text,
-            Default = isOptional ? "" : value is LiteralExpressionSyntax { Token.Value: string text } ? text
-                : DateOf(value) ?? Plain(value, type),
-            IsOptional = isOptional,
-            LiteralSuffix = type switch { "decimal" => "m", "float" => "f", _ => "" },
-        });
-    }
-
-    private static string Plain(ExpressionSyntax value, string type) =>
-        type is "decimal" or "float" or "var" ? value.ToString().TrimEnd('m', 'M', 'f', 'F', 'd', 'D') : value.ToString();
-
-    // new(2026, 2, 14) or new DateOnly(2026, 2, 14)
-    private static string? DateOf(ExpressionSyntax value) =>
-        value is BaseObjectCreationExpressionSyntax { ArgumentList.Arguments: { Count: 3 } arguments }
-        && arguments.Select(argument => argument.Expression).OfType<LiteralExpressionSyntax>()
-            .Select(literal => literal.Token.Value).OfType<int>().ToList() is [var year, var month, var day]
-            ? FormattableString.Invariant($"{year:0000}-{month:00}-{day:00}")
-            : null;
-
-    private static ParameterKind? Kind(TypeSyntax type, ExpressionSyntax value) => type.ToString() switch
-    {
-        "DateOnly?" when value.IsKind(SyntaxKind.NullLiteralExpression) => ParameterKind.Date,
-        "double?" or "float?" or "decimal?" => ParameterKind.Number,
-        "int?" or "long?" => ParameterKind.WholeNumber,
-        "DateOnly" when DateOf(value) is not null => ParameterKind.Date,
-        "double" or "float" or "decimal" => ParameterKind.Number,
-        "int" or "long" => ParameterKind.WholeNumber,
-        "string" => ParameterKind.Text,
-        "bool" => ParameterKind.YesNo,
-        "var" => KindOf(value),
-        _ => null,
-    };
-
-    private static ParameterKind? KindOf(ExpressionSyntax value) => value switch
-    {
-        PrefixUnaryExpressionSyntax { Operand: { } operand } => KindOf(operand),
-        LiteralExpressionSyntax { Token.Value: int or long } => ParameterKind.WholeNumber,
-        LiteralExpressionSyntax { Token.Value: double or float or decimal } => ParameterKind.Number,
-        LiteralExpressionSyntax { Token.Value: string } => ParameterKind.Text,
-        LiteralExpressionSyntax { Token.Value: bool } => ParameterKind.YesNo,
-        _ => null,
-    };
 }
 
 /// <summary>The value of a parameter in a run.</summary>

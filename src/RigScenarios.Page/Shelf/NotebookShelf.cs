@@ -1,3 +1,4 @@
+using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Parameters;
 
@@ -23,7 +24,7 @@ internal sealed class NotebookShelf(string folder, IReadOnlyList<ScenarioFolder>
 
     /// <summary>The notebook of a name; null if there is none.</summary>
     /// <exception cref="NotebookInputException">The file is no notebook.</exception>
-    public Notebook? Find(string name) => Names().Contains(name, StringComparer.Ordinal) ? Notebook.Load(FileOf(name)) : null;
+    public Notebook? Find(string name) => Names().Contains(name, StringComparer.Ordinal) ? NotebookFile.Load(FileOf(name)) : null;
 
     /// <summary>A notebook that is on the shelf, being compiled; the reader gives it back by disposing.</summary>
     /// <param name="name">A name that <see cref="Find"/> knows.</param>
@@ -85,7 +86,7 @@ internal sealed class NotebookShelf(string folder, IReadOnlyList<ScenarioFolder>
     {
         try
         {
-            return Notebook.Load(FileOf(name));
+            return NotebookFile.Load(FileOf(name));
         }
         catch (NotebookInputException)
         {

@@ -1,3 +1,4 @@
+using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks.Live;
@@ -11,7 +12,7 @@ internal sealed class OpenNotebook(string file, DateTime changed, IReadOnlyList<
     private readonly Lock gate = new();
     // Started by the first reader; their leaving doesn't stop it, because the next one needs it too.
     private readonly Lazy<Task<LiveNotebook>> compiling =
-        new(() => Task.Run(() => LiveNotebook.CompileAsync(Notebook.Load(file), folders)));
+        new(() => Task.Run(() => NotebookCompiler.CompileAsync(NotebookFile.Load(file), folders)));
     private int readers;
     private bool closed;
 

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Pages;
 using RigScenarios.Notebooks.Parameters;
@@ -37,7 +38,7 @@ public sealed class CommittedNotebookTests
     [MemberData(nameof(Files))]
     public async Task It_runs_and_its_page_has_every_answer_with_its_caution(string file)
     {
-        var run = await NotebookRunner.RunAsync(Notebook.Load(DemoData.NotebookPath(file)),
+        var run = await NotebookRunner.RunAsync(NotebookFile.Load(DemoData.NotebookPath(file)),
             cancellation: TestContext.Current.CancellationToken);
         Assert.True(run.Succeeded, run.Failure?.ToString());
         Assert.NotEmpty(run.Answers);
@@ -54,7 +55,7 @@ public sealed class CommittedNotebookTests
     [MemberData(nameof(Changes))]
     public async Task A_changed_parameter_turns_the_answer(string file, string name, string value, string expected)
     {
-        var notebook = Notebook.Load(DemoData.NotebookPath(file));
+        var notebook = NotebookFile.Load(DemoData.NotebookPath(file));
         var before = await NotebookRunner.RunAsync(notebook, cancellation: TestContext.Current.CancellationToken);
         var after = await NotebookRunner.RunAsync(notebook, new Dictionary<string, string> { [name] = value },
             cancellation: TestContext.Current.CancellationToken);
@@ -72,7 +73,7 @@ public sealed class CommittedNotebookTests
     [InlineData("07-three-days-four-batteries.ipynb", "build")]
     public async Task A_colder_day_moves_a_course(string file, string name)
     {
-        var notebook = Notebook.Load(DemoData.NotebookPath(file));
+        var notebook = NotebookFile.Load(DemoData.NotebookPath(file));
         Dictionary<string, string> values = new()
         {
             ["scenario"] = Path.Combine(DemoData.Root, "data/scenarios/island-crossing.yaml"),
@@ -95,7 +96,7 @@ public sealed class CommittedNotebookTests
     [MemberData(nameof(Files))]
     public async Task The_ends_of_every_parameters_range_run_too(string file)
     {
-        var notebook = Notebook.Load(DemoData.NotebookPath(file));
+        var notebook = NotebookFile.Load(DemoData.NotebookPath(file));
         foreach (var end in new Func<Notebooks.Parameters.NotebookParameter, double?>[] { p => p.Minimum, p => p.Maximum })
         {
             var values = notebook.Parameters.All.Where(p => end(p) is not null)
@@ -109,7 +110,7 @@ public sealed class CommittedNotebookTests
     [MemberData(nameof(Files))]
     public async Task It_shows_the_one_answer_first_with_every_question(string file)
     {
-        var run = await NotebookRunner.RunAsync(Notebook.Load(DemoData.NotebookPath(file)),
+        var run = await NotebookRunner.RunAsync(NotebookFile.Load(DemoData.NotebookPath(file)),
             cancellation: TestContext.Current.CancellationToken);
         var answer = run.Answers[0];
         Assert.NotNull(answer.Verdict);
@@ -125,8 +126,8 @@ public sealed class CommittedNotebookTests
         var json = JsonNode.Parse(File.ReadAllText(path))!;
         Assert.Equal((4, 5), (json["nbformat"]!.GetValue<int>(), json["nbformat_minor"]!.GetValue<int>()));
         Assert.Equal(".net-csharp", json["metadata"]!["kernelspec"]!["name"]!.GetValue<string>());
-        Assert.NotEmpty(Notebook.Load(path).Parameters.All);
-        Each.Of(Notebook.Load(path).Parameters.All, parameter =>
+        Assert.NotEmpty(NotebookFile.Load(path).Parameters.All);
+        Each.Of(NotebookFile.Load(path).Parameters.All, parameter =>
         {
             Assert.NotEqual(parameter.Name, parameter.Label);
             // Whoever drags a slider must find its ends, and whoever chooses must find choices.
@@ -140,7 +141,7 @@ public sealed class CommittedNotebookTests
     [MemberData(nameof(Files))]
     public void It_has_a_sentence_and_a_picture_for_the_shelf(string file)
     {
-        var notebook = Notebook.Load(DemoData.NotebookPath(file));
+        var notebook = NotebookFile.Load(DemoData.NotebookPath(file));
         Assert.EndsWith("?", notebook.Sentence, StringComparison.Ordinal);
         Assert.NotNull(notebook.PictureFile);
     }

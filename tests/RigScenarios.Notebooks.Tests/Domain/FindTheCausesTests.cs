@@ -1,5 +1,6 @@
 using RigScenarios.Answers.Exercises;
 using RigScenarios.Files;
+using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Pages;
 
@@ -14,7 +15,7 @@ public sealed class FindTheCausesTests
     public void Everything_that_can_be_wrong_can_be_suspected_and_nothing_else()
     {
         var kinds = Enum.GetValues<CauseKind>().Select(kind => kind.InWords()).Prepend("nothing");
-        var parameters = Notebook.Load(DemoData.NotebookPath(File)).Parameters.All;
+        var parameters = NotebookFile.Load(DemoData.NotebookPath(File)).Parameters.All;
         Each.Of(parameters.Where(parameter => parameter.Name is "first" or "second" or "third"),
             parameter => Assert.Equal(kinds, parameter.Choices), atLeast: 3);
     }
@@ -53,7 +54,7 @@ public sealed class FindTheCausesTests
 
     private static async Task<string> PageAsync(Dictionary<string, string> values)
     {
-        var run = await NotebookRunner.RunAsync(Notebook.Load(DemoData.NotebookPath(File)), values,
+        var run = await NotebookRunner.RunAsync(NotebookFile.Load(DemoData.NotebookPath(File)), values,
             cancellation: TestContext.Current.CancellationToken);
         Assert.True(run.Succeeded, run.Failure?.ToString());
         return System.Net.WebUtility.HtmlDecode(NotebookPage.Of(run).ToHtml()).Replace('\u00a0', ' ');

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using RigScenarios.Answers;
 using RigScenarios.Charts.Pages;
+using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Live;
 using RigScenarios.Notebooks.Pages;
@@ -167,9 +168,9 @@ public sealed class LiveNotebookTests : IDisposable
     [MemberData(nameof(Committed))]
     public async Task Step_by_step_shows_what_a_run_from_the_start_shows(string name)
     {
-        var notebook = Notebook.Load(Path.Combine(Checkout.Root, name));
+        var notebook = NotebookFile.Load(Path.Combine(Checkout.Root, name));
         using var inFolder = new InFolder(Path.GetDirectoryName(notebook.FilePath)!);
-        using var live = await LiveNotebook.CompileAsync(notebook, cancellation: Cancellation);
+        using var live = await NotebookCompiler.CompileAsync(notebook, cancellation: Cancellation);
         var (session, reader, values) = (live.OpenSession(), new Listening(), new Dictionary<string, string>());
         Assert.Null((await session.RunAsync(values, reader, Cancellation)).Failure);
         foreach (var parameter in notebook.Parameters.All)
@@ -188,9 +189,9 @@ public sealed class LiveNotebookTests : IDisposable
     [Fact]
     public async Task A_scenario_file_brings_its_own_builds_days_and_parts()
     {
-        var notebook = Notebook.Load(Path.Combine(Checkout.Root, "notebooks", "01-one-build-one-day.ipynb"));
+        var notebook = NotebookFile.Load(Path.Combine(Checkout.Root, "notebooks", "01-one-build-one-day.ipynb"));
         using var inFolder = new InFolder(Path.GetDirectoryName(notebook.FilePath)!);
-        using var live = await LiveNotebook.CompileAsync(notebook,
+        using var live = await NotebookCompiler.CompileAsync(notebook,
             [new ScenarioFolder("samples", Path.Combine(Checkout.Root, "data", "scenarios"))], Cancellation);
         var (session, reader) = (live.OpenSession(), new Listening());
         await session.RunAsync(Values(), reader, Cancellation);
@@ -220,8 +221,8 @@ public sealed class LiveNotebookTests : IDisposable
             Path.Combine(folder, "teaching-kit.yaml"));
         File.CreateSymbolicLink(Path.Combine(folder, "link.yaml"),
             Path.Combine(Checkout.Root, "data", "scenarios", "teaching-kit.yaml"));
-        var notebook = Notebook.Load(Path.Combine(Checkout.Root, "notebooks", "01-one-build-one-day.ipynb"));
-        using var live = await LiveNotebook.CompileAsync(notebook, [new ScenarioFolder("samples", folder)], Cancellation);
+        var notebook = NotebookFile.Load(Path.Combine(Checkout.Root, "notebooks", "01-one-build-one-day.ipynb"));
+        using var live = await NotebookCompiler.CompileAsync(notebook, [new ScenarioFolder("samples", folder)], Cancellation);
         var problem = await Assert.ThrowsAsync<NotebookInputException>(() => live.OpenSession()
             .RunAsync(Values("scenario", value), new Listening(), Cancellation));
         Assert.Contains("there is no scenario file", problem.Message, StringComparison.Ordinal);
@@ -267,6 +268,6 @@ public sealed class LiveNotebookTests : IDisposable
         var path = Path.Combine(folder, "small.ipynb");
         await File.WriteAllTextAsync(path,
             new JsonObject { ["nbformat"] = 4, ["cells"] = new JsonArray([.. cells]) }.ToJsonString(), Cancellation);
-        return await LiveNotebook.CompileAsync(Notebook.Load(path), cancellation: Cancellation);
+        return await NotebookCompiler.CompileAsync(NotebookFile.Load(path), cancellation: Cancellation);
     }
 }

@@ -5,6 +5,7 @@ using ArchUnitNET.Loader;
 using RigScenarios.Charts;
 using RigScenarios.Cli;
 using RigScenarios.Notebooks;
+using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Page;
 using RigScenarios.Scenarios;
 using static ArchUnitNET.Fluent.ArchRuleDefinition;
@@ -27,8 +28,8 @@ public sealed class ArrowsTests
     /// <summary>The projects, from the first.</summary>
     private static readonly Assembly[] Projects =
     [
-        typeof(Scenario).Assembly, typeof(Figure).Assembly, typeof(NotebookSession).Assembly, typeof(PageServer).Assembly,
-        typeof(CommandLine).Assembly,
+        typeof(Scenario).Assembly, typeof(Figure).Assembly, typeof(NotebookSession).Assembly, typeof(NotebookCompiler).Assembly,
+        typeof(PageServer).Assembly, typeof(CommandLine).Assembly,
     ];
 
     private static readonly Lazy<Architecture> House = new(() => new ArchLoader().LoadAssemblies(Projects).Build());

@@ -3,7 +3,7 @@ using System.Reflection;
 using System.Runtime.Loader;
 using Microsoft.CodeAnalysis;
 
-namespace RigScenarios.Notebooks.Engine;
+namespace RigScenarios.Notebooks.Compiler;
 
 /// <summary>
 /// The assemblies of one notebook: what its cells compile to, and the files that its <c>#r</c> lines name. Unloaded with the

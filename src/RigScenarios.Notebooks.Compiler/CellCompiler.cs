@@ -6,8 +6,9 @@ using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.Emit;
 using Microsoft.CodeAnalysis.Text;
 using RigScenarios.Notebooks.Documents;
+using RigScenarios.Notebooks.Engine;
 
-namespace RigScenarios.Notebooks.Engine;
+namespace RigScenarios.Notebooks.Compiler;
 
 /// <summary>Compiles the cells of one notebook, each on top of those before it, as a notebook program does: top-level variables
 /// stay.</summary>

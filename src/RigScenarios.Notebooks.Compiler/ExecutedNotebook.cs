@@ -1,12 +1,14 @@
 using System.Text.Encodings.Web;
 using System.Text.Json.Nodes;
 using System.Text.Json;
+using Microsoft.CodeAnalysis.CSharp;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Files;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Engine;
+using RigScenarios.Notebooks.Parameters;
 
-namespace RigScenarios.Notebooks.Pages;
+namespace RigScenarios.Notebooks.Compiler;
 
 /// <summary>A run as a notebook file with its outputs in it, for those who go on in a notebook program. The original stays as it
 /// is.</summary>
@@ -37,7 +39,7 @@ public static class ExecutedNotebook
         var given = run.Parameters.Where(value => value.IsGiven).ToList();
         if (run.Notebook.Parameters.Cell is { } number && given.Count > 0)
             cells.Insert(number, Injected(given.Select(value => $"{value.Parameter.Name} = "
-                + $"{value.Parameter.Literal(value.Value)};")));
+                + $"{Literal(value.Parameter, value.Value)};")));
         return root.ToJsonString(Readable) + "\n";
     }
 
@@ -68,5 +70,16 @@ public static class ExecutedNotebook
         ["metadata"] = new JsonObject { ["tags"] = new JsonArray("injected-parameters") },
         ["outputs"] = new JsonArray(),
         ["source"] = string.Join('\n', assignments),
+    };
+
+    /// <summary>A value as C# writes it.</summary>
+    internal static string Literal(NotebookParameter parameter, string value) => parameter.Kind switch
+    {
+        _ when parameter.IsOptional && value.Length == 0 => "null",
+        ParameterKind.Date =>
+            $"new DateOnly({value.Replace("-0", "-", StringComparison.Ordinal).Replace("-", ", ", StringComparison.Ordinal)})",
+        ParameterKind.Text or ParameterKind.ScenarioFile or ParameterKind.Build or ParameterKind.Day or ParameterKind.Part
+            or ParameterKind.Places => SymbolDisplay.FormatLiteral(value, quote: true),
+        _ => value + parameter.LiteralSuffix,
     };
 }

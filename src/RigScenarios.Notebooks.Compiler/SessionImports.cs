@@ -1,18 +1,17 @@
 using System.Reflection;
 using RigScenarios.Charts;
 
-namespace RigScenarios.Notebooks.Engine;
+namespace RigScenarios.Notebooks.Compiler;
 
 /// <summary>What a notebook's cells can name without saying where it comes from.</summary>
 internal static class SessionImports
 {
     private static readonly string[] AssemblyNames =
     [
-        "RigScenarios", "RigScenarios.Charts", "RigScenarios.Notebooks", "UnitsNet", "MathNet.Numerics", "Plotly.NET",
-        "DynamicObj", "FSharp.Core",
+        "RigScenarios", "RigScenarios.Charts", "RigScenarios.Notebooks", "RigScenarios.Notebooks.Compiler", "UnitsNet",
+        "MathNet.Numerics", "Plotly.NET", "DynamicObj", "FSharp.Core",
     ];
 
-    // By name alone: the class stands above the engine that serves it.
     private const string Session = $"{nameof(RigScenarios)}.{nameof(Notebooks)}.{nameof(NotebookSession)}";
 
     // Looked up once and not for each cell that is compiled; not before it is asked for, for in Jupyter the library is loaded on

@@ -5,7 +5,7 @@ using RigScenarios.Notebooks.Engine;
 using RigScenarios.Notebooks.Live;
 using RigScenarios.Notebooks.Parameters;
 
-namespace RigScenarios.Notebooks;
+namespace RigScenarios.Notebooks.Compiler;
 
 /// <summary>
 /// Runs notebooks without a notebook program: all cells in order, with other parameter values where wished. Serves any number
@@ -57,7 +57,7 @@ public static class NotebookRunner
         CancellationToken cancellation)
     {
         var watch = Stopwatch.StartNew();
-        using var live = await LiveNotebook.CompileAsync(notebook, cancellation: cancellation);
+        using var live = await NotebookCompiler.CompileAsync(notebook, cancellation: cancellation);
         var session = new CellSession(live.Cells, notebook.Parameters.Cell);
         var typed = parameters.ToDictionary(value => value.Parameter.Name, value => value.Typed, StringComparer.Ordinal);
         var (_, failed) = await session.RunAsync(typed, new HashSet<int>(), new Reporting(notebook, progress), cancellation);

@@ -1,8 +1,9 @@
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
+using RigScenarios.Notebooks.Engine;
 
-namespace RigScenarios.Notebooks.Engine;
+namespace RigScenarios.Notebooks.Compiler;
 
 /// <summary>Finds what a cell takes from earlier cells, so that a change reruns only what rests on it.</summary>
 internal static class CellReferences
