@@ -38,7 +38,8 @@ public sealed class CommittedNotebookTests
     [MemberData(nameof(All))]
     public async Task It_runs_and_answers(string name)
     {
-        var run = await NotebookRunner.RunAsync(NotebookFile.Load(Full(name)), cancellation: TestContext.Current.CancellationToken);
+        var run = await NotebookRunner.RunAsync(NotebookFile.Load(Full(name)),
+            cancellation: TestContext.Current.CancellationToken);
         Assert.Null(run.Failure);
         Assert.NotEmpty(run.Answers);
     }

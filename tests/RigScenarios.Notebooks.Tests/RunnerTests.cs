@@ -83,7 +83,8 @@ public sealed class RunnerTests(TrialRun trial)
         Assert.Equal((console, folder), (Console.Out, Environment.CurrentDirectory));
         Each.HasNot(told.All, p => p.Text.Contains("step 100", StringComparison.Ordinal));
 
-        var next = await NotebookRunner.RunAsync(NotebookFile.Load(Checkout.TestNotebook("trial.ipynb")), cancellation: Cancellation);
+        var next = await NotebookRunner.RunAsync(NotebookFile.Load(Checkout.TestNotebook("trial.ipynb")),
+            cancellation: Cancellation);
         Assert.True(next.Succeeded);
     }
 

@@ -45,7 +45,8 @@ public sealed partial record Notebook
         Sentence = shelf?["sentence"]?.GetValue<string>() ?? "";
         PictureFile = shelf?["picture"]?.GetValue<string>() is { } picture ? FindPicture(picture) : null;
         var first = cells.FirstOrDefault(cell => cell.Kind == CellKind.Code && cell.Tags.Contains(NotebookParameters.Tag));
-        Parameters = new NotebookParameters(Path.GetDirectoryName(path)!, first?.Number, first is null ? [] : declared(first.Text));
+        Parameters = new NotebookParameters(Path.GetDirectoryName(path)!, first?.Number,
+            first is null ? [] : declared(first.Text));
     }
 
     /// <summary>The file, with its full path.</summary>
