@@ -41,7 +41,7 @@ public sealed partial class PageTests(TrialRun trial)
     [InlineData("![plan](https://example.org/plan.png)", "<a href=\"https://example.org/plan.png\">plan</a>")]
     [InlineData("[web](https://example.org)", "href=\"https://example.org\"")]
     public void Links_do_nothing_unasked(string markdown, string expected) =>
-        Assert.Contains(expected, MarkdownProse.ToHtml(markdown, "."), StringComparison.Ordinal);
+        Assert.Contains(expected, MarkdownProse.ToHtml(markdown, ".", name => name + ".html"), StringComparison.Ordinal);
 
     [Fact]
     public void The_page_reads_as_it_did() => Snapshot.Match(FigureData().Replace(

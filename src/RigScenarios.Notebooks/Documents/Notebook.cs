@@ -36,9 +36,12 @@ public sealed record NotebookCell(int Number, CellKind Kind, string Text, IReadO
 /// <summary>A notebook as it was read from an <c>.ipynb</c> file (nbformat 4). Nothing has been run.</summary>
 public sealed partial record Notebook
 {
+    private readonly INotebookReader reader;
+
     private Notebook(string path, IReadOnlyList<NotebookCell> cells, JsonNode? shelf,
-        Func<string, IReadOnlyList<NotebookParameter>> declared)
+        INotebookReader reader)
     {
+        this.reader = reader;
         FilePath = path;
         Cells = cells;
         Title = FindTitle();
@@ -46,7 +49,7 @@ public sealed partial record Notebook
         PictureFile = shelf?["picture"]?.GetValue<string>() is { } picture ? FindPicture(picture) : null;
         var first = cells.FirstOrDefault(cell => cell.Kind == CellKind.Code && cell.Tags.Contains(NotebookParameters.Tag));
         Parameters = new NotebookParameters(Path.GetDirectoryName(path)!, first?.Number,
-            first is null ? [] : declared(first.Text));
+            first is null ? [] : reader.Parameters(first.Text));
     }
 
     /// <summary>The file, with its full path.</summary>
@@ -78,10 +81,10 @@ public sealed partial record Notebook
 
     /// <summary>Reads a notebook.</summary>
     /// <param name="path">An <c>.ipynb</c> file, a plain one of at most <see cref="LargestBytes"/>.</param>
-    /// <param name="declared">Gives what the code of the cell tagged <c>parameters</c> declares.</param>
+    /// <param name="reader">Reads what its cells hold.</param>
     /// <exception cref="NotebookInputException">There is no such file, or it is no notebook; the message says what and
     /// where.</exception>
-    internal static Notebook Load(string path, Func<string, IReadOnlyList<NotebookParameter>> declared)
+    internal static Notebook Load(string path, INotebookReader reader)
     {
         ArgumentNullException.ThrowIfNull(path);
         if (string.IsNullOrWhiteSpace(path))
@@ -100,7 +103,7 @@ public sealed partial record Notebook
                     [$"{path}: this is no notebook: it needs \"nbformat\": 4 and a list \"cells\"."]);
             return new Notebook(
                 full, [.. cells.Select((cell, i) => ReadCell(cell ?? throw new FormatException("an empty one"), i + 1))],
-                root["metadata"]?["rigscenarios"], declared);
+                root["metadata"]?["rigscenarios"], reader);
         }
         catch (JsonException e)
         {
@@ -116,6 +119,13 @@ public sealed partial record Notebook
             throw new NotebookInputException([$"{path}: the file cannot be read: {e.Message}"]);
         }
     }
+
+    /// <summary>One of its text cells as HTML.</summary>
+    /// <param name="cell">The cell.</param>
+    /// <param name="addressOf">The address of another notebook's page by that notebook's path without ending; null for a file
+    /// beside this page.</param>
+    internal string ProseHtml(NotebookCell cell, Func<string, string>? addressOf = null) =>
+        reader.Prose(cell, Path.GetDirectoryName(FilePath)!, addressOf ?? (name => name + ".html"));
 
     private static NotebookCell ReadCell(JsonNode cell, int number)
     {

@@ -13,13 +13,12 @@ public static class NotebookPage
     public static ChartPage Of(NotebookRun run)
     {
         ArgumentNullException.ThrowIfNull(run);
-        var folder = Path.GetDirectoryName(run.Notebook.FilePath)!;
         var lastCell = run.Failure?.Cell ?? int.MaxValue;
         var parts = new List<PagePart>();
         foreach (var cell in run.Notebook.Cells.Where(cell => cell.Number <= lastCell && !cell.IsForNotebookPrograms))
         {
             if (cell.Kind == CellKind.Prose)
-                parts.Add(new HtmlPart(MarkdownProse.ToHtml(cell.Text, folder)));
+                parts.Add(new HtmlPart(run.Notebook.ProseHtml(cell)));
             if (cell.Kind == CellKind.Code)
                 parts.AddRange(CodeParts(cell, run));
         }

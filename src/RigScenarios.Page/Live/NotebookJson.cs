@@ -1,6 +1,5 @@
 using System.Text.Json;
 using RigScenarios.Notebooks.Documents;
-using RigScenarios.Notebooks.Pages;
 using RigScenarios.Notebooks.Parameters;
 
 namespace RigScenarios.Page.Live;
@@ -51,7 +50,7 @@ internal static class NotebookJson
         if (cell.Kind == CellKind.Prose)
         {
             json.WriteString("kind", "prose");
-            json.WriteString("html", MarkdownProse.ToHtml(cell.Text, Path.GetDirectoryName(notebook.FilePath)!, AddressOf));
+            json.WriteString("html", notebook.ProseHtml(cell, AddressOf));
         }
         else
         {

@@ -4,7 +4,7 @@ using Markdig.Syntax.Inlines;
 using RigScenarios.Files;
 using RigScenarios.Notebooks.Documents;
 
-namespace RigScenarios.Notebooks.Pages;
+namespace RigScenarios.Notebooks.Compiler;
 
 /// <summary>A notebook's text cells as HTML. Raw HTML in them stays text, and nothing in them makes the page fetch
 /// anything.</summary>
@@ -17,11 +17,9 @@ internal static class MarkdownProse
 
     /// <param name="markdown">The text of a cell.</param>
     /// <param name="folder">The notebook's folder: pictures lie relative to it and are put into the page.</param>
-    /// <param name="addressOf">The address of another notebook's page by that notebook's path without ending; null for a file
-    /// beside this page.</param>
-    public static string ToHtml(string markdown, string folder, Func<string, string>? addressOf = null)
+    /// <param name="addressOf">The address of another notebook's page by that notebook's path without ending.</param>
+    public static string ToHtml(string markdown, string folder, Func<string, string> addressOf)
     {
-        addressOf ??= name => name + ".html";
         var document = Markdown.Parse(markdown, Pipeline);
         foreach (var link in document.Descendants<LinkInline>().ToList())
         {
