@@ -2,8 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using System.IO.Compression;
 using System.Runtime.CompilerServices;
-using RigScenarios.Notebooks;
-using RigScenarios.Notebooks.Documents;
+using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Pages;
 using RigScenarios.Page.Folder;
 using RigScenarios.Scenarios;
@@ -64,8 +63,8 @@ internal static class SiteCommand
         {
             var name = Path.GetFileNameWithoutExtension(file);
             Console.Error.WriteLine($"Running notebook {pages.Count + 1} of {files.Length}: {ShownText.Of(name)}");
-            var run = await NotebookRunner.RunAsync(Notebook.Load(file), new Dictionary<string, string>(StringComparer.Ordinal),
-                null, cancellation);
+            var run = await NotebookRunner.RunAsync(NotebookFile.Load(file),
+                new Dictionary<string, string>(StringComparer.Ordinal), null, cancellation);
             if (run.Failure is { } failure)
                 throw new IOException($"{name}: {failure}");
             pages.Add(new NotebookAsPage(name, NotebookPage.Of(run).ToHtml()));
