@@ -5,7 +5,7 @@ using RigScenarios.Requests.Runs;
 namespace RigScenarios.Requests;
 
 /// <summary>A line from its opening to its close.</summary>
-internal sealed class OpenLine : ILine, IMessages
+internal sealed class OpenLine : ILine, IMessages, IDisposable
 {
     private readonly Lock gate = new();
     private readonly CancellationTokenSource left = new();
@@ -59,9 +59,12 @@ internal sealed class OpenLine : ILine, IMessages
             isClosed = true;
         }
         left.Cancel();
-        _ = line.EndAsync().ContinueWith(_ => line.Dispose(), CancellationToken.None,
+        _ = line.EndAsync().ContinueWith(_ => Free(), CancellationToken.None,
             TaskContinuationOptions.ExecuteSynchronously, TaskScheduler.Default);
     }
+
+    /// <inheritdoc/>
+    public void Dispose() => Close();
 
     /// <inheritdoc/>
     public void Send(Action<Utf8JsonWriter> write, CancellationToken cancellation)
@@ -73,5 +76,11 @@ internal sealed class OpenLine : ILine, IMessages
             if (!isClosed)
                 send(message);
         }
+    }
+
+    private void Free()
+    {
+        line.Dispose();
+        left.Dispose();
     }
 }
