@@ -2,7 +2,6 @@ using System.Diagnostics;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Engine;
-using RigScenarios.Notebooks.Live;
 using RigScenarios.Notebooks.Parameters;
 
 namespace RigScenarios.Notebooks.Compiler;

@@ -133,10 +133,10 @@ public sealed class PageServer : IAsyncDisposable
         builder.Services.AddRoutingCore();
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(5));
         var web = builder.Build();
-        var requests = new PageRequests(Answers(options));
-        IReadOnlyList<ScenarioFolder> folders = [new(RigFiles.Own, requests.Files.OwnFolder),
-            new(RigFiles.Samples, requests.Files.SamplesFolder)];
-        var server = new PageServer(web, new NotebookShelf(options.NotebookFolder, folders), requests,
+        var answers = new PageRequests(Answers(options));
+        IReadOnlyList<ScenarioFolder> folders = [new(RigFiles.Own, answers.Files.OwnFolder),
+            new(RigFiles.Samples, answers.Files.SamplesFolder)];
+        var server = new PageServer(web, new NotebookShelf(options.NotebookFolder, folders), answers,
             OwnAddresses.Of(port, options.Listen));
         server.Map(options, strangers);
         return server;

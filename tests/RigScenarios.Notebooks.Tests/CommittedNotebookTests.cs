@@ -1,6 +1,5 @@
 using System.Text.Json.Nodes;
 using RigScenarios.Notebooks.Compiler;
-using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Tests.Places;
 
 namespace RigScenarios.Notebooks.Tests;

@@ -2,7 +2,6 @@ using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Notebooks.Compiler;
-using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Tests.Places;
 
 namespace RigScenarios.Notebooks.Tests;

@@ -1,7 +1,6 @@
 using System.Text.RegularExpressions;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Notebooks.Compiler;
-using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Pages;
 using RigScenarios.Notebooks.Tests.Places;
 using Snapshooter.Xunit3;

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Engine;
 using RigScenarios.Notebooks.Parameters;
 

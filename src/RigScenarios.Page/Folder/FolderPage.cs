@@ -35,8 +35,8 @@ internal static partial class FolderPage
     {
         html = ClassPart().Replace(html, "");
         html = Address().Replace(html, match => $"{match.Groups["name"].Value}=\"{Relative(match.Groups["address"].Value)}\"");
-        html = html.Replace("<link rel=\"icon\" href=\"data:,\">\n", parts.Icons, StringComparison.Ordinal);
-        html = Once(html, "<meta charset=\"utf-8\">\n", $"<meta charset=\"utf-8\">\n{FolderPolicy.Of(parts.FileCheck)}");
+        html = html.Replace("<link rel=\"icon\" href=\"data:,\">\n", FolderParts.Icons, StringComparison.Ordinal);
+        html = Once(html, "<meta charset=\"utf-8\">\n", $"<meta charset=\"utf-8\">\n{FolderPolicy.Of(FolderParts.FileCheck)}");
         html = Once(html, "<script type=\"module\"", $"<script type=\"module\" src=\"assets/{Program}\"></script>\n"
             + "<script type=\"module\" src=\"assets/folder/keep-offline.js\"></script>\n<script type=\"module\"");
         html = Once(html, "<main", $"{parts.Notice}<main");

@@ -12,13 +12,13 @@ internal sealed class FolderParts(string version)
 
     /// <summary>The script in the page that finds out that it was opened as a file. It stands in the page, because a file is
     /// not always allowed to load another.</summary>
-    public string FileCheck => Check.Value;
+    public static string FileCheck => Check.Value;
 
     /// <summary>What is said then, and where scripts are switched off.</summary>
     public string Notice => $"{Words.Value}<script>{FileCheck}</script>\n";
 
     /// <summary>Icons, and what a browser installs the folder by.</summary>
-    public string Icons => """
+    public static string Icons => """
         <link rel="icon" href="icon.svg" type="image/svg+xml">
         <link rel="apple-touch-icon" href="icon-192.png">
         <link rel="manifest" href="app.webmanifest">

@@ -1,5 +1,4 @@
 using RigScenarios.Notebooks.Compiler;
-using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks.Live;
 

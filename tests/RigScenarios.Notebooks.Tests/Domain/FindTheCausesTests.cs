@@ -1,7 +1,6 @@
 using RigScenarios.Answers.Exercises;
 using RigScenarios.Files;
 using RigScenarios.Notebooks.Compiler;
-using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Pages;
 
 namespace RigScenarios.Notebooks.Tests.Domain;

@@ -2,7 +2,6 @@ using System.Text.Json.Nodes;
 using RigScenarios.Answers;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Notebooks.Compiler;
-using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Live;
 using RigScenarios.Notebooks.Pages;
 using RigScenarios.Notebooks.Parameters;
