@@ -10,4 +10,5 @@ const end = new LibraryEnd({
   load: async (library, told, progress) => (await import(library)).start(told, progress),
   own: new OwnFiles(),
 });
-here.onmessage = (/** @type {MessageEvent} */ event) => end.take(event.data);
+// Not `onmessage`: a worker that has it is taken by the runtime for one of its own threads, and never starts.
+here.addEventListener("message", (/** @type {MessageEvent} */ event) => end.take(event.data));
