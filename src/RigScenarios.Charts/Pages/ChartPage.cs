@@ -18,6 +18,10 @@ public sealed record ChartPage
     /// <summary>Small print at the page's foot, or empty.</summary>
     public string Footer { get; init; } = "";
 
+    /// <summary>Where the scripts and styles of figures lie as files, relative to the page and with "/" at the end; null: they
+    /// stand in the page, which is then complete in itself. For many pages beside each other.</summary>
+    public string? FilesAt { get; init; }
+
     /// <summary>Whether the title stands as the page's heading; off where the parts bring a heading of their own.</summary>
     public bool ShowsTitle { get; init; } = true;
 
@@ -46,11 +50,12 @@ public sealed record ChartPage
     public string ToHtml()
     {
         var html = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
-        html.Append(PagePolicy.Of([ChartScript.InPage,
-            .. Parts.OfType<FigurePart>().Select(part => PartHtml.ScriptOf(part.Figure))]));
+        var scripts = Parts.OfType<FigurePart>().Select(part => PartHtml.ScriptOf(part.Figure));
+        html.Append(FilesAt is null ? PagePolicy.Of([ChartScript.InPage, .. scripts]) : PagePolicy.WithFiles(scripts));
         html.Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
         html.Append($"<title>{HtmlText.Escape(Title)}</title>\n<style>\n{ChartScript.PageStyle}</style>\n");
-        html.Append($"{ChartScript.Html}</head>\n<body class=\"rs-kept\">\n<main>\n");
+        html.Append($"{(FilesAt is null ? ChartScript.Html : ChartScript.HtmlOf(FilesAt))}</head>\n");
+        html.Append("<body class=\"rs-kept\">\n<main>\n");
         if (ShowsTitle)
             html.Append($"<h1>{HtmlText.Escape(Title)}</h1>\n");
         foreach (var part in Parts.Where(part => part is not ScriptPart))

@@ -26,6 +26,12 @@ public static class ChartScript
     /// <summary>The script and style elements that must stand once on a page, before the first figure.</summary>
     public static string Html => $"<style>\n{Styles.Value}</style>\n<script>{InPage}</script>\n";
 
+    /// <summary>The same as files: <see cref="Plotly"/>, <see cref="FigureScript"/> and <see cref="FigureStyle"/> under the names
+    /// <c>plotly.js</c>, <c>figure.js</c> and <c>figure.css</c>.</summary>
+    /// <param name="at">Where they lie, with "/" at the end.</param>
+    internal static string HtmlOf(string at) => $"<link rel=\"stylesheet\" href=\"{HtmlText.Escape(at)}figure.css\">\n"
+        + $"<script src=\"{HtmlText.Escape(at)}plotly.js\"></script>\n<script src=\"{HtmlText.Escape(at)}figure.js\"></script>\n";
+
     /// <summary>What stands in that script element, to the letter.</summary>
     internal static string InPage => $"\n{Text.Value}\n";
 

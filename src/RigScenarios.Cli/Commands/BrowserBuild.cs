@@ -21,13 +21,16 @@ internal static class BrowserBuild
             return Directory.Exists(given) ? Path.GetFullPath(given)
                 : throw new DirectoryNotFoundException($"--browser-files: there is no folder {given}.");
         }
-        var packed = Path.Combine(AppContext.BaseDirectory, "browser");
-        if (File.Exists(Path.Combine(packed, "library.zip")))
+        if (Packed().FirstOrDefault(folder => File.Exists(Path.Combine(folder, "library.zip"))) is { } packed)
             return packed;
         return SourceTree() is { } sources ? await PublishAsync(sources, told, cancellation)
             : throw new IOException("The browser build is not beside the program, and the program does not run from its "
                 + "sources. Install the packed tool, or run it from a checkout.");
     }
+
+    // The packed tool has programs for several kinds of machines, and the browser's files once, beside that for all kinds.
+    private static IEnumerable<string> Packed() => [Path.Combine(AppContext.BaseDirectory, "browser"),
+        Path.GetFullPath(Path.Combine(AppContext.BaseDirectory, "..", "any", "browser"))];
 
     private static string? SourceTree()
     {

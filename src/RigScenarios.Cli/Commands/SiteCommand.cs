@@ -67,7 +67,7 @@ internal static class SiteCommand
                 new Dictionary<string, string>(StringComparer.Ordinal), null, cancellation);
             if (run.Failure is { } failure)
                 throw new IOException($"{name}: {failure}");
-            pages.Add(new NotebookAsPage(name, NotebookPage.Of(run).ToHtml()));
+            pages.Add(NotebookAsPage.Of(name, NotebookPage.Of(run)));
         }
         return pages;
     }

@@ -18,8 +18,3 @@ public sealed record FolderContent
     /// <summary>The version of the program, as its pages name it, such as "0.1.0".</summary>
     public required string Version { get; init; }
 }
-
-/// <summary>A notebook that was run, as a page of its own.</summary>
-/// <param name="Name">The name of its file without ending.</param>
-/// <param name="Html">The page. Its scripts and styles stand in it.</param>
-public sealed record NotebookAsPage(string Name, string Html);

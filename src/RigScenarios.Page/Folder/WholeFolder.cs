@@ -68,7 +68,8 @@ public static class WholeFolder
             RemoveOld(around, new DateTimeOffset(Directory.GetLastWriteTimeUtc(made)));
             Exchange(made, target);
         }
-        catch (UnauthorizedAccessException exception)
+        catch (Exception exception) when (exception is UnauthorizedAccessException or FileNotFoundException
+            or DirectoryNotFoundException)
         {
             throw new UnauthorizedAccessException($"{path}: nothing can be written there.", exception);
         }

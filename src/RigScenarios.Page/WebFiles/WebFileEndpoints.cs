@@ -13,13 +13,17 @@ internal sealed class WebFileEndpoints
 {
     private const string Prefix = "site/";
 
+    // What the folder without a server adds to the pages: here nothing would keep them, for the program is needed.
+    private const string OfTheFolder = "site/folder/";
+
     private readonly Dictionary<string, Lazy<WebFile>> files = new(StringComparer.Ordinal);
 
     public WebFileEndpoints()
     {
         var assembly = typeof(WebFileEndpoints).Assembly;
         foreach (var resource in assembly.GetManifestResourceNames()
-            .Where(name => name.StartsWith(Prefix, StringComparison.Ordinal)))
+            .Where(name => name.StartsWith(Prefix, StringComparison.Ordinal)
+                && !name.StartsWith(OfTheFolder, StringComparison.Ordinal)))
         {
             if (WebFile.TypeOf(resource) is not { } type)
                 continue;
