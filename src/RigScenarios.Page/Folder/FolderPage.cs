@@ -10,7 +10,7 @@ namespace RigScenarios.Page.Folder;
 internal static partial class FolderPage
 {
     /// <summary>The script that puts the library in the browser in the place of the server; before the page's own.</summary>
-    private const string Program = "browser/begin.js";
+    private const string Program = "browser/program-here.js";
 
     /// <summary>The pages by their names in the folder, with the file of the site that each is made of.</summary>
     public static readonly IReadOnlyDictionary<string, string> Sources = new Dictionary<string, string>(StringComparer.Ordinal)
