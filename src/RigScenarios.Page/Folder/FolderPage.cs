@@ -39,7 +39,7 @@ internal static partial class FolderPage
         html = Once(html, "<meta charset=\"utf-8\">\n", $"<meta charset=\"utf-8\">\n{FolderPolicy.Of(FolderParts.FileCheck)}");
         html = Once(html, "<script type=\"module\"", $"<script type=\"module\" src=\"assets/{Program}\"></script>\n"
             + "<script type=\"module\" src=\"assets/folder/keep-offline.js\"></script>\n<script type=\"module\"");
-        html = Once(html, "<main", $"{parts.Notice}<main");
+        html = Once(html, "<main", $"{FolderParts.Notice}<main");
         return Once(html, "</main>", $"</main>\n{parts.Foot}");
     }
 

@@ -15,7 +15,7 @@ internal sealed class FolderParts(string version)
     public static string FileCheck => Check.Value;
 
     /// <summary>What is said then, and where scripts are switched off.</summary>
-    public string Notice => $"{Words.Value}<script>{FileCheck}</script>\n";
+    public static string Notice => $"{Words.Value}<script>{FileCheck}</script>\n";
 
     /// <summary>Icons, and what a browser installs the folder by.</summary>
     public static string Icons => """
