@@ -1,8 +1,6 @@
 using System.Text.Json.Nodes;
 using System.Text.Json;
 using RigScenarios.Benchmarks.Cases;
-using RigScenarios.Parts;
-using RigScenarios.Wiring;
 
 namespace RigScenarios.Benchmarks;
 
@@ -24,37 +22,11 @@ internal static class NetworkCommand
         var file = NetworkCaseReader.Read(arguments[0]);
         var results = new JsonObject
         {
-            ["static"] = new JsonArray([.. file.Static.Select(Solve)]),
+            ["static"] = new JsonArray([.. file.Static.Select(NetworkAnswer.Of)]),
             ["runs"] = new JsonArray([.. file.Runs.Select(one => NetworkRunAnswer.Of(one).ToJson(one.Id))]),
         };
         OutputFile.Write(arguments[1], results.ToJsonString(Indented) + "\n");
         Console.WriteLine($"{file.Static.Count} networks and {file.Runs.Count} runs, results in {arguments[1]}");
         return 0;
-    }
-
-    private static JsonObject Solve(StaticNetworkCase one)
-    {
-        var point = one.Network.TrySolve(one.Terminals, one.States);
-        var elements = new JsonObject();
-        foreach (var (name, at) in point?.Elements ?? OrderedMap<ElementPoint>.Empty)
-        {
-            var figures = new JsonObject { ["inletV"] = at.Inlet.Volts };
-            if (at.Outlet is { } outlet)
-                figures["outletV"] = outlet.Volts;
-            figures["currentA"] = at.Current.Amperes;
-            if (at.OutputCurrent is { } output)
-                figures["outputCurrentA"] = output.Amperes;
-            elements[name] = figures;
-        }
-
-        var factor = one.Network.LoadFactorAtEdge(one.Terminals, one.States);
-        return new JsonObject
-        {
-            ["id"] = one.Id,
-            ["solvable"] = point is not null,
-            ["rootCurrentA"] = point?.Current.Amperes,
-            ["elements"] = elements,
-            ["loadScaleAtEdge"] = double.IsFinite(factor) ? factor : null,
-        };
     }
 }

@@ -39,7 +39,7 @@ public static class AnswerShape
             ["limits"] =
                 new JsonArray(
                 [.. answer.Questions.SelectMany(question => question.Limits.Select(limit => (question.Kind, Limit: limit)))
-                .OrderBy(item => item.Limit.Share ?? double.PositiveInfinity)
+                .OrderBy(item => item.Limit.Rank)
                 .Select(item => Limit(item.Limit, item.Kind))]),
             ["cost"] = CostShape.Of(answer),
             ["would_work"] = sets is null ? null : WouldWorkOf(sets),

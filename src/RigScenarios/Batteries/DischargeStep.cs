@@ -23,6 +23,10 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
     private const int Count = Collocation.Count;
     private const int LargestIterations = 25;
 
+    // Change of temperature in a step, K, beside which heat need not be exact: where a pack rests, what is left of the heat of
+    // mixing is the difference of two voltages that are the same but for their last digits, and no step is short enough for it.
+    private const double LeastWarming = 1e-6;
+
     private readonly LagBranch? lag = pack.HasFarWell ? new LagBranch(pack) : null;
     private readonly double thermalRate = pack.HeatConductance / pack.HeatCapacity;
 
@@ -120,7 +124,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
 
         // Limits of the change; a driver that is zero throughout stays so.
         var pairLimit = Vector512.Create((0.02 * tolerance * Math.Abs(first.PairDriver[0])) + 1e-300);
-        var heatLimit = Vector512.Create((0.2 * tolerance * Math.Abs(first.Heat[0])) + 1e-300);
+        var heatLimit = Vector512.Create(0.2 * tolerance * (Math.Abs(first.Heat[0]) + LeastHeat));
         var air = AmbientAt(Collocation.Places);
         var converged = false;
         for (var iteration = 0; iteration < LargestIterations && !converged; iteration++)
@@ -236,6 +240,9 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
     public Vector512<double> AmbientAt(Vector512<double> places) =>
         (places * (Length * ambientSlope)) + Vector512.Create(ambient);
 
+    // W.
+    private double LeastHeat => LeastWarming * pack.HeatCapacity / Length;
+
     // The voltage is looked at too: under constant current the drivers say nothing of its course, on which the events depend.
     // Heat works on the rest only through the temperature, so it may be less exact.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -243,15 +250,15 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
     {
         var error = Relative(circuits.PairDriver);
         error = Math.Max(error, Relative(circuits.ChargeRate));
-        error = Math.Max(error, 0.03 * Relative(circuits.Heat));
+        error = Math.Max(error, 0.03 * Relative(circuits.Heat, LeastHeat));
         if (lag is not null)
             error = Math.Max(error, 0.3 * lag.Deviation(states.Lag));
         return Math.Max(error, 0.3 * Relative(circuits.Voltage));
 
-        static double Relative(Vector512<double> values)
+        static double Relative(Vector512<double> values, double least = 1e-300)
         {
             var deviation = Vector512.Abs(values - Collocation.Weighted(Collocation.Interpolation, values));
-            return Collocation.Largest(deviation) / (Collocation.Largest(Vector512.Abs(values)) + 1e-300);
+            return Collocation.Largest(deviation) / (Collocation.Largest(Vector512.Abs(values)) + least);
         }
     }
 

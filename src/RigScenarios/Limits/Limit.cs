@@ -15,6 +15,9 @@ namespace RigScenarios.Limits;
 /// <param name="Basis">Where the allowed value comes from.</param>
 public sealed record Limit(string Element, LimitKind Kind, IQuantity Worst, IQuantity? Allowed, LimitBasis Basis)
 {
+    // As a share of the allowed value: a machine that multiplies and adds at once gives other last digits than one that does not.
+    private const double Rounding = 1e-12;
+
     /// <summary>Steady, or for a moment.</summary>
     public LoadCase Case { get; init; }
 
@@ -30,8 +33,18 @@ public sealed record Limit(string Element, LimitKind Kind, IQuantity Worst, IQua
 
     /// <summary>What is left, in the unit of the allowed value; negative where the limit is passed; null where no rating is
     /// known.</summary>
-    public double? Left =>
-        Allowed is null ? null : (Side == LimitSide.StaysUnder ? 1 : -1) * ((double)Allowed.Value - Worst.As(Allowed.Unit));
+    public double? Left
+    {
+        get
+        {
+            if (Allowed is null)
+                return null;
+            var (allowed, worst) = ((double)Allowed.Value, Worst.As(Allowed.Unit));
+            // What a device switches off at is met to the last digit but one; the last one says nothing.
+            return Math.Abs(allowed - worst) <= Rounding * Math.Abs(allowed) ? 0
+                : (Side == LimitSide.StaysUnder ? 1 : -1) * (allowed - worst);
+        }
+    }
 
     /// <summary>
     /// What is left as a share of the allowed value (temperatures: of the figure in °C, good for an order and for nothing else);
@@ -51,8 +64,12 @@ public sealed record Limit(string Element, LimitKind Kind, IQuantity Worst, IQua
     /// <summary>The order in which limits are told: the least share left first, those without a rating at the end.</summary>
     /// <param name="limits">The limits.</param>
     public static IReadOnlyList<Limit> LeastLeftFirst(IEnumerable<Limit> limits) =>
-        [.. limits.OrderBy(limit => limit.Share ?? double.PositiveInfinity)
-            .ThenBy(limit => limit.Left ?? double.PositiveInfinity)];
+        [.. limits.OrderBy(limit => limit.Rank)
+            .ThenBy(limit => limit.Left is { } left ? Math.Round(left, 9) : double.PositiveInfinity)];
+
+    /// <summary>The share, by which limits are ranked: those that differ by roundings keep their order, on every machine the
+    /// same. Infinite where no rating is known.</summary>
+    public double Rank => Share is { } share ? Math.Round(share, 12) : double.PositiveInfinity;
 }
 
 /// <summary>Whether a value must stay under its limit or over it.</summary>

@@ -1,0 +1,49 @@
+using System.Diagnostics;
+using RigScenarios.Page.Tests.Servers;
+
+namespace RigScenarios.Page.Tests.Folders;
+
+/// <summary>What is published once for all tests of a run: it takes half a minute and more.</summary>
+internal sealed class Published(Func<Task<string>> publish)
+{
+    private readonly Lazy<Task<string>> folder = new(publish);
+
+    /// <summary>The reference cases with the library, for a browser.</summary>
+    public static Published ReferenceCases { get; } = new(async () =>
+    {
+        await RunAsync("publish", "-c", "Release", "--disable-build-servers", "-v", "quiet",
+            Path.Combine(Checkout.Root, "tests", "RigScenarios.InBrowser"));
+        return Path.Combine(Checkout.Root, "artifacts", "publish", "RigScenarios.InBrowser", "release", "wwwroot");
+    });
+
+    /// <summary>The folder with what was published; a test without it is skipped.</summary>
+    public Task<string> FolderAsync() => folder.Value;
+
+    /// <summary>Runs the SDK.</summary>
+    public static async Task RunAsync(params string[] arguments)
+    {
+        var start = new ProcessStartInfo("dotnet", arguments)
+        {
+            WorkingDirectory = Checkout.Root,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
+        // What the SDK that runs these tests has told this process is not meant for another one.
+        foreach (var name in start.Environment.Keys.Where(name => name.StartsWith("MSBUILD", StringComparison.OrdinalIgnoreCase))
+            .ToList())
+            start.Environment.Remove(name);
+        using var process = Process.Start(start)!;
+        var error = process.StandardError.ReadToEndAsync();
+        var told = await process.StandardOutput.ReadToEndAsync() + await error;
+        await process.WaitForExitAsync();
+        Assert.SkipWhen(process.ExitCode != 0 && IsPackMissing(told), "the runtime for browsers cannot be restored");
+        Assert.True(process.ExitCode == 0, told);
+    }
+
+    // A package, or a version of it, that no source has.
+    private static bool IsPackMissing(string told) =>
+        (told.Contains("NU1101", StringComparison.Ordinal) || told.Contains("NU1102", StringComparison.Ordinal)
+            || told.Contains("NU1301", StringComparison.Ordinal))
+        && (told.Contains("browser-wasm", StringComparison.OrdinalIgnoreCase)
+            || told.Contains("WebAssembly", StringComparison.OrdinalIgnoreCase));
+}
