@@ -53,7 +53,7 @@ public sealed class StaticServer : IAsyncDisposable
         var server = new StaticServer(builder.Build(), folder, place);
         await server.application.StartAsync();
         var address = server.application.Services.GetRequiredService<IServer>().Features
-            .GetRequiredFeature<IServerAddressesFeature>().Addresses.First();
+            .Get<IServerAddressesFeature>()!.Addresses.First();
         server.Address = new Uri($"{address}{place}/");
         return server;
     }
