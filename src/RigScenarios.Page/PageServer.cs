@@ -17,6 +17,7 @@ using RigScenarios.Page.WebFiles;
 using RigScenarios.Requests;
 using RigScenarios.Requests.OwnFiles;
 using RigScenarios.Requests.Settings;
+using RigScenarios.Requests.Shelf;
 
 namespace RigScenarios.Page;
 
@@ -136,8 +137,10 @@ public sealed class PageServer : IAsyncDisposable
         var answers = new PageRequests(Answers(options));
         IReadOnlyList<ScenarioFolder> folders = [new(RigFiles.Own, answers.Files.OwnFolder),
             new(RigFiles.Samples, answers.Files.SamplesFolder)];
-        var server = new PageServer(web, new NotebookShelf(options.NotebookFolder, folders), answers,
-            OwnAddresses.Of(port, options.Listen));
+        var notebooks = new NotebookShelf(options.NotebookFolder, folders);
+        answers.Notebooks = () => notebooks.All().Select(notebook =>
+            new NotebookOnShelf(notebook.Name, notebook.Title, notebook.Sentence, notebook.PictureFile is not null));
+        var server = new PageServer(web, notebooks, answers, OwnAddresses.Of(port, options.Listen));
         server.Map(options, strangers);
         return server;
     }
@@ -150,6 +153,7 @@ public sealed class PageServer : IAsyncDisposable
         CommandFolder = options.CommandFolder,
         Clock = TimeProvider.System,
         Limits = options.Limits,
+        Abilities = PageAbilities.All,
         Report = options.Report,
     };
 
@@ -181,7 +185,7 @@ public sealed class PageServer : IAsyncDisposable
             KeepAliveTimeout = TimeSpan.FromSeconds(20) });
         application.UseRouting();
         new WebFileEndpoints().Map(application);
-        new ShelfEndpoints(shelf, files).Map(application);
+        new ShelfEndpoints(shelf).Map(application);
         new RequestEndpoints(requests, options.Limits).Map(application);
         var pages = new PageSockets(watch, options, requests.Report, application.Lifetime.ApplicationStopping);
         new RigEndpoints(requests, pages, options.Limits).Map(application);

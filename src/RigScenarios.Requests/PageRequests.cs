@@ -5,13 +5,14 @@ using RigScenarios.Requests.OwnFiles;
 using RigScenarios.Requests.Rigs;
 using RigScenarios.Requests.Runs;
 using RigScenarios.Requests.Settings;
+using RigScenarios.Requests.Shelf;
 using RigScenarios.Requests.TakeAlong;
 using RigScenarios.Requests.Texts;
 
 namespace RigScenarios.Requests;
 
-/// <summary>What pages ask and what they are answered, whatever carries it: a server, or the page's own browser. The list stands in
-/// <c>docs/living-page.md</c>, its types in <c>site/shared/requests.js</c>.</summary>
+/// <summary>What pages ask and what they are answered, whatever carries it: a server, or the page's own browser. The list
+/// stands in <c>docs/living-page.md</c>, its types in <c>site/shared/requests.js</c>.</summary>
 /// <remarks>All of it works on one thread too: nothing waits for anything but by <c>await</c>. There a run is not stopped from
 /// outside, for nobody else's turn comes before it ends.</remarks>
 public sealed class PageRequests : IDisposable
@@ -40,6 +41,7 @@ public sealed class PageRequests : IDisposable
         runs = new RigRuns(Places);
         AddRigs(new RigRequests(Files, Places, parts, logs));
         AddTexts(new TextRequests(Files, Watch, options.Clock));
+        AddShelf(new ShelfRequests(Files, () => Notebooks()));
     }
 
     /// <summary>The names of the requests that are answered here.</summary>
@@ -59,6 +61,9 @@ public sealed class PageRequests : IDisposable
 
     /// <summary>Where faults are told.</summary>
     internal FaultReport Report { get; }
+
+    /// <summary>The notebooks of the shelf; none unless whoever made this puts some here.</summary>
+    internal Func<IEnumerable<NotebookOnShelf>> Notebooks { get; set; } = () => [];
 
     /// <summary>What the form's line begins with.</summary>
     internal OpenedLine RigLine => new(null, _ => Task.FromResult<IReadOnlyDictionary<string, Func<RunWork>>>(
@@ -103,7 +108,8 @@ public sealed class PageRequests : IDisposable
     {
         ArgumentNullException.ThrowIfNull(send);
         var line = new OpenLine(send, (messages, left) => new RunLine(messages, Watch, options.Limits, Report, left), Report);
-        _ = line.BeginAsync(() => LineOf(RequestJson.Read(Encoding.UTF8.GetBytes(lineJson), options.Limits.LargestJsonBytes)));
+        var most = options.Limits.LargestJsonBytes;
+        _ = line.BeginAsync(() => LineOf(RequestJson.Read(Encoding.UTF8.GetBytes(lineJson), most)));
         return line;
     }
 
@@ -145,6 +151,13 @@ public sealed class PageRequests : IDisposable
         Add("text-help", most, TextRequests.Help);
         requests.Add("check-text", new(most, 0, async (json, _, cancellation) =>
             Json(ReplyStatus.Ok, await texts.CheckAsync(json, cancellation))));
+    }
+
+    private void AddShelf(ShelfRequests shelf)
+    {
+        Add("abilities", options.Limits.LargestJsonBytes, _ => options.Abilities);
+        requests.Add("shelf", new(options.Limits.LargestJsonBytes, 0, (_, _, cancellation) =>
+            Task.FromResult(Json(ReplyStatus.Ok, shelf.All(cancellation)))));
     }
 
     private void Add(string name, int largest, Func<JsonElement, object> answer) =>

@@ -18,7 +18,8 @@ public sealed partial record ScenarioFolder(string Name, string Path)
         return
         [
             .. Directory.EnumerateFiles(Path)
-                .Where(file => ScenarioFileName.Is(System.IO.Path.GetFileName(file)) && IsInside(System.IO.Path.GetFileName(file)))
+                .Where(file => ScenarioFileName.Is(System.IO.Path.GetFileName(file))
+                    && IsInside(System.IO.Path.GetFileName(file)))
                 .Order(StringComparer.Ordinal).Take(MostFiles)
                 .Select(file => (file, head: Head(file)))
                 .Where(item => item.head.Contains("rigscenarios: scenario", StringComparison.Ordinal))

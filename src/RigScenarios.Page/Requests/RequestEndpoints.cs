@@ -19,6 +19,7 @@ internal sealed class RequestEndpoints(PageRequests requests, PageLimits limits)
     public void Map(IEndpointRouteBuilder routes)
     {
         routes.MapGet("/api/abilities", context => AskAsync(context, "abilities"));
+        routes.MapGet("/api/shelf", context => AskAsync(context, "shelf"));
         routes.MapGet("/api/rig/questions", context => AskAsync(context, "rig-questions"));
         routes.MapGet("/api/rig/given", context => AskAsync(context, "rig-given", FromQuery(context, "file", "build", "day")));
         routes.MapPost("/api/rig/alone", context => AskAsync(context, "rig-alone", limits.LargestJsonBytes));
@@ -46,10 +47,12 @@ internal sealed class RequestEndpoints(PageRequests requests, PageLimits limits)
     private Task AskAsync(HttpContext context, string name, params (string Name, string Value)[] fields) =>
         WriteAsync(context, name, Joined(fields, default), default);
 
-    private async Task AskAsync(HttpContext context, string name, int largestBytes, params (string Name, string Value)[] fields)
+    private async Task AskAsync(HttpContext context, string name, int largestBytes,
+        params (string Name, string Value)[] fields)
     {
         var body = await RequestBody.JsonAsync(context, largestBytes);
-        await WriteAsync(context, name, fields.Length == 0 ? body : Joined(fields, RequestJson.Read(body, largestBytes)), default);
+        await WriteAsync(context, name, fields.Length == 0 ? body : Joined(fields, RequestJson.Read(body, largestBytes)),
+            default);
     }
 
     /// <summary>A power log comes as a line of JSON about it, and below it the file as it is: it may be large.</summary>

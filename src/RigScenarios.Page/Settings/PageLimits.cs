@@ -17,7 +17,8 @@ public sealed record PageLimits : RequestLimits
     /// <summary>How long nobody has asked anything of a page before it may be closed to make room for another.</summary>
     public TimeSpan Idle { get; init; } = TimeSpan.FromSeconds(60);
 
-    /// <summary>The part of <see cref="RequestLimits.MemoryBytes"/> in use above which a new page takes the place of an idle one.</summary>
+    /// <summary>The part of <see cref="RequestLimits.MemoryBytes"/> in use above which a new page takes the place of an idle
+    /// one.</summary>
     public double MemoryForNewPages { get; init; } = 0.75;
 
     /// <summary>How many connections may be open that have shown the key.</summary>

@@ -3,32 +3,19 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using RigScenarios.Page.Address;
-using RigScenarios.Page.Requests;
-using RigScenarios.Requests.OwnFiles;
 using RigScenarios.Page.WebFiles;
 
 namespace RigScenarios.Page.Shelf;
 
-/// <summary>What stands on the shelf: the notebooks in reading order, and the scenario files.</summary>
-internal sealed class ShelfEndpoints(NotebookShelf shelf, RigFiles files)
+/// <summary>The pictures of the notebooks on the shelf.</summary>
+internal sealed class ShelfEndpoints(NotebookShelf shelf)
 {
     private const long LargestPicture = 2 * 1024 * 1024;
 
     public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/api/shelf", ShelfAsync);
         routes.MapGet("/picture/{notebook}", PictureAsync);
     }
-
-    private Task ShelfAsync(HttpContext context) => JsonReply.WriteAsync(context, new
-    {
-        notebooks = shelf.All().Select(notebook => new { name = notebook.Name, title = notebook.Title,
-            sentence = notebook.Sentence, hasPicture = notebook.PictureFile is not null }),
-        files = files.All(context.RequestAborted)
-            .Select(file => new { id = file.Id, folder = file.Folder, name = file.Name, title = file.Title,
-            problems = file.Errors }),
-        folder = files.ShownFolder,
-    });
 
     // A folder on the way may be a link, too.
     private bool LiesWithItsNotebook(string file) =>

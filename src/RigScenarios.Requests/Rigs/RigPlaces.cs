@@ -41,9 +41,12 @@ internal sealed class RigPlaces(RigFiles files, ReadScenarios scenarios, RigPart
             Named(day, scenario.Days.Keys, "day", RigFrame.NewDay)) { Today = Today });
     }
 
-    /// <summary>The text of the file: an existing one keeps its comments and whatever the form doesn't show.</summary>
+    /// <summary>The text of the file: an existing one keeps its comments and whatever the form doesn't show. Where files lie in
+    /// no folder, it describes its parts itself.</summary>
     public string TextFor(RigPlace place, Scenario after)
     {
+        if (!options.Abilities.Folder)
+            after = after.SelfContained();
         if (place is not { File: { } file, Frame.Before: { } before })
             return ScenarioFile.Text(after);
         // A sample becomes a file in another folder: the parts that it names are the same ones, seen from there.

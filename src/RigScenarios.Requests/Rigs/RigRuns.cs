@@ -15,8 +15,8 @@ internal sealed class RigRuns(RigPlaces places)
 
     private readonly DayCache days = new();
 
-    /// <summary>One run of the queue "now". With <c>"until": "answer"</c> it ends after the answer; with <c>"from": "answer"</c> it
-    /// tells only what comes after it: so two programs may share a run.</summary>
+    /// <summary>One run of the queue "now". With <c>"until": "answer"</c> it ends after the answer; with <c>"from":
+    /// "answer"</c> it tells only what comes after it: so two programs may share a run.</summary>
     public Task NowAsync(JsonElement json, RunReply reply, CancellationToken cancellation)
     {
         var (isOnlyAnswer, isAfterAnswer) = (IsAnswer(json, "until"), IsAnswer(json, "from"));

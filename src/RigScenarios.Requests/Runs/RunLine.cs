@@ -68,7 +68,8 @@ internal sealed class RunLine : IDisposable
         }
     }
 
-    /// <summary>Takes what the page sends: a run or a stop. What can't be read is told, and belongs to no queue and no run.</summary>
+    /// <summary>Takes what the page sends: a run or a stop. What can't be read is told, and belongs to no queue and no
+    /// run.</summary>
     public void Take(ReadOnlyMemory<byte> message)
     {
         Dictionary<string, RunQueue> now;

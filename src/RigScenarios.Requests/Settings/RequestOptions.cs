@@ -24,6 +24,9 @@ public sealed record RequestOptions
     /// <summary>How much one page may ask for.</summary>
     public RequestLimits Limits { get; init; } = new();
 
+    /// <summary>What the program can do besides answering.</summary>
+    public PageAbilities Abilities { get; init; } = PageAbilities.None;
+
     /// <summary>Told in one line of a fault that no reader is to blame for; null where nobody listens.</summary>
     public Action<string>? Report { get; init; }
 

@@ -7,6 +7,7 @@ using RigScenarios.Cli;
 using RigScenarios.Notebooks;
 using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Page;
+using RigScenarios.Requests;
 using RigScenarios.Scenarios;
 using static ArchUnitNET.Fluent.ArchRuleDefinition;
 using static ArchUnitNET.Fluent.Slices.SliceRuleDefinition;
@@ -29,7 +30,7 @@ public sealed class ArrowsTests
     private static readonly Assembly[] Projects =
     [
         typeof(Scenario).Assembly, typeof(Figure).Assembly, typeof(NotebookSession).Assembly, typeof(NotebookCompiler).Assembly,
-        typeof(PageServer).Assembly, typeof(CommandLine).Assembly,
+        typeof(PageRequests).Assembly, typeof(PageServer).Assembly, typeof(CommandLine).Assembly,
     ];
 
     private static readonly Lazy<Architecture> House = new(() => new ArchLoader().LoadAssemblies(Projects).Build());

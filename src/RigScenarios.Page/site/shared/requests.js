@@ -131,9 +131,10 @@
 
 /**
  * What a page sends on a line: a run of a queue, with the page's own number, or that the queue's run stops. A newer run of the
- * same queue overtakes the one before. `values` and `inSight` (cells on the screen) are a notebook's.
+ * same queue overtakes the one before. `values` and `inSight` (cells on the screen) are a notebook's. A run of the form's answer
+ * may be parted: with `until` it ends after the answer, with `from` it tells only what comes after it, for the same rig.
  * @typedef {{ kind: "run", queue: string, run: number, values?: Record<string, string>, inSight?: number[],
- *   [more: string]: unknown } | { kind: "stop", queue: string }} RunMessage
+ *   until?: "answer", from?: "answer", [more: string]: unknown } | { kind: "stop", queue: string }} RunMessage
  */
 
 /**
