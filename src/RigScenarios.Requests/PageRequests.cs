@@ -103,7 +103,8 @@ public sealed class PageRequests : IDisposable
     /// <summary>Opens a line: runs are asked for on it, and what they find is sent.</summary>
     /// <param name="lineJson">Which line, as a JSON object: <c>{"kind": "rig"}</c>.</param>
     /// <param name="send">Takes each message to the page, a JSON object; one at a time.</param>
-    /// <returns>The page's end of it. Where there is no such line, that is sent as <c>problems</c> of no queue and no run.</returns>
+    /// <returns>The page's end of it. Where there is no such line, that is sent as <c>problems</c> of no queue and no
+    /// run.</returns>
     public ILine Open(string lineJson, Action<ReadOnlyMemory<byte>> send)
     {
         ArgumentNullException.ThrowIfNull(send);

@@ -1,7 +1,7 @@
 namespace RigScenarios.Requests.Settings;
 
-/// <summary>What the program behind the pages can do besides answering; what it can't, the pages don't show, or say where it can be
-/// had.</summary>
+/// <summary>What the program behind the pages can do besides answering; what it can't, the pages don't show, or say where it
+/// can be had.</summary>
 /// <param name="BestRig">It searches for the best rig for the money.</param>
 /// <param name="Classes">It keeps tasks for a class and hands out their addresses.</param>
 /// <param name="ChangedCells">It compiles a notebook that its reader changed.</param>
