@@ -67,7 +67,14 @@ internal static class SiteCommand
                 new Dictionary<string, string>(StringComparer.Ordinal), null, cancellation);
             if (run.Failure is { } failure)
                 throw new IOException($"{name}: {failure}");
-            pages.Add(NotebookAsPage.Of(name, NotebookPage.Of(run)));
+            pages.Add(new NotebookAsPage
+            {
+                Name = name,
+                Title = run.Notebook.Title,
+                Sentence = run.Notebook.Sentence,
+                PictureFile = run.Notebook.PictureFile,
+                Page = NotebookPage.Of(run),
+            });
         }
         return pages;
     }

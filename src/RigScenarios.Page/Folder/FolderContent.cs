@@ -15,6 +15,9 @@ public sealed record FolderContent
     /// <summary>Notebooks as executed pages, in reading order; none where they were left out.</summary>
     public IReadOnlyList<NotebookAsPage> Notebooks { get; init; } = [];
 
+    /// <summary>The names of those notebooks that the browser build answers for; none where it has no cells of them.</summary>
+    public IReadOnlyList<string> AnsweringNotebooks { get; init; } = [];
+
     /// <summary>The version of the program, as its pages name it, such as "0.1.0".</summary>
     public required string Version { get; init; }
 }

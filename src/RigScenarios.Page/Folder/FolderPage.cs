@@ -47,7 +47,9 @@ internal static partial class FolderPage
         : Places.TryGetValue(address, out var place) ? place
         : throw new InvalidOperationException($"A page links to {address}, which the folder does not have.");
 
-    private static string Once(string html, string what, string instead)
+    /// <summary>The page with one piece of it exchanged.</summary>
+    /// <exception cref="InvalidOperationException">The page has no such piece.</exception>
+    internal static string Once(string html, string what, string instead)
     {
         var at = html.IndexOf(what, StringComparison.Ordinal);
         return at >= 0 ? string.Concat(html.AsSpan(0, at), instead, html.AsSpan(at + what.Length))

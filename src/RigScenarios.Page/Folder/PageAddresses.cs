@@ -16,7 +16,8 @@ internal static partial class PageAddresses
             foreach (Match match in Address().Matches(Encoding.UTF8.GetString(content)))
             {
                 var address = match.Groups["address"].Value;
-                if (!address.StartsWith('#') && !files.ContainsKey(address))
+                var file = Uri.UnescapeDataString(address.Split('?')[0]);
+                if (!address.StartsWith('#') && !files.ContainsKey(file))
                     throw new InvalidOperationException($"{name} names \"{address}\", which the folder does not have.");
             }
         }

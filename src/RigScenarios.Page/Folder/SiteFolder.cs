@@ -27,8 +27,10 @@ public static class SiteFolder
             files[$"assets/{name}"] = SiteFiles.Content(name);
         foreach (var (name, text) in SiteFiles.OfFigures)
             files[$"assets/{name}"] = Encoding.UTF8.GetBytes(text());
+        files["index.html"] = Encoding.UTF8.GetBytes(FolderShelf.With(Encoding.UTF8.GetString(files["index.html"]),
+            content.Notebooks, content.AnsweringNotebooks));
         // The same names, other addresses: the pages of the folder lie beside each other.
-        files["assets/shared/addresses.js"] = Encoding.UTF8.GetBytes(Addresses(content.Notebooks));
+        files["assets/shared/addresses.js"] = Encoding.UTF8.GetBytes(Addresses(content));
         foreach (var name in (string[])["keep-offline.js", "folder.css"])
             files[$"assets/folder/{name}"] = SiteFiles.Content($"folder/{name}");
         foreach (var name in (string[])["app.webmanifest", "icon.svg", "icon-192.png", "icon-512.png"])
@@ -36,7 +38,11 @@ public static class SiteFolder
         foreach (var name in BrowserFiles.In(content.BrowserFolder))
             files[$"library/{name}"] = File.ReadAllBytes(Path.Combine(content.BrowserFolder, name));
         foreach (var notebook in content.Notebooks)
-            files[$"notebooks/{notebook.Name}.html"] = Encoding.UTF8.GetBytes(notebook.Html);
+        {
+            files[notebook.File] = Encoding.UTF8.GetBytes(notebook.Html());
+            if (notebook.Picture is { } picture)
+                files[picture] = File.ReadAllBytes(notebook.PictureFile!);
+        }
         files["READ-ME.txt"] = SiteFiles.Content("folder/READ-ME.txt");
         PageAddresses.Check(files);
         var mark = MarkOf(files);
@@ -59,9 +65,9 @@ public static class SiteFolder
         return Convert.ToHexStringLower(all.GetHashAndReset())[..16];
     }
 
-    private static string Addresses(IReadOnlyList<NotebookAsPage> notebooks) => SiteFiles.Text("folder/addresses.js")
-        .Replace("[/* notebooks as pages */]", JsonSerializer.Serialize(notebooks.Select(notebook => notebook.Name)),
-            StringComparison.Ordinal);
+    private static string Addresses(FolderContent content) => SiteFiles.Text("folder/addresses.js")
+        .Replace("[/* notebooks as pages */]", JsonSerializer.Serialize(content.Notebooks.Select(notebook => notebook.Name)
+            .Except(content.AnsweringNotebooks, StringComparer.Ordinal)), StringComparison.Ordinal);
 
     private static string Offline(string mark, IReadOnlyDictionary<string, byte[]> files) => SiteFiles.Text("folder/offline.js")
         .Replace("\"/* mark */\"", JsonSerializer.Serialize(mark), StringComparison.Ordinal)

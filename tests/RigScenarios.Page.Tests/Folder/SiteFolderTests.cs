@@ -2,6 +2,8 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using RigScenarios.Charts;
+using RigScenarios.Charts.Pages;
 using RigScenarios.Page.Folder;
 using RigScenarios.Page.Tests.Servers;
 
@@ -102,12 +104,34 @@ public sealed class SiteFolderTests : IDisposable
     });
 
     [Fact]
-    public void A_notebook_as_a_page_is_led_to_by_its_address()
+    public void A_notebook_as_a_page_stands_on_the_shelf_and_is_led_to_by_its_address()
     {
-        var files = Made(new NotebookAsPage("07-three days", "<!DOCTYPE html>page"));
-        Assert.Equal("<!DOCTYPE html>page", Encoding.UTF8.GetString(files["notebooks/07-three days.html"]));
-        Assert.Contains("new Set([\"07-three days\"])", Encoding.UTF8.GetString(files["assets/shared/addresses.js"]),
+        var files = Made(Notebook("07-three days & 50 %"), Notebook("08-other"));
+        var page = Encoding.UTF8.GetString(files["notebooks/07-three days & 50 %.html"]);
+        Assert.Contains("A drawn day", page, StringComparison.Ordinal);
+        Assert.Contains("<script src=\"../assets/plotly.js\">", page, StringComparison.Ordinal);
+        Assert.Contains("script-src 'self' 'sha256-", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("complete in itself", page, StringComparison.Ordinal);
+        Assert.Contains("\"08-other\"])", Encoding.UTF8.GetString(files["assets/shared/addresses.js"]), StringComparison.Ordinal);
+        var shelf = Encoding.UTF8.GetString(files["index.html"]);
+        Assert.Contains("<a href=\"notebooks/07-three%20days%20%26%2050%20%25.html\">Title &lt;1&gt;</a>", shelf,
             StringComparison.Ordinal);
+        Assert.Contains("src=\"notebooks/08-other.svg\"", shelf, StringComparison.Ordinal);
+        Assert.Contains("id=\"notebooks-part\">", shelf, StringComparison.Ordinal);
+        Assert.DoesNotContain("Move a slider", shelf, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_notebook_that_answers_in_the_browser_is_led_to_as_one()
+    {
+        var content = Content(Notebook("07"), Notebook("08")) with { AnsweringNotebooks = ["08"] };
+        var files = SiteFolder.FilesOf(content);
+        Assert.Contains("new Set([\"07\"])", Encoding.UTF8.GetString(files["assets/shared/addresses.js"]),
+            StringComparison.Ordinal);
+        var shelf = Encoding.UTF8.GetString(files["index.html"]);
+        Assert.Contains("href=\"notebook.html?notebook=08\"", shelf, StringComparison.Ordinal);
+        Assert.Contains("href=\"notebooks/07.html\"", shelf, StringComparison.Ordinal);
+        Assert.Contains("(As it was run.)", shelf, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -129,14 +153,27 @@ public sealed class SiteFolderTests : IDisposable
     }
 
     private IReadOnlyDictionary<string, byte[]> Made(params IReadOnlyList<NotebookAsPage> notebooks) =>
-        SiteFolder.FilesOf(new FolderContent
-        {
-            BrowserFolder = browser,
-            DataFolder = Checkout.Data,
-            NotebookFolder = Path.Combine(Checkout.Root, "notebooks"),
-            Version = "0.1.0",
-            Notebooks = notebooks,
-        });
+        SiteFolder.FilesOf(Content([.. notebooks]));
+
+    private FolderContent Content(params NotebookAsPage[] notebooks) => new()
+    {
+        BrowserFolder = browser,
+        DataFolder = Checkout.Data,
+        NotebookFolder = Path.Combine(Checkout.Root, "notebooks"),
+        Version = "0.1.0",
+        Notebooks = notebooks,
+    };
+
+    private static NotebookAsPage Notebook(string name) => new()
+    {
+        Name = name,
+        Title = "Title <1>",
+        Sentence = "One sentence.",
+        PictureFile = Path.Combine(Checkout.Root, "notebooks", "pictures", "03-the-cold.svg"),
+        Page = new ChartPage { Title = "A drawn day", Footer = "Made from it. The page is complete in itself and works with no network." }
+            .With(new Figure { Slug = "day", Title = "A drawn day", AlternativeText = "A day.",
+                Data = ChartTable.Of("x").With(1), Specification = "{\"data\":[],\"layout\":{},\"config\":{},\"narrow\":{}}" }),
+    };
 
     private static IReadOnlyDictionary<string, string> Pages(IReadOnlyDictionary<string, byte[]> files) =>
         files.Where(file => file.Key.EndsWith(".html", StringComparison.Ordinal))

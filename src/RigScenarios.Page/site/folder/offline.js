@@ -19,13 +19,14 @@ worker.addEventListener("fetch", (/** @type {any} */ event) => {
   if (answer) event.respondWith(answer);
 });
 // A page asks for it when its reader wants the new version now.
-worker.addEventListener("message", (/** @type {MessageEvent} */ event) => { if (event.data === "use-now") worker.skipWaiting(); });
+worker.addEventListener("message", (/** @type {MessageEvent} */ { data }) => { if (data === "use-now") worker.skipWaiting(); });
 
 async function keepAll() {
   const store = await caches.open(STORE), names = Object.keys(FILES);
   try {
     await Promise.all(Array.from({ length: AT_ONCE }, async () => {
-      for (let name = names.pop(); name !== undefined; name = names.pop()) await store.put(addressOf(name), await fetched(name));
+      for (let name = names.pop(); name !== undefined; name = names.pop())
+        await store.put(addressOf(name), await fetched(name));
     }));
   } catch (error) {
     await caches.delete(STORE);

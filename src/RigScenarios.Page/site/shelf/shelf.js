@@ -42,10 +42,12 @@ function show(part, list, rows) {
 
 try {
   const shelf = await ask("shelf", {});
-  message.hidden = shelf.notebooks.length > 0;
+  // Where no server makes the list, it stands in the page already.
+  const isListed = byId("notebook-list").childElementCount > 0;
+  message.hidden = isListed || shelf.notebooks.length > 0;
   message.textContent =
     "No notebooks are on the shelf. Start the program in the folder that holds them, or begin with your own rig.";
-  if (shelf.notebooks.length > 0) show("notebooks-part", "notebook-list", shelf.notebooks.map(notebookRow));
+  if (!isListed && shelf.notebooks.length > 0) show("notebooks-part", "notebook-list", shelf.notebooks.map(notebookRow));
 
   const own = shelf.files.filter(file => file.folder === "own"), samples = shelf.files.filter(file => file.folder !== "own");
   const place = shelf.folder ? `in the folder ${shelf.folder}` : "by this browser";
