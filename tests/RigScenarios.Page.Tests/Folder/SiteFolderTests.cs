@@ -170,7 +170,8 @@ public sealed class SiteFolderTests : IDisposable
         Title = "Title <1>",
         Sentence = "One sentence.",
         PictureFile = Path.Combine(Checkout.Root, "notebooks", "pictures", "03-the-cold.svg"),
-        Page = new ChartPage { Title = "A drawn day", Footer = "Made from it. The page is complete in itself and works with no network." }
+        Page = new ChartPage { Title = "A drawn day", Footer = "Made from it. The page is complete in itself and works with no "
+            + "network." }
             .With(new Figure { Slug = "day", Title = "A drawn day", AlternativeText = "A day.",
                 Data = ChartTable.Of("x").With(1), Specification = "{\"data\":[],\"layout\":{},\"config\":{},\"narrow\":{}}" }),
     };
