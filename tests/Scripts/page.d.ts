@@ -54,6 +54,9 @@ declare global {
     };
     /** The same for pages that are kept: draws a figure where its name says. */
     rigFigure: (slug: string, specification: any) => void;
+    /** Asks for a place to save a file at, where the browser can (File System Access, WICG). */
+    showSaveFilePicker?(options: { suggestedName: string, types: { description: string, accept: Record<string, string[]> }[] }):
+      Promise<FileSystemFileHandle>;
     /** plotly.js. */
     Plotly: any;
   }

@@ -47,3 +47,13 @@ test("what the window kept is brought back; what is nothing is passed over", () 
     assert.equal(again.isBegun, false);
   }
 });
+
+test("a rig that came from elsewhere stands beside those that there are, and is the one in the form", () => {
+  const versions = new Versions();
+  versions.add({ given: { title: "mine" }, view: { things: [] } });
+  versions.add({ given: { title: "of a link" }, view: { things: [] } });
+  assert.deepEqual([versions.all.map(({ name, given }) => [name, given.title]), versions.now],
+    [[["A", "mine"], ["B", "of a link"]], 1]);
+  for (const title of ["c", "d", "too many"]) versions.add({ given: { title }, view: { things: [] } });
+  assert.deepEqual([versions.all.length, versions.now], [4, 3]);
+});

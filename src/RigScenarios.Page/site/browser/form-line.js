@@ -11,6 +11,8 @@ import { PATIENCE } from "./workers.js";
 
 /** While somebody drags or types there is no use in what comes after an answer, in milliseconds. */
 const REST = 300;
+/** In gigabytes, rounded, and not more than 8; browsers that don't tell count as having enough (Device Memory, W3C). */
+const HAS_LITTLE_MEMORY = (/** @type {any} */ (globalThis.navigator)?.deviceMemory ?? 8) <= 2;
 const LAST_WORDS = new Set(["done", "failed", "problems", "stopped"]);
 const LINE = { kind: "rig" };
 const QUEUE = "now";
@@ -133,7 +135,8 @@ export class FormLine {
         clearTimeout(this.#timer);
         this.#resting = null;
         this.#isLongBusy = false;
-        line.close();
+        // Where memory is short it is given back.
+        if (HAS_LITTLE_MEMORY) this.#long?.end(); else line.close();
       }
       this.on.message(message);
     });

@@ -4,6 +4,7 @@ import { ProgramProblem } from "../shared/program-problem.js";
 import { FormLine } from "./form-line.js";
 import { textOf } from "./library-worker.js";
 import { NotebookLine } from "./notebook-line.js";
+import { OwnFiles } from "./own-files.js";
 import { Workers } from "./workers.js";
 
 /** @import { Program } from "../shared/requests.js" */
@@ -28,6 +29,7 @@ export function browserProgram({ library, loading, makeWorker = freshWorker }) {
       const reply = ALONE.has(name) ? await askAlone(workers, asked, signal) : await workers.answering().ask(asked, signal);
       return unpacked(reply);
     },
+    forget: id => new OwnFiles().remove(id.replace(/^own\//, "")),
     listen: (line, on) => (line.kind === "rig" ? new FormLine(workers, on) : new NotebookLine(workers, line, on)).send,
   };
 }

@@ -95,7 +95,7 @@ export class Answer extends EventTarget {
     this.#rest();
     if (json.kind !== "done") this.work.giveUp();
     // The answer stands; only the search after it came to no end.
-    if (json.kind === "stopped" && ended.isAnswered && json.why !== "overtaken") return this.work.tellStopped();
+    if (json.kind === "stopped" && ended.isAnswered && json.why !== "overtaken") return this.work.tellStopped(json.why);
     if (json.kind === "done") this.#drawRest();
     else if (json.kind === "problems") this.#tellProblems(json);
     else if (json.kind === "stopped" && WHY_STOPPED[json.why]) this.view.tellAway(WHY_STOPPED[json.why]);

@@ -1,7 +1,7 @@
 // The best rig for the money: asked for with a button, for it takes long; stopped by the next change, or another button.
 import { byId } from "../shared/elements.js";
 import { addKeepTools } from "../shared/keep-tools.js";
-import { drawFigures, makeCautions, showParts } from "../shared/parts.js";
+import { drawFigures, el, makeCautions, showParts } from "../shared/parts.js";
 import { inWords, say } from "../shared/tell.js";
 import { isSame } from "./tree.js";
 
@@ -10,6 +10,12 @@ const STOPPED = {
   time: "Stopped: it took longer than a run may.",
   memory: "Stopped: it needed more memory than a run may. Close pages that you don't need.",
 };
+
+/** Where nothing can search for it, what can is said. */
+export function tellBestElsewhere() {
+  byId("best").replaceChildren(el("p", { class: "help no-print" }, "Which rig is the best for that? The search through the parts "
+    + "library needs the program on a computer: it opens the file of this rig, and has a button for it in this place."));
+}
 
 export class BestRig {
   /** @type {import("../shared/run-queue.js").RunQueue} */

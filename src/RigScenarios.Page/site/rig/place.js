@@ -16,7 +16,10 @@ import { Rig } from "./state.js";
 export async function openPlace(rig, blank) {
   const asked = new URLSearchParams(location.search), file = asked.get("file");
   if (!file) {
-    open(rig, blank, { file: null, build: blank.build, day: blank.day, version: null });
+    const place = { file: null, build: blank.build, day: blank.day, version: null };
+    // A rig that came with a link keeps the names of its build and its day, and what was made of it lies under them.
+    const named = { ...place, build: asked.get("build") ?? place.build, day: asked.get("day") ?? place.day };
+    open(rig, blank, Rig.kept(named) ? named : place);
     return;
   }
 
@@ -50,10 +53,15 @@ function open(rig, { given, view }, place) {
   };
 }
 
+/** The rig is a file now, and nothing of it is unsaved. @param {Rig} rig */
+export function showSaved(rig) {
+  for (const note of ["kept", "left", "linked"]) byId(note).hidden = true;
+  showPlace(rig);
+}
+
 /** What the page says of the file. @param {Rig} rig */
-export function showPlace(rig) {
+function showPlace(rig) {
   const file = rig.place.file ?? "", name = file.split("/").pop(), isSample = !file.startsWith("own/");
-  byId("kept").hidden = byId("left").hidden = true;
   document.title = `${rig.text("title") || name} — your own rig`;
   byId("page-title").textContent = isSample ? "Start from a sample" : "Your own rig";
   byId("page-lead").textContent = isSample

@@ -4,13 +4,15 @@ import { el } from "../shared/parts.js";
 import { Answer } from "./answer.js";
 import { ask } from "../shared/program.js";
 import { askedFields, askedQuestions, fieldOfEdit } from "./asked.js";
-import { BestRig } from "./best.js";
+import { BestRig, tellBestElsewhere } from "./best.js";
+import { Carry } from "./carry.js";
 import { Compare } from "./compare.js";
 import { Day } from "./day.js";
 import { Fields } from "./fields.js";
 import { FormLine } from "./line.js";
+import { openLinked } from "./linked.js";
 import { inWords, say } from "../shared/tell.js";
-import { openPlace, showPlace } from "./place.js";
+import { openPlace, showSaved } from "./place.js";
 import { pageOf } from "../shared/addresses.js";
 import { Places } from "./places.js";
 import { PowerLog } from "./power-log.js";
@@ -28,9 +30,9 @@ start();
 async function start() {
   const form = byId("rig"), rig = new Rig();
   try {
-    const knowledge = await ask("rig-questions", {});
-    connect(rig, knowledge, form);
-    await openPlace(rig, knowledge);
+    const [knowledge, can] = await Promise.all([ask("rig-questions", {}), ask("abilities", {})]);
+    connect(rig, knowledge, can, form);
+    if (!await openLinked(rig, knowledge)) await openPlace(rig, knowledge);
     form.hidden = false;
     say(byId("page-told"), "");
     if (location.hash) document.getElementById(decodeURIComponent(location.hash.slice(1)))?.scrollIntoView();
@@ -51,20 +53,25 @@ function tellRefused(error) {
   if (file && error.status === 400) Object.assign(byId("page-text"), { hidden: false, href: pageOf.file(file) });
 }
 
-/** @param {Rig} rig @param {any} knowledge @param {HTMLElement} form */
-function connect(rig, knowledge, form) {
+/**
+ * @param {Rig} rig
+ * @param {any} knowledge
+ * @param {import("../shared/requests.js").Abilities} can
+ * @param {HTMLElement} form
+ */
+function connect(rig, knowledge, can, form) {
   const fields = new Fields(rig, [...knowledge.fields, ...askedQuestions], form, askedFields(rig));
   new Things(rig, fields, knowledge, form);
   const wiring = new Wiring(rig, byId("wiring"), byId("wiring-empty"));
   const choice = new WiringChoice(rig, byId("answer-parts"));
   const day = new Day(rig, knowledge);
   new PowerLog(rig, knowledge);
-  new Save(rig);
+  new Carry(rig, new Save(rig, can), can);
   const problems = new ProblemNotes(rig, form, byId("answer-problems"));
   const line = new FormLine(), answer = new Answer(rig, form, line);
   new Places(rig, fields, answer);
   new Compare(rig, answer);
-  new BestRig(rig, line);
+  if (can.bestRig) new BestRig(rig, line); else tellBestElsewhere();
   // After all that show the rig: what the fields show then is where typing begins.
   new UndoButtons(rig);
   answer.onAnswered((detail) => {
@@ -80,7 +87,7 @@ function connect(rig, knowledge, form) {
     if (status < 500 && status > 0) problems.add(found, fieldOfEdit(edit));
     else answer.view.tellAway(`${found.map(inWords).join(" ")} What you entered is kept in this window.`);
   });
-  rig.addEventListener("saved", () => showPlace(rig));
+  rig.addEventListener("saved", () => showSaved(rig));
 }
 
 // Beside the questions: what the answer makes of the battery's age.

@@ -7,10 +7,15 @@ import { el } from "../shared/parts.js";
 import { inWords, say } from "../shared/tell.js";
 import { freeName } from "./words.js";
 
+const KEPT_HERE = "This browser keeps it, on this device only, and until its data are cleared. As a file of the device it can go "
+  + "anywhere: the command line and the notebooks of the program on a computer take it.";
+
 export class Save {
-  /** @param {import("./state.js").Rig} rig */
-  constructor(rig) {
+  /** @param {import("./state.js").Rig} rig @param {import("../shared/requests.js").Abilities} can */
+  constructor(rig, can) {
     this.rig = rig;
+    this.can = can;
+    if (!can.folder) byId("save-about").textContent = KEPT_HERE;
     this.form = byId("save-form");
     this.name = byId("save-name", HTMLInputElement);
     this.told = byId("save-told");
@@ -47,7 +52,13 @@ export class Save {
     return /\.ya?ml$/i.test(name) ? name : `${name}.yaml`;
   }
 
-  /** @param {boolean} replace */
+  /** The own file that holds the rig as it is now; it is saved if need be. Null where that is refused, which is told. */
+  async toFile() {
+    const { file } = this.rig.place;
+    return !this.rig.unsaved && file?.startsWith("own/") ? file : await this.#save(false);
+  }
+
+  /** @param {boolean} replace @returns {Promise<string | null>} the file's id */
   async #save(replace) {
     const { file, build, day, version } = this.rig.place, name = this.#fileName();
     this.name.value = name;
@@ -62,11 +73,13 @@ export class Save {
       this.rig.saved({ file: saved.id, build: saved.build, day: saved.day, version: saved.version });
       say(this.state, "");
       this.#tell(saved);
+      return saved.id;
     } catch (error) {
       if (!(error instanceof ProgramProblem)) throw error;
       say(this.told, error.problems.map(inWords).join(" "));
       this.conflict.hidden = error.status !== 409;
       if (error.problems.some((problem) => problem.path === "name")) this.name.setAttribute("aria-invalid", "true");
+      return null;
     }
   }
 
@@ -74,12 +87,16 @@ export class Save {
   #tell(saved) {
     const { id: file, build, day } = saved;
     history.replaceState(null, "", pageOf.rig({ file, build, day }));
-    say(this.told, `Saved as ${saved.id.replace(/^own\//, "")}.`);
+    const name = saved.id.replace(/^own\//, "");
+    say(this.told, `Saved as ${name}${this.can.folder ? "" : ", in this browser"}.`);
     this.after.hidden = false;
     say(this.command, saved.command);
+    byId("save-terminal").hidden = !this.can.folder;
     const notebook = pageOf.notebook("00-will-it-work", { scenario: file, build, days: day });
     this.links.replaceChildren(
-      el("li", {}, el("a", { href: notebook }, "Open it in notebook 00: will it work?")),
+      this.can.folder ? el("li", {}, el("a", { href: notebook }, "Open it in notebook 00: will it work?")) : "",
       el("li", {}, el("a", { href: pageOf.file(saved.id) }, "Edit it as text")));
+    // A browser may clear what nobody asked it to keep.
+    if (!this.can.folder) navigator.storage?.persist?.().catch(() => { /* it keeps it as long as it likes */ });
   }
 }

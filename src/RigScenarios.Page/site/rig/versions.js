@@ -35,6 +35,16 @@ export class Versions {
     this.now++;
   }
 
+  /**
+   * Another rig comes beside those that there are, and is the one in the form from now on.
+   * @param {{ given: any, view: any }} shown
+   */
+  add({ given, view }) {
+    if (!this.hasRoom) return;
+    this.all.push({ name: this.#freeName(), given, view, answer: null, history: null });
+    this.now = this.all.length - 1;
+  }
+
   /** What is in the form now stands with the others. @param {{ given: any, view: any }} shown @param {any} history */
   keep({ given, view }, history) { Object.assign(this.present ?? {}, { given, view, history }); }
 

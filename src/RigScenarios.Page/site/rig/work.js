@@ -31,12 +31,12 @@ export class Work {
     if (text) say(this.spoken, `${this.spoken.textContent} ${text}`);
   }
 
-  /** The search was ended before it was done. */
-  tellStopped() {
+  /** The search was ended before it was done. @param {string} why as the line says it */
+  tellStopped(why) {
     this.element.hidden = false;
-    showParts(this.parts,
-      [{ type: "prose",
-      text: "The search took longer than a page may. In a terminal, rigscenarios run looks for it to the end." }]);
+    const ended = why === "memory" ? "There was not enough memory to look for it." : "The search took longer than a page may.";
+    showParts(this.parts, [{ type: "prose",
+      text: `${ended} In a terminal of a computer, rigscenarios run looks for it to the end.` }]);
   }
 
   /** The search ended without a word: nothing is promised. */

@@ -28,6 +28,9 @@ export function ask(name, what, signal) { return program.ask(name, what, signal)
  */
 export function listen(line, on) { return program.listen(line, on); }
 
+/** An own file is kept no longer, where its reader has no other way to that. @param {string} id */
+export async function forgetFile(id) { await program.forget?.(id); }
+
 /** Questions of which only the newest is of use: one that is overtaken is given up, as a run of a RunQueue is. */
 export class Newest {
   /** @type {AbortController | null} */

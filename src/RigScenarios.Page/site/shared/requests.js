@@ -158,10 +158,12 @@
 
 /**
  * The program behind the pages. `ask` fails with a ProgramProblem where it refuses or nobody answers, and with an AbortError
- * where the signal says that the answer is no longer wanted.
+ * where the signal says that the answer is no longer wanted. `forget`: an own file is kept no longer; only where they lie in no
+ * folder, in which the reader could do that.
  * @typedef {{
  *   ask<K extends keyof Requests>(name: K, what: Requests[K]["asks"], signal?: AbortSignal): Promise<Requests[K]["gives"]>,
  *   listen(line: Line, on: LineListener): Send,
+ *   forget?: (id: string) => Promise<void>,
  * }} Program
  */
 

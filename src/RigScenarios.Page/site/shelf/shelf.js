@@ -3,6 +3,7 @@ import { pageOf } from "../shared/addresses.js";
 import { byId } from "../shared/elements.js";
 import { el } from "../shared/parts.js";
 import { ask } from "../shared/program.js";
+import { addCarryTools, offerToOpen } from "./carry.js";
 
 /** @import { FileOnShelf, NotebookOnShelf } from "../shared/requests.js" */
 
@@ -41,7 +42,7 @@ function show(part, list, rows) {
 }
 
 try {
-  const shelf = await ask("shelf", {});
+  const [shelf, can] = await Promise.all([ask("shelf", {}), ask("abilities", {})]);
   // Where no server makes the list, it stands in the page already.
   const isListed = byId("notebook-list").childElementCount > 0;
   message.hidden = isListed || shelf.notebooks.length > 0;
@@ -52,8 +53,14 @@ try {
   const own = shelf.files.filter(file => file.folder === "own"), samples = shelf.files.filter(file => file.folder !== "own");
   const place = shelf.folder ? `in the folder ${shelf.folder}` : "by this browser";
   byId("own-about").textContent = own.length === 0 ? `None yet. What you save is kept ${place}.`
-    : `They are kept ${place}; ${shelf.folder ? "the command line and " : ""}the notebooks take them too.`;
-  show("own-part", "own-list", own.map(fileRow));
+    : `They are kept ${place}${shelf.folder ? "; the command line and the notebooks take them too" : ""}.`;
+  const rows = own.map(fileRow);
+  // In a folder its reader does all that with the machine's own means.
+  if (!can.folder) {
+    for (const [at, row] of rows.entries()) addCarryTools(row, own[at]);
+    offerToOpen(byId("open-file"));
+  }
+  show("own-part", "own-list", rows);
   if (samples.length > 0) show("samples-part", "sample-list", samples.map(fileRow));
 } catch (error) {
   message.hidden = false;
