@@ -1,6 +1,5 @@
 using Microsoft.Playwright;
 using RigScenarios.Answers;
-using RigScenarios.Files;
 
 namespace RigScenarios.Page.Tests.Browser;
 
@@ -8,8 +7,7 @@ namespace RigScenarios.Page.Tests.Browser;
 /// How much it takes from opening the page to an answer: clicks and keystrokes are counted in the page. The rig: a body of 24 W
 /// labelled 14.4 V, a heavy prime, a monitor of 7 inches, a battery of 98 Wh at 80 %, a night at -5 °C.
 /// </summary>
-[Collection(InABrowser.Name)]
-public sealed class OwnRigEffortTests(Chromium chromium)
+public abstract class OwnRigEffortTests(Chromium chromium, PagesEnd end)
 {
     private const string Count = """
         window.effort = { clicks: 0, keys: 0 };
@@ -22,7 +20,7 @@ public sealed class OwnRigEffortTests(Chromium chromium)
     [Fact]
     public async Task The_first_right_answer_takes_few_clicks_and_keys_and_the_full_rig_not_many_more()
     {
-        await using var visit = await Visit.BeginAsync(chromium);
+        await using var visit = await Visit.BeginAsync(chromium, end: end);
         await visit.Page.AddInitScriptAsync(Count);
         await visit.GoAsync("/rig");
         await visit.Page.Locator("#typical-days button").First.WaitForAsync();
@@ -87,7 +85,7 @@ public sealed class OwnRigEffortTests(Chromium chromium)
     {
         await Form.SaveAsync(visit.Page, name);
         await SettledAsync(visit.Page);
-        var scenario = ScenarioFile.Read(Path.Combine(visit.Server.Rigs, name));
+        var scenario = await visit.Own.ScenarioAsync(name);
         var answer = RigAnswer.Of(scenario, scenario.Builds.Keys.First(), [scenario.Days.Keys.First()],
             cancellation: TestContext.Current.CancellationToken);
         // Where the command names a field's path, the form has a link to the field.
@@ -129,4 +127,10 @@ public sealed class OwnRigEffortTests(Chromium chromium)
 
     private static async Task<(int Clicks, int Keys)> EffortAsync(IPage page) =>
         (await page.EvaluateAsync<int>("() => effort.clicks"), await page.EvaluateAsync<int>("() => effort.keys"));
+
+    [Collection(InABrowser.Name)]
+    public sealed class OnTheServer(Chromium chromium) : OwnRigEffortTests(chromium, PagesEnd.Server);
+
+    [Collection(InABrowser.Name)]
+    public sealed class InTheFolder(Chromium chromium) : OwnRigEffortTests(chromium, PagesEnd.Folder);
 }

@@ -1,12 +1,10 @@
 using Microsoft.Playwright;
 using RigScenarios.Answers;
-using RigScenarios.Files;
 
 namespace RigScenarios.Page.Tests.Browser;
 
 /// <summary>What the rig stands on and where things sit, in the form of one's own rig.</summary>
-[Collection(InABrowser.Name)]
-public sealed class OwnRigPlacesTests(Chromium chromium)
+public abstract class OwnRigPlacesTests(Chromium chromium, PagesEnd end)
 {
     private const string Plate = "#answer-parts svg.rs-wide [data-view=side] .rs-part[data-part=plate]";
 
@@ -15,11 +13,8 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
     [Fact]
     public async Task A_part_dragged_in_the_drawing_is_saved_where_it_was_left()
     {
-        await using var visit = await Visit.BeginAsync(chromium, height: 900);
-        var text = Servers.Checkout.Sample("winter-harbour.yaml").Replace("parts-from: [../parts]",
-            $"parts-from: [{Path.Combine(Servers.Checkout.Data, "parts")}]", StringComparison.Ordinal);
-        var path = Path.Combine(visit.Server.Rigs, "harbour.yaml");
-        await File.WriteAllTextAsync(path, text, TestContext.Current.CancellationToken);
+        await using var visit = await Visit.BeginAsync(chromium, end: end, height: 900);
+        var text = await visit.Own.PutDemoAsync("harbour.yaml", "winter-harbour.yaml");
         await visit.GoAsync("/rig?file=own/harbour.yaml&build=tripod&day=day-one");
         await visit.Page.Locator(Plate + ".rs-can-move").WaitForAsync(new() { State = WaitForSelectorState.Attached });
         var (power, balance) = (await LineAsync(visit.Page, "Power"), await Centre(visit.Page).InnerTextAsync());
@@ -38,7 +33,7 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#save-told")).ToContainTextAsync("Saved as harbour.yaml");
         Assert.Equal(text.Replace("plate: {on: long-rods, forward: -168 mm", "plate: {on: long-rods, forward: -136 mm",
-            StringComparison.Ordinal), await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken));
+            StringComparison.Ordinal), await visit.Own.TextAsync("harbour.yaml"));
         await visit.GoAsync("/rig?file=own/harbour.yaml&build=tripod&day=day-one");
         await visit.Page.WaitForFunctionAsync($"() => document.querySelector('{Plate}')?.dataset.at === '-0.136'");
         await Assertions.Expect(visit.Page.Locator(At)).ToHaveValueAsync("-136 mm");
@@ -48,7 +43,7 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
     [Fact]
     public async Task What_is_held_stays_in_the_hand_when_the_answer_says_more_or_less_than_before()
     {
-        await using var visit = await Visit.BeginAsync(chromium, height: 900);
+        await using var visit = await Visit.BeginAsync(chromium, end: end, height: 900);
         await visit.GoAsync("/rig?file=samples/winter-harbour.yaml");
         await visit.Page.Locator(Plate + ".rs-can-move").WaitForAsync(new() { State = WaitForSelectorState.Attached });
         await visit.Page.Locator(Plate).EvaluateAsync("part => part.scrollIntoView({ block: 'center' })");
@@ -75,7 +70,7 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
     [Fact]
     public async Task A_rig_from_nothing_gets_places_a_head_and_an_answer()
     {
-        await using var visit = await Visit.BeginAsync(chromium, height: 900);
+        await using var visit = await Visit.BeginAsync(chromium, end: end, height: 900);
         await visit.GoAsync("/rig");
         await Form.ChooseAsync(visit.Page, "camera", "compact body b");
         await Form.ChooseAsync(visit.Page, "battery", "brick 190");
@@ -100,7 +95,7 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
         await visit.Page.Locator("#save-name").FillAsync("placed.yaml");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#save-told")).ToContainTextAsync("Saved as placed.yaml");
-        var scenario = ScenarioFile.Read(Path.Combine(visit.Server.Rigs, "placed.yaml"));
+        var scenario = await visit.Own.ScenarioAsync("placed.yaml");
         Assert.Equal(-120, scenario.Builds["rig"].OnHead!.SlideMiddle!.Value.Millimeters, 6);
         Assert.Equal(least, scenario.Builds["rig"].Places["plate"].Forward!.Value.Millimeters.ToString("0", null));
         var ofFile = RigAnswer.Of(scenario, "rig", [scenario.Days.Keys.First()],
@@ -116,4 +111,10 @@ public sealed class OwnRigPlacesTests(Chromium chromium)
         page.Locator($"#answer-first .rs-questions tr:has(th:text-is(\"{question}\"))");
 
     private static Task<string> LineAsync(IPage page, string question) => Line(page, question).InnerTextAsync();
+
+    [Collection(InABrowser.Name)]
+    public sealed class OnTheServer(Chromium chromium) : OwnRigPlacesTests(chromium, PagesEnd.Server);
+
+    [Collection(InABrowser.Name)]
+    public sealed class InTheFolder(Chromium chromium) : OwnRigPlacesTests(chromium, PagesEnd.Folder);
 }

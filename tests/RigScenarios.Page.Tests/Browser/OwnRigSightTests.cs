@@ -3,8 +3,7 @@ using Microsoft.Playwright;
 namespace RigScenarios.Page.Tests.Browser;
 
 /// <summary>The verdict stays in sight while the form is filled in, and rigs stand side by side.</summary>
-[Collection(InABrowser.Name)]
-public sealed class OwnRigSightTests(Chromium chromium)
+public abstract class OwnRigSightTests(Chromium chromium, PagesEnd end)
 {
     private const string InSight =
         "selector => { const box = document.querySelector(selector).getBoundingClientRect(); "
@@ -59,7 +58,7 @@ public sealed class OwnRigSightTests(Chromium chromium)
     [Fact]
     public async Task What_the_answer_rests_on_leads_to_its_field()
     {
-        await using var visit = await Visit.BeginAsync(chromium);
+        await using var visit = await Visit.BeginAsync(chromium, end: end);
         await visit.GoAsync("/rig");
         await visit.Page.Locator("#typical-days button").First.WaitForAsync();
         var own = await Form.NotListedAsync(visit.Page, "camera");
@@ -107,9 +106,15 @@ public sealed class OwnRigSightTests(Chromium chromium)
 
     private async Task<Visit> BeginAsync(int width, int height)
     {
-        var visit = await Visit.BeginAsync(chromium, width: width, height: height);
+        var visit = await Visit.BeginAsync(chromium, end: end, width: width, height: height);
         await visit.GoAsync("/rig?file=samples/winter-harbour.yaml&build=tripod&day=day-one");
         await visit.Page.Locator("#answer-first .rs-answer").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
         return visit;
     }
+
+    [Collection(InABrowser.Name)]
+    public sealed class OnTheServer(Chromium chromium) : OwnRigSightTests(chromium, PagesEnd.Server);
+
+    [Collection(InABrowser.Name)]
+    public sealed class InTheFolder(Chromium chromium) : OwnRigSightTests(chromium, PagesEnd.Folder);
 }

@@ -3,8 +3,7 @@ using Microsoft.Playwright;
 namespace RigScenarios.Page.Tests.Browser;
 
 /// <summary>Steps back and forth in the form of one's own rig: fields, the day, the drawing and the wiring alike.</summary>
-[Collection(InABrowser.Name)]
-public sealed class OwnRigStepsTests(Chromium chromium)
+public abstract class OwnRigStepsTests(Chromium chromium, PagesEnd end)
 {
     private const string Plate = "#answer-parts svg.rs-wide [data-view=side] .rs-part[data-part=plate]";
 
@@ -94,7 +93,7 @@ public sealed class OwnRigStepsTests(Chromium chromium)
     [Fact]
     public async Task A_thing_that_was_added_goes_back_too_and_a_reload_keeps_the_rig()
     {
-        await using var visit = await Visit.BeginAsync(chromium, height: 900);
+        await using var visit = await Visit.BeginAsync(chromium, end: end, height: 900);
         await visit.GoAsync("/rig");
         await Form.ChooseAsync(visit.Page, "camera", "compact body b");
         await Form.ChooseAsync(visit.Page, "monitor", "5 inch");
@@ -114,9 +113,15 @@ public sealed class OwnRigStepsTests(Chromium chromium)
 
     private async Task<Visit> BeginAsync()
     {
-        var visit = await Visit.BeginAsync(chromium, height: 900);
+        var visit = await Visit.BeginAsync(chromium, end: end, height: 900);
         await visit.GoAsync("/rig?file=samples/winter-harbour.yaml&build=tripod&day=day-one");
         await visit.Page.Locator("#answer-first .rs-answer").First.WaitForAsync();
         return visit;
     }
+
+    [Collection(InABrowser.Name)]
+    public sealed class OnTheServer(Chromium chromium) : OwnRigStepsTests(chromium, PagesEnd.Server);
+
+    [Collection(InABrowser.Name)]
+    public sealed class InTheFolder(Chromium chromium) : OwnRigStepsTests(chromium, PagesEnd.Folder);
 }

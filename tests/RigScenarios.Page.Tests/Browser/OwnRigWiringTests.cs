@@ -1,12 +1,9 @@
 using Microsoft.Playwright;
-using RigScenarios.Files;
-using RigScenarios.Page.Tests.Servers;
 
 namespace RigScenarios.Page.Tests.Browser;
 
 /// <summary>The wiring in the form of one's own rig: chosen in the drawing with pointer and keyboard.</summary>
-[Collection(InABrowser.Name)]
-public sealed class OwnRigWiringTests(Chromium chromium)
+public abstract class OwnRigWiringTests(Chromium chromium, PagesEnd end)
 {
     private const string Drawing = "#answer-parts [data-drawing^=wiring]";
 
@@ -29,7 +26,7 @@ public sealed class OwnRigWiringTests(Chromium chromium)
         // The panel is still there, and the drawing says to what it belongs.
         await Assertions.Expect(visit.Page.Locator(Element("splitter"))).ToHaveAttributeAsync("aria-expanded", "true");
         await SaveAsync(visit);
-        Assert.Equal(("a", "heavy-lead"), Splitter(visit));
+        Assert.Equal(("a", "heavy-lead"), await SplitterAsync(visit));
         await visit.GoAsync("/rig?file=own/dolly.yaml&build=thin-lead&day=night");
         await visit.Page.Locator($"{Element("splitter")} > rect").First.ClickAsync();
         await Assertions.Expect(visit.Page.Locator(".wire-panel").GetByLabel("Through")).ToHaveValueAsync("heavy-lead");
@@ -77,7 +74,7 @@ public sealed class OwnRigWiringTests(Chromium chromium)
         await visit.Page.Keyboard.PressAsync("Tab");
         await Assertions.Expect(panel.Locator(".problems")).ToBeHiddenAsync();
         await SaveAsync(visit);
-        var scenario = ScenarioFile.Read(Path.Combine(visit.Server.Rigs, "dolly.yaml"));
+        var scenario = await visit.Own.ScenarioAsync("dolly.yaml");
         var build = scenario.Builds["thin-lead"];
         Assert.Equal("c", build.Devices["transmitter"].Outlet);
         Assert.Equal((900, "1.5 mm²"),
@@ -89,7 +86,7 @@ public sealed class OwnRigWiringTests(Chromium chromium)
     [Fact]
     public async Task A_proposed_regulator_that_gets_a_cable_becomes_one_of_the_rig()
     {
-        await using var visit = await Visit.BeginAsync(chromium, height: 900);
+        await using var visit = await Visit.BeginAsync(chromium, end: end, height: 900);
         await visit.GoAsync("/rig");
         await Form.ChooseAsync(visit.Page, "camera", "compact body b");
         await Form.ChooseAsync(visit.Page, "battery", "brick 190");
@@ -122,18 +119,16 @@ public sealed class OwnRigWiringTests(Chromium chromium)
 
     private async Task<Visit> BeginAsync()
     {
-        var visit = await Visit.BeginAsync(chromium, height: 900);
-        var text = Checkout.Sample("night-dolly.yaml")
-            .Replace("parts-from: [../parts]", $"parts-from: [{Path.Combine(Checkout.Data, "parts")}]", StringComparison.Ordinal);
-        await File.WriteAllTextAsync(Path.Combine(visit.Server.Rigs, "dolly.yaml"), text, TestContext.Current.CancellationToken);
+        var visit = await Visit.BeginAsync(chromium, end: end, height: 900);
+        await visit.Own.PutDemoAsync("dolly.yaml", "night-dolly.yaml");
         await visit.GoAsync("/rig?file=own/dolly.yaml&build=thin-lead&day=night");
         await visit.Page.Locator(Element("camera")).WaitForAsync();
         return visit;
     }
 
-    private static (string? Outlet, string? Cable) Splitter(Visit visit)
+    private static async Task<(string? Outlet, string? Cable)> SplitterAsync(Visit visit)
     {
-        var splitter = ScenarioFile.Read(Path.Combine(visit.Server.Rigs, "dolly.yaml")).Builds["thin-lead"].Splitters["splitter"];
+        var splitter = (await visit.Own.ScenarioAsync("dolly.yaml")).Builds["thin-lead"].Splitters["splitter"];
         return (splitter.Outlet, splitter.Cable);
     }
 
@@ -142,4 +137,10 @@ public sealed class OwnRigWiringTests(Chromium chromium)
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#save-told")).ToContainTextAsync("Saved as dolly.yaml");
     }
+
+    [Collection(InABrowser.Name)]
+    public sealed class OnTheServer(Chromium chromium) : OwnRigWiringTests(chromium, PagesEnd.Server);
+
+    [Collection(InABrowser.Name)]
+    public sealed class InTheFolder(Chromium chromium) : OwnRigWiringTests(chromium, PagesEnd.Folder);
 }

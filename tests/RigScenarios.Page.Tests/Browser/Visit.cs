@@ -1,21 +1,32 @@
 using Microsoft.Playwright;
 using RigScenarios.Page.Settings;
+using RigScenarios.Page.Tests.Folders;
 using RigScenarios.Page.Tests.Servers;
 
 namespace RigScenarios.Page.Tests.Browser;
 
 /// <summary>
-/// A reader at a browser with a server of their own. Whatever the browser complains of (a script that fails, something that the
-/// content security policy refuses, a request to elsewhere) is kept and must be nothing at the end.
+/// A reader at a browser, with a server of their own or with the folder in which the library runs in the browser. Whatever the
+/// browser complains of (a script that fails, something that the content security policy refuses, a request to elsewhere) is
+/// kept and must be nothing at the end.
 /// </summary>
 public sealed class Visit : IAsyncDisposable
 {
     private readonly List<string> complaints = [];
+    private readonly TrialServer? server;
+    private readonly StaticServer? folder;
     private IBrowserContext? context;
 
-    private Visit(TrialServer server) => Server = server;
+    private Visit(TrialServer? server, StaticServer? folder) => (this.server, this.folder) = (server, folder);
 
-    public TrialServer Server { get; }
+    /// <summary>The server, where there is one.</summary>
+    public TrialServer Server => server ?? throw new InvalidOperationException("There is no server behind the folder.");
+
+    /// <summary>Scheme, machine and port of the pages.</summary>
+    public string Origin => folder?.Origin ?? Server.Origin;
+
+    /// <summary>The reader's own files.</summary>
+    internal OwnFiles Own => new(this, server?.Rigs);
 
     public IPage Page { get; private set; } = null!;
 
@@ -24,10 +35,12 @@ public sealed class Visit : IAsyncDisposable
 
     public static async Task<Visit> BeginAsync(MachineBrowser machine, bool ownNotebooks = true, int width = 1280,
         int height = 800,
-        bool night = false, PageLimits? limits = null)
+        bool night = false, PageLimits? limits = null, PagesEnd end = PagesEnd.Server)
     {
         var browser = machine.Browser;
-        var visit = new Visit(await TrialServer.StartAsync(limits, ownNotebooks: ownNotebooks));
+        var visit = end == PagesEnd.Server
+            ? new Visit(await TrialServer.StartAsync(limits, ownNotebooks: ownNotebooks), null)
+            : new Visit(null, await StaticServer.StartAsync(await Published.Site.FolderAsync()));
         visit.context = await browser.NewContextAsync(new()
         {
             ViewportSize = new() { Width = width, Height = height }, ColorScheme = night ? ColorScheme.Dark : ColorScheme.Light,
@@ -35,7 +48,7 @@ public sealed class Visit : IAsyncDisposable
         });
         visit.context.SetDefaultTimeout(MachineBrowser.Patience);
         visit.Page = await visit.OpenPageAsync();
-        await visit.Page.GotoAsync(visit.Server.Address.ToString());
+        await visit.Page.GotoAsync((visit.folder?.Address ?? visit.Server.Address).ToString());
         return visit;
     }
 
@@ -51,14 +64,16 @@ public sealed class Visit : IAsyncDisposable
         page.PageError += (_, error) => Complain(error);
         page.Request += (_, request) =>
         {
-            if (!request.Url.StartsWith(Server.Origin, StringComparison.Ordinal) && !request.Url.StartsWith("data:",
+            if (!request.Url.StartsWith(Origin, StringComparison.Ordinal) && !request.Url.StartsWith("data:",
                 StringComparison.Ordinal) && !request.Url.StartsWith("blob:", StringComparison.Ordinal))
                 Complain($"asked elsewhere: {request.Url}");
         };
         return page;
     }
 
-    public Task GoAsync(string path) => Page.GotoAsync(Server.At(path).ToString());
+    /// <summary>Goes to a page by its path on the server; in the folder that page has a file's name.</summary>
+    public Task GoAsync(string path) =>
+        Page.GotoAsync((folder is null ? Server.At(path) : new Uri(folder.Address, InFolder(path))).ToString());
 
     /// <summary>Goes to a notebook and waits for its first answer.</summary>
     public async Task ReadAsync(string notebook, string fragment = "")
@@ -98,7 +113,23 @@ public sealed class Visit : IAsyncDisposable
     {
         if (context is not null)
             await context.CloseAsync();
-        await Server.DisposeAsync();
+        if (server is not null)
+            await server.DisposeAsync();
+        if (folder is not null)
+            await folder.DisposeAsync();
+    }
+
+    private static string InFolder(string path)
+    {
+        if (path == "/")
+            return "index.html";
+        foreach (var (start, instead) in ((string, string)[])[("/n/", "notebook.html?notebook="), ("/file/", "file.html?file="),
+            ("/rig?", "rig.html?"), ("/rig", "rig.html")])
+        {
+            if (path.StartsWith(start, StringComparison.Ordinal))
+                return instead + path[start.Length..];
+        }
+        throw new ArgumentException($"The folder has no page for {path}.", nameof(path));
     }
 
     private void Complain(string words)

@@ -16,11 +16,19 @@ internal sealed class Published(Func<Task<string>> publish)
         return Path.Combine(Checkout.Root, "artifacts", "publish", "RigScenarios.InBrowser", "release", "wwwroot");
     });
 
+    /// <summary>The pages' folder, made by the command that people use; its notebooks are tested elsewhere.</summary>
+    public static Published Site { get; } = new(async () =>
+    {
+        var folder = Path.Combine(Checkout.Root, "artifacts", "site-of-tests");
+        await RunAsync(Path.Combine(AppContext.BaseDirectory, "RigScenarios.Cli.dll"), "site", "--out", folder, "--no-notebooks");
+        return folder;
+    });
+
     /// <summary>The folder with what was published; a test without it is skipped.</summary>
     public Task<string> FolderAsync() => folder.Value;
 
-    /// <summary>Runs the SDK.</summary>
-    public static async Task RunAsync(params string[] arguments)
+    /// <summary>Runs the SDK, or a program by it.</summary>
+    private static async Task RunAsync(params string[] arguments)
     {
         var start = new ProcessStartInfo("dotnet", arguments)
         {

@@ -3,7 +3,7 @@ using RigScenarios.Fits;
 
 namespace RigScenarios.Benchmarks.Cases.Fits;
 
-/// <summary>What comes out of every case of a folder of fits, pulse and bench tests among them; fields of fit-format.md.</summary>
+/// <summary>What comes out of every case of a folder of fits, pulse and bench tests among them (fit-format.md).</summary>
 internal static class FitCaseAnswers
 {
     public static JsonArray In(string folder)
