@@ -15,7 +15,9 @@ public sealed class Visit : IAsyncDisposable
     private readonly List<string> complaints = [];
     private readonly TrialServer? server;
     private readonly StaticServer? folder;
+    private readonly List<IBrowserContext> others = [];
     private IBrowserContext? context;
+    private bool isCut;
 
     private Visit(TrialServer? server, StaticServer? folder) => (this.server, this.folder) = (server, folder);
 
@@ -52,13 +54,33 @@ public sealed class Visit : IAsyncDisposable
         return visit;
     }
 
-    /// <summary>One more window of the same browser.</summary>
-    public async Task<IPage> OpenPageAsync()
+    /// <summary>A window of a browser that has never seen these pages.</summary>
+    public async Task<IPage> OpenElsewhereAsync()
     {
-        var page = await context!.NewPageAsync();
+        var other = await context!.Browser!.NewContextAsync();
+        other.SetDefaultTimeout(MachineBrowser.Patience);
+        others.Add(other);
+        return await OpenPageAsync(other);
+    }
+
+    /// <summary>Cuts the network: whoever hands out the folder is gone, and its port is closed.</summary>
+    public async Task CutAsync()
+    {
+        isCut = true;
+        await folder!.DisposeAsync();
+    }
+
+    /// <summary>One more window of the same browser.</summary>
+    public Task<IPage> OpenPageAsync() => OpenPageAsync(context!);
+
+    private async Task<IPage> OpenPageAsync(IBrowserContext browser)
+    {
+        var page = await browser.NewPageAsync();
         page.Console += (_, message) =>
         {
-            if (message.Type is "error" or "warning")
+            // The browser looks for a newer version of what it keeps, and says that nobody answers.
+            if (message.Type is "error" or "warning"
+                && !(isCut && message.Text.Contains("ERR_CONNECTION_REFUSED", StringComparison.Ordinal)))
                 Complain($"{message.Type}: {message.Text}");
         };
         page.PageError += (_, error) => Complain(error);
@@ -72,8 +94,11 @@ public sealed class Visit : IAsyncDisposable
     }
 
     /// <summary>Goes to a page by its path on the server; in the folder that page has a file's name.</summary>
-    public Task GoAsync(string path) =>
-        Page.GotoAsync((folder is null ? Server.At(path) : new Uri(folder.Address, InFolder(path))).ToString());
+    public Task GoAsync(string path) => Page.GotoAsync(AddressOf(path));
+
+    /// <summary>The address of a page by its path on the server.</summary>
+    public string AddressOf(string path) =>
+        (folder is null ? Server.At(path) : new Uri(folder.Address, InFolder(path))).ToString();
 
     /// <summary>Goes to a notebook and waits for its first answer.</summary>
     public async Task ReadAsync(string notebook, string fragment = "")
@@ -111,6 +136,8 @@ public sealed class Visit : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
+        foreach (var other in others)
+            await other.CloseAsync();
         if (context is not null)
             await context.CloseAsync();
         if (server is not null)

@@ -16,9 +16,12 @@ internal sealed class Published(Func<Task<string>> publish)
         return Path.Combine(Checkout.Root, "artifacts", "publish", "RigScenarios.InBrowser", "release", "wwwroot");
     });
 
-    /// <summary>The pages' folder, made by the command that people use; its notebooks are tested elsewhere.</summary>
+    /// <summary>The pages' folder, made by the command that people use; its notebooks are tested elsewhere. Who works on these
+    /// tests may name one that was made before (RIGSCENARIOS_SITE), and saves the minutes that it takes.</summary>
     public static Published Site { get; } = new(async () =>
     {
+        if (Environment.GetEnvironmentVariable("RIGSCENARIOS_SITE") is { Length: > 0 } made)
+            return made;
         var folder = Path.Combine(Checkout.Root, "artifacts", "site-of-tests");
         await RunAsync(Path.Combine(AppContext.BaseDirectory, "RigScenarios.Cli.dll"), "site", "--out", folder, "--no-notebooks");
         return folder;
