@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using Microsoft.Playwright;
 
 namespace RigScenarios.Benchmarks;
 
@@ -31,14 +32,38 @@ internal static class DragCommand
         await using var opened = await OpenedPage.OpenAsync(arguments[0]);
         if (opened is null)
             return 2;
-        var page = opened.Page;
-        var part = page.Locator($".rs-can-move[data-part=\"{arguments[1]}\"]:visible").First;
+        var (drawn, framed, computed) = (new List<double>(), new List<double>(), new List<double>());
+        await foreach (var times in StepsAsync(opened.Page, arguments[1], changes))
+        {
+            drawn.Add(times[0]);
+            framed.Add(times[1]);
+            computed.Add(times[2]);
+        }
+        Console.WriteLine(FormattableString.Invariant($"{changes} moves of {arguments[1]}, one after the other"));
+        PageCommand.Tell("pointer to all drawn", drawn);
+        PageCommand.Tell("pointer to frame shown", framed);
+        if (computed.Exists(time => time > 0))
+            PageCommand.Tell("of that in the server", computed);
+        return 0;
+    }
+
+    /// <summary>Drags a part to and fro; the times from the pointer's move until all was drawn.</summary>
+    public static async Task<List<double>> MovesAsync(IPage page, string part, int changes)
+    {
+        var drawn = new List<double>();
+        await foreach (var times in StepsAsync(page, part, changes))
+            drawn.Add(times[0]);
+        return drawn;
+    }
+
+    private static async IAsyncEnumerable<List<double>> StepsAsync(IPage page, string name, int changes)
+    {
+        var part = page.Locator($".rs-can-move[data-part=\"{name}\"]:visible").First;
         await part.EvaluateAsync("part => part.scrollIntoView({ block: 'center' })");
         var box = (await part.Locator("polygon").BoundingBoxAsync())!;
         var (x, y) = (box.X + (box.Width / 2), box.Y + (box.Height / 2));
         await page.Mouse.MoveAsync(x, y);
         await page.Mouse.DownAsync();
-        var (drawn, framed, computed) = (new List<double>(), new List<double>(), new List<double>());
         for (var i = 0; i < changes; i++)
         {
             await page.EvaluateAsync(Listen);
@@ -47,18 +72,9 @@ internal static class DragCommand
             var times = (await page.EvaluateAsync<JsonElement>("() => window.updated")).EnumerateArray()
                 .Select(time => time.GetDouble()).ToList();
             // The first tenth warms up.
-            if (i < changes / 10)
-                continue;
-            drawn.Add(times[0]);
-            framed.Add(times[1]);
-            computed.Add(times[2]);
+            if (i >= changes / 10)
+                yield return times;
         }
         await page.Mouse.UpAsync();
-        Console.WriteLine(FormattableString.Invariant($"{changes} moves of {arguments[1]}, one after the other"));
-        PageCommand.Tell("pointer to all drawn", drawn);
-        PageCommand.Tell("pointer to frame shown", framed);
-        if (computed.Exists(time => time > 0))
-            PageCommand.Tell("of that in the server", computed);
-        return 0;
     }
 }

@@ -60,7 +60,8 @@ internal sealed class OpenedPage : IAsyncDisposable
         Directory.Delete(rigs, recursive: true);
     }
 
-    private static string? Find() =>
+    /// <summary>The path of Chromium; null where there is none.</summary>
+    internal static string? Find() =>
         (from name in (string[])["chromium", "chromium-browser"]
          from folder in (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
          let path = Path.Combine(folder, OperatingSystem.IsWindows() ? name + ".exe" : name)

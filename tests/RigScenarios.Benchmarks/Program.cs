@@ -4,6 +4,7 @@ using RigScenarios.Benchmarks.AgedCells;
 using RigScenarios.Benchmarks.Cases;
 using RigScenarios.Benchmarks.Coverage;
 using RigScenarios.Benchmarks.Fronts;
+using RigScenarios.Benchmarks.InBrowser;
 using RigScenarios.Benchmarks.InventedNotes;
 using RigScenarios.Benchmarks.MeasuredCells;
 using RigScenarios.Benchmarks.MeasuredCells.Fitted;
@@ -36,6 +37,8 @@ try
         ["live", .. var rest] => await LiveCommand.RunAsync(rest),
         ["page", .. var rest] => await PageCommand.RunAsync(rest),
         ["drag", .. var rest] => await DragCommand.RunAsync(rest),
+        ["browser", .. var rest] => await BrowserCommand.RunAsync(rest),
+        ["browser-size", .. var rest] => BrowserSizeCommand.Run(rest),
         ["pictures", .. var rest] => await PicturesCommand.RunAsync(rest),
         ["mutate", .. var rest] => MutateCommand.Run(rest),
         ["start", .. var rest] => StartCommand.Run(rest),
@@ -94,6 +97,10 @@ static int Help()
             the same on its living page in Chromium: from the slider's event until the chart is drawn
         {DragCommand.Usage}
             drag a part of a drawing there: from the pointer's move until answer, drawing and charts are drawn
+        {BrowserCommand.Usage}
+            open the form of a folder that rigscenarios site wrote, in Chromium: first visit to answer, change to drawn answer
+        {BrowserSizeCommand.Usage}
+            tell what each part of such a folder weighs
         {PicturesCommand.Usage}
             save the pictures that stand for the notebooks, and their first screens
         {MutateCommand.Usage}
