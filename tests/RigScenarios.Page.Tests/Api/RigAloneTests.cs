@@ -1,4 +1,6 @@
+using System.IO.Compression;
 using System.Net;
+using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using RigScenarios.Page.Tests.Servers;
@@ -8,6 +10,9 @@ namespace RigScenarios.Page.Tests.Api;
 /// <summary>A rig that goes anywhere without its file, such as in a link, and what arrives.</summary>
 public sealed class RigAloneTests
 {
+    /// <summary>What docs/no-install.md says.</summary>
+    private const int Longest = 5000;
+
     [Theory]
     [InlineData("winter-harbour", "shoulder", "day-two")]
     [InlineData("river-ferry", null, null)]
@@ -33,6 +38,26 @@ public sealed class RigAloneTests
         Assert.Equal(before.GetProperty("first").Text("html"), after.GetProperty("first").Text("html"));
         Assert.Empty(after.GetProperty("problems").EnumerateArray());
         Assert.Equal(arrived["view"]!.ToJsonString(), JsonNode.Parse(after.GetProperty("view").GetRawText())!.ToJsonString());
+    }
+
+    // As site/shared/rig-link.js makes it; another deflater differs by a few characters.
+    [Fact]
+    public async Task The_link_of_any_demo_has_less_than_5000_characters()
+    {
+        await using var server = await TrialServer.StartAsync();
+        var demos = Directory.GetFiles(Path.Combine(Checkout.Root, "data", "scenarios"), "*.yaml").Select(Path.GetFileName);
+        foreach (var file in demos.Select(name => $"samples/{name}"))
+        {
+            var opened = await (await server.GetAsync($"/api/rig/given?file={file}")).JsonAsync();
+            var sent = await AloneAsync(server, new { given = opened.GetProperty("given"), file, build = opened.Text("build"),
+                day = opened.Text("day") });
+            var text = JsonSerializer.SerializeToUtf8Bytes(new object[] { 1, opened.Text("build"), opened.Text("day"),
+                sent["given"]! }, new JsonSerializerOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+            using var packed = new MemoryStream();
+            await using (var deflate = new DeflateStream(packed, CompressionLevel.Optimal, leaveOpen: true))
+                await deflate.WriteAsync(text, TestContext.Current.CancellationToken);
+            Assert.InRange(packed.Length * 4 / 3, 500, Longest);
+        }
     }
 
     [Theory]

@@ -27,7 +27,7 @@ export function problemOf(why, detail) {
 export function failureOf(error, otherwise) {
   const said = detailOf(error);
   if (/out of memory|OutOfMemory|could not allocate|allocation failed|memory\.grow/i.test(said)) return "memory";
-  if (/failed to fetch|dynamically imported|import.*failed|loading.*failed|load failed|networkerror|\b404\b/i.test(said))
+  if (/failed to fetch|download .* failed|no zip file|dynamically imported|import.*failed|loading.*failed|load failed|networkerror|\b404\b/i.test(said))
     return "load";
   return otherwise;
 }
