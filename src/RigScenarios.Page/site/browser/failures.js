@@ -23,12 +23,16 @@ export function problemOf(why, detail) {
   return new ProgramProblem(503, [{ text: detail ? `${WORDS[why]} (${detail})` : WORDS[why] }]);
 }
 
+// What browsers and the runtime say of it; each has words of its own.
+const NO_MEMORY = /out of memory|OutOfMemory|could not allocate|allocation failed|memory\.grow/i;
+const NOT_LOADED = new RegExp(["failed to fetch", "download .* failed", "no zip file", "dynamically imported", "import.*failed",
+  "loading.*failed", "load failed", "networkerror", "\\b404\\b"].join("|"), "i");
+
 /** What kind of failure an error is. @param {unknown} error @param {Failure} otherwise @returns {Failure} */
 export function failureOf(error, otherwise) {
   const said = detailOf(error);
-  if (/out of memory|OutOfMemory|could not allocate|allocation failed|memory\.grow/i.test(said)) return "memory";
-  if (/failed to fetch|download .* failed|no zip file|dynamically imported|import.*failed|loading.*failed|load failed|networkerror|\b404\b/i.test(said))
-    return "load";
+  if (NO_MEMORY.test(said)) return "memory";
+  if (NOT_LOADED.test(said)) return "load";
   return otherwise;
 }
 
