@@ -1,5 +1,5 @@
-// A zip file (ISO/IEC 21320-1, without its option of parts): one file to load instead of thirty, and small on every server, also on
-// those that compress nothing.
+// A zip file (ISO/IEC 21320-1, without its option of parts): one file to load instead of thirty, and small on every server, also
+// on those that compress nothing.
 
 const END = 0x06054b50, END_SIZE = 22, ENTRY_SIZE = 46, LOCAL_SIZE = 30, DEFLATED = 8;
 
