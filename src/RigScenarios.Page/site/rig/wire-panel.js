@@ -13,6 +13,11 @@ const firstOwn = { gauge: "0.75 mm²", length: "600 mm" };
 export class WirePanel {
   /** @type {Wired | null} */
   #line = null;
+  /**
+   * Figures that were given and that the program has not answered yet.
+   * @type {{ thing: string, length?: string, gauge?: string } | null}
+   */
+  #given = null;
   /** @type {{ value: string, title: string }[]} */
   cables = [];
 
@@ -71,7 +76,7 @@ export class WirePanel {
     if (this.cable.selectedIndex < 0) this.cable.value = noCable;
     this.own.hidden = !own;
     if (own) for (const key of /** @type {const} */ (["length", "gauge"]))
-      if (document.activeElement !== this[key]) this[key].value = own[key] ?? "";
+      if (document.activeElement !== this[key] && !this.#givenTo(line.thing)[key]) this[key].value = own[key] ?? "";
     const where = this.where(line);
     this.told.textContent = `${where[0].toUpperCase()}${where.slice(1)}. ${line.proposed ? "Proposed. " : ""}${line.why}`;
     this.#showProblems(problems, own?.part ?? null);
@@ -126,14 +131,24 @@ export class WirePanel {
     this.rig.edit({ do: "cable", thing, ...(value === ownCable ? firstOwn : { cable: value }) }, { name: `cable: ${title}` });
   }
 
+  // A second figure may be given before the first is answered: it goes along, or it would be lost.
   /** @param {{ length?: string, gauge?: string }} figure */
-  #setOwn(figure) {
+  async #setOwn(figure) {
     if (!this.#line) return;
     const { thing, title } = this.#line, present = this.#present().own ?? firstOwn;
-    const { length, gauge } = { length: present.length, gauge: present.gauge, ...figure };
-    this.rig.edit({ do: "cable", thing, length: length || firstOwn.length, gauge: gauge || firstOwn.gauge },
-      { name: `cable: ${title}` });
+    const given = { ...this.#givenTo(thing), thing, ...figure };
+    this.#given = given;
+    const { length, gauge } = { length: present.length, gauge: present.gauge, ...given };
+    try {
+      await this.rig.edit({ do: "cable", thing, length: length || firstOwn.length, gauge: gauge || firstOwn.gauge },
+        { name: `cable: ${title}` });
+    } finally {
+      if (this.#given === given) this.#given = null;
+    }
   }
+
+  /** @param {string} thing @returns {{ length?: string, gauge?: string }} */
+  #givenTo(thing) { return this.#given?.thing === thing ? this.#given : {}; }
 }
 
 /** @param {Wired} line @param {{ value: string }} choice @param {{ name: string }} outlet */
