@@ -47,6 +47,9 @@ public static class SiteFolder
         PageAddresses.Check(files);
         var mark = MarkOf(files);
         files["offline.js"] = Encoding.UTF8.GetBytes(Offline(mark, files));
+        // Some hosts leave out folders whose names begin with an underscore, unless this file is there; others hand it out to
+        // nobody, so that what keeps the folder offline does not ask for it.
+        files[".nojekyll"] = [];
         files[FolderList.Name] = FolderList.Of(content.Version, mark, files);
         return files;
     }

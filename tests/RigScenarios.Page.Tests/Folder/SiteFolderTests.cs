@@ -81,7 +81,7 @@ public sealed class SiteFolderTests : IDisposable
         Each.Of(listed, file => Assert.Equal(file.Value,
             $"sha256-{Convert.ToBase64String(SHA256.HashData(files[file.Key]))}"));
         var offline = Encoding.UTF8.GetString(files["offline.js"]);
-        Each.Of(listed.Where(file => file.Key != "offline.js"),
+        Each.Of(listed.Where(file => file.Key is not ("offline.js" or ".nojekyll")),
             file => Assert.Contains($"\"{file.Key}\":\"{file.Value}\"", offline.Replace("\\u002B", "+", StringComparison.Ordinal),
                 StringComparison.Ordinal));
         Assert.DoesNotContain("/* mark */", offline, StringComparison.Ordinal);
