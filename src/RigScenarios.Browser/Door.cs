@@ -3,6 +3,7 @@ using System.Runtime.InteropServices.JavaScript;
 using System.Runtime.Versioning;
 using System.Text;
 using RigScenarios.Browser.Files;
+using RigScenarios.Browser.Live;
 using RigScenarios.Requests;
 using RigScenarios.Requests.Settings;
 
@@ -19,6 +20,9 @@ internal static partial class Door
     private static readonly Dictionary<int, ILine> Lines = [];
     private static PageRequests? requests;
 
+    // As long as the scripts wait for it: they end what takes longer.
+    private static readonly TimeSpan LongestRun = TimeSpan.FromSeconds(240);
+
     private static PageRequests Requests => requests ?? throw new InvalidOperationException("The library is not started yet.");
 
     /// <summary>Makes the folders and what answers requests. Called once, before all else.</summary>
@@ -26,10 +30,13 @@ internal static partial class Door
     internal static void Start()
     {
         Folders.Fill();
+        Environment.CurrentDirectory = Folders.Notebooks;
         requests = new PageRequests(new RequestOptions
         {
             DataFolder = Folders.Data,
             OwnFolder = Folders.Own,
+            Notebooks = folders => new ShelfAhead(folders),
+            Limits = new RequestLimits { RunTime = LongestRun },
             Clock = TimeProvider.System,
             Report = Report,
             ReportPlace = "The browser's console",

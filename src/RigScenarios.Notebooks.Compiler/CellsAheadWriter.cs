@@ -9,9 +9,6 @@ namespace RigScenarios.Notebooks.Compiler;
 /// <summary>Compiles notebooks for a place without a compiler: an assembly for each cell, and what else is known of it.</summary>
 public static class CellsAheadWriter
 {
-    /// <summary>What the file with everything but the assemblies ends with, behind the notebook's name.</summary>
-    public const string Ending = ".cells.json";
-
     /// <summary>Writes a notebook's cells into a folder: <c>NAME.cells.json</c>, and one assembly for each cell that holds
     /// something to run. The same notebook gives the same files.</summary>
     /// <param name="notebook">The notebook.</param>
@@ -35,12 +32,13 @@ public static class CellsAheadWriter
                     [new NotebookFailure(notebook.FileName, cell.Number, error.Line, error.Message).ToString()]);
             if (emitted.Program is { } program)
                 File.WriteAllBytes(Path.Combine(folder, name + ".dll"), program);
-            cells.Add(new CellAhead(cell.Number, emitted.Program is null ? null : name, emitted.Entry?.Type, emitted.Entry?.Method,
-                UsesAhead.Of(emitted.Uses)));
+            cells.Add(new CellAhead(cell.Number, emitted.Program is null ? null : name, emitted.Entry?.Type,
+                emitted.Entry?.Method, UsesAhead.Of(emitted.Uses)));
         }
 
         var prose = notebook.Cells.Where(cell => cell is { Kind: CellKind.Prose, IsForNotebookPrograms: false })
             .ToDictionary(cell => cell.Number, cell => notebook.ProseHtml(cell, path => CellsFile.Link + path));
-        TextFile.Write(Path.Combine(folder, notebook.Name + Ending), new CellsFile(notebook.Parameters.All, cells, prose).Json());
+        TextFile.Write(Path.Combine(folder, notebook.Name + NotebookAhead.Ending),
+            new CellsFile(notebook.Parameters.All, cells, prose).Json());
     }
 }

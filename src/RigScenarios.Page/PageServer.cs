@@ -4,7 +4,6 @@ using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
-using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Page.Address;
 using RigScenarios.Page.Classes;
 using RigScenarios.Page.Live;
@@ -15,9 +14,7 @@ using RigScenarios.Page.Settings;
 using RigScenarios.Page.Shelf;
 using RigScenarios.Page.WebFiles;
 using RigScenarios.Requests;
-using RigScenarios.Requests.OwnFiles;
 using RigScenarios.Requests.Settings;
-using RigScenarios.Requests.Shelf;
 
 namespace RigScenarios.Page;
 
@@ -121,7 +118,6 @@ public sealed class PageServer : IAsyncDisposable
         await StopAsync();
         await application.DisposeAsync();
         requests.Dispose();
-        shelf.Dispose();
     }
 
     private static PageServer Build(PageOptions options, int port)
@@ -135,12 +131,7 @@ public sealed class PageServer : IAsyncDisposable
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(5));
         var web = builder.Build();
         var answers = new PageRequests(Answers(options));
-        IReadOnlyList<ScenarioFolder> folders = [new(RigFiles.Own, answers.Files.OwnFolder),
-            new(RigFiles.Samples, answers.Files.SamplesFolder)];
-        var notebooks = new NotebookShelf(options.NotebookFolder, folders);
-        answers.Notebooks = () => notebooks.All().Select(notebook =>
-            new NotebookOnShelf(notebook.Name, notebook.Title, notebook.Sentence, notebook.PictureFile is not null));
-        var server = new PageServer(web, notebooks, answers, OwnAddresses.Of(port, options.Listen));
+        var server = new PageServer(web, (NotebookShelf)answers.Shelf!, answers, OwnAddresses.Of(port, options.Listen));
         server.Map(options, strangers);
         return server;
     }
@@ -149,6 +140,7 @@ public sealed class PageServer : IAsyncDisposable
     {
         DataFolder = options.DataFolder,
         OwnFolder = options.RigFolder,
+        Notebooks = folders => new NotebookShelf(options.NotebookFolder, folders),
         OwnFolderInWords = InWords(options.RigFolder),
         CommandFolder = options.CommandFolder,
         Clock = TimeProvider.System,
@@ -192,7 +184,7 @@ public sealed class PageServer : IAsyncDisposable
         var rooms = new LessonRooms(tasks, files, scenarios, watch);
         new TeacherEndpoints(tasks, rooms, files, scenarios, addresses, options.Limits).Map(application);
         new StudentEndpoints(rooms, options.Limits).Map(application);
-        new LiveEndpoints(shelf, pages, watch, options.Limits).Map(application);
+        new LiveEndpoints(requests.Notebooks!, pages, options.Limits).Map(application);
     }
 
     private static void Listen(KestrelServerOptions kestrel, PageOptions options, int port, Strangers strangers)

@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json;
+using RigScenarios.Requests.Live;
 using RigScenarios.Requests.Messages;
 using RigScenarios.Requests.OwnFiles;
 using RigScenarios.Requests.Rigs;
@@ -41,11 +42,23 @@ public sealed class PageRequests : IDisposable
         runs = new RigRuns(Places);
         AddRigs(new RigRequests(Files, Places, parts, logs));
         AddTexts(new TextRequests(Files, Watch, options.Clock));
-        AddShelf(new ShelfRequests(Files, () => Notebooks()));
+        if (options.Notebooks is { } makes)
+        {
+            Shelf = makes([new(RigFiles.Own, Files.OwnFolder), new(RigFiles.Samples, Files.SamplesFolder)]);
+            Notebooks = new NotebookRequests(Shelf, Watch);
+            AddNotebooks(Notebooks);
+        }
+        AddShelf(new ShelfRequests(Files, Shelf));
     }
 
     /// <summary>The names of the requests that are answered here.</summary>
     public IReadOnlyCollection<string> Names => requests.Keys;
+
+    /// <summary>The notebooks; null where pages have none.</summary>
+    internal INotebookShelf? Shelf { get; }
+
+    /// <summary>What is asked of notebooks; null where pages have none.</summary>
+    internal NotebookRequests? Notebooks { get; }
 
     /// <summary>Keeps runs within bounds.</summary>
     internal RunWatch Watch { get; }
@@ -61,9 +74,6 @@ public sealed class PageRequests : IDisposable
 
     /// <summary>Where faults are told.</summary>
     internal FaultReport Report { get; }
-
-    /// <summary>The notebooks of the shelf; none unless whoever made this puts some here.</summary>
-    internal Func<IEnumerable<NotebookOnShelf>> Notebooks { get; set; } = () => [];
 
     /// <summary>What the form's line begins with.</summary>
     internal OpenedLine RigLine => new(null, _ => Task.FromResult<IReadOnlyDictionary<string, Func<RunWork>>>(
@@ -119,6 +129,7 @@ public sealed class PageRequests : IDisposable
     {
         Watch.Dispose();
         logs.Dispose();
+        Shelf?.Dispose();
     }
 
     /// <summary>What a line begins with. Another kind of line is one more case here.</summary>
@@ -126,6 +137,7 @@ public sealed class PageRequests : IDisposable
     private OpenedLine LineOf(JsonElement line) => RequestJson.NeededText(line, "kind") switch
     {
         "rig" => RigLine,
+        "notebook" when Notebooks is not null => Notebooks.Line(RequestJson.NeededText(line, "name")),
         _ => throw new ProblemException(ReplyStatus.NotFound,
             [new Problem("The program behind this page has no such line.", "kind", "rig")]),
     };
@@ -142,6 +154,24 @@ public sealed class PageRequests : IDisposable
             Json(ReplyStatus.Ok, await rigs.LogAsync(new SentLog(json, log), cancellation))));
         requests.Add("rig-sheet", new(most, 0, (json, _, cancellation) => Task.FromResult(
             Page(rigs.Sheet(json, cancellation), SheetReply.FileName))));
+    }
+
+    private void AddNotebooks(NotebookRequests notebooks)
+    {
+        var most = options.Limits.LargestJsonBytes;
+        requests.Add("picture", new(most, 0, (json, _, _) =>
+        {
+            var (content, type) = notebooks.Picture(json);
+            return Task.FromResult(new RequestReply(ReplyStatus.Ok, type, content, null));
+        }));
+        requests.Add("page", new(most, 0, async (json, _, cancellation) =>
+        {
+            var name = RequestJson.NeededText(json, "notebook");
+            var page = await notebooks.PageAsync(name, NotebookRuns.Values(json), cancellation);
+            return Page(page, NotebookRequests.FileName(name));
+        }));
+        requests.Add("notebook-sheet", new(most, 0, async (json, _, cancellation) => Page(await notebooks.SheetAsync(
+            RequestJson.NeededText(json, "notebook"), json, cancellation), SheetReply.FileName)));
     }
 
     private void AddTexts(TextRequests texts)

@@ -1,4 +1,6 @@
 using System.Diagnostics;
+using RigScenarios.Notebooks.Compiler;
+using RigScenarios.Notebooks.Documents;
 
 namespace RigScenarios.Cli.Commands;
 
@@ -21,16 +23,46 @@ internal static class BrowserBuild
             return Directory.Exists(given) ? Path.GetFullPath(given)
                 : throw new DirectoryNotFoundException($"--browser-files: there is no folder {given}.");
         }
-        if (Packed().FirstOrDefault(folder => File.Exists(Path.Combine(folder, "library.zip"))) is { } packed)
+        if (Packed("browser") is { } packed)
             return packed;
-        return SourceTree() is { } sources ? await PublishAsync(sources, told, cancellation)
+        return SourceTree() is { } sources ? await PublishAsync(sources, "release", [], told, cancellation)
             : throw new IOException("The browser build is not beside the program, and the program does not run from its "
                 + "sources. Install the packed tool, or run it from a checkout.");
     }
 
+    /// <summary>The same with the cells of notebooks in it.</summary>
+    /// <param name="given">The folder that was named; null for none.</param>
+    /// <param name="notebooks">The notebooks that are to answer in the browser.</param>
+    /// <param name="told">Gets a line of what takes long.</param>
+    /// <param name="cancellation">Stops the build, too.</param>
+    /// <returns>The folder; null where it is not to be had: then the notebooks come as pages with their results.</returns>
+    /// <exception cref="DirectoryNotFoundException">The named folder is not there.</exception>
+    /// <exception cref="IOException">It can't be made; it says why.</exception>
+    public static async Task<string?> FindForNotebooksAsync(string? given, IReadOnlyList<Notebook> notebooks, TextWriter told,
+        CancellationToken cancellation)
+    {
+        if (given is not null)
+        {
+            return Directory.Exists(given) ? Path.GetFullPath(given)
+                : throw new DirectoryNotFoundException($"--notebook-files: there is no folder {given}.");
+        }
+        if (Packed("browser-notebooks") is { } packed)
+            return packed;
+        if (SourceTree() is not { } sources)
+            return null;
+        var cells = Path.Combine(sources, "artifacts", "cells");
+        if (Directory.Exists(cells))
+            Directory.Delete(cells, recursive: true);
+        await told.WriteLineAsync($"Compiling the cells of {notebooks.Count} notebooks.");
+        foreach (var notebook in notebooks)
+            CellsAheadWriter.Write(notebook, cells, cancellation);
+        return await PublishAsync(sources, "release_notebooks", [$"-p:NotebookCells={cells}"], told, cancellation);
+    }
+
     // The packed tool has programs for several kinds of machines, and the browser's files once, beside that for all kinds.
-    private static IEnumerable<string> Packed() => [Path.Combine(AppContext.BaseDirectory, "browser"),
-        Path.GetFullPath(Path.Combine(AppContext.BaseDirectory, "..", "any", "browser"))];
+    private static string? Packed(string name) => ((string[])[Path.Combine(AppContext.BaseDirectory, name),
+        Path.GetFullPath(Path.Combine(AppContext.BaseDirectory, "..", "any", name))])
+        .FirstOrDefault(folder => File.Exists(Path.Combine(folder, "library.zip")));
 
     private static string? SourceTree()
     {
@@ -42,7 +74,8 @@ internal static class BrowserBuild
         return null;
     }
 
-    private static async Task<string> PublishAsync(string sources, TextWriter told, CancellationToken cancellation)
+    private static async Task<string> PublishAsync(string sources, string folder, string[] more, TextWriter told,
+        CancellationToken cancellation)
     {
         await told.WriteLineAsync("Building the library for browsers from the sources; the first time takes a few minutes.");
         var start = new ProcessStartInfo(DotnetProgram())
@@ -52,7 +85,7 @@ internal static class BrowserBuild
             RedirectStandardError = true,
             RedirectStandardInput = true,
         };
-        foreach (var word in (string[])["publish", Project, "-c", "Release", "--nologo", "-v", "quiet"])
+        foreach (var word in (string[])["publish", Project, "-c", "Release", "--nologo", "-v", "quiet", .. more])
             start.ArgumentList.Add(word);
         start.Environment["DOTNET_CLI_TELEMETRY_OPTOUT"] = "1";
         // A build server that stays behind would keep this command's output open.
@@ -70,7 +103,7 @@ internal static class BrowserBuild
             publish.Kill(entireProcessTree: true);
             throw;
         }
-        return publish.ExitCode == 0 ? Path.Combine(sources, "artifacts", "publish", "RigScenarios.Browser", "release", "wwwroot")
+        return publish.ExitCode == 0 ? Path.Combine(sources, "artifacts", "publish", "RigScenarios.Browser", folder, "wwwroot")
             : throw new IOException($"The library could not be built for browsers:\n{string.Concat(await said).Trim()}");
     }
 

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.IO.Compression;
 using System.Runtime.CompilerServices;
 using RigScenarios.Notebooks.Compiler;
+using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Pages;
 using RigScenarios.Page.Folder;
 using RigScenarios.Scenarios;
@@ -19,35 +20,46 @@ internal static class SiteCommand
         var browser = new Option<string?>("--browser-files") { Description = "A published browser build to take instead of the "
             + "one beside the program, or of making it from the sources: the folder in which boot.js lies.",
             HelpName = "DIR" };
+        var forNotebooks = new Option<string?>("--notebook-files") { Description = "The same for the pages of notebooks: a "
+            + "browser build with their cells in it.", HelpName = "DIR" };
         var noNotebooks = new Option<bool>("--no-notebooks") { Description =
             "Leave the notebooks out: quicker to make, smaller to load." };
         var command = new Command("site", "Write the form, its answer and the notebooks as a folder for any web server: the "
             + "library runs in the browser, also without a network, and nothing is sent anywhere.")
         {
-            output, browser, noNotebooks,
+            output, browser, forNotebooks, noNotebooks,
         };
         command.SetAction((parsed, cancellation) => Guard.RunAsync(() => RunAsync(parsed.GetRequiredValue(output),
-            parsed.GetValue(browser), !parsed.GetValue(noNotebooks), cancellation)));
+            parsed.GetValue(browser), parsed.GetValue(forNotebooks), !parsed.GetValue(noNotebooks), cancellation)));
         return command;
     }
 
     // Not inlined: the pages' types are loaded only when this command runs, so that the others start as fast as without it.
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static async Task<int> RunAsync(string output, string? browser, bool withNotebooks, CancellationToken cancellation)
+    private static async Task<int> RunAsync(string output, string? browser, string? forNotebooks, bool withNotebooks,
+        CancellationToken cancellation)
     {
         if (WholeFolder.Problem(output) is { } problem)
             throw new ScenarioProblemsException([new Diagnostic(Severity.Error, "", TextPlace.None, "--out",
                 $"Found \"{output}\". {problem}", "a new folder, or one that an earlier run wrote, such as \"site\"")]);
         // The notebooks' cells name files relative to their folder, which is the process's while they run.
         var target = Path.GetFullPath(output);
-        var notebooks = ShippedFolder.Of("notebooks");
+        var folder = ShippedFolder.Of("notebooks");
+        IReadOnlyList<Notebook> notebooks = withNotebooks
+            ? [.. Directory.EnumerateFiles(folder, "*.ipynb").Order(StringComparer.Ordinal).Select(NotebookFile.Load)] : [];
+        var answering = notebooks.Where(notebook => notebook.NeedsProgram is null).ToList();
+        // Whoever names a build for the form, and none for notebooks, is not made to wait for one.
+        var library = answering.Count > 0 && (browser is null || forNotebooks is not null)
+            ? await BrowserBuild.FindForNotebooksAsync(forNotebooks, answering, Console.Error, cancellation) : null;
         var content = new FolderContent
         {
             BrowserFolder = await BrowserBuild.FindAsync(browser, Console.Error, cancellation),
             DataFolder = ShippedFolder.Of("data"),
-            NotebookFolder = notebooks,
+            NotebookBrowserFolder = library,
+            NotebookFolder = folder,
             Version = typeof(SiteCommand).Assembly.GetName().Version!.ToString(3),
-            Notebooks = withNotebooks ? await PagesOfAsync(notebooks, cancellation) : [],
+            Notebooks = await PagesOfAsync(notebooks, cancellation),
+            AnsweringNotebooks = library is null ? [] : [.. answering.Select(notebook => notebook.Name)],
         };
         var files = SiteFolder.FilesOf(content);
         WholeFolder.Write(target, files, cancellation);
@@ -55,26 +67,27 @@ internal static class SiteCommand
         return ExitCodes.Done;
     }
 
-    private static async Task<IReadOnlyList<NotebookAsPage>> PagesOfAsync(string folder, CancellationToken cancellation)
+    private static async Task<IReadOnlyList<NotebookAsPage>> PagesOfAsync(IReadOnlyList<Notebook> notebooks,
+        CancellationToken cancellation)
     {
         var pages = new List<NotebookAsPage>();
-        string[] files = [.. Directory.EnumerateFiles(folder, "*.ipynb").Order(StringComparer.Ordinal)];
-        foreach (var file in files)
+        foreach (var notebook in notebooks)
         {
-            var name = Path.GetFileNameWithoutExtension(file);
-            Console.Error.WriteLine($"Running notebook {pages.Count + 1} of {files.Length}: {ShownText.Of(name)}");
-            var run = await NotebookRunner.RunAsync(NotebookFile.Load(file),
+            var name = notebook.Name;
+            Console.Error.WriteLine($"Running notebook {pages.Count + 1} of {notebooks.Count}: {ShownText.Of(name)}");
+            var run = await NotebookRunner.RunAsync(notebook,
                 new Dictionary<string, string>(StringComparer.Ordinal), null, cancellation);
             if (run.Failure is { } failure)
                 throw new IOException($"{name}: {failure}");
-            pages.Add(new NotebookAsPage
+            var page = new NotebookAsPage
             {
                 Name = name,
                 Title = run.Notebook.Title,
                 Sentence = run.Notebook.Sentence,
                 PictureFile = run.Notebook.PictureFile,
                 Page = NotebookPage.Of(run),
-            });
+            };
+            pages.Add(notebook.NeedsProgram is { } why ? page with { WhyItRests = why } : page);
         }
         return pages;
     }

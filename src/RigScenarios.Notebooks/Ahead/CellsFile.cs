@@ -29,7 +29,8 @@ internal sealed record CellsFile(
 internal sealed record CellAhead(int Number, string? Assembly, string? Type, string? Method, UsesAhead Uses);
 
 /// <summary>What a cell takes from earlier ones, as <see cref="CellUses"/>.</summary>
-internal sealed record UsesAhead(IReadOnlyList<int> Cells, IReadOnlyList<VariableAhead> Reads, IReadOnlyList<VariableAhead> Writes)
+internal sealed record UsesAhead(
+    IReadOnlyList<int> Cells, IReadOnlyList<VariableAhead> Reads, IReadOnlyList<VariableAhead> Writes)
 {
     public static UsesAhead Of(CellUses uses) => new([.. uses.Cells.Order()], Sorted(uses.Reads), Sorted(uses.Writes));
 

@@ -10,21 +10,38 @@ namespace RigScenarios.Notebooks.Ahead;
 /// <summary>A notebook whose cells were compiled earlier, elsewhere: it listens without a compiler.</summary>
 public static partial class NotebookAhead
 {
+    /// <summary>What the file beside a notebook's assemblies ends with, behind the notebook's name.</summary>
+    public const string Ending = ".cells.json";
+
+    /// <summary>Reads a notebook.</summary>
+    /// <param name="path">The notebook's file, as it was when it was compiled.</param>
+    /// <param name="cells">The description that was written with its assemblies; empty where there is none: then it has neither
+    /// parameters nor prose, and is known by its title, its sentence and its picture.</param>
+    /// <exception cref="NotebookInputException">There is no such file, or it is no notebook.</exception>
+    public static Notebook Read(string path, ReadOnlySpan<byte> cells) =>
+        Notebook.Load(path, new Reader(cells.IsEmpty ? Nothing : CellsFile.Read(cells)));
+
     /// <summary>Opens a notebook that was compiled.</summary>
     /// <param name="path">The notebook's file, as it was when it was compiled.</param>
     /// <param name="cells">The description that was written with its assemblies.</param>
     /// <param name="load">Gives an assembly by its name.</param>
     /// <param name="folders">The folders whose scenario files a reader may choose.</param>
-    /// <exception cref="NotebookInputException">There is no such file, or it is no notebook.</exception>
+    /// <exception cref="NotebookInputException">There is no such file, or it is no notebook, or its cells did not come along.
+    /// </exception>
     public static LiveNotebook Open(string path, ReadOnlySpan<byte> cells, Func<string, Assembly> load,
         IReadOnlyList<ScenarioFolder> folders)
     {
         ArgumentNullException.ThrowIfNull(load);
+        if (cells.IsEmpty)
+            throw new NotebookInputException(
+                [$"{Path.GetFileName(path)}: its cells did not come along, so it does not run here."]);
         var file = CellsFile.Read(cells);
         var notebook = Notebook.Load(path, new Reader(file));
         return new LiveNotebook(notebook,
             [.. file.Cells.Select(cell => Compiled(notebook.Cells[cell.Number - 1], cell, load))], folders, () => { });
     }
+
+    private static CellsFile Nothing { get; } = new([], [], new Dictionary<int, string>());
 
     private static CompiledCell Compiled(NotebookCell cell, CellAhead ahead, Func<string, Assembly> load)
     {

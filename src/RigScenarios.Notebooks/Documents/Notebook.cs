@@ -46,6 +46,7 @@ public sealed partial record Notebook
         Cells = cells;
         Title = FindTitle();
         Sentence = shelf?["sentence"]?.GetValue<string>() ?? "";
+        NeedsProgram = shelf?["needsProgram"]?.GetValue<string>();
         PictureFile = shelf?["picture"]?.GetValue<string>() is { } picture ? FindPicture(picture) : null;
         var first = cells.FirstOrDefault(cell => cell.Kind == CellKind.Code && cell.Tags.Contains(NotebookParameters.Tag));
         Parameters = new NotebookParameters(Path.GetDirectoryName(path)!, first?.Number,
@@ -63,6 +64,10 @@ public sealed partial record Notebook
 
     /// <summary>One sentence that says on a shelf what the notebook answers; empty where its file has none.</summary>
     public string Sentence { get; }
+
+    /// <summary>Why it runs only in the program on a computer and not in a browser by itself, in a sentence; null where it does
+    /// both.</summary>
+    public string? NeedsProgram { get; }
 
     /// <summary>The picture (.svg or .png) that stands for it on a shelf, with its full path; null where there is none.</summary>
     public string? PictureFile { get; }

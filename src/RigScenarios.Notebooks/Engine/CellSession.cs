@@ -29,6 +29,9 @@ internal sealed class CellSession(IReadOnlyList<CompiledCell> cells, int? parame
     // Whoever drags asks again within this time: then none of the other cells is begun, and the next run need not wait for one.
     private static readonly TimeSpan BeforeTheOthers = TimeSpan.FromMilliseconds(80);
 
+    // There one thread does all: between two cells it takes what came in the meantime, such as that the run is overtaken.
+    private static readonly TimeSpan TurnOfOthers = TimeSpan.FromMilliseconds(1);
+
     // One slot for each cell's variables; the first is the compiler's own.
     private readonly object?[] slots = new object?[cells.Count + 2];
     private readonly ShownValues shown = new();
@@ -65,6 +68,8 @@ internal sealed class CellSession(IReadOnlyList<CompiledCell> cells, int? parame
                 await Task.Delay(BeforeTheOthers, cancellation);
             }
 
+            if (OperatingSystem.IsBrowser())
+                await Task.Delay(TurnOfOthers, CancellationToken.None);
             cancellation.ThrowIfCancellationRequested();
             reader.Begins(cell.Cell);
             rerun.Add(cell.Cell.Number);

@@ -35,8 +35,9 @@ public static class SiteFolder
             files[$"assets/folder/{name}"] = SiteFiles.Content($"folder/{name}");
         foreach (var name in (string[])["app.webmanifest", "icon.svg", "icon-192.png", "icon-512.png"])
             files[name] = SiteFiles.Content($"folder/{name}");
-        foreach (var name in BrowserFiles.In(content.BrowserFolder))
-            files[$"library/{name}"] = File.ReadAllBytes(Path.Combine(content.BrowserFolder, name));
+        AddLibrary(files, "library", content.BrowserFolder);
+        if (content.NotebookBrowserFolder is { } forNotebooks)
+            AddLibrary(files, "notebook-library", forNotebooks);
         foreach (var notebook in content.Notebooks)
         {
             files[notebook.File] = Encoding.UTF8.GetBytes(notebook.Html());
@@ -66,6 +67,12 @@ public static class SiteFolder
             all.AppendData(SHA256.HashData(content));
         }
         return Convert.ToHexStringLower(all.GetHashAndReset())[..16];
+    }
+
+    private static void AddLibrary(SortedDictionary<string, byte[]> files, string into, string from)
+    {
+        foreach (var name in BrowserFiles.In(from))
+            files[$"{into}/{name}"] = File.ReadAllBytes(Path.Combine(from, name));
     }
 
     private static string Addresses(FolderContent content) => SiteFiles.Text("folder/addresses.js")

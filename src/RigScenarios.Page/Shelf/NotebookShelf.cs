@@ -1,6 +1,7 @@
 using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Parameters;
+using RigScenarios.Requests.Live;
 
 namespace RigScenarios.Page.Shelf;
 
@@ -8,7 +9,7 @@ namespace RigScenarios.Page.Shelf;
 /// The notebooks of one folder in reading order. Each is compiled once, when first opened, and shared by all readers; again
 /// only after its file has changed.
 /// </summary>
-internal sealed class NotebookShelf(string folder, IReadOnlyList<ScenarioFolder> scenarios) : IDisposable
+internal sealed class NotebookShelf(string folder, IReadOnlyList<ScenarioFolder> scenarios) : INotebookShelf
 {
     private const string Ending = ".ipynb";
 
@@ -28,7 +29,7 @@ internal sealed class NotebookShelf(string folder, IReadOnlyList<ScenarioFolder>
 
     /// <summary>A notebook that is on the shelf, being compiled; the reader gives it back by disposing.</summary>
     /// <param name="name">A name that <see cref="Find"/> knows.</param>
-    public OpenNotebook.Reading Open(string name)
+    public INotebookReading Open(string name)
     {
         lock (gate)
         {

@@ -1,6 +1,7 @@
 using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks.Live;
+using RigScenarios.Requests.Live;
 
 namespace RigScenarios.Page.Shelf;
 
@@ -54,7 +55,7 @@ internal sealed class OpenNotebook(string file, DateTime changed, IReadOnlyList<
     }
 
     /// <summary>One reader's hold on a notebook.</summary>
-    internal sealed class Reading(OpenNotebook notebook) : IDisposable
+    internal sealed class Reading(OpenNotebook notebook) : INotebookReading
     {
         private bool left;
 

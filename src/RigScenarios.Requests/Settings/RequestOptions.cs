@@ -1,3 +1,6 @@
+using RigScenarios.Notebooks.Parameters;
+using RigScenarios.Requests.Live;
+
 namespace RigScenarios.Requests.Settings;
 
 /// <summary>What requests of pages are answered from, and within which bounds.</summary>
@@ -20,6 +23,9 @@ public sealed record RequestOptions
 
     /// <summary>Tells what day it is.</summary>
     public required TimeProvider Clock { get; init; }
+
+    /// <summary>Makes the notebooks, which take scenario files from the given folders; null where pages have none.</summary>
+    public Func<IReadOnlyList<ScenarioFolder>, INotebookShelf>? Notebooks { get; init; }
 
     /// <summary>How much one page may ask for.</summary>
     public RequestLimits Limits { get; init; } = new();

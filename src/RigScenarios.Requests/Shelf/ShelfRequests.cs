@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+using RigScenarios.Requests.Live;
 using RigScenarios.Requests.OwnFiles;
 
 namespace RigScenarios.Requests.Shelf;
@@ -7,17 +9,20 @@ namespace RigScenarios.Requests.Shelf;
 /// <param name="Title">Its title.</param>
 /// <param name="Sentence">What it shows, in one sentence.</param>
 /// <param name="HasPicture">Whether it has a picture for the shelf.</param>
-internal sealed record NotebookOnShelf(string Name, string Title, string Sentence, bool HasPicture);
+/// <param name="NeedsProgram">Why it stands here as a page with its results only; null where it answers.</param>
+internal sealed record NotebookOnShelf(string Name, string Title, string Sentence, bool HasPicture,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? NeedsProgram);
 
 /// <summary>What stands on the shelf: the notebooks in reading order, and the scenario files.</summary>
 /// <param name="files">The scenario files.</param>
-/// <param name="notebooks">Gives the notebooks.</param>
-internal sealed class ShelfRequests(RigFiles files, Func<IEnumerable<NotebookOnShelf>> notebooks)
+/// <param name="shelf">The notebooks; null where there are none.</param>
+internal sealed class ShelfRequests(RigFiles files, INotebookShelf? shelf)
 {
     /// <summary>The shelf as it is now.</summary>
     public object All(CancellationToken cancellation) => new
     {
-        notebooks = notebooks(),
+        notebooks = shelf?.All().Select(notebook => new NotebookOnShelf(notebook.Name, notebook.Title, notebook.Sentence,
+            notebook.PictureFile is not null, OperatingSystem.IsBrowser() ? notebook.NeedsProgram : null)) ?? [],
         files = files.All(cancellation)
             .Select(file => new { id = file.Id, folder = file.Folder, name = file.Name, title = file.Title,
             problems = file.Errors }),

@@ -4,5 +4,7 @@ import { useProgram } from "../shared/program.js";
 import { tellLoading } from "./loading.js";
 import { browserProgram } from "./program.js";
 
-// The folder has the scripts in assets/, and the library in library/ beside it.
-useProgram(browserProgram({ library: new URL("../../library/boot.js", import.meta.url).href, loading: tellLoading }));
+// The folder has the scripts in assets/, and beside it the library in library/. Notebooks call more of it than the form does: on
+// their page it is the one in notebook-library/, which holds their cells too.
+const library = location.pathname.endsWith("/notebook.html") ? "notebook-library" : "library";
+useProgram(browserProgram({ library: new URL(`../../${library}/boot.js`, import.meta.url).href, loading: tellLoading }));

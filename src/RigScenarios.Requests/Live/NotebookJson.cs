@@ -2,7 +2,7 @@ using System.Text.Json;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Parameters;
 
-namespace RigScenarios.Page.Live;
+namespace RigScenarios.Requests.Live;
 
 /// <summary>A notebook as JSON before anything has been run: its prose, its code, its parameters.</summary>
 internal static class NotebookJson

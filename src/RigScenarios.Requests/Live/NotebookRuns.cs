@@ -1,12 +1,11 @@
 using System.Text.Json;
-using Microsoft.AspNetCore.Http;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Notebooks.Live;
 using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Requests.Messages;
 using RigScenarios.Requests.Runs;
 
-namespace RigScenarios.Page.Live;
+namespace RigScenarios.Requests.Live;
 
 /// <summary>The runs of a notebook in one queue: its cells, told as they are run, those in the reader's sight first.</summary>
 internal sealed class NotebookRuns(LiveNotebook notebook)
@@ -36,7 +35,7 @@ internal sealed class NotebookRuns(LiveNotebook notebook)
         }
         catch (NotebookInputException exception)
         {
-            throw new ProblemException(StatusCodes.Status400BadRequest, [.. exception.Problems.Select(OfParameter)]);
+            throw new ProblemException(ReplyStatus.BadRequest, [.. exception.Problems.Select(OfParameter)]);
         }
     }
 
@@ -84,7 +83,7 @@ internal sealed class NotebookRuns(LiveNotebook notebook)
             : [];
 
     private static ProblemException Refused(string path, string text, string accepted) =>
-        new(StatusCodes.Status400BadRequest, [new Problem(text, path, accepted)]);
+        new(ReplyStatus.BadRequest, [new Problem(text, path, accepted)]);
 
     /// <summary>Sends what a run shows as soon as it is there.</summary>
     private sealed class Observer(RunReply reply) : ILiveObserver
