@@ -6,5 +6,5 @@ import { browserProgram } from "./program.js";
 
 // The folder has the scripts in assets/, and beside it the library in library/. Notebooks call more of it than the form does: on
 // their page it is the one in notebook-library/, which holds their cells too.
-const library = location.pathname.endsWith("/notebook.html") ? "notebook-library" : "library";
+const library = /\/notebook(\.html)?$/.test(location.pathname) ? "notebook-library" : "library";
 useProgram(browserProgram({ library: new URL(`../../${library}/boot.js`, import.meta.url).href, loading: tellLoading }));
