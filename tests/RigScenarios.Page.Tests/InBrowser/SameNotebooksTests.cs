@@ -35,8 +35,9 @@ public sealed class SameNotebooksTests(Chromium chromium)
         }
         """;
 
-    private static IEnumerable<Notebook> Answering => Directory
-        .EnumerateFiles(Path.Combine(Checkout.Root, "notebooks"), "*.ipynb").Order(StringComparer.Ordinal).Select(NotebookFile.Load).Where(notebook => notebook.NeedsProgram is null);
+    private static IEnumerable<Notebook> Answering =>
+        Directory.EnumerateFiles(Path.Combine(Checkout.Root, "notebooks"), "*.ipynb").Order(StringComparer.Ordinal)
+            .Select(NotebookFile.Load).Where(notebook => notebook.NeedsProgram is null);
 
     private static Published Library { get; } = new(async () =>
     {
