@@ -1,4 +1,3 @@
-using System.Text.Json.Serialization;
 using RigScenarios.Requests.Live;
 using RigScenarios.Requests.OwnFiles;
 
@@ -9,9 +8,7 @@ namespace RigScenarios.Requests.Shelf;
 /// <param name="Title">Its title.</param>
 /// <param name="Sentence">What it shows, in one sentence.</param>
 /// <param name="HasPicture">Whether it has a picture for the shelf.</param>
-/// <param name="NeedsProgram">Why it stands here as a page with its results only; null where it answers.</param>
-internal sealed record NotebookOnShelf(string Name, string Title, string Sentence, bool HasPicture,
-    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? NeedsProgram);
+internal sealed record NotebookOnShelf(string Name, string Title, string Sentence, bool HasPicture);
 
 /// <summary>What stands on the shelf: the notebooks in reading order, and the scenario files.</summary>
 /// <param name="files">The scenario files.</param>
@@ -22,7 +19,7 @@ internal sealed class ShelfRequests(RigFiles files, INotebookShelf? shelf)
     public object All(CancellationToken cancellation) => new
     {
         notebooks = shelf?.All().Select(notebook => new NotebookOnShelf(notebook.Name, notebook.Title, notebook.Sentence,
-            notebook.PictureFile is not null, OperatingSystem.IsBrowser() ? notebook.NeedsProgram : null)) ?? [],
+            notebook.PictureFile is not null)) ?? [],
         files = files.All(cancellation)
             .Select(file => new { id = file.Id, folder = file.Folder, name = file.Name, title = file.Title,
             problems = file.Errors }),

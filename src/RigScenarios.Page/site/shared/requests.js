@@ -26,8 +26,7 @@
  * is where own files lie, in words for people; null where they lie in none.
  * @typedef {{ id: string, text: string, writable: boolean, version: string, problems: Problem[] }} TextFile
  * @typedef {{ id: string, folder: string, name: string, title: string, problems: number }} FileOnShelf
- * `needsProgram`: why a notebook stands here as a page with its results only, in a sentence; null or missing where it answers.
- * @typedef {{ name: string, title: string, sentence: string, hasPicture: boolean, needsProgram?: string | null }} NotebookOnShelf
+ * @typedef {{ name: string, title: string, sentence: string, hasPicture: boolean }} NotebookOnShelf
  * @typedef {{ notebooks: NotebookOnShelf[], files: FileOnShelf[], folder: string | null }} Shelf
  */
 

@@ -21,8 +21,7 @@ function pictureOf(notebook) {
 function notebookRow(notebook) {
   const picture = notebook.hasPicture ? el("div", { class: "picture" }, pictureOf(notebook)) : null;
   return el("li", { class: picture ? "with-picture" : "" }, picture, el("div", {},
-    el("h3", {}, el("a", { href: pageOf.notebook(notebook.name) }, notebook.title)), el("p", {}, notebook.sentence),
-    notebook.needsProgram ? el("p", { class: "note" }, notebook.needsProgram) : null));
+    el("h3", {}, el("a", { href: pageOf.notebook(notebook.name) }, notebook.title)), el("p", {}, notebook.sentence)));
 }
 
 /** @param {FileOnShelf} file */
