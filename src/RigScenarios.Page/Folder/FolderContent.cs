@@ -6,7 +6,8 @@ public sealed record FolderContent
     /// <summary>The published browser build: the folder in which <c>boot.js</c> lies.</summary>
     public required string BrowserFolder { get; init; }
 
-    /// <summary>The same with the cells of notebooks in it, for their page; null where no notebook answers in the browser.</summary>
+    /// <summary>The same with the cells of notebooks in it, for their page; null where no notebook answers in the
+    /// browser.</summary>
     public string? NotebookBrowserFolder { get; init; }
 
     /// <summary>The folder with parts, samples and field notes.</summary>
