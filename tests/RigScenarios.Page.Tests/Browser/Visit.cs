@@ -37,7 +37,7 @@ public sealed class Visit : IAsyncDisposable
 
     public static async Task<Visit> BeginAsync(MachineBrowser machine, bool ownNotebooks = true, int width = 1280,
         int height = 800,
-        bool night = false, PageLimits? limits = null, PagesEnd end = PagesEnd.Server)
+        bool night = false, PageLimits? limits = null, PagesEnd end = PagesEnd.Server, bool touch = false)
     {
         var browser = machine.Browser;
         var visit = end == PagesEnd.Server
@@ -46,7 +46,7 @@ public sealed class Visit : IAsyncDisposable
         visit.context = await browser.NewContextAsync(new()
         {
             ViewportSize = new() { Width = width, Height = height }, ColorScheme = night ? ColorScheme.Dark : ColorScheme.Light,
-            AcceptDownloads = true,
+            AcceptDownloads = true, HasTouch = touch, IsMobile = touch,
         });
         visit.context.SetDefaultTimeout(MachineBrowser.Patience);
         visit.Page = await visit.OpenPageAsync();

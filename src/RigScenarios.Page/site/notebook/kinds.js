@@ -26,8 +26,10 @@ export function makePlainControl(making) {
 /** @param {Making} making @returns {PlainControl} */
 function number({ parameter, id, label, tell, below, words }) {
   const { minimum, maximum, unit } = parameter;
-  const field = el("input", { type: "number", id, step: parameter.kind === "whole-number" ? "1" : "any", inputmode: "decimal",
-    min: minimum, max: maximum });
+  const field = el("input", { type: "number", id, step: parameter.kind === "whole-number" ? "1" : "any",
+    min: minimum, max: maximum, enterkeyhint: "done",
+    // Digits alone where nothing is below zero; a browser's own keyboard for numbers has the minus.
+    inputmode: minimum !== null && minimum >= 0 ? (parameter.kind === "whole-number" ? "numeric" : "decimal") : null });
   /** @type {HTMLInputElement | null} */
   let slider = null;
   if (minimum !== null && maximum !== null && maximum > minimum) {

@@ -5,6 +5,7 @@ import { el, makeCautions, showParts } from "../shared/parts.js";
 import { keepReachable } from "../shared/reachable.js";
 import { takeAlong } from "../shared/take-along.js";
 import { say } from "../shared/tell.js";
+import { SpokenAnswer } from "./spoken.js";
 import { namedPath } from "./paths.js";
 import { goTo, hasField } from "./problems.js";
 
@@ -31,7 +32,7 @@ export class AnswerView {
     this.assumedTitle = byId("assumed-title");
     this.assumedList = byId("assumed-list");
     this.text = byId("file-text");
-    this.spoken = byId("answer-spoken");
+    this.spoken = new SpokenAnswer(byId("answer-spoken"));
     this.parts = byId("answer-parts");
     this.file = byId("answer-file", HTMLDetailsElement);
     for (const box of [this.sight, byId("answer-whole")]) keepReachable(box, () => "The answer");
@@ -41,6 +42,13 @@ export class AnswerView {
     new ResizeObserver(() => this.element.style.setProperty("--sight", `${this.sight.offsetHeight}px`)).observe(this.sight);
     // On a phone the verdict is one line that opens the whole.
     this.line.addEventListener("click", () => this.#open(this.line.getAttribute("aria-expanded") !== "true"));
+    byId("answer-more").addEventListener("click", (event) => {
+      event.preventDefault();
+      this.#open(false);
+      const rest = byId("answer-rest");
+      rest.scrollIntoView();
+      rest.focus({ preventScroll: true });
+    });
     this.sight.addEventListener("keydown", (event) => { if (event.key === "Escape") this.#open(false); });
     // A link to a field goes there, and opens what it is folded in.
     this.element.addEventListener("click", (event) => {
@@ -73,10 +81,10 @@ export class AnswerView {
     const spoken = answer.answer?.text ?? "";
     const toDo = errors > 0 ? `${errors === 1 ? "One thing" : `${errors} things`} to put right in the form.`
       : !spoken && answer.missing.length > 0 ? `Still to say: ${answer.missing.map(labelOf).join(", ")}.` : "";
-    say(this.spoken, [toDo, spoken].filter(Boolean).join(" "));
     this.#showLine(errors > 0 ? "" : answer.first?.line ?? "",
       (errors > 0 && toDo) || spoken || toDo || "The answer appears here.");
     const isStale = this.#showFirst(answer, errors);
+    this.spoken.tell([toDo, spoken].filter(Boolean).join(" "), isStale ? null : verdictsIn(this.first));
     this.#showFigures(answer);
     this.#showAssumed(answer.assumed);
     this.file.hidden = !answer.isWhole;
@@ -154,6 +162,12 @@ export class AnswerView {
     this.missingList.replaceChildren(...missing.map((item) =>
       el("li", {}, el("a", { href: "#rig", "data-to": item.path }, labelOf(item)))));
   }
+}
+
+/** The questions with their verdicts, as they stand in the answer. @param {HTMLElement} answer */
+function verdictsIn(answer) {
+  return new Map([...answer.querySelectorAll(".rs-questions tr")].map((row) =>
+    [row.querySelector("th")?.textContent ?? "", row.querySelector(".rs-verdict")?.textContent ?? ""]));
 }
 
 /** @param {{ label: string }} missing */

@@ -22,7 +22,7 @@ export class Answer extends EventTarget {
     super();
     this.rig = rig;
     this.view = new AnswerView(rig, form);
-    this.work = new Work(this.view.spoken);
+    this.work = new Work();
     this.#queue = line.queue("now", {
       message: (json) => this.#receive(json),
       open: () => { if (this.#isBegun) this.#want(performance.now(), true); },

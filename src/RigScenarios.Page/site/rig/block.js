@@ -1,6 +1,7 @@
 // The chosen block of the day: its name, its length and what the devices do in it.
 import { el } from "../shared/parts.js";
 import { freshId } from "../shared/tell.js";
+import { closeWithEnter } from "./keyboard.js";
 import { asLength } from "./words.js";
 import { devicesOf, isRolling, stateOf, stateOfAll, withAll, withOne } from "./states.js";
 
@@ -18,14 +19,15 @@ export class BlockEditor {
   /**
    * @param {HTMLElement} place
    * @param {import("./state.js").Rig} rig
-   * @param {{ move: (by: number) => void, add: () => void, remove: () => void }} deeds
+   * @param {{ step: (by: number) => void, move: (by: number) => void, add: () => void, remove: () => void }} deeds
    */
   constructor(place, rig, deeds) {
     this.place = place;
     this.rig = rig;
     this.title = el("input", { type: "text", id: "block-title", autocomplete: "off", maxlength: 120 });
-    this.length = el("input", { type: "text", id: "block-length", autocomplete: "off", maxlength: 60,
+    this.length = el("input", { type: "text", id: "block-length", autocomplete: "off", maxlength: 60, inputmode: "decimal",
       "aria-describedby": "block-length-help" });
+    for (const input of [this.title, this.length]) closeWithEnter(input);
     this.rolling = el("input", { type: "checkbox",
       onchange: () => this.#set("rolling", this.rolling.checked ? "yes" : "", true) });
     this.devices = el("div", { class: "block-devices" });
@@ -36,14 +38,19 @@ export class BlockEditor {
       el("div", { class: "block-fields" },
         el("div", { class: "field" }, el("label", { for: "block-title" }, "Block"), this.title),
         el("div", { class: "field" }, el("label", { for: "block-length" }, "Length"), this.length,
-          el("p", { class: "help", id: "block-length-help" }, "such as 45 min or 1 h 15 min"))),
+          el("p", { class: "help", id: "block-length-help" }, "such as 45 min or 1 h 15 min; a bare 75 means minutes"))),
       this.doing, el("label", { class: "block-rolling" }, this.rolling,
         el("span", {}, "the camera rolls all through it: no battery is swapped")));
+    // A short block is narrower than a finger: from its neighbour it can be reached too.
+    this.before = button("Block before", () => deeds.step(-1));
+    this.after = button("Block after", () => deeds.step(1));
+    this.which = el("span", { class: "block-which", id: "block-which" });
+    this.step = el("div", { class: "block-step" }, this.before, this.which, this.after);
     this.earlier = button("Move earlier", () => deeds.move(-1));
     this.later = button("Move later", () => deeds.move(1));
     this.remove = button("Take this block out", deeds.remove);
-    place.append(this.body, el("div", { class: "block-deeds" }, button("Add a block after it", deeds.add), this.earlier,
-      this.later, this.remove));
+    place.append(this.step, this.body,
+      el("div", { class: "block-deeds" }, button("Add a block after it", deeds.add), this.earlier, this.later, this.remove));
     this.title.addEventListener("input", () => this.#set("title", this.title.value.trim(), false));
     this.length.addEventListener("input", () => this.#set("length", asLength(this.length.value), false));
     this.length.addEventListener("change", () => { this.length.value = asLength(this.length.value); });
@@ -57,12 +64,13 @@ export class BlockEditor {
     const isSame = name === this.#name && !isRestored;
     if (name !== this.#name) this.#each = false;
     this.#name = name;
-    this.body.hidden = !block;
+    this.body.hidden = this.step.hidden = !block;
     for (const button of [this.earlier, this.later, this.remove]) button.disabled = !block;
     if (!block) return;
     // A button that has the focus is not disabled under it: the focus would be lost.
-    this.earlier.setAttribute("aria-disabled", String(name === names[0]));
-    this.later.setAttribute("aria-disabled", String(name === names.at(-1)));
+    for (const button of [this.before, this.earlier]) button.setAttribute("aria-disabled", String(name === names[0]));
+    for (const button of [this.after, this.later]) button.setAttribute("aria-disabled", String(name === names.at(-1)));
+    this.which.textContent = `Block ${names.indexOf(name ?? "") + 1} of ${names.length}`;
     if (!isSame || document.activeElement !== this.title) this.title.value = block.title ?? name;
     if (!isSame || document.activeElement !== this.length) this.length.value = block.length ?? "";
     const path = `${this.rig.blocksPath}.${name}`;

@@ -26,6 +26,7 @@ export class Day {
     });
     byId("timeline").append(this.timeline.element);
     this.editor = new BlockEditor(byId("block-editor"), rig, {
+      step: (by) => this.#step(by),
       move: (by) => this.#change(moved(rig.blocks, this.#selected ?? "", by), "order of the blocks"),
       add: () => this.#add(), remove: () => this.#remove(),
     });
@@ -73,6 +74,15 @@ export class Day {
   #take(day) {
     this.#selected = null;
     this.rig.edit({ do: "day", key: day.key }, { name: `day: ${day.title}` });
+  }
+
+  /** @param {number} by */
+  #step(by) {
+    const names = Object.keys(this.rig.blocks), next = names[names.indexOf(this.#selected ?? "") + by];
+    if (!next) return;
+    this.#selected = next;
+    this.show();
+    this.timeline.bringIntoSight(next);
   }
 
   #add() {

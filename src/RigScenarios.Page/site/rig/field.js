@@ -2,6 +2,7 @@
 // what is assumed instead.
 import { el } from "../shared/parts.js";
 import { freshId } from "../shared/tell.js";
+import { closeWithEnter, keyboardOf, mayBeBelowZero, signButton, turnedOver } from "./keyboard.js";
 import { asClock, numberIn, withUnit } from "./words.js";
 
 /** @typedef {{ key: string, label: string, help?: string, example?: string, unit?: string, path: string,
@@ -39,8 +40,11 @@ export class Field {
     this.slider = range ? el("input", { type: "range", id: `${id}-slider`, step: 1, min: range.min, max: range.max,
       "aria-label": `${asked.label}, slider` }) : null;
     this.choice = asked.choices?.length ? this.#makeChoice(asked.choices) : null;
+    closeWithEnter(this.input);
+    const typed = mayBeBelowZero(asked.key)
+      ? el("div", { class: "signed" }, this.input, signButton(asked.label, () => this.#turnOver())) : this.input;
     this.element = el("div", { class: `field ${range ? "dial" : "asked"}`, "data-field": asked.key },
-      el("label", { for: this.choice ? this.choice.id : id }, asked.label), this.slider, this.choice, this.input,
+      el("label", { for: this.choice ? this.choice.id : id }, asked.label), this.slider, this.choice, typed,
       asked.help ? el("p", { class: "help", id: help }, asked.help) : null);
     if (this.choice) this.input.setAttribute("aria-label", `${asked.label}, in your own words`);
     this.#listen();
@@ -65,6 +69,7 @@ export class Field {
   show(isRestored = false) {
     const { text } = this;
     if (document.activeElement !== this.input || isRestored) if (this.input.value !== text) this.input.value = text;
+    if (document.activeElement !== this.input) this.#useKeyboard();
     this.#showSlider(text);
     if (this.choice) this.#showChoice(text);
   }
@@ -93,12 +98,23 @@ export class Field {
       input.value = this.#read(input.value);
       if (this.text !== input.value) this.write(input.value, true);
     });
+    // Not under the finger that is typing.
+    input.addEventListener("blur", () => this.#useKeyboard());
     // Who comes to a field means to write it anew; a second click sets the cursor.
     input.addEventListener("focus", () => input.select());
     slider?.addEventListener("input", () => {
       input.value = withUnit(slider.value, this.unit);
       this.write(input.value, true);
     });
+  }
+
+  #useKeyboard() { this.input.inputMode = keyboardOf(this.asked, this.input.value); }
+
+  #turnOver() {
+    const text = turnedOver(this.input.value);
+    if (text === null) return;
+    this.input.value = this.#read(text);
+    this.write(this.input.value, true);
   }
 
   /** @param {string} text */

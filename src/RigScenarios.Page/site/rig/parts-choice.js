@@ -2,6 +2,7 @@
 // (WAI-ARIA Authoring Practices Guide, pattern "Combobox", list autocomplete with manual selection).
 import { around } from "../shared/elements.js";
 import { el } from "../shared/parts.js";
+import { closeWithEnter } from "./keyboard.js";
 import { freshId, say } from "../shared/tell.js";
 
 /** @typedef {{ value: string, title: string, note?: string, figures?: string[], search: string, always?: boolean }} Option one
@@ -35,6 +36,7 @@ export class PartsChoice {
     this.input.addEventListener("focus", () => this.input.select());
     this.input.addEventListener("keydown", (event) => this.#key(event));
     this.input.addEventListener("blur", () => { this.#close(); this.#write(); });
+    closeWithEnter(this.input);
     // Keeps the focus in the field while the list is used with a pointer.
     this.list.addEventListener("pointerdown", (event) => event.preventDefault());
     this.list.addEventListener("click", (event) => {

@@ -1,6 +1,7 @@
 // One thing of the rig: chosen from the list or described with the figures of its label, how many of it, and a way to take it
 // off.
 import { el } from "../shared/parts.js";
+import { closeWithEnter } from "./keyboard.js";
 import { OwnFigures } from "./own.js";
 import { PartsChoice } from "./parts-choice.js";
 
@@ -20,8 +21,9 @@ export class ThingRow {
     this.isWanted = name !== null;
     this.at = 0;
     this.figures = el("p", { class: "thing-figures" });
-    this.count = el("input", { type: "number", min: 1, max: 20, step: 1, class: "thing-count",
+    this.count = el("input", { type: "number", min: 1, max: 20, step: 1, class: "thing-count", inputmode: "numeric",
       "aria-label": `How many of this ${question.label.toLowerCase()}`, onchange: () => this.#setCount() });
+    closeWithEnter(this.count);
     this.countField = el("label", { class: "thing-many" }, "×", this.count);
     this.remove = el("button", { type: "button", class: "quiet thing-remove", onclick: () => this.#takeAway(gone) }, "Take away");
     this.notListed = el("button", { type: "button", class: "quiet thing-own", onclick: () => this.#choose(notListed) },

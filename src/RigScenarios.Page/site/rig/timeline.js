@@ -44,7 +44,7 @@ export class Timeline {
     while (this.strip.children.length > blocks.length) this.strip.lastElementChild?.remove();
     let from = 0;
     blocks.forEach((block, at) => {
-      const item = this.strip.children[at] ?? this.strip.appendChild(this.#item(at));
+      const item = this.strip.children[at] ?? this.strip.appendChild(this.#makeItem(at));
       this.#showBlock(item, block, from);
       this.#showEdge(item.lastElementChild, at, from + block.minutes);
       from += block.minutes;
@@ -53,10 +53,22 @@ export class Timeline {
   }
 
   /** @param {string | null} name */
-  focus(name) { this.strip.children[this.#blocks.findIndex((block) => block.name === name)]?.querySelector(".block")?.focus(); }
+  focus(name) { this.#item(name)?.querySelector(".block")?.focus(); }
+
+  /** Pushes the strip aside until a block is seen; the page stays where it is. @param {string} name */
+  bringIntoSight(name) {
+    const item = this.#item(name);
+    if (!item) return;
+    const { left, right } = item.getBoundingClientRect(), box = this.element.getBoundingClientRect();
+    if (left < box.left) this.element.scrollLeft += left - box.left - 8;
+    else if (right > box.right) this.element.scrollLeft += right - box.right + 8;
+  }
+
+  /** @param {string | null} name @returns {any} */
+  #item(name) { return this.strip.children[this.#blocks.findIndex((block) => block.name === name)]; }
 
   /** @param {number} at */
-  #item(at) {
+  #makeItem(at) {
     const block = el("button", { type: "button", class: "block", onclick: () => this.told.selected(this.#blocks[at].name) },
       el("span", { class: "block-title" }), " ", el("span", { class: "block-length" }));
     const edge = el("span", { class: "edge", role: "slider", "aria-orientation": "horizontal", "aria-valuemin": step });

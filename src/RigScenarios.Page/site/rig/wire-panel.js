@@ -1,6 +1,7 @@
 // The panel below the wiring's drawing: into which outlet one thing is plugged, and through which cable.
 import { el } from "../shared/parts.js";
 import { freshId, inWords } from "../shared/tell.js";
+import { closeWithEnter } from "./keyboard.js";
 import { groupOf } from "./wiring.js";
 import { withUnit } from "./words.js";
 
@@ -28,11 +29,12 @@ export class WirePanel {
     this.title = el("h4", { id });
     this.outlet = el("select", { id: `${id}-outlet`, onchange: () => this.#plug() });
     this.cable = el("select", { id: `${id}-cable`, onchange: () => this.#takeCable() });
-    this.length = el("input", { type: "text", id: `${id}-length`, autocomplete: "off", placeholder: firstOwn.length,
-      onchange: () => this.#setOwn({ length: withUnit(this.length.value, "mm") }) });
+    this.length = el("input", { type: "text", id: `${id}-length`, autocomplete: "off", inputmode: "decimal",
+      placeholder: firstOwn.length, onchange: () => this.#setOwn({ length: withUnit(this.length.value, "mm") }) });
     this.gauge = el("input", { type: "text", id: `${id}-gauge`, autocomplete: "off", placeholder: firstOwn.gauge,
       "aria-describedby": `${id}-gauge-help`,
       onchange: () => this.#setOwn({ gauge: withUnit(this.gauge.value, "mm²").replace(/mm2|mm\^2/, "mm²") }) });
+    for (const input of [this.length, this.gauge]) closeWithEnter(input);
     this.own = el("div", { class: "wire-own", hidden: true },
       el("div", { class: "field" }, el("label", { for: this.length.id }, "Length, one way"), this.length),
       el("div", { class: "field" }, el("label", { for: this.gauge.id }, "Gauge of each conductor"), this.gauge),

@@ -4,9 +4,8 @@ import { showParts } from "../shared/parts.js";
 import { say } from "../shared/tell.js";
 
 export class Work {
-  /** @param {HTMLElement} spoken */
-  constructor(spoken) {
-    this.spoken = spoken;
+  constructor() {
+    this.spoken = byId("answer-found");
     this.element = byId("answer-work");
     this.search = byId("answer-work-search");
     this.progress = byId("answer-work-progress", HTMLProgressElement);
@@ -19,6 +18,7 @@ export class Work {
     this.search.hidden = !seeks;
     this.progress.removeAttribute("value");
     showParts(this.parts, []);
+    say(this.spoken, "");
   }
 
   /** How far it has come, 0 to 1. @param {number} fraction */
@@ -28,7 +28,7 @@ export class Work {
   show({ text, parts }) {
     this.search.hidden = true;
     showParts(this.parts, parts);
-    if (text) say(this.spoken, `${this.spoken.textContent} ${text}`);
+    if (text) say(this.spoken, text);
   }
 
   /** The search was ended before it was done. @param {string} why as the line says it */
