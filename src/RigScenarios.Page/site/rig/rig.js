@@ -9,6 +9,7 @@ import { Carry } from "./carry.js";
 import { Compare } from "./compare.js";
 import { Day } from "./day.js";
 import { Fields } from "./fields.js";
+import { welcome } from "../shared/first-visit.js";
 import { FormLine } from "./line.js";
 import { openLinked } from "./linked.js";
 import { inWords, say } from "../shared/tell.js";
@@ -26,6 +27,7 @@ import { Wiring } from "./wiring.js";
 import { WiringChoice } from "./wiring-choice.js";
 
 start();
+welcome(byId("main"));
 
 async function start() {
   const form = byId("rig"), rig = new Rig();

@@ -1,6 +1,7 @@
 // The shelf: what there is to read, and the files to start from.
 import { pageOf } from "../shared/addresses.js";
 import { byId } from "../shared/elements.js";
+import { welcome } from "../shared/first-visit.js";
 import { el } from "../shared/parts.js";
 import { ask } from "../shared/program.js";
 import { addCarryTools, offerToOpen } from "./carry.js";
@@ -41,6 +42,7 @@ function show(part, list, rows) {
   byId(part).hidden = false;
 }
 
+welcome(byId("main"));
 try {
   const [shelf, can] = await Promise.all([ask("shelf", {}), ask("abilities", {})]);
   // Where no server makes the list, it stands in the page already.
