@@ -31,8 +31,8 @@ public sealed class SpokenTests(Chromium chromium)
         await visit.Page.WaitForFunctionAsync("() => heard.length > 0");
         await visit.Page.WaitForTimeoutAsync(1500);
         var heard = await HeardAsync(visit);
-        Assert.Contains(await visit.Page.Locator("#answer-first .rs-answer > p").First.InnerTextAsync(), Assert.Single(heard),
-            StringComparison.Ordinal);
+        Assert.Contains(Plain(await visit.Page.Locator("#answer-first .rs-answer > p").First.InnerTextAsync()),
+            Plain(Assert.Single(heard)), StringComparison.Ordinal);
         visit.AssertQuiet();
     }
 
@@ -50,7 +50,7 @@ public sealed class SpokenTests(Chromium chromium)
         var line = visit.Page.Locator("#answer-first .rs-questions tr").Filter(new() { HasText = "ost" }).Last;
         var question = await line.Locator("th").TextContentAsync();
         Assert.Contains($"{question}: {await line.Locator(".rs-verdict").TextContentAsync()}", told, StringComparison.Ordinal);
-        Assert.DoesNotContain(first, told, StringComparison.Ordinal);
+        Assert.DoesNotContain(Plain(first), Plain(told), StringComparison.Ordinal);
         // The same again is not said again.
         await visit.Page.Locator("#title").FillAsync("Another name");
         await visit.Page.WaitForTimeoutAsync(2500);
@@ -82,6 +82,9 @@ public sealed class SpokenTests(Chromium chromium)
             """);
         return visit;
     }
+
+    // On the page a figure and its unit are not parted at a line's end.
+    private static string Plain(string text) => text.Replace('\u00a0', ' ').Trim();
 
     private static Task<string[]> HeardAsync(Visit visit) => visit.Page.EvaluateAsync<string[]>("() => [...heard]");
 }
