@@ -107,6 +107,12 @@ internal static class Circuit
         PackParameters pack, in StepPieces pieces, in TerminalDraw draw, in StateLanes state, Vector512<double> air,
         out CircuitLanes point)
     {
+        if (PlainCollocation.IsQuicker)
+        {
+            PlainCircuit.Solve(pack, pieces, draw, state, air, Vector512<double>.Count, out point);
+            return;
+        }
+
         ref readonly var band = ref pieces.Band;
         var openCircuit = OpenCircuit(pieces.Near, state.Near);
         var factor = double.IsNaN(band.Floor)
@@ -161,6 +167,16 @@ internal static class Circuit
 
         if (pack.HasFarWell)
             Mix(pack, pieces, state, usable, openCircuit, ref point);
+    }
+
+    /// <summary>The same in one state, in all lanes.</summary>
+    public static void SolveOne(
+        PackParameters pack, in StepPieces pieces, in TerminalDraw draw, in PackState state, double air, out CircuitLanes point)
+    {
+        if (PlainCollocation.IsQuicker)
+            PlainCircuit.Solve(pack, pieces, draw, StateLanes.Same(state), Vector512.Create(air), 1, out point);
+        else
+            Solve(pack, in pieces, in draw, StateLanes.Same(state), Vector512.Create(air), out point);
     }
 
     // The exchange of the two wells and its heat, which is never below zero: charge goes from the higher voltage to the lower.

@@ -104,8 +104,7 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
     /// <summary>Solves the circuit in the state at θ of the step, with the piece, the band and the draw of this step; in all
     /// lanes the same.</summary>
     public void Solve(double theta, in PackState state, out CircuitLanes point) =>
-        Circuit.Solve(pack, in pieces, in draw, StateLanes.Same(state),
-            Vector512.Create(ambient + (theta * Length * ambientSlope)), out point);
+        Circuit.SolveOne(pack, in pieces, in draw, state, ambient + (theta * Length * ambientSlope), out point);
 
     /// <summary>
     /// Tries a step of the length. True if the iteration converged; then <paramref name="error"/> is the largest deviation of the
@@ -123,8 +122,8 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
         Collocation.Branch(Collocation.Places, length * thermalRate, weightsHeat, out var decayHeat);
 
         // Limits of the change; a driver that is zero throughout stays so.
-        var pairLimit = Vector512.Create((0.02 * tolerance * Math.Abs(first.PairDriver[0])) + 1e-300);
-        var heatLimit = Vector512.Create(0.2 * tolerance * (Math.Abs(first.Heat[0]) + LeastHeat));
+        var pairLimit = (0.02 * tolerance * Math.Abs(first.PairDriver[0])) + 1e-300;
+        var heatLimit = 0.2 * tolerance * (Math.Abs(first.Heat[0]) + LeastHeat);
         var air = AmbientAt(Collocation.Places);
         var converged = false;
         for (var iteration = 0; iteration < LargestIterations && !converged; iteration++)
@@ -133,8 +132,8 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
                 lag is null ? Vector512<double>.Zero : lag.Along());
             Circuit.Solve(pack, in pieces, in draw, in states, air, out circuits);
             converged = lag is null || lag.Settles(circuits, states.Lag, tolerance);
-            converged &= Vector512.LessThanOrEqualAll(Vector512.Abs(circuits.PairDriver - pairDriver), pairLimit)
-                && Vector512.LessThanOrEqualAll(Vector512.Abs(circuits.Heat - heat), heatLimit);
+            converged &= Collocation.IsNear(circuits.PairDriver, pairDriver, pairLimit)
+                && Collocation.IsNear(circuits.Heat, heat, heatLimit);
             (pairDriver, chargeRate, heat) = (circuits.PairDriver, circuits.ChargeRate, circuits.Heat);
         }
 
@@ -159,6 +158,8 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public PackState StateAt(double theta)
     {
+        if (PlainCollocation.IsQuicker)
+            return PlainStateAt(theta);
         Span<Vector512<double>> at1 = stackalloc Vector512<double>[Count];
         Span<Vector512<double>> at2 = stackalloc Vector512<double>[Count];
         Span<Vector512<double>> atHeat = stackalloc Vector512<double>[Count];
@@ -170,6 +171,23 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
         Collocation.Branch(place, 0, atCharge, out _);
         return StatesWith(place, at1, at2, atHeat, atCharge, decay1, decay2, decayHeat,
             lag is null ? Vector512<double>.Zero : Vector512.Create(lag.At(theta)))[0];
+    }
+
+    /// <summary>The same at the one place alone.</summary>
+    internal PackState PlainStateAt(double theta)
+    {
+        Span<double> on = stackalloc double[Count];
+        var decay = PlainCollocation.BranchAt(theta, Length / pack.TimeConstant1, on);
+        var voltage1 = (PlainCollocation.WeightedAt(on, pairDriver) * (Length * pack.Resistance1 / pack.TimeConstant1))
+            + (decay * start.Voltage1);
+        decay = PlainCollocation.BranchAt(theta, Length / pack.TimeConstant2, on);
+        var voltage2 = (PlainCollocation.WeightedAt(on, pairDriver) * (Length * pack.Resistance2 / pack.TimeConstant2))
+            + (decay * start.Voltage2);
+        decay = PlainCollocation.BranchAt(theta, Length * thermalRate, on);
+        var warmer = (PlainCollocation.WeightedAt(on, heat - Vector512.Create(slopeHeat)) * (Length / pack.HeatCapacity))
+            + (decay * (start.Kelvin - ambient));
+        return new(ChargeAt(theta), voltage1, voltage2, warmer + (theta * (Length * ambientSlope)) + ambient,
+            lag?.At(theta) ?? 0);
     }
 
     /// <summary>Charge (A·s), delivered and chemical energy and heat to the air (J), from the start of the step to θ.</summary>
@@ -213,13 +231,11 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
         Vector512<double> decay2,
         Vector512<double> decayHeat,
         Vector512<double> lags) => new(
-            (Collocation.Weighted(onCharge, chargeRate) * Length) + Vector512.Create(start.Charge),
-            (Collocation.Weighted(on1, pairDriver) * (Length * pack.Resistance1 / pack.TimeConstant1))
-                + (decay1 * start.Voltage1),
-            (Collocation.Weighted(on2, pairDriver) * (Length * pack.Resistance2 / pack.TimeConstant2))
-                + (decay2 * start.Voltage2),
-            (Collocation.Weighted(onHeat, heat - Vector512.Create(slopeHeat)) * (Length / pack.HeatCapacity))
-                + (decayHeat * (start.Kelvin - ambient)) + AmbientAt(places),
+            Collocation.Response(onCharge, chargeRate, Length, Vector512<double>.One, start.Charge),
+            Collocation.Response(on1, pairDriver, Length * pack.Resistance1 / pack.TimeConstant1, decay1, start.Voltage1),
+            Collocation.Response(on2, pairDriver, Length * pack.Resistance2 / pack.TimeConstant2, decay2, start.Voltage2),
+            Collocation.Response(onHeat, heat - Vector512.Create(slopeHeat), Length / pack.HeatCapacity, decayHeat,
+                start.Kelvin - ambient) + AmbientAt(places),
             lags);
 
     /// <summary>What the places of the step were like; those beyond θ, which it does not reach, stand for its end.</summary>
@@ -255,11 +271,8 @@ internal sealed class DischargeStep(PackParameters pack, double ambientSlope)
             error = Math.Max(error, 0.3 * lag.Deviation(states.Lag));
         return Math.Max(error, 0.3 * Relative(circuits.Voltage));
 
-        static double Relative(Vector512<double> values, double least = 1e-300)
-        {
-            var deviation = Vector512.Abs(values - Collocation.Weighted(Collocation.Interpolation, values));
-            return Collocation.Largest(deviation) / (Collocation.Largest(Vector512.Abs(values)) + least);
-        }
+        static double Relative(Vector512<double> values, double least = 1e-300) =>
+            Collocation.Deviation(values) / (Collocation.LargestSize(values) + least);
     }
 
     private static Vector512<double>[] ChargeWeights()

@@ -47,16 +47,17 @@ internal sealed class LagBranch(PackParameters pack)
 
     /// <summary>The lag at the places of the step.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public Vector512<double> Along() => (Collocation.Weighted(weights, driver) * length) + (decay * start);
+    public Vector512<double> Along() =>
+        Collocation.Response(weights, driver, length, decay, start);
 
     /// <summary>Takes the driver from the circuit; true if it is the one that the states rest on.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public bool Settles(in CircuitLanes circuits, Vector512<double> lag, double tolerance)
     {
         var next = DriverIn(circuits, lag);
-        var change = Vector512.Abs(next - driver);
+        var before = driver;
         driver = next;
-        return Vector512.LessThanOrEqualAll(change, Vector512.Create((0.05 * tolerance * Scale(lag)) + 1e-300));
+        return Collocation.IsNear(next, before, (0.05 * tolerance * Scale(lag)) + 1e-300);
     }
 
     /// <summary>Ends the iteration.</summary>
@@ -64,21 +65,30 @@ internal sealed class LagBranch(PackParameters pack)
 
     /// <summary>The largest deviation of the driver from its polynomial, relative to how fast the lag goes.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public double Deviation(Vector512<double> lag) => Collocation.Largest(
-        Vector512.Abs(driver - Collocation.Weighted(Collocation.Interpolation, driver))) / (Scale(lag) + 1e-300);
+    public double Deviation(Vector512<double> lag) => Collocation.Deviation(driver) / (Scale(lag) + 1e-300);
 
     /// <summary>The lag at θ of the step.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public double At(double theta)
     {
+        if (PlainCollocation.IsQuicker)
+            return PlainAt(theta);
         Span<Vector512<double>> on = stackalloc Vector512<double>[Count];
         Collocation.Branch(Vector512.Create(theta), length * rate, on, out var left);
         return (Collocation.Weighted(on, driver)[0] * length) + (left[0] * start);
+    }
+
+    /// <summary>The same at the one place alone.</summary>
+    internal double PlainAt(double theta)
+    {
+        Span<double> on = stackalloc double[Count];
+        var left = PlainCollocation.BranchAt(theta, length * rate, on);
+        return (PlainCollocation.WeightedAt(on, driver) * length) + (left * start);
     }
 
     private Vector512<double> DriverIn(in CircuitLanes circuits, Vector512<double> lag) =>
         (circuits.ChargeRate * -pack.LagPerCharge) + ((Vector512.Create(rate) - circuits.ExchangeRate) * lag);
 
     private double Scale(Vector512<double> lag) =>
-        Collocation.Largest(Vector512.Abs(driver)) + (rate * Collocation.Largest(Vector512.Abs(lag)));
+        Collocation.LargestSize(driver) + (rate * Collocation.LargestSize(lag));
 }

@@ -41,7 +41,15 @@ internal static class Collocation
     public static readonly Vector512<double>[] Interpolation = [.. Enumerable.Range(0, Count).Select(j => Lanes(
         theta => Enumerable.Range(0, Count).Sum(m => Monomials[(m * Count) + j] * Math.Pow(theta, m))))];
 
-    private static readonly double[] Reciprocals = [.. Enumerable.Range(0, Count + 11).Select(k => k == 0 ? 0 : 1.0 / k)];
+    /// <summary>In χ: the x from which on it is worked out upwards.</summary>
+    public const double SmallestUpwards = 0.5;
+
+    /// <summary>In χ: the terms of the series for smaller ones.</summary>
+    public const int SeriesTerms = 10;
+
+    /// <summary>1/k; 0 for 0.</summary>
+    public static readonly double[] Reciprocals =
+        [.. Enumerable.Range(0, Count + SeriesTerms + 1).Select(k => k == 0 ? 0 : 1.0 / k)];
 
     /// <summary>Weights with which the values at the nodes give the integral from 0 to θ (lanes 0…5; the others are 0).</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -89,10 +97,20 @@ internal static class Collocation
     /// <summary>The largest of the lanes.</summary>
     public static double Largest(Vector512<double> values)
     {
+        if (PlainCollocation.IsQuicker)
+            return PlainCollocation.Largest(values);
         var four = Vector256.Max(values.GetLower(), values.GetUpper());
         var two = Vector128.Max(four.GetLower(), four.GetUpper());
         return Math.Max(two[0], two[1]);
     }
+
+    /// <summary>The largest of the lanes, without its sign.</summary>
+    public static double LargestSize(Vector512<double> values) =>
+        PlainCollocation.IsQuicker ? PlainCollocation.LargestSize(values) : Largest(Vector512.Abs(values));
+
+    /// <summary>How far values are from the polynomial through those at the nodes, at most.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public static double Deviation(Vector512<double> values) => LargestSize(values - Weighted(Interpolation, values));
 
     /// <summary>The smallest of the lanes.</summary>
     public static double Least(Vector512<double> values) => -Largest(-values);
@@ -101,6 +119,8 @@ internal static class Collocation
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static Vector512<double> Weighted(ReadOnlySpan<Vector512<double>> weights, Vector512<double> values)
     {
+        if (PlainCollocation.IsQuicker)
+            return PlainCollocation.Weighted(weights, values);
         Span<double> at = stackalloc double[Vector512<double>.Count];
         values.CopyTo(at);
         var sum = weights[0] * at[0];
@@ -108,6 +128,20 @@ internal static class Collocation
             sum = Vector512.FusedMultiplyAdd(weights[j], Vector512.Create(at[j]), sum);
         return sum;
     }
+
+    /// <summary>What a branch answers to a driver with these values at the nodes: the weighted sum times the factor, and what is
+    /// left of its start.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public static Vector512<double> Response(
+        ReadOnlySpan<Vector512<double>> weights, Vector512<double> driver, double factor, Vector512<double> decay,
+        double start) => PlainCollocation.IsQuicker ? PlainCollocation.Response(weights, driver, factor, decay, start)
+            : (Weighted(weights, driver) * factor) + (decay * start);
+
+    /// <summary>Whether no lane differs from the one before by more than a limit; false where one of them is not a
+    /// number.</summary>
+    public static bool IsNear(Vector512<double> values, Vector512<double> before, double limit) => PlainCollocation.IsQuicker
+        ? PlainCollocation.IsNear(values, before, limit)
+        : Vector512.LessThanOrEqualAll(Vector512.Abs(values - before), Vector512.Create(limit));
 
     /// <summary>
     /// Weights with which a driver's values at the nodes give the response of a branch y' = -y/tau + driver at places of the
@@ -125,6 +159,12 @@ internal static class Collocation
     public static void Branch(
         Vector512<double> places, double ratio, Span<Vector512<double>> weights, out Vector512<double> decay)
     {
+        if (PlainCollocation.IsQuicker)
+        {
+            PlainCollocation.Branch(places, ratio, weights, out decay);
+            return;
+        }
+
         Span<Vector512<double>> chi = stackalloc Vector512<double>[Count];
         decay = Chi(places * ratio, chi);
         weights[..Count].Clear();
@@ -145,18 +185,17 @@ internal static class Collocation
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static Vector512<double> Chi(Vector512<double> x, Span<Vector512<double>> chi)
     {
-        const int top = Count - 1, terms = 10;
-        const double small = 0.5;
+        const int top = Count - 1;
         ReadOnlySpan<double> reciprocals = Reciprocals;
         var one = Vector512<double>.One;
         var series = one;
-        for (var k = terms; k >= 1; k--)
+        for (var k = SeriesTerms; k >= 1; k--)
             series = one - (x * reciprocals[top + 1 + k] * series);
         chi[top] = series * reciprocals[top + 1];
         for (var m = top; m >= 1; m--)
             chi[m - 1] = (one - (x * chi[m])) * reciprocals[m];
         var decay = Vector512.Exp(-x);
-        var large = Vector512.GreaterThan(x, Vector512.Create(small));
+        var large = Vector512.GreaterThan(x, Vector512.Create(SmallestUpwards));
         if (large == Vector512<double>.Zero)
             return decay;
 

@@ -241,8 +241,9 @@ internal sealed class LimitTracker
             if (FuseAmperes is null)
                 return Vector512.Create(Allowed);
             Span<double> lanes = stackalloc double[8];
+            // Mostly the air stays as it is.
             for (var i = 0; i < 8; i++)
-                lanes[i] = FuseAmperes(air[i]);
+                lanes[i] = i > 0 && air[i] == air[i - 1] ? lanes[i - 1] : FuseAmperes(air[i]);
             return Vector512.Create<double>(lanes);
         }
     }

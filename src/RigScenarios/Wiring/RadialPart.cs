@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using RigScenarios.Batteries;
+using RigScenarios.Numerics;
 
 namespace RigScenarios.Wiring;
 
@@ -19,7 +20,7 @@ namespace RigScenarios.Wiring;
 /// exactly as long as all pivots are above 0, and where one isn't, there is no solution.
 /// One instance serves one thread: it holds the work space, and the voltages of the last solution.
 /// </remarks>
-internal sealed class RadialPart
+internal sealed partial class RadialPart
 {
     // Newton about doubles the digits, so that what is left after a change this small is nothing; right at the edge of what can
     // be delivered it
@@ -91,6 +92,8 @@ internal sealed class RadialPart
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public Vector512<double> Solve(Vector512<double> source, Vector512<double> resistance, out Vector512<double> pivot)
     {
+        if (PlainCollocation.IsQuicker)
+            return PlainSolve(source, resistance, out pivot);
         for (var node = 0; node < volts.Length; node++)
             volts[node] = Vector512.Max(source, Vector512.Create(1e-9));
         var solvable = Vector512<double>.AllBitsSet;

@@ -16,6 +16,7 @@ internal sealed class WiringDraw : SolvedDraw
     private readonly WiringNetwork network;
     private readonly double factor;
     private readonly DeviceDraw?[] draws;
+    private readonly (double Watts, double Siemens, double Amperes)[] drawn;
     private readonly bool[] live;
     private readonly int[] inletNodes;
     private readonly (int Element, RadialPart Part)[] regulators;
@@ -41,6 +42,7 @@ internal sealed class WiringDraw : SolvedDraw
         this.factor = factor;
         var count = network.Count;
         draws = new DeviceDraw?[count];
+        drawn = new (double, double, double)[count];
         live = new bool[count];
         inletNodes = new int[count];
         inlets = new Vector512<double>[count];
@@ -51,8 +53,11 @@ internal sealed class WiringDraw : SolvedDraw
         {
             var parent = network.ParentOf(i);
             live[i] = !stopped[i] && (parent < 0 || live[parent]);
-            if (network[i] is Device device)
-                draws[i] = device.DrawIn(stateOf(device.Name));
+            if (network[i] is Device device && device.DrawIn(stateOf(device.Name)) is var draw)
+            {
+                draws[i] = draw;
+                drawn[i] = ((double)draw.ConstantPower.Watts, draw.Conductance.Siemens, draw.ConstantCurrent.Amperes);
+            }
         }
 
         // Those that hang on others first.
@@ -179,9 +184,7 @@ internal sealed class WiringDraw : SolvedDraw
     public bool IsLive(int element) => live[element];
 
     /// <summary>Whether an element is held against its threshold: it runs and, if it is a device, draws.</summary>
-    public bool IsLookedAt(int element) => live[element] && (draws[element] is not { } draw || Draws(draw));
-
-    private static bool Draws(DeviceDraw draw) => draw.DrawsAnything;
+    public bool IsLookedAt(int element) => live[element] && (draws[element] is not { } draw || draw.DrawsAnything);
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void SumCurrents()
@@ -191,12 +194,8 @@ internal sealed class WiringDraw : SolvedDraw
         {
             if (!live[i])
                 continue;
-            if (draws[i] is { } draw)
-            {
-                var inlet = Inlet(i);
-                currents[i] = ((Vector512.Create((double)draw.ConstantPower.Watts) / inlet) + (inlet * draw.Conductance.Siemens)
-                    + Vector512.Create(draw.ConstantCurrent.Amperes)) * factor;
-            }
+            if (draws[i] is not null)
+                currents[i] = CurrentAt(Inlet(i), drawn[i].Watts, drawn[i].Siemens, drawn[i].Amperes);
             else if (network[i] is Regulator)
             {
                 currents[i] = taken[i] / Inlet(i);
@@ -207,6 +206,9 @@ internal sealed class WiringDraw : SolvedDraw
                 currents[parent] += currents[i];
         }
     }
+
+    private Vector512<double> CurrentAt(Vector512<double> inlet, double watts, double siemens, double amperes) =>
+        ((Vector512.Create(watts) / inlet) + (inlet * siemens) + Vector512.Create(amperes)) * factor;
 
     // Solves what hangs behind regulators; what has no copper behind any need not be solved again.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
