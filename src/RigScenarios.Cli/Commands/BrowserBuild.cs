@@ -84,6 +84,7 @@ internal static class BrowserBuild
             RedirectStandardOutput = true,
             RedirectStandardError = true,
             RedirectStandardInput = true,
+            UseShellExecute = false,
         };
         foreach (var word in (string[])["publish", Project, "-c", "Release", "--nologo", "-v", "quiet", .. more])
             start.ArgumentList.Add(word);

@@ -3,7 +3,6 @@ using RigScenarios.Scenarios;
 using System.Runtime.CompilerServices;
 using RigScenarios.Files;
 using RigScenarios.Notebooks.Compiler;
-using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Page.Settings;
 using RigScenarios.Page;
