@@ -31,7 +31,7 @@ internal sealed class Published(Func<Task<string>> publish)
     public Task<string> FolderAsync() => folder.Value;
 
     /// <summary>Runs the SDK, or a program by it.</summary>
-    private static async Task RunAsync(params string[] arguments)
+    public static async Task RunAsync(params string[] arguments)
     {
         var start = new ProcessStartInfo("dotnet", arguments)
         {
