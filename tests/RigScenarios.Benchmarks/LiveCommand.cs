@@ -2,7 +2,6 @@ using System.Diagnostics;
 using System.Globalization;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Notebooks.Compiler;
-using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Live;
 
 namespace RigScenarios.Benchmarks;

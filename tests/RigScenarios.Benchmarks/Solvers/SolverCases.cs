@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using RigScenarios.Batteries.Batch;
-using UnitsNet;
 using UnitsNet.Units;
 
 namespace RigScenarios.Benchmarks.Solvers;

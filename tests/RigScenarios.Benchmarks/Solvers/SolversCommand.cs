@@ -3,7 +3,6 @@ using RigScenarios.Batteries;
 using RigScenarios.Batteries.Batch;
 using RigScenarios.Benchmarks.Cases;
 using RigScenarios.Benchmarks.Sweeps;
-using UnitsNet;
 
 namespace RigScenarios.Benchmarks.Solvers;
 

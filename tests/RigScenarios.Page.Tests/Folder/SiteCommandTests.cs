@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using RigScenarios.Page.Tests.Servers;
 
 namespace RigScenarios.Page.Tests.Folder;
 

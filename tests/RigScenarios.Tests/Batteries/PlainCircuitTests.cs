@@ -1,6 +1,5 @@
 using System.Runtime.Intrinsics;
 using RigScenarios.Batteries;
-using RigScenarios.Numerics;
 
 namespace RigScenarios.Tests.Batteries;
 

@@ -1,9 +1,6 @@
 using System.Text.Json;
 using RigScenarios.Drafts;
-using RigScenarios.Drafts.Edits;
-using RigScenarios.Files;
 using RigScenarios.Parts;
-using RigScenarios.Scenarios;
 
 namespace RigScenarios.Tests.Drafts;
 
