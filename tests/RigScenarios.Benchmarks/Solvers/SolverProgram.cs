@@ -51,7 +51,7 @@ internal sealed record SolverProgram(string Name, IReadOnlyList<string> Command)
         {
             using var process = Process.Start(new ProcessStartInfo(command[0], command.Skip(1))
             {
-                RedirectStandardOutput = true, RedirectStandardError = true,
+                RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false,
             })!;
             var errors = process.StandardError.ReadToEndAsync();
             var output = process.StandardOutput.ReadToEnd();

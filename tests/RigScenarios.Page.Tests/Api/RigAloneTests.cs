@@ -10,6 +10,8 @@ namespace RigScenarios.Page.Tests.Api;
 /// <summary>A rig that goes anywhere without its file, such as in a link, and what arrives.</summary>
 public sealed class RigAloneTests
 {
+    private static readonly JsonSerializerOptions AsScriptsWrite = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
     /// <summary>What docs/no-install.md says.</summary>
     private const int Longest = 5000;
 
@@ -52,7 +54,7 @@ public sealed class RigAloneTests
             var sent = await AloneAsync(server, new { given = opened.GetProperty("given"), file, build = opened.Text("build"),
                 day = opened.Text("day") });
             var text = JsonSerializer.SerializeToUtf8Bytes(new object[] { 1, opened.Text("build"), opened.Text("day"),
-                sent["given"]! }, new JsonSerializerOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+                sent["given"]! }, AsScriptsWrite);
             using var packed = new MemoryStream();
             await using (var deflate = new DeflateStream(packed, CompressionLevel.Optimal, leaveOpen: true))
                 await deflate.WriteAsync(text, TestContext.Current.CancellationToken);

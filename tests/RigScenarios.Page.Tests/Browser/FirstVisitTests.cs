@@ -20,7 +20,7 @@ public sealed class FirstVisitTests(Chromium chromium)
         await Assertions.Expect(said).ToContainTextAsync("the makers' limits go first");
         Assert.DoesNotMatch("(?i)\\bsafe\\b", await said.InnerTextAsync());
         // One sentence: one full stop, at its end.
-        Assert.Single((await said.Locator("p").First.InnerTextAsync()).Trim().Where(letter => letter == '.'));
+        Assert.Single((await said.Locator("p").First.InnerTextAsync()).Trim(), letter => letter == '.');
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Understood" }).TapAsync();
         await Assertions.Expect(said).ToBeHiddenAsync();
         // The focus goes on from the page's heading and is not lost.

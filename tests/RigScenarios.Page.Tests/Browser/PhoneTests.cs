@@ -256,6 +256,6 @@ public sealed class PhoneTests(Chromium chromium)
         await visit.Page.Locator("#answer-rests-list li").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
     }
 
-    private static Task UnfoldAsync(IPage page) => page.EvaluateAsync(
+    private static async Task UnfoldAsync(IPage page) => await page.EvaluateAsync(
         "() => document.querySelectorAll('#rig details').forEach(fold => { fold.open = true; })");
 }

@@ -112,11 +112,11 @@ public sealed class Visit : IAsyncDisposable
     public async Task OpenSavedAsync(string notebook)
     {
         using var answer = await Server.GetAsync($"/api/page/{notebook}");
-        var folder = Directory.CreateTempSubdirectory("rigscenarios-saved-").FullName;
-        var file = Path.Combine(folder, "page.html");
+        var saved = Directory.CreateTempSubdirectory("rigscenarios-saved-").FullName;
+        var file = Path.Combine(saved, "page.html");
         await File.WriteAllTextAsync(file, await answer.TextAsync());
         await Page.GotoAsync(new Uri(file).AbsoluteUri);
-        Directory.Delete(folder, recursive: true);
+        Directory.Delete(saved, recursive: true);
     }
 
     /// <summary>The text of the present answer.</summary>

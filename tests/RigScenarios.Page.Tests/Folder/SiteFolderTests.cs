@@ -40,20 +40,21 @@ public sealed class SiteFolderTests : IDisposable
     {
         Each.Of(Pages(Made()), page =>
         {
-            var policy = Regex.Match(page.Value, "<meta http-equiv=\"Content-Security-Policy\" content=\"([^\"]*)\">",
-                RegexOptions.None, TimeSpan.FromSeconds(1));
+            var policy = Regex.Match(page.Value, "<meta http-equiv=\"Content-Security-Policy\" content=\"(?<policy>[^\"]*)\">",
+                RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1));
             Assert.True(policy.Success, page.Key);
             Assert.True(policy.Index < page.Value.IndexOf("<link", StringComparison.Ordinal), page.Key);
             Assert.True(policy.Index < page.Value.IndexOf("<script", StringComparison.Ordinal), page.Key);
-            var allowed = policy.Groups[1].Value;
+            var allowed = policy.Groups["policy"].Value;
             Assert.StartsWith("default-src 'none'; script-src 'self' 'wasm-unsafe-eval' 'sha256-", allowed,
                 StringComparison.Ordinal);
             Assert.DoesNotContain("'unsafe-eval'", allowed, StringComparison.Ordinal);
             Assert.DoesNotContain("http", allowed, StringComparison.Ordinal);
             Assert.Contains("connect-src 'self';", allowed, StringComparison.Ordinal);
-            var inline = Regex.Matches(page.Value, "<script>(.*?)</script>", RegexOptions.Singleline, TimeSpan.FromSeconds(1));
+            var inline = Regex.Matches(page.Value, "<script>(?<text>.*?)</script>",
+                RegexOptions.Singleline | RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1));
             Each.Of(inline, script => Assert.Contains(Convert.ToBase64String(SHA256.HashData(
-                Encoding.UTF8.GetBytes(script.Groups[1].Value))), allowed, StringComparison.Ordinal));
+                Encoding.UTF8.GetBytes(script.Groups["text"].Value))), allowed, StringComparison.Ordinal));
         });
     }
 
@@ -62,8 +63,8 @@ public sealed class SiteFolderTests : IDisposable
     {
         Each.Of(Pages(Made()), page =>
         {
-            var modules = Regex.Matches(page.Value, "<script type=\"module\" src=\"([^\"]*)\"></script>", RegexOptions.None,
-                TimeSpan.FromSeconds(1)).Select(match => match.Groups[1].Value).ToList();
+            var modules = Regex.Matches(page.Value, "<script type=\"module\" src=\"(?<file>[^\"]*)\"></script>",
+                RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)).Select(match => match.Groups["file"].Value).ToList();
             Assert.StartsWith("assets/browser/", modules[0], StringComparison.Ordinal);
             Assert.Equal(3, modules.Count);
         });
@@ -176,7 +177,7 @@ public sealed class SiteFolderTests : IDisposable
                 Data = ChartTable.Of("x").With(1), Specification = "{\"data\":[],\"layout\":{},\"config\":{},\"narrow\":{}}" }),
     };
 
-    private static IReadOnlyDictionary<string, string> Pages(IReadOnlyDictionary<string, byte[]> files) =>
+    private static Dictionary<string, string> Pages(IReadOnlyDictionary<string, byte[]> files) =>
         files.Where(file => file.Key.EndsWith(".html", StringComparison.Ordinal))
             .ToDictionary(file => file.Key, file => Encoding.UTF8.GetString(file.Value));
 }

@@ -22,9 +22,9 @@ internal sealed class Published(Func<Task<string>> publish)
     {
         if (Environment.GetEnvironmentVariable("RIGSCENARIOS_SITE") is { Length: > 0 } made)
             return made;
-        var folder = Path.Combine(Checkout.Root, "artifacts", "site-of-tests");
-        await RunAsync(Path.Combine(AppContext.BaseDirectory, "RigScenarios.Cli.dll"), "site", "--out", folder, "--no-notebooks");
-        return folder;
+        var site = Path.Combine(Checkout.Root, "artifacts", "site-of-tests");
+        await RunAsync(Path.Combine(AppContext.BaseDirectory, "RigScenarios.Cli.dll"), "site", "--out", site, "--no-notebooks");
+        return site;
     });
 
     /// <summary>The folder with what was published; a test without it is skipped.</summary>
@@ -38,6 +38,7 @@ internal sealed class Published(Func<Task<string>> publish)
             WorkingDirectory = Checkout.Root,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
+            UseShellExecute = false,
         };
         // What the SDK that runs these tests has told this process is not meant for another one.
         foreach (var name in start.Environment.Keys.Where(name => name.StartsWith("MSBUILD", StringComparison.OrdinalIgnoreCase))
