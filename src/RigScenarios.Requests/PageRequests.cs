@@ -3,6 +3,7 @@ using System.Text.Json;
 using RigScenarios.Requests.Live;
 using RigScenarios.Requests.Messages;
 using RigScenarios.Requests.OwnFiles;
+using RigScenarios.Requests.Reading;
 using RigScenarios.Requests.Rigs;
 using RigScenarios.Requests.Runs;
 using RigScenarios.Requests.Settings;

@@ -4,7 +4,7 @@ using RigScenarios.Notebooks.Ahead;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Live;
 using RigScenarios.Notebooks.Parameters;
-using RigScenarios.Requests.Live;
+using RigScenarios.Requests.Reading;
 
 namespace RigScenarios.Browser.Live;
 

@@ -69,7 +69,8 @@ internal static class OpenCommand
         var rigs = Path.GetFullPath(rig is null ? folder : Path.GetDirectoryName(Path.GetFullPath(rig))!);
         var options = new PageOptions
         {
-            NotebookFolder = notebook is null ? ShippedFolder.Of("notebooks") : Path.GetDirectoryName(Path.GetFullPath(notebook))!,
+            NotebookFolder = notebook is null ? ShippedFolder.Of("notebooks")
+                : Path.GetDirectoryName(Path.GetFullPath(notebook))!,
             DataFolder = ShippedFolder.Of("data"),
             RigFolder = rigs,
             CommandFolder = Environment.CurrentDirectory,

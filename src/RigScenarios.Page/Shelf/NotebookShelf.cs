@@ -1,7 +1,7 @@
 using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Parameters;
-using RigScenarios.Requests.Live;
+using RigScenarios.Requests.Reading;
 
 namespace RigScenarios.Page.Shelf;
 

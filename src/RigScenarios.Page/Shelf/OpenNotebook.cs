@@ -1,7 +1,7 @@
 using RigScenarios.Notebooks.Compiler;
 using RigScenarios.Notebooks.Parameters;
 using RigScenarios.Notebooks.Live;
-using RigScenarios.Requests.Live;
+using RigScenarios.Requests.Reading;
 
 namespace RigScenarios.Page.Shelf;
 

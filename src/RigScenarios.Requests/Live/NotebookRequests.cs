@@ -5,6 +5,7 @@ using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Live;
 using RigScenarios.Notebooks.Pages;
 using RigScenarios.Requests.Messages;
+using RigScenarios.Requests.Reading;
 using RigScenarios.Requests.Runs;
 using RigScenarios.Requests.TakeAlong;
 

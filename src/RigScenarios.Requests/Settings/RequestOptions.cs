@@ -1,5 +1,5 @@
 using RigScenarios.Notebooks.Parameters;
-using RigScenarios.Requests.Live;
+using RigScenarios.Requests.Reading;
 
 namespace RigScenarios.Requests.Settings;
 

@@ -1,5 +1,5 @@
-using RigScenarios.Requests.Live;
 using RigScenarios.Requests.OwnFiles;
+using RigScenarios.Requests.Reading;
 
 namespace RigScenarios.Requests.Shelf;
 

@@ -26,8 +26,9 @@ internal static class SolverCases
         var air = one.Ambient.Kelvins;
         return
         [
-            pack.SeriesGroups, pack.Capacity.AmpereHours, pack.Resistance0.Ohms, pack.Resistance1.Ohms, pack.TimeConstant1.Seconds,
-            pack.Resistance2.Ohms, pack.TimeConstant2.Seconds, pack.LeadResistance.Ohms, pack.ActivationEnergy.JoulesPerMole,
+            pack.SeriesGroups, pack.Capacity.AmpereHours, pack.Resistance0.Ohms, pack.Resistance1.Ohms,
+            pack.TimeConstant1.Seconds, pack.Resistance2.Ohms, pack.TimeConstant2.Seconds, pack.LeadResistance.Ohms,
+            pack.ActivationEnergy.JoulesPerMole,
             pack.HeatCapacity.JoulesPerKelvin, pack.HeatConductance.WattsPerKelvin, pack.Age.CapacityLeft.DecimalFractions,
             pack.Age.ResistanceFactor, pack.CutoffVoltage.Volts, pack.MaximumCurrent.Amperes, pack.MaximumTemperature.Kelvins,
             pack.ResistanceFloor, air, one.Start.StateOfCharge.DecimalFractions, one.Start.Temperature?.Kelvins ?? air,
@@ -51,7 +52,8 @@ internal static class SolverCases
         one.Demand.Segments.Count,
         .. one.Demand.Segments.SelectMany(block => new double[]
         {
-            block.Length.Seconds, (double)block.ConstantPower.As(PowerUnit.Watt), block.ConstantCurrent.Amperes, block.Conductance.Siemens,
+            block.Length.Seconds, (double)block.ConstantPower.As(PowerUnit.Watt),
+            block.ConstantCurrent.Amperes, block.Conductance.Siemens,
         }),
     ];
 

@@ -16,7 +16,8 @@ internal sealed record SolverProgram(string Name, IReadOnlyList<string> Command)
         var (_, errors) = Run(["cc", "-O3", "-march=native", "-o", made, Source("discharge.c"), "-lsundials_cvode",
             "-lsundials_nvecserial", "-lm"]);
         return File.Exists(made) ? (new("CVODE (C, Adams)", [made]), "")
-            : (null, "CVODE: needs a C compiler and SUNDIALS with its headers (Debian: gcc, libsundials-dev). " + FirstLine(errors));
+            : (null, "CVODE: needs a C compiler and SUNDIALS with its headers (Debian: gcc, libsundials-dev). "
+                + FirstLine(errors));
     }
 
     /// <summary>SciPy, by this machine's Python; null with the reason where there is none.</summary>

@@ -42,7 +42,8 @@ internal static class SolversCommand
         using var folder = new WorkFolder();
         Compare(SolverProgram.Cvode(folder.Path), folder.Path, scenarios, ends, batch, close);
         var some = Enumerable.Range(0, scenarios.Length).Where(i => i % FewForPython == 0).ToArray();
-        Compare(SolverProgram.SciPy(), folder.Path, [.. some.Select(i => scenarios[i])], [.. some.Select(i => ends[i])], batch, close);
+        Compare(SolverProgram.SciPy(), folder.Path, [.. some.Select(i => scenarios[i])], [.. some.Select(i => ends[i])],
+            batch, close);
         return 0;
     }
 

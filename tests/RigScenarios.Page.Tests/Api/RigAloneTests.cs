@@ -10,7 +10,8 @@ namespace RigScenarios.Page.Tests.Api;
 /// <summary>A rig that goes anywhere without its file, such as in a link, and what arrives.</summary>
 public sealed class RigAloneTests
 {
-    private static readonly JsonSerializerOptions AsScriptsWrite = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonSerializerOptions AsScriptsWrite =
+        new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>What docs/no-install.md says.</summary>
     private const int Longest = 5000;

@@ -2,7 +2,7 @@ using RigScenarios.Notebooks.Documents;
 using RigScenarios.Notebooks.Live;
 using RigScenarios.Notebooks.Parameters;
 
-namespace RigScenarios.Requests.Live;
+namespace RigScenarios.Requests.Reading;
 
 /// <summary>The notebooks that pages read, in reading order, however their cells come to be compiled.</summary>
 public interface INotebookShelf : IDisposable
