@@ -77,7 +77,8 @@ public static class LimitSentences
             return $"a gust of {worst} tips it over, {most} are expected, {Left(limit)}";
         if (InUnits(limit) && limit.Left is { } left)
         {
-            var away = Away(limit);
+            // What is just met is neither over nor under: "11.60 V, nothing over its switch-off at 11.60 V".
+            var away = left == 0 ? "nothing" : Away(limit);
             return limit.Side == LimitSide.StaysOver
                 ? $"{worst}, {away} {(left < 0 ? "under" : "over")} {Allowed(limit.Kind)} {most}"
                 : $"{worst}, {away} {(left < 0 ? "over" : "under")} {Allowed(limit.Kind)} {most}";
