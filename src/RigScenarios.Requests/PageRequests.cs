@@ -38,7 +38,7 @@ public sealed class PageRequests : IDisposable
         Files = new RigFiles(options);
         Scenarios = new ReadScenarios(Files);
         logs = new RigLogs(options.Limits);
-        var parts = new RigParts(Files.PartsFolder);
+        var parts = new RigParts(Files.PartsFolder, Files.KnownParts);
         Places = new RigPlaces(Files, Scenarios, parts, options);
         runs = new RigRuns(Places);
         AddRigs(new RigRequests(Files, Places, parts, logs));

@@ -24,6 +24,9 @@ internal sealed class RigFiles(RequestOptions options)
     /// <summary>The folder of the parts that came with the program.</summary>
     public string PartsFolder { get; } = Path.Combine(options.DataFolder, "parts");
 
+    /// <summary>The parts files that were read: the same ones serve the form and the scenarios.</summary>
+    public KnownParts KnownParts { get; } = new();
+
     /// <summary>The folder of own files.</summary>
     public string OwnFolder => options.OwnFolder;
 
@@ -70,7 +73,7 @@ internal sealed class RigFiles(RequestOptions options)
         var path = known ?? Path.Combine(options.OwnFolder, "new.yaml");
         if (reach.Problems(text, path, known is null ? null : TextFile.TryRead(known).Text) is { Count: > 0 } outside)
             return (null, outside);
-        var (scenario, problems) = ScenarioFile.TryReadText(text, path);
+        var (scenario, problems) = ScenarioFile.TryReadText(text, path, KnownParts);
         return (scenario, Problem.Of(problems, path));
     }
 

@@ -16,10 +16,10 @@ internal static class RigAnswerJson
     /// <param name="json">Written to: an object that is begun and not ended here.</param>
     /// <param name="answer">What can be said of it.</param>
     /// <param name="view">The rig as the form lists it.</param>
-    /// <param name="charts">The charts of a day.</param>
+    /// <param name="charts">The charts of a day; null where the parts are told by themselves (<see cref="WriteParts"/>).</param>
     /// <param name="seeks">Whether what would make it work is looked for after this.</param>
     /// <param name="text">The scenario file's text; null while there is none, or where it isn't asked for.</param>
-    public static void Write(Utf8JsonWriter json, RigSoFar answer, object view, Func<RigAnswer, DayParts> charts, bool seeks,
+    public static void Write(Utf8JsonWriter json, RigSoFar answer, object view, Func<RigAnswer, DayParts>? charts, bool seeks,
         string? text)
     {
         WriteValue(json, "problems", Problem.Of(answer.Problems));
@@ -59,8 +59,8 @@ internal static class RigAnswerJson
             PartJson.Write(json, First(answer, first));
         }
         json.WriteBoolean("seeks", seeks);
-        PartJson.WriteAll(json, answer.Answer is { } now && charts(now) is var ofDay
-            ? [.. ofDay.Day, .. BalanceParts.Of(now), .. ofDay.Wiring] : []);
+        if (charts is not null)
+            WriteParts(json, answer, charts);
         WriteValue(json, "moveable", answer.Moveable.Select(part => new
         {
             value = part.Name,
@@ -76,6 +76,14 @@ internal static class RigAnswerJson
         json.WriteBoolean("isWhole", answer.Scenario is not null);
         json.WriteString("text", text);
     }
+
+    /// <summary>The charts and drawings of an answer as JSON; none while there is no answer.</summary>
+    /// <param name="json">Written to: an object that is begun and not ended here.</param>
+    /// <param name="answer">What can be said of it.</param>
+    /// <param name="charts">The charts of a day.</param>
+    public static void WriteParts(Utf8JsonWriter json, RigSoFar answer, Func<RigAnswer, DayParts> charts) =>
+        PartJson.WriteAll(json, answer.Answer is { } now && charts(now) is var ofDay
+            ? [.. ofDay.Day, .. BalanceParts.Of(now), .. ofDay.Wiring] : []);
 
     /// <summary>What would make it work, as JSON.</summary>
     /// <param name="json">Written to: an object that is begun and not ended here.</param>

@@ -1,10 +1,11 @@
 using RigScenarios.Drafts;
+using RigScenarios.Files;
 using RigScenarios.Parts;
 
 namespace RigScenarios.Requests.Rigs;
 
 /// <summary>The parts to choose from; read again when one of their files has changed.</summary>
-internal sealed class RigParts(string folder)
+internal sealed class RigParts(string folder, KnownParts known)
 {
     private readonly Lock gate = new();
     private (string Mark, OrderedMap<Part> Parts)? read;
@@ -21,7 +22,7 @@ internal sealed class RigParts(string folder)
         lock (gate)
         {
             if (read?.Mark != mark)
-                read = (mark, RigLibrary.Read(folder));
+                read = (mark, RigLibrary.Read(known, [folder]));
             return read.Value.Parts;
         }
     }

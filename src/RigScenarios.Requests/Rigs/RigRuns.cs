@@ -12,14 +12,18 @@ namespace RigScenarios.Requests.Rigs;
 internal sealed class RigRuns(RigPlaces places)
 {
     private const string OfAnswer = "answer";
+    private const string Later = "later";
 
     private readonly DayCache days = new();
 
     /// <summary>One run of the queue "now". With <c>"until": "answer"</c> it ends after the answer; with <c>"from":
-    /// "answer"</c> it tells only what comes after it: so two programs may share a run.</summary>
+    /// "answer"</c> it tells only what comes after it: so two programs may share a run. With <c>"parts": "later"</c> charts and
+    /// drawings come right after the answer, in a message of their own: where both ends compute at once, the verdict is shown
+    /// while they are made.</summary>
     public Task NowAsync(JsonElement json, RunReply reply, CancellationToken cancellation)
     {
-        var (isOnlyAnswer, isAfterAnswer) = (IsAnswer(json, "until"), IsAnswer(json, "from"));
+        var (isOnlyAnswer, isAfterAnswer) = (Says(json, "until", OfAnswer), Says(json, "from", OfAnswer));
+        var isPartsLater = Says(json, "parts", Later);
         var clock = Stopwatch.StartNew();
         var place = places.Of(json);
         var given = RigPlaces.Given(json, place);
@@ -33,8 +37,13 @@ internal sealed class RigRuns(RigPlaces places)
         {
             // Whoever drags wants the picture at once; the text only where somebody looks at it.
             var text = isWhole && !RequestJson.Flag(json, "brief") ? places.TextFor(place, answer.Scenario!) : null;
+            DayParts Charts(RigAnswer now) => days.Charts(key, now);
+            // Without an answer there is nothing to wait for.
+            isPartsLater = isPartsLater && answer.Answer is not null;
             reply.Send("answer", writer => RigAnswerJson.Write(writer, answer, RigQuestionsJson.View(given),
-                now => days.Charts(key, now), seeks, text));
+                isPartsLater ? null : Charts, seeks, text));
+            if (isPartsLater)
+                reply.Send("parts", writer => RigAnswerJson.WriteParts(writer, answer, Charts));
         }
         if (!isOnlyAnswer)
             TellMore(answer, seeks, reply, cancellation);
@@ -56,11 +65,11 @@ internal sealed class RigRuns(RigPlaces places)
         }
     }
 
-    private static bool IsAnswer(JsonElement json, string name) => RequestJson.Text(json, name) switch
+    private static bool Says(JsonElement json, string name, string word) => RequestJson.Text(json, name) switch
     {
         null => false,
-        OfAnswer => true,
+        var text when text == word => true,
         _ => throw new ProblemException(ReplyStatus.BadRequest,
-            [new Problem($"\"{name}\" names nothing that a run tells.", name, $"\"{OfAnswer}\", or nothing")]),
+            [new Problem($"\"{name}\" says nothing that a run knows.", name, $"\"{word}\", or nothing")]),
     };
 }

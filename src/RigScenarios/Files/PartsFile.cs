@@ -7,7 +7,8 @@ namespace RigScenarios.Files;
 /// <summary>Parts files: what can be bought or rented.</summary>
 public static class PartsFile
 {
-    private const int MostFiles = 200;
+    /// <summary>The most files that a scenario may name.</summary>
+    internal const int MostFiles = 200;
 
     /// <summary>The JSON Schema (2020-12) of parts files.</summary>
     public static string JsonSchema => FileFormat.Schema(FileFormat.Parts, FileFormat.PartsForm, "RigScenarios parts file");
@@ -30,9 +31,10 @@ public static class PartsFile
         return content.Parts;
     }
 
-    /// <summary>Reads the files and folders that a scenario names; problems of all of them are added to the list.</summary>
-    internal static OrderedMap<Part> ReadAll(
-        IReadOnlyList<string> names, string folder, ReadLog scenarioLog, List<Diagnostic> problems)
+    /// <summary>Reads the files and folders that a scenario names; problems of all of them are added to the list. What is known
+    /// of them is not read again.</summary>
+    internal static OrderedMap<Part> ReadAll(IReadOnlyList<string> names, string folder, ReadLog scenarioLog,
+        List<Diagnostic> problems, KnownParts? known = null)
     {
         var parts = new Dictionary<string, (Part Part, string File)>(StringComparer.Ordinal);
         var order = new List<KeyValuePair<string, Part>>();
@@ -47,7 +49,11 @@ public static class PartsFile
                     return new OrderedMap<Part>(order);
                 }
                 var log = new ReadLog(file);
-                foreach (var (id, part) in Read(file, log))
+                var read = Read(file, log, known);
+                // A problem is told with its line, which only who reads the file knows.
+                if (known is not null && read.Keys.Any(parts.ContainsKey))
+                    read = Read(file, log = new ReadLog(file));
+                foreach (var (id, part) in read)
                 {
                     if (parts.TryAdd(id, (part, file)))
                         order.Add(new(id, part));
@@ -59,6 +65,18 @@ public static class PartsFile
             }
         }
         return new OrderedMap<Part>(order);
+    }
+
+    private static OrderedMap<Part> Read(string path, ReadLog log, KnownParts? known)
+    {
+        if (known is null)
+            return Read(path, log);
+        if (known.Find(path, out var mark) is { } found)
+            return found;
+        var parts = Read(path, log);
+        if (log.Problems.Count == 0)
+            known.Keep(path, mark, parts);
+        return parts;
     }
 
     /// <summary>The files that the names lead to.</summary>

@@ -32,7 +32,9 @@ public static class ScenarioFile
     /// <param name="text">The text of a scenario file, at most 2 MB.</param>
     /// <param name="path">The file that the text is meant for: it stands in messages, and parts files are looked for from its
     /// folder. It need not exist.</param>
-    public static (Scenario? Scenario, IReadOnlyList<Diagnostic> Problems) TryReadText(string text, string path)
+    /// <param name="known">Parts files that need not be read again; null reads all of them.</param>
+    public static (Scenario? Scenario, IReadOnlyList<Diagnostic> Problems) TryReadText(string text, string path,
+        KnownParts? known = null)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
@@ -40,7 +42,7 @@ public static class ScenarioFile
         Scenario? scenario = null;
         if (TextFile.Take(text, log) is { } taken)
             FileFormat.TryReadText(taken, FileFormat.Scenario, ScenarioFormat.Whole, log, out scenario);
-        return Checked(scenario, path, log);
+        return Checked(scenario, path, log, known);
     }
 
     /// <summary>
@@ -58,13 +60,14 @@ public static class ScenarioFile
         return scenario?.PartsFrom ?? [];
     }
 
-    private static (Scenario? Scenario, IReadOnlyList<Diagnostic> Problems) Checked(Scenario? scenario, string path, ReadLog log)
+    private static (Scenario? Scenario, IReadOnlyList<Diagnostic> Problems) Checked(Scenario? scenario, string path, ReadLog log,
+        KnownParts? known = null)
     {
         var partsProblems = new List<Diagnostic>();
         if (scenario is not null)
         {
             var folder = Path.GetDirectoryName(path) ?? "";
-            scenario = scenario with { Library = PartsFile.ReadAll(scenario.PartsFrom, folder, log, partsProblems) };
+            scenario = scenario with { Library = PartsFile.ReadAll(scenario.PartsFrom, folder, log, partsProblems, known) };
             PartCheck.Run(scenario.Parts, "parts", log);
             ScenarioCheck.Run(scenario, log);
         }

@@ -3,7 +3,7 @@ using System.IO.Compression;
 namespace RigScenarios.Benchmarks.InBrowser;
 
 /// <summary>A file of the folder for browsers, or one within its archive.</summary>
-/// <param name="Name">Its path in the folder; within the archive its plain name.</param>
+/// <param name="Name">Its path in the folder; within the form's archive its plain name.</param>
 /// <param name="Plain">What a server sends that compresses nothing, in bytes.</param>
 /// <param name="Compressed">What a server sends that compresses what isn't yet (gzip, its smallest), in bytes.</param>
 internal sealed record FolderPiece(string Name, long Plain, long Compressed)
@@ -23,9 +23,11 @@ internal sealed record FolderPiece(string Name, long Plain, long Compressed)
                 pieces.Add(new FolderPiece(name, size, Packed.Contains(Path.GetExtension(name)) ? size : Smallest(path)));
                 continue;
             }
+            // Names within the second archive are those of the first: the folder tells them apart.
+            var folderOf = name.StartsWith("library", StringComparison.Ordinal) ? "" : name[..(name.LastIndexOf('/') + 1)];
             using var archive = ZipFile.OpenRead(path);
             pieces.AddRange(archive.Entries.Select(entry =>
-                new FolderPiece(entry.FullName, entry.CompressedLength, entry.CompressedLength)));
+                new FolderPiece(folderOf + entry.FullName, entry.CompressedLength, entry.CompressedLength)));
             var list = size - archive.Entries.Sum(entry => entry.CompressedLength);
             pieces.Add(new FolderPiece(name, list, list));
         }

@@ -27,9 +27,40 @@ public sealed class RigLineTests
             first.SkipLast(1).Concat(second.SkipLast(1)).Select(message => message.GetRawText()));
     }
 
+    [Fact]
+    public async Task Parts_that_come_later_are_those_that_would_have_come_with_the_answer()
+    {
+        using var page = new LocalPage();
+        using var line = page.Open(new { kind = "rig" });
+        var given = await FailingAsync(page);
+        line.Say(new { kind = "run", queue = "now", run = 1, given, until = "answer" });
+        var together = Kept(await line.UntilEndAsync());
+        line.Say(new { kind = "run", queue = "now", run = 1, given, until = "answer", parts = "later" });
+        var parted = Kept(await line.UntilEndAsync());
+        Assert.Equal(["answer", "parts", "done"], parted.Select(message => message.Text("kind")));
+        Assert.Equal(Fields(together[0]).Select(field => field.Key).Where(name => name != "parts"),
+            Fields(parted[0]).Select(field => field.Key));
+        var put = Fields(parted[0]).Append(new("parts", parted[1].GetProperty("parts").GetRawText()));
+        Assert.Equal(Fields(together[0]).OrderBy(field => field.Key, StringComparer.Ordinal),
+            put.OrderBy(field => field.Key, StringComparer.Ordinal));
+        Assert.NotEmpty(parted[1].GetProperty("parts").EnumerateArray());
+    }
+
+    [Fact]
+    public async Task Without_an_answer_no_parts_come_later()
+    {
+        using var page = new LocalPage();
+        using var line = page.Open(new { kind = "rig" });
+        line.Say(new { kind = "run", queue = "now", run = 1, given = new JsonObject(), until = "answer", parts = "later" });
+        var told = await line.UntilEndAsync();
+        Assert.Equal(["answer", "done"], told.Select(message => message.Text("kind")));
+        Assert.Empty(told[0].GetProperty("parts").EnumerateArray());
+    }
+
     [Theory]
     [InlineData("until")]
     [InlineData("from")]
+    [InlineData("parts")]
     public async Task A_part_that_no_run_has_is_told(string name)
     {
         using var page = new LocalPage();
@@ -99,4 +130,7 @@ public sealed class RigLineTests
     // How far a search has come depends on the machine's time.
     private static List<JsonElement> Kept(IReadOnlyList<JsonElement> messages) =>
         [.. messages.Where(message => message.Text("kind") != "progress")];
+
+    private static IEnumerable<KeyValuePair<string, string>> Fields(JsonElement message) =>
+        message.EnumerateObject().Select(field => KeyValuePair.Create(field.Name, field.Value.GetRawText()));
 }

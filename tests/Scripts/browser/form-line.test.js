@@ -40,7 +40,8 @@ test("a run goes until its answer; what comes after it goes to a second worker o
   assert.equal(made.length, 1, "not at once");
   assert.deepEqual(heard, ["answer 1"], "and the run goes on meanwhile");
   clock.pass(300);
-  assert.deepEqual(made.map(worker => worker.said), [[{ kind: "run", queue: "now", run: 1, given: { n: 1 }, until: "answer" }],
+  assert.deepEqual(made.map(worker => worker.said), [[{ kind: "run", queue: "now", run: 1, given: { n: 1 }, until: "answer",
+    parts: "later" }],
     [{ kind: "run", queue: "now", run: 1, given: { n: 1 }, from: "answer" }]]);
   tell(1, "rests-on", 1);
   tell(1, "would-work", 1);

@@ -1,6 +1,7 @@
 // The form's line where the library is in the browser. A run there can't be stopped from outside, so it is parted: one worker
-// runs until there is an answer, and of the runs that wait for it only the newest is run. What takes long after the answer goes
-// to a second worker, once the reader rests; the next change ends that worker.
+// runs until there is an answer, and of the runs that wait for it only the newest is run. It tells the verdict before it makes
+// the charts, so that the page draws the one while the worker makes the others. What takes long after the answer goes to a
+// second worker, once the reader rests; the next change ends that worker.
 import { wordsOf } from "./failures.js";
 import { PATIENCE } from "./workers.js";
 
@@ -76,7 +77,7 @@ export class FormLine {
   /** @param {Run} run */
   #begin(run) {
     this.#asked = { run, isStopped: false, hasMore: false };
-    this.#open().say({ ...run, until: "answer" });
+    this.#open().say({ ...run, until: "answer", parts: "later" });
     clearTimeout(this.#watch);
     this.#watch = setTimeout(() => this.#tooLong(), PATIENCE);
   }

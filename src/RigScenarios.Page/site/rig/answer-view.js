@@ -124,9 +124,14 @@ export class AnswerView {
     }
     this.showRests([]);
     this.cautions.replaceChildren(...[first && makeCautions(answer.answer?.cautions)].filter(Boolean));
-    showParts(this.parts, answer.parts);
-    addKeepTools(this.parts);
+    if (answer.parts) this.showParts(answer.parts);
     return false;
+  }
+
+  /** Charts and drawings, which may come by themselves. @param {any[]} parts */
+  showParts(parts) {
+    showParts(this.parts, parts);
+    addKeepTools(this.parts);
   }
 
   // It takes many runs, and so comes after the answer.

@@ -1,6 +1,6 @@
 // The answer, which builds up while the form is filled in. Asked for after each change; what is shown stays until the new
 // answer is there.
-import { tellUpdated } from "../shared/drawing.js";
+import { tellSeen, tellUpdated } from "../shared/drawing.js";
 import { drawFigures } from "../shared/parts.js";
 import { WHY_STOPPED } from "../shared/run-queue.js";
 import { inWords } from "../shared/tell.js";
@@ -12,8 +12,12 @@ const typing = 150;
 export class Answer extends EventTarget {
   #isBegun = false;
   #timer = 0;
+  #typedAt = 0;
   #slow = 0;
   #drawing = Promise.resolve();
+  /** The answer whose charts and drawings are still to come. */
+  /** @type {any} */
+  #partless = null;
   /** @type {import("../shared/run-queue.js").RunQueue} */
   #queue;
 
@@ -35,11 +39,19 @@ export class Answer extends EventTarget {
     addEventListener("scroll", () => this.#draw(true), { passive: true, capture: true });
     // The file's text is made for who looks at it.
     this.view.file.addEventListener("toggle", () => { if (this.view.file.open) this.#want(performance.now(), true); });
+    // Whoever leaves a field, or presses Enter in it, is done with the word.
+    form.addEventListener("change", () => { if (this.#timer) this.#want(this.#typedAt, true); });
     rig.onChanged((detail) => { if (!detail.isLook) this.#changed(detail.isQuick); });
   }
 
   /** Whenever a new answer is shown. @param {(answer: any) => void} told */
   onAnswered(told) { this.addEventListener("answered", (event) => told(/** @type {CustomEvent} */ (event).detail)); }
+
+  /**
+   * Whenever all of a new answer is shown, with its charts and drawings, which may come after the rest.
+   * @param {(answer: any) => void} told
+   */
+  onDrawn(told) { this.addEventListener("drawn", (event) => told(/** @type {CustomEvent} */ (event).detail)); }
 
   /** Whenever the rig is refused as it is. @param {(problems: any[]) => void} told */
   onRefused(told) { this.addEventListener("refused", (event) => told(/** @type {CustomEvent} */ (event).detail)); }
@@ -55,6 +67,7 @@ export class Answer extends EventTarget {
   #changed(isQuick) {
     const at = performance.now();
     this.#isBegun = true;
+    this.#typedAt = at;
     clearTimeout(this.#timer);
     this.#timer = isQuick ? 0 : setTimeout(() => this.#want(at, true), typing);
     if (isQuick) this.#want(at, false);
@@ -82,6 +95,7 @@ export class Answer extends EventTarget {
   /** @param {any} json */
   async #receive(json) {
     if (json.kind === "answer") return this.#answered(json);
+    if (json.kind === "parts") return this.#cameParts(json);
     // What is found after the answer is of use only while that answer is the newest.
     if (json.kind === "progress" || json.kind === "rests-on" || json.kind === "would-work") {
       if (this.#queue.running?.run !== json.run || this.isBehind) return;
@@ -109,6 +123,23 @@ export class Answer extends EventTarget {
     if (isStale) this.work.giveUp(); else this.work.begin(json.seeks);
     if (json.view && !this.isBehind) this.rig.look(json.view);
     this.dispatchEvent(new CustomEvent("answered", { detail: json }));
+    if (run) tellSeen(run, "rs-verdict");
+    this.#partless = json.parts ? null : json;
+    if (json.parts) await this.#drawn(json, run);
+  }
+
+  /** @param {any} json */
+  async #cameParts(json) {
+    const answer = this.#partless, { running } = this.#queue;
+    if (answer?.run !== json.run) return;
+    this.#partless = null;
+    this.view.showParts(json.parts);
+    await this.#drawn(answer, running?.run === json.run ? running : null);
+  }
+
+  /** @param {any} answer @param {import("../shared/run-queue.js").Run | null} run the newest; null where it is overtaken */
+  async #drawn(answer, run) {
+    this.dispatchEvent(new CustomEvent("drawn", { detail: answer }));
     await this.#draw(true);
     if (run) tellUpdated(run, "rig", { milliseconds: 0, rerun: [] });
   }

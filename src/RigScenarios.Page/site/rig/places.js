@@ -49,7 +49,8 @@ export class Places {
       this.plate.hidden = rig.text(`builds.${rig.place.build}.stance`) !== "tripod"
         || !rig.view.things.some((thing) => thing.question === "head");
     });
-    answer.onAnswered((detail) => this.#answered(detail, answer));
+    // With the drawing: what is held in it stays where the reader has it until the new one is there.
+    answer.onDrawn((detail) => this.#answered(detail, answer));
     rig.onRefused(() => this.moving.settled());
   }
 

@@ -78,12 +78,12 @@ function connect(rig, knowledge, can, form) {
   new UndoButtons(rig);
   answer.onAnswered((detail) => {
     wiring.show(detail.wiring);
-    choice.show(detail);
     fields.answered(detail);
     tellAge(detail.age ?? []);
     day.showProblems(detail.problems);
     problems.show(detail.problems);
   });
+  answer.onDrawn((detail) => choice.show(detail));
   answer.onRefused((found) => { day.showProblems(found); problems.show(found); });
   rig.onRefused(({ status, problems: found, edit }) => {
     if (status < 500 && status > 0) problems.add(found, fieldOfEdit(edit));

@@ -28,6 +28,18 @@ export function makeDrawing(article, isBusy) {
 }
 
 /**
+ * For whoever measures: an event when the screen shows what stands in the page now. `drawn`: milliseconds from the reader's doing
+ * until it stood there.
+ * @param {import("./run-queue.js").Run} run
+ * @param {string} name the event's
+ */
+export function tellSeen(run, name) {
+  const detail = { run: run.run, drawn: performance.now() - run.at };
+  const tell = () => dispatchEvent(new CustomEvent(name, { detail }));
+  if (document.hidden) tell(); else requestAnimationFrame(tell);
+}
+
+/**
  * For whoever measures: the event "rs-updated" when the charts on the screen show a run. `drawn`: milliseconds from the
  * reader's doing until they were drawn; `milliseconds`: until the browser had put that frame together.
  * @param {import("./run-queue.js").Run} run

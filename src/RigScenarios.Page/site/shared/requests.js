@@ -132,15 +132,17 @@
 /**
  * What a page sends on a line: a run of a queue, with the page's own number, or that the queue's run stops. A newer run of the
  * same queue overtakes the one before. `values` and `inSight` (cells on the screen) are a notebook's. A run of the form's answer
- * may be parted: with `until` it ends after the answer, with `from` it tells only what comes after it, for the same rig.
+ * may be parted: with `until` it ends after the answer, with `from` it tells only what comes after it, for the same rig. With
+ * `parts: "later"` charts and drawings come right after the answer, by themselves.
  * @typedef {{ kind: "run", queue: string, run: number, values?: Record<string, string>, inSight?: number[],
- *   until?: "answer", from?: "answer", [more: string]: unknown } | { kind: "stop", queue: string }} RunMessage
+ *   until?: "answer", from?: "answer", parts?: "later", [more: string]: unknown } | { kind: "stop", queue: string }} RunMessage
  */
 
 /**
  * What comes on a line. `notebook`: the notebook, once, before all else; everything else names the queue and the run it
  * belongs to. The last word of a run is one of `done`, `failed`, `problems`, `stopped`; before it come any of `parameters`,
- * `cell`, `inSight`, `progress` (a notebook) or `answer`, `rests-on`, `progress`, `would-work`, `best-rig` (the form).
+ * `cell`, `inSight`, `progress` (a notebook) or `answer`, `parts`, `rests-on`, `progress`, `would-work`, `best-rig` (the
+ * form).
  * @typedef {{ kind: string, queue?: string, run?: number, [more: string]: any }} LineMessage
  */
 
