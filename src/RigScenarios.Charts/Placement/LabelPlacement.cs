@@ -108,7 +108,7 @@ internal sealed class LabelPlacement
 
     private bool Take(Box box)
     {
-        var frame = new Box(0, 0, area.Width + rightMargin - 2, area.Height);
+        var frame = new Box(Box.Touch, Box.Touch, area.Width + rightMargin - 2 - Box.Touch, area.Height - Box.Touch);
         if (!frame.Contains(box) || taken.Exists(other => other.Overlaps(box)))
             return false;
         if (lines.Any(line => line.Zip(line.Skip(1)).Any(piece => box.IsCrossed(piece.First, piece.Second))))

@@ -5,7 +5,12 @@ namespace RigScenarios.Charts.Placement;
 /// <summary>A rectangle in pixels, y downwards, origin in the plot's upper left corner.</summary>
 internal sealed record Box(double Left, double Top, double Right, double Bottom)
 {
-    public bool Overlaps(Box other) => Left < other.Right && other.Left < Right && Top < other.Bottom && other.Top < Bottom;
+    /// <summary>Far below what is seen, far above a rounding. Where edges meet, a rounding, which is another one on another machine
+    /// or in a browser, must not choose the place of a label.</summary>
+    public const double Touch = 1e-6;
+
+    public bool Overlaps(Box other) => Left < other.Right - Touch && other.Left < Right - Touch
+        && Top < other.Bottom - Touch && other.Top < Bottom - Touch;
 
     public bool Contains(Box other) => other.Left >= Left && other.Right <= Right && other.Top >= Top && other.Bottom <= Bottom;
 

@@ -3,7 +3,8 @@ using Microsoft.Playwright;
 namespace RigScenarios.Page.Tests.Browser;
 
 /// <summary>What nobody means, and what people write: both in the form of one's own rig.</summary>
-public abstract class OwnRigOddTests(Chromium chromium, PagesEnd end)
+[Collection(InABrowser.Name)]
+public sealed class OwnRigOddTests(Chromium chromium)
 {
     [Theory]
     [InlineData("0")]
@@ -66,29 +67,11 @@ public abstract class OwnRigOddTests(Chromium chromium, PagesEnd end)
         visit.AssertQuiet();
     }
 
-    [Fact]
-    public async Task Names_stay_as_they_were_written()
-    {
-        const string name = "夜の撮影 🎬 Größe №7";
-        await using var visit = await BeginAsync();
-        await visit.Page.Locator("#title").FillAsync(name);
-        await Form.SaveAsync(visit.Page, "names.yaml");
-        await visit.GoAsync("/rig?file=own/names.yaml");
-        await Assertions.Expect(visit.Page.Locator("#title")).ToHaveValueAsync(name);
-        visit.AssertQuiet();
-    }
-
     private async Task<Visit> BeginAsync()
     {
-        var visit = await Visit.BeginAsync(chromium, end: end, height: 900);
+        var visit = await Visit.BeginAsync(chromium, height: 900);
         await visit.GoAsync("/rig?file=samples/winter-harbour.yaml&build=tripod&day=day-one");
         await visit.Page.Locator("#answer-first .rs-answer").First.WaitForAsync();
         return visit;
     }
-
-    [Collection(InABrowser.Name)]
-    public sealed class OnTheServer(Chromium chromium) : OwnRigOddTests(chromium, PagesEnd.Server);
-
-    [Collection(InABrowser.Name)]
-    public sealed class InTheFolder(Chromium chromium) : OwnRigOddTests(chromium, PagesEnd.Folder);
 }
