@@ -82,7 +82,7 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
             // How far it lies from the middle is told at once; the rest is looked at only where that leaves hope.
             var cost = Distance(Middle(box), wish.Middle) / 4;
             if (cost < least && wish.Around.Contains(box) && ConvexOutline.Holds(wish.Outline, Middle(box)) && IsFree(box)
-                && (cost += Cost(wish, box, near)) < least)
+                && (cost += Cost(wish, box, near)) < least - Box.Touch)
                 (best, least) = (box, cost);
         }
         return best is null ? null : Take(new RigLabel(wish, wish.Short, best, null));
@@ -92,10 +92,11 @@ internal sealed class RigLabels(Box frame, IReadOnlyList<LabelWish> wishes)
     {
         var width = ChartStyle.TextWidth(wish.Short, SvgSheet.TextSize) + wish.Sign;
         var (best, least, end) = ((Box?)null, double.PositiveInfinity, default((double X, double Y)));
+        // Above and below are often equally good: the first one is taken, and no rounding chooses.
         foreach (var box in Rings(wish.Around, width))
         {
             var cost = Distance(Middle(box), wish.Middle);
-            if (cost >= least || !frame.Contains(box) || !IsFree(box) || (cost += 35 * Under(wish, box)) >= least)
+            if (cost >= least || !frame.Contains(box) || !IsFree(box) || (cost += 35 * Under(wish, box)) >= least - Box.Touch)
                 continue;
             var at = Nearest(wish, Middle(box));
             var leader = new DrawnLine(Nearest(box, at), at);

@@ -56,7 +56,9 @@ public sealed class SameNotebooksTests(Chromium chromium)
     private static readonly string[] Quick = ["01-one-build-one-day", "05-one-kit-three-stances"];
 
     public static TheoryData<string> Names => [.. Answering.Select(notebook => notebook.Name)
-        .Where(name => Quick.Contains(name) || Environment.GetEnvironmentVariable("RIGSCENARIOS_ALL_NOTEBOOKS") is { Length: > 0 })];
+        .Where(name => Quick.Contains(name) || IsForAll)];
+
+    private static bool IsForAll => Environment.GetEnvironmentVariable("RIGSCENARIOS_ALL_NOTEBOOKS") is { Length: > 0 };
 
     [Theory]
     [MemberData(nameof(Names))]
