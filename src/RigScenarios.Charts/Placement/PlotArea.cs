@@ -5,8 +5,8 @@ namespace RigScenarios.Charts.Placement;
 /// <summary>A rectangle in pixels, y downwards, origin in the plot's upper left corner.</summary>
 internal sealed record Box(double Left, double Top, double Right, double Bottom)
 {
-    /// <summary>Far below what is seen, far above a rounding, in pixels. Where edges meet, a rounding must not choose the place of
-    /// a label: it is another one on another machine or in a browser.</summary>
+    /// <summary>Far below what is seen, far above a rounding, in pixels. Where edges meet, a rounding must not choose the place
+    /// of a label: it is another one on another machine or in a browser.</summary>
     public const double Touch = 1e-6;
 
     public bool Overlaps(Box other) => Left < other.Right - Touch && other.Left < Right - Touch
