@@ -1,5 +1,4 @@
 using RigScenarios.Parts;
-using RigScenarios.Scenarios;
 
 namespace RigScenarios.Files;
 
