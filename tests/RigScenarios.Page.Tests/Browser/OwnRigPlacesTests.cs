@@ -32,8 +32,14 @@ public abstract class OwnRigPlacesTests(Chromium chromium, PagesEnd end)
         await Assertions.Expect(visit.Page.Locator("#battery-place-slider")).ToHaveValueAsync("-136");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#save-told")).ToContainTextAsync("Saved as harbour.yaml");
-        Assert.Equal(text.Replace("plate: {on: long-rods, forward: -168 mm", "plate: {on: long-rods, forward: -136 mm",
-            StringComparison.Ordinal), await visit.Own.TextAsync("harbour.yaml"));
+        var moved = text.Replace("plate: {on: long-rods, forward: -168 mm", "plate: {on: long-rods, forward: -136 mm",
+            StringComparison.Ordinal);
+        var saved = await visit.Own.TextAsync("harbour.yaml");
+        // Without a folder the file brings its parts along, in the place of the line that names them.
+        if (end == PagesEnd.Server)
+            Assert.Equal(moved, saved);
+        else
+            Assert.EndsWith(moved[moved.IndexOf("builds:", StringComparison.Ordinal)..], saved, StringComparison.Ordinal);
         await visit.GoAsync("/rig?file=own/harbour.yaml&build=tripod&day=day-one");
         await visit.Page.WaitForFunctionAsync($"() => document.querySelector('{Plate}')?.dataset.at === '-0.136'");
         await Assertions.Expect(visit.Page.Locator(At)).ToHaveValueAsync("-136 mm");
