@@ -60,8 +60,7 @@ public sealed record Figure
     {
         var (traces, layout) = OtherChart.Read(chart);
         // It would draw nothing, and say so only in the browser.
-        if (traces.Select(trace => trace.Members["type"]).FirstOrDefault(kind => !DrawnTraces.Kinds.Contains((string)kind!)) is
-            { } other)
+        if (traces.Select(trace => trace.Kind).FirstOrDefault(kind => !DrawnTraces.Kinds.Contains(kind)) is { } other)
             throw new ArgumentException($"A page does not draw \"{other}\". It draws "
                 + $"{string.Join(", ", DrawnTraces.Kinds.Order(StringComparer.Ordinal))}.", nameof(chart));
         return new()

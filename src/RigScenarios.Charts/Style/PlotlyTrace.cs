@@ -13,8 +13,11 @@ internal sealed class PlotlyTrace
                 all[name] = value;
         }
 
-        Members = all;
+        (Kind, Members) = (kind, all);
     }
+
+    /// <summary>Its kind: "scatter".</summary>
+    public string Kind { get; }
 
     /// <summary>All its members, its kind among them.</summary>
     public IReadOnlyDictionary<string, object?> Members { get; }

@@ -11,8 +11,9 @@ public abstract class OwnRigLinkTests(Chromium chromium, PagesEnd end)
         await using var visit = await Visit.BeginAsync(chromium, height: 900, end: end);
         await visit.GoAsync("/rig?file=samples/winter-harbour.yaml&build=shoulder&day=day-two");
         await AnsweredAsync(visit.Page);
+        var full = await StillAsync(visit.Page);
         await FillAsync(visit.Page, "61 %");
-        var answer = await StillAsync(visit.Page);
+        var answer = await StillAsync(visit.Page, full);
         var link = await TakeAsync(visit.Page);
         var page = await visit.OpenElsewhereAsync();
         // Its reader has the program open too.
@@ -85,16 +86,19 @@ public abstract class OwnRigLinkTests(Chromium chromium, PagesEnd end)
 
     private static Task AnsweredAsync(IPage page) => page.Locator("#answer-first .rs-answer").First.WaitForAsync();
 
-    /// <summary>The verdicts, once they stay as they are.</summary>
-    private static async Task<string> StillAsync(IPage page)
+    /// <summary>The verdicts, once they stay as they are and are other than those of before.</summary>
+    private static async Task<string> StillAsync(IPage page, string? other = null)
     {
         var before = "";
-        for (var now = await TextAsync(); now != before; now = await TextAsync())
+        for (var second = 0; second < 60; second++)
         {
+            var now = await TextAsync();
+            if (now == before && now != other)
+                return now;
             before = now;
             await page.WaitForTimeoutAsync(1000);
         }
-        return before;
+        throw new InvalidOperationException($"After a minute it still says: {before}");
 
         Task<string> TextAsync() => page.Locator("#answer-first .rs-answer").First.InnerTextAsync();
     }
