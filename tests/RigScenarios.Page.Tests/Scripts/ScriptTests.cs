@@ -12,6 +12,7 @@ public sealed partial class ScriptTests
     [
         Path.Combine(Checkout.Root, "src", "RigScenarios.Page", "site"),
         Path.Combine(Checkout.Root, "src", "RigScenarios.Charts", "Pages"),
+        Path.Combine(Checkout.Root, "src", "RigScenarios.Browser", "wwwroot"),
         NodeProgram.Folder,
     ];
 
@@ -34,7 +35,8 @@ public sealed partial class ScriptTests
             "--error-on-warnings", "--max-diagnostics=none", "--colors=off", .. Folders]);
         Assert.True(code == 0, told);
         var files = Folders.SelectMany(folder => Directory.GetFiles(folder, "*", SearchOption.AllDirectories))
-            .Count(file => Path.GetExtension(file) is ".js" or ".css" or ".html" or ".ts" or ".json" or ".jsonc"
+            .Count(file => Path.GetExtension(file) is ".js" or ".css" or ".html" or ".svg" or ".ts" or ".json" or ".jsonc"
+                    or ".webmanifest"
                 && Path.GetFileName(file) != "package-lock.json"
                 && !file.Split(Path.DirectorySeparatorChar).Any(part => part is "node_modules" or "plotly"));
         Assert.Equal(files, Count(CheckedFiles(), told));
