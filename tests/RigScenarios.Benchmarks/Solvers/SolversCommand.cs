@@ -1,7 +1,5 @@
 using System.Diagnostics;
-using RigScenarios.Batteries;
 using RigScenarios.Batteries.Batch;
-using RigScenarios.Benchmarks.Cases;
 using RigScenarios.Benchmarks.Sweeps;
 
 namespace RigScenarios.Benchmarks.Solvers;
@@ -28,7 +26,7 @@ internal static class SolversCommand
             Console.Error.WriteLine($"'{arguments[^1]}' is not understood: {Usage}");
             return 2;
         }
-        BatchScenario[] all = arguments.Length == 0 ? [.. InventedFamily.Scenarios] : Read(arguments[0]);
+        var all = arguments.Length == 0 ? InventedFamily.Scenarios : FamilyFile.Read(arguments[0]);
         BatchScenario[] scenarios = [.. all.Where(one => one.Pack.NearShare == 1)];
         if (scenarios.Length == 0)
         {
@@ -36,8 +34,7 @@ internal static class SolversCommand
             return 2;
         }
         Console.WriteLine($"{scenarios.Length:N0} discharges, held against the single run");
-        var ends = scenarios.AsParallel().AsOrdered().Select(one => Discharge.Run(one.Pack, one.Ambient, one.Start, one.Demand,
-            new DischargeOptions { TimeLimit = one.TimeLimit, SeriesPoints = 0 }).EndTime.Seconds).ToArray();
+        var ends = scenarios.AsParallel().AsOrdered().Select(one => EndComparison.Single(one).EndTime.Seconds).ToArray();
         var (batch, close) = OfBatch(scenarios, ends);
         using var folder = new WorkFolder();
         Compare(SolverProgram.Cvode(folder.Path), folder.Path, scenarios, ends, batch, close);
@@ -103,15 +100,6 @@ internal static class SolversCommand
         + $": {rate:N0} a second of processor time; {Close(errors):P2} "
         + $"within 0.1 %, in the middle {errors[errors.Length / 2]:P4}, at most {errors[^1]:P2}"
         + (times is { } ratio ? $"; the batch does {ratio:N0} times as many" : ""));
-
-    private static BatchScenario[] Read(string path)
-    {
-        var file = DischargeCaseReader.Read(path);
-        return [.. file.Cases.Select(one => new BatchScenario
-        {
-            Pack = one.Pack, Ambient = one.Ambient, Demand = one.Demand, Start = one.Start, TimeLimit = file.TimeLimit,
-        })];
-    }
 
     private sealed class WorkFolder : IDisposable
     {

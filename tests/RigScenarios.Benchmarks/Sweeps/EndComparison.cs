@@ -25,7 +25,8 @@ internal sealed record EndComparison(double Error, bool OtherCause, bool Grazes,
             moves > Moved * seconds, end.GrazesLimit);
     }
 
-    private static DischargeResult Single(BatchScenario one) => Discharge.Run(one.Pack, one.Ambient, one.Start, one.Demand,
+    /// <summary>The end of one scenario by the single run.</summary>
+    public static DischargeResult Single(BatchScenario one) => Discharge.Run(one.Pack, one.Ambient, one.Start, one.Demand,
         new DischargeOptions { TimeLimit = one.TimeLimit, SeriesPoints = 0 });
 
     private static Pack Changed(Pack pack, double part) => pack with

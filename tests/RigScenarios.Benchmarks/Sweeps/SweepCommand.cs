@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
 using RigScenarios.Batteries.Batch;
-using RigScenarios.Benchmarks.Cases;
 using UnitsNet;
 
 namespace RigScenarios.Benchmarks.Sweeps;
@@ -41,7 +40,7 @@ internal static class SweepCommand
             }
         }
 
-        var scenarios = path is null ? InventedFamily.Scenarios : Read(path);
+        var scenarios = path is null ? InventedFamily.Scenarios : FamilyFile.Read(path);
         var shared = new SharedCurves();
         var cases = scenarios.Select(one => BatchDischarge.CaseOf(one, shared)).ToArray();
         Say($"{scenarios.Count:N0} different scenarios, {(path is null ? "an invented family" : path)}, {width} side by side, "
@@ -49,15 +48,6 @@ internal static class SweepCommand
         TellErrors(scenarios, cases, width);
         TellSpeed(cases, count, width);
         return 0;
-    }
-
-    private static IReadOnlyList<BatchScenario> Read(string path)
-    {
-        var file = DischargeCaseReader.Read(path);
-        return [.. file.Cases.Select(one => new BatchScenario
-        {
-            Pack = one.Pack, Ambient = one.Ambient, Demand = one.Demand, Start = one.Start, TimeLimit = file.TimeLimit,
-        })];
     }
 
     private static void TellErrors(IReadOnlyList<BatchScenario> scenarios, BatchCase[] cases, LaneWidth width)
