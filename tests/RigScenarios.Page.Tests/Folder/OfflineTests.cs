@@ -60,28 +60,19 @@ public sealed class OfflineTests(Chromium chromium) : IDisposable
     {
         var folder = Write("0.1.0");
         await using var server = await StaticServer.StartAsync(folder);
-        var context = await chromium.Browser.NewContextAsync();
-        try
-        {
-            var page = await context.NewPageAsync();
-            await page.GotoAsync(server.Address.AbsoluteUri + "rig.html");
-            await Kept(page);
-            await Assertions.Expect(page.Locator(".folder-foot")).ToContainTextAsync("RigScenarios 0.1.0.");
-            Write("0.2.0");
-            await page.ReloadAsync();
-            var offer = page.Locator("#offline-told button");
-            await Assertions.Expect(offer).ToBeVisibleAsync();
-            // Until then the old one, also after another reload.
-            await Assertions.Expect(page.Locator(".folder-foot")).ToContainTextAsync("RigScenarios 0.1.0.");
-            await offer.ClickAsync();
-            await Assertions.Expect(page.Locator(".folder-foot")).ToContainTextAsync("RigScenarios 0.2.0.");
-            await Assertions.Expect(page.Locator("#offline-told")).ToContainTextAsync("works without a network");
-            Assert.Equal(1, await page.EvaluateAsync<int>("async () => (await caches.keys()).length"));
-        }
-        finally
-        {
-            await context.CloseAsync();
-        }
+        await using var context = await chromium.Browser.NewContextAsync();
+        var page = await KeptAsync(context, server);
+        await Assertions.Expect(page.Locator(".folder-foot")).ToContainTextAsync("RigScenarios 0.1.0.");
+        Write("0.2.0");
+        await page.ReloadAsync();
+        var offer = page.Locator("#offline-told button");
+        await Assertions.Expect(offer).ToBeVisibleAsync();
+        // Until then the old one, also after another reload.
+        await Assertions.Expect(page.Locator(".folder-foot")).ToContainTextAsync("RigScenarios 0.1.0.");
+        await offer.ClickAsync();
+        await Assertions.Expect(page.Locator(".folder-foot")).ToContainTextAsync("RigScenarios 0.2.0.");
+        await Assertions.Expect(page.Locator("#offline-told")).ToContainTextAsync("works without a network");
+        Assert.Equal(1, await page.EvaluateAsync<int>("async () => (await caches.keys()).length"));
     }
 
     [Fact]
@@ -89,27 +80,18 @@ public sealed class OfflineTests(Chromium chromium) : IDisposable
     {
         var folder = Write("0.1.0");
         await using var server = await StaticServer.StartAsync(folder);
-        var context = await chromium.Browser.NewContextAsync();
-        try
-        {
-            var page = await context.NewPageAsync();
-            await page.GotoAsync(server.Address.AbsoluteUri + "rig.html");
-            await Kept(page);
-            File.WriteAllText(Path.Combine(browser, "library.zip"), "another");
-            Write("0.2.0");
-            File.Delete(Path.Combine(folder, "library", "library.zip"));
-            await page.ReloadAsync();
-            await Assertions.Expect(page.Locator("#offline-told")).ToContainTextAsync("works without a network");
-            await page.EvaluateAsync("async () => { const one = await navigator.serviceWorker.getRegistration(); "
-                + "await one.update().catch(() => {}); }");
-            await Assertions.Expect(page.Locator("#offline-told button")).ToHaveCountAsync(0);
-            Assert.Equal(200, await page.EvaluateAsync<int>("async () => (await fetch('library/library.zip')).status"));
-            await Assertions.Expect(page.Locator(".folder-foot")).ToContainTextAsync("RigScenarios 0.1.0.");
-        }
-        finally
-        {
-            await context.CloseAsync();
-        }
+        await using var context = await chromium.Browser.NewContextAsync();
+        var page = await KeptAsync(context, server);
+        File.WriteAllText(Path.Combine(browser, "library.zip"), "another");
+        Write("0.2.0");
+        File.Delete(Path.Combine(folder, "library", "library.zip"));
+        await page.ReloadAsync();
+        await Assertions.Expect(page.Locator("#offline-told")).ToContainTextAsync("works without a network");
+        await page.EvaluateAsync("async () => { const one = await navigator.serviceWorker.getRegistration(); "
+            + "await one.update().catch(() => {}); }");
+        await Assertions.Expect(page.Locator("#offline-told button")).ToHaveCountAsync(0);
+        Assert.Equal(200, await page.EvaluateAsync<int>("async () => (await fetch('library/library.zip')).status"));
+        await Assertions.Expect(page.Locator(".folder-foot")).ToContainTextAsync("RigScenarios 0.1.0.");
     }
 
     [Theory]
@@ -118,21 +100,23 @@ public sealed class OfflineTests(Chromium chromium) : IDisposable
     [InlineData("file.html")]
     public async Task Opened_as_a_file_a_page_says_what_the_browser_forbids_and_how_to_go_on(string name)
     {
-        var context = await chromium.Browser.NewContextAsync();
-        try
-        {
-            var page = await context.NewPageAsync();
-            await page.GotoAsync(new Uri(Path.Combine(Write("0.1.0"), name)).AbsoluteUri);
-            var told = page.Locator("#opened-from-file");
-            await Assertions.Expect(told).ToBeVisibleAsync();
-            await Assertions.Expect(told).ToContainTextAsync("python3 -m http.server 8000 --bind 127.0.0.1");
-            await Assertions.Expect(told).ToContainTextAsync("rigscenarios open");
-            await Assertions.Expect(page.Locator("main h1")).ToBeHiddenAsync();
-        }
-        finally
-        {
-            await context.CloseAsync();
-        }
+        await using var context = await chromium.Browser.NewContextAsync();
+        var page = await context.NewPageAsync();
+        await page.GotoAsync(new Uri(Path.Combine(Write("0.1.0"), name)).AbsoluteUri);
+        var told = page.Locator("#opened-from-file");
+        await Assertions.Expect(told).ToBeVisibleAsync();
+        await Assertions.Expect(told).ToContainTextAsync("python3 -m http.server 8000 --bind 127.0.0.1");
+        await Assertions.Expect(told).ToContainTextAsync("rigscenarios open");
+        await Assertions.Expect(page.Locator("main h1")).ToBeHiddenAsync();
+    }
+
+    /// <summary>The form, kept for use without a network.</summary>
+    private static async Task<IPage> KeptAsync(IBrowserContext context, StaticServer server)
+    {
+        var page = await context.NewPageAsync();
+        await page.GotoAsync(server.Address.AbsoluteUri + "rig.html");
+        await Kept(page);
+        return page;
     }
 
     private static Task Kept(IPage page) =>
