@@ -12,12 +12,16 @@ namespace RigScenarios.Page.Rigs;
 internal sealed class SearchTime(RunReply reply, TimeSpan limit) : IProgress<FrontProgress>
 {
     private readonly Stopwatch clock = Stopwatch.StartNew();
+    private bool hasFound;
 
     public void Report(FrontProgress value)
     {
+        // From the first rig on there is something to stop for.
+        var isFirst = !hasFound && value.Entries > 0;
+        hasFound |= isFirst;
         try
         {
-            reply.Progress(Math.Min(1, clock.Elapsed / limit), RigSearchSentences.SoFar(value));
+            reply.Progress(Math.Min(1, clock.Elapsed / limit), RigSearchSentences.SoFar(value), isNews: isFirst);
         }
         catch (OperationCanceledException)
         {

@@ -22,9 +22,10 @@ internal sealed class RunReply(IMessages messages, string queue, int run, TimeSp
     /// <param name="fraction">From 0 to 1.</param>
     /// <param name="text">What is being done; may be empty.</param>
     /// <param name="cell">The notebook's cell that does it; null elsewhere.</param>
-    public void Progress(double fraction, string text, int? cell = null)
+    /// <param name="isNews">It is told however short ago the last word was.</param>
+    public void Progress(double fraction, string text, int? cell = null, bool isNews = false)
     {
-        if (!pace.Lets(fraction))
+        if (!pace.Lets(fraction, isNews))
             return;
         Send("progress", json =>
         {

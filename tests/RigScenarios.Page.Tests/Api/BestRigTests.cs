@@ -95,10 +95,11 @@ public sealed class BestRigTests
     public async Task What_was_found_before_a_stop_is_given_and_told_as_that()
     {
         await using var server = await TrialServer.StartAsync();
-        var opened = await (await server.GetAsync("/api/rig/given?file=samples/market-hall.yaml&build=tripod")).JsonAsync();
+        // The slowest of the demos' searches: it is not at its end before the word to stop is there.
+        var opened = await (await server.GetAsync("/api/rig/given?file=samples/island-crossing.yaml")).JsonAsync();
         var given = (JsonObject)JsonNode.Parse(opened.GetProperty("given").GetRawText())!;
-        given["costs"] = new JsonObject { ["budget"] = "10000 EUR" };
-        var (file, build, day) = ("samples/market-hall.yaml", opened.Text("build"), opened.Text("day"));
+        given["costs"] = new JsonObject { ["budget"] = "20000 EUR" };
+        var (file, build, day) = ("samples/island-crossing.yaml", opened.Text("build"), opened.Text("day"));
         using var form = await LiveReader.OpenRigAsync(server);
         await form.SendAsync(new { kind = "run", queue = "best", run = 1, given, file, build, day });
         while ((await form.UntilAsync("progress", 1)).Text("text").Contains("; 0 rigs found", StringComparison.Ordinal))

@@ -36,7 +36,10 @@ export class AnswerView {
     this.parts = byId("answer-parts");
     this.file = byId("answer-file", HTMLDetailsElement);
     for (const box of [this.sight, byId("answer-whole")]) keepReachable(box, () => "The answer");
-    this.sheets = takeAlong(() => ({ request: "rig-sheet", asks: { given: rig.given, ...rig.place } }));
+    this.sheets = takeAlong(async () => {
+      await rig.settled();
+      return { request: "rig-sheet", asks: { given: rig.given, ...rig.place } };
+    });
     this.file.before(this.sheets);
     // What is scrolled to comes below it.
     new ResizeObserver(() => this.element.style.setProperty("--sight", `${this.sight.offsetHeight}px`)).observe(this.sight);

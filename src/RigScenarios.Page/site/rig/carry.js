@@ -31,6 +31,7 @@ export class Carry {
   }
 
   async #takeLink() {
+    await this.rig.settled();
     const { file, build, day } = this.rig.place;
     const alone = await ask("rig-alone", { given: this.rig.given, file, build, day });
     const link = new URL(pageOf.rig() + await linkOf(alone), location.href).href;

@@ -74,6 +74,7 @@ export class PowerLog {
     const refused = refusal(log, this.air, this.charge);
     if (refused) { say(this.told, refused); return; }
     say(this.told, `Reading ${log.name} …`);
+    await this.rig.settled();
     const { file, build, day } = this.rig.place;
     try {
       const answer = await this.#newest.ask("rig-log", { given: this.rig.given, file, build, day, log, name: log.name,

@@ -54,24 +54,27 @@ export class Save {
 
   /** The own file that holds the rig as it is now; it is saved if need be. Null where that is refused, which is told. */
   async toFile() {
+    await this.rig.settled();
     const { file } = this.rig.place;
     return !this.rig.unsaved && file?.startsWith("own/") ? file : await this.#save(false);
   }
 
   /** @param {boolean} replace @returns {Promise<string | null>} the file's id */
   async #save(replace) {
-    const { file, build, day, version } = this.rig.place, name = this.#fileName();
+    const name = this.#fileName();
     this.name.value = name;
     this.conflict.hidden = true;
     this.name.removeAttribute("aria-invalid");
     say(this.told, "Saving …");
+    await this.rig.settled();
+    const { given, place: { file, build, day, version } } = this.rig;
     try {
       const isSame = file === `own/${name}`;
       const saved = await ask("save-rig",
-        { given: this.rig.given, name, file, build, day, version: isSame ? version : null, replace });
+        { given, name, file, build, day, version: isSame ? version : null, replace });
       this.named = true;
-      this.rig.saved({ file: saved.id, build: saved.build, day: saved.day, version: saved.version });
-      say(this.state, "");
+      this.rig.saved({ file: saved.id, build: saved.build, day: saved.day, version: saved.version }, given);
+      if (!this.rig.unsaved) say(this.state, "");
       this.#tell(saved);
       return saved.id;
     } catch (error) {

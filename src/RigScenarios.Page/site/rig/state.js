@@ -173,6 +173,14 @@ export class Rig extends EventTarget {
   /** A step forth. */
   redo() { this.#turn = this.#turn.then(() => this.#step(this.history.redo(this.shown))); }
 
+  /** Done when no edit is on its way any more: only then is the rig what its reader made of it. */
+  async settled() {
+    for (let last = null; last !== this.#turn;) {
+      last = this.#turn;
+      await last;
+    }
+  }
+
   /** The same rig as the server shows it now. @param {View} view */
   look(view) {
     if (isSame(view, this.view)) return;
@@ -180,12 +188,17 @@ export class Rig extends EventTarget {
     this.#tell({ isQuick: true, isLook: true });
   }
 
-  /** @param {Partial<Place>} place */
-  saved(place) {
+  /**
+   * A file holds the rig now; what was changed while it was written is not in it.
+   * @param {Partial<Place>} place
+   * @param {Tree} given what the file holds
+   */
+  saved(place, given) {
     this.forget();
     this.place = { ...this.place, ...place };
-    this.unsaved = false;
-    this.#opened = this.given;
+    this.unsaved = !isSame(given, this.given);
+    this.#opened = given;
+    if (this.unsaved) this.#keep();
     this.dispatchEvent(new Event("saved"));
   }
 

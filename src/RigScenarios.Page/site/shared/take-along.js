@@ -5,6 +5,8 @@ import { printSheet } from "./print-sheet.js";
 import { ask } from "./program.js";
 
 /** @import { Requests } from "./requests.js" */
+/** @typedef {{ request: "rig-sheet", asks: object }
+ *   | { request: "notebook-sheet", asks: { notebook: string, values: Record<string, string> } }} Asked */
 
 const SHEETS = [
   ["day", "For the day", "Swaps and charging with their times, places, setting, cables, who flies what, checks, cautions."],
@@ -17,8 +19,7 @@ const SHEETS = [
 /**
  * The choice of sheets, folded. `what` gives the request for the answer that is shown now: of the form ("rig-sheet": what it
  * sends for an answer) or of a notebook ("notebook-sheet": its name and values).
- * @param {() => { request: "rig-sheet", asks: object } | { request: "notebook-sheet", asks: { notebook: string,
- *   values: Record<string, string> } }} what
+ * @param {() => Asked | Promise<Asked>} what
  */
 export function takeAlong(what) {
   const told = el("p", { class: "help", role: "status" });
@@ -41,9 +42,9 @@ export function takeAlong(what) {
   }
   /** @param {string} sheet @param {(page: Blob, sheet: string) => unknown} then */
   async function make(sheet, then) {
-    const { request, asks } = what();
     told.textContent = "Making it …";
     try {
+      const { request, asks } = await what();
       const page = await ask(request, /** @type {Requests[typeof request]["asks"] & any} */ ({ ...asks, sheet,
         whole: whole.checked }));
       await then(page, sheet);
