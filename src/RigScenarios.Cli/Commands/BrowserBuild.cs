@@ -88,6 +88,10 @@ internal static class BrowserBuild
         };
         foreach (var word in (string[])["publish", Project, "-c", "Release", "--nologo", "-v", "quiet", .. more])
             start.ArgumentList.Add(word);
+        // What an SDK that runs this program has told it is not meant for another one.
+        foreach (var name in start.Environment.Keys.Where(name => name.StartsWith("MSBUILD", StringComparison.OrdinalIgnoreCase))
+            .ToList())
+            start.Environment.Remove(name);
         start.Environment["DOTNET_CLI_TELEMETRY_OPTOUT"] = "1";
         // A build server that stays behind would keep this command's output open.
         start.Environment["MSBUILDDISABLENODEREUSE"] = "1";
