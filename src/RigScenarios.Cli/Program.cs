@@ -40,7 +40,7 @@ namespace RigScenarios.Cli
                 TakeAlongCommand.Create(clock ?? TimeProvider.System),
                 SheetCommand.Create(clock ?? TimeProvider.System),
                 ExerciseCommand.Create(clock ?? TimeProvider.System),
-                NotebookCommand.Create(),
+                NotebookCommand.Create(clock ?? TimeProvider.System),
                 NewCommand.Create(),
                 OpenCommand.Create(clock ?? TimeProvider.System),
                 SiteCommand.Create(),

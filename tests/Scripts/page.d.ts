@@ -2,6 +2,17 @@
 import type { Part, Table } from "../../src/RigScenarios.Page/site/shared/requests.js";
 
 declare global {
+  /** unpack.js: what a saved page that answers carries. Nowhere else is there any. */
+  var carried: {
+    BASE: string;
+    beginPage(): Promise<void>;
+    beginWorker(): void;
+    load(address: unknown): Promise<any>;
+    makeWorker(): Worker;
+    whole: Promise<unknown>;
+    saved: any;
+  };
+
   // What a script keeps at an element. Names begin with "rs", so that they are no browser's.
   interface Element {
     /** The part that an element shows: see parts.js. */

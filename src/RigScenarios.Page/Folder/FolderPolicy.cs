@@ -21,6 +21,6 @@ internal static class FolderPolicy
             + "base-uri 'none'; form-action 'none'\">\n";
 
     // A browser hashes what it has read, in which every end of a line is one character.
-    private static string HashOf(string script) =>
+    internal static string HashOf(string script) =>
         $"sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(script.ReplaceLineEndings("\n"))))}";
 }

@@ -10,8 +10,8 @@ namespace RigScenarios.Page.Folder;
 /// </summary>
 public static class SiteFolder
 {
-    /// <summary>What pages of the local server alone need.</summary>
-    private static readonly string[] OfTheServer = ["class/", "lesson/", "shared/enter.js", "folder/"];
+    /// <summary>What pages of the local server alone need, and what stands elsewhere.</summary>
+    private static readonly string[] OfTheServer = ["class/", "lesson/", "shared/enter.js", "folder/", "saved/"];
 
     /// <summary>The files of the folder by their paths, in an order that does not change.</summary>
     /// <param name="content">What goes into it.</param>

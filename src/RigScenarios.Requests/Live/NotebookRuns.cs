@@ -17,9 +17,11 @@ internal sealed class NotebookRuns(LiveNotebook notebook)
 
     public async Task RunAsync(JsonElement request, RunReply reply, CancellationToken cancellation)
     {
+        using var enough = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
+        var observer = new Observer(reply, UntilCell(request), enough);
         try
         {
-            var result = await session.RunAsync(Values(request), InSight(request), new Observer(reply), cancellation);
+            var result = await session.RunAsync(Values(request), InSight(request), observer, enough.Token);
             if (result.Failure is { } failure)
                 reply.End("failed", json =>
                 {
@@ -32,6 +34,11 @@ internal sealed class NotebookRuns(LiveNotebook notebook)
                 });
             else
                 reply.End("done", json => WriteEnd(json, result));
+        }
+        catch (OperationCanceledException) when (enough.IsCancellationRequested && !cancellation.IsCancellationRequested)
+        {
+            // All that was wanted of it is there; the next run does the rest.
+            reply.End("done", json => WriteEnd(json, new LiveRun(observer.Shown, TimeSpan.Zero, null)));
         }
         catch (NotebookInputException exception)
         {
@@ -82,12 +89,21 @@ internal sealed class NotebookRuns(LiveNotebook notebook)
                 .Select(cell => cell.TryGetInt32(out var number) ? number : 0)]
             : [];
 
+    private static int? UntilCell(JsonElement json) =>
+        json.TryGetProperty("untilCell", out var cell) && cell.ValueKind == JsonValueKind.Number
+            && cell.TryGetInt32(out var number) ? number : null;
+
     private static ProblemException Refused(string path, string text, string accepted) =>
         new(ReplyStatus.BadRequest, [new Problem(text, path, accepted)]);
 
     /// <summary>Sends what a run shows as soon as it is there.</summary>
-    private sealed class Observer(RunReply reply) : ILiveObserver
+    private sealed class Observer(RunReply reply, int? untilCell, CancellationTokenSource enough) : ILiveObserver
     {
+        private readonly List<int> shown = [];
+
+        /// <summary>The cells that were run.</summary>
+        public IReadOnlyList<int> Shown => shown;
+
         public void Parameters(IReadOnlyList<LiveParameter> parameters) => reply.Send("parameters", json =>
         {
             json.WriteStartArray("parameters");
@@ -102,14 +118,20 @@ internal sealed class NotebookRuns(LiveNotebook notebook)
             json.WriteEndArray();
         });
 
-        public void Cell(int cell, IReadOnlyList<PagePart> parts) => reply.Send("cell", json =>
+        public void Cell(int cell, IReadOnlyList<PagePart> parts)
         {
-            json.WriteNumber("cell", cell);
-            json.WriteStartArray("parts");
-            foreach (var part in parts.Where(PartJson.IsShown))
-                PartJson.Write(json, part);
-            json.WriteEndArray();
-        });
+            reply.Send("cell", json =>
+            {
+                json.WriteNumber("cell", cell);
+                json.WriteStartArray("parts");
+                foreach (var part in parts.Where(PartJson.IsShown))
+                    PartJson.Write(json, part);
+                json.WriteEndArray();
+            });
+            shown.Add(cell);
+            if (cell == untilCell)
+                enough.Cancel();
+        }
 
         public void Progress(int cell, double fraction, string text) => reply.Progress(fraction, text, cell);
 

@@ -96,7 +96,8 @@ public sealed partial class SourceRulesTests
             file => File.ReadAllText(file).Contains("://", StringComparison.Ordinal), atLeast: 2);
     }
 
-    // Whoever puts something else in the server's place does so at one door. In a browser: its own files, and its workers.
+    // Whoever puts something else in the server's place does so at one door. In a browser: its own files, and its workers; a
+    // saved page makes its workers of what it carries.
     [Fact]
     public void The_scripts_that_carry_requests_ask_a_network_and_no_others()
     {
@@ -105,7 +106,8 @@ public sealed partial class SourceRulesTests
             && AsksANetwork().IsMatch(Comments().Replace(File.ReadAllText(file), "")))
             .Select(file => Path.GetRelativePath(source, file).Replace(Path.DirectorySeparatorChar, '/'));
         Assert.Equal(["RigScenarios.Browser/wwwroot/boot.js", "RigScenarios.Page/site/browser/program.js",
-            "RigScenarios.Page/site/folder/offline.js", "RigScenarios.Page/site/shared/server.js"],
+            "RigScenarios.Page/site/folder/offline.js", "RigScenarios.Page/site/saved/unpack.js",
+            "RigScenarios.Page/site/shared/server.js"],
             asking.Order(StringComparer.Ordinal));
     }
 

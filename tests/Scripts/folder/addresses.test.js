@@ -3,13 +3,17 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { goTo } from "../browser.js";
 import * as ofFolder from "../../../src/RigScenarios.Page/site/folder/addresses.js";
+import * as ofSaved from "../../../src/RigScenarios.Page/site/saved/addresses.js";
 import * as ofServer from "../../../src/RigScenarios.Page/site/shared/addresses.js";
 
 const HERE = "http://localhost/some/place/index.html";
 
-test("the folder has every address that pages ask for", () => {
-  assert.deepEqual(Object.keys(ofFolder).sort(), Object.keys(ofServer).sort());
-  assert.deepEqual(Object.keys(ofFolder.pageOf).sort(), Object.keys(ofServer.pageOf).sort());
+test("the folder, and a saved page, have every address that pages ask for", () => {
+  for (const other of [ofFolder, ofSaved]) {
+    assert.deepEqual(Object.keys(other).sort(), Object.keys(ofServer).sort());
+    assert.deepEqual(Object.keys(other.pageOf).sort(), Object.keys(ofServer.pageOf).sort());
+    assert.notEqual(other.LINKS_OPEN, ofServer.LINKS_OPEN);
+  }
 });
 
 test("whatever place the folder has, its pages lie in it", () => {

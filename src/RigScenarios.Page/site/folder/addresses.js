@@ -35,3 +35,6 @@ export function taskHere() { return null; }
 
 /** The file that this page shows as text. */
 export function fileHere() { return said("file") ?? ""; }
+
+/** Where a link to this page opens, as a sentence. */
+export const LINKS_OPEN = "It opens wherever this folder can be reached at this address.";

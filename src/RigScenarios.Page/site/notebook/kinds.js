@@ -85,7 +85,9 @@ function choice({ parameter, id, label, tell, below }) {
   const show = () => {
     const chosen = choices.find(candidate => candidate.value === select.value);
     below.replaceChildren(chosen?.detail ?? "");
-    if (parameter.kind === "scenario-file" && /^(own|samples)\//.test(select.value))
+    const isFile = parameter.kind === "scenario-file" && /^(own|samples)\//.test(select.value);
+    // A page that stands alone has neither a form nor a page of texts beside it.
+    if (isFile && pageOf.rig())
       below.append(chosen?.detail ? " · " : "", el("a", { href: pageOf.rig({ file: select.value }) }, "form"), " · ",
         el("a", { href: pageOf.file(select.value) }, "text"));
   };

@@ -9,6 +9,7 @@ import { NotebookPlaces } from "./places.js";
 import { RunWords } from "./run-words.js";
 import { addTools, askWhatToSave } from "./save.js";
 import { Strip } from "./strip.js";
+import { LINKS_OPEN } from "../shared/addresses.js";
 import { makeDrawing } from "../shared/drawing.js";
 import { makeMoving } from "../shared/moving.js";
 import { listen } from "../shared/program.js";
@@ -253,7 +254,7 @@ export class LivePage {
 
   async #link() {
     this.describe();
-    if (await copyLink(location.origin + addressOf({ now: this.now, pinned: this.pinned }, this.defaults)))
-      this.strip?.tellRun("The link is copied. It opens on this machine while the program runs.");
+    const address = new URL(addressOf({ now: this.now, pinned: this.pinned }, this.defaults), location.href);
+    if (await copyLink(address.href)) this.strip?.tellRun(`The link is copied. ${LINKS_OPEN}`);
   }
 }

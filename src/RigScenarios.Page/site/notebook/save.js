@@ -2,6 +2,7 @@
 import { pageOf } from "../shared/addresses.js";
 import { ask } from "./dialog.js";
 import { addKeepTools, keepActions, keepName } from "../shared/keep-tools.js";
+import { saveToDevice } from "../shared/device-files.js";
 import { el } from "../shared/parts.js";
 import { ask as askProgram } from "../shared/program.js";
 import { ProgramProblem } from "../shared/program-problem.js";
@@ -39,7 +40,15 @@ export function askWhatToSave(notebook, values, shown, answers, hasPinned) {
 
 /** @param {Element} shown @returns {{ label: string, run: () => unknown }[]} */
 function scenarioActions({ rsPart: part }) {
-  return part?.type === "scenario" ? [{ label: "Save as a scenario file…", run: () => saveScenario(part) }] : [];
+  if (part?.type !== "scenario") return [];
+  // Where no form is beside the page there is no folder of own files either: the device takes it.
+  const save = pageOf.rig() ? saveScenario : saveOnDevice;
+  return [{ label: "Save as a scenario file…", run: () => save(part) }];
+}
+
+/** @param {Part} part */
+async function saveOnDevice({ name = "", text = "" }) {
+  await saveToDevice(text, /\.ya?ml$/i.test(name) ? name : `${name || "my-rig"}.yaml`);
 }
 
 /**

@@ -30,3 +30,6 @@ export function taskHere() { return new URLSearchParams(location.search).get("ta
 
 /** The file that this page shows as text. */
 export function fileHere() { return location.pathname.split("/").slice(2).map(decodeURIComponent).join("/"); }
+
+/** Where a link to this page opens, as a sentence. */
+export const LINKS_OPEN = "It opens on this machine while the program runs.";

@@ -133,9 +133,11 @@
  * What a page sends on a line: a run of a queue, with the page's own number, or that the queue's run stops. A newer run of the
  * same queue overtakes the one before. `values` and `inSight` (cells on the screen) are a notebook's. A run of the form's answer
  * may be parted: with `until` it ends after the answer, with `from` it tells only what comes after it, for the same rig. With
- * `parts: "later"` charts and drawings come right after the answer, by themselves.
+ * `parts: "later"` charts and drawings come right after the answer, by themselves. A run of a notebook with `untilCell` ends
+ * after that cell; what it left is done by the next.
  * @typedef {{ kind: "run", queue: string, run: number, values?: Record<string, string>, inSight?: number[],
- *   until?: "answer", from?: "answer", parts?: "later", [more: string]: unknown } | { kind: "stop", queue: string }} RunMessage
+ *   until?: "answer", from?: "answer", parts?: "later", untilCell?: number, [more: string]: unknown }
+ *   | { kind: "stop", queue: string }} RunMessage
  */
 
 /**
