@@ -1,4 +1,5 @@
 using System.Globalization;
+using RigScenarios.Files.Formats;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -40,7 +41,7 @@ public static class TradeUnits
             ElectricChargeUnit.AmpereHour => "Ah",
             ElectricChargeUnit.MilliampereHour => "mAh",
             DurationUnit.Minute => "min",
-            _ => UnitsNetSetup.Default.UnitAbbreviations.GetDefaultAbbreviation(
+            _ => UsualUnits.Sign(unit) ?? UnitsNetSetup.Default.UnitAbbreviations.GetDefaultAbbreviation(
                 unit.GetType(), Convert.ToInt32(unit, CultureInfo.InvariantCulture), CultureInfo.InvariantCulture),
         };
     }

@@ -107,7 +107,7 @@ public sealed class PageRequests : IDisposable
 #pragma warning restore CA1031
         {
             var response = ProblemResponse.Of(exception, name, Report);
-            return Json(response.Status, new { problems = response.Problems });
+            return Written(response.Status, json => json.WriteObjects("problems", response.Problems, Problem.Write));
         }
     }
 
@@ -146,10 +146,10 @@ public sealed class PageRequests : IDisposable
     private void AddRigs(RigRequests rigs)
     {
         var most = options.Limits.LargestJsonBytes;
-        Add("rig-questions", most, _ => rigs.Questions());
-        Add("rig-given", most, rigs.Given);
-        Add("rig-alone", most, rigs.Alone);
-        Add("rig-edit", most, rigs.Edit);
+        AddWritten("rig-questions", most, _ => rigs.Questions());
+        AddWritten("rig-given", most, rigs.Given);
+        AddWritten("rig-alone", most, rigs.Alone);
+        AddWritten("rig-edit", most, rigs.Edit);
         Add("save-rig", most, rigs.Save);
         requests.Add("rig-log", new(most, options.Limits.LargestLogBytes, async (json, log, cancellation) =>
             Json(ReplyStatus.Ok, await rigs.LogAsync(new SentLog(json, log), cancellation))));
@@ -187,13 +187,19 @@ public sealed class PageRequests : IDisposable
 
     private void AddShelf(ShelfRequests shelf)
     {
-        Add("abilities", options.Limits.LargestJsonBytes, _ => options.Abilities);
+        AddWritten("abilities", options.Limits.LargestJsonBytes, _ => options.Abilities.Write);
         requests.Add("shelf", new(options.Limits.LargestJsonBytes, 0, (_, _, cancellation) =>
             Task.FromResult(Json(ReplyStatus.Ok, shelf.All(cancellation)))));
     }
 
     private void Add(string name, int largest, Func<JsonElement, object> answer) =>
         requests.Add(name, new(largest, 0, (json, _, _) => Task.FromResult(Json(ReplyStatus.Ok, answer(json)))));
+
+    private void AddWritten(string name, int largest, Func<JsonElement, Action<Utf8JsonWriter>> answer) =>
+        requests.Add(name, new(largest, 0, (json, _, _) => Task.FromResult(Written(ReplyStatus.Ok, answer(json)))));
+
+    private static RequestReply Written(int status, Action<Utf8JsonWriter> content) =>
+        new(status, JsonType, MessageBytes.Of(content), null);
 
     private static RequestReply Json(int status, object value) =>
         new(status, JsonType, JsonSerializer.SerializeToUtf8Bytes(value, PageJson.Options), null);

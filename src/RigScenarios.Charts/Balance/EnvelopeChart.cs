@@ -1,5 +1,6 @@
 using RigScenarios.Balance;
 using RigScenarios.Charts.Style;
+using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
 using UnitsNet;
 
@@ -113,7 +114,7 @@ public static class EnvelopeChart
         // Edges at a few places, solved for and not read off the drawing.
         var edges = Enumerable.Range(0, 7).Select(i => envelope.First.Least.As(picture.X.QuantityUnit!)
             + ((envelope.First.Greatest.As(picture.X.QuantityUnit!) - envelope.First.Least.As(picture.X.QuantityUnit!)) * i / 6))
-            .SelectMany(x => envelope.EdgesAt(Quantity.From(x, picture.X.QuantityUnit!)).Where(edge => edge.Limiting))
+            .SelectMany(x => envelope.EdgesAt(UsualUnits.From(x, picture.X.QuantityUnit!)).Where(edge => edge.Limiting))
             .Select(edge => new object?[] { $"edge: {edge.Limit.InWords()}", picture.X.Value(edge.First),
                 picture.Y.Value(edge.Second), "", "", "", "" });
         return ChartTable.Of("", picture.X.Label, picture.Y.Label, "to the travel's front end (mm)", "to its rear end (mm)",

@@ -1,5 +1,6 @@
 using RigScenarios.Balance;
 using RigScenarios.Charts.Placement;
+using RigScenarios.Files.Formats;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -147,5 +148,5 @@ internal sealed class EnvelopePicture
     });
 
     private static IQuantity Middle(IQuantity a, IQuantity b, ChartAxis axis) =>
-        Quantity.From((axis.Value(a) + axis.Value(b)) / 2, axis.QuantityUnit!);
+        UsualUnits.From((axis.Value(a) + axis.Value(b)) / 2, axis.QuantityUnit!);
 }

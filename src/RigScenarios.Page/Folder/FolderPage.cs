@@ -12,6 +12,10 @@ internal static partial class FolderPage
     /// <summary>The script that puts the library in the browser in the place of the server; before the page's own.</summary>
     private const string Program = "browser/program-here.js";
 
+    private const string KeepOffline = "folder/keep-offline.js";
+
+    private const string ThemeScript = "<script src=\"assets/shared/theme.js\"></script>\n";
+
     /// <summary>The pages by their names in the folder, with the file of the site that each is made of.</summary>
     public static readonly IReadOnlyDictionary<string, string> Sources = new Dictionary<string, string>(StringComparer.Ordinal)
     {
@@ -37,8 +41,12 @@ internal static partial class FolderPage
         html = Address().Replace(html, match => $"{match.Groups["name"].Value}=\"{Relative(match.Groups["address"].Value)}\"");
         html = html.Replace("<link rel=\"icon\" href=\"data:,\">\n", FolderParts.Icons, StringComparison.Ordinal);
         html = Once(html, "<meta charset=\"utf-8\">\n", $"<meta charset=\"utf-8\">\n{FolderPolicy.Of(FolderParts.FileCheck)}");
-        html = Once(html, "<script type=\"module\"", $"<script type=\"module\" src=\"assets/{Program}\"></script>\n"
-            + "<script type=\"module\" src=\"assets/folder/keep-offline.js\"></script>\n<script type=\"module\"");
+        var own = Own().Match(html).Groups["name"].Value;
+        html = Once(html, "<script type=\"module\"", $"<script type=\"module\" src=\"assets/{KeepOffline}\"></script>\n"
+            + "<script type=\"module\"");
+        // Before all else, for the library starts beside the page while the page reads the rest.
+        html = Once(html, ThemeScript, $"{ThemeScript}<script type=\"module\" src=\"assets/{Program}\"></script>\n"
+            + FolderModules.Preloads(Program, KeepOffline, own));
         html = Once(html, "<main", $"{FolderParts.Notice}<main");
         return Once(html, "</main>", $"</main>\n{parts.Foot}");
     }
@@ -55,6 +63,10 @@ internal static partial class FolderPage
         return at >= 0 ? string.Concat(html.AsSpan(0, at), instead, html.AsSpan(at + what.Length))
             : throw new InvalidOperationException($"A page of the folder has no {what.Trim()}.");
     }
+
+    [GeneratedRegex("<script type=\"module\" src=\"assets/(?<name>[^\"]*)\"", RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Own();
 
     [GeneratedRegex("(?<name>href|src)=\"(?<address>/[^\"]*)\"", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Address();

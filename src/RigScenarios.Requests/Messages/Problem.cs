@@ -1,3 +1,4 @@
+using System.Text.Json;
 using RigScenarios.Scenarios;
 
 namespace RigScenarios.Requests.Messages;
@@ -35,6 +36,26 @@ internal sealed record Problem(
             ? Of(diagnostic)
             : Of(diagnostic) with { Text = $"In {Where(diagnostic)}: {diagnostic.Problem}", Line = null, Column = null }),
     ];
+
+    /// <summary>Writes the fields of a problem as JSON.</summary>
+    public static void Write(Utf8JsonWriter json, Problem problem)
+    {
+        json.WriteString("text", problem.Text);
+        json.WriteString("path", problem.Path);
+        json.WriteString("accepted", problem.Accepted);
+        json.WriteString("nearest", problem.Nearest);
+        WriteCount(json, "line", problem.Line);
+        WriteCount(json, "column", problem.Column);
+        json.WriteString("severity", problem.Severity);
+    }
+
+    private static void WriteCount(Utf8JsonWriter json, string name, int? count)
+    {
+        if (count is { } number)
+            json.WriteNumber(name, number);
+        else
+            json.WriteNull(name);
+    }
 
     private static string Where(Diagnostic diagnostic) =>
         System.IO.Path.GetFileName(diagnostic.File) + (diagnostic.At == TextPlace.None ? "" : $", line {diagnostic.At.Line}");

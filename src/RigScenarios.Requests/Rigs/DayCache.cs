@@ -1,9 +1,12 @@
+using System.Text;
 using RigScenarios.Answers;
 using RigScenarios.Charts.Days;
 using RigScenarios.Charts.Timeline;
 using RigScenarios.Charts.Pages;
 using RigScenarios.Charts.Wiring;
 using RigScenarios.Drafts;
+using RigScenarios.Files.Formats;
+using RigScenarios.Requests.Runs;
 
 namespace RigScenarios.Requests.Rigs;
 
@@ -18,7 +21,7 @@ internal sealed class DayCache
 
     /// <summary>All that a day rests on, as text; where things sit is no part of it.</summary>
     public static string KeyOf(GivenRig given, RigPlace place, string partsMark) =>
-        string.Join('\n', GivenJson.Write(given.WithoutPlaces).ToJsonString(), place.File?.Id, place.File?.Version,
+        string.Join('\n', TextOf(given.WithoutPlaces), place.File?.Id, place.File?.Version,
             place.Frame.Build, place.Frame.Day, place.Frame.Today, partsMark);
 
     /// <summary>An answer whose day is that of the key; null if none is known.</summary>
@@ -47,6 +50,13 @@ internal sealed class DayCache
         }
         return parts;
     }
+
+    private static string TextOf(FileNode node) =>
+        Encoding.UTF8.GetString(MessageBytes.Of(json =>
+        {
+            json.WritePropertyName("given");
+            GivenJson.Write(json, node);
+        }));
 
     private static IEnumerable<PagePart> OfDay(RigAnswer answer)
     {

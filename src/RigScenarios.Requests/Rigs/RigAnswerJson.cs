@@ -15,44 +15,36 @@ internal static class RigAnswerJson
 {
     /// <param name="json">Written to: an object that is begun and not ended here.</param>
     /// <param name="answer">What can be said of it.</param>
-    /// <param name="view">The rig as the form lists it.</param>
+    /// <param name="given">What is given of it.</param>
     /// <param name="charts">The charts of a day; null where the parts are told by themselves (<see cref="WriteParts"/>).</param>
     /// <param name="seeks">Whether what would make it work is looked for after this.</param>
     /// <param name="text">The scenario file's text; null while there is none, or where it isn't asked for.</param>
-    public static void Write(Utf8JsonWriter json, RigSoFar answer, object view, Func<RigAnswer, DayParts>? charts, bool seeks,
-        string? text)
+    public static void Write(Utf8JsonWriter json, RigSoFar answer, GivenRig given, Func<RigAnswer, DayParts>? charts,
+        bool seeks, string? text)
     {
-        WriteValue(json, "problems", Problem.Of(answer.Problems));
-        WriteValue(json, "missing", answer.Missing.Select(field => new { path = field.Path, label = field.Label }));
-        WriteValue(json, "view", view);
-        WriteValue(json, "answer", answer.Sentence.Length > 0
-            ? new { text = answer.Sentence, cautions = answer.Cautions } : null);
-        WriteValue(json, "wiring", answer.Wiring.Select(line => new
+        json.WriteObjects("problems", Problem.Of(answer.Problems), Problem.Write);
+        json.WriteObjects("missing", answer.Missing, static (json, field) =>
         {
-            thing = line.Thing,
-            title = line.Title,
-            fedBy = line.FedBy,
-            fedByTitle = line.FedByTitle,
-            proposed = line.Proposed,
-            why = line.Why,
-            part = line.Part,
-            isDevice = line.IsDevice,
-            element = line.Thing,
-            outlet = line.Outlet,
-            cableTitle = line.CableTitle,
-            choices = line.Choices.Select(choice => new
-            {
-                value = choice.Value,
-                title = choice.Title,
-                outlets = choice.Outlets.Select(outlet => new { name = outlet.Name, words = outlet.Words,
-                    whyNot = outlet.WhyNot }),
-            }),
-        }));
-        WriteValue(json, "cables", answer.Cables.Select(cable => new { value = cable.Value, title = cable.Title }));
-        WriteValue(json, "assumed",
-            answer.Assumed.Select(assumed => new { path = assumed.Field, name = assumed.Name, value = assumed.Value,
-            why = assumed.Why, source = Source(assumed) }));
-        WriteValue(json, "age", answer.Answer is { } aged ? AgeOfAnswer.Lines(aged) : []);
+            json.WriteString("path", field.Path);
+            json.WriteString("label", field.Label);
+        });
+        RigQuestionsJson.WriteView(json, given);
+        WriteSentence(json, answer);
+        json.WriteObjects("wiring", answer.Wiring, WriteWiring);
+        json.WriteObjects("cables", answer.Cables, static (json, cable) =>
+        {
+            json.WriteString("value", cable.Value);
+            json.WriteString("title", cable.Title);
+        });
+        json.WriteObjects("assumed", answer.Assumed, static (json, assumed) =>
+        {
+            json.WriteString("path", assumed.Field);
+            json.WriteString("name", assumed.Name);
+            json.WriteString("value", assumed.Value);
+            json.WriteString("why", assumed.Why);
+            json.WriteString("source", Source(assumed));
+        });
+        json.WriteTexts("age", answer.Answer is { } aged ? AgeOfAnswer.Lines(aged) : []);
         if (answer.Answer is { } first)
         {
             json.WritePropertyName("first");
@@ -61,15 +53,15 @@ internal static class RigAnswerJson
         json.WriteBoolean("seeks", seeks);
         if (charts is not null)
             WriteParts(json, answer, charts);
-        WriteValue(json, "moveable", answer.Moveable.Select(part => new
+        json.WriteObjects("moveable", answer.Moveable, static (json, part) =>
         {
-            value = part.Name,
-            title = part.Title,
-            least = Math.Round(part.Range.Least.Millimeters, 3),
-            greatest = Math.Round(part.Range.Greatest.Millimeters, 3),
-            at = Math.Round(part.At.Millimeters, 3),
-            isUsual = part.IsUsual,
-        }));
+            json.WriteString("value", part.Name);
+            json.WriteString("title", part.Title);
+            json.WriteNumber("least", Math.Round(part.Range.Least.Millimeters, 3));
+            json.WriteNumber("greatest", Math.Round(part.Range.Greatest.Millimeters, 3));
+            json.WriteNumber("at", Math.Round(part.At.Millimeters, 3));
+            json.WriteBoolean("isUsual", part.IsUsual);
+        });
         json.WriteString("batterySlide", answer.BatterySlide);
         json.WriteString("mass", Mass(answer.Totals));
         json.WriteString("price", answer.Totals.Cost is { } cost ? CostSentences.InATable(cost) : "");
@@ -97,8 +89,12 @@ internal static class RigAnswerJson
     /// <summary>What the answer rests on, as JSON.</summary>
     /// <param name="json">Written to: an object that is begun and not ended here.</param>
     /// <param name="effects">What was found.</param>
-    public static void Write(Utf8JsonWriter json, IReadOnlyList<AssumptionEffect> effects) => WriteValue(json, "restsOn",
-        LeadingAssumptions.RestsOn(effects).Select(rest => new { path = rest.Path, text = rest.Text }));
+    public static void Write(Utf8JsonWriter json, IReadOnlyList<AssumptionEffect> effects) => json.WriteObjects("restsOn",
+        LeadingAssumptions.RestsOn(effects), static (json, rest) =>
+        {
+            json.WriteString("path", rest.Path);
+            json.WriteString("text", rest.Text);
+        });
 
     /// <summary>The first screenful; its cautions stand below what would make it work. Without a day of its own a rig has no
     /// verdict yet, only a sentence.</summary>
@@ -114,9 +110,42 @@ internal static class RigAnswerJson
     private static string Without(int count, string what) =>
         count == 0 ? "" : $" ({count} {(count == 1 ? "thing" : "things")} {what} not counted)";
 
-    private static void WriteValue<T>(Utf8JsonWriter json, string name, T value)
+    private static void WriteSentence(Utf8JsonWriter json, RigSoFar answer)
     {
-        json.WritePropertyName(name);
-        JsonSerializer.Serialize(json, value, PageJson.Options);
+        if (answer.Sentence.Length == 0)
+        {
+            json.WriteNull("answer");
+            return;
+        }
+        json.WriteStartObject("answer");
+        json.WriteString("text", answer.Sentence);
+        json.WriteTexts("cautions", answer.Cautions);
+        json.WriteEndObject();
+    }
+
+    private static void WriteWiring(Utf8JsonWriter json, WiringLine line)
+    {
+        json.WriteString("thing", line.Thing);
+        json.WriteString("title", line.Title);
+        json.WriteString("fedBy", line.FedBy);
+        json.WriteString("fedByTitle", line.FedByTitle);
+        json.WriteBoolean("proposed", line.Proposed);
+        json.WriteString("why", line.Why);
+        json.WriteString("part", line.Part);
+        json.WriteBoolean("isDevice", line.IsDevice);
+        json.WriteString("element", line.Thing);
+        json.WriteString("outlet", line.Outlet);
+        json.WriteString("cableTitle", line.CableTitle);
+        json.WriteObjects("choices", line.Choices, static (json, choice) =>
+        {
+            json.WriteString("value", choice.Value);
+            json.WriteString("title", choice.Title);
+            json.WriteObjects("outlets", choice.Outlets, static (json, outlet) =>
+            {
+                json.WriteString("name", outlet.Name);
+                json.WriteString("words", outlet.Words);
+                json.WriteString("whyNot", outlet.WhyNot);
+            });
+        });
     }
 }

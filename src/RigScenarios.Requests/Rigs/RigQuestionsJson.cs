@@ -1,89 +1,133 @@
+using System.Text.Json;
 using RigScenarios.Drafts;
 using RigScenarios.Files.Formats;
 using RigScenarios.Parts;
+using RigScenarios.Requests.Messages;
 
 namespace RigScenarios.Requests.Rigs;
 
 /// <summary>What the form asks, what there is to choose from, and what a rig looks like to it.</summary>
 internal static class RigQuestionsJson
 {
-    public static object Of(OrderedMap<Part> parts)
+    /// <param name="json">Written to: an object that is begun and not ended here.</param>
+    /// <param name="parts">What there is to choose from.</param>
+    public static void Write(Utf8JsonWriter json, OrderedMap<Part> parts)
     {
         var blank = GivenRig.Blank(parts);
-        return new
+        json.WriteObjects("questions", RigQuestions.All, WriteQuestion);
+        json.WriteObjects("fields", RigFields.All, WriteField);
+        json.WriteObjects("label", LabelQuestions.All, WriteLabel);
+        json.WriteStartArray("parts");
+        foreach (var (id, part) in parts)
+            WritePart(json, id, part);
+        json.WriteEndArray();
+        json.WriteObjects("days", TypicalDays.All, (_, day) =>
         {
-            questions = RigQuestions.All.Select(question => new
-            {
-                key = question.Key,
-                label = question.Label,
-                help = question.Help,
-                kinds = question.PartKinds.Select(kind => ChoiceFormat<PartKind>.Word(kind)),
-                required = question.Required,
-                many = question.Many,
-            }),
-            fields = RigFields.All.Select(field => new
-            {
-                key = field.Key,
-                label = field.Label,
-                help = field.Help,
-                example = field.Example,
-                unit = field.Unit,
-                path = field.Path,
-                choices = Choices(field.Choices),
-            }),
-            label = LabelQuestions.All.Select(figure => new
-            {
-                key = figure.Key,
-                label = figure.Label,
-                help = figure.Help,
-                example = figure.Example,
-                unit = figure.Unit,
-                path = figure.Path,
-                of = figure.Of,
-                needed = figure.Needed,
-                choices = Choices(figure.Choices),
-            }),
-            parts = parts.Select(part => (part, words: PartInWords.Of(part.Value))).Select(item => new
-            {
-                id = item.part.Key,
-                kind = ChoiceFormat<PartKind>.Word(item.part.Value.Kind),
-                name = item.part.Value.Name,
-                note = item.part.Value.Note ?? "",
-                mass = item.words.Mass,
-                draw = item.words.Draw,
-                price = item.words.Price,
-                detail = item.words.Detail,
-            }),
-            days = TypicalDays.All.Select(day => new { key = day.Key, title = day.Title, sentence = day.Sentence }),
-            given = GivenJson.Write(blank.Tree),
-            view = View(blank),
-            build = blank.Frame.Build,
-            day = blank.Frame.Day,
-        };
+            json.WriteString("key", day.Key);
+            json.WriteString("title", day.Title);
+            json.WriteString("sentence", day.Sentence);
+        });
+        WriteShown(json, blank);
+        json.WriteString("build", blank.Frame.Build);
+        json.WriteString("day", blank.Frame.Day);
     }
 
-    /// <summary>A rig as the form lists it.</summary>
-    public static object View(GivenRig given)
+    /// <summary>Writes what is given of a rig, and the rig as the form lists it.</summary>
+    /// <param name="json">Written to: an object that is begun and not ended here.</param>
+    /// <param name="given">The rig.</param>
+    public static void WriteShown(Utf8JsonWriter json, GivenRig given)
+    {
+        json.WritePropertyName("given");
+        GivenJson.Write(json, given.Tree);
+        WriteView(json, given);
+    }
+
+    /// <summary>Writes a rig as the form lists it.</summary>
+    /// <param name="json">Written to: an object that is begun and not ended here.</param>
+    /// <param name="given">The rig.</param>
+    public static void WriteView(Utf8JsonWriter json, GivenRig given)
     {
         var view = RigView.Of(given);
-        return new
+        json.WriteStartObject("view");
+        json.WriteObjects("things", view.Things, static (json, thing) =>
         {
-            things = view.Things.Select(thing => new
-            {
-                name = thing.Name,
-                question = thing.Question,
-                part = thing.Part,
-                own = thing.Own,
-                title = thing.Title,
-                figures = thing.Figures,
-                count = thing.Count,
-            }),
-            camera = view.Camera,
-            battery = view.Battery,
-            charger = view.Charger,
-        };
+            json.WriteString("name", thing.Name);
+            json.WriteString("question", thing.Question);
+            json.WriteString("part", thing.Part);
+            json.WriteString("own", thing.Own);
+            json.WriteString("title", thing.Title);
+            json.WriteString("figures", thing.Figures);
+            json.WriteString("count", thing.Count);
+        });
+        json.WriteString("camera", view.Camera);
+        json.WriteString("battery", view.Battery);
+        json.WriteString("charger", view.Charger);
+        json.WriteEndObject();
     }
 
-    private static object? Choices(IReadOnlyList<FieldChoice> choices) =>
-        choices.Count == 0 ? null : choices.Select(choice => new { text = choice.Text, title = choice.Title });
+    private static void WriteQuestion(Utf8JsonWriter json, RigQuestion question)
+    {
+        json.WriteString("key", question.Key);
+        json.WriteString("label", question.Label);
+        json.WriteString("help", question.Help);
+        json.WriteStartArray("kinds");
+        foreach (var kind in question.PartKinds)
+            json.WriteStringValue(ChoiceFormat<PartKind>.Word(kind));
+        json.WriteEndArray();
+        json.WriteBoolean("required", question.Required);
+        json.WriteBoolean("many", question.Many);
+    }
+
+    private static void WriteField(Utf8JsonWriter json, RigField field)
+    {
+        json.WriteString("key", field.Key);
+        json.WriteString("label", field.Label);
+        json.WriteString("help", field.Help);
+        json.WriteString("example", field.Example);
+        json.WriteString("unit", field.Unit);
+        json.WriteString("path", field.Path);
+        WriteChoices(json, field.Choices);
+    }
+
+    private static void WriteLabel(Utf8JsonWriter json, LabelQuestion figure)
+    {
+        json.WriteString("key", figure.Key);
+        json.WriteString("label", figure.Label);
+        json.WriteString("help", figure.Help);
+        json.WriteString("example", figure.Example);
+        json.WriteString("unit", figure.Unit);
+        json.WriteString("path", figure.Path);
+        json.WriteTexts("of", figure.Of);
+        json.WriteTexts("needed", figure.Needed);
+        WriteChoices(json, figure.Choices);
+    }
+
+    private static void WritePart(Utf8JsonWriter json, string id, Part part)
+    {
+        var words = PartInWords.Of(part);
+        json.WriteStartObject();
+        json.WriteString("id", id);
+        json.WriteString("kind", ChoiceFormat<PartKind>.Word(part.Kind));
+        json.WriteString("name", part.Name);
+        json.WriteString("note", part.Note ?? "");
+        json.WriteString("mass", words.Mass);
+        json.WriteString("draw", words.Draw);
+        json.WriteString("price", words.Price);
+        json.WriteString("detail", words.Detail);
+        json.WriteEndObject();
+    }
+
+    private static void WriteChoices(Utf8JsonWriter json, IReadOnlyList<FieldChoice> choices)
+    {
+        if (choices.Count == 0)
+        {
+            json.WriteNull("choices");
+            return;
+        }
+        json.WriteObjects("choices", choices, static (json, choice) =>
+        {
+            json.WriteString("text", choice.Text);
+            json.WriteString("title", choice.Title);
+        });
+    }
 }

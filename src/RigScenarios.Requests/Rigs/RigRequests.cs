@@ -10,11 +10,15 @@ namespace RigScenarios.Requests.Rigs;
 internal sealed class RigRequests(RigFiles files, RigPlaces places, RigParts parts, RigLogs logs)
 {
     /// <summary>What the form asks, what there is to choose from, and an empty rig.</summary>
-    public object Questions() => RigQuestionsJson.Of(parts.Read());
+    public Action<Utf8JsonWriter> Questions()
+    {
+        var all = parts.Read();
+        return json => RigQuestionsJson.Write(json, all);
+    }
 
     /// <summary>What a file gives, for the form.</summary>
     /// <exception cref="ProblemException">There is no such file, build or day, or it has errors.</exception>
-    public object Given(JsonElement json)
+    public Action<Utf8JsonWriter> Given(JsonElement json)
     {
         var file = RequestJson.Text(json, "file") is { Length: > 0 } only ? only
             : throw new ProblemException(ReplyStatus.BadRequest,
@@ -22,22 +26,21 @@ internal sealed class RigRequests(RigFiles files, RigPlaces places, RigParts par
         var place = places.Of(file, RequestJson.Text(json, "build"), RequestJson.Text(json, "day"));
         var before = place.Frame.Before!;
         var given = GivenRig.Of(before, place.Frame);
-        return new
+        return writer =>
         {
-            given = GivenJson.Write(given.Tree),
-            view = RigQuestionsJson.View(given),
-            builds = Titles.Builds(before),
-            days = Titles.Days(before),
-            build = place.Frame.Build,
-            day = place.Frame.Day,
-            version = place.File!.Version,
+            RigQuestionsJson.WriteShown(writer, given);
+            writer.WriteObjects("builds", Titles.Builds(before), NamedTitle.Write);
+            writer.WriteObjects("days", Titles.Days(before), NamedTitle.Write);
+            writer.WriteString("build", place.Frame.Build);
+            writer.WriteString("day", place.Frame.Day);
+            writer.WriteString("version", place.File!.Version);
         };
     }
 
     /// <summary>The rig without the file that it was opened from, so that it can go anywhere; or one that came so, as the form
     /// shows it.</summary>
     /// <exception cref="ProblemException">Nothing is given, or its file isn't there.</exception>
-    public object Alone(JsonElement json)
+    public Action<Utf8JsonWriter> Alone(JsonElement json)
     {
         var place = places.Of(json);
         var alone = RigPlaces.Given(json, place).Alone();
@@ -50,20 +53,27 @@ internal sealed class RigRequests(RigFiles files, RigPlaces places, RigParts par
                 : alone.Scenario.Days.Keys.FirstOrDefault(alone.Frame.Day),
         };
         var shown = GivenRig.Read(alone.Tree, frame);
-        return new { given = GivenJson.Write(shown.Tree), view = RigQuestionsJson.View(shown), build = frame.Build,
-            day = frame.Day };
+        return writer =>
+        {
+            RigQuestionsJson.WriteShown(writer, shown);
+            writer.WriteString("build", frame.Build);
+            writer.WriteString("day", frame.Day);
+        };
     }
 
     /// <summary>What is given after an edit.</summary>
     /// <exception cref="ProblemException">The edit can't be read.</exception>
-    public object Edit(JsonElement json)
+    public Action<Utf8JsonWriter> Edit(JsonElement json)
     {
         if (!json.TryGetProperty("edit", out var edit) || edit.ValueKind != JsonValueKind.Object)
             throw new ProblemException(ReplyStatus.BadRequest,
                 [new Problem("The change is missing, or is no group of fields.", "edit")]);
         var edited = RigEdits.Apply(RigPlaces.Given(json, places.Of(json)), edit);
-        return new { given = GivenJson.Write(edited.Given.Tree),
-            view = RigQuestionsJson.View(edited.Given), thing = edited.Thing };
+        return writer =>
+        {
+            RigQuestionsJson.WriteShown(writer, edited.Given);
+            writer.WriteString("thing", edited.Thing);
+        };
     }
 
     /// <summary>What a power log says of the battery.</summary>

@@ -14,13 +14,17 @@ internal sealed class RigRuns(RigPlaces places)
     private const string OfAnswer = "answer";
     private const string Later = "later";
 
+    // From here on nobody misses the time of a few frames; the second is that time.
+    private static readonly TimeSpan LongWait = TimeSpan.FromMilliseconds(400);
+    private static readonly TimeSpan Frames = TimeSpan.FromMilliseconds(50);
+
     private readonly DayCache days = new();
 
     /// <summary>One run of the queue "now". With <c>"until": "answer"</c> it ends after the answer; with <c>"from":
     /// "answer"</c> it tells only what comes after it: so two programs may share a run. With <c>"parts": "later"</c> charts and
     /// drawings come right after the answer, in a message of their own: where both ends compute at once, the verdict is shown
     /// while they are made.</summary>
-    public Task NowAsync(JsonElement json, RunReply reply, CancellationToken cancellation)
+    public async Task NowAsync(JsonElement json, RunReply reply, CancellationToken cancellation)
     {
         var (isOnlyAnswer, isAfterAnswer) = (Says(json, "until", OfAnswer), Says(json, "from", OfAnswer));
         var isPartsLater = Says(json, "parts", Later);
@@ -40,15 +44,23 @@ internal sealed class RigRuns(RigPlaces places)
             DayParts Charts(RigAnswer now) => days.Charts(key, now);
             // Without an answer there is nothing to wait for.
             isPartsLater = isPartsLater && answer.Answer is not null;
-            reply.Send("answer", writer => RigAnswerJson.Write(writer, answer, RigQuestionsJson.View(given),
+            reply.Send("answer", writer => RigAnswerJson.Write(writer, answer, given,
                 isPartsLater ? null : Charts, seeks, text));
             if (isPartsLater)
+            {
+                // Where all runs on one thread, others have their turn here: a newer run takes over. After a long wait the page
+                // shows the verdict before the charts are made, also where it has no thread of its own.
+                if (clock.Elapsed > LongWait)
+                    await Task.Delay(Frames, cancellation);
+                else
+                    await Task.Yield();
+                cancellation.ThrowIfCancellationRequested();
                 reply.Send("parts", writer => RigAnswerJson.WriteParts(writer, answer, Charts));
+            }
         }
         if (!isOnlyAnswer)
             TellMore(answer, seeks, reply, cancellation);
         reply.End("done", writer => writer.WriteNumber("milliseconds", Math.Round(clock.Elapsed.TotalMilliseconds, 1)));
-        return Task.CompletedTask;
     }
 
     private static void TellMore(RigSoFar answer, bool seeks, RunReply reply, CancellationToken cancellation)

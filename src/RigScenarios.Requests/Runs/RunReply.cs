@@ -70,8 +70,7 @@ internal sealed class RunReply(IMessages messages, string queue, int run, TimeSp
     internal static void WriteProblems(Utf8JsonWriter json, ProblemResponse response)
     {
         json.WriteNumber("status", response.Status);
-        json.WritePropertyName("problems");
-        JsonSerializer.Serialize(json, response.Problems, PageJson.Options);
+        json.WriteObjects("problems", response.Problems, Problem.Write);
     }
 
     private void Put(string kind, Action<Utf8JsonWriter> write, CancellationToken wanted) => messages.Send(

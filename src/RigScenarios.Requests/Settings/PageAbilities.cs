@@ -1,3 +1,5 @@
+using System.Text.Json;
+
 namespace RigScenarios.Requests.Settings;
 
 /// <summary>What the program behind the pages can do besides answering; what it can't, the pages don't show, or say where it
@@ -14,4 +16,13 @@ public sealed record PageAbilities(bool BestRig, bool Classes, bool ChangedCells
 
     /// <summary>Everything: a program on a computer.</summary>
     public static PageAbilities All { get; } = new(true, true, true, true);
+
+    /// <summary>Writes the fields of them as JSON.</summary>
+    internal void Write(Utf8JsonWriter json)
+    {
+        json.WriteBoolean("bestRig", BestRig);
+        json.WriteBoolean("classes", Classes);
+        json.WriteBoolean("changedCells", ChangedCells);
+        json.WriteBoolean("folder", Folder);
+    }
 }

@@ -1,3 +1,4 @@
+using RigScenarios.Files.Formats;
 using RigScenarios.Limits;
 using UnitsNet;
 
@@ -63,7 +64,7 @@ public static class BalanceLimitWords
     public static string Left(Limit limit)
     {
         ArgumentNullException.ThrowIfNull(limit);
-        return limit.Left is { } left ? Figure(limit, Quantity.From(left, limit.Allowed!.Unit)) : "";
+        return limit.Left is { } left ? Figure(limit, UsualUnits.From(left, limit.Allowed!.Unit)) : "";
     }
 
     private static string Figure(Limit limit, IQuantity quantity) => LimitSentences.Quantity(quantity, limit.Kind);

@@ -22,20 +22,41 @@ public static class GivenJson
         _ => throw new ArgumentException($"{node} is no kind of node.", nameof(node)),
     };
 
+    /// <summary>Writes the tree as JSON.</summary>
+    public static void Write(Utf8JsonWriter json, FileNode node)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        switch (node)
+        {
+            case MapNode map:
+                json.WriteStartObject();
+                foreach (var entry in map.Entries)
+                {
+                    json.WritePropertyName(entry.Key);
+                    Write(json, entry.Value);
+                }
+                json.WriteEndObject();
+                break;
+            case ListNode list:
+                json.WriteStartArray();
+                foreach (var item in list.Items)
+                    Write(json, item);
+                json.WriteEndArray();
+                break;
+            case TextNode text:
+                json.WriteStringValue(text.Text);
+                break;
+            default:
+                throw new ArgumentException($"{node} is no kind of node.", nameof(node));
+        }
+    }
+
     private static FileNode? Node(JsonElement json, int depth) => json.ValueKind switch
     {
         // Deeper than any scenario: a plain text there is refused with its path, and nothing is walked without end.
         _ when depth > DeepestNesting => new TextNode("…", TextPlace.None),
-        JsonValueKind.Object => new MapNode(
-            [
-                .. json.EnumerateObject().GroupBy(field => field.Name, StringComparer.Ordinal)
-                    .Select(field => (field.Key, Value: Node(field.Last().Value, depth + 1)))
-                    .Where(field => field.Value is not null)
-                    .Select(field => new MapEntry(field.Key, TextPlace.None, field.Value!)),
-            ], TextPlace.None),
-        JsonValueKind.Array =>
-            new ListNode([.. json.EnumerateArray().Select(item => Node(item, depth + 1) ?? new TextNode("", TextPlace.None))],
-            TextPlace.None),
+        JsonValueKind.Object => Map(json, depth),
+        JsonValueKind.Array => List(json, depth),
         JsonValueKind.String => json.GetString() is { Length: > 0 } text && text.Trim().Length > 0
             ? new TextNode(text.Trim(), TextPlace.None) : null,
         JsonValueKind.True => new TextNode("yes", TextPlace.None),
@@ -43,4 +64,29 @@ public static class GivenJson
         JsonValueKind.Number => new TextNode(json.GetRawText(), TextPlace.None),
         _ => null,
     };
+
+    // Of a name that stands twice the last value counts, at the place of the first.
+    private static MapNode Map(JsonElement json, int depth)
+    {
+        var entries = new List<MapEntry?>();
+        var places = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var field in json.EnumerateObject())
+        {
+            var entry = Node(field.Value, depth + 1) is { } value ? new MapEntry(field.Name, TextPlace.None, value) : null;
+            if (places.TryAdd(field.Name, entries.Count))
+                entries.Add(entry);
+            else
+                entries[places[field.Name]] = entry;
+        }
+        entries.RemoveAll(entry => entry is null);
+        return new MapNode(entries!, TextPlace.None);
+    }
+
+    private static ListNode List(JsonElement json, int depth)
+    {
+        var items = new List<FileNode>();
+        foreach (var item in json.EnumerateArray())
+            items.Add(Node(item, depth + 1) ?? new TextNode("", TextPlace.None));
+        return new ListNode(items, TextPlace.None);
+    }
 }

@@ -37,8 +37,20 @@ public partial class UsualUnitsTests
             Assert.Equal(UnitAbbreviationsCache.Default.GetDefaultAbbreviation(info.Value.GetType(),
                 Convert.ToInt32(info.Value, CultureInfo.InvariantCulture), CultureInfo.InvariantCulture), sign);
         }
-        Assert.Equal(19, looked);
+        Assert.Equal(23, looked);
         Assert.Null(UsualUnits.Sign(ElectricChargeUnit.AmpereHour));
+    }
+
+    [Fact]
+    public void A_number_in_any_unit_is_the_quantity_that_the_units_library_makes()
+    {
+        var looked = 0;
+        foreach (var unit in Quantity.Infos.SelectMany(quantity => quantity.UnitInfos).Select(info => info.Value))
+        {
+            Assert.Equal(Quantity.From(2.5, unit), UsualUnits.From(2.5, unit));
+            looked++;
+        }
+        Assert.True(looked > 1000, $"Only {looked} units were looked at.");
     }
 
     [Fact]

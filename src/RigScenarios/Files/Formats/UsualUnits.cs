@@ -4,10 +4,10 @@ using UnitsNet.Units;
 namespace RigScenarios.Files.Formats;
 
 /// <summary>
-/// The units that nearly every file uses, looked up without the units library's own parser: that one first builds the
-/// tables of all its quantities, which takes a quarter of a cold start. Everything else still goes through it.
+/// The units that nearly every file and answer uses, looked up without the units library's own tables: those are first built for
+/// all its quantities, which takes a quarter of a cold start. Everything else still goes through them.
 /// </summary>
-internal static class UsualUnits
+public static class UsualUnits
 {
     private static readonly Dictionary<(Type, string), Func<double, IQuantity>> Units = new()
     {
@@ -49,13 +49,13 @@ internal static class UsualUnits
     };
 
     /// <summary>What can be looked up here.</summary>
-    public static IReadOnlyCollection<(Type Quantity, string Unit)> All => Units.Keys;
+    internal static IReadOnlyCollection<(Type Quantity, string Unit)> All => Units.Keys;
 
     /// <summary>A zero of each quantity that can be looked up here.</summary>
-    public static IEnumerable<IQuantity> Zeros => Units.DistinctBy(unit => unit.Key.Item1).Select(unit => unit.Value(0));
+    internal static IEnumerable<IQuantity> Zeros => Units.DistinctBy(unit => unit.Key.Item1).Select(unit => unit.Value(0));
 
     /// <summary>The quantity, or null if the unit is not among the common ones.</summary>
-    public static IQuantity? Find(Type quantity, string unit, double value) =>
+    internal static IQuantity? Find(Type quantity, string unit, double value) =>
         Units.TryGetValue((quantity, unit), out var make) ? make(value) : null;
 
     /// <summary>The sign of a unit as the units library writes it, or null if the unit is not among the common ones.</summary>
@@ -80,6 +80,31 @@ internal static class UsualUnits
         DurationUnit.Hour => "h",
         DurationUnit.Second => "s",
         DurationUnit.Millisecond => "ms",
+        ElectricResistanceUnit.Ohm => "Ω",
+        ForceUnit.Newton => "N",
+        PressureUnit.Megapascal => "MPa",
+        TemperatureDeltaUnit.Kelvin => "∆K",
         _ => null,
+    };
+
+    /// <summary>A number in a unit, as a quantity.</summary>
+    /// <param name="number">The number.</param>
+    /// <param name="unit">The unit.</param>
+    /// <exception cref="UnitNotFoundException">It is no unit.</exception>
+    public static IQuantity From(double number, Enum unit) => unit switch
+    {
+        MassUnit mass => Mass.From(number, mass),
+        LengthUnit length => Length.From(number, length),
+        AngleUnit angle => Angle.From(number, angle),
+        TorqueUnit torque => Torque.From(number, torque),
+        ForceUnit force => Force.From(number, force),
+        PressureUnit pressure => Pressure.From(number, pressure),
+        SpeedUnit speed => Speed.From(number, speed),
+        ElectricCurrentUnit current => ElectricCurrent.From(number, current),
+        ElectricPotentialUnit potential => ElectricPotential.From(number, potential),
+        TemperatureUnit temperature => Temperature.From(number, temperature),
+        PowerUnit power => Power.From(number, power),
+        RatioUnit ratio => Ratio.From(number, ratio),
+        _ => Quantity.From(number, unit),
     };
 }
