@@ -41,12 +41,18 @@ internal sealed class OwnFiles(Visit visit, string? folder)
     {
         var text = Checkout.Sample(demo).Replace("parts-from: [../parts]",
             $"parts-from: [{(folder is null ? PartsInBrowser : PartsHere)}]", StringComparison.Ordinal);
+        await PutAsync(name, text);
+        return text;
+    }
+
+    /// <summary>Keeps a text as a file of the reader's own.</summary>
+    public async Task PutAsync(string name, string text)
+    {
         if (folder is not null)
             await File.WriteAllTextAsync(Path.Combine(folder, name), text, TestContext.Current.CancellationToken);
         else
             await visit.Page.EvaluateAsync($"async ([name, text]) => {{ {Database} await files('readwrite', "
                 + "store => store.put(new TextEncoder().encode(text), name)); }", new[] { name, text });
-        return text;
     }
 
     /// <summary>A file's text as it was saved.</summary>

@@ -1,19 +1,16 @@
 using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using RigScenarios.Cells.Aging;
-using RigScenarios.Files;
-using RigScenarios.Scenarios;
 
 namespace RigScenarios.Page.Tests.Browser;
 
 /// <summary>"How old is it?" in the form of one's own rig.</summary>
-[Collection(InABrowser.Name)]
-public sealed class OwnRigAgeTests(Chromium chromium)
+public abstract class OwnRigAgeTests(Chromium chromium, PagesEnd end)
 {
     [Fact]
     public async Task How_old_it_is_is_said_in_words_holds_today_and_is_saved()
     {
-        await using var visit = await Visit.BeginAsync(chromium, height: 900);
+        await using var visit = await Visit.BeginAsync(chromium, height: 900, end: end);
         await visit.GoAsync("/rig?file=samples/market-hall.yaml");
         var (page, today) = (visit.Page, await TodayAsync(visit.Page));
         var answer = page.Locator("#answer-first .rs-answer p").First;
@@ -33,9 +30,7 @@ public sealed class OwnRigAgeTests(Chromium chromium)
         await Assertions.Expect(page.Locator("#age-told")).ToContainTextAsync("eleven measured cells");
         await Assertions.Expect(page.Locator("#age-told")).ToContainTextAsync("A measured capacity outweighs any fit");
         await Form.SaveAsync(page, "old.yaml");
-        var (scenario, problems) = ScenarioFile.TryRead(Path.Combine(visit.Server.Rigs, "old.yaml"));
-        Assert.DoesNotContain(problems, problem => problem.Severity == Severity.Error);
-        var life = scenario!.Builds.Values.First().Battery.Life!;
+        var life = (await visit.Own.ScenarioAsync("old.yaml")).Builds.Values.First().Battery.Life!;
         Assert.Equal((StoragePlace.HotVan, Kept.Half, (double?)3, today),
             (life.Place, life.Kept, life.ShootsPerMonth, life.Until!.Value.ToString("yyyy-MM-dd")));
         // What nobody says any more is unknown again.
@@ -51,7 +46,7 @@ public sealed class OwnRigAgeTests(Chromium chromium)
     [Fact]
     public async Task What_can_not_be_is_told_at_its_field_and_unfolds_it()
     {
-        await using var visit = await Visit.BeginAsync(chromium, height: 900);
+        await using var visit = await Visit.BeginAsync(chromium, height: 900, end: end);
         await visit.GoAsync("/rig?file=samples/market-hall.yaml");
         await visit.Page.GetByText("How old is it?").ClickAsync();
         await visit.Page.Locator("#age-bought").FillAsync("last spring");
@@ -66,4 +61,10 @@ public sealed class OwnRigAgeTests(Chromium chromium)
     private static Task<string> TodayAsync(IPage page) => page.EvaluateAsync<string>(
         "() => { const now = new Date(), zone = now.getTimezoneOffset() * 60000; "
             + "return new Date(now.getTime() - zone).toISOString().slice(0, 10); }");
+
+    [Collection(InABrowser.Name)]
+    public sealed class OnTheServer(Chromium chromium) : OwnRigAgeTests(chromium, PagesEnd.Server);
+
+    [Collection(InABrowser.Name)]
+    public sealed class InTheFolder(Chromium chromium) : OwnRigAgeTests(chromium, PagesEnd.Folder);
 }

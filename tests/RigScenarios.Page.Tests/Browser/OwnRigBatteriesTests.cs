@@ -1,16 +1,14 @@
 using Microsoft.Playwright;
-using RigScenarios.Files;
 
 namespace RigScenarios.Page.Tests.Browser;
 
 /// <summary>Several batteries and a charger in the form of one's own rig.</summary>
-[Collection(InABrowser.Name)]
-public sealed class OwnRigBatteriesTests(Chromium chromium)
+public abstract class OwnRigBatteriesTests(Chromium chromium, PagesEnd end)
 {
     [Fact]
     public async Task How_many_batteries_there_are_brings_the_days_answer_and_is_saved()
     {
-        await using var visit = await Visit.BeginAsync(chromium, height: 900);
+        await using var visit = await Visit.BeginAsync(chromium, height: 900, end: end);
         await visit.GoAsync("/rig?file=samples/winter-harbour.yaml");
         await visit.Page.Locator("#answer-parts .rs-drawing").First.WaitForAsync();
         var timeline = visit.Page.Locator("#answer-parts [data-drawing=batteries-over-the-days]");
@@ -39,7 +37,7 @@ public sealed class OwnRigBatteriesTests(Chromium chromium)
         await visit.Page.Locator("#save-name").FillAsync("batteries.yaml");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(visit.Page.Locator("#save-told")).ToContainTextAsync("Saved as batteries.yaml");
-        var scenario = ScenarioFile.Read(Path.Combine(visit.Server.Rigs, "batteries.yaml"));
+        var scenario = await visit.Own.ScenarioAsync("batteries.yaml");
         Assert.Equal((3, 2, 25.0), (scenario.Batteries.Count, scenario.Chargers["charger"].Bays,
             Math.Round(scenario.Swaps.Reserve!.Value.Percent, 6)));
         Assert.Contains(scenario.Days.Values.First().Blocks.Values, block => block.Rolling);
@@ -49,4 +47,10 @@ public sealed class OwnRigBatteriesTests(Chromium chromium)
         await Assertions.Expect(visit.Page.Locator("#power-hours")).ToHaveValueAsync("12:00-14:00");
         visit.AssertQuiet();
     }
+
+    [Collection(InABrowser.Name)]
+    public sealed class OnTheServer(Chromium chromium) : OwnRigBatteriesTests(chromium, PagesEnd.Server);
+
+    [Collection(InABrowser.Name)]
+    public sealed class InTheFolder(Chromium chromium) : OwnRigBatteriesTests(chromium, PagesEnd.Folder);
 }

@@ -5,15 +5,14 @@ using RigScenarios.Page.Tests.Servers;
 namespace RigScenarios.Page.Tests.Browser;
 
 /// <summary>A power log chosen or dropped on the form of one's own rig.</summary>
-[Collection(InABrowser.Name)]
-public sealed class OwnRigLogTests(Chromium chromium)
+public abstract class OwnRigLogTests(Chromium chromium, PagesEnd end)
 {
     private static string Log { get; } = Path.Combine(Checkout.Data, "field-notes", "market-hall-log.csv");
 
     [Fact]
     public async Task A_log_is_read_said_and_taken_as_one_step_back()
     {
-        await using var visit = await Visit.BeginAsync(chromium, height: 900);
+        await using var visit = await Visit.BeginAsync(chromium, height: 900, end: end);
         var page = visit.Page;
         await visit.GoAsync("/rig?file=samples/market-hall.yaml");
         await page.Locator("#answer-first .rs-answer p").First.WaitForAsync();
@@ -38,7 +37,7 @@ public sealed class OwnRigLogTests(Chromium chromium)
     [Fact]
     public async Task A_log_dropped_anywhere_on_the_page_is_read_and_the_page_stays()
     {
-        await using var visit = await Visit.BeginAsync(chromium, height: 900);
+        await using var visit = await Visit.BeginAsync(chromium, height: 900, end: end);
         var page = visit.Page;
         await visit.GoAsync("/rig?file=samples/market-hall.yaml");
         await page.Locator("#answer-first .rs-answer p").First.WaitForAsync();
@@ -70,4 +69,10 @@ public sealed class OwnRigLogTests(Chromium chromium)
               new DragEvent(kind, { dataTransfer: carried, bubbles: true, cancelable: true }));
         }
         """, new[] { name, text });
+
+    [Collection(InABrowser.Name)]
+    public sealed class OnTheServer(Chromium chromium) : OwnRigLogTests(chromium, PagesEnd.Server);
+
+    [Collection(InABrowser.Name)]
+    public sealed class InTheFolder(Chromium chromium) : OwnRigLogTests(chromium, PagesEnd.Folder);
 }

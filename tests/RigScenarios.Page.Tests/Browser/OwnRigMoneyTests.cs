@@ -3,13 +3,12 @@ using Microsoft.Playwright;
 namespace RigScenarios.Page.Tests.Browser;
 
 /// <summary>What a rig may cost, and what two rigs cost beside each other.</summary>
-[Collection(InABrowser.Name)]
-public sealed class OwnRigMoneyTests(Chromium chromium)
+public abstract class OwnRigMoneyTests(Chromium chromium, PagesEnd end)
 {
     [Fact]
     public async Task A_budget_asks_what_it_costs_and_the_table_has_the_same_figure()
     {
-        await using var visit = await Visit.BeginAsync(chromium, height: 900);
+        await using var visit = await Visit.BeginAsync(chromium, height: 900, end: end);
         await visit.GoAsync("/rig?file=samples/winter-harbour.yaml&build=tripod&day=day-one");
         var line = Form.Line(visit.Page, "Cost").Locator("td").Last;
         await Form.Text(visit.Page, "budget").FillAsync("3000");
@@ -28,4 +27,10 @@ public sealed class OwnRigMoneyTests(Chromium chromium)
         await Assertions.Expect(row.First).ToContainTextAsync("to buy");
         visit.AssertQuiet();
     }
+
+    [Collection(InABrowser.Name)]
+    public sealed class OnTheServer(Chromium chromium) : OwnRigMoneyTests(chromium, PagesEnd.Server);
+
+    [Collection(InABrowser.Name)]
+    public sealed class InTheFolder(Chromium chromium) : OwnRigMoneyTests(chromium, PagesEnd.Folder);
 }

@@ -3,8 +3,7 @@ using Microsoft.Playwright;
 namespace RigScenarios.Page.Tests.Browser;
 
 /// <summary>What nobody means, and what people write: both in the form of one's own rig.</summary>
-[Collection(InABrowser.Name)]
-public sealed class OwnRigOddTests(Chromium chromium)
+public abstract class OwnRigOddTests(Chromium chromium, PagesEnd end)
 {
     [Theory]
     [InlineData("0")]
@@ -69,9 +68,15 @@ public sealed class OwnRigOddTests(Chromium chromium)
 
     private async Task<Visit> BeginAsync()
     {
-        var visit = await Visit.BeginAsync(chromium, height: 900);
+        var visit = await Visit.BeginAsync(chromium, height: 900, end: end);
         await visit.GoAsync("/rig?file=samples/winter-harbour.yaml&build=tripod&day=day-one");
         await visit.Page.Locator("#answer-first .rs-answer").First.WaitForAsync();
         return visit;
     }
+
+    [Collection(InABrowser.Name)]
+    public sealed class OnTheServer(Chromium chromium) : OwnRigOddTests(chromium, PagesEnd.Server);
+
+    [Collection(InABrowser.Name)]
+    public sealed class InTheFolder(Chromium chromium) : OwnRigOddTests(chromium, PagesEnd.Folder);
 }
