@@ -1,6 +1,6 @@
 // Starts the library in the browser, in a page or in a worker, and gives its door.
 import { dotnet } from "./_framework/dotnet.js";
-import { entriesOf, responseOf } from "./zip.js";
+import { Unpacking } from "./unpack.js";
 
 /**
  * What a request is answered. `body`: UTF-8 text where `contentType` is JSON, a file's bytes otherwise.
@@ -26,10 +26,10 @@ const NOTHING = new Uint8Array();
  * @returns {Promise<Door>}
  */
 export async function start(told, progress) {
-  const entries = load(new URL("./library.zip", import.meta.url), progress).then(entriesOf);
+  const library = new Unpacking();
+  library.read(packed(new URL("./library.bin", import.meta.url), progress));
   const runtime = await dotnet
-    .withResourceLoader((_type, name) => name.endsWith(".wasm")
-      ? entries.then(found => responseOf(found, name, "application/wasm")) : null)
+    .withResourceLoader((_type, name) => name.endsWith(".wasm") ? library.file(name).then(responseOf) : null)
     .create();
   runtime.setModuleImports("door", {
     told: (/** @type {number} */ id, /** @type {any} */ view) => told(id, view.slice()),
@@ -46,19 +46,23 @@ export async function start(told, progress) {
   };
 }
 
+/** What a server would send. @param {Uint8Array<ArrayBuffer>} bytes */
+function responseOf(bytes) { return new Response(bytes, { headers: { "Content-Type": "application/wasm" } }); }
+
 /**
+ * The packed library, piece by piece as it comes.
  * @param {URL} address @param {((loaded: number, all: number) => void) | undefined} progress
- * @returns {Promise<ArrayBuffer>}
  */
-async function load(address, progress) {
+async function* packed(address, progress) {
   const response = await fetch(address);
-  if (!response.ok) throw new Error(`${address.pathname} can't be had (${response.status}).`);
+  if (!response.ok || !response.body) throw new Error(`${address.pathname} can't be had (${response.status}).`);
   // A server that compresses the file anew tells the size of what it sends.
   const all = response.headers.has("Content-Encoding") ? 0 : Number(response.headers.get("Content-Length"));
-  if (!progress || !all || !response.body) return response.arrayBuffer();
+  const reader = response.body.getReader();
   let loaded = 0;
-  const counted = response.body.pipeThrough(new TransformStream({
-    transform(chunk, controller) { loaded += chunk.byteLength; progress(loaded, all); controller.enqueue(chunk); },
-  }));
-  return new Response(counted).arrayBuffer();
+  for (let piece = await reader.read(); !piece.done; piece = await reader.read()) {
+    loaded += piece.value.byteLength;
+    if (progress && all) progress(loaded, all);
+    yield piece.value;
+  }
 }

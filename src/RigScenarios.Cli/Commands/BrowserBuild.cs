@@ -62,7 +62,7 @@ internal static class BrowserBuild
     // The packed tool has programs for several kinds of machines, and the browser's files once, beside that for all kinds.
     private static string? Packed(string name) => ((string[])[Path.Combine(AppContext.BaseDirectory, name),
         Path.GetFullPath(Path.Combine(AppContext.BaseDirectory, "..", "any", name))])
-        .FirstOrDefault(folder => File.Exists(Path.Combine(folder, "library.zip")));
+        .FirstOrDefault(folder => File.Exists(Path.Combine(folder, "library.bin")));
 
     private static string? SourceTree()
     {

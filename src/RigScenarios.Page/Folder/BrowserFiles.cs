@@ -6,7 +6,7 @@ internal static class BrowserFiles
 {
     private const string Framework = "_framework";
 
-    private static readonly string[] Needed = ["boot.js", "library.zip", $"{Framework}/dotnet.js",
+    private static readonly string[] Needed = ["boot.js", "library.bin", $"{Framework}/dotnet.js",
         $"{Framework}/dotnet.native.js", $"{Framework}/dotnet.runtime.js"];
 
     /// <summary>The paths of the files, relative to the folder, with "/" between.</summary>
@@ -17,7 +17,7 @@ internal static class BrowserFiles
         if (Needed.FirstOrDefault(file => !File.Exists(Path.Combine(folder, file))) is { } missing)
             throw new IOException($"{folder} is no whole browser build: {missing} is missing.");
         // What compresses each file once more, or maps scripts for those who debug them, is of no use on a plain server.
-        return [.. Files(folder, "", ".js", ".zip").Concat(Files(folder, Framework + "/", ".js")).Order(StringComparer.Ordinal)];
+        return [.. Files(folder, "", ".js", ".bin").Concat(Files(folder, Framework + "/", ".js")).Order(StringComparer.Ordinal)];
     }
 
     private static IEnumerable<string> Files(string folder, string below, params string[] endings) =>

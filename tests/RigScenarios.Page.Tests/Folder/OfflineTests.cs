@@ -82,15 +82,15 @@ public sealed class OfflineTests(Chromium chromium) : IDisposable
         await using var server = await StaticServer.StartAsync(folder);
         await using var context = await chromium.Browser.NewContextAsync();
         var page = await KeptAsync(context, server);
-        File.WriteAllText(Path.Combine(browser, "library.zip"), "another");
+        File.WriteAllText(Path.Combine(browser, "library.bin"), "another");
         Write("0.2.0");
-        File.Delete(Path.Combine(folder, "library", "library.zip"));
+        File.Delete(Path.Combine(folder, "library", "library.bin"));
         await page.ReloadAsync();
         await Assertions.Expect(page.Locator("#offline-told")).ToContainTextAsync("works without a network");
         await page.EvaluateAsync("async () => { const one = await navigator.serviceWorker.getRegistration(); "
             + "await one.update().catch(() => {}); }");
         await Assertions.Expect(page.Locator("#offline-told button")).ToHaveCountAsync(0);
-        Assert.Equal(200, await page.EvaluateAsync<int>("async () => (await fetch('library/library.zip')).status"));
+        Assert.Equal(200, await page.EvaluateAsync<int>("async () => (await fetch('library/library.bin')).status"));
         await Assertions.Expect(page.Locator(".folder-foot")).ToContainTextAsync("RigScenarios 0.1.0.");
     }
 

@@ -93,7 +93,7 @@ public sealed class SiteFolderTests : IDisposable
     {
         var (first, second) = (Made(), Made());
         Each.Of(first, file => Assert.Equal(file.Value, second[file.Key]));
-        File.WriteAllText(Path.Combine(browser, "library.zip"), "another");
+        File.WriteAllText(Path.Combine(browser, "library.bin"), "another");
         Assert.NotEqual(first["offline.js"], Made()["offline.js"]);
     }
 
@@ -138,8 +138,8 @@ public sealed class SiteFolderTests : IDisposable
     [Fact]
     public void A_build_that_is_not_whole_is_refused()
     {
-        File.Delete(Path.Combine(browser, "library.zip"));
-        Assert.Contains("library.zip", Assert.Throws<IOException>(() => Made()).Message, StringComparison.Ordinal);
+        File.Delete(Path.Combine(browser, "library.bin"));
+        Assert.Contains("library.bin", Assert.Throws<IOException>(() => Made()).Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -43,7 +43,7 @@ function begin(files, sent, stores = new Map()) {
 }
 
 const FILES = { "index.html": "sha256-a", "rig.html": "sha256-b", "assets/x é.js": "sha256-c",
-  "library/library.zip": "sha256-d" };
+  "library/library.bin": "sha256-d" };
 const anything = address => new Response(`of ${address}`, { headers: { "Content-Type": "text/plain" } });
 const request = (path, method = "GET") => ({ request: { url: new URL(path, SCOPE).href, method } });
 
@@ -52,7 +52,7 @@ test("every file is kept, each held against its mark, under its own address", as
   await folder.tell("install");
   const [[name, kept]] = folder.stores;
   assert.equal(name, `rigscenarios ${SCOPE} m1`);
-  assert.deepEqual([...kept.keys()].sort(), ["assets/x%20%C3%A9.js", "index.html", "library/library.zip", "rig.html"]
+  assert.deepEqual([...kept.keys()].sort(), ["assets/x%20%C3%A9.js", "index.html", "library/library.bin", "rig.html"]
     .map(path => SCOPE + path));
   assert.deepEqual(folder.asked.map(one => one.integrity).sort(), Object.values(FILES));
 });
@@ -66,8 +66,8 @@ test("a file of another version in the browser's own store is asked of the serve
 
 test("where one file does not come, none is kept, and another version stays", async () => {
   const stores = new Map([[`rigscenarios ${SCOPE} m0`, new Map()]]);
-  const folder = begin(FILES, address => address.endsWith("zip") ? new Response("", { status: 404 }) : anything(address), stores);
-  await assert.rejects(folder.tell("install"), /library.zip: 404/);
+  const folder = begin(FILES, address => address.endsWith(".bin") ? new Response("", { status: 404 }) : anything(address), stores);
+  await assert.rejects(folder.tell("install"), /library.bin: 404/);
   assert.deepEqual([...stores.keys()], [`rigscenarios ${SCOPE} m0`]);
 });
 

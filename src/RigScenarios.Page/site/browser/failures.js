@@ -25,7 +25,7 @@ export function problemOf(why, detail) {
 
 // What browsers and the runtime say of it; each has words of its own.
 const NO_MEMORY = /out of memory|OutOfMemory|could not allocate|allocation failed|memory\.grow/i;
-const NOT_LOADED = new RegExp(["failed to fetch", "download .* failed", "no zip file", "dynamically imported", "import.*failed",
+const NOT_LOADED = new RegExp(["failed to fetch", "download .* failed", "can't be had", "dynamically imported", "import.*failed",
   "loading.*failed", "load failed", "networkerror", "\\b404\\b"].join("|"), "i");
 
 /** What kind of failure an error is. @param {unknown} error @param {Failure} otherwise @returns {Failure} */
