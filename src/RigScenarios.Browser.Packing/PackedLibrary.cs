@@ -47,7 +47,8 @@ public static class PackedLibrary
         return all.ToArray();
     }
 
-    private static int Place(string path) => Array.IndexOf(First, Path.GetFileName(path)) is >= 0 and var place ? place : First.Length;
+    private static int Place(string path) =>
+        Array.IndexOf(First, Path.GetFileName(path)) is >= 0 and var place ? place : First.Length;
 
     private static void Compress(byte[] archive, Stream to)
     {

@@ -19,7 +19,8 @@ internal static class PackedShares
             leaveOpen: false);
         using var tar = new TarReader(lzma);
         var shares = new List<(string, long)>();
-        for (var (entry, at) = (tar.GetNextEntry(copyData: true), 0L); entry is not null; entry = tar.GetNextEntry(copyData: true))
+        var at = 0L;
+        while (tar.GetNextEntry(copyData: true) is { } entry)
         {
             shares.Add((entry.Name, from.Position - at));
             at = from.Position;

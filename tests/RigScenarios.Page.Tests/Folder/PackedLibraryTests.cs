@@ -29,7 +29,7 @@ public sealed class PackedLibraryTests : IDisposable
     [Fact]
     public void The_same_files_give_the_same_bytes_whenever_they_were_written()
     {
-        var files = new Dictionary<string, byte[]>(StringComparer.Ordinal) { ["a.wasm"] = Some(9000, 1), ["b.wasm"] = Some(20, 2) };
+        var files = new Dictionary<string, byte[]> { ["a.wasm"] = Some(9000, 1), ["b.wasm"] = Some(20, 2) };
         var first = Write("one", files);
         var second = Write("two", files, written: new DateTime(2001, 2, 3, 4, 5, 6, DateTimeKind.Utc));
         Assert.Equal(File.ReadAllBytes(first), File.ReadAllBytes(second));

@@ -110,7 +110,7 @@ test("lines go through, both ways", async () => {
 
 for (const [error, why] of /** @type {[Error, string][]} */ ([
   [new TypeError("Failed to fetch dynamically imported module"), "load"],
-  [new Error("download 'x/dotnet.native.wasm' for it failed 0 Error: dotnet.native.wasm can't be had: The packed file is cut off."), "load"],
+  [new Error("download 'x' for it failed 0 Error: x can't be had: The packed file is cut off."), "load"],
   [new Error("/library/library.bin can't be had (404)."), "load"],
   [new Error("WebAssembly: Out of memory: could not allocate"), "memory"],
   [new Error("wasm code generation disallowed"), "start"]])) {

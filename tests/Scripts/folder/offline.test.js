@@ -66,7 +66,8 @@ test("a file of another version in the browser's own store is asked of the serve
 
 test("where one file does not come, none is kept, and another version stays", async () => {
   const stores = new Map([[`rigscenarios ${SCOPE} m0`, new Map()]]);
-  const folder = begin(FILES, address => address.endsWith(".bin") ? new Response("", { status: 404 }) : anything(address), stores);
+  const folder = begin(FILES, address =>
+    address.endsWith(".bin") ? new Response("", { status: 404 }) : anything(address), stores);
   await assert.rejects(folder.tell("install"), /library.bin: 404/);
   assert.deepEqual([...stores.keys()], [`rigscenarios ${SCOPE} m0`]);
 });
