@@ -10,6 +10,7 @@ using RigScenarios.Page.Live;
 using RigScenarios.Page.Requests;
 using RigScenarios.Page.Rigs;
 using RigScenarios.Page.Runs;
+using RigScenarios.Page.Saved;
 using RigScenarios.Page.Settings;
 using RigScenarios.Page.Shelf;
 using RigScenarios.Page.WebFiles;
@@ -184,6 +185,7 @@ public sealed class PageServer : IAsyncDisposable
         var rooms = new LessonRooms(tasks, files, scenarios, watch);
         new TeacherEndpoints(tasks, rooms, files, scenarios, addresses, options.Limits).Map(application);
         new StudentEndpoints(rooms, options.Limits).Map(application);
+        new SavedPageEndpoints(requests, shelf, options).Map(application);
         new LiveEndpoints(requests.Notebooks!, pages, options.Limits).Map(application);
     }
 

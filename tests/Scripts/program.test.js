@@ -25,6 +25,8 @@ const ADDRESSES = [
   ["shelf", {}, "GET", "/api/shelf"],
   ["picture", { notebook: "01 a/b" }, "GET", "/picture/01%20a%2Fb"],
   ["page", { notebook: "01", values: { a: "1 2" } }, "GET", "/api/page/01?a=1+2"],
+  ["page-that-answers", { notebook: "01", values: { a: "1 2" } }, "GET", "/api/page-that-answers/01?a=1+2"],
+  ["page-that-answers-size", { notebook: "0 1" }, "GET", "/api/page-that-answers/0%201/size"],
   ["file", { id: "own/my rig.yaml" }, "GET", "/api/files/own/my%20rig.yaml"],
   ["save-file", { name: "a?.yaml", text: "x", version: null, replace: false }, "PUT", "/api/files/own/a%3F.yaml"],
   ["check-text", { text: "x", file: "own/a.yaml" }, "POST", "/api/text/check"],

@@ -46,7 +46,7 @@ internal static class BrowserBuild
             return Directory.Exists(given) ? Path.GetFullPath(given)
                 : throw new DirectoryNotFoundException($"--notebook-files: there is no folder {given}.");
         }
-        if (Packed("browser-notebooks") is { } packed)
+        if (PackedForNotebooks is { } packed)
             return packed;
         if (SourceTree() is not { } sources)
             return null;
@@ -58,6 +58,9 @@ internal static class BrowserBuild
             CellsAheadWriter.Write(notebook, cells, cancellation);
         return await PublishAsync(sources, "release_notebooks", [$"-p:NotebookCells={cells}"], told, cancellation);
     }
+
+    /// <summary>The one with the cells of notebooks that lies beside the program; null where none does.</summary>
+    public static string? PackedForNotebooks => Packed("browser-notebooks");
 
     // The packed tool has programs for several kinds of machines, and the browser's files once, beside that for all kinds.
     private static string? Packed(string name) => ((string[])[Path.Combine(AppContext.BaseDirectory, name),

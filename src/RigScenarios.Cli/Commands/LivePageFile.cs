@@ -36,9 +36,7 @@ internal static class LivePageFile
                 [$"{notebook.FileName}: {why} Without --live it is written as a page with its results."]);
         var data = ShippedFolder.Of("data");
         var (given, own) = AsOnAPage(notebook, values, Path.Combine(data, "scenarios"));
-        var library = await BrowserBuild.FindForNotebooksAsync(target.BrowserFiles, Answering(), Console.Error, cancellation)
-            ?? throw new IOException("The library with the cells of notebooks is not beside the program, and the program does "
-                + "not run from its sources. Install the packed tool, or run it from a checkout.");
+        var library = await LibraryAsync(target.BrowserFiles, Console.Error, cancellation);
         var (recorder, lines) = (new ConversationRecorder(data, clock), new Lines(Console.Error, notebook.FileName));
         var conversation = await InItsFolderAsync(notebook,
             () => recorder.RecordAsync(notebook, given, own, lines, cancellation));
@@ -68,6 +66,16 @@ internal static class LivePageFile
         return isShipped ? null : "The library for browsers holds the cells of the notebooks that came with the program, as they "
             + "came; this one is another, or was changed, and no browser has a compiler for it.";
     }
+
+    /// <summary>The folder with the library for browsers and the cells of all notebooks that answer there.</summary>
+    /// <param name="given">The folder that was named; null for none.</param>
+    /// <param name="told">Gets a line of what takes long.</param>
+    /// <param name="cancellation">Stops the making, too.</param>
+    /// <exception cref="IOException">It is not to be had; it says why.</exception>
+    public static async Task<string> LibraryAsync(string? given, TextWriter told, CancellationToken cancellation) =>
+        await BrowserBuild.FindForNotebooksAsync(given, Answering(), told, cancellation)
+            ?? throw new IOException("The library with the cells of notebooks is not beside the program, and the program does "
+                + "not run from its sources. Install the packed tool, or run it from a checkout.");
 
     private static IReadOnlyList<Notebook> Answering() =>
         [.. Directory.EnumerateFiles(ShippedFolder.Of("notebooks"), "*.ipynb").Order(StringComparer.Ordinal)

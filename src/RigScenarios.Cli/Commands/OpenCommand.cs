@@ -79,6 +79,8 @@ internal static class OpenCommand
             Prepares = true,
             Report = ErrorText.Line,
         };
+        using var library = new CarriedLibrary(Console.Error);
+        options = options with { CarriedLibrary = library };
         Unfinished.RemoveFrom(rigs, now);
         await using var server = await PageServer.StartAsync(options, cancellation);
         var shown = rig is null ? notebook : FirstNotebook;

@@ -19,8 +19,9 @@ public sealed class ConversationRecorder(string dataFolder, TimeProvider clock)
 
     private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    // Nobody waits for other pages meanwhile; who asked for it may stop it.
-    private static readonly RequestLimits Limits = new() { RunTime = TimeSpan.FromHours(1) };
+    /// <summary>How long the run may take, and how much memory. Unless given, an hour: whoever waits for it may stop
+    /// it.</summary>
+    public RequestLimits Limits { get; init; } = new() { RunTime = TimeSpan.FromHours(1) };
 
     /// <summary>Runs the notebook. While it does, the process's current folder must be the notebook's.</summary>
     /// <param name="notebook">The notebook.</param>

@@ -32,6 +32,10 @@ public sealed record PageOptions
     /// </summary>
     public bool Prepares { get; init; }
 
+    /// <summary>The library that a saved page carries so that its controls answer; null where no such page can be
+    /// made.</summary>
+    public ICarriedLibrary? CarriedLibrary { get; init; }
+
     /// <summary>How much one reader may ask for.</summary>
     public PageLimits Limits { get; init; } = new();
 

@@ -1,4 +1,6 @@
 using System.Diagnostics;
+using RigScenarios.Notebooks.Compiler;
+using RigScenarios.Notebooks.Documents;
 using RigScenarios.Page.Tests.Servers;
 
 namespace RigScenarios.Page.Tests.Folders;
@@ -26,6 +28,28 @@ internal sealed class Published(Func<Task<string>> publish)
         await RunAsync(Path.Combine(AppContext.BaseDirectory, "RigScenarios.Cli.dll"), "site", "--out", site, "--no-notebooks");
         return site;
     });
+
+    /// <summary>The library with the cells of all notebooks that answer in a browser; of a folder that was made before, the one
+    /// in it.</summary>
+    public static Published ForNotebooks { get; } = new(async () =>
+    {
+        if (Environment.GetEnvironmentVariable("RIGSCENARIOS_SITE") is { Length: > 0 } made
+            && Path.Combine(made, "notebook-library") is var ready && Directory.Exists(ready))
+            return ready;
+        var cells = Path.Combine(Checkout.Root, "artifacts", "cells");
+        if (Directory.Exists(cells))
+            Directory.Delete(cells, recursive: true);
+        foreach (var notebook in Answering)
+            CellsAheadWriter.Write(notebook, cells, TestContext.Current.CancellationToken);
+        await RunAsync("publish", "-c", "Release", "--disable-build-servers", "-v", "quiet", $"-p:NotebookCells={cells}",
+            Path.Combine(Checkout.Root, "src", "RigScenarios.Browser"));
+        return Path.Combine(Checkout.Root, "artifacts", "publish", "RigScenarios.Browser", "release_notebooks", "wwwroot");
+    });
+
+    /// <summary>The notebooks that need no program, in their order.</summary>
+    public static IEnumerable<Notebook> Answering =>
+        Directory.EnumerateFiles(Path.Combine(Checkout.Root, "notebooks"), "*.ipynb").Order(StringComparer.Ordinal)
+            .Select(NotebookFile.Load).Where(notebook => notebook.NeedsProgram is null);
 
     /// <summary>The folder with what was published; a test without it is skipped.</summary>
     public Task<string> FolderAsync() => folder.Value;

@@ -35,27 +35,11 @@ public sealed class SameNotebooksTests(Chromium chromium)
         }
         """;
 
-    private static IEnumerable<Notebook> Answering =>
-        Directory.EnumerateFiles(Path.Combine(Checkout.Root, "notebooks"), "*.ipynb").Order(StringComparer.Ordinal)
-            .Select(NotebookFile.Load).Where(notebook => notebook.NeedsProgram is null);
-
-    private static Published Library { get; } = new(async () =>
-    {
-        var cells = Path.Combine(Checkout.Root, "artifacts", "cells");
-        if (Directory.Exists(cells))
-            Directory.Delete(cells, recursive: true);
-        foreach (var notebook in Answering)
-            CellsAheadWriter.Write(notebook, cells, TestContext.Current.CancellationToken);
-        await Published.RunAsync("publish", "-c", "Release", "--disable-build-servers", "-v", "quiet",
-            $"-p:NotebookCells={cells}", Path.Combine(Checkout.Root, "src", "RigScenarios.Browser"));
-        return Path.Combine(Checkout.Root, "artifacts", "publish", "RigScenarios.Browser", "release_notebooks", "wwwroot");
-    });
-
     // In every run: one with what would work and the course of the day, one with the balance of three stances. The others take
     // minutes, and are compared where RIGSCENARIOS_ALL_NOTEBOOKS is set.
     private static readonly string[] Quick = ["01-one-build-one-day", "05-one-kit-three-stances"];
 
-    public static TheoryData<string> Names => [.. Answering.Select(notebook => notebook.Name)
+    public static TheoryData<string> Names => [.. Published.Answering.Select(notebook => notebook.Name)
         .Where(name => Quick.Contains(name) || IsForAll)];
 
     private static bool IsForAll => Environment.GetEnvironmentVariable("RIGSCENARIOS_ALL_NOTEBOOKS") is { Length: > 0 };
@@ -66,7 +50,7 @@ public sealed class SameNotebooksTests(Chromium chromium)
     {
         var cancellation = TestContext.Current.CancellationToken;
         var browser = chromium.Browser;
-        await using var server = await StaticServer.StartAsync(await Library.FolderAsync());
+        await using var server = await StaticServer.StartAsync(await Published.ForNotebooks.FolderAsync());
         var page = await browser.NewPageAsync();
         await page.GotoAsync(new Uri(server.Address, "boot.js").ToString());
         var came = JsonNode.Parse(await page.EvaluateAsync<string>(Script, name).WaitAsync(Longest, cancellation))!.AsArray();

@@ -52,7 +52,9 @@ public sealed class TrialServer : IAsyncDisposable
     /// <param name="limits">Its limits.</param>
     /// <param name="listen">Whether other machines may reach it.</param>
     /// <param name="ownNotebooks">Whether it shows the notebooks that people get, and not those made for tests.</param>
-    public static async Task<TrialServer> StartAsync(PageLimits? limits = null, bool listen = false, bool ownNotebooks = false)
+    /// <param name="library">The library that saved pages carry.</param>
+    public static async Task<TrialServer> StartAsync(PageLimits? limits = null, bool listen = false, bool ownNotebooks = false,
+        ICarriedLibrary? library = null)
     {
         var trial = new TrialServer();
         trial.Notebooks = Path.Combine(trial.root, "notebooks");
@@ -68,6 +70,7 @@ public sealed class TrialServer : IAsyncDisposable
             Listen = listen,
             Limits = WithRoom(limits ?? new PageLimits()),
             Report = trial.Reports.Add,
+            CarriedLibrary = library,
         };
         trial.server = await PageServer.StartAsync(trial.options, TestContext.Current.CancellationToken);
         using var answer = await trial.SendAsync(new HttpRequestMessage(HttpMethod.Get, trial.Address), isReader: false);

@@ -24,7 +24,8 @@ export const addTools = container => addKeepTools(container, scenarioActions);
  */
 export function askWhatToSave(notebook, values, shown, answers, hasPinned) {
   const rows = [el("li", {}, el("span", { class: "what" }, "This page as one file, with its charts; works with no network"),
-    el("button", { type: "button", onclick: event => savePage(notebook, values, event) }, "HTML page"))];
+    el("button", { type: "button", onclick: event => savePage("page", notebook, values, event) }, "HTML page"))];
+  if (pageOf.rig()) rows.push(pageThatAnswers(notebook, values));
   if (answers.some(answer => answer.mayBeTaken))
     rows.push(el("li", {}, takeAlong(() => ({ request: "notebook-sheet", asks: { notebook: notebook.name, values } }))));
   for (const element of shown) {
@@ -52,18 +53,43 @@ async function saveOnDevice({ name = "", text = "" }) {
 }
 
 /**
+ * The page with the library in it, if the program that is asked makes such pages: how large it becomes stands there before.
+ * @param {Notebook} notebook
+ * @param {Values} values
+ */
+function pageThatAnswers(notebook, values) {
+  const what = el("span", { class: "what" }), button = el("button", { type: "button",
+    onclick: event => savePage("page-that-answers", notebook, values, event) }, "HTML page that answers");
+  const row = el("li", { hidden: true }, what, button);
+  askProgram("page-that-answers-size", { notebook: notebook.name }).then(({ bytes, why }) => {
+    what.textContent = why ? `No page of this notebook can answer by itself. ${why}`
+      : `The same with controls that answer, also with no network; ${sizeInWords(bytes)}`;
+    button.hidden = why !== null;
+    row.hidden = false;
+  }).catch(error => { if (!(error instanceof ProgramProblem)) throw error; });
+  return row;
+}
+
+/** @param {number | null} bytes null where it is known only once the library is built */
+export function sizeInWords(bytes) {
+  return bytes === null ? "the library for it is built first, which takes a few minutes and tells its size"
+    : `${(bytes / 1e6).toFixed(1)} MB`;
+}
+
+/**
  * The program runs the notebook once more for it, which takes a moment.
+ * @param {"page" | "page-that-answers"} kind
  * @param {Notebook} notebook
  * @param {Values} values
  * @param {Event} event
  */
-async function savePage(notebook, values, event) {
+async function savePage(kind, notebook, values, event) {
   const button = /** @type {HTMLButtonElement} */ (event.currentTarget);
   const label = button.textContent;
   button.disabled = true;
   button.textContent = "Making it…";
   try {
-    const file = await askProgram("page", { notebook: notebook.name, values });
+    const file = await askProgram(kind, { notebook: notebook.name, values });
     window.rigKeep.save(file, `${notebook.name.replace(/[^A-Za-z0-9_-]/g, "-")}.html`);
     button.textContent = label;
   } catch (error) {

@@ -90,6 +90,8 @@
  *   "shelf": { asks: {}, gives: Shelf },
  *   "picture": { asks: { notebook: string }, gives: Blob },
  *   "page": { asks: { notebook: string, values: Record<string, string> }, gives: Blob },
+ *   "page-that-answers": { asks: { notebook: string, values: Record<string, string> }, gives: Blob },
+ *   "page-that-answers-size": { asks: { notebook: string }, gives: { bytes: number | null, why: string | null } },
  *   "file": { asks: { id: string }, gives: TextFile },
  *   "save-file": { asks: { name: string, text: string, version: string | null, replace: boolean },
  *     gives: { id: string, version: string, problems: Problem[] } },

@@ -20,6 +20,9 @@ const REQUESTS = {
   "shelf": () => ["GET", "/api/shelf"],
   "picture": ({ notebook }) => ["GET", `/picture/${within(notebook)}`],
   "page": ({ notebook, values }) => ["GET", `/api/page/${within(notebook)}?${new URLSearchParams(values)}`],
+  "page-that-answers": ({ notebook, values }) =>
+    ["GET", `/api/page-that-answers/${within(notebook)}?${new URLSearchParams(values)}`],
+  "page-that-answers-size": ({ notebook }) => ["GET", `/api/page-that-answers/${within(notebook)}/size`],
   "file": ({ id }) => ["GET", `/api/files/${id.split("/").map(within).join("/")}`],
   "save-file": ({ name, ...body }) => ["PUT", `/api/files/own/${within(name)}`, body],
   "check-text": body => ["POST", "/api/text/check", body],
@@ -47,7 +50,7 @@ const REQUESTS = {
 };
 
 /** What is given as a file and not as JSON. */
-const FILES = new Set(["picture", "page", "rig-sheet", "notebook-sheet", "class-sheet"]);
+const FILES = new Set(["picture", "page", "page-that-answers", "rig-sheet", "notebook-sheet", "class-sheet"]);
 
 /** @type {Program} */
 export const server = {
