@@ -2,7 +2,7 @@
 import type { Part, Table } from "../../src/RigScenarios.Page/site/shared/requests.js";
 
 declare global {
-  /** unpack.js: what a saved page that answers carries. Nowhere else is there any. */
+  /** carried.js: what a saved page that answers carries. Nowhere else is there any. */
   var carried: {
     BASE: string;
     beginPage(): Promise<void>;

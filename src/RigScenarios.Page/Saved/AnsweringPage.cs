@@ -59,7 +59,7 @@ public static class AnsweringPage
     // First what shows the page, then the large rest.
     private static string Begin => $"<script>{Unpack}</script>\n<script>{BeginPage}</script>\n";
 
-    private static string Unpack => SiteFiles.Text("saved/unpack.js");
+    private static string Unpack => SiteFiles.Text("saved/carried.js");
 
     private static string Frame(Notebook notebook, string version)
     {

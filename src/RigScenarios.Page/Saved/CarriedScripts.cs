@@ -11,11 +11,11 @@ namespace RigScenarios.Page.Saved;
 /// (import.meta).</remarks>
 internal static partial class CarriedScripts
 {
-    /// <summary>What stands before a script's name where another one imports it; <c>unpack.js</c> puts an address
+    /// <summary>What stands before a script's name where another one imports it; <c>carried.js</c> puts an address
     /// there.</summary>
     private const string Carried = "carried:";
 
-    /// <summary>What stands before a file's name where a script asks for its own address: as in <c>unpack.js</c>.</summary>
+    /// <summary>What stands before a file's name where a script asks for its own address: as in <c>carried.js</c>.</summary>
     private const string Base = "https://carried.invalid/";
 
     /// <summary>The scripts that are needed, each after all that it imports; the same ones in the same order every

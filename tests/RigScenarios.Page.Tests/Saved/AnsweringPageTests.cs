@@ -57,7 +57,7 @@ public sealed class AnsweringPageTests : IDisposable
         Assert.EndsWith("</html>\n", html, StringComparison.Ordinal);
         // What shows the page stands before the library, so that it is there first.
         Assert.True(html.IndexOf("carried.beginPage();</script>", StringComparison.Ordinal)
-            < html.IndexOf("data-carried=\"library/library.zip\"", StringComparison.Ordinal));
+            < html.IndexOf("data-carried=\"library/library.bin\"", StringComparison.Ordinal));
     }
 
     // Content Security Policy Level 3 (W3C), section 2.3.1: a script that stands in a page is run if its hash is named.
@@ -82,7 +82,7 @@ public sealed class AnsweringPageTests : IDisposable
     [Fact]
     public async Task Its_size_stands_in_it_and_can_be_told_before()
     {
-        File.WriteAllBytes(Path.Combine(browser, "library.zip"), new byte[3_000_000]);
+        File.WriteAllBytes(Path.Combine(browser, "library.bin"), new byte[3_000_000]);
         var html = AnsweringPage.Of(await SavedPages.RecordAsync(SavedPages.Of(folder, "01-quick")), browser, "1.2.3");
         Assert.Equal(AnsweringPage.InMegabytes(html.Length), SavedPages.SavedIn(html).GetProperty("size").GetString());
         var least = AnsweringPage.LeastBytes(browser);
