@@ -8,8 +8,8 @@ namespace RigScenarios.Page.Tests.InBrowser;
 /// <summary>A page with the library and the reference cases in it, opened once for all sets.</summary>
 public sealed class ReferencePage : IAsyncDisposable
 {
-    // A set takes some seconds; one that never ends is a fault, and a page that works hears nothing.
-    private static readonly TimeSpan Longest = TimeSpan.FromMinutes(5);
+    // A set takes up to a minute; one that never ends is a fault, and a page that works hears nothing.
+    private static readonly TimeSpan Longest = TimeSpan.FromMinutes(15);
 
     private readonly List<string> complaints = [];
     private StaticServer? server;

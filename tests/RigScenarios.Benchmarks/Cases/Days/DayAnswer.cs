@@ -29,7 +29,7 @@ internal static class DayAnswer
         return answer;
     }
 
-    /// <summary>Runs the days alone: the search takes a hundred times as long.</summary>
+    /// <summary>Runs the days alone, without the search for the least kit.</summary>
     public static JsonObject OfDays(DayCase one, CancellationToken cancellation = default)
     {
         var (powered, plan) = ScenarioPlan.Of(one.Scenario, one.Scenario.Builds.Keys.First(), []);

@@ -2,6 +2,7 @@ using System.Text.Json.Nodes;
 using RigScenarios.Benchmarks.Cases.Aging;
 using RigScenarios.Benchmarks.Cases.Balance;
 using RigScenarios.Benchmarks.Cases.Days;
+using RigScenarios.Benchmarks.Cases.Fits;
 
 namespace RigScenarios.Benchmarks.Cases.Sets;
 
@@ -26,7 +27,7 @@ internal sealed record CaseSet(string Name, string Path, Func<JsonNode, int> Cou
     /// <summary>Within which share of itself a figure is the same on another machine.</summary>
     public double Within { get; init; } = 1e-9;
 
-    /// <summary>All sets, but the fits: each is some thousand discharges.</summary>
+    /// <summary>All sets.</summary>
     public static IReadOnlyList<CaseSet> All { get; } =
     [
         .. Demos.Select(name => new CaseSet(name, $"data/scenarios/{name}.yaml", Fields, DemoAnswer.Of)),
@@ -36,13 +37,14 @@ internal sealed record CaseSet(string Name, string Path, Func<JsonNode, int> Cou
         // Among the runs are some into a power limit, where the current turns with an infinite slope.
         new("networks", $"{Data}/network-cases.json", Entries, Networks) { Within = 1e-7 },
         new("days with several batteries", $"{Data}/day-cases", Fields,
-            folder => Named(DayCase.In(folder), one => DayAnswer.OfDays(one))),
+            folder => Named(DayCase.In(folder), one => DayAnswer.Of(one))),
         new("whole days", $"{Data}/one-day-cases", Fields, folder => Named(DayCase.In(folder), one => OneDayAnswer.Of(one))),
-        // Their envelopes are thousands of solutions each: every tenth.
         new("balance", $"{Data}/balance-cases.json", Entries,
-            file => new JsonArray([.. BalanceCaseReader.Read(file).Where((_, i) => i % 10 == 0).Select(BalanceAnswer.Of)])),
+            file => new JsonArray([.. BalanceCaseReader.Read(file).Select(BalanceAnswer.Of)])),
         new("aging", $"{Data}/aging-cases.json", Entries,
             file => new JsonArray([.. AgingCaseReader.Read(file).Select(AgingAnswer.Of)])),
+        // What can hardly be told apart is told with a ratio of up to 10^8, which carries the rounding of its small half.
+        new("fits", $"{Data}/fit-cases", Entries, FitCaseAnswers.In) { Within = 1e-7 },
     ];
 
     private static int Entries(JsonNode answer) => answer.AsArray().Count;
