@@ -15,6 +15,7 @@ public static class SensitivityRun
     /// <param name="question">The question.</param>
     /// <param name="progress">Told of the part that is done, 0…1; null for nobody.</param>
     /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="ArgumentException">A count or a share of the question is not accepted.</exception>
     /// <exception cref="ScenarioProblemsException">There is no such build, day or figure; the figure is no number; nothing is
     /// uncertain; or an end of a spread is refused.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
@@ -22,6 +23,7 @@ public static class SensitivityRun
         CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(question);
+        SensitivityQuestion.Check(question);
         var figure = Figure(question);
         var asGiven = RigAnswer.Of(question.Scenario, question.Build, question.Days,
             AnswerOptions.EndOnly with { Today = question.Today, FollowsUp = false }, null, cancellation);

@@ -32,6 +32,24 @@ public class SensitivityRunTests
     }
 
     [Fact]
+    public void Counts_and_shares_with_which_nothing_can_be_told_are_refused_by_name()
+    {
+        var question = Question($"{Capacity}=between 8 Ah and 12 Ah");
+        (string Name, SensitivityQuestion Odd)[] odd =
+        [
+            (nameof(question.WholeSamples), question with { WholeSamples = -1 }),
+            (nameof(question.SamplesAlong), question with { SamplesAlong = 0, Along = new(Draw, []) }),
+            (nameof(question.Alone), question with { Alone = (0.9, 0.1) }),
+            (nameof(question.Alone), question with { Alone = (double.NaN, 0.9) }),
+            (nameof(question.Shares), question with { Shares = [] }),
+            (nameof(question.Shares), question with { Shares = [0.5, 0.5] }),
+            (nameof(question.Shares), question with { Shares = [0.5, 1.5] }),
+        ];
+        Each.Of(odd, one => Assert.Contains($"{one.Name} is ", Assert.Throws<ArgumentException>(() => Run(one.Odd)).Message,
+            StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Knowing_the_only_unsure_figure_leaves_nothing_open()
     {
         var found = Run(Question($"{Capacity}=between 8 Ah and 12 Ah"));
