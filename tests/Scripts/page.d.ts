@@ -68,6 +68,8 @@ declare global {
     /** Asks for a place to save a file at, where the browser can (File System Access, WICG). */
     showSaveFilePicker?(options: { suggestedName: string, types: { description: string, accept: Record<string, string[]> }[] }):
       Promise<FileSystemFileHandle>;
+    /** Done when plotly.js is there, in pages that it comes packed to. */
+    rigPlotly?: Promise<void>;
     /** plotly.js. */
     Plotly: any;
   }

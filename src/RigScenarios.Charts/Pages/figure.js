@@ -33,9 +33,11 @@
     return figure;
   }
 
-  /** @param {Place} place */
+  /** @param {Place} place @returns {Promise<unknown>} */
   function draw(place) {
     if (!place.rigFigure) return Promise.resolve();
+    // Where plotly.js comes packed, it is there a moment later.
+    if (!window.Plotly && window.rigPlotly) return window.rigPlotly.then(() => draw(place));
     const figure = present(place, place.rigFigure);
     if (figure.layout.height) {
       place.style.minHeight = `${figure.layout.height}px`;
@@ -70,13 +72,14 @@
     // Before a figure leaves the page: plotly.js would go on listening for it.
     forget(place) {
       drawn = drawn.filter(other => other !== place);
-      if (/** @type {Place} */ (place).rigFigure) window.Plotly.purge(place);
+      if (/** @type {Place} */ (place).rigFigure) window.Plotly?.purge(place);
     },
     redraw() {
       for (const place of drawn) if (place.clientWidth > 0) draw(place);
     },
     // The picture for a file: on white, whatever the light of the page.
-    picture(figure, { format, width, height, scale = 1 }) {
+    async picture(figure, { format, width, height, scale = 1 }) {
+      await window.rigPlotly;
       const { data, layout, config } = copy(figure);
       layout.width = width;
       layout.height = layout.height || height;

@@ -40,7 +40,10 @@ internal static partial class FolderPage
         html = ClassPart().Replace(html, "");
         html = Address().Replace(html, match => $"{match.Groups["name"].Value}=\"{Relative(match.Groups["address"].Value)}\"");
         html = html.Replace("<link rel=\"icon\" href=\"data:,\">\n", FolderParts.Icons, StringComparison.Ordinal);
-        html = Once(html, "<meta charset=\"utf-8\">\n", $"<meta charset=\"utf-8\">\n{FolderPolicy.Of(FolderParts.FileCheck)}");
+        var hasCharts = PackedCharts.Element().IsMatch(html);
+        html = PackedCharts.Element().Replace(html, PackedCharts.Instead);
+        html = Once(html, "<meta charset=\"utf-8\">\n", "<meta charset=\"utf-8\">\n"
+            + FolderPolicy.Of([FolderParts.FileCheck, .. hasCharts ? [PackedCharts.Script] : (string[])[]]));
         var own = Own().Match(html).Groups["name"].Value;
         html = Once(html, "<script type=\"module\"", $"<script type=\"module\" src=\"assets/{KeepOffline}\"></script>\n"
             + "<script type=\"module\"");

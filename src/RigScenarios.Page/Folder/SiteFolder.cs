@@ -25,13 +25,16 @@ public static class SiteFolder
             files[name] = Encoding.UTF8.GetBytes(FolderPage.Of(SiteFiles.Text(source), parts));
         foreach (var name in SiteFiles.Names.Where(IsForPages))
             files[$"assets/{name}"] = SiteFiles.Content(name);
-        foreach (var (name, text) in SiteFiles.OfFigures)
+        // Only the pages of notebooks, which are also opened as files, take it as it is.
+        foreach (var (name, text) in SiteFiles.OfFigures.Where(file => file.Key != PackedCharts.Name
+            || content.Notebooks.Count > 0))
             files[$"assets/{name}"] = Encoding.UTF8.GetBytes(text());
+        files[PackedCharts.File] = PackedCharts.Bytes();
         files["index.html"] = Encoding.UTF8.GetBytes(FolderShelf.With(Encoding.UTF8.GetString(files["index.html"]),
             content.Notebooks, content.AnsweringNotebooks));
         // The same names, other addresses: the pages of the folder lie beside each other.
         files["assets/shared/addresses.js"] = Encoding.UTF8.GetBytes(Addresses(content));
-        foreach (var name in (string[])["keep-offline.js", "folder.css"])
+        foreach (var name in (string[])["keep-offline.js", "folder.css", "packed-charts.js"])
             files[$"assets/folder/{name}"] = SiteFiles.Content($"folder/{name}");
         foreach (var name in (string[])["app.webmanifest", "icon.svg", "icon-192.png", "icon-512.png"])
             files[name] = SiteFiles.Content($"folder/{name}");

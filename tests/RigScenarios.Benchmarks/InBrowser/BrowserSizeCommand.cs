@@ -24,7 +24,7 @@ internal static class BrowserSizeCommand
         (".NET's own libraries", name => name.EndsWith(".wasm", Ordinal) && (Named(name, "System") || Named(name, "Microsoft"))),
         ("other packages (YAML, linear algebra, tables, near names)", name => name.EndsWith(".wasm", Ordinal)),
         (Notebooks, name => name.StartsWith("notebooks/", Ordinal) || name.Contains("/notebooks/", Ordinal)
-            || name.Contains("picture", Ordinal) || name.EndsWith(".dll", Ordinal)),
+            || name.Contains("picture", Ordinal) || name.EndsWith(".dll", Ordinal) || name == "assets/plotly.js"),
         ("charts (plotly.js)", name => name.Contains("plotly", Ordinal)),
         ("pages: scripts, styles, words, icons", _ => true),
     ];

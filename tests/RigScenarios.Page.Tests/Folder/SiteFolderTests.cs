@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
@@ -95,6 +96,25 @@ public sealed class SiteFolderTests : IDisposable
         Each.Of(first, file => Assert.Equal(file.Value, second[file.Key]));
         File.WriteAllText(Path.Combine(browser, "library.bin"), "another");
         Assert.NotEqual(first["offline.js"], Made()["offline.js"]);
+    }
+
+    [Fact]
+    public void The_script_of_the_charts_comes_packed_and_is_the_only_one_that_may_run_so()
+    {
+        var files = Made();
+        using var deflated = new DeflateStream(new MemoryStream(files["assets/plotly.bin"]), CompressionMode.Decompress);
+        using var script = new MemoryStream();
+        deflated.CopyTo(script);
+        var hash = $"'sha256-{Convert.ToBase64String(SHA256.HashData(script.ToArray()))}'";
+        foreach (var (name, hasCharts) in ((string, bool)[])[("rig.html", true), ("notebook.html", true), ("index.html", false)])
+        {
+            var page = Encoding.UTF8.GetString(files[name]);
+            Assert.Equal(hasCharts, page.Contains(hash, StringComparison.Ordinal));
+            Assert.Equal(hasCharts, page.Contains("src=\"assets/folder/packed-charts.js\"", StringComparison.Ordinal));
+            Assert.DoesNotContain("plotly.js", page, StringComparison.Ordinal);
+        }
+        Assert.False(files.ContainsKey("assets/plotly.js"));
+        Assert.InRange(files["assets/plotly.bin"].Length, 300_000, ChartScript.Plotly.Length * 0.36);
     }
 
     [Fact]

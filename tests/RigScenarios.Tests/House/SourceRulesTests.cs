@@ -106,8 +106,8 @@ public sealed partial class SourceRulesTests
             && AsksANetwork().IsMatch(Comments().Replace(File.ReadAllText(file), "")))
             .Select(file => Path.GetRelativePath(source, file).Replace(Path.DirectorySeparatorChar, '/'));
         Assert.Equal(["RigScenarios.Browser/wwwroot/boot.js", "RigScenarios.Page/site/browser/program.js",
-            "RigScenarios.Page/site/folder/offline.js", "RigScenarios.Page/site/saved/carried.js",
-            "RigScenarios.Page/site/shared/server.js"],
+            "RigScenarios.Page/site/folder/offline.js", "RigScenarios.Page/site/folder/packed-charts.js",
+            "RigScenarios.Page/site/saved/carried.js", "RigScenarios.Page/site/shared/server.js"],
             asking.Order(StringComparer.Ordinal));
     }
 
