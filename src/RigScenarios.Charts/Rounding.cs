@@ -8,6 +8,13 @@ public static class Rounding
     /// <summary>The typographic minus sign, as wide as the plus sign and never broken at a line's end.</summary>
     public const string Minus = "−";
 
+    // Whole numbers below it, and the powers of ten, are exact; scaling them stays so near that 1e-6 is far from an error.
+    private const double LargestWhole = 1e9;
+    private const double Least = 1e-9;
+
+    private static readonly double[] Exact = [1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14,
+        1e15, 1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22];
+
     // Five digits draw a curve without visible steps at any print size.
     private const int ChartDigits = 5;
 
@@ -27,8 +34,35 @@ public static class Rounding
             return 0;
         if (!double.IsFinite(value))
             return value;
+        if (TrySignificant(value, digits, out var rounded))
+            return rounded;
         // Through the decimal text: scaling by powers of ten would bring back the very digits that are to go.
         return double.Parse(value.ToString("E" + (digits - 1), CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+    }
+
+    // The same without a text, for charts have thousands of numbers. A whole number over a power of ten that is exact is as near
+    // to the decimal as a parser comes; where the scaled value lies so near the middle of two that its own rounding might decide,
+    // the text does.
+    private static bool TrySignificant(double value, int digits, out double rounded)
+    {
+        rounded = 0;
+        var size = Math.Abs(value);
+        if (!(size >= Least && size < Exact[^1]))
+            return false;
+        // One too many or too few, where the value is a power of ten to the last bit, rounds to that power all the same.
+        var shift = digits - 1;
+        for (var power = 1; size >= Exact[power]; power++)
+            shift--;
+        for (var power = 0; size * Exact[power] < 1; power++)
+            shift++;
+        if (shift >= Exact.Length)
+            return false;
+        var scaled = shift >= 0 ? size * Exact[shift] : size / Exact[-shift];
+        var number = Math.Round(scaled);
+        if (Math.Abs(Math.Abs(scaled - number) - 0.5) < 1e-6 || number >= LargestWhole)
+            return false;
+        rounded = Math.CopySign(shift >= 0 ? number / Exact[shift] : number * Exact[-shift], value);
+        return true;
     }
 
     /// <summary>The value as text with at most the given significant digits, without an exponent between 0.0001 and a

@@ -23,6 +23,7 @@ public static class DayChart
                 "The answer has no series to draw: make it with AnswerOptions whose SeriesPoints is greater than 0.",
                 nameof(answer));
         var (time, words) = (new TimeOfDays(answer), AnswerSentences.Questions(answer)[0].Words);
+        var points = Points(answer, time);
         return new LineChart
         {
             Slug = "day",
@@ -35,12 +36,12 @@ public static class DayChart
                     + "charge from "
                 + $"{Percent(series[0].StateOfCharge)} to {Percent(series[^1].StateOfCharge)}.",
             X = time.Axis,
-            Panels = [Voltage(answer, time), Charge(answer, time), Power(answer, time)],
+            Panels = [Voltage(answer, points), Charge(answer, points), Power(answer, points)],
             Blocks = time.Blocks,
         }.ToFigure();
     }
 
-    private static ChartPanel Voltage(RigAnswer answer, TimeOfDays time)
+    private static ChartPanel Voltage(RigAnswer answer, DrawnPoints points)
     {
         var axis = ChartAxis.Of("battery voltage", ElectricPotentialUnit.Volt);
         var end = answer.Simulation.Completes ? "wrap" : StopAtEnd(answer) is { } stop
@@ -48,35 +49,44 @@ public static class DayChart
         var cutOff = answer.Simulation.FirstStop?.Reason.Kind == StopKind.VoltageCutoff
             ? answer.Simulation.Limits.FirstOrDefault(limit => limit is { Kind: LimitKind.CutOff,
                 Allowed: not null })?.Allowed as ElectricPotential? : null;
-        return new ChartPanel(axis, [Line("battery", answer, time, point => axis.Value(point.Voltage)) with { EndCause = end }])
+        return new ChartPanel(axis, [Line("battery", points, point => axis.Value(point.Voltage)) with { EndCause = end }])
         {
             Limits = cutOff is { } volts ? [new LimitLine($"cut-off {TradeUnits.Text(volts)}", axis.Value(volts))] : [],
         };
     }
 
-    private static ChartPanel Charge(RigAnswer answer, TimeOfDays time)
+    private static ChartPanel Charge(RigAnswer answer, DrawnPoints points)
     {
         var axis = ChartAxis.Of("charge left", RatioUnit.Percent) with { From = 0, To = 100 };
-        return new ChartPanel(axis, [Line("charge", answer, time, point => axis.Value(point.StateOfCharge)) with
+        return new ChartPanel(axis, [Line("charge", points, point => axis.Value(point.StateOfCharge)) with
         {
             EndCause = $"{Percent(answer.Simulation.Series[^1].StateOfCharge)} left",
         }]);
     }
 
-    private static ChartPanel Power(RigAnswer answer, TimeOfDays time)
+    private static ChartPanel Power(RigAnswer answer, DrawnPoints points)
     {
         var axis = ChartAxis.Of("power drawn from the battery", PowerUnit.Watt) with { FromZero = true };
-        return new ChartPanel(axis, [Line("power", answer, time, point => axis.Value(point.Power)) with
+        return new ChartPanel(axis, [Line("power", points, point => axis.Value(point.Power)) with
         {
             EndCause = StopAtEnd(answer) is { } stop ? $"stops {new AnswerTimes(answer.Plan.Days).When(stop.At)}" : null,
         }]);
     }
 
+    private static ChartLine Line(string name, DrawnPoints drawn, Func<SeriesPoint, double> value)
+    {
+        var values = new double[drawn.Points.Count];
+        for (var i = 0; i < values.Length; i++)
+            values[i] = drawn.Points[i] is { } point ? value(point) : double.NaN;
+        return new ChartLine(name, drawn.Hours, values);
+    }
+
     // Nights and swaps break the line: between two batteries nothing was drawn.
-    private static ChartLine Line(string name, RigAnswer answer, TimeOfDays time, Func<SeriesPoint, double> value)
+    private static DrawnPoints Points(RigAnswer answer, TimeOfDays time)
     {
         var (series, stretches) = (answer.Simulation.Series, answer.Simulation.Stretches);
-        List<double> hours = [], values = [];
+        List<double> hours = [];
+        List<SeriesPoint?> points = [];
         for (var i = 0; i < series.Count; i++)
         {
             var point = series[i];
@@ -84,12 +94,12 @@ public static class DayChart
                 || stretches[point.Stretch].Day != stretches[series[i - 1].Stretch].Day))
             {
                 hours.Add(time.Hour(series[i - 1].Time));
-                values.Add(double.NaN);
+                points.Add(null);
             }
             hours.Add(time.Hour(point.Time));
-            values.Add(value(point));
+            points.Add(point);
         }
-        return new ChartLine(name, hours, values);
+        return new(hours, points);
     }
 
     /// <summary>The stop with which the series ends; null where it goes on to the last wrap, and where the rig ran again after a
@@ -103,4 +113,7 @@ public static class DayChart
     }
 
     private static string Percent(Ratio share) => $"{Rounding.Text(Math.Round(share.Percent), 3)} %";
+
+    /// <summary>The points that all panels draw; null where the lines break.</summary>
+    private sealed record DrawnPoints(IReadOnlyList<double> Hours, IReadOnlyList<SeriesPoint?> Points);
 }

@@ -48,9 +48,14 @@ internal static class AxisLayout
         var (day, minute) = (Math.DivRem(minutes, 1440).Quotient, ((minutes % 1440) + 1440) % 1440);
         if (minutes < 0)
             day = (minutes - 1439) / 1440;
-        var text = string.Create(CultureInfo.InvariantCulture, $"{minute / 60:00}:{minute % 60:00}");
+        // Each point of a day's chart has one.
+        var (hour, rest) = Math.DivRem((int)minute, 60);
+        ReadOnlySpan<char> digits = [Digit(hour / 10), Digit(hour % 10), ':', Digit(rest / 10), Digit(rest % 10)];
+        var text = new string(digits);
         return day == 0 ? text : $"{text} {day:+0;−0}";
     }
+
+    private static char Digit(int value) => (char)('0' + value);
 
     /// <summary>A value as it is read on an axis: a clock time, or a number with its unit.</summary>
     public static string Text(ChartAxis axis, double value, int digits = 4) => axis.Scale == AxisScale.Clock

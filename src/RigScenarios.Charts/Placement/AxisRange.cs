@@ -15,11 +15,18 @@ internal sealed record AxisRange(double From, double To, bool IsLogarithmic)
     public static AxisRange For(ChartAxis axis, IEnumerable<double> values, bool pad)
     {
         var logarithmic = axis.Scale == AxisScale.Logarithmic;
-        var finite = values.Where(v => double.IsFinite(v) && (!logarithmic || v > 0))
-            .Select(v => logarithmic ? Math.Log10(v) : v).ToList();
-        if (axis.FromZero && !logarithmic)
-            finite.Add(0);
-        var (low, high) = finite.Count == 0 ? (0, 1) : (finite.Min(), finite.Max());
+        var (low, high) = axis.FromZero && !logarithmic ? (0, 0) : (double.PositiveInfinity, double.NegativeInfinity);
+        foreach (var value in values)
+        {
+            if (double.IsFinite(value) && (!logarithmic || value > 0))
+            {
+                var place = logarithmic ? Math.Log10(value) : value;
+                (low, high) = (Math.Min(low, place), Math.Max(high, place));
+            }
+        }
+
+        if (low > high)
+            (low, high) = (0, 1);
         if (high - low < 1e-9 * Math.Max(1, Math.Abs(high)))
             (low, high) = (low - (pad ? 0.5 : 0), high + (pad ? 0.5 : 1));
         if (pad && !logarithmic)

@@ -111,8 +111,16 @@ internal sealed class LabelPlacement
         var frame = new Box(Box.Touch, Box.Touch, area.Width + rightMargin - 2 - Box.Touch, area.Height - Box.Touch);
         if (!frame.Contains(box) || taken.Exists(other => other.Overlaps(box)))
             return false;
-        if (lines.Any(line => line.Zip(line.Skip(1)).Any(piece => box.IsCrossed(piece.First, piece.Second))))
-            return false;
+        // Asked for every piece of every line, for each place that is tried.
+        foreach (var line in lines)
+        {
+            for (var i = 1; i < line.Count; i++)
+            {
+                if (box.IsCrossed(line[i - 1], line[i]))
+                    return false;
+            }
+        }
+
         taken.Add(box);
         return true;
     }

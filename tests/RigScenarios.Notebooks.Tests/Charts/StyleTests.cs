@@ -1,3 +1,4 @@
+using System.Globalization;
 using RigScenarios.Charts;
 using RigScenarios.Charts.Style;
 
@@ -48,6 +49,23 @@ public sealed class StyleTests
     [InlineData(1234567, "1.235E+6")]
     [InlineData(double.NaN, "–")]
     public void Numbers_are_written_for_people(double value, string expected) => Assert.Equal(expected, Rounding.Text(value));
+
+    [Fact]
+    public void A_rounded_number_is_the_one_that_its_decimal_text_says() =>
+        Drawn.Cases(firstSeed: 91, cases: 400, random =>
+        {
+            var digits = random.Next(1, 10);
+            var power = Math.Pow(10, random.Next(-12, 24));
+            // Of any length; with few digits, near the middle of two roundings; and on both sides of a power of ten.
+            double[] values = [random.NextDouble() * power, random.Next(1, 100_000) * power / 20_000,
+                Math.BitIncrement(power), Math.BitDecrement(power), power];
+            foreach (var value in values)
+            {
+                foreach (var signed in (double[])[value, -value])
+                    Assert.Equal(double.Parse(signed.ToString($"E{digits - 1}", CultureInfo.InvariantCulture),
+                        CultureInfo.InvariantCulture), Rounding.Significant(signed, digits), 0.0);
+            }
+        });
 
     private static (int, int, int) Channels(string colour) =>
         (Convert.ToInt32(colour[1..3], 16), Convert.ToInt32(colour[3..5], 16), Convert.ToInt32(colour[5..7], 16));
