@@ -21,6 +21,9 @@ public sealed partial class DurationFormat(Duration low, Duration high, string e
     {
         ArgumentNullException.ThrowIfNull(text);
         var plain = text.Length > LongestText ? "" : WrittenDigits.Plain(text);
+        // As nearly all are written: one number, one unit.
+        if (PlainQuantity.TrySplit(plain, out _, out var unit) && unit is "h" or "min" or "s")
+            return QuantityText.TryRead(text, Duration.Zero, Example, out value, out problem);
         if (HoursAndMinutes().Match(plain) is { Success: true } both)
         {
             problem = null;

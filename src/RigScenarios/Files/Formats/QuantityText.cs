@@ -50,8 +50,7 @@ public static partial class QuantityText
             problem = "The text is too long for a quantity.";
             return false;
         }
-        var match = NumberThenUnit().Match(plain);
-        if (!match.Success)
+        if (!TrySplit(plain, out var figure, out var unitText))
         {
             problem = Comma().Match(plain) is { Success: true } comma
                 ? $"Found \"{text}\": a comma is not read, because it means different things in different countries. For a "
@@ -60,9 +59,7 @@ public static partial class QuantityText
                 : $"Found \"{text}\", which is not a number with a unit.";
             return false;
         }
-        var figure = match.Groups["number"].Value.Replace(" ", "", StringComparison.Ordinal);
         var number = double.Parse(figure, NumberStyles.Float, CultureInfo.InvariantCulture);
-        var unitText = match.Groups["unit"].Value.Trim();
         // Some quantities of the units library are decimal numbers, which end at 8e28.
         if (!(Math.Abs(number) < 1e15))
         {
@@ -102,8 +99,7 @@ public static partial class QuantityText
     /// <summary>Whether the unit of a text is one that this quantity usually has: those are read without the tables of the units
     /// library.</summary>
     internal static bool HasUsualUnit(string text, IQuantity quantity) =>
-        NumberThenUnit().Match(text) is { Success: true } match
-            && UsualUnits.Find(quantity.GetType(), Known(match.Groups["unit"].Value.Trim(), quantity), 0) is not null;
+        TrySplit(text, out _, out var unit) && UsualUnits.Find(quantity.GetType(), Known(unit, quantity), 0) is not null;
 
     /// <summary>Writes a quantity in the unit it was given in, so that reading it again gives exactly the same value.</summary>
     public static string Write(IQuantity value)
@@ -141,6 +137,18 @@ public static partial class QuantityText
         nameof(Angle) => "an angle (°)",
         var name => name.ToLowerInvariant(),
     };
+
+    private static bool TrySplit(string text, out string figure, out string unit)
+    {
+        if (PlainQuantity.TrySplit(text, out figure, out unit))
+            return true;
+        var match = NumberThenUnit().Match(text);
+        if (!match.Success)
+            return false;
+        figure = match.Groups["number"].Value.Replace(" ", "", StringComparison.Ordinal);
+        unit = match.Groups["unit"].Value.Trim();
+        return true;
+    }
 
     [GeneratedRegex(@"^(?<number>[+-]? ?([0-9]+(\.[0-9]*)?|\.[0-9]+)([eE][+-]?[0-9]+)?)\s*(?<unit>[^0-9\s,.+-].*)?$",
         RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]

@@ -38,9 +38,11 @@ public sealed class RecordFormat<T>(Func<T> blank, string about, params Field<T>
                 good = false;
             }
         }
-        foreach (var missing in fields.Where(field => field.Required && map.Entries.All(entry => entry.Key != field.Key)))
+        foreach (var field in fields)
         {
-            log.Error(node.At, Join(path, missing.Key), Missing, missing.Accepted);
+            if (!field.Required || Has(map, field.Key))
+                continue;
+            log.Error(node.At, Join(path, field.Key), Missing, field.Accepted);
             good = false;
         }
         return good;
@@ -105,7 +107,25 @@ public sealed class RecordFormat<T>(Func<T> blank, string about, params Field<T>
     internal override FormatOutline Outline() =>
         new(about, [.. fields.Select(field => field.Outline())], null, false, $"the fields {Keys()}");
 
-    private Field<T>? Find(string key) => Array.Find(fields, field => field.Key == key);
+    private Field<T>? Find(string key)
+    {
+        foreach (var field in fields)
+        {
+            if (field.Key == key)
+                return field;
+        }
+        return null;
+    }
+
+    private static bool Has(MapNode map, string key)
+    {
+        foreach (var entry in map.Entries)
+        {
+            if (entry.Key == key)
+                return true;
+        }
+        return false;
+    }
 
     private string Keys() => string.Join(", ", fields.Select(field => field.Key));
 
