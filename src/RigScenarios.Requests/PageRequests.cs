@@ -165,10 +165,12 @@ public sealed class PageRequests : IDisposable
             var (content, type) = notebooks.Picture(json);
             return Task.FromResult(new RequestReply(ReplyStatus.Ok, type, content, null));
         }));
-        requests.Add("page", new(most, 0, async (json, _, cancellation) =>
+        // The charts' script lies beside the pages, and in a browser not in the program too.
+        requests.Add("page", new(most, NotebookRequests.LargestPlotly, async (json, plotly, cancellation) =>
         {
             var name = RequestJson.NeededText(json, "notebook");
-            var page = await notebooks.PageAsync(name, NotebookRuns.Values(json), cancellation);
+            var page = await notebooks.PageAsync(name, NotebookRuns.Values(json),
+                plotly.IsEmpty ? null : Encoding.UTF8.GetString(plotly.Span), cancellation);
             return Page(page, NotebookRequests.FileName(name));
         }));
         requests.Add("notebook-sheet", new(most, 0, async (json, _, cancellation) => Page(await notebooks.SheetAsync(

@@ -8,6 +8,7 @@ declare global {
     beginPage(): Promise<void>;
     beginWorker(): void;
     load(address: unknown): Promise<any>;
+    charts(): Promise<Blob>;
     makeWorker(): Worker;
     whole: Promise<unknown>;
     saved: any;

@@ -22,6 +22,10 @@ public sealed record ChartPage
     /// stand in the page, which is then complete in itself. For many pages beside each other.</summary>
     public string? FilesAt { get; init; }
 
+    /// <summary>plotly.js, as <see cref="ChartScript.Plotly"/> gives it, where the program does not have it in itself, as in a
+    /// browser; null: the program's own.</summary>
+    public string? Plotly { get; init; }
+
     /// <summary>Whether the title stands as the page's heading; off where the parts bring a heading of their own.</summary>
     public bool ShowsTitle { get; init; } = true;
 
@@ -51,10 +55,10 @@ public sealed record ChartPage
     {
         var html = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
         var scripts = Parts.OfType<FigurePart>().Select(part => PartHtml.ScriptOf(part.Figure));
-        html.Append(FilesAt is null ? PagePolicy.Of([ChartScript.InPage, .. scripts]) : PagePolicy.WithFiles(scripts));
+        html.Append(FilesAt is null ? PagePolicy.Of([ChartScript.InPageWith(Plotly), .. scripts]) : PagePolicy.WithFiles(scripts));
         html.Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
         html.Append($"<title>{HtmlText.Escape(Title)}</title>\n<style>\n{ChartScript.PageStyle}</style>\n");
-        html.Append($"{(FilesAt is null ? ChartScript.Html : ChartScript.HtmlOf(FilesAt))}</head>\n");
+        html.Append($"{(FilesAt is null ? ChartScript.HtmlWith(Plotly) : ChartScript.HtmlOf(FilesAt))}</head>\n");
         html.Append("<body class=\"rs-kept\">\n<main>\n");
         if (ShowsTitle)
             html.Append($"<h1>{HtmlText.Escape(Title)}</h1>\n");

@@ -15,9 +15,7 @@ public static class ChartScript
     private static readonly Lazy<string> Own = new(() => $"{Read("figure.js")}{Read("keep.js")}");
 
     // Some notebook pages define a module loader: without the wrapper plotly.js would register there and not on the page.
-    private static readonly Lazy<string> Text = new(() =>
-        $"(function(define, module, exports) {{\n{PlotlyText.Value}\n}}).call(window);\n{Own.Value}".Replace("</script",
-            "<\\/script", StringComparison.OrdinalIgnoreCase));
+    private static readonly Lazy<string> Text = new(() => Wrapped(PlotlyText.Value));
 
     private static readonly Lazy<string> Styles = new(() => Read("figure.css"));
 
@@ -32,8 +30,15 @@ public static class ChartScript
     internal static string HtmlOf(string at) => $"<link rel=\"stylesheet\" href=\"{HtmlText.Escape(at)}figure.css\">\n"
         + $"<script src=\"{HtmlText.Escape(at)}plotly.js\"></script>\n<script src=\"{HtmlText.Escape(at)}figure.js\"></script>\n";
 
+    /// <summary>The same with a <see cref="Plotly"/> that came from elsewhere.</summary>
+    internal static string HtmlWith(string? plotly) => plotly is null ? Html
+        : $"<style>\n{Styles.Value}</style>\n<script>{InPageWith(plotly)}</script>\n";
+
     /// <summary>What stands in that script element, to the letter.</summary>
     internal static string InPage => $"\n{Text.Value}\n";
+
+    /// <summary>The same with a <see cref="Plotly"/> that came from elsewhere; null for the program's own.</summary>
+    internal static string InPageWith(string? plotly) => plotly is null ? InPage : $"\n{Wrapped(plotly)}\n";
 
     /// <summary>The part of plotly.js, under its licence, as a file of its own.</summary>
     public static string Plotly => PlotlyText.Value;
@@ -47,6 +52,10 @@ public static class ChartScript
 
     /// <summary>The styles of a page of our own, beyond those of figures, tables and answers.</summary>
     internal static string PageStyle => PageStyles.Value;
+
+    private static string Wrapped(string plotly) =>
+        $"(function(define, module, exports) {{\n{plotly}\n}}).call(window);\n{Own.Value}".Replace("</script",
+            "<\\/script", StringComparison.OrdinalIgnoreCase);
 
     private static string Read(string ending)
     {

@@ -34,6 +34,8 @@ internal static class LivePageFile
         if (WhyNot(notebook) is { } why)
             throw new NotebookInputException(
                 [$"{notebook.FileName}: {why} Without --live it is written as a page with its results."]);
+        // The same one, where what it names lies beside it.
+        notebook = NotebookFile.Load(Shipped(notebook));
         var data = ShippedFolder.Of("data");
         var (given, own) = AsOnAPage(notebook, values, Path.Combine(data, "scenarios"));
         var library = await LibraryAsync(target.BrowserFiles, Console.Error, cancellation);
@@ -60,12 +62,14 @@ internal static class LivePageFile
     {
         if (notebook.NeedsProgram is { } why)
             return $"Its controls answer only in the program on a computer. {why}";
-        var shipped = Path.Combine(ShippedFolder.Of("notebooks"), notebook.FileName);
+        var shipped = Shipped(notebook);
         var isShipped = File.Exists(shipped)
             && File.ReadAllBytes(shipped).AsSpan().SequenceEqual(File.ReadAllBytes(notebook.FilePath));
         return isShipped ? null : "The library for browsers holds the cells of the notebooks that came with the program, as they "
             + "came; this one is another, or was changed, and no browser has a compiler for it.";
     }
+
+    private static string Shipped(Notebook notebook) => Path.Combine(ShippedFolder.Of("notebooks"), notebook.FileName);
 
     /// <summary>The folder with the library for browsers and the cells of all notebooks that answer there.</summary>
     /// <param name="given">The folder that was named; null for none.</param>

@@ -32,7 +32,7 @@ internal sealed class LiveEndpoints(NotebookRequests notebooks, PageSockets page
     {
         var values = context.Request.Query.ToDictionary(field => field.Key, field => field.Value.ToString(),
             StringComparer.Ordinal);
-        var page = await notebooks.PageAsync(Name(context), values, context.RequestAborted);
+        var page = await notebooks.PageAsync(Name(context), values, plotly: null, context.RequestAborted);
         context.Response.ContentType = "text/html; charset=utf-8";
         context.Response.Headers.ContentDisposition = $"attachment; filename=\"{NotebookRequests.FileName(Name(context))}\"";
         await context.Response.WriteAsync(page, context.RequestAborted);

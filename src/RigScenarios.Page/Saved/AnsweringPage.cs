@@ -4,7 +4,6 @@ using System.IO.Compression;
 using System.Text;
 using System.Text.Json;
 using RigScenarios.Charts.Pages;
-using RigScenarios.Notebooks.Documents;
 using RigScenarios.Page.Folder;
 
 namespace RigScenarios.Page.Saved;
@@ -37,7 +36,7 @@ public static class AnsweringPage
         var library = new StringBuilder();
         AddData(library, "scripts", Packed(Scripts(browserFolder)));
         AddData(library, "charts", Packed(Charts));
-        var (frame, end) = (Frame(conversation.Notebook, version), $"{Begin}{Carried(browserFolder)}");
+        var (frame, end) = (Frame(conversation, version), $"{Begin}{Carried(browserFolder)}");
         // Its own size stands in it, among what it was saved with; packed, the right one takes as much room within some bytes.
         var about = frame.Length + library.Length + end.Length + SavedText(conversation, SizePlace).Length;
         return FolderPage.Once(frame, "</body>",
@@ -61,15 +60,22 @@ public static class AnsweringPage
 
     private static string Unpack => SiteFiles.Text("saved/carried.js");
 
-    private static string Frame(Notebook notebook, string version)
+    private static string Frame(SavedConversation conversation, string version)
     {
+        var notebook = conversation.Notebook;
         var theme = SiteFiles.Text("shared/theme.js");
         return SavedPageFrame.Of(SiteFiles.Text("notebook/notebook.html"), new SavedPageFrame.Pieces(
             notebook.Title, SavedPagePolicy.Of(theme, Unpack, BeginPage),
             SiteFiles.OfFigures["figure.css"]() + string.Concat(Styles.Select(SiteFiles.Text)), theme,
             $"RigScenarios {version}. Made from the notebook {notebook.FileName}. The page is complete in itself, with the "
-                + "library that computes it: it works with no network, and sends nothing anywhere."));
+                + "library that computes it: it works with no network, and sends nothing anywhere.", WithoutScripts(conversation)));
     }
+
+    // An answer never stands without its cautions.
+    private static string WithoutScripts(SavedConversation conversation) =>
+        $"<h1>{HtmlText.Escape(conversation.Notebook.Title)}</h1><p>When this page was saved, it said:</p>"
+            + $"<ul>{string.Concat(conversation.Answers.Select(answer => $"<li>{HtmlText.Prose(answer)}</li>"))}</ul>"
+            + $"<ul>{string.Concat(conversation.Cautions.Select(caution => $"<li>{HtmlText.Prose(caution)}</li>"))}</ul>";
 
     private static string SavedText(SavedConversation conversation, string size)
     {

@@ -90,6 +90,8 @@ public sealed class ConversationRecorder(string dataFolder, TimeProvider clock)
             _ => throw new IOException(
                 $"{notebook.FileName}: the run was stopped: it takes more time or memory than this machine has."),
         };
+        var answers = heard.Messages.Where(message => Kind(message) == "cell")
+            .SelectMany(message => message["parts"]!.AsArray()).Where(part => (string?)part!["type"] == "answer").ToList();
         return new SavedConversation
         {
             Notebook = notebook,
@@ -97,9 +99,9 @@ public sealed class ConversationRecorder(string dataFolder, TimeProvider clock)
             OwnFiles = ownFiles,
             Greeting = heard.Messages[0].ToJsonString(Plain),
             Messages = [.. heard.Messages.Skip(1).Select(message => Lasting(message).ToJsonString(Plain))],
-            Answers = [.. heard.Messages.Where(message => Kind(message) == "cell")
-                .SelectMany(message => message["parts"]!.AsArray())
-                .Where(part => (string?)part!["type"] == "answer").Select(part => (string)part!["text"]!)],
+            Answers = [.. answers.Select(part => (string)part!["text"]!)],
+            Cautions = [.. answers.SelectMany(part => part!["cautions"]?.AsArray() ?? [])
+                .Select(caution => (string)caution!).Distinct(StringComparer.Ordinal)],
             Failure = failure,
         };
     }

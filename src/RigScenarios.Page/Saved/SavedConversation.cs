@@ -25,6 +25,9 @@ public sealed record SavedConversation
     /// <summary>The answers that the run showed, as text, in their order.</summary>
     public required IReadOnlyList<string> Answers { get; init; }
 
+    /// <summary>The cautions that those came with, each once.</summary>
+    public required IReadOnlyList<string> Cautions { get; init; }
+
     /// <summary>What stopped it; null where it was done.</summary>
     public NotebookFailure? Failure { get; init; }
 }

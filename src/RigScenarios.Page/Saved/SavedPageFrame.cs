@@ -8,9 +8,9 @@ namespace RigScenarios.Page.Saved;
 /// in the place of the way to the shelf it says how its library stands.</summary>
 internal static partial class SavedPageFrame
 {
-    private const string NoScripts = "<noscript><p class=\"note\">Scripts are switched off here. This page computes in your "
-        + "browser, so it needs its own scripts, which are in it. Nothing is sent anywhere. Allow scripts for this page and load "
-        + "it again.</p></noscript>\n";
+    private const string NoScripts = "<p class=\"note\">Scripts are switched off here, or this is a preview that runs none. "
+        + "This page computes in your browser with scripts of its own, which are in it; nothing is sent anywhere. Open it in a "
+        + "browser, and allow scripts for it.</p>";
 
     /// <summary>What is put into the page.</summary>
     /// <param name="Title">The notebook's title.</param>
@@ -18,7 +18,8 @@ internal static partial class SavedPageFrame
     /// <param name="Style">All of its styles.</param>
     /// <param name="Theme">The script that tells day from night.</param>
     /// <param name="Footer">Small print at its foot.</param>
-    public sealed record Pieces(string Title, string Policy, string Style, string Theme, string Footer);
+    /// <param name="WithoutScripts">What stands there where no script runs, as HTML.</param>
+    public sealed record Pieces(string Title, string Policy, string Style, string Theme, string Footer, string WithoutScripts);
 
     /// <summary>The page, without what it carries.</summary>
     /// <param name="html">The server's page of a notebook.</param>
@@ -33,7 +34,9 @@ internal static partial class SavedPageFrame
                 + $"<script>{pieces.Theme}</script>\n");
         html = FolderPage.Once(html, "<a href=\"/\">The shelf</a><span class=\"gap\"></span>",
             "<span class=\"standing no-print\" id=\"standing\" role=\"status\"></span>");
-        html = FolderPage.Once(html, "<main id=\"main\" tabindex=\"-1\">\n", $"<main id=\"main\" tabindex=\"-1\">\n{NoScripts}");
+        html = FolderPage.Once(html, "<main id=\"main\" tabindex=\"-1\">\n", 
+            $"<main id=\"main\" tabindex=\"-1\">\n<noscript><style>#message {{ display: none; }}</style>"
+                + $"<div class=\"without-scripts\">{NoScripts}{pieces.WithoutScripts}</div></noscript>\n");
         html = FolderPage.Once(html, "</main>\n",
             $"</main>\n<footer class=\"foot\"><p>{HtmlText.Escape(pieces.Footer)}</p></footer>\n");
         return Address().Match(html) is { Success: true } left

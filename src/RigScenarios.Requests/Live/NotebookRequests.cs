@@ -43,13 +43,21 @@ internal sealed class NotebookRequests(INotebookShelf shelf, RunWatch watch)
         });
     }
 
+    /// <summary>The most bytes of the charts' script.</summary>
+    public const int LargestPlotly = 4 * 1024 * 1024;
+
     /// <summary>A notebook, run with values of its parameters, as one page.</summary>
-    public async Task<string> PageAsync(string name, IReadOnlyDictionary<string, string> values, CancellationToken cancellation)
+    /// <param name="name">The notebook's name.</param>
+    /// <param name="values">The values.</param>
+    /// <param name="plotly">The charts' script, where the program does not have it in itself; null: its own.</param>
+    /// <param name="cancellation">Stops the run.</param>
+    public async Task<string> PageAsync(string name, IReadOnlyDictionary<string, string> values, string? plotly,
+        CancellationToken cancellation)
     {
         using var reading = shelf.Open(Found(name).Name);
         var session = (await reading.Live.WaitAsync(cancellation)).OpenSession();
         await watch.RunAsync(run => session.RunAsync(values, new Nobody(), run), cancellation);
-        return NotebookPage.Of(session.ToRun()).ToHtml();
+        return (NotebookPage.Of(session.ToRun()) with { Plotly = plotly }).ToHtml();
     }
 
     /// <summary>The sheet to take along of a notebook's answer. The cells are run until the answer is there, and no further.

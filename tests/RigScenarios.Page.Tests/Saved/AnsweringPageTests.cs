@@ -60,6 +60,18 @@ public sealed class AnsweringPageTests : IDisposable
             < html.IndexOf("data-carried=\"library/library.bin\"", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public async Task Where_no_script_runs_the_answer_stands_there_with_its_cautions()
+    {
+        var html = AnsweringPage.Of(await SavedPages.RecordAsync(SavedPages.Of(folder, "01-quick"),
+            new() { ["words"] = "<i>kept</i>" }), browser, "1.2.3");
+        var without = Regex.Match(html, "<noscript>(?<text>.*?)</noscript>", RegexOptions.Singleline | RegexOptions.ExplicitCapture,
+            TimeSpan.FromSeconds(10)).Groups["text"].Value;
+        Assert.Contains("<h1>What is said?</h1>", without, StringComparison.Ordinal);
+        Assert.Contains("Words: &lt;i&gt;kept&lt;/i&gt;. Side: left.", without, StringComparison.Ordinal);
+        Assert.Contains("Carry a reserve.", without, StringComparison.Ordinal);
+    }
+
     // Content Security Policy Level 3 (W3C), section 2.3.1: a script that stands in a page is run if its hash is named.
     [Fact]
     public async Task Its_policy_knows_each_script_that_stands_in_it_and_lets_it_ask_nobody()

@@ -33,6 +33,16 @@ test("a request is asked as JSON and answered with what came", async () => {
   assert.deepEqual(await answer, { path: "kit" });
 });
 
+test("a page to keep is asked for with the charts' script, which the library leaves out", async () => {
+  const { makeWorker, made: workers } = pretendWorkers();
+  const other = browserProgram({ library: "boot.js", makeWorker: /** @type {any} */ (makeWorker),
+    charts: async () => new Blob(["charts"]) });
+  other.ask("page", { notebook: "01", values: {} });
+  await settled();
+  const { json, attachment } = workers[0].last("ask");
+  assert.deepEqual([JSON.parse(json), new TextDecoder().decode(attachment)], [{ notebook: "01", values: {} }, "charts"]);
+});
+
 test("what is no JSON comes as a file of its type", async () => {
   const answer = program.ask("rig-sheet", {});
   await settled();

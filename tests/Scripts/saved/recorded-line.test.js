@@ -5,6 +5,7 @@ import { RecordedLine } from "../../../src/RigScenarios.Page/site/saved/recorded
 
 const GREETING = { kind: "notebook", title: "Cold" };
 const RECORDED = { greeting: GREETING, values: { cold: "5" }, messages: [
+  { kind: "parameters", parameters: [{ name: "cold", value: "5.0" }] },
   { kind: "cell", cell: 3, parts: [{ type: "answer", text: "A sentence." }] },
   { kind: "cell", cell: 4, parts: [{ type: "answer", text: "No.", isVerdict: true }] },
   { kind: "done", rerun: [3, 4] },
@@ -38,8 +39,14 @@ test("what the page was saved with is told at once, as an answer to what the pag
   assert.equal(heard.length, 1, "not before the page has noted its run");
   await turn();
   assert.deepEqual(heard.slice(1).map(({ kind, queue, run: of }) => [kind, queue, of]),
-    [["cell", "now", 7], ["cell", "now", 7], ["done", "now", 7]]);
+    [["parameters", "now", 7], ["cell", "now", 7], ["cell", "now", 7], ["done", "now", 7]]);
   assert.deepEqual([asked, states], [[], ["starts"]]);
+});
+
+test("values as the program settled them are the same: so the page's address has them after a reload", async () => {
+  run(7, "5.0");
+  await turn();
+  assert.deepEqual([heard.at(-1).kind, heard.at(-1).run, asked], ["done", 7, []]);
 });
 
 test("the library makes the answer unseen, and no more, so that a change is answered soon", async () => {

@@ -15,17 +15,20 @@ import { Workers } from "./workers.js";
 const ALONE = new Set(["rig-log"]);
 
 /**
- * `library`: the address of the library's boot script. `loading`: hears how much of it has come.
- * @param {{ library: string, loading?: (loaded: number, all: number) => void, makeWorker?: () => Worker }} how
+ * `library`: the address of the library's boot script. `loading`: hears how much of it has come. `charts`: gives the charts'
+ * script, which the library leaves out.
+ * @param {{ library: string, loading?: (loaded: number, all: number) => void, makeWorker?: () => Worker,
+ *   charts?: () => Promise<Blob> }} how
  * @returns {Program}
  */
-export function browserProgram({ library, loading, makeWorker = freshWorker }) {
+export function browserProgram({ library, loading, makeWorker = freshWorker, charts = chartsBeside }) {
   const workers = new Workers({ library, loading, makeWorker });
   // Whatever the page is, it will ask.
   workers.answering();
   return {
     async ask(name, what, signal) {
-      const asked = await packed(name, what);
+      // A page to keep has the charts' script in it.
+      const asked = await packed(name, name === "page" ? { ...what, charts: await charts() } : what);
       const reply = ALONE.has(name) ? await askAlone(workers, asked, signal) : await workers.answering().ask(asked, signal);
       return unpacked(reply);
     },
@@ -33,6 +36,8 @@ export function browserProgram({ library, loading, makeWorker = freshWorker }) {
     listen: (line, on) => (line.kind === "rig" ? new FormLine(workers, on) : new NotebookLine(workers, line, on)).send,
   };
 }
+
+async function chartsBeside() { return (await fetch(new URL("../plotly.js", import.meta.url))).blob(); }
 
 function freshWorker() { return new Worker(new URL("./worker.js", import.meta.url), { type: "module" }); }
 

@@ -42,6 +42,9 @@ class Carried {
     for (const name of ["saved/here.js", "notebook/live.js"]) await this.load(`assets/${name}`);
   }
 
+  /** The charts' script, for a page to keep. */
+  async charts() { return new Blob([(await this.#unpacked("charts"))[0]]); }
+
   /** A worker with the library. Only once the page is whole. */
   makeWorker() {
     const worker = new Worker(this.#scriptOf(`${this.#ownText}\ncarried.beginWorker();`));

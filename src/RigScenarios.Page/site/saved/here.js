@@ -8,7 +8,8 @@ import { RecordedLine } from "./recorded-line.js";
 /** @import { Program } from "../shared/requests.js" */
 
 const { carried } = globalThis, { saved, whole } = carried;
-const how = { library: `${carried.BASE}library/boot.js`, makeWorker: () => carried.makeWorker() };
+const how = { library: `${carried.BASE}library/boot.js`, makeWorker: () => carried.makeWorker(),
+  charts: () => carried.charts() };
 
 /** @type {Record<import("./recorded-line.js").State, string>} */
 const WORDS = {

@@ -46,7 +46,7 @@ export class RecordedLine {
 
   /** @type {Send} */
   send = message => {
-    if (!this.#isPassed && message.kind === "run" && message.queue === QUEUE && isSame(message.values, this.recorded.values)) {
+    if (!this.#isPassed && message.kind === "run" && message.queue === QUEUE && isRecorded(message.values, this.recorded)) {
       // Not at once: the page first notes that the run is on its way.
       queueMicrotask(() => this.#tell(message.run));
       return true;
@@ -114,6 +114,18 @@ function answering(messages) {
   /** @param {(part: Part) => unknown} is */
   const first = is => cells.find(({ parts }) => parts.some((/** @type {Part} */ part) => part.type === "answer" && is(part)));
   return (first(part => part.isVerdict) ?? first(() => true))?.cell;
+}
+
+/**
+ * Whether a page asks for what was recorded: as it was asked for then, or as the program settled it ("samples/a.yaml" for a path),
+ * which is how the page's address has it after that.
+ * @param {Values | undefined} values @param {Recorded} recorded
+ */
+function isRecorded(values, { values: asked, messages }) {
+  /** @type {{ name: string, value: string }[]} */
+  const parameters = messages.find(({ kind }) => kind === "parameters")?.parameters ?? [];
+  const settled = Object.fromEntries(parameters.map(({ name, value }) => [name, value]));
+  return isSame(values, asked) || isSame(values, { ...asked, ...settled });
 }
 
 /** @param {Values | undefined} one @param {Values} other */
