@@ -55,7 +55,8 @@ public sealed record ChartPage
     {
         var html = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
         var scripts = Parts.OfType<FigurePart>().Select(part => PartHtml.ScriptOf(part.Figure));
-        html.Append(FilesAt is null ? PagePolicy.Of([ChartScript.InPageWith(Plotly), .. scripts]) : PagePolicy.WithFiles(scripts));
+        html.Append(FilesAt is null ? PagePolicy.Of([ChartScript.InPageWith(Plotly), .. scripts])
+            : PagePolicy.WithFiles(scripts));
         html.Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
         html.Append($"<title>{HtmlText.Escape(Title)}</title>\n<style>\n{ChartScript.PageStyle}</style>\n");
         html.Append($"{(FilesAt is null ? ChartScript.HtmlWith(Plotly) : ChartScript.HtmlOf(FilesAt))}</head>\n");

@@ -68,7 +68,8 @@ public static class AnsweringPage
             notebook.Title, SavedPagePolicy.Of(theme, Unpack, BeginPage),
             SiteFiles.OfFigures["figure.css"]() + string.Concat(Styles.Select(SiteFiles.Text)), theme,
             $"RigScenarios {version}. Made from the notebook {notebook.FileName}. The page is complete in itself, with the "
-                + "library that computes it: it works with no network, and sends nothing anywhere.", WithoutScripts(conversation)));
+                + "library that computes it: it works with no network, and sends nothing anywhere.",
+            WithoutScripts(conversation)));
     }
 
     // An answer never stands without its cautions.

@@ -65,8 +65,8 @@ public sealed class AnsweringPageTests : IDisposable
     {
         var html = AnsweringPage.Of(await SavedPages.RecordAsync(SavedPages.Of(folder, "01-quick"),
             new() { ["words"] = "<i>kept</i>" }), browser, "1.2.3");
-        var without = Regex.Match(html, "<noscript>(?<text>.*?)</noscript>", RegexOptions.Singleline | RegexOptions.ExplicitCapture,
-            TimeSpan.FromSeconds(10)).Groups["text"].Value;
+        var without = Regex.Match(html, "<noscript>(?<text>.*?)</noscript>",
+            RegexOptions.Singleline | RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(10)).Groups["text"].Value;
         Assert.Contains("<h1>What is said?</h1>", without, StringComparison.Ordinal);
         Assert.Contains("Words: &lt;i&gt;kept&lt;/i&gt;. Side: left.", without, StringComparison.Ordinal);
         Assert.Contains("Carry a reserve.", without, StringComparison.Ordinal);

@@ -117,8 +117,8 @@ function answering(messages) {
 }
 
 /**
- * Whether a page asks for what was recorded: as it was asked for then, or as the program settled it ("samples/a.yaml" for a path),
- * which is how the page's address has it after that.
+ * Whether a page asks for what was recorded: as it was asked for then, or as the program settled it ("samples/a.yaml" for a
+ * path), which is how the page's address has it after that.
  * @param {Values | undefined} values @param {Recorded} recorded
  */
 function isRecorded(values, { values: asked, messages }) {
