@@ -38,9 +38,39 @@ internal sealed class SvgSheet
         ["rs-reach"] = "fill=\"none\" pointer-events=\"all\"",
     };
 
+    private const double MostPlain = 1e6;
+
     private readonly StringBuilder svg = new();
 
-    public static string Number(double value) => Math.Round(value, 2).ToString("0.##", CultureInfo.InvariantCulture);
+    /// <summary>A place in a drawing: two decimals at most. A drawing has a thousand of them, so they go through no format.</summary>
+    public static string Number(double value)
+    {
+        var rounded = Math.Round(value, 2);
+        if (!(Math.Abs(rounded) < MostPlain))
+            return rounded.ToString("0.##", CultureInfo.InvariantCulture);
+        var (whole, part) = Math.DivRem((int)Math.Round(Math.Abs(rounded) * 100), 100);
+        Span<char> text = stackalloc char[12];
+        var at = text.Length;
+        if (part % 10 != 0)
+            text[--at] = Digit(part % 10);
+        if (part != 0)
+        {
+            text[--at] = Digit(part / 10);
+            text[--at] = '.';
+        }
+
+        do
+        {
+            text[--at] = Digit(whole % 10);
+            whole /= 10;
+        }
+        while (whole > 0);
+        if (double.IsNegative(rounded))
+            text[--at] = '-';
+        return new string(text[at..]);
+    }
+
+    private static char Digit(int digit) => (char)('0' + digit);
 
     public SvgSheet Open(string name, string attributes)
     {

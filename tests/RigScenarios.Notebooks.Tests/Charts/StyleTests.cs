@@ -1,5 +1,6 @@
 using System.Globalization;
 using RigScenarios.Charts;
+using RigScenarios.Charts.Balance;
 using RigScenarios.Charts.Style;
 
 namespace RigScenarios.Notebooks.Tests.Charts;
@@ -65,6 +66,15 @@ public sealed class StyleTests
                     Assert.Equal(double.Parse(signed.ToString($"E{digits - 1}", CultureInfo.InvariantCulture),
                         CultureInfo.InvariantCulture), Rounding.Significant(signed, digits), 0.0);
             }
+        });
+
+    [Fact]
+    public void A_place_in_a_drawing_is_written_as_its_format_would() =>
+        Drawn.Cases(firstSeed: 17, cases: 2000, random =>
+        {
+            var value = (random.NextDouble() - 0.5) * Math.Pow(10, random.Next(-3, 8));
+            foreach (var place in (double[])[value, Math.Round(value), Math.Round(value, 1), -0.0, 0, value / 1e4])
+                Assert.Equal(Math.Round(place, 2).ToString("0.##", CultureInfo.InvariantCulture), SvgSheet.Number(place));
         });
 
     private static (int, int, int) Channels(string colour) =>
