@@ -185,7 +185,9 @@ public sealed class PageServer : IAsyncDisposable
         var rooms = new LessonRooms(tasks, files, scenarios, watch);
         new TeacherEndpoints(tasks, rooms, files, scenarios, addresses, options.Limits).Map(application);
         new StudentEndpoints(rooms, options.Limits).Map(application);
-        new SavedPageEndpoints(requests, shelf, options).Map(application);
+        var saved = new SavedPageEndpoints(requests, shelf, options);
+        application.Lifetime.ApplicationStopped.Register(saved.Dispose);
+        saved.Map(application);
         new LiveEndpoints(requests.Notebooks!, pages, options.Limits).Map(application);
     }
 

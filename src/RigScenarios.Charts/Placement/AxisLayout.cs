@@ -1,4 +1,3 @@
-using System.Globalization;
 using RigScenarios.Charts.Style;
 
 namespace RigScenarios.Charts.Placement;

@@ -18,7 +18,7 @@ namespace RigScenarios.Page.Saved;
 /// <param name="requests">What the local pages ask.</param>
 /// <param name="shelf">The notebooks.</param>
 /// <param name="options">Where data lies, and the library that such a page carries.</param>
-internal sealed class SavedPageEndpoints(PageRequests requests, NotebookShelf shelf, PageOptions options)
+internal sealed class SavedPageEndpoints(PageRequests requests, NotebookShelf shelf, PageOptions options) : IDisposable
 {
     // Making one takes a run of its own, and memory for the whole file: one after the other.
     private readonly SemaphoreSlim oneAtATime = new(1, 1);
@@ -28,6 +28,8 @@ internal sealed class SavedPageEndpoints(PageRequests requests, NotebookShelf sh
         routes.MapGet("/api/page-that-answers/{notebook}/size", SizeAsync);
         routes.MapGet("/api/page-that-answers/{notebook}", PageAsync);
     }
+
+    public void Dispose() => oneAtATime.Dispose();
 
     private Task SizeAsync(HttpContext context)
     {

@@ -43,18 +43,18 @@ public sealed record SensitivityQuestion(Scenario Scenario, string Build, IReadO
     internal static void Check(SensitivityQuestion question)
     {
         if (question.WholeSamples < 0)
-            throw Refused(question, nameof(WholeSamples), question.WholeSamples, "0 or more; 0 leaves the whole answer out");
+            throw Refused(nameof(WholeSamples), question.WholeSamples, "0 or more; 0 leaves the whole answer out");
         if (question.Along is not null && question.SamplesAlong < 1)
-            throw Refused(question, nameof(SamplesAlong), question.SamplesAlong, "1 or more");
+            throw Refused(nameof(SamplesAlong), question.SamplesAlong, "1 or more");
         var (low, high) = question.Alone;
         if (!(low > 0 && low < high && high < 1))
-            throw Refused(question, nameof(Alone), question.Alone, "two rising shares between 0 and 1, such as (0.1, 0.9)");
+            throw Refused(nameof(Alone), question.Alone, "two rising shares between 0 and 1, such as (0.1, 0.9)");
         var shares = question.Shares;
         if (shares.Count == 0 || !shares.All(share => share is >= 0 and <= 1) || shares.Zip(shares.Skip(1)).Any(pair =>
             pair.First >= pair.Second))
-            throw Refused(question, nameof(Shares), string.Join(", ", shares), "rising shares from 0 to 1, such as 0.1, 0.5, 0.9");
-    }
+            throw Refused(nameof(Shares), string.Join(", ", shares), "rising shares from 0 to 1, such as 0.1, 0.5, 0.9");
 
-    private static ArgumentException Refused(SensitivityQuestion question, string name, object found, string accepted) =>
-        new(FormattableString.Invariant($"{name} is {found}; accepted: {accepted}."), nameof(question));
+        ArgumentException Refused(string name, object found, string accepted) =>
+            new(FormattableString.Invariant($"{name} is {found}; accepted: {accepted}."), nameof(question));
+    }
 }
