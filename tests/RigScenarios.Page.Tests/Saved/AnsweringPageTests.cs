@@ -1,6 +1,5 @@
 using System.Security.Cryptography;
 using System.Text;
-using System.Text.Json;
 using System.Text.RegularExpressions;
 using RigScenarios.Files;
 using RigScenarios.Notebooks.Parameters;
