@@ -1,11 +1,16 @@
 using RigScenarios.Browser.Packing;
 
-// Run by the build of the library for browsers: see its OneFile.targets.
-if (args is not [var folder, var file] || !Directory.Exists(folder))
+// Run by the build of the library for browsers: see OneFile.targets and Units.targets there.
+switch (args)
 {
-    Console.Error.WriteLine("Usage: FOLDER FILE, with a folder of files that are packed into that file");
-    return 2;
+    case ["pack", var folder, var file] when Directory.Exists(folder):
+        PackedLibrary.Write(folder, file);
+        return 0;
+    case ["units", var library, var assemblies, var file] when File.Exists(assemblies):
+        var kept = UnitsInUse.Write(library, File.ReadAllLines(assemblies), file);
+        Console.WriteLine($"{kept.Count} quantities stay: {string.Join(", ", kept)}");
+        return 0;
+    default:
+        Console.Error.WriteLine("Usage: pack FOLDER FILE, or units LIBRARY ASSEMBLIES FILE, ASSEMBLIES being a file of paths");
+        return 2;
 }
-
-PackedLibrary.Write(folder, file);
-return 0;
