@@ -89,7 +89,8 @@ public static class UnitsInUse
     private static void ShortenMaking(TypeDefinition list, List<TypeDefinition> kept)
     {
         var method = list.Methods.SingleOrDefault(one => one.Name == "TryFrom" && one.Parameters.Count == 3
-            && one.Parameters[0].ParameterType.Name == "QuantityValue" && one.Parameters[1].ParameterType.Name == "Enum") ?? throw Unexpected("no TryFrom");
+            && one.Parameters[0].ParameterType.Name == "QuantityValue"
+            && one.Parameters[1].ParameterType.Name == "Enum") ?? throw Unexpected("no TryFrom");
         var body = new MethodBody(method);
         method.Body = body;
         var code = body.GetILProcessor();
