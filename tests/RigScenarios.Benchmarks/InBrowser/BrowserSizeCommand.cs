@@ -14,6 +14,11 @@ internal static class BrowserSizeCommand
 
     private const string Cells = "the library once more, with the cells of the notebooks, loaded when one is opened that answers";
 
+    private const string Others = "the other pages (shelf, notebooks, files as text), loaded when one is opened";
+
+    private static readonly string[] OfOthers = ["assets/notebook/", "assets/file/", "assets/shelf/", "index.html",
+        "notebook.html", "file.html"];
+
     // The first that fits counts.
     private static readonly (string Share, Func<string, bool> Is)[] Shares =
     [
@@ -26,7 +31,8 @@ internal static class BrowserSizeCommand
         (Notebooks, name => name.StartsWith("notebooks/", Ordinal) || name.Contains("/notebooks/", Ordinal)
             || name.Contains("picture", Ordinal) || name.EndsWith(".dll", Ordinal) || name == "assets/plotly.js"),
         ("charts (plotly.js)", name => name.Contains("plotly", Ordinal)),
-        ("pages: scripts, styles, words, icons", _ => true),
+        (Others, name => OfOthers.Any(start => name.StartsWith(start, Ordinal))),
+        ("the form: scripts, styles, words, icons", _ => true),
     ];
 
     private const StringComparison Ordinal = StringComparison.Ordinal;
@@ -44,7 +50,7 @@ internal static class BrowserSizeCommand
         Console.WriteLine("|---|---:|---:|---:|");
         foreach (var (share, _) in Shares)
             Tell(share, [.. pieces.Where(piece => ShareOf(piece) == share)]);
-        Tell("**what the form loads, in all**", [.. pieces.Where(piece => ShareOf(piece) is not (Notebooks or Cells))]);
+        Tell("**what the form loads, in all**", [.. pieces.Where(piece => ShareOf(piece) is not (Notebooks or Cells or Others))]);
         return 0;
     }
 

@@ -58,7 +58,8 @@ public sealed class UnitsInUseTests : IDisposable
 
     private (IReadOnlyList<string> Kept, Assembly Library) Cut()
     {
-        var kept = UnitsInUse.Write(typeof(Quantity).Assembly.Location, [typeof(Scenario).Assembly.Location], File("UnitsNet.dll"));
+        var kept = UnitsInUse.Write(typeof(Quantity).Assembly.Location, [typeof(Scenario).Assembly.Location],
+            File("UnitsNet.dll"));
         var place = new AssemblyLoadContext("cut", isCollectible: true);
         using var content = new MemoryStream(System.IO.File.ReadAllBytes(File("UnitsNet.dll")));
         return (kept, place.LoadFromStream(content));
