@@ -1,4 +1,4 @@
-// What an .lzma file holds, unpacked as its bytes come. The library is a sixth smaller than deflated that way, and no browser
+// What an .lzma file holds, unpacked as its bytes come. The library is a quarter smaller than deflated that way, and no browser
 // unpacks anything smaller by itself. The format: I. Pavlov, "LZMA specification", 2015, whose names are used here.
 // This runs once over all of the library before the first answer: hence the plain arrays, and numbers that stay integers.
 
