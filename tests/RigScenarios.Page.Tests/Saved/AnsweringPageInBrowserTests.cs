@@ -67,6 +67,17 @@ public abstract class AnsweringPageInBrowserTests(MachineBrowser machine)
         saved.AssertQuiet();
     }
 
+    [Fact]
+    public async Task Where_the_browser_starts_no_library_it_says_so_and_what_is_shown_stays()
+    {
+        await using var saved = await OpenAsync([], html => html.Replace("worker-src blob:", "worker-src 'none'",
+            StringComparison.Ordinal));
+        await Assertions.Expect(saved.Page.Locator("#standing[data-state=broken]")).ToBeAttachedAsync();
+        Assert.Contains("Open the page in another browser", await saved.Page.Locator(".strip .problem").First.TextContentAsync(),
+            StringComparison.Ordinal);
+        Assert.NotEqual(0, await saved.Page.Locator(".version-now .rs-answer").CountAsync());
+    }
+
     /// <summary>Waits until the library answers.</summary>
     protected static Task AnswersAsync(IPage page) =>
         Assertions.Expect(page.Locator("#standing[data-state=answers]")).ToBeAttachedAsync(new() { Timeout = Longest });
@@ -79,12 +90,13 @@ public abstract class AnsweringPageInBrowserTests(MachineBrowser machine)
             new() { Timeout = Longest });
     }
 
-    /// <summary>Saves the notebook with values, and opens that.</summary>
-    private protected async Task<OpenedFile> OpenAsync(Dictionary<string, string> given)
+    /// <summary>Saves the notebook with values, and opens that; as somebody changed it, where one did.</summary>
+    private protected async Task<OpenedFile> OpenAsync(Dictionary<string, string> given, Func<string, string>? changed = null)
     {
         var library = await Published.ForNotebooks.FolderAsync();
         var conversation = await SavedPages.RecordAsync(SavedPages.Of(Path.Combine(Checkout.Root, "notebooks"), Notebook), given);
-        return await OpenedFile.OpenAsync(machine, AnsweringPage.Of(conversation, library, "1.2.3"));
+        var html = AnsweringPage.Of(conversation, library, "1.2.3");
+        return await OpenedFile.OpenAsync(machine, changed?.Invoke(html) ?? html);
     }
 }
 

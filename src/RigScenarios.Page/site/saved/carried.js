@@ -48,6 +48,15 @@ class Carried {
   /** A worker with the library. Only once the page is whole. */
   makeWorker() {
     const worker = new Worker(this.#scriptOf(`${this.#ownText}\ncarried.beginWorker();`));
+    let isReady = false;
+    worker.addEventListener("message", ({ data }) => { isReady ||= data.kind === "ready"; });
+    // Nothing of it comes from elsewhere: one that ends before it is ready is one that this browser doesn't start.
+    worker.addEventListener("error", event => {
+      if (isReady) return;
+      event.stopImmediatePropagation();
+      event.preventDefault();
+      worker.dispatchEvent(new MessageEvent("message", { data: { kind: "failed", why: "start", detail: event.message ?? "" } }));
+    });
     worker.postMessage({ scripts: this.#scripts, files: this.#files, own: this.saved.own });
     return worker;
   }

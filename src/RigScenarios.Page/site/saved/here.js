@@ -1,4 +1,5 @@
 // The first script of a saved page that answers: from now on the library that the page carries takes the server's place.
+import { detailOf, wordsOf } from "../browser/failures.js";
 import { NotebookLine } from "../browser/notebook-line.js";
 import { browserProgram } from "../browser/program.js";
 import { Workers } from "../browser/workers.js";
@@ -36,8 +37,13 @@ useProgram({
     return (await asked).ask(name, what, signal);
   },
   listen(line, on) {
-    const opening = whole.then(() => (/** @type {import("../shared/requests.js").LineListener} */ library) =>
-      new NotebookLine(new Workers(how), line, library).send);
+    const opening = whole.then(() => (/** @type {import("../shared/requests.js").LineListener} */ library) => {
+      try {
+        return new NotebookLine(new Workers(how), line, library).send;
+      } catch (error) {
+        throw new Error(`${wordsOf("start")} (${detailOf(error)})`);
+      }
+    });
     return new RecordedLine(saved, on, opening, stands).send;
   },
 });
