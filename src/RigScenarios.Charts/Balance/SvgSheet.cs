@@ -42,7 +42,8 @@ internal sealed class SvgSheet
 
     private readonly StringBuilder svg = new();
 
-    /// <summary>A place in a drawing: two decimals at most. A drawing has a thousand of them, so they go through no format.</summary>
+    /// <summary>A place in a drawing: two decimals at most. A drawing has a thousand of them, so they go through no
+    /// format.</summary>
     public static string Number(double value)
     {
         var rounded = Math.Round(value, 2);
