@@ -49,6 +49,12 @@ public abstract class OwnRigLogTests(Chromium chromium, PagesEnd end)
         visit.ExpectsTrouble = false;
         await DropAsync(page, "own.csv", await File.ReadAllTextAsync(Log, TestContext.Current.CancellationToken));
         await Assertions.Expect(page.Locator("#log-told")).ToContainTextAsync("own.csv is read.");
+        // What is no log at all is told where it belongs.
+        await DropAsync(page, "mine.yaml", "rigscenarios: scenario 1\n");
+        await Assertions.Expect(page.Locator("#log-told")).ToContainTextAsync("opened from the shelf");
+        await Assertions.Expect(page.Locator("#log-answer")).ToBeHiddenAsync();
+        await DropAsync(page, "own.csv", await File.ReadAllTextAsync(Log, TestContext.Current.CancellationToken));
+        await Assertions.Expect(page.Locator("#log-told")).ToContainTextAsync("own.csv is read.");
         // Another air is another answer, of the same file.
         var told = await page.Locator("#log-says").TextContentAsync();
         await page.Locator("#log-air").FillAsync("-15");

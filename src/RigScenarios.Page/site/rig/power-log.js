@@ -126,6 +126,8 @@ const atLine = (problem) => `${problem.line ? `Line ${problem.line}: ` : ""}${in
  * @param {HTMLInputElement} charge
  */
 function refusal(log, air, charge) {
+  if (/\.ya?ml$/i.test(log.name))
+    return `${log.name} looks like a scenario file. A power log is read here; scenario files are opened from the shelf.`;
   if (log.size > LARGEST)
     return `${log.name} has ${Math.ceil(log.size / 1024 / 1024)} MB; at most 64 MB are read. Accepted: one discharge, or `
       + "the mean of every second.";
