@@ -1,32 +1,22 @@
-using System.Diagnostics;
 using RigScenarios.Page.Tests.Folder;
 using RigScenarios.Page.Tests.Servers;
 
 namespace RigScenarios.Page.Tests.Saved;
 
 /// <summary><c>rigscenarios notebook --live</c>, as a program of its own, with a stand-in for the browser build.</summary>
-public sealed class LiveNotebookCommandTests : IDisposable
+public sealed class LiveNotebookCommandTests : CommandWithStandIn
 {
-    private readonly string around = Directory.CreateTempSubdirectory("rigscenarios-live-").FullName;
-    private readonly string browser = StandInBuild.Make();
-
-    public void Dispose()
-    {
-        Directory.Delete(around, recursive: true);
-        Directory.Delete(browser, recursive: true);
-    }
-
     [Fact]
     public async Task It_writes_one_file_and_tells_its_size_and_the_answer()
     {
-        var (code, told, wrong) = await RunAsync("notebook", "06-what-fails-first.ipynb", "--live", "--notebook-files", browser,
+        var (code, told, wrong) = await RunAsync("notebook", "06-what-fails-first.ipynb", "--live", "--notebook-files", Browser,
             "--set", "degreesColder=4", "--out", "x.html");
         Assert.True(code == 0, wrong);
         Assert.Matches(@"Page: x\.html \([0-9]+\.[0-9] MB; its controls answer, also without a network\)", told);
-        var saved = SavedPages.SavedIn(await File.ReadAllTextAsync(Path.Combine(around, "x.html"),
+        var saved = SavedPages.SavedIn(await File.ReadAllTextAsync(Path.Combine(Around, "x.html"),
             TestContext.Current.CancellationToken));
         Assert.Equal("4", saved.GetProperty("given").GetProperty("degreesColder").GetString());
-        Assert.Single(Directory.EnumerateFileSystemEntries(around));
+        Assert.Single(Directory.EnumerateFileSystemEntries(Around));
         // The first line is the answer that stands in the page.
         Assert.Contains(told.Split('\n')[0].TrimEnd(), saved.GetProperty("messages").EnumerateArray()
             .Where(message => message.GetProperty("kind").GetString() == "cell")
@@ -45,11 +35,11 @@ public sealed class LiveNotebookCommandTests : IDisposable
     [MemberData(nameof(NeedingTheProgram))]
     public async Task A_notebook_that_needs_the_program_is_refused_with_the_reason(string notebook, string why)
     {
-        var (code, told, wrong) = await RunAsync("notebook", notebook, "--live", "--notebook-files", browser, "--out", "x.html");
+        var (code, told, wrong) = await RunAsync("notebook", notebook, "--live", "--notebook-files", Browser, "--out", "x.html");
         Assert.Equal((2, ""), (code, told));
         Assert.StartsWith($"error: {notebook}: {why}", wrong, StringComparison.Ordinal);
         Assert.Contains("Without --live", wrong, StringComparison.Ordinal);
-        Assert.Empty(Directory.EnumerateFileSystemEntries(around));
+        Assert.Empty(Directory.EnumerateFileSystemEntries(Around));
     }
 
     [Fact]
@@ -57,14 +47,14 @@ public sealed class LiveNotebookCommandTests : IDisposable
     {
         var text = await File.ReadAllTextAsync(Path.Combine(Checkout.Root, "notebooks", "01-one-build-one-day.ipynb"),
             TestContext.Current.CancellationToken);
-        await File.WriteAllTextAsync(Path.Combine(around, "01-one-build-one-day.ipynb"),
+        await File.WriteAllTextAsync(Path.Combine(Around, "01-one-build-one-day.ipynb"),
             text.Replace("degreesColder = 0", "degreesColder = 1", StringComparison.Ordinal),
             TestContext.Current.CancellationToken);
-        var (code, _, wrong) = await RunAsync("notebook", "01-one-build-one-day.ipynb", "--live", "--notebook-files", browser,
+        var (code, _, wrong) = await RunAsync("notebook", "01-one-build-one-day.ipynb", "--live", "--notebook-files", Browser,
             "--out", "x.html");
         Assert.Equal(2, code);
         Assert.Contains("this one is another, or was changed", wrong, StringComparison.Ordinal);
-        Assert.False(File.Exists(Path.Combine(around, "x.html")));
+        Assert.False(File.Exists(Path.Combine(Around, "x.html")));
     }
 
     [Theory]
@@ -78,35 +68,19 @@ public sealed class LiveNotebookCommandTests : IDisposable
             ["notebook", "01-one-build-one-day.ipynb", "--out", "x.html", .. words.Split(' ')]);
         Assert.Equal((2, ""), (code, told));
         Assert.Contains(why, wrong, StringComparison.Ordinal);
-        Assert.Empty(Directory.EnumerateFileSystemEntries(around));
+        Assert.Empty(Directory.EnumerateFileSystemEntries(Around));
     }
 
     [Fact]
     public async Task What_stood_there_stays_where_the_build_is_not_whole()
     {
-        File.WriteAllText(Path.Combine(around, "x.html"), "mine");
-        File.Delete(Path.Combine(browser, "boot.js"));
-        var (code, _, wrong) = await RunAsync("notebook", "06-what-fails-first.ipynb", "--live", "--notebook-files", browser,
+        File.WriteAllText(Path.Combine(Around, "x.html"), "mine");
+        File.Delete(Path.Combine(Browser, "boot.js"));
+        var (code, _, wrong) = await RunAsync("notebook", "06-what-fails-first.ipynb", "--live", "--notebook-files", Browser,
             "--out", "x.html");
         Assert.Equal(1, code);
         Assert.Contains("boot.js is missing", wrong, StringComparison.Ordinal);
-        Assert.Equal("mine", File.ReadAllText(Path.Combine(around, "x.html")));
-        Assert.Single(Directory.EnumerateFileSystemEntries(around));
-    }
-
-    private async Task<(int Code, string Told, string Wrong)> RunAsync(params string[] words)
-    {
-        using var program = Process.Start(new ProcessStartInfo("dotnet",
-            [Path.Combine(AppContext.BaseDirectory, "RigScenarios.Cli.dll"), .. words])
-        {
-            WorkingDirectory = around,
-            UseShellExecute = false,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        })!;
-        var (told, wrong) = (program.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken),
-            program.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken));
-        await program.WaitForExitAsync(TestContext.Current.CancellationToken);
-        return (program.ExitCode, await told, await wrong);
+        Assert.Equal("mine", File.ReadAllText(Path.Combine(Around, "x.html")));
+        Assert.Single(Directory.EnumerateFileSystemEntries(Around));
     }
 }
