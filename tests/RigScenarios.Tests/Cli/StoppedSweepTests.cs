@@ -16,8 +16,11 @@ public sealed partial class StoppedSweepTests
         using var folder = new TemporaryFolder();
         var (table, samples) = (Path.Combine(folder.Path, name), isQuick ? 12_800 : 50);
         // On a quick machine more scenarios are needed before there is something to stop.
-        while (!await StoppedAsync(table, Words(samples, table), signal))
+        for (var tries = 0; !await StoppedAsync(table, Words(samples, table), signal); tries++)
+        {
+            Assert.True(tries < 8, $"never stopped between its first row and its last, with {samples} samples at the end");
             samples *= 4;
+        }
         Assert.Equal([name + ".unfinished"], Names(folder.Path));
 
         // Another question doesn't touch what is kept.
@@ -84,8 +87,8 @@ public sealed partial class StoppedSweepTests
             await Task.Delay(20, TestContext.Current.CancellationToken);
         }
         var (code, said) = await SweepProgram.EndAsync(program);
-        // A kill may also come while the finished table is written.
-        if (!File.Exists(table) && Directory.GetFiles(Path.GetDirectoryName(table)!).Length == 1)
+        // A kill may also come while the finished table is written, and any signal between the pieces of what it begins with.
+        if (!File.Exists(table) && !said.Contains("Nothing was written", StringComparison.Ordinal) && Directory.GetFiles(Path.GetDirectoryName(table)!).Length == 1)
         {
             Assert.Equal(signal == "INT" ? 130 : 137, code);
             Assert.True(signal != "INT" || Kept().IsMatch(said), said);
