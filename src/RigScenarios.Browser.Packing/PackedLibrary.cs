@@ -1,19 +1,21 @@
-using System.Buffers.Binary;
 using System.Formats.Tar;
-using SharpCompress.Compressors.LZMA;
+using ZstdSharp;
+using ZstdSharp.Unsafe;
 
 namespace RigScenarios.Browser.Packing;
 
 /// <summary>
-/// The one file that a browser loads the library from: a tar archive (POSIX.1-1988, "ustar") in .lzma (I. Pavlov, "LZMA
-/// specification", 2015), so that its parts are compressed as one. <c>xz --format=lzma -d</c> and <c>tar</c> read it, too.
+/// The one file that a browser loads the library from: a tar archive (POSIX.1-1988, "ustar") in Zstandard (RFC 8878), so
+/// that its parts are compressed as one. <c>zstd -d</c> and <c>tar</c> read it, too.
 /// </summary>
 public static class PackedLibrary
 {
     // What the browser translates while the rest is unpacked, and then what all else is loaded by.
     private static readonly string[] First = ["dotnet.native.wasm", "System.Private.CoreLib.wasm"];
 
-    private const int LongestMatch = 273;
+    // The strongest level; and how far back matches reach, as a power of two: over 4 MB. A browser's unpacker moves so many bytes
+    // at every block, and over all of the archive nothing would be won but a hundredth.
+    private const int Level = 22, Reach = 22;
 
     /// <summary>Packs the files of a folder, without those in folders of its own.</summary>
     /// <param name="folder">The folder.</param>
@@ -23,8 +25,12 @@ public static class PackedLibrary
     {
         var archive = Archive(folder);
         var unfinished = file + ".new";
-        using (var to = File.Create(unfinished))
-            Compress(archive, to);
+        using (var compressor = new Compressor(Level))
+        {
+            compressor.SetParameter(ZSTD_cParameter.ZSTD_c_windowLog, Reach);
+            compressor.SetParameter(ZSTD_cParameter.ZSTD_c_checksumFlag, 1);
+            File.WriteAllBytes(unfinished, compressor.Wrap(archive));
+        }
         File.Move(unfinished, file, overwrite: true);
     }
 
@@ -49,24 +55,4 @@ public static class PackedLibrary
 
     private static int Place(string path) =>
         Array.IndexOf(First, Path.GetFileName(path)) is >= 0 and var place ? place : First.Length;
-
-    private static void Compress(byte[] archive, Stream to)
-    {
-        // Matches reach back over the whole archive.
-        var reach = 1 << 16;
-        while (reach < archive.Length)
-            reach <<= 1;
-        using var packed = new MemoryStream();
-        byte[] properties;
-        using (var lzma = LzmaStream.Create(new LzmaEncoderProperties(eos: false, reach, LongestMatch), isLzma2: false, packed))
-        {
-            properties = lzma.Properties;
-            lzma.Write(archive);
-        }
-        Span<byte> size = stackalloc byte[sizeof(long)];
-        BinaryPrimitives.WriteInt64LittleEndian(size, archive.Length);
-        to.Write(properties);
-        to.Write(size);
-        packed.WriteTo(to);
-    }
 }

@@ -4,10 +4,11 @@ namespace RigScenarios.Page.Folder;
 /// scripts that start them.</summary>
 internal static class BrowserFiles
 {
-    private const string Framework = "_framework";
+    // Scripts of others: the runtime's, and the one that unpacks.
+    private const string Framework = "_framework", Unpacker = "fzstd";
 
-    private static readonly string[] Needed = ["boot.js", "library.bin", $"{Framework}/dotnet.js",
-        $"{Framework}/dotnet.native.js", $"{Framework}/dotnet.runtime.js"];
+    private static readonly string[] Needed = ["boot.js", "library.bin", $"{Unpacker}/fzstd-0.1.1.js",
+        $"{Framework}/dotnet.js", $"{Framework}/dotnet.native.js", $"{Framework}/dotnet.runtime.js"];
 
     /// <summary>The paths of the files, relative to the folder, with "/" between.</summary>
     /// <param name="folder">The folder that was published.</param>
@@ -17,7 +18,8 @@ internal static class BrowserFiles
         if (Needed.FirstOrDefault(file => !File.Exists(Path.Combine(folder, file))) is { } missing)
             throw new IOException($"{folder} is no whole browser build: {missing} is missing.");
         // What compresses each file once more, or maps scripts for those who debug them, is of no use on a plain server.
-        return [.. Files(folder, "", ".js", ".bin").Concat(Files(folder, Framework + "/", ".js")).Order(StringComparer.Ordinal)];
+        return [.. Files(folder, "", ".js", ".bin").Concat(Files(folder, Framework + "/", ".js"))
+            .Concat(Files(folder, Unpacker + "/", ".js")).Order(StringComparer.Ordinal)];
     }
 
     private static IEnumerable<string> Files(string folder, string below, params string[] endings) =>

@@ -1,6 +1,6 @@
 using System.Formats.Tar;
 using RigScenarios.Browser.Packing;
-using SharpCompress.Compressors.LZMA;
+using ZstdSharp;
 
 namespace RigScenarios.Page.Tests.Folder;
 
@@ -69,10 +69,8 @@ public sealed class PackedLibraryTests : IDisposable
 
     private static Dictionary<string, byte[]> Read(string packed)
     {
-        var bytes = File.ReadAllBytes(packed);
-        using var from = new MemoryStream(bytes, 13, bytes.Length - 13);
-        using var lzma = LzmaStream.Create(bytes[..5], from, from.Length, BitConverter.ToInt64(bytes, 5), leaveOpen: false);
-        using var tar = new TarReader(lzma);
+        using var decompressor = new Decompressor();
+        using var tar = new TarReader(new MemoryStream(decompressor.Unwrap(File.ReadAllBytes(packed)).ToArray()));
         var files = new Dictionary<string, byte[]>(StringComparer.Ordinal);
         while (tar.GetNextEntry(copyData: true) is { } entry)
         {

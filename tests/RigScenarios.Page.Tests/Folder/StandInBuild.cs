@@ -8,7 +8,8 @@ internal static class StandInBuild
     {
         var folder = Directory.CreateTempSubdirectory("rigscenarios-build-").FullName;
         Directory.CreateDirectory(Path.Combine(folder, "_framework"));
-        foreach (var name in (string[])["boot.js", "lzma.js", "unpack.js", "library.bin", "library.bin.br",
+        Directory.CreateDirectory(Path.Combine(folder, "fzstd"));
+        foreach (var name in (string[])["boot.js", "unpack.js", "fzstd/fzstd-0.1.1.js", "library.bin", "library.bin.br",
             "_framework/dotnet.js", "_framework/dotnet.native.js", "_framework/dotnet.runtime.js", "_framework/dotnet.js.gz"])
             File.WriteAllText(Path.Combine(folder, name), $"// {name}\n");
         return folder;

@@ -88,7 +88,8 @@ public sealed partial class StoppedSweepTests
         }
         var (code, said) = await SweepProgram.EndAsync(program);
         // A kill may also come while the finished table is written, and any signal between the pieces of what it begins with.
-        if (!File.Exists(table) && !said.Contains("Nothing was written", StringComparison.Ordinal) && Directory.GetFiles(Path.GetDirectoryName(table)!).Length == 1)
+        if (!File.Exists(table) && !said.Contains("Nothing was written", StringComparison.Ordinal)
+            && Directory.GetFiles(Path.GetDirectoryName(table)!).Length == 1)
         {
             Assert.Equal(signal == "INT" ? 130 : 137, code);
             Assert.True(signal != "INT" || Kept().IsMatch(said), said);
