@@ -1,5 +1,5 @@
-// The one file that the library in a browser comes in: RigScenarios.Browser/wwwroot/unpack.js. What is unpacked here was packed by
-// other programs: see packed/README.txt.
+// The one file that the library in a browser comes in: RigScenarios.Browser/wwwroot/unpack.js. What is unpacked here was packed
+// by other programs: see packed/README.txt.
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { test } from "node:test";

@@ -20,8 +20,8 @@ internal static class SourceFiles
 
     private static List<string> Of(string folder, string pattern) =>
         [.. Directory.GetFiles(Path.Combine(Repository.Root, folder), pattern, SearchOption.AllDirectories)
-            .Where(file => !file.Split(Path.DirectorySeparatorChar).Any(part => part is "bin" or "obj" or "node_modules")
-                // As its makers publish it.
-                && !file.EndsWith(".min.js", StringComparison.Ordinal))
+            .Where(file => !file.Split(Path.DirectorySeparatorChar).Any(part => part is "bin" or "obj" or "node_modules"
+                // As their makers publish them.
+                or "plotly" or "fzstd"))
                 .Order(StringComparer.Ordinal)];
 }
