@@ -1,6 +1,6 @@
-// The library comes as one file: a tar archive (POSIX.1-1988, "ustar") in Zstandard (RFC 8878). One file to load instead of thirty,
-// and small on every server, also on those that compress nothing. Each of its files is handed out as soon as it is unpacked, while
-// the rest still comes.
+// The library comes as one file: a tar archive (POSIX.1-1988, "ustar") in Zstandard (RFC 8878). One file to load instead of
+// thirty, and small on every server, also on those that compress nothing. Each of its files is handed out as soon as it is
+// unpacked, while the rest still comes.
 import { Decompress } from "./fzstd/fzstd-0.1.1.js";
 
 const BLOCK = 512, NAME = 100, SIZE = 124, SIZE_END = 136;
