@@ -38,6 +38,12 @@ internal static class Form
         return own;
     }
 
+    /// <summary>Waits until the answer is the one to all that was entered, with what would make it work below it: nothing on the
+    /// page is put elsewhere after that.</summary>
+    public static Task SettledAsync(IPage page) => page.WaitForFunctionAsync(
+        "() => document.querySelector('#answer').getAttribute('aria-busy') === null "
+            + "&& document.querySelector('#answer-work-search').getClientRects().length === 0");
+
     /// <summary>Saves under a name.</summary>
     public static async Task SaveAsync(IPage page, string? name = null)
     {

@@ -38,7 +38,7 @@ public abstract class OwnRigEffortTests(Chromium chromium, PagesEnd end)
         await TypeAsync(visit.Page, "ambient", "-5");
         await keys.PressAsync("Tab");
         await Form.Line(visit.Page, "Power").WaitForAsync();
-        await SettledAsync(visit.Page);
+        await Form.SettledAsync(visit.Page);
         var first = await EffortAsync(visit.Page);
         Assert.True(first is { Clicks: <= 7, Keys: <= 30 }, $"the first answer: {first}");
         // Fed directly: a device labelled for the battery's own voltage needs no regulator.
@@ -72,7 +72,7 @@ public abstract class OwnRigEffortTests(Chromium chromium, PagesEnd end)
         await keys.PressAsync("Tab");
         await Form.Line(visit.Page, "Balance").WaitForAsync();
         await Assertions.Expect(Form.Line(visit.Page, "Balance")).Not.ToContainTextAsync("not known");
-        await SettledAsync(visit.Page);
+        await Form.SettledAsync(visit.Page);
         var full = await EffortAsync(visit.Page);
         Assert.True(full is { Clicks: <= 25, Keys: <= 130 }, $"the full rig: {full}");
         TestContext.Current.TestOutputHelper?.WriteLine($"first: {first}; full: {full}");
@@ -84,7 +84,7 @@ public abstract class OwnRigEffortTests(Chromium chromium, PagesEnd end)
     private static async Task SameAsTheCommandAsync(Visit visit, string name)
     {
         await Form.SaveAsync(visit.Page, name);
-        await SettledAsync(visit.Page);
+        await Form.SettledAsync(visit.Page);
         var scenario = await visit.Own.ScenarioAsync(name);
         var answer = RigAnswer.Of(scenario, scenario.Builds.Keys.First(), [scenario.Days.Keys.First()],
             cancellation: TestContext.Current.CancellationToken);
@@ -120,10 +120,6 @@ public abstract class OwnRigEffortTests(Chromium chromium, PagesEnd end)
 
     private static async Task FocusedAsync(IPage page, string field) =>
         await page.WaitForFunctionAsync($"() => document.activeElement.closest('[data-field]')?.dataset.field === '{field}'");
-
-    private static async Task SettledAsync(IPage page) => await page.WaitForFunctionAsync(
-        "() => document.querySelector('#answer').getAttribute('aria-busy') === null "
-            + "&& document.querySelector('#answer-work-search').getClientRects().length === 0");
 
     private static async Task<(int Clicks, int Keys)> EffortAsync(IPage page) =>
         (await page.EvaluateAsync<int>("() => effort.clicks"), await page.EvaluateAsync<int>("() => effort.keys"));

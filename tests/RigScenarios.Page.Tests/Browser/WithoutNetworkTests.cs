@@ -29,6 +29,7 @@ public sealed class WithoutNetworkTests(Chromium chromium)
         await Assertions.Expect(Form.Line(visit.Page, "Balance")).Not.ToContainTextAsync("not known");
 
         // A part is moved with the pointer, and the answer follows.
+        await Form.SettledAsync(visit.Page);
         await visit.Page.Locator(Plate + ".rs-can-move").WaitForAsync(new() { State = WaitForSelectorState.Attached });
         var before = await visit.Page.Locator(At).InputValueAsync();
         await visit.Page.Locator(Plate).EvaluateAsync("part => part.scrollIntoView({ block: 'center' })");
