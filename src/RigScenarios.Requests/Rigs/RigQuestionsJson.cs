@@ -80,26 +80,28 @@ internal static class RigQuestionsJson
 
     private static void WriteField(Utf8JsonWriter json, RigField field)
     {
-        json.WriteString("key", field.Key);
-        json.WriteString("label", field.Label);
-        json.WriteString("help", field.Help);
-        json.WriteString("example", field.Example);
-        json.WriteString("unit", field.Unit);
-        json.WriteString("path", field.Path);
+        WriteAsked(json, (field.Key, field.Label, field.Help, field.Example, field.Unit, field.Path));
         WriteChoices(json, field.Choices);
     }
 
     private static void WriteLabel(Utf8JsonWriter json, LabelQuestion figure)
     {
-        json.WriteString("key", figure.Key);
-        json.WriteString("label", figure.Label);
-        json.WriteString("help", figure.Help);
-        json.WriteString("example", figure.Example);
-        json.WriteString("unit", figure.Unit);
-        json.WriteString("path", figure.Path);
+        WriteAsked(json, (figure.Key, figure.Label, figure.Help, figure.Example, figure.Unit, figure.Path));
         json.WriteTexts("of", figure.Of);
         json.WriteTexts("needed", figure.Needed);
         WriteChoices(json, figure.Choices);
+    }
+
+    // What any figure that is asked for has: one of the form, or of a device's label.
+    private static void WriteAsked(Utf8JsonWriter json,
+        (string Key, string Label, string Help, string Example, string Unit, string Path) asked)
+    {
+        json.WriteString("key", asked.Key);
+        json.WriteString("label", asked.Label);
+        json.WriteString("help", asked.Help);
+        json.WriteString("example", asked.Example);
+        json.WriteString("unit", asked.Unit);
+        json.WriteString("path", asked.Path);
     }
 
     private static void WritePart(Utf8JsonWriter json, string id, Part part)
